@@ -1,0 +1,29 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  root: new URL("..", import.meta.url).pathname,
+  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  test: {
+    reporters: ["default", new URL("./closingLine.ts", import.meta.url).pathname],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,contracts}/**/*.test.ts"],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["test/browser/**/*.test.ts"],
+          globalSetup: ["test/browser/setup.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});

@@ -1,0 +1,94 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import CopyPlugin from "copy-webpack-plugin";
+import { EsbuildPlugin } from "esbuild-loader";
+import { adaptManifest } from "./src/manifest.mjs";
+
+const require = createRequire(import.meta.url);
+const FunctionMetadataPlugin = require("custom-functions-metadata-plugin");
+
+const functionFiles = JSON.parse(readFileSync(new URL("./src/functions/files.json", import.meta.url), "utf8"));
+const univer = (preset) => `node_modules/@univerjs/${preset}/lib/index.css`;
+
+/**
+ * Builds dist/: two entries for the host (functions.js first, then pane.js) and one for the practice page.
+ * `--env origin=https://tools.example` writes that origin into the manifest.
+ */
+export default (env, { mode = "production" }) => ({
+  mode,
+  // No eval in any build: the pages' content security policy forbids it.
+  devtool: mode === "production" ? false : "cheap-source-map",
+  entry: {
+    functions: "./src/functions/index.ts",
+    pane: "./src/pane/index.tsx",
+    practice: "./src/practice/practice.ts",
+  },
+  output: { filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true, publicPath: "auto" },
+  resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
+  module: {
+    rules: [
+      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+    ],
+  },
+  optimization: { minimizer: [new EsbuildPlugin({ target: "es2022", legalComments: "none" })] },
+  // The practice grid is large and says so while it loads; what the office loads has its own budget test.
+  performance: { hints: false },
+  plugins: [
+    new FunctionMetadataPlugin({
+      input: functionFiles.map((file) => `./src/functions/${file}`),
+      output: "functions.json",
+    }),
+    new CopyPlugin({
+      patterns: [
+        { from: "src/pane/pane.html" },
+        { from: "src/pane/pane.css" },
+        { from: "src/practice/practice.html" },
+        { from: "src/practice/practice.css" },
+        { from: "assets", to: "assets", globOptions: { ignore: ["**/*.mjs", "**/practice-office.json"] } },
+        { from: "assets/practice-office.json" },
+        { from: "README.md" },
+        { from: "LICENSE", to: "LICENSE.txt", toType: "file" },
+        { from: "manifest.xml", transform: (xml) => adaptManifest(xml.toString(), { origin: env.origin }) },
+        {
+          from: "manifest.xml",
+          to: "manifest.dev.xml",
+          transform: (xml) =>
+            adaptManifest(xml.toString(), { origin: env.origin ?? "https://localhost:3000", development: true }),
+        },
+        {
+          from:
+            "{" +
+            [
+              "preset-sheets-core",
+              "preset-sheets-drawing",
+              "preset-sheets-conditional-formatting",
+              "preset-sheets-data-validation",
+            ]
+              .map(univer)
+              .join(",") +
+            "}",
+          to: "univer.css",
+          transformAll: (files) => files.map((file) => file.data.toString()).join("\n"),
+        },
+      ],
+    }),
+  ],
+  stats: "errors-warnings",
+  devServer: {
+    host: "localhost",
+    port: env.port ?? "auto",
+    hot: false,
+    client: false,
+    liveReload: false,
+    static: false,
+    open: env.open ? ["practice.html"] : false,
+    setupExitSignals: true,
+    onListening(server) {
+      const { port } = server.server.address();
+      server.compiler.hooks.done.tap("Address", (stats) => {
+        if (!stats.hasErrors())
+          console.log(`\nPractice workbook: http://localhost:${port}/practice.html\n(Ctrl+C stops it.)`);
+      });
+    },
+  },
+});
