@@ -20,3 +20,9 @@ export const POUNDS_PER_SHORT_TON = 2000;
 
 /** Area in square feet times depth in inches is this many times the cubic yards: 12 × 27 = 324. */
 export const SQUARE_FOOT_INCHES_PER_CUBIC_YARD = INCHES_PER_FOOT * CUBIC_FEET_PER_CUBIC_YARD;
+
+/**
+ * The units a tape is read in, in tenths of a millimeter: all whole numbers, so conversions keep every digit.
+ * 1 in = 25.4 mm and 1 yd = 0.9144 m exactly (NIST Handbook 44, Appendix C).
+ */
+export const TENTH_MILLIMETERS = { in: 254, ft: 3048, yd: 9144, mm: 10, cm: 100, m: 10_000 } as const;

@@ -1,0 +1,39 @@
+import { messages } from "./messages";
+import { nearestName, plainName } from "./nearestName";
+import { Problem } from "./problem";
+
+/**
+ * How sure a table value is: "seen" was read in the named source; "memory" is known from the named source and
+ * was not read there; "practice" is common practice in the trade, without a source.
+ */
+export type HowSure = "seen" | "memory" | "practice";
+
+/** What every row of a published table carries. */
+export interface TableRow {
+  /** As the user types it: lower case, whole words. */
+  readonly name: string;
+  /** Title of the source and the figure as it stands there. */
+  readonly source: string;
+  readonly sure: HowSure;
+}
+
+/**
+ * The row of a table by its name; capitals, hyphens and extra spaces do not matter.
+ *
+ * @param rows the table.
+ * @param name what was typed.
+ * @param argument the name to use in the message.
+ * @param instead what may be given instead of a name, such as "tons per cubic yard".
+ * @throws Problem "name" that offers the nearest name of the table.
+ */
+export function rowNamed<Row extends TableRow>(
+  rows: readonly Row[],
+  name: string,
+  argument: string,
+  instead: string,
+): Row {
+  const wanted = plainName(name);
+  for (const row of rows) if (row.name === wanted) return row;
+  const names = rows.map((row) => row.name);
+  throw new Problem("name", messages.unknownName(argument, name, nearestName(name, names), instead), argument);
+}

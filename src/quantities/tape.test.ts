@@ -1,0 +1,192 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { Problem } from "./problem";
+import { printTape, readTape } from "./tape";
+
+/** The message of the Problem that a call throws. */
+function refusal(call: () => unknown): string {
+  try {
+    call();
+  } catch (reason) {
+    if (reason instanceof Problem) return reason.message;
+    throw reason;
+  }
+  throw new Error("nothing was refused");
+}
+
+describe("a text from the tape, read in feet", () => {
+  // Feet and inches by hand: inches / 12. Metric: 1 in = 0.0254 m and 1 yd = 0.9144 m exactly (NIST Handbook 44).
+  test.each([
+    [`32' 6 1/2"`, 32 + 6.5 / 12],
+    ["32 ft 6 in", 32.5],
+    ["32ft6in", 32.5],
+    ["32 ft. 6 in.", 32.5],
+    [`6'-8"`, 6 + 8 / 12],
+    [`6' - 8"`, 6 + 8 / 12],
+    [`6'-8 1/2"`, 6 + 8.5 / 12],
+    [`6'-8-1/2"`, 6 + 8.5 / 12],
+    ["18'6", 18.5],
+    [`18' 6`, 18.5],
+    ["5 feet", 5],
+    ["1 foot 1 inch", 13 / 12],
+    ["5 Feet, 6 Inches", 5.5],
+    ["18′ 6″", 18.5],
+    ["18’ 6”", 18.5],
+    ["18' 6''", 18.5],
+    [`18'6½"`, 18 + 6.5 / 12],
+    [`½"`, 0.5 / 12],
+    ["6 1/2", 6.5],
+    ["6½", 6.5],
+    ["6-1/2", 6.5],
+    ["6 3⁄4", 6.75],
+    ["3/4", 0.75],
+    [`18"`, 1.5],
+    ["18 in", 1.5],
+    ["7.25", 7.25],
+    [".5", 0.5],
+    ["6.1 ft", 6.1],
+    ["2 yd", 6],
+    ["2 yards 1 ft 6 in", 7.5],
+    ["9.8 m", 9.8 / 0.3048],
+    ["9,8 m", 9.8 / 0.3048],
+    ["75 mm", 0.075 / 0.3048],
+    ["40 cm", 0.4 / 0.3048],
+    ["1 m 20 cm", 1.2 / 0.3048],
+    ["2 metres", 2 / 0.3048],
+    ["0,125 m", 0.125 / 0.3048],
+    ["1,234.5 ft", 1234.5],
+    ["  5' ", 5],
+    ["5\u00a0ft", 5],
+    [`0"`, 0],
+    ["-3' 6\"", -3.5],
+    ["\u22123.5", -3.5],
+  ])("%s", (text, feet) => {
+    expect(readTape(text, "ft")).toBeCloseTo(feet, 12);
+  });
+
+  test("a number in the asked unit keeps every digit", () => {
+    expect(readTape("6.1 ft", "ft")).toBe(6.1);
+    expect(readTape("6.1", "in")).toBe(6.1);
+    expect(readTape(`73.3"`, "in")).toBe(73.3);
+  });
+});
+
+describe("a text from the tape, read in inches", () => {
+  test.each([
+    ["4", 4],
+    ["2 1/2", 2.5],
+    [`4"`, 4],
+    ["1 ft", 12],
+    [`1' 2"`, 14],
+    ["75 mm", 75 / 25.4],
+    ["10,16 cm", 4],
+    ["1 yd", 36],
+  ])("%s", (text, inches) => {
+    expect(readTape(text, "in")).toBeCloseTo(inches, 12);
+  });
+});
+
+describe("a text that cannot be read is refused with the text in the message", () => {
+  test.each([
+    "twelve",
+    "12 cows",
+    "1/0",
+    "0/0",
+    "6 3/2",
+    "6 1/0",
+    "18 6",
+    "18-6",
+    "6' 6'",
+    `6" 6'`,
+    `6.5' 3"`,
+    "1 m 20",
+    "1 m 2 in",
+    "6'-",
+    "6'--8",
+    "1.2.3",
+    "1.200,5",
+    "1e3",
+    "+5",
+    "'",
+    "ft",
+    "",
+    "-",
+    "5' 6\" extra",
+    "#VALUE!",
+    "NaN",
+    "Infinity",
+    "6inch7",
+  ])("%s", (text) => {
+    expect(refusal(() => readTape(text, "ft", "width"))).toContain(`width arrived as “${text}”`);
+  });
+
+  test("a comma before three digits could be a thousands comma, and is asked about", () => {
+    expect(refusal(() => readTape("1,200 m", "ft"))).toContain("two ways");
+    expect(refusal(() => readTape("1,200", "ft"))).toContain("two ways");
+  });
+
+  test("inches after feet stay under 12, as on a tape: more is taken for a slip", () => {
+    expect(refusal(() => readTape(`5' 14"`, "ft"))).toContain("under 12");
+    expect(refusal(() => readTape(`5' 12"`, "ft"))).toContain("under 12");
+    expect(refusal(() => readTape("1 yd 3 ft", "ft"))).toContain("under 3");
+    expect(readTape(`5' 11 15/16"`, "ft")).toBeCloseTo(5 + 11.9375 / 12, 12);
+  });
+
+  test("a very long text is refused without being worked through", () => {
+    expect(refusal(() => readTape("9".repeat(500), "ft"))).toContain("…”");
+  });
+});
+
+describe("a length as printed for the tape", () => {
+  test.each([
+    [32 + 6.5 / 12, `32' 6 1/2"`],
+    [18, "18'"],
+    [18.5, `18' 6"`],
+    [7 / 16 / 12, `7/16"`],
+    [0.5, `6"`],
+    [0, `0"`],
+    [-3.5, `-3' 6"`],
+    [9.8 / 0.3048, `32' 1 13/16"`], // 9.8 m = 385.827 in; 385 13/16 in is the nearest sixteenth
+    [0.9999, "1'"],
+    [0.0001, `0"`],
+    [-0.0001, `0"`],
+  ])("%d ft", (feet, text) => {
+    expect(printTape(feet)).toBe(text);
+  });
+
+  test("what no tape can show is refused", () => {
+    for (const feet of [Number.NaN, Number.POSITIVE_INFINITY, 1e12]) expect(() => printTape(feet)).toThrow(Problem);
+  });
+
+  test("any printed text reads back to the same sixteenth of an inch", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (feet) => {
+        const text = printTape(feet);
+        const back = readTape(text, "ft");
+        expect(Math.abs(back - feet)).toBeLessThanOrEqual(0.5 / 16 / 12 + 1e-9);
+        expect(printTape(back)).toBe(text);
+        expect(readTape(text, "in")).toBeCloseTo(back * 12, 6);
+      }),
+    );
+  });
+
+  test("any text at all is read as a number or refused with words", () => {
+    const pieces = fc.constantFrom("1", "12", "'", '"', "ft", " in", " ", "/", "-", ",", ".", "½", "m", "yd", "x", "0");
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.array(pieces, { maxLength: 8 }).map((all) => all.join("")),
+        ),
+        (text) => {
+          try {
+            expect(Number.isFinite(readTape(text, "ft"))).toBe(true);
+          } catch (reason) {
+            expect(reason).toBeInstanceOf(Problem);
+          }
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+});
