@@ -26,8 +26,56 @@ export const messages = {
   unknownName: (argument: string, arrived: unknown, nearest: string, instead: string) =>
     `${argument} arrived as ${quoted(arrived)}, which stands in no table. Did you mean “${nearest}”? ` +
     `A number is read as ${instead}.`,
+  oneCell: (argument: string) => `${argument} arrived as a range of cells. Give one cell.`,
+  notWhole: (argument: string, arrived: unknown, most: number) =>
+    `${argument} arrived as ${quoted(arrived)}. Type a whole number` +
+    (Number.isFinite(most) ? `, ${most} or less.` : "."),
+  notYesOrNo: (argument: string, arrived: unknown) => `${argument} arrived as ${quoted(arrived)}. Type TRUE or FALSE.`,
+  shareTooLarge: (argument: string, arrived: unknown, under: number) =>
+    `${argument} arrived as ${quoted(arrived)}. A share must be ${under === 1 ? "under 1" : `${under} or less`}: ` +
+    `type 10% (or 0.10) rather than 10.`,
+  tooHeavy: (argument: string, arrived: unknown, most: number) =>
+    `${argument} arrived as ${quoted(arrived)}, but a cubic yard weighs ${most} tons at most. ` +
+    `Type short tons, such as 1.35 for 2,700 lb.`,
+  notARule: (argument: string, arrived: unknown) =>
+    `${argument} arrived as ${quoted(arrived)}. Type "simpson" or "trapezoid".`,
+  notADate: (argument: string, arrived: unknown) =>
+    `${argument} arrived as ${quoted(arrived)}, which cannot be read as a date. Type a date such as 2026-03-02.`,
+  ambiguousDate: (argument: string, arrived: unknown) =>
+    `${argument} arrived as ${quoted(arrived)}, where day and month can be read two ways. ` +
+    `Type the year first, such as 2026-03-02.`,
+  afterLastDate: () => "notice_date lies so late that the calendar ends first. Type the day of notice.",
+  oneRowOrColumn: (argument: string) =>
+    `${argument} arrived as a block of cells. Give one row or one column, so that their order is plain.`,
+  notPairs: (argument: string, columns: number) =>
+    `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
+
+  radiusTooLarge: (radiusFt: number, mostFt: number) =>
+    `corner_radius is ${short(radiusFt)} ft, more than the sides have room for. Type ${short(mostFt)} ft or less.`,
+  nothingLeft: () => "cut_outs take up the whole bed. Type cut-outs that are smaller than the bed.",
+  noTriangle: (a: number, b: number, c: number) =>
+    `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which enclose nothing: ` +
+    `the longest must be shorter than the other two together. Tape the sides again.`,
+  innerNotSmaller: (innerFt: number, outerFt: number) =>
+    `inner_diameter is ${short(innerFt)} ft, which leaves no ring. Type less than the diameter, ${short(outerFt)} ft.`,
+  tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
+  widthsAllZero: () => "widths are all 0. Type the widths from the base line, such as 4' 6\".",
+  tooFewPoints: (count: number, fewest: number) =>
+    `points has ${count} different ${count === 1 ? "point" : "points"}. Give at least ${fewest}, each with x and y.`,
+  outlineCrosses: (from: number, to: number, otherFrom: number, otherTo: number) =>
+    `points make an outline that crosses or touches itself: the side from point ${from} to ${to} meets the side ` +
+    `from point ${otherFrom} to ${otherTo}. Put the points in order around the bed.`,
+  enclosesNothing: () => "points lie on one line and enclose nothing. Give the corners in order around the bed.",
+  lapTooLong: (argument: string, than: string) => `${argument} must be less than ${than}. Type a smaller one.`,
+  tooManyPieces: () => "length comes to more than 100,000 pieces of fabric. Check the units of what was typed.",
+  noDepth: (heightIn: number, takenIn: number) =>
+    `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it: ` +
+    `no depth is left for stone. Type a higher border or a shallower trench.`,
   overflow: () => "The answer is too large to be a quantity. Check the units of what was typed.",
 } as const;
+
+/** A number as a message shows it: six digits at most. */
+const short = (value: number) => String(Number(value.toPrecision(6)));
 
 /** What arrived, as a message shows it: text between typographic quotes, so that inch marks stay readable. */
 export function quoted(arrived: unknown): string {

@@ -1,3 +1,4 @@
+import { readDecimal } from "./decimal";
 import { messages } from "./messages";
 import { Problem } from "./problem";
 import { TENTH_MILLIMETERS } from "./units";
@@ -125,19 +126,14 @@ function plainMarks(text: string): string {
 /** The amount of one matched part; undefined where it is no amount (a fraction over 0, two decimal points). */
 function amountOf(part: RegExpExecArray, ambiguous: () => Problem): number | undefined {
   const [, whole, above, below, aloneAbove, aloneBelow, decimal] = part;
-  if (decimal !== undefined) return decimalOf(decimal, ambiguous);
+  if (decimal !== undefined) {
+    const read = readDecimal(decimal);
+    if (read === "ambiguous") throw ambiguous();
+    return read;
+  }
   const share = Number(above ?? aloneAbove) / Number(below ?? aloneBelow);
   if (!Number.isFinite(share) || (whole !== undefined && share >= 1)) return undefined;
   return Number(whole ?? 0) + share;
-}
-
-function decimalOf(digits: string, ambiguous: () => Problem): number | undefined {
-  if (/^\d*\.?\d+$/.test(digits)) return Number(digits);
-  if (/^\d{1,3}(,\d{3})+\.\d+$/.test(digits) || /^[1-9]\d{0,2}(,\d{3}){2,}$/.test(digits))
-    return Number(digits.replaceAll(",", ""));
-  if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) throw ambiguous();
-  if (/^\d*,\d+$/.test(digits)) return Number(digits.replace(",", "."));
-  return undefined;
 }
 
 const SIXTEENTHS_PER_INCH = 16;
