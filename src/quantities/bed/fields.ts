@@ -1,0 +1,238 @@
+/**
+ * Every value that an estimator can give for a bed, once: what it is called, its unit, how it is read, and
+ * what stands there until somebody types something else. The block in the sheet and the form in the pane are
+ * both made from this list, so that they use the same words.
+ *
+ * Starting values are common practice unless a source stands beside them; prices and rates are invented
+ * examples, and the block says so.
+ */
+export interface Field {
+  readonly label: string;
+  readonly unit: string;
+  /** How typed text is read: a length by its own unit (tape text allowed), or a plain number, share or name. */
+  readonly reads: "feet" | "inches" | "number" | "whole" | "share" | "name";
+  readonly initial: string;
+  /** Zero or blank is a sensible answer (no rounded corner, no minimum). */
+  readonly mayBeZero?: boolean;
+  readonly note?: string;
+}
+
+/** Fields of the ways to measure. Which of them belong to which way stands in `shapes.ts`. */
+export const shapeFields = {
+  length: { label: "Length", unit: "ft", reads: "feet", initial: "" },
+  width: { label: "Width", unit: "ft", reads: "feet", initial: "" },
+  cornerRadius: { label: "Corner radius", unit: "ft", reads: "feet", initial: "0", mayBeZero: true },
+  roundedCorners: {
+    label: "Rounded corners",
+    unit: "corners",
+    reads: "whole",
+    initial: "0",
+    mayBeZero: true,
+    note: "0 to 4, all of the same radius",
+  },
+  longBorders: {
+    label: "Long sides with border",
+    unit: "sides",
+    reads: "whole",
+    initial: "1",
+    mayBeZero: true,
+    note: "1 where the other long side is a house wall or walk",
+  },
+  shortBorders: { label: "Short sides with border", unit: "sides", reads: "whole", initial: "2", mayBeZero: true },
+  diameter: { label: "Diameter", unit: "ft", reads: "feet", initial: "" },
+  innerDiameter: {
+    label: "Inner diameter",
+    unit: "ft",
+    reads: "feet",
+    initial: "0",
+    mayBeZero: true,
+    note: "ground left free round a trunk or post",
+  },
+  innerBorder: {
+    label: "Border round the inside",
+    unit: "0 or 1",
+    reads: "whole",
+    initial: "0",
+    mayBeZero: true,
+    note: "1 for a border there, too",
+  },
+  spacing: { label: "Spacing of the widths", unit: "ft", reads: "feet", initial: "" },
+  endBorders: {
+    label: "Ends with border",
+    unit: "ends",
+    reads: "whole",
+    initial: "2",
+    mayBeZero: true,
+    note: "the first and last width, where the bed is cut off square",
+  },
+  borderless: {
+    label: "Outline without border",
+    unit: "ft",
+    reads: "feet",
+    initial: "0",
+    mayBeZero: true,
+    note: "along a wall or walk",
+  },
+  area: { label: "Area", unit: "sq ft", reads: "number", initial: "" },
+  edge: { label: "Border run", unit: "ft", reads: "feet", initial: "0", mayBeZero: true },
+  longest: { label: "Longest run", unit: "ft", reads: "feet", initial: "" },
+  widest: { label: "Widest place", unit: "ft", reads: "feet", initial: "" },
+  corners: {
+    label: "Square corners in the border",
+    unit: "corners",
+    reads: "whole",
+    initial: "0",
+    mayBeZero: true,
+    note: "each takes one more stake",
+  },
+  cutOuts: {
+    label: "Area left without stone",
+    unit: "sq ft",
+    reads: "number",
+    initial: "0",
+    mayBeZero: true,
+    note: "meter pad, plants, posts, together",
+  },
+  cutAround: {
+    label: "Fabric edge round those",
+    unit: "ft",
+    reads: "feet",
+    initial: "0",
+    mayBeZero: true,
+    note: "pinned all round, no bare ground",
+  },
+} as const satisfies Record<string, Field>;
+
+/** Depth, stone and digging. */
+export const depthFields = {
+  scrapeDepth: { label: "Scrape", unit: "in", reads: "inches", initial: "2.5", note: "common practice: 2 to 3 in" },
+  borderHeight: { label: "Border height", unit: "in", reads: "inches", initial: "4" },
+  trenchDepth: {
+    label: "Trench below the scrape",
+    unit: "in",
+    reads: "inches",
+    initial: "1.5",
+    mayBeZero: true,
+    note: "common practice: about 1.5 in for a 4 in border",
+  },
+  trenchWidth: { label: "Trench width", unit: "in", reads: "inches", initial: "4" },
+  topGap: {
+    label: "Gap below the top edge",
+    unit: "in",
+    reads: "inches",
+    initial: "0.5",
+    mayBeZero: true,
+    note: "stone finishes a little below the border",
+  },
+  stone: { label: "Stone", unit: "name", reads: "name", initial: "river rock", note: "or tons per cubic yard" },
+  stoneSize: { label: "Largest stone", unit: "in", reads: "inches", initial: "1.25" },
+  waste: { label: "Waste and low spots", unit: "share", reads: "share", initial: "8%", mayBeZero: true },
+  orderStep: { label: "Yard sells stone by", unit: "tons", reads: "number", initial: "0.5" },
+  orderMinimum: { label: "Smallest stone order", unit: "tons", reads: "number", initial: "1", mayBeZero: true },
+  soil: {
+    label: "Soil",
+    unit: "name",
+    reads: "name",
+    initial: "loam",
+    note: "sand, loam, clay, blasted rock, or a swell share",
+  },
+  soilTonsPerYard: {
+    label: "Soil weight, dug",
+    unit: "tons/cu yd",
+    reads: "number",
+    initial: "1.5",
+    // CalRecycle, "Weights and Volumes for Project Estimates": earth, excavated, wet 3,000 lb/yd³.
+    note: "wet dug earth (CalRecycle: 3,000 lb a cubic yard)",
+  },
+} as const satisfies Record<string, Field>;
+
+/** What is bought by the piece, and what carries it. */
+export const supplyFields = {
+  pieceLength: { label: "Border piece", unit: "ft", reads: "feet", initial: "8" },
+  pieceLap: { label: "Lap at a joint", unit: "in", reads: "inches", initial: "2", mayBeZero: true },
+  stakeSpacing: { label: "Stakes at most apart", unit: "in", reads: "inches", initial: "30" },
+  stakesPerPiece: {
+    label: "Stakes that come with a piece",
+    unit: "stakes",
+    reads: "whole",
+    initial: "3",
+    mayBeZero: true,
+  },
+  rollWidth: { label: "Fabric roll width", unit: "ft", reads: "feet", initial: "6" },
+  rollLength: { label: "Fabric roll length", unit: "ft", reads: "feet", initial: "50" },
+  overlap: { label: "Overlap of strips", unit: "in", reads: "inches", initial: "6" },
+  endLap: { label: "Lap at a roll's end", unit: "in", reads: "inches", initial: "12" },
+  pinSpacing: { label: "Pin rows at most apart", unit: "in", reads: "inches", initial: "12" },
+  pinBay: { label: "Pin bay", unit: "ft", reads: "feet", initial: "4", note: "one five-spot across this width" },
+  pinsPerBox: { label: "Pins in a box", unit: "pins", reads: "whole", initial: "100" },
+  truckYards: { label: "Haul-off load", unit: "cu yd", reads: "number", initial: "5" },
+  truckPayload: {
+    label: "Haul-off payload",
+    unit: "tons",
+    reads: "number",
+    initial: "2.5",
+    note: "GVWR less empty weight, people and fuel",
+  },
+  deliveryYards: { label: "Delivery load", unit: "cu yd", reads: "number", initial: "10" },
+  deliveryPayload: { label: "Delivery payload", unit: "tons", reads: "number", initial: "8" },
+} as const satisfies Record<string, Field>;
+
+/** Production of the crew. */
+export const crewFields = {
+  crewRate: { label: "Crew rate, with burden", unit: "per person-h", reads: "number", initial: "48" },
+  crewSize: { label: "People in the crew", unit: "people", reads: "whole", initial: "2" },
+  crewDay: {
+    label: "Working day",
+    unit: "h",
+    reads: "number",
+    initial: "8",
+    // Navy and Army estimating practice counts a person-day as 8 h.
+  },
+  scrapeHours: {
+    label: "Scrape and load",
+    unit: "h/cu yd",
+    reads: "number",
+    initial: "1.2",
+    // Spalding (1908): shovelling loosened soil alone takes 0.5 to 0.67 person-hours a cubic yard.
+    note: "cutting sod and loading (shovelling alone 0.5 to 0.67)",
+  },
+  edgingRate: { label: "Set edging", unit: "ft/h", reads: "number", initial: "14" },
+  fabricRate: { label: "Lay and pin fabric", unit: "sq ft/h", reads: "number", initial: "120" },
+  rakeRate: { label: "Spread and rake", unit: "sq ft/h", reads: "number", initial: "100" },
+  barrowSize: { label: "Barrow tray", unit: "cu ft", reads: "number", initial: "6" },
+  barrowLoad: { label: "Barrow load limit", unit: "lb", reads: "number", initial: "300" },
+  barrowDistance: { label: "Barrow run, one way", unit: "ft", reads: "feet", initial: "60", mayBeZero: true },
+  cleanUpHours: { label: "Clean-up", unit: "h", reads: "number", initial: "1", mayBeZero: true },
+} as const satisfies Record<string, Field>;
+
+/** Prices, markups and charges: invented examples until the office types its own. */
+export const moneyFields = {
+  haulCost: { label: "Haul off and dump", unit: "per load", reads: "number", initial: "75", mayBeZero: true },
+  pieceCost: { label: "Border piece", unit: "per piece", reads: "number", initial: "24", mayBeZero: true },
+  stakeCost: { label: "Extra stake", unit: "per stake", reads: "number", initial: "2.5", mayBeZero: true },
+  rollCost: { label: "Fabric roll", unit: "per roll", reads: "number", initial: "64", mayBeZero: true },
+  pinBoxCost: { label: "Box of pins", unit: "per box", reads: "number", initial: "18", mayBeZero: true },
+  stoneCost: { label: "Stone", unit: "per ton", reads: "number", initial: "62", mayBeZero: true },
+  deliveryCost: { label: "Delivery", unit: "per load", reads: "number", initial: "90", mayBeZero: true },
+  materialMarkup: { label: "Markup on material", unit: "share", reads: "share", initial: "20%", mayBeZero: true },
+  laborMarkup: { label: "Markup on labor", unit: "share", reads: "share", initial: "35%", mayBeZero: true },
+  haulingMarkup: { label: "Markup on hauling", unit: "share", reads: "share", initial: "15%", mayBeZero: true },
+  overhead: {
+    label: "Overhead on cost",
+    unit: "share",
+    reads: "share",
+    initial: "10%",
+    mayBeZero: true,
+    note: "passed on without markup",
+  },
+  minimumCharge: { label: "Smallest job charge", unit: "a job", reads: "number", initial: "400", mayBeZero: true },
+} as const satisfies Record<string, Field>;
+
+export const fields = { ...shapeFields, ...depthFields, ...supplyFields, ...crewFields, ...moneyFields };
+
+export type ShapeFieldKey = keyof typeof shapeFields;
+export type FieldKey = keyof typeof fields;
+
+/** Fields that hold a name; all others hold a number. */
+export type NameFieldKey = { [Key in FieldKey]: (typeof fields)[Key]["reads"] extends "name" ? Key : never }[FieldKey];
+export type NumberFieldKey = Exclude<FieldKey, NameFieldKey>;

@@ -1,0 +1,93 @@
+import type { NumberFieldKey } from "./fields";
+
+/** What a line is, since each kind has its own markup. */
+export const lineKinds = ["material", "labor", "hauling"] as const;
+export type LineKind = (typeof lineKinds)[number];
+
+/** One priced line of an estimate. */
+export interface EstimateLine {
+  readonly key: string;
+  readonly label: string;
+  readonly unit: string;
+  /** Which worked-out amount is its quantity. */
+  readonly quantity: AmountKey;
+  /** Which field is its unit cost. */
+  readonly cost: NumberFieldKey;
+  readonly kind: LineKind;
+}
+
+/** Amounts that an estimate works out, by the keys of the cells that hold them in the block. */
+export type AmountKey =
+  | "stoneArea"
+  | "fabricLength"
+  | "fabricWidth"
+  | "borderRun"
+  | "innerRun"
+  | "squareCorners"
+  | "stoneDepth"
+  | "stoneDensity"
+  | "stoneYards"
+  | "stoneTons"
+  | "orderTons"
+  | "digYards"
+  | "spoilYards"
+  | "spoilLoads"
+  | "deliveries"
+  | "pieces"
+  | "stakes"
+  | "extraStakes"
+  | "fabricStrips"
+  | "fabricArea"
+  | "rolls"
+  | "pins"
+  | "pinBoxes"
+  | "barrowTrips"
+  | "scrapeTime"
+  | "edgingTime"
+  | "fabricTime"
+  | "spreadTime"
+  | "cleanUpHours";
+
+/** The lines of an estimate, in the order in which the work is done. */
+export const lines: readonly EstimateLine[] = [
+  {
+    key: "scrape",
+    label: "Scrape and load",
+    unit: "person-h",
+    quantity: "scrapeTime",
+    cost: "crewRate",
+    kind: "labor",
+  },
+  { key: "haul", label: "Haul off and dump", unit: "loads", quantity: "spoilLoads", cost: "haulCost", kind: "hauling" },
+  { key: "edging", label: "Border pieces", unit: "pieces", quantity: "pieces", cost: "pieceCost", kind: "material" },
+  {
+    key: "stakeLine",
+    label: "Extra stakes",
+    unit: "stakes",
+    quantity: "extraStakes",
+    cost: "stakeCost",
+    kind: "material",
+  },
+  { key: "setEdging", label: "Set edging", unit: "person-h", quantity: "edgingTime", cost: "crewRate", kind: "labor" },
+  { key: "fabric", label: "Fabric rolls", unit: "rolls", quantity: "rolls", cost: "rollCost", kind: "material" },
+  { key: "pinLine", label: "Pins", unit: "boxes", quantity: "pinBoxes", cost: "pinBoxCost", kind: "material" },
+  {
+    key: "layFabric",
+    label: "Lay and pin fabric",
+    unit: "person-h",
+    quantity: "fabricTime",
+    cost: "crewRate",
+    kind: "labor",
+  },
+  { key: "stoneLine", label: "Stone", unit: "tons", quantity: "orderTons", cost: "stoneCost", kind: "material" },
+  { key: "delivery", label: "Delivery", unit: "loads", quantity: "deliveries", cost: "deliveryCost", kind: "hauling" },
+  {
+    key: "spread",
+    label: "Barrow and spread",
+    unit: "person-h",
+    quantity: "spreadTime",
+    cost: "crewRate",
+    kind: "labor",
+  },
+  { key: "cleanUp", label: "Clean up", unit: "person-h", quantity: "cleanUpHours", cost: "crewRate", kind: "labor" },
+];

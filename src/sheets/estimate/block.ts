@@ -1,0 +1,74 @@
+import type { BedForm } from "../../quantities/bed/form";
+import { ways } from "../../quantities/bed/form";
+import { SOILS } from "../../quantities/soil";
+import { STONES } from "../../quantities/stone";
+import { cautions } from "../cautions";
+import { compose, type DraftRow } from "../compose";
+import type { Anchor, Plan } from "../plan";
+import { typed } from "../typed";
+import { lineRows } from "./lines";
+import { measuredRows, shapeResultRows } from "./measured";
+import { priceRows } from "./price";
+import { blankRow, resultRow, sectionRow, textRow } from "./rows";
+import { borderRows, crewRows, diggingRows, fabricRows, stoneRows } from "./working";
+
+/** Least widths of the block's nine columns, in characters. */
+const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 16];
+
+const stoneNames = STONES.map(({ name }) => name);
+const soilNames = SOILS.map(({ name }) => name);
+
+/**
+ * The estimate of one bed as a block of live cells: price on top, then what was measured, the priced lines, the
+ * price, cautions, and below them everything the quantities rest on.
+ *
+ * @param form what was typed about the bed; it must have been read without problems.
+ * @param at where the block will stand.
+ */
+export function estimateBlock(form: BedForm, at: Anchor): Plan {
+  const name = form.name.trim();
+  return compose(name ? `estimate for ${name}` : "estimate", estimateRows(form), WIDTHS, at);
+}
+
+/** The rows of the block, for {@link estimateBlock} and for finding its cells again. */
+export function estimateRows(form: BedForm): DraftRow[] {
+  return [
+    { look: "title", cells: [{ content: "Stone bed estimate" }, { content: typed(form.name), key: "name" }] },
+    resultRow(
+      "Price",
+      { content: "={price}", key: "headPrice", format: "money", look: "total" },
+      "",
+      "example prices until the office types its own",
+    ),
+    resultRow("Stone to order", { content: "={orderTons}", key: "headTons" }, "tons"),
+    {
+      cells: [
+        { content: "Depth", look: "label" },
+        { content: "={depthCheck}", key: "headDepth", look: "note" },
+      ],
+    },
+    blankRow,
+    sectionRow(`Measured: ${ways[form.way].label.toLowerCase()}`, "Taped", "Unit", "Reads as"),
+    ...measuredRows(form),
+    ...shapeResultRows(form),
+    blankRow,
+    ...lineRows(form),
+    blankRow,
+    sectionRow("Price", "", "Unit"),
+    ...priceRows(form),
+    blankRow,
+    sectionRow("Cautions: local codes, the ticket and licensed practice rule"),
+    ...cautions.map(({ about, text }) => textRow(text, "caution", about)),
+    blankRow,
+    sectionRow("Depth and stone", "Typed", "Unit", "Reads as"),
+    ...stoneRows(form, stoneNames),
+    sectionRow("Border and stakes", "Typed", "Unit", "Reads as"),
+    ...borderRows(form),
+    sectionRow("Fabric and pins", "Typed", "Unit", "Reads as"),
+    ...fabricRows(form),
+    sectionRow("Digging and hauling", "Typed", "Unit", "Reads as"),
+    ...diggingRows(form, soilNames),
+    sectionRow("Crew", "Typed", "Unit", "Reads as"),
+    ...crewRows(form),
+  ];
+}

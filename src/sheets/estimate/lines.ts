@@ -1,0 +1,100 @@
+import type { FieldKey } from "../../quantities/bed/fields";
+import { type BedForm, textOf } from "../../quantities/bed/form";
+import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
+import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
+import { typed } from "../typed";
+import { sectionRow } from "./rows";
+
+const SPARE_LINES = 3;
+
+/** The priced lines of the block, a few spare ones that the sums already include, and their sums. */
+export function lineRows(form: BedForm): DraftRow[] {
+  const first = lines[0]!.key;
+  const last = `spare${SPARE_LINES}`;
+  const spares = Array.from({ length: SPARE_LINES }, (_, index) => spareRow(`spare${index + 1}`));
+  return [
+    sectionRow("Lines", "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Typed over"),
+    ...lines.map((line) => lineRow(form, line)),
+    ...spares,
+    {
+      look: "total",
+      cells: [
+        { content: "Sums" },
+        undefined,
+        undefined,
+        undefined,
+        { content: `=SUM({${first}.cost}:{${last}.cost})`, key: "directCost", format: "money" },
+        undefined,
+        { content: `=SUM({${first}.price}:{${last}.price})`, key: "linePrices", format: "money" },
+      ],
+    },
+  ];
+}
+
+/** Person-hours of all lines that are labor, spare ones included. */
+export function laborHoursFormula(): string {
+  const [first, last] = [lines[0]!.key, `spare${SPARE_LINES}`];
+  return `=SUMIF({${first}.kind}:{${last}.kind},"labor",{${first}.quantity}:{${last}.quantity})`;
+}
+
+function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: EstimateLine): DraftRow {
+  return {
+    cells: [
+      { content: label, look: "label" },
+      { content: `={${quantity}}`, key: `${key}.quantity`, format: "two", look: "result", warnWhen: TYPED_OVER },
+      { content: unit, look: "note" },
+      unitCostCell(form, key, cost),
+      ...pricedCells(key),
+      kindCell(key, kind),
+      typedOverCell(key),
+    ],
+  };
+}
+
+/** Labor is paid at the crew rate; everything else has its own price, typed here. */
+function unitCostCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
+  const place = { key: `${key}.unitCost`, format: "money" } as const;
+  if (cost === "crewRate") return { ...place, content: "={crewRate}", look: "result", warnWhen: TYPED_OVER };
+  return { ...place, content: typed(textOf(form, cost)), look: "input" };
+}
+
+function spareRow(key: string): DraftRow {
+  return {
+    cells: [
+      { content: "", look: "input" },
+      { content: "", key: `${key}.quantity`, format: "two", look: "input" },
+      { content: "", look: "input" },
+      { content: "", format: "money", look: "input", key: `${key}.unitCost` },
+      ...pricedCells(key),
+      kindCell(key, "material"),
+    ],
+  };
+}
+
+function pricedCells(key: string): DraftCell[] {
+  return [
+    { content: `={${key}.quantity}*{${key}.unitCost}`, key: `${key}.cost`, format: "money", look: "result" },
+    {
+      content: `=IF({${key}.kind}="labor",{laborMarkup},IF({${key}.kind}="hauling",{haulingMarkup},{materialMarkup}))`,
+      key: `${key}.markup`,
+      format: "share",
+      look: "result",
+      warnWhen: TYPED_OVER,
+    },
+    { content: `={${key}.cost}*(1+{${key}.markup})`, key: `${key}.price`, format: "money", look: "result" },
+  ];
+}
+
+function kindCell(key: string, kind: string): DraftCell {
+  return { content: kind, key: `${key}.kind`, look: "note", choices: lineKinds };
+}
+
+/** Says in words what the colour shows, for print and for those who do not see the colour. */
+function typedOverCell(key: string): DraftCell {
+  const [quantity, markup] = [`ISFORMULA({${key}.quantity})`, `ISFORMULA({${key}.markup})`];
+  return {
+    content: `=IF(${quantity},"","quantity ")&IF(${markup},"","markup")`,
+    key: `${key}.typedOver`,
+    look: "warning",
+  };
+}

@@ -1,0 +1,238 @@
+import type { BedForm, Way } from "../../quantities/bed/form";
+import type { DraftRow } from "../compose";
+import { quoted } from "../typed";
+import { closedCondition } from "./measured";
+import { fieldRow, resultRow } from "./rows";
+
+/** Depth follows from the border, stone from depth and area. `stoneNames` are offered to choose from. */
+export function stoneRows(form: BedForm, stoneNames: readonly string[]): DraftRow[] {
+  return [
+    fieldRow(form, "borderHeight"),
+    fieldRow(form, "trenchDepth"),
+    fieldRow(form, "topGap"),
+    resultRow(
+      "Stone depth",
+      { content: "=BED.STONE_DEPTH({borderHeight},{trenchDepth},{topGap})", key: "stoneDepth" },
+      "in",
+      "border, less trench, less gap",
+    ),
+    fieldRow(form, "stone", stoneNames),
+    fieldRow(form, "stoneSize"),
+    depthCheckRow(),
+    fieldRow(form, "waste"),
+    resultRow(
+      "Stone weighs",
+      { content: "=BED.STONE_DENSITY({stone})", key: "stoneDensity" },
+      "tons/cu yd",
+      "loose, from the table of common stone; a scale ticket beats it",
+    ),
+    resultRow(
+      "Stone needed",
+      { content: "=BED.STONE_YARDS({stoneArea},{stoneDepth},{waste})", key: "stoneYards" },
+      "cu yd",
+      "area × depth ÷ 324, and waste",
+    ),
+    resultRow(
+      "Stone needed",
+      { content: "=BED.STONE_TONS({stoneArea},{stoneDepth},{stone},{waste})", key: "stoneTons" },
+      "tons",
+    ),
+    fieldRow(form, "orderStep"),
+    fieldRow(form, "orderMinimum"),
+    resultRow(
+      "Stone to order",
+      { content: "=BED.ORDER_UP({stoneTons},{orderStep},{orderMinimum})", key: "orderTons" },
+      "tons",
+      "up to the yard's next step",
+    ),
+  ];
+}
+
+/** What happens to a bed too shallow, too deep, or too shallow for its stone. Common practice, no source. */
+export const depthVerdicts = {
+  stoneTooLarge: "Stone is over two thirds of the depth: fabric will show. Take smaller stone or a higher border.",
+  shallow: "Under 1.5 in: fabric will show through.",
+  deep: "Over 6 in: tons are wasted where nobody sees them.",
+  fits: "Depth suits the stone.",
+} as const;
+
+function depthCheckRow(): DraftRow {
+  const { stoneTooLarge, shallow, deep, fits } = depthVerdicts;
+  const content =
+    `=IF({stoneDepth}<1.5,${quoted(shallow)},IF({stoneSize.decimal}>{stoneDepth}*2/3,${quoted(stoneTooLarge)},` +
+    `IF({stoneDepth}>6,${quoted(deep)},${quoted(fits)})))`;
+  return {
+    cells: [
+      { content: "Depth check", look: "label" },
+      { content, key: "depthCheck", look: "note", warnWhen: `={self}<>${quoted(fits)}` },
+    ],
+  };
+}
+
+export function diggingRows(form: BedForm, soilNames: readonly string[]): DraftRow[] {
+  return [
+    fieldRow(form, "scrapeDepth"),
+    fieldRow(form, "trenchWidth"),
+    resultRow(
+      "Dig, in the ground",
+      {
+        content:
+          "=BED.DIG_YARDS({stoneArea},{scrapeDepth},{borderRun}" +
+          (form.way === "round" ? "+{innerRun}" : "") +
+          ",{trenchWidth},{trenchDepth})",
+        key: "digYards",
+      },
+      "cu yd",
+      "the scrape and the trench below it",
+    ),
+    fieldRow(form, "soil", soilNames),
+    resultRow(
+      "Spoil, loose",
+      { content: "=BED.SPOIL_YARDS({digYards},{soil})", key: "spoilYards" },
+      "cu yd",
+      "swollen by digging",
+    ),
+    fieldRow(form, "soilTonsPerYard"),
+    fieldRow(form, "truckYards"),
+    fieldRow(form, "truckPayload"),
+    resultRow(
+      "Spoil loads",
+      {
+        content: "=BED.LOADS({spoilYards},{truckYards},{soilTonsPerYard},{truckPayload})",
+        key: "spoilLoads",
+        format: "whole",
+      },
+      "loads",
+      "the larger of by volume and by weight",
+    ),
+    fieldRow(form, "deliveryYards"),
+    fieldRow(form, "deliveryPayload"),
+    resultRow(
+      "Stone deliveries",
+      {
+        content: "=BED.LOADS({orderTons}/{stoneDensity},{deliveryYards},{stoneDensity},{deliveryPayload})",
+        key: "deliveries",
+        format: "whole",
+      },
+      "loads",
+    ),
+  ];
+}
+
+export function borderRows(form: BedForm): DraftRow[] {
+  const runs = runsOf(form.way);
+  const pieces = runs.map(([run, closed]) => `BED.EDGING_PIECES({${run}},{pieceLength},{pieceLap},${closed})`);
+  const stakes = runs.map(
+    ([run, closed], index) =>
+      `BED.STAKES({${run}},{pieceLength},{stakeSpacing},{pieceLap},${index === 0 ? "{squareCorners}" : "0"},${closed})`,
+  );
+  return [
+    fieldRow(form, "pieceLength"),
+    fieldRow(form, "pieceLap"),
+    resultRow("Border pieces", { content: `=${pieces.join("+")}`, key: "pieces", format: "whole" }, "pieces"),
+    fieldRow(form, "stakeSpacing"),
+    resultRow(
+      "Stakes",
+      { content: `=${stakes.join("+")}`, key: "stakes", format: "whole" },
+      "stakes",
+      "at the ends, through both pieces at joints, between, and at corners",
+    ),
+    fieldRow(form, "stakesPerPiece"),
+    resultRow(
+      "Stakes to buy extra",
+      { content: "=MAX(0,{stakes}-{pieces}*{stakesPerPiece})", key: "extraStakes", format: "whole" },
+      "stakes",
+    ),
+  ];
+}
+
+/** The border's runs: the key of each one's length, and whether it closes on itself. */
+function runsOf(way: Way): readonly (readonly [run: string, closed: string])[] {
+  const outer = ["borderRun", closedCondition(way)] as const;
+  return way === "round" ? [outer, ["innerRun", "TRUE"]] : [outer];
+}
+
+export function fabricRows(form: BedForm): DraftRow[] {
+  const roll = "{fabricLength},{fabricWidth},{rollWidth}";
+  return [
+    fieldRow(form, "rollWidth"),
+    fieldRow(form, "rollLength"),
+    fieldRow(form, "overlap"),
+    fieldRow(form, "endLap"),
+    resultRow(
+      "Strips side by side",
+      { content: "=BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", key: "fabricStrips", format: "whole" },
+      "strips",
+    ),
+    resultRow(
+      "Fabric lying in the bed",
+      { content: `=BED.FABRIC_AREA(${roll},{overlap},{rollLength},{endLap})`, key: "fabricArea" },
+      "sq ft",
+      "laps counted twice",
+    ),
+    resultRow(
+      "Fabric rolls",
+      {
+        content: "=BED.FABRIC_ROLLS({fabricLength},{fabricWidth},{rollWidth},{rollLength},{overlap},{endLap})",
+        key: "rolls",
+        format: "whole",
+      },
+      "rolls",
+    ),
+    fieldRow(form, "pinSpacing"),
+    fieldRow(form, "pinBay"),
+    resultRow(
+      "Pins",
+      { content: `=BED.PINS(${roll},{overlap},{pinSpacing},{cutAround},{pinBay})`, key: "pins", format: "whole" },
+      "pins",
+      "rows of pairs and singles, every lap, every corner",
+    ),
+    fieldRow(form, "pinsPerBox"),
+    resultRow(
+      "Boxes of pins",
+      { content: "=BED.ORDER_UP({pins},{pinsPerBox})/{pinsPerBox}", key: "pinBoxes", format: "whole" },
+      "boxes",
+    ),
+  ];
+}
+
+export function crewRows(form: BedForm): DraftRow[] {
+  const hours = (label: string, key: string, content: string, how = "") =>
+    resultRow(label, { content, key }, "person-h", how);
+  return [
+    fieldRow(form, "crewRate"),
+    fieldRow(form, "crewSize"),
+    fieldRow(form, "crewDay"),
+    fieldRow(form, "scrapeHours"),
+    fieldRow(form, "edgingRate"),
+    fieldRow(form, "fabricRate"),
+    fieldRow(form, "rakeRate"),
+    fieldRow(form, "barrowSize"),
+    fieldRow(form, "barrowLoad"),
+    fieldRow(form, "barrowDistance"),
+    fieldRow(form, "cleanUpHours"),
+    resultRow(
+      "Barrow trips",
+      {
+        content: "=BED.BARROW_TRIPS({stoneYards},{stone},{barrowSize},{barrowLoad})",
+        key: "barrowTrips",
+        format: "whole",
+      },
+      "trips",
+      "by tray or by load limit",
+    ),
+    hours("Scrape and load", "scrapeTime", "={digYards}*{scrapeHours}"),
+    hours(
+      "Set edging",
+      "edgingTime",
+      form.way === "round" ? "=({borderRun}+{innerRun})/{edgingRate}" : "={borderRun}/{edgingRate}",
+    ),
+    hours("Lay and pin fabric", "fabricTime", "={fabricArea}/{fabricRate}"),
+    hours(
+      "Barrow and spread",
+      "spreadTime",
+      "=BED.HAUL_HOURS({barrowTrips},{barrowDistance})+{stoneArea}/{rakeRate}",
+      "load 2 min, dump half a minute, walk 200 ft a minute; then rake",
+    ),
+  ];
+}

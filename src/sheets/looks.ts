@@ -1,0 +1,28 @@
+import type { LookName } from "./plan";
+
+/** What a look asks of the host. What is absent is left as it is. */
+export interface Look {
+  readonly fill?: string;
+  readonly color?: string;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly size?: number;
+  /** A rule above the cells. */
+  readonly ruleAbove?: string;
+}
+
+/** Colours are our own, with at least 4.5:1 between text and fill; typed cells are the only tinted ones. */
+export const looks: Readonly<Record<LookName, Look>> = {
+  title: { fill: "#24413A", color: "#FFFFFF", bold: true, size: 13 },
+  section: { fill: "#DCE7E1", color: "#1B332D", bold: true },
+  label: { color: "#1B1B1B" },
+  input: { fill: "#FBF0D9", color: "#5A3A00" },
+  result: { color: "#1B1B1B" },
+  total: { color: "#1B1B1B", bold: true, ruleAbove: "#24413A" },
+  note: { color: "#5A635E", italic: true },
+  caution: { color: "#1B1B1B" },
+  warning: { color: "#8A2B00", bold: true },
+};
+
+/** The look of a cell while its warning condition holds. */
+export const warned: Look = { fill: "#FFD9B0", color: "#7A2600" };

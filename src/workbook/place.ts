@@ -1,0 +1,115 @@
+import { areaAddress } from "../sheets/address";
+import type { Anchor, Area } from "../sheets/plan";
+import { filledAreas, nearestFreePlace, overlap } from "./freePlace";
+import { WorkbookTrouble } from "./trouble";
+
+/** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
+export type Place =
+  | { readonly kind: "selection" }
+  | { readonly kind: "cell"; readonly sheetId: string; readonly at: Anchor }
+  | { readonly kind: "new sheet"; readonly name: string };
+
+export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
+
+/** What stands where something was to be put. */
+export interface Obstacle {
+  readonly what: "filled cells" | "merged cells" | "table" | "list or colour rule";
+  /** Addresses or names, for the person. */
+  readonly where: string;
+}
+
+/** Why a plan was not written, and where it could go instead. */
+export interface InTheWay {
+  readonly sheetId: string;
+  readonly sheetName: string;
+  readonly address: string;
+  readonly obstacles: readonly Obstacle[];
+  /** Set where the sheet has room elsewhere. */
+  readonly nearestFree?: { readonly at: Anchor; readonly address: string };
+}
+
+export type Size = Pick<Area, "rows" | "columns">;
+
+/** The range of a place with all that has to be known before it is written to; readable after a sync. */
+export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
+  const corner =
+    place.kind === "selection"
+      ? context.workbook.getSelectedRange().getCell(0, 0)
+      : context.workbook.worksheets.getItem(place.sheetId).getCell(place.at.row, place.at.column);
+  const target = corner.getResizedRange(rows - 1, columns - 1);
+  target.load("rowIndex,columnIndex,formulas");
+  target.worksheet.load("id,name");
+  target.worksheet.protection.load("protected");
+  const merged = target.getMergedAreasOrNullObject();
+  merged.load("address");
+  const tables = target.getTables(false);
+  tables.load("items/name");
+  target.conditionalFormats.load("items/id");
+  target.dataValidation.load("type");
+  return { target, merged, tables };
+}
+
+export type Checked = ReturnType<typeof queueCheck>;
+
+/**
+ * What stands in the way at a checked place; nothing where it is free.
+ *
+ * @throws WorkbookTrouble for a protected sheet.
+ */
+export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
+  const { worksheet } = target;
+  if (worksheet.protection.protected) {
+    throw new WorkbookTrouble(
+      `The sheet “${worksheet.name}” is protected. Lift the protection, or choose another sheet.`,
+    );
+  }
+  const obstacles: Obstacle[] = tables.items.map(({ name }) => ({ what: "table", where: name }));
+  const filled = filledAreas(target.formulas, anchorOf(target));
+  if (filled.length > 0 && tables.items.length === 0) {
+    obstacles.push({ what: "filled cells", where: filled.map(areaAddress).join(", ") });
+  }
+  if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheet(merged.address) });
+  if (target.conditionalFormats.items.length > 0 || target.dataValidation.type !== "None") {
+    obstacles.push({ what: "list or colour rule", where: "in these cells" });
+  }
+  return obstacles;
+}
+
+/** Where on its sheet a plan that is blocked could go; one more sync. */
+export async function describeInTheWay(
+  context: Excel.RequestContext,
+  { target }: Checked,
+  size: Size,
+  obstacles: readonly Obstacle[],
+): Promise<InTheWay> {
+  const { worksheet } = target;
+  const used = worksheet.getUsedRangeOrNullObject(false);
+  used.load("rowIndex,columnIndex,rowCount,columnCount,formulas");
+  await context.sync();
+
+  const wanted: Area = { ...anchorOf(target), ...size };
+  const filled = used.isNullObject ? [] : filledAreas(used.formulas, anchorOf(used));
+  const blockedOnlyByFilled = obstacles.every(({ what }) => what === "filled cells");
+  // A table, merged cells or a rule reach past what they fill, so then the whole used part of the sheet counts.
+  const taken = blockedOnlyByFilled || used.isNullObject ? filled : [areaOf(used)];
+  const at = nearestFreePlace(taken.some((area) => overlap(area, wanted)) ? taken : [...taken, wanted], wanted);
+  return {
+    sheetId: worksheet.id,
+    sheetName: worksheet.name,
+    address: areaAddress(wanted),
+    obstacles,
+    ...(at && { nearestFree: { at, address: areaAddress({ ...at, ...size }) } }),
+  };
+}
+
+export function anchorOf(range: Excel.Range): Anchor {
+  return { row: range.rowIndex, column: range.columnIndex };
+}
+
+function areaOf(range: Excel.Range): Area {
+  return { ...anchorOf(range), rows: range.rowCount, columns: range.columnCount };
+}
+
+function withoutSheet(address: string): string {
+  return address.replace(/(?:'(?:[^']|'')*'|[^,!]+)!/g, "");
+}
