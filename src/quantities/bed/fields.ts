@@ -201,7 +201,7 @@ export const crewFields = {
   rakeRate: { label: "Spread and rake", unit: "sq ft/h", reads: "number", initial: "100" },
   barrowSize: { label: "Barrow tray", unit: "cu ft", reads: "number", initial: "6" },
   barrowLoad: { label: "Barrow load limit", unit: "lb", reads: "number", initial: "300" },
-  barrowDistance: { label: "Barrow run, one way", unit: "ft", reads: "feet", initial: "60", mayBeZero: true },
+  barrowDistance: { label: "Barrow run, one way", unit: "ft", reads: "feet", initial: "60" },
   cleanUpHours: { label: "Clean-up", unit: "h", reads: "number", initial: "1", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 

@@ -1,0 +1,139 @@
+import { messages } from "../messages";
+import { readNumber, readShare } from "../numberText";
+import type { Point } from "../outline";
+import { Problem } from "../problem";
+import { readTape } from "../tape";
+import { type Field, type FieldKey, fields, type NameFieldKey, type NumberFieldKey, shapeFields } from "./fields";
+import { type BedForm, givenPoints, givenWidths, shapeFieldsOf, textOf, type Way } from "./form";
+
+/** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
+export interface Bed {
+  readonly way: Way;
+  /** 0 for the fields of other ways of measuring. */
+  readonly numbers: Readonly<Record<NumberFieldKey, number>>;
+  readonly names: Readonly<Record<NameFieldKey, string>>;
+  readonly widthsFt: readonly number[];
+  readonly points: readonly Point[];
+}
+
+/** Where a problem stands in the form: a field, or a place in its list of widths or points. */
+export type FormPlace = FieldKey | `width${number}` | `point${number}.${"x" | "y"}` | "form";
+
+export interface FormProblem {
+  readonly place: FormPlace;
+  readonly message: string;
+}
+
+export type Reading =
+  | { readonly bed: Bed; readonly problems: readonly [] }
+  | { readonly bed?: undefined; readonly problems: readonly FormProblem[] };
+
+const FEWEST_WIDTHS = 2;
+const FEWEST_POINTS = 3;
+/** A markup over 200 % is more likely 20 typed for 20 %; waste of the whole is no waste. */
+const MOST_SHARE = 2;
+const WASTE_LIMIT = 1;
+
+/**
+ * Reads a form. Every field is read, so that all problems show at once.
+ *
+ * @returns the bed, or the problems with their places, worded for the person.
+ * @example readForm({ ...blankForm(), typed: { length: `18' 6"`, width: "5" } }).bed?.numbers.length // 18.5
+ */
+export function readForm(form: BedForm): Reading {
+  const problems: FormProblem[] = [];
+  const attempt = <T>(place: FormPlace, read: () => T, fallback: T): T => {
+    try {
+      return read();
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      problems.push({ place, message: error.message });
+      return fallback;
+    }
+  };
+
+  const asked = new Set<string>(shapeFieldsOf(form.way));
+  const numbers = {} as Record<NumberFieldKey, number>;
+  const names = {} as Record<NameFieldKey, string>;
+  for (const key of Object.keys(fields) as FieldKey[]) {
+    if (key in shapeFields && !asked.has(key)) numbers[key as NumberFieldKey] = 0;
+    else if (isName(key)) names[key] = attempt(key, () => readName(key, textOf(form, key)), "");
+    else numbers[key as NumberFieldKey] = attempt(key, () => readField(fields[key], textOf(form, key)), 0);
+  }
+  const widthsFt = givenWidths(form).map((text, index) =>
+    attempt(`width${index + 1}`, () => readListed(`Width ${index + 1}`, text), 0),
+  );
+  const points = givenPoints(form).map(
+    ([x, y], index): Point => [
+      attempt(`point${index + 1}.x`, () => readListed(`Point ${index + 1}, x`, x, true), 0),
+      attempt(`point${index + 1}.y`, () => readListed(`Point ${index + 1}, y`, y, true), 0),
+    ],
+  );
+  if (form.way === "widths" && widthsFt.length < FEWEST_WIDTHS) {
+    problems.push({ place: `width${widthsFt.length + 1}`, message: messages.tooFewWidths(widthsFt.length) });
+  }
+  if (form.way === "points" && points.length < FEWEST_POINTS) {
+    problems.push({
+      place: `point${points.length + 1}.x`,
+      message: messages.tooFewPoints(points.length, FEWEST_POINTS),
+    });
+  }
+  if (problems.length > 0) return { problems };
+  return { bed: { way: form.way, numbers, names, widthsFt, points }, problems: [] };
+}
+
+function isName(key: FieldKey): key is NameFieldKey {
+  return fields[key].reads === "name";
+}
+
+function readName(key: NameFieldKey, text: string): string {
+  const name = text.trim();
+  if (name === "") throw new Problem("value", messages.missing(fields[key].label, fields[key].initial), key);
+  return name;
+}
+
+function readField(field: Field, text: string): number {
+  const { label, mayBeZero } = field;
+  const example = field.initial || (field.reads === "feet" ? `18' 6"` : "12");
+  if (text.trim() === "") {
+    if (mayBeZero) return 0;
+    throw new Problem("value", messages.missing(label, example), label);
+  }
+  const value = readValue(field, text);
+  if (value < 0) throw new Problem("value", messages.negative(label, text), label);
+  if (value === 0 && !mayBeZero) throw new Problem("value", messages.zero(label, example), label);
+  return value;
+}
+
+function readValue({ label, reads }: Field, text: string): number {
+  switch (reads) {
+    case "feet":
+      return readTape(text, "ft", label);
+    case "inches":
+      return readTape(text, "in", label);
+    case "share": {
+      const share = readShare(text, label);
+      const isWaste = label === fields.waste.label;
+      if (isWaste ? share >= WASTE_LIMIT : share > MOST_SHARE) {
+        throw new Problem("value", messages.shareTooLarge(label, text, isWaste ? WASTE_LIMIT : MOST_SHARE), label);
+      }
+      return share;
+    }
+    case "whole": {
+      const value = readNumber(text, label);
+      if (!Number.isInteger(value))
+        throw new Problem("value", messages.notWhole(label, text, Number.POSITIVE_INFINITY));
+      return value;
+    }
+    default:
+      return readNumber(text, label);
+  }
+}
+
+/** A width or coordinate: blank is an error, 0 is a place where the bed runs to a point. */
+function readListed(label: string, text: string, mayBeNegative = false): number {
+  if (text.trim() === "") throw new Problem("value", messages.missing(label, "4' 6\""), label);
+  const feet = readTape(text, "ft", label);
+  if (feet < 0 && !mayBeNegative) throw new Problem("value", messages.negative(label, text), label);
+  return feet;
+}
