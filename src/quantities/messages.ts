@@ -5,8 +5,6 @@
  */
 export const messages = {
   missing: (argument: string, example: string) => `${argument} is blank. Type a value, such as ${example}.`,
-  missingAt: (argument: string, place: number, example: string) =>
-    `${argument} has a blank at place ${place}. Type a value there, such as ${example}.`,
   zero: (argument: string, example: string) => `${argument} is blank or 0. Type more than 0, such as ${example}.`,
   negative: (argument: string, arrived: unknown) =>
     `${argument} arrived as ${quoted(arrived)}, which is less than 0. Type 0 or more.`,
@@ -71,6 +69,7 @@ export const messages = {
   noDepth: (heightIn: number, takenIn: number) =>
     `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it: ` +
     `no depth is left for stone. Type a higher border or a shallower trench.`,
+  unforeseen: () => "This could not be worked out with what was typed. Check each value and its unit.",
   overflow: () => "The answer is too large to be a quantity. Check the units of what was typed.",
 } as const;
 

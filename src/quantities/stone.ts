@@ -134,6 +134,9 @@ export const STONES: readonly Stone[] = [
   },
 ];
 
+/** More than any loose stone weighs, in short tons a cubic yard; above it, pounds were typed for tons. */
+export const MOST_TONS_PER_YARD = 10;
+
 /**
  * The row of a kind of stone.
  *

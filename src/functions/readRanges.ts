@@ -1,0 +1,67 @@
+import { messages } from "../quantities/messages";
+import type { Point } from "../quantities/outline";
+import { Problem } from "../quantities/problem";
+import { cellValue, isBlank, rowsOf } from "./cell";
+import { coordinate, feet, feetOrZero, positiveOrZero } from "./read";
+import { date } from "./readNamed";
+
+const placed = (argument: string, place: number) => `${argument} (place ${place + 1})`;
+
+/** Areas of a range, or one area; blanks are skipped. */
+export function areas(range: unknown, argument: string): number[] {
+  const cells = rowsOf(range).flat();
+  const found: number[] = [];
+  cells.forEach((cell, place) => {
+    if (!isBlank(cell)) found.push(positiveOrZero(cell, placed(argument, place)));
+  });
+  return found;
+}
+
+/** Sides of a range, or one side, in feet; blanks at the end are skipped, one among them is refused. */
+export function sides(range: unknown, argument: string): number[] {
+  const cells = rowsOf(range).flat();
+  while (cells.length > 0 && isBlankOrZero(cells.at(-1))) cells.pop();
+  if (cells.length === 0) throw new Problem("value", messages.zero(argument, "18' 6\" or 18.5"), argument);
+  return cells.map((cell, place) => feet(cell, placed(argument, place)));
+}
+
+/** Widths of one row or one column, in feet, each 0 or more; a blank is refused with its place. */
+export function widths(range: unknown, argument: string): number[] {
+  const rows = rowsOf(range);
+  if (rows.length > 1 && rows.some((row) => row.length > 1))
+    throw new Problem("value", messages.oneRowOrColumn(argument), argument);
+  const cells = rows.flat();
+  if (cells.length === 0)
+    throw new Problem("value", messages.missing(argument, "4' 6\" in each of its cells"), argument);
+  return cells.map((cell, place) => feetOrZero(cell, placed(argument, place)));
+}
+
+/** Points of an N×2 range, in feet; blank rows at the end are skipped, a blank elsewhere is refused. */
+export function points(range: unknown, argument: string): Point[] {
+  const rows = rowsOf(range);
+  while (rows.length > 0 && rows.at(-1)!.every(isBlank)) rows.pop();
+  if (rows.length === 0)
+    throw new Problem("value", messages.missing(argument, "x and y in feet, a corner a row"), argument);
+  return rows.map((row, place): Point => {
+    if (row.length !== 2) throw new Problem("value", messages.notPairs(argument, row.length), argument);
+    return [
+      coordinate(row[0], `${argument} (row ${place + 1}, x)`),
+      coordinate(row[1], `${argument} (row ${place + 1}, y)`),
+    ];
+  });
+}
+
+/** Dates of a range, or one date, as serial numbers; blanks are skipped. */
+export function dates(range: unknown, argument: string): number[] {
+  const found: number[] = [];
+  rowsOf(range)
+    .flat()
+    .forEach((cell, place) => {
+      if (!isBlankOrZero(cell)) found.push(date(cell, placed(argument, place)));
+    });
+  return found;
+}
+
+function isBlankOrZero(cell: unknown): boolean {
+  return cell === 0 || isBlank(cell) || (!Array.isArray(cell) && cellValue(cell, "") === 0);
+}
