@@ -28,7 +28,130 @@ export interface Estimate {
   readonly directCost: number;
   readonly overheadCost: number;
   readonly fullCost: number;
-  /** Half a cent that binary arithmetic left just below itself still counts as half a cent, as in the sheet. */
+  /** To the cent; the smallest job charge where that is more. */
+  readonly price: number;
+  readonly minimumApplies: boolean;
+  /** Profit over cost, and profit over price; undefined where there is no cost or price to divide by. */
+  readonly markupOnCost: number | undefined;
+  readonly marginOnPrice: number | undefined;
+  readonly laborHours: number;
+  readonly crewDays: number;
+}
+
+const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
+
+/**
+ * The estimate of a bed, as the block in the sheet works it out from the same inputs; a test holds the two equal.
+ *
+ * @param bed from `readForm`.
+ * @throws Problem for inputs that do not go together: no depth left, a lap longer than a piece, an unknown stone.
+ */
+export function estimateBed(bed: Bed): Estimate {
+  const amounts = amountsOf(bed);
+  const { numbers } = bed;
+  const markups = {
+    material: numbers.materialMarkup,
+    labor: numbers.laborMarkup,
+    hauling: numbers.haulingMarkup,
+  };
+  const priced = lines.map((line): PricedLine => {
+    const amount = amounts[line.quantity];
+    const unitCost = numbers[line.cost];
+    const costSum = amount * unitCost;
+    return { ...line, amount, unitCost, costSum, priceSum: costSum * (1 + markups[line.kind]) };
+  });
+  const directCost = sum(priced.map(({ costSum }) => costSum));
+  const overheadCost = numbers.overhead * directCost;
+  const fullCost = directCost + overheadCost;
+  const fromLines = sum(priced.map(({ priceSum }) => priceSum)) + overheadCost;
+  const price = roundToCents(Math.max(numbers.minimumCharge, fromLines));
+  const laborHours = sum(priced.filter(({ kind }) => kind === "labor").map(({ amount }) => amount));
+  return {
+    amounts,
+    lines: priced,
+    directCost,
+    overheadCost,
+    fullCost,
+    price,
+    minimumApplies: numbers.minimumCharge > fromLines,
+    markupOnCost: fullCost > 0 ? price / fullCost - 1 : undefined,
+    marginOnPrice: price > 0 ? 1 - fullCost / price : undefined,
+    laborHours,
+    crewDays: laborHours / (numbers.crewSize * numbers.crewDay),
+  };
+}
+
+function amountsOf(bed: Bed): Record<AmountKey, number> {
+  const { numbers: n } = bed;
+  const shape = shapeAmounts(bed);
+  const stoneDensity = numberOr(bed.names.stone, "stone", (name) => stoneNamed(name).tonsPerYard);
+  const swell = numberOr(bed.names.soil, "soil", (name) => soilNamed(name).swell);
+
+  const depth = stoneDepth(n.borderHeight, n.trenchDepth, n.topGap);
+  const yards = stoneYards(shape.stoneArea, depth, n.waste);
+  const tons = stoneTons(shape.stoneArea, depth, stoneDensity, n.waste);
+  const orderTons = orderUp(tons, n.orderStep, n.orderMinimum);
+
+  const bank = digYards(shape.stoneArea, n.scrapeDepth, shape.borderRun + shape.innerRun, n.trenchWidth, n.trenchDepth);
+  const spoil = spoilYards(bank, swell);
+
+  const border = borderOf(bed, shape);
+  const { fabricLength: long, fabricWidth: wide } = shape;
+  const fabric = fabricArea(long, wide, n.rollWidth, n.overlap, n.rollLength, n.endLap);
+  const pinCount = pins(long, wide, n.rollWidth, n.overlap, n.pinSpacing, n.cutAround, n.pinBay);
+  const trips = barrowTrips(yards, stoneDensity, n.barrowSize, n.barrowLoad);
+  const hauling = haulHours(trips, n.barrowDistance, HAUL.loadMinutes, HAUL.dumpMinutes, HAUL.walkFtPerMinute);
+  return {
+    stoneArea: shape.stoneArea,
+    fabricLength: long,
+    fabricWidth: wide,
+    borderRun: shape.borderRun,
+    innerRun: shape.innerRun,
+    squareCorners: shape.squareCorners,
+    stoneDepth: depth,
+    stoneDensity,
+    stoneYards: yards,
+    stoneTons: tons,
+    orderTons,
+    digYards: bank,
+    spoilYards: spoil,
+    spoilLoads: loads(spoil, n.truckYards, n.soilTonsPerYard, n.truckPayload),
+    deliveries: loads(orderTons / stoneDensity, n.deliveryYards, stoneDensity, n.deliveryPayload),
+    ...border,
+    fabricStrips: fabricStrips(wide, n.rollWidth, n.overlap),
+    fabricArea: fabric,
+    rolls: fabricRolls(long, wide, n.rollWidth, n.rollLength, n.overlap, n.endLap),
+    pins: pinCount,
+    pinBoxes: wholeUp(pinCount / n.pinsPerBox),
+    barrowTrips: trips,
+    scrapeTime: bank * n.scrapeHours,
+    edgingTime: (shape.borderRun + shape.innerRun) / n.edgingRate,
+    fabricTime: fabric / n.fabricRate,
+    spreadTime: hauling + shape.stoneArea / n.rakeRate,
+    cleanUpHours: n.cleanUpHours,
+  };
+}
+
+function borderOf({ numbers: n }: Bed, shape: ShapeAmounts): Record<"pieces" | "stakes" | "extraStakes", number> {
+  const runs = [
+    { lengthFt: shape.borderRun, corners: shape.squareCorners, closed: shape.closed },
+    { lengthFt: shape.innerRun, corners: 0, closed: true },
+  ];
+  const pieces = sum(runs.map(({ lengthFt, closed }) => edgingPieces(lengthFt, n.pieceLength, n.pieceLap, closed)));
+  const stakeCount = sum(
+    runs.map(({ lengthFt, corners, closed }) =>
+      stakes(lengthFt, n.pieceLength, n.stakeSpacing, n.pieceLap, corners, closed),
+    ),
+  );
+  return { pieces, stakes: stakeCount, extraStakes: Math.max(0, stakeCount - pieces * n.stakesPerPiece) };
+}
+
+/** A name that may also be the number it stands for. */
+function numberOr(text: string, argument: string, named: (name: string) => number): number {
+  return /^[\d.,\s]+$/.test(text) ? readNumber(text, argument) : named(text);
+}
+
+/** To the cent. Half a cent that binary arithmetic left just below itself still counts as half a cent, as in the sheet. */
 function roundToCents(amount: number): number {
   return Math.round(amount * 100 * (1 + Number.EPSILON)) / 100;
 }
