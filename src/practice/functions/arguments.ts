@@ -1,0 +1,62 @@
+import type { Nullable } from "@univerjs/core";
+import type { ArrayValueObject, BaseValueObject, ErrorValueObject } from "@univerjs/preset-sheets-node-core";
+import type { FunctionMetadata, ParameterMetadata } from "./metadata";
+
+/** A call that the host answers by itself, without asking the function. */
+export type Refused = { readonly error: ErrorValueObject } | { readonly unreadable: ParameterMetadata };
+
+/**
+ * What a worksheet function is given for the arguments of a formula, as the host gives it: an omitted argument and a
+ * blank cell are null, a range for a matrix parameter is rows of cells, and a one-cell reference for a scalar
+ * parameter is that cell's value.
+ *
+ * @returns The values, one for each parameter; or, where an argument is itself an error or is of the wrong kind, the
+ *   reason why the function is not asked.
+ */
+export function readArguments(metadata: FunctionMetadata, given: readonly BaseValueObject[]): unknown[] | Refused {
+  const values: unknown[] = [];
+  for (const [place, parameter] of metadata.parameters.entries()) {
+    const taken = parameter.repeating ? given.slice(place) : given.slice(place, place + 1);
+    const read: unknown[] = [];
+    for (const one of taken) {
+      const value = readArgument(parameter, one);
+      if (isRefused(value)) return value;
+      read.push(value);
+    }
+    values.push(parameter.repeating ? read : (read[0] ?? null));
+  }
+  return values;
+}
+
+export function isRefused(value: unknown): value is Refused {
+  return typeof value === "object" && value !== null && ("error" in value || "unreadable" in value);
+}
+
+function readArgument(parameter: ParameterMetadata, given: BaseValueObject): unknown {
+  const rows = given.isArray() ? (given as ArrayValueObject).getArrayValue() : [[given]];
+  const cells = rows.flat();
+  const error = cells.find((cell) => cell?.isError());
+  if (error) return { error: error as ErrorValueObject };
+  if (parameter.dimensionality === "matrix") {
+    return rows.map((row) => Array.from(row, (cell) => plain(cell)));
+  }
+  if (cells.length !== 1) return { unreadable: parameter };
+  const value = converted(parameter.type, plain(cells[0]));
+  return value === undefined ? { unreadable: parameter } : value;
+}
+
+function plain(cell: Nullable<BaseValueObject>): unknown {
+  return !cell || cell.isNull() ? null : cell.getValue();
+}
+
+/** The host turns a value into the kind that the parameter asks for, or gives up: undefined. */
+function converted(type: string | undefined, value: unknown): unknown {
+  if (value === null) return null;
+  if (type === "number") {
+    const number = typeof value === "string" && value.trim() === "" ? Number.NaN : Number(value);
+    return Number.isNaN(number) ? undefined : number;
+  }
+  if (type === "string") return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+  if (type === "boolean") return typeof value === "string" ? undefined : Boolean(value);
+  return value;
+}

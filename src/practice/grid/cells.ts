@@ -1,0 +1,131 @@
+import type { ICellData, IObjectMatrixPrimitiveType, Worksheet } from "@univerjs/core";
+import type { ErrorMessages } from "../functions/messages";
+import { readCellData, writeCellData } from "./cellData";
+import { command } from "./command";
+import { eachCell, fromRange, toRange } from "./geometry";
+import type { OpenGrid } from "./library";
+import type { Area, CellContent, CellInput, CellsPort, CopyPart } from "./port";
+import { heldRange, makeRoom, worksheetOf } from "./sheetOf";
+import { usedArea } from "./used";
+
+/** Reading and writing what stands in the grid's cells. */
+export class GridCells implements CellsPort {
+  private readonly errors: ReadonlySet<string>;
+
+  constructor(
+    private readonly grid: OpenGrid,
+    private readonly messages: ErrorMessages,
+  ) {
+    this.errors = new Set(Object.values(grid.library.sheets.ErrorType));
+  }
+
+  read(area: Area): CellContent[][] {
+    const sheet = worksheetOf(this.grid, area.sheetId);
+    return eachCell(area, (row, column) => this.readOne(sheet, row, column));
+  }
+
+  private readOne(sheet: Worksheet, row: number, column: number): CellContent {
+    const { library, injector, workbook } = this.grid;
+    const formulas = injector.get(library.sheets.FormulaDataModel);
+    const unitId = workbook.getId();
+    const sheetId = sheet.getSheetId();
+    const cell = sheet.getCellRaw(row, column);
+    const hasFormula = Boolean(cell?.f || cell?.si);
+    const formula = hasFormula ? formulas.getFormulaStringByCell(row, column, sheetId, unitId) : undefined;
+    const spilled = hasFormula ? undefined : formulas.getArrayFormulaCellData()[unitId]?.[sheetId]?.[row]?.[column];
+    return readCellData(library, this.errors, spilled ?? cell, formula ?? undefined);
+  }
+
+  text(area: Area): string[][] {
+    const sheet = worksheetOf(this.grid, area.sheetId);
+    return eachCell(area, (row, column) => {
+      const { kind, value } = this.readOne(sheet, row, column);
+      if (kind === "truth") return value ? "TRUE" : "FALSE";
+      return kind === "number" ? String(sheet.getCell(row, column)?.v ?? "") : String(value);
+    });
+  }
+
+  write(area: Area, input: CellInput[][]): void {
+    makeRoom(this.grid, area);
+    const sheet = worksheetOf(this.grid, area.sheetId);
+    const value: IObjectMatrixPrimitiveType<ICellData> = {};
+    eachCell(area, (row, column) => {
+      const cell = input[row - area.row]?.[column - area.column];
+      if (cell === undefined) return;
+      const pattern = sheet.getComposedCellStyle(row, column).n?.pattern;
+      const data = writeCellData(this.grid.library, cell, pattern === "@");
+      // A format that somebody chose is kept: only a cell without one takes the format that was typed.
+      if (pattern) delete data.s;
+      value[row] = { ...value[row], [column]: data };
+    });
+    this.setCells(area, value);
+  }
+
+  private setCells(area: Area, value: IObjectMatrixPrimitiveType<ICellData>): void {
+    if (Object.keys(value).length === 0) return;
+    const { SetRangeValuesCommand } = this.grid.library.sheets;
+    command(this.grid, SetRangeValuesCommand.id, area.sheetId, { range: toRange(area), value });
+  }
+
+  clear(area: Area, part: "all" | "contents" | "formats"): void {
+    const range = heldRange(this.grid, area);
+    if (part === "contents") range?.clearContent();
+    else if (part === "formats") range?.clearFormat();
+    else range?.clear();
+  }
+
+  copy(from: Area, to: Area, part: CopyPart): void {
+    if (part !== "formats") {
+      const formulas = this.grid.api.getFormula();
+      const input = this.read(from).map((cells) =>
+        cells.map((cell) =>
+          cell.formula === undefined || part === "values"
+            ? untyped(cell)
+            : formulas.moveFormulaRefOffset(cell.formula, to.column - from.column, to.row - from.row),
+        ),
+      );
+      this.write(to, input);
+    }
+    if (part === "all" || part === "formats") this.copyStyles(from, to);
+  }
+
+  private copyStyles(from: Area, to: Area): void {
+    makeRoom(this.grid, to);
+    const source = worksheetOf(this.grid, from.sheetId);
+    const value: IObjectMatrixPrimitiveType<ICellData> = {};
+    eachCell(to, (row, column) => {
+      const style = source.getCellStyle(from.row + row - to.row, from.column + column - to.column);
+      value[row] = { ...value[row], [column]: { s: style ?? null } };
+    });
+    this.setCells(to, value);
+  }
+
+  used(sheetId: string, valuesOnly: boolean): Area | undefined {
+    return usedArea(this.grid, sheetId, valuesOnly);
+  }
+
+  merge(area: Area): void {
+    makeRoom(this.grid, area);
+    heldRange(this.grid, area)?.merge({ isForceMerge: true });
+  }
+
+  unmerge(area: Area): void {
+    heldRange(this.grid, area)?.breakApart();
+  }
+
+  merged(sheetId: string): Area[] {
+    return worksheetOf(this.grid, sheetId)
+      .getMergeData()
+      .map((range) => fromRange(sheetId, range));
+  }
+
+  errorMessage(sheetId: string, row: number, column: number): string | undefined {
+    const { kind, formula } = this.readOne(worksheetOf(this.grid, sheetId), row, column);
+    return kind === "error" && formula !== undefined ? this.messages.get(sheetId, row, column) : undefined;
+  }
+}
+
+/** Text is marked as text, so that it is not read anew as a number or a formula. */
+function untyped(cell: CellContent): CellInput {
+  return cell.kind === "text" && cell.value !== "" ? `'${cell.value}` : cell.value;
+}

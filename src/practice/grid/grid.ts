@@ -1,0 +1,75 @@
+import { ErrorMessages } from "../functions/messages";
+import { registerFunctions, type WorksheetFunction } from "../functions/register";
+import { Calculation } from "./calculation";
+import { GridCells } from "./cells";
+import { GridKept } from "./kept";
+import type { OpenGrid } from "./library";
+import { GridLooks } from "./looks";
+import { GridNames } from "./names";
+import type { GridPort } from "./port";
+import { GridSelection } from "./selection";
+import { GridSheets } from "./sheets";
+import { GridWatch } from "./watch";
+
+/** The one workbook of a grid that is up, as the host's objects see it. */
+export class Grid implements GridPort {
+  readonly sheets: GridSheets;
+  readonly cells: GridCells;
+  readonly looks: GridLooks;
+  readonly names: GridNames;
+  readonly selection: GridSelection;
+  readonly kept: GridKept;
+  readonly watch: GridWatch;
+  private readonly messages = new ErrorMessages();
+  private readonly calculation: Calculation;
+  private hostDepth = 0;
+
+  /**
+   * @param isEditing Whether a person is typing into a cell just now.
+   */
+  constructor(
+    private readonly grid: OpenGrid,
+    readonly isEditing: () => boolean,
+  ) {
+    this.sheets = new GridSheets(grid);
+    this.cells = new GridCells(grid, this.messages);
+    this.looks = new GridLooks(grid);
+    this.names = new GridNames(grid);
+    this.selection = new GridSelection(grid);
+    this.calculation = new Calculation(grid);
+    this.watch = new GridWatch(grid, this, () => this.hostDepth > 0);
+    this.kept = new GridKept(grid, () => this.watch.tellAnything());
+    this.watch.cells((change) => {
+      if (change.kind !== "edited") this.rememberReasonsAnew();
+    });
+  }
+
+  /** Cells have moved, so the reasons for errors are asked for again where the cells stand now. */
+  private rememberReasonsAnew(): void {
+    this.messages.forgetAll();
+    this.grid.api.getFormula().executeCalculation();
+  }
+
+  /** Makes the functions known under `namespace` and shows their results in the cells that call them. */
+  async register(namespace: string, functions: readonly WorksheetFunction[]): Promise<void> {
+    registerFunctions(this.grid, namespace, functions, this.messages);
+    await this.recalculate();
+  }
+
+  asHost<T>(work: () => T): T {
+    this.hostDepth += 1;
+    try {
+      return work();
+    } finally {
+      this.hostDepth -= 1;
+    }
+  }
+
+  settled(): Promise<void> {
+    return this.calculation.settled();
+  }
+
+  recalculate(): Promise<void> {
+    return this.calculation.recalculate();
+  }
+}

@@ -1,0 +1,42 @@
+import type * as Core from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/lib/facade";
+import type * as Sheets from "@univerjs/preset-sheets-node-core";
+
+/**
+ * What the port needs from the grid's packages. They are handed in and not imported, because a page bundles one
+ * build of them and Node loads another, and their classes must all come from the same one.
+ */
+export interface GridLibrary {
+  readonly core: Pick<
+    typeof Core,
+    "BooleanNumber" | "BorderStyleTypes" | "CellValueType" | "ICommandService" | "WrapStrategy" | "numfmt"
+  >;
+  readonly sheets: Pick<
+    typeof Sheets,
+    | "ArrayValueObject"
+    | "BaseFunction"
+    | "BooleanValueObject"
+    | "ErrorType"
+    | "ErrorValueObject"
+    | "FormulaCalculationSessionService"
+    | "FormulaDataModel"
+    | "FunctionType"
+    | "IActiveDirtyManagerService"
+    | "IDescriptionService"
+    | "IFunctionService"
+    | "NumberValueObject"
+    | "SetFormulaCalculationStartMutation"
+    | "SetRangeValuesCommand"
+    | "SetRangeValuesMutation"
+    | "SetStyleCommand"
+    | "StringValueObject"
+  >;
+}
+
+/** A grid that is up: the library it is made of, its facade, and the one workbook open in it. */
+export interface OpenGrid {
+  readonly library: GridLibrary;
+  readonly api: FUniver;
+  readonly injector: Core.Injector;
+  readonly workbook: ReturnType<FUniver["createWorkbook"]>;
+}

@@ -1,0 +1,157 @@
+/**
+ * What the stand-in host asks of a grid. The host's objects know only these words, so the same host runs on the
+ * grid in the browser and on its engine alone in Node.
+ */
+
+/** A rectangle of cells on one sheet; rows and columns are counted from 0. */
+export interface Area {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rowCount: number;
+  readonly columnCount: number;
+}
+
+export type CellValue = string | number | boolean;
+
+/** What a cell holds. A blank cell holds "". */
+export interface CellContent {
+  readonly kind: "empty" | "text" | "number" | "truth" | "error";
+  readonly value: CellValue;
+  /** With its "=", only where the cell itself carries a formula. */
+  readonly formula: string | undefined;
+}
+
+export interface SheetFacts {
+  readonly id: string;
+  readonly name: string;
+  readonly hidden: boolean;
+}
+
+export interface SheetsPort {
+  /** In the order of their tabs. */
+  list(): SheetFacts[];
+  activeId(): string;
+  activate(id: string): void;
+  add(name: string): string;
+  remove(id: string): void;
+  rename(id: string, name: string): void;
+  hide(id: string, hidden: boolean): void;
+  freezeRows(id: string, count: number): void;
+}
+
+/** What goes into a cell: undefined leaves it alone, "" empties it, text with "=" is a formula. */
+export type CellInput = CellValue | undefined;
+
+export type CopyPart = "all" | "formulas" | "values" | "formats";
+
+export interface CellsPort {
+  read(area: Area): CellContent[][];
+  /** As a person sees it, by the cell's number format. */
+  text(area: Area): string[][];
+  /** `input` has the shape of `area`; text is taken as if it had been typed. */
+  write(area: Area, input: CellInput[][]): void;
+  clear(area: Area, part: "all" | "contents" | "formats"): void;
+  copy(from: Area, to: Area, part: CopyPart): void;
+  /** The smallest rectangle round everything, or nothing on an empty sheet. */
+  used(sheetId: string, valuesOnly: boolean): Area | undefined;
+  merge(area: Area): void;
+  unmerge(area: Area): void;
+  merged(sheetId: string): Area[];
+  /** What a function said about the error that stands in this cell. */
+  errorMessage(sheetId: string, row: number, column: number): string | undefined;
+}
+
+export type Edge = "top" | "bottom" | "left" | "right";
+
+export interface Border {
+  readonly style: "None" | "Continuous" | "Dash" | "Dot" | "Double";
+  readonly weight: "Hairline" | "Thin" | "Medium" | "Thick";
+  readonly color: string;
+}
+
+/** How a cell looks. Lengths are in points; undefined is the grid's own default. */
+export interface CellLook {
+  fill: string | undefined;
+  fontColor: string | undefined;
+  fontName: string | undefined;
+  fontSize: number | undefined;
+  bold: boolean;
+  italic: boolean;
+  underline: boolean;
+  wrap: boolean;
+  horizontal: "General" | "Left" | "Center" | "Right";
+  vertical: "Top" | "Center" | "Bottom";
+  indent: number;
+  numberFormat: string;
+}
+
+export interface LooksPort {
+  read(sheetId: string, row: number, column: number): CellLook;
+  /** Sets what is given, leaves the rest; an undefined value goes back to the default. */
+  set(area: Area, look: Partial<CellLook>): void;
+  setNumberFormats(area: Area, patterns: (string | undefined)[][]): void;
+  border(sheetId: string, row: number, column: number, edge: Edge): Border;
+  setBorder(area: Area, edge: Edge, border: Border): void;
+  columnWidth(sheetId: string, column: number): number;
+  setColumnWidth(area: Area, points: number): void;
+  rowHeight(sheetId: string, row: number): number;
+  setRowHeight(area: Area, points: number): void;
+  fitRows(area: Area): void;
+}
+
+export interface NamesPort {
+  list(): { name: string; formula: string }[];
+  /** `formula` has its "=". */
+  add(name: string, formula: string): void;
+  remove(name: string): void;
+}
+
+export interface SelectionPort {
+  /** What is selected on the sheet that is in front. */
+  get(): Area;
+  set(area: Area): void;
+}
+
+/** Small named values kept with the workbook; each must survive JSON. */
+export interface KeptPort {
+  get(key: string): unknown;
+  keys(): string[];
+  set(key: string, value: unknown): void;
+  remove(key: string): void;
+}
+
+export interface CellsChanged {
+  readonly kind: "edited" | "rowsInserted" | "rowsDeleted" | "columnsInserted" | "columnsDeleted";
+  readonly area: Area;
+  /** Whether the host's API made the change, and not a person. */
+  readonly byHost: boolean;
+}
+
+export interface Stopper {
+  stop(): void;
+}
+
+export interface WatchPort {
+  selection(listener: () => void): Stopper;
+  cells(listener: (change: CellsChanged) => void): Stopper;
+  /** Anything that should be kept has changed. */
+  anything(listener: () => void): Stopper;
+}
+
+export interface GridPort {
+  readonly sheets: SheetsPort;
+  readonly cells: CellsPort;
+  readonly looks: LooksPort;
+  readonly names: NamesPort;
+  readonly selection: SelectionPort;
+  readonly kept: KeptPort;
+  readonly watch: WatchPort;
+  /** Runs what the host's API asks for, so that its changes can be told from a person's. */
+  asHost<T>(work: () => T): T;
+  /** Resolves once every formula shows its result. */
+  settled(): Promise<void>;
+  recalculate(): Promise<void>;
+  /** Whether a person is typing into a cell just now. */
+  isEditing(): boolean;
+}

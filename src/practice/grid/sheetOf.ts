@@ -1,0 +1,48 @@
+import type { Worksheet } from "@univerjs/core";
+import { sheetColumns, sheetRows } from "./a1";
+import { fromRange, intersection, toRange } from "./geometry";
+import type { OpenGrid } from "./library";
+import type { Area } from "./port";
+
+type FacadeSheet = ReturnType<OpenGrid["workbook"]["getActiveSheet"]>;
+type FacadeRange = ReturnType<FacadeSheet["getRange"]>;
+
+/**
+ * The sheet with this id.
+ *
+ * @throws Error where it was deleted meanwhile.
+ */
+export function sheetOf({ workbook }: OpenGrid, sheetId: string): FacadeSheet {
+  const sheet = workbook.getSheetBySheetId(sheetId);
+  if (!sheet) throw new Error(`The sheet ${sheetId} is gone.`);
+  return sheet;
+}
+
+export function worksheetOf(grid: OpenGrid, sheetId: string): Worksheet {
+  return sheetOf(grid, sheetId).getSheet();
+}
+
+/** The part of the area that the grid holds: its sheets are smaller than the host's until something is written. */
+export function heldPart(grid: OpenGrid, area: Area): Area | undefined {
+  const sheet = worksheetOf(grid, area.sheetId);
+  const held = { startRow: 0, startColumn: 0, endRow: sheet.getRowCount() - 1, endColumn: sheet.getColumnCount() - 1 };
+  return intersection(area, fromRange(area.sheetId, held));
+}
+
+/** The grid's own range object for the part of the area that the grid holds. */
+export function heldRange(grid: OpenGrid, area: Area): FacadeRange | undefined {
+  const held = heldPart(grid, area);
+  return held && sheetOf(grid, area.sheetId).getRange(toRange(held));
+}
+
+/** Makes the sheet large enough for the area, with a margin so that a person can type on below it.
+ * Whole rows and columns are taken as large as they are. */
+export function makeRoom(grid: OpenGrid, area: Area): void {
+  if (area.rowCount >= sheetRows || area.columnCount >= sheetColumns) return;
+  const sheet = sheetOf(grid, area.sheetId);
+  const margin = { rows: 50, columns: 5 };
+  const lastRow = area.row + area.rowCount;
+  const lastColumn = area.column + area.columnCount;
+  if (lastRow > sheet.getMaxRows()) sheet.setRowCount(lastRow + margin.rows);
+  if (lastColumn > sheet.getMaxColumns()) sheet.setColumnCount(lastColumn + margin.columns);
+}

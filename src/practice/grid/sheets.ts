@@ -1,0 +1,53 @@
+import type { OpenGrid } from "./library";
+import type { SheetFacts, SheetsPort } from "./port";
+import { sheetOf } from "./sheetOf";
+
+/** How large a new sheet is; it grows when something is written beyond. */
+const newSheet = { rows: 200, columns: 26 };
+
+/** The workbook's sheets, as the tabs show them. */
+export class GridSheets implements SheetsPort {
+  constructor(private readonly grid: OpenGrid) {}
+
+  list(): SheetFacts[] {
+    return this.grid.workbook.getSheets().map((sheet) => ({
+      id: sheet.getSheetId(),
+      name: sheet.getSheetName(),
+      hidden: sheet.isSheetHidden(),
+    }));
+  }
+
+  activeId(): string {
+    return this.grid.workbook.getActiveSheet().getSheetId();
+  }
+
+  activate(id: string): void {
+    this.grid.workbook.setActiveSheet(id);
+  }
+
+  add(name: string): string {
+    const front = this.activeId();
+    const sheet = this.grid.workbook.create(name, newSheet.rows, newSheet.columns);
+    // The grid brings a new sheet to the front; the host leaves the front one where it is.
+    this.activate(front);
+    return sheet.getSheetId();
+  }
+
+  remove(id: string): void {
+    this.grid.workbook.deleteSheet(id);
+  }
+
+  rename(id: string, name: string): void {
+    sheetOf(this.grid, id).setName(name);
+  }
+
+  hide(id: string, hidden: boolean): void {
+    const sheet = sheetOf(this.grid, id);
+    if (hidden) sheet.hideSheet();
+    else sheet.showSheet();
+  }
+
+  freezeRows(id: string, count: number): void {
+    sheetOf(this.grid, id).setFrozenRows(count);
+  }
+}

@@ -1,0 +1,50 @@
+import { ClientObject, type Loadable } from "./clientObject";
+
+/** The host's manner common to all its collections: `items` is there after load and sync, with what was asked of each. */
+export abstract class Collection<T extends ClientObject> extends ClientObject {
+  protected abstract itemsNow(): T[];
+
+  protected loadable(): Loadable {
+    return { properties: { count: () => this.itemsNow().length } };
+  }
+
+  protected override readPaths(paths: string[][]): void {
+    const items = this.itemsNow();
+    this.keep("items", items);
+    this.keep("count", items.length);
+    if (paths.length === 0) for (const item of items) item.readAll();
+    for (const path of paths) {
+      if (path.length === 1 && path[0] === "count") continue;
+      // The host takes "items/name" and "name" alike for the name of each item.
+      const ofItem = path[0] === "items" ? path.slice(1) : path;
+      for (const item of items) {
+        if (ofItem.length === 0) item.readAll();
+        else item.readPath(ofItem);
+      }
+    }
+  }
+
+  override readPath(path: string[]): void {
+    this.readPaths([path]);
+  }
+
+  override readAll(): void {
+    this.readPaths([]);
+  }
+
+  get items(): T[] {
+    return this.loadedValue("items");
+  }
+
+  get count(): number {
+    return this.loadedValue("count");
+  }
+
+  getCount(): OfficeExtension.ClientResult<number> {
+    const result = { value: 0 };
+    this.context.read(`${this.typeName}.getCount`, () => {
+      result.value = this.itemsNow().length;
+    });
+    return result;
+  }
+}

@@ -1,0 +1,49 @@
+/** The host's own words for each of its error codes. */
+const words = {
+  AccessDenied: "You cannot perform the requested operation.",
+  GeneralException: "There was an internal error while processing the request.",
+  InvalidArgument: "The argument is invalid or missing or has an incorrect format.",
+  InvalidObjectPath: "The object path isn't working for what you're trying to do.",
+  InvalidOperationInCellEditMode:
+    "Excel is in cell-editing mode. Please exit the edit mode by pressing ENTER or TAB or selecting another cell, and then try again.",
+  ItemAlreadyExists: "The resource being created already exists.",
+  ItemNotFound: "The requested resource doesn't exist.",
+  PropertyNotLoaded: "The property isn't available.",
+} as const;
+
+export type ErrorCode = keyof typeof words;
+
+export const errorCodes = Object.fromEntries(Object.keys(words).map((code) => [code, code])) as {
+  readonly [C in ErrorCode]: C;
+};
+
+/** The error with which the host refuses something; `code` and `debugInfo.errorLocation` say what. */
+export class HostError extends Error implements Pick<OfficeExtension.Error, "code" | "debugInfo" | "message"> {
+  readonly code: ErrorCode;
+  readonly debugInfo: OfficeExtension.DebugInfo;
+
+  /**
+   * @param errorLocation The member that was refused, such as `Range.values`.
+   * @param detail Words that say more than the host's own.
+   */
+  constructor(code: ErrorCode, errorLocation: string, detail?: string) {
+    const message = detail ?? words[code];
+    super(message);
+    this.name = "OfficeExtension.Error";
+    this.code = code;
+    this.debugInfo = { code, message, errorLocation };
+  }
+}
+
+/** The same error, told of the member in which it came up; anything else becomes a general exception of the host. */
+export function atLocation(error: unknown, errorLocation: string): HostError {
+  if (error instanceof HostError) {
+    return error.debugInfo.errorLocation ? error : new HostError(error.code, errorLocation, error.message);
+  }
+  return new HostError("GeneralException", errorLocation, error instanceof Error ? error.message : String(error));
+}
+
+/** For a reason that is found where the member is not known; the location is filled in at sync. */
+export function refuse(code: ErrorCode, detail?: string): HostError {
+  return new HostError(code, "", detail);
+}

@@ -1,0 +1,52 @@
+import { enums } from "./enums";
+import { HostError } from "./error";
+import { RequestContext } from "./requestContext";
+import type { HostSession } from "./session";
+
+type Batch<T> = (context: RequestContext) => Promise<T>;
+
+/** What `Excel.run` takes before the batch. */
+export interface RunOptions {
+  /** Waits until nobody is typing into a cell, in place of failing. */
+  readonly delayForCellEdit?: boolean;
+}
+
+/** How often the grid is asked whether somebody is still typing into a cell. */
+const editPollMs = 100;
+
+/** What `Excel` offers to an add-in. */
+export interface ExcelGlobal extends Readonly<typeof enums> {
+  run<T>(batch: Batch<T>): Promise<T>;
+  run<T>(options: RunOptions | { readonly context: RequestContext } | RequestContext, batch: Batch<T>): Promise<T>;
+}
+
+/**
+ * Makes the host's `Excel` global.
+ *
+ * @param session Resolves once the grid is up; a run waits for it.
+ */
+export function createExcel(session: Promise<HostSession>): ExcelGlobal {
+  async function run<T>(first: Batch<T> | object, second?: Batch<T>): Promise<T> {
+    const batch = typeof first === "function" ? (first as Batch<T>) : second;
+    if (!batch) throw new HostError("InvalidArgument", "Excel.run");
+    const given = typeof first === "function" ? {} : first;
+    const host = await session;
+    await editingOver(host, given);
+    const context = contextOf(given) ?? new RequestContext(host);
+    const result = await batch(context);
+    await context.sync();
+    return result;
+  }
+  return { ...enums, run };
+}
+
+function contextOf(given: object): RequestContext | undefined {
+  if (given instanceof RequestContext) return given;
+  return "context" in given && given.context instanceof RequestContext ? given.context : undefined;
+}
+
+async function editingOver({ grid }: HostSession, options: RunOptions): Promise<void> {
+  if (!grid.isEditing()) return;
+  if (!options.delayForCellEdit) throw new HostError("InvalidOperationInCellEditMode", "Excel.run");
+  while (grid.isEditing()) await new Promise((resolve) => setTimeout(resolve, editPollMs));
+}

@@ -1,0 +1,112 @@
+import { addressOf, areaOfReference } from "./areas";
+import type { Loadable } from "./clientObject";
+import { Collection } from "./collection";
+import { refuse } from "./error";
+import type { Members } from "./mirror";
+import { Placed } from "./placed";
+import { Range } from "./range";
+import type { RequestContext } from "./requestContext";
+
+interface Named {
+  readonly name: string;
+  readonly formula: string;
+}
+
+/** A name for cells or for a formula. */
+export class NamedItem
+  extends Placed<Named>
+  implements
+    Members<Excel.NamedItem, "delete" | "formula" | "getRange" | "getRangeOrNullObject" | "isNullObject" | "name">
+{
+  constructor(context: RequestContext, location: string, find: () => Named | null, isFound = false) {
+    super(context, "NamedItem", location, find, isFound);
+  }
+
+  protected loadable(): Loadable {
+    return { properties: { name: () => this.place.name, formula: () => this.place.formula } };
+  }
+
+  get name(): string {
+    return this.loadedValue("name");
+  }
+
+  get formula(): Excel.NamedItem["formula"] {
+    return this.loadedValue("formula");
+  }
+
+  private area() {
+    return areaOfReference(this.context.session, this.place.formula);
+  }
+
+  getRange(): Range {
+    return new Range(this.context, "NamedItem.getRange", () => {
+      const area = this.area();
+      if (!area) throw refuse("InvalidArgument");
+      return area;
+    });
+  }
+
+  getRangeOrNullObject(): Range {
+    return new Range(this.context, "NamedItem.getRangeOrNullObject", () => this.area() ?? null);
+  }
+
+  delete(): void {
+    this.act("delete", () => this.context.session.grid.names.remove(this.place.name));
+  }
+}
+
+/** What the host takes for a name: it starts with a letter, _ or \, and is shaped like no reference. */
+const namePattern = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u;
+const cellPattern = /^([a-z]{1,3}\d+|r\d*c?\d*|c\d*)$/i;
+
+/** The workbook's names. */
+export class NamedItemCollection
+  extends Collection<NamedItem>
+  implements Members<Excel.NamedItemCollection, "add" | "getCount" | "getItem" | "getItemOrNullObject">
+{
+  constructor(context: RequestContext) {
+    super(context, "NamedItemCollection");
+  }
+
+  protected itemsNow(): NamedItem[] {
+    const all = this.context.session.grid.names.list();
+    return all.map((item) => new NamedItem(this.context, "NamedItemCollection.items", () => item, true));
+  }
+
+  private find(name: string): Named | null {
+    const all = this.context.session.grid.names.list();
+    return all.find((item) => item.name.toLowerCase() === name.toLowerCase()) ?? null;
+  }
+
+  add(name: string, reference: Range | string): NamedItem {
+    const { session } = this.context;
+    this.act("add", () => {
+      if (!namePattern.test(name) || cellPattern.test(name)) throw refuse("InvalidArgument");
+      if (this.find(name)) throw refuse("ItemAlreadyExists");
+      session.grid.names.add(name, typeof reference === "string" ? reference : absolute(session, reference));
+    });
+    return new NamedItem(this.context, "NamedItemCollection.add", () => this.find(name));
+  }
+
+  getItem(name: string): NamedItem {
+    return new NamedItem(this.context, "NamedItemCollection.getItem", () => {
+      const found = this.find(name);
+      if (!found) throw refuse("ItemNotFound");
+      return found;
+    });
+  }
+
+  getItemOrNullObject(name: string): NamedItem {
+    return new NamedItem(this.context, "NamedItemCollection.getItemOrNullObject", () => this.find(name));
+  }
+}
+
+function absolute(session: RequestContext["session"], range: Range): string {
+  const [sheet = "", cells = ""] = splitAtLast(addressOf(session, range.place), "!");
+  return `=${sheet}!${cells.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`;
+}
+
+function splitAtLast(text: string, mark: string): [string, string] {
+  const place = text.lastIndexOf(mark);
+  return [text.slice(0, place), text.slice(place + 1)];
+}

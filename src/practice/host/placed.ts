@@ -1,0 +1,49 @@
+import { ClientObject } from "./clientObject";
+import { refuse } from "./error";
+import type { RequestContext } from "./requestContext";
+
+/** An object that has to be found first: where it is comes out at sync, in the order of the calls. */
+export abstract class Placed<P> extends ClientObject {
+  private found: P | null | undefined;
+
+  /**
+   * @param location The member that asked for the object, such as `Worksheet.getRange`.
+   * @param find Finds it; null for an "or null" object that is not there.
+   * @param isFound Whether it can be found at once, as the items of a collection that is being read.
+   */
+  constructor(context: RequestContext, typeName: string, location: string, find: () => P | null, isFound = false) {
+    super(context, typeName);
+    const search = () => {
+      this.found = find();
+    };
+    if (isFound) search();
+    else context.find(location, search);
+  }
+
+  /**
+   * Where the object is, for use at sync.
+   *
+   * @throws HostError where it is not there, or was never found.
+   */
+  get place(): P {
+    if (this.found === undefined) throw refuse("InvalidObjectPath");
+    if (this.found === null) throw refuse("ItemNotFound");
+    return this.found;
+  }
+
+  /** Whether an "or null" object is not there. Needs a sync, but no load. */
+  get isNullObject(): boolean {
+    if (this.found === undefined) return this.loadedValue<boolean>("isNullObject");
+    return this.found === null;
+  }
+
+  override readPath(path: string[]): void {
+    if (this.found === null || path[0] === "isNullObject") return;
+    super.readPath(path);
+  }
+
+  override readAll(): void {
+    if (this.found === null) return;
+    super.readAll();
+  }
+}

@@ -1,0 +1,144 @@
+import { intersection } from "../grid/geometry";
+import type { Area } from "../grid/port";
+import { areaAt, onSheet, wholeSheet } from "./areas";
+import type { Loadable } from "./clientObject";
+import { refuse } from "./error";
+import type { Members } from "./mirror";
+import { RangeAreas } from "./rangeAreas";
+import { RangeContents } from "./rangeContents";
+import { copyInto } from "./rangeCopy";
+import { RangeFormat } from "./rangeFormat";
+import type { RequestContext } from "./requestContext";
+import { TableCollection } from "./tables";
+import { Worksheet } from "./worksheet";
+
+type Carried = Members<
+  Excel.Range,
+  | "copyFrom"
+  | "format"
+  | "getCell"
+  | "getColumn"
+  | "getEntireColumn"
+  | "getEntireRow"
+  | "getIntersectionOrNullObject"
+  | "getLastCell"
+  | "getMergedAreasOrNullObject"
+  | "getOffsetRange"
+  | "getResizedRange"
+  | "getRow"
+  | "getTables"
+  | "worksheet"
+>;
+
+/** Cells that lie together on one sheet, and the ranges that one gets to from them. */
+export class Range extends RangeContents implements Carried {
+  private ownFormat: RangeFormat | undefined;
+  private ownSheet: Worksheet | undefined;
+
+  constructor(context: RequestContext, location: string, find: () => Area | null) {
+    super(context, "Range", location, find);
+  }
+
+  protected override loadable(): Loadable {
+    return { ...super.loadable(), children: { format: () => this.format, worksheet: () => this.worksheet } };
+  }
+
+  get format(): RangeFormat {
+    this.ownFormat ??= new RangeFormat(this.context, () => this.place);
+    return this.ownFormat;
+  }
+
+  get worksheet(): Worksheet {
+    this.ownSheet ??= new Worksheet(this.context, "Range.worksheet", () => this.place.sheetId);
+    return this.ownSheet;
+  }
+
+  private step(method: string, to: (from: Area) => Area): Range {
+    return new Range(this.context, `Range.${method}`, () => onSheet(to(this.place)));
+  }
+
+  /** One cell, counted from the range's first; it may lie outside the range. */
+  getCell(row: number, column: number): Range {
+    return this.step("getCell", (from) => {
+      return { ...from, row: from.row + row, column: from.column + column, rowCount: 1, columnCount: 1 };
+    });
+  }
+
+  getLastCell(): Range {
+    return this.step("getLastCell", ({ sheetId, row, column, rowCount, columnCount }) => {
+      return { sheetId, row: row + rowCount - 1, column: column + columnCount - 1, rowCount: 1, columnCount: 1 };
+    });
+  }
+
+  getRow(row: number): Range {
+    return this.step("getRow", (from) => ({ ...from, row: from.row + row, rowCount: 1 }));
+  }
+
+  getColumn(column: number): Range {
+    return this.step("getColumn", (from) => ({ ...from, column: from.column + column, columnCount: 1 }));
+  }
+
+  getEntireRow(): Range {
+    return this.step("getEntireRow", (from) => {
+      return { ...wholeSheet(from.sheetId), row: from.row, rowCount: from.rowCount };
+    });
+  }
+
+  getEntireColumn(): Range {
+    return this.step("getEntireColumn", (from) => {
+      return { ...wholeSheet(from.sheetId), column: from.column, columnCount: from.columnCount };
+    });
+  }
+
+  getOffsetRange(rowOffset: number, columnOffset: number): Range {
+    return this.step("getOffsetRange", (from) => {
+      return { ...from, row: from.row + rowOffset, column: from.column + columnOffset };
+    });
+  }
+
+  /** A range that is this many rows and columns larger, or smaller where negative. */
+  getResizedRange(deltaRows: number, deltaColumns: number): Range {
+    return this.step("getResizedRange", (from) => {
+      return { ...from, rowCount: from.rowCount + deltaRows, columnCount: from.columnCount + deltaColumns };
+    });
+  }
+
+  getIntersectionOrNullObject(other: Range | string): Range {
+    return new Range(this.context, "Range.getIntersectionOrNullObject", () => {
+      return intersection(this.place, this.areaOf(other)) ?? null;
+    });
+  }
+
+  private areaOf(other: Range | string): Area {
+    return typeof other === "string" ? areaAt(this.context.session, this.place.sheetId, other) : other.place;
+  }
+
+  getMergedAreasOrNullObject(): RangeAreas {
+    return new RangeAreas(this.context, "Range.getMergedAreasOrNullObject", () => {
+      const merged = this.context.session.grid.cells.merged(this.place.sheetId);
+      const here = merged.filter((area) => intersection(area, this.place));
+      return here.length > 0 ? here : null;
+    });
+  }
+
+  getTables(fullyContained = false): TableCollection {
+    return new TableCollection(this.context, () => {
+      const tables = this.context.session.tablesIn(this.place);
+      if (!fullyContained) return tables;
+      return tables.filter(({ area }) => {
+        const shared = intersection(area, this.place);
+        return shared?.rowCount === area.rowCount && shared.columnCount === area.columnCount;
+      });
+    });
+  }
+
+  /** Copies cells here; a source that goes into the range several times fills it. */
+  copyFrom(...[source, copyType = "All", skipBlanks, transpose]: Parameters<Carried["copyFrom"]>): void {
+    this.act("copyFrom", () => {
+      const { session } = this.context;
+      session.checkWritable(this.place.sheetId);
+      if (source instanceof RangeAreas) throw refuse("InvalidArgument");
+      copyInto(session.grid.cells, this.areaOf(source), this.place, copyType, { skipBlanks, transpose });
+    });
+  }
+}

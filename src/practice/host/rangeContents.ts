@@ -1,0 +1,160 @@
+import { eachCell } from "../grid/geometry";
+import type { Area, CellContent } from "../grid/port";
+import { addressOf } from "./areas";
+import type { Loadable } from "./clientObject";
+import { HostError } from "./error";
+import type { Members } from "./mirror";
+import { Placed } from "./placed";
+import { carriable, isCellValue, isText, shaped } from "./tableOfValues";
+
+type Carried = Members<
+  Excel.Range,
+  | "address"
+  | "cellCount"
+  | "clear"
+  | "columnCount"
+  | "columnIndex"
+  | "formulas"
+  | "isNullObject"
+  | "merge"
+  | "numberFormat"
+  | "rowCount"
+  | "rowIndex"
+  | "select"
+  | "text"
+  | "unmerge"
+  | "valueTypes"
+  | "values"
+>;
+
+const typeNames = { empty: "Empty", text: "String", number: "Double", truth: "Boolean", error: "Error" } as const;
+
+const clearParts = new Map<string, "all" | "contents" | "formats">([
+  ["All", "all"],
+  ["Contents", "contents"],
+  ["Formats", "formats"],
+]);
+
+/** What stands in a range's cells: reading and writing it. */
+export abstract class RangeContents extends Placed<Area> implements Carried {
+  protected loadable(): Loadable {
+    const { session } = this.context;
+    const { cells, looks } = session.grid;
+    const each = (part: (cell: CellContent) => unknown) => () =>
+      cells.read(carriable(this.place)).map((row) => row.map(part));
+    return {
+      properties: {
+        address: () => addressOf(session, this.place),
+        rowIndex: () => this.place.row,
+        columnIndex: () => this.place.column,
+        rowCount: () => this.place.rowCount,
+        columnCount: () => this.place.columnCount,
+        cellCount: () => this.place.rowCount * this.place.columnCount,
+        values: each((cell) => cell.value),
+        formulas: each((cell) => cell.formula ?? cell.value),
+        valueTypes: each((cell) => typeNames[cell.kind]),
+        text: () => cells.text(carriable(this.place)),
+        numberFormat: () => {
+          const { sheetId } = this.place;
+          return eachCell(carriable(this.place), (row, column) => looks.read(sheetId, row, column).numberFormat);
+        },
+      },
+    };
+  }
+
+  get address(): string {
+    return this.loadedValue("address");
+  }
+
+  get rowIndex(): number {
+    return this.loadedValue("rowIndex");
+  }
+
+  get columnIndex(): number {
+    return this.loadedValue("columnIndex");
+  }
+
+  get rowCount(): number {
+    return this.loadedValue("rowCount");
+  }
+
+  get columnCount(): number {
+    return this.loadedValue("columnCount");
+  }
+
+  get cellCount(): number {
+    return this.loadedValue("cellCount");
+  }
+
+  get text(): string[][] {
+    return this.loadedValue("text");
+  }
+
+  get valueTypes(): Excel.RangeValueType[][] {
+    return this.loadedValue("valueTypes");
+  }
+
+  get values(): Excel.Range["values"] {
+    return this.loadedValue("values");
+  }
+
+  set values(given: Excel.Range["values"]) {
+    this.assign("values", given, () => this.write(given));
+  }
+
+  get formulas(): Excel.Range["formulas"] {
+    return this.loadedValue("formulas");
+  }
+
+  set formulas(given: Excel.Range["formulas"]) {
+    this.assign("formulas", given, () => this.write(given));
+  }
+
+  private write(given: unknown): void {
+    const { session } = this.context;
+    session.checkWritable(this.place.sheetId);
+    session.grid.cells.write(this.place, shaped(this.place, given, isCellValue));
+  }
+
+  get numberFormat(): Excel.Range["numberFormat"] {
+    return this.loadedValue("numberFormat");
+  }
+
+  set numberFormat(given: Excel.Range["numberFormat"]) {
+    this.assign("numberFormat", given, () => {
+      this.context.session.checkWritable(this.place.sheetId);
+      this.context.session.grid.looks.setNumberFormats(this.place, shaped(this.place, given, isText));
+    });
+  }
+
+  /** Empties the cells: of everything, of their contents, or of their formats. */
+  clear(applyTo: Parameters<Excel.Range["clear"]>[0] = "All"): void {
+    this.act("clear", () => {
+      const part = clearParts.get(applyTo);
+      if (!part) throw new HostError("InvalidArgument", "Range.clear");
+      this.context.session.checkWritable(this.place.sheetId);
+      this.context.session.grid.cells.clear(this.place, part);
+    });
+  }
+
+  merge(across = false): void {
+    this.act("merge", () => {
+      this.context.session.checkWritable(this.place.sheetId);
+      const { row, rowCount } = this.place;
+      const bands = across ? Array.from({ length: rowCount }, (_, band) => ({ row: row + band, rowCount: 1 })) : [{}];
+      for (const band of bands) this.context.session.grid.cells.merge({ ...this.place, ...band });
+    });
+  }
+
+  unmerge(): void {
+    this.act("unmerge", () => {
+      this.context.session.checkWritable(this.place.sheetId);
+      this.context.session.grid.cells.unmerge(this.place);
+    });
+  }
+
+  /** Selects the cells, and brings their sheet to the front. */
+  select(): void {
+    this.act("select", () => this.context.session.grid.selection.set(this.place));
+  }
+}

@@ -1,0 +1,73 @@
+import type { Loadable } from "./clientObject";
+import { hostColor } from "./color";
+import type { Members } from "./mirror";
+import { RangeLook } from "./rangeLook";
+
+const defaults = { color: "#000000", name: "Arial", size: 11 };
+
+/** The letters in a range's cells. */
+export class RangeFont
+  extends RangeLook
+  implements Members<Excel.RangeFont, "bold" | "color" | "italic" | "name" | "size" | "underline">
+{
+  protected loadable(): Loadable {
+    return {
+      properties: {
+        bold: () => this.shared((look) => look.bold),
+        italic: () => this.shared((look) => look.italic),
+        color: () => this.shared((look) => hostColor(look.fontColor ?? defaults.color)) ?? "",
+        name: () => this.shared((look) => look.fontName ?? defaults.name),
+        size: () => this.shared((look) => look.fontSize ?? defaults.size),
+        underline: () => this.shared((look) => (look.underline ? "Single" : "None")),
+      },
+    };
+  }
+
+  get bold(): boolean {
+    return this.loadedValue("bold");
+  }
+
+  set bold(given: boolean) {
+    this.setLook("bold", given, { bold: given });
+  }
+
+  get italic(): boolean {
+    return this.loadedValue("italic");
+  }
+
+  set italic(given: boolean) {
+    this.setLook("italic", given, { italic: given });
+  }
+
+  get color(): string {
+    return this.loadedValue("color");
+  }
+
+  set color(given: string) {
+    this.setLook("color", given, { fontColor: given });
+  }
+
+  get name(): string {
+    return this.loadedValue("name");
+  }
+
+  set name(given: string) {
+    this.setLook("name", given, { fontName: given });
+  }
+
+  get size(): number {
+    return this.loadedValue("size");
+  }
+
+  set size(given: number) {
+    this.setLook("size", given, { fontSize: given });
+  }
+
+  get underline(): Excel.RangeFont["underline"] {
+    return this.loadedValue("underline");
+  }
+
+  set underline(given: Excel.RangeFont["underline"]) {
+    this.setLook("underline", given, { underline: given !== "None" });
+  }
+}

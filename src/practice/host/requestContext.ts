@@ -1,0 +1,81 @@
+import { Application } from "./application";
+import type { ClientObject } from "./clientObject";
+import { atLocation, HostError } from "./error";
+import type { HostSession } from "./session";
+import { Workbook } from "./workbook";
+
+interface Operation {
+  /** The member that was used, such as `Range.values`. */
+  readonly location: string;
+  readonly run: () => void | Promise<void>;
+  readonly changes: boolean;
+}
+
+/** Collects what is asked of the host, and has it done at sync, in order. */
+export class RequestContext {
+  readonly workbook: Workbook;
+  readonly application: Application;
+  /** While set, formulas are not waited for before the next operation. */
+  calculationSuspended = false;
+  private pending: Operation[] = [];
+
+  constructor(readonly session: HostSession) {
+    this.workbook = new Workbook(this);
+    this.application = new Application(this);
+  }
+
+  /** Puts a read at the end of the queue; whatever was written before it shows its results first. */
+  read(location: string, run: () => void): void {
+    this.pending.push({ location, run: () => this.calculated().then(run), changes: false });
+  }
+
+  /** Puts a step that only finds something at the end of the queue. */
+  find(location: string, run: () => void): void {
+    this.pending.push({ location, run, changes: false });
+  }
+
+  /** Puts a change at the end of the queue. */
+  change(location: string, run: () => void | Promise<void>): void {
+    this.pending.push({ location, run: () => this.session.grid.asHost(run), changes: true });
+  }
+
+  load(object: ClientObject, properties?: string | string[] | object): void {
+    object.load(properties);
+  }
+
+  /**
+   * Has everything done that was asked for since the last sync, in order.
+   *
+   * @throws HostError at the first operation that cannot be done; those before it stay done, the rest are dropped.
+   */
+  async sync(): Promise<void> {
+    const operations = this.pending;
+    this.pending = [];
+    if (operations.length === 0) return;
+    await this.session.inTurn(() => this.perform(operations));
+  }
+
+  private async perform(operations: Operation[]): Promise<void> {
+    const failAfter = this.session.countRequest();
+    let changesDone = 0;
+    try {
+      for (const { location, run, changes } of operations) {
+        if (changes && changesDone === failAfter) throw new HostError("GeneralException", location);
+        try {
+          await run();
+        } catch (error) {
+          throw atLocation(error, location);
+        }
+        if (changes) changesDone += 1;
+      }
+      if (failAfter !== undefined) throw new HostError("GeneralException", "RequestContext.sync");
+    } finally {
+      this.calculationSuspended = false;
+      await this.session.grid.settled();
+    }
+  }
+
+  private async calculated(): Promise<void> {
+    if (!this.calculationSuspended) await this.session.grid.settled();
+  }
+}

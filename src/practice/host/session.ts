@@ -1,0 +1,68 @@
+import { intersection } from "../grid/geometry";
+import type { Area, GridPort } from "../grid/port";
+import { HostError } from "./error";
+
+/** A table, of which the grid knows nothing: the host's objects see it, the grid draws none. */
+export interface HostTable {
+  readonly name: string;
+  readonly area: Area;
+}
+
+interface PlannedFailure {
+  syncsLeft: number;
+  readonly afterOperations: number;
+}
+
+/** What all request contexts share: the grid, the tables and protections, and the order in which syncs run. */
+export class HostSession {
+  /** How many requests reached the host so far; a sync with nothing to do is none. */
+  syncCount = 0;
+  readonly tables: HostTable[] = [];
+  readonly protectedSheets = new Set<string>();
+  private last: Promise<unknown> = Promise.resolve();
+  private planned: PlannedFailure | undefined;
+
+  constructor(readonly grid: GridPort) {}
+
+  /** Runs one request after the other, as the host does. */
+  inTurn<T>(work: () => Promise<T>): Promise<T> {
+    const turn = this.last.then(work);
+    this.last = turn.catch(() => undefined);
+    return turn;
+  }
+
+  /**
+   * Makes the n-th request from now fail, for tests of what a caller does then.
+   *
+   * @param n 1 for the next one.
+   * @param afterOperations How many of its operations still take effect.
+   */
+  failAtSync(n: number, afterOperations = 0): void {
+    this.planned = { syncsLeft: n, afterOperations };
+  }
+
+  /** Counts a request in. Returns how many of its operations may take effect before it is made to fail, if it is. */
+  countRequest(): number | undefined {
+    this.syncCount += 1;
+    if (!this.planned) return undefined;
+    this.planned.syncsLeft -= 1;
+    if (this.planned.syncsLeft > 0) return undefined;
+    const { afterOperations } = this.planned;
+    this.planned = undefined;
+    return afterOperations;
+  }
+
+  /**
+   * Lets a write through, or not.
+   *
+   * @throws HostError where the sheet is protected.
+   */
+  checkWritable(sheetId: string): void {
+    if (this.protectedSheets.has(sheetId)) throw new HostError("AccessDenied", "", "The sheet is protected.");
+  }
+
+  /** The tables that share at least one cell with the area. */
+  tablesIn(area: Area): HostTable[] {
+    return this.tables.filter((table) => intersection(table.area, area) !== undefined);
+  }
+}

@@ -1,0 +1,37 @@
+import { EventHandlers } from "./events";
+import type { Members } from "./mirror";
+import { NamedItemCollection } from "./names";
+import { Range } from "./range";
+import type { RequestContext } from "./requestContext";
+import { SettingCollection } from "./settings";
+import { TableCollection } from "./tables";
+import { WorksheetCollection } from "./worksheets";
+
+/** The one workbook that is open. */
+export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getSelectedRange"> {
+  readonly worksheets: WorksheetCollection;
+  readonly settings: SettingCollection;
+  readonly names: NamedItemCollection;
+  readonly tables: TableCollection;
+  readonly onSelectionChanged: EventHandlers<{ readonly workbook: Workbook }>;
+
+  constructor(readonly context: RequestContext) {
+    this.worksheets = new WorksheetCollection(context);
+    this.settings = new SettingCollection(context);
+    this.names = new NamedItemCollection(context);
+    this.tables = new TableCollection(context, () => context.session.tables);
+    this.onSelectionChanged = new EventHandlers(context, "Workbook.onSelectionChanged", (tell) => {
+      return context.session.grid.watch.selection(() => tell({ workbook: this }));
+    });
+  }
+
+  getSelectedRange(): Range {
+    return new Range(this.context, "Workbook.getSelectedRange", () => this.context.session.grid.selection.get());
+  }
+
+  getActiveCell(): Range {
+    return new Range(this.context, "Workbook.getActiveCell", () => {
+      return { ...this.context.session.grid.selection.get(), rowCount: 1, columnCount: 1 };
+    });
+  }
+}

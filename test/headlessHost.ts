@@ -1,0 +1,126 @@
+import { createRequire } from "node:module";
+import type * as Core from "@univerjs/core";
+import type * as CoreFacade from "@univerjs/core/lib/facade";
+import type * as Sheets from "@univerjs/preset-sheets-node-core";
+import type * as NumberFormats from "@univerjs/sheets-numfmt";
+import { Associations } from "../src/practice/functions/associations";
+import { createCustomFunctions } from "../src/practice/functions/customFunctions";
+import type { AssociatedFunction, FunctionsFile } from "../src/practice/functions/metadata";
+import { readAddress } from "../src/practice/grid/a1";
+import { Grid } from "../src/practice/grid/grid";
+import { openGrid } from "../src/practice/grid/openGrid";
+import type { Area, CellContent, CellInput } from "../src/practice/grid/port";
+import { emptyOffice, type PracticeOffice } from "../src/practice/grid/practiceOffice";
+import { createExcel } from "../src/practice/host/excel";
+import { createOffice } from "../src/practice/host/office";
+import { HostSession } from "../src/practice/host/session";
+
+// The grid's packages run in Node only as CommonJS, and all of them must come from that one build.
+const require = createRequire(import.meta.url);
+const core = require("@univerjs/core") as typeof Core;
+const { FUniver } = require("@univerjs/core/lib/facade") as typeof CoreFacade;
+const sheets = require("@univerjs/preset-sheets-node-core") as typeof Sheets;
+const { UniverSheetsNumfmtPlugin } = require("@univerjs/sheets-numfmt") as typeof NumberFormats;
+
+export interface HostOptions {
+  /** What the workbook holds at first; one empty sheet, Sheet1, where left out. */
+  readonly office?: PracticeOffice;
+  /** Worksheet functions by id, with the metadata that describes them. */
+  readonly functions?: {
+    readonly calls: Readonly<Record<string, AssociatedFunction>>;
+    readonly metadata: FunctionsFile;
+  };
+  /** What stands before the dot in a function's name. "BED" where left out. */
+  readonly namespace?: string;
+}
+
+/** A host without a screen, on the same engine that the practice workbook runs on. */
+export interface HeadlessHost {
+  /** The host's globals, typed as the host types them. They are installed as globals, too. */
+  readonly Excel: typeof Excel;
+  readonly Office: typeof Office;
+  readonly CustomFunctions: typeof CustomFunctions;
+  readonly grid: Grid;
+  /** How many requests reached the host so far. */
+  readonly syncCount: number;
+  /** Makes the n-th request from now fail, after this many of its changes took effect. */
+  failAtSync(n: number, afterOperations?: number): void;
+  /** Types values or formulas into cells, by address (`B2`, `Jobs!B2`), and waits for the results. */
+  type(cells: Readonly<Record<string, CellInput>>): Promise<void>;
+  /** What a cell shows, by address: its value, "" where blank. */
+  value(address: string): CellContent["value"];
+  /** The rows of a range, such as `A1:C4`. */
+  values(address: string): CellContent["value"][][];
+  formula(address: string): string | undefined;
+  /** What a function said about the error in a cell. */
+  errorMessage(address: string): string | undefined;
+  /** Takes the globals off again and ends the engine. */
+  dispose(): void;
+}
+
+/** Boots a host in Node; takes about a tenth of a second after the first. */
+export async function createHost(options: HostOptions = {}): Promise<HeadlessHost> {
+  const locale = core.LocaleType.EN_US;
+  const univer = new core.Univer({ locale, locales: { [locale]: {} }, logLevel: core.LogLevel.ERROR });
+  for (const plugin of sheets.UniverSheetsNodeCorePreset({}).plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  const open = openGrid({ core, sheets }, univer, FUniver.newAPI(univer), options.office ?? emptyOffice);
+  const grid = new Grid(open, () => false);
+  const session = new HostSession(grid);
+
+  const associations = new Associations();
+  const { calls = {}, metadata = { functions: [] } } = options.functions ?? {};
+  for (const [id, call] of Object.entries(calls)) associations.add(id, call);
+  await grid.register(
+    options.namespace ?? "BED",
+    metadata.functions.flatMap((one) => {
+      const call = associations.get(one.id);
+      return call ? [{ metadata: one, call }] : [];
+    }),
+  );
+
+  // The stand-in carries only what the product uses, so its globals pass for the host's whole ones here.
+  const globals = {
+    Excel: createExcel(Promise.resolve(session)),
+    Office: createOffice(Promise.resolve()),
+    CustomFunctions: createCustomFunctions(associations),
+  } as unknown as Pick<HeadlessHost, "Excel" | "Office" | "CustomFunctions">;
+  const before = Object.keys(globals).map((name) => [name, Reflect.get(globalThis, name)] as const);
+  Object.assign(globalThis, globals);
+
+  const areaAt = (address: string): Area => {
+    const read = readAddress(address);
+    const all = grid.sheets.list();
+    const sheet = read?.sheetName === undefined ? all[0] : all.find(({ name }) => name === read.sheetName);
+    if (!read || !sheet) throw new RangeError(`There is no ${address} in this workbook.`);
+    return { sheetId: sheet.id, ...read.rectangle };
+  };
+  const contentAt = (address: string) => grid.cells.read(areaAt(address))[0]?.[0];
+
+  return {
+    ...globals,
+    grid,
+    get syncCount() {
+      return session.syncCount;
+    },
+    failAtSync: (n, afterOperations) => session.failAtSync(n, afterOperations),
+    async type(cells) {
+      for (const [address, input] of Object.entries(cells)) grid.cells.write(areaAt(address), [[input]]);
+      await grid.settled();
+    },
+    value: (address) => contentAt(address)?.value ?? "",
+    values: (address) => grid.cells.read(areaAt(address)).map((row) => row.map((cell) => cell.value)),
+    formula: (address) => contentAt(address)?.formula,
+    errorMessage(address) {
+      const { sheetId, row, column } = areaAt(address);
+      return grid.cells.errorMessage(sheetId, row, column);
+    },
+    dispose() {
+      for (const [name, value] of before) Reflect.set(globalThis, name, value);
+      univer.dispose();
+    },
+  };
+}
