@@ -114,7 +114,8 @@ function read(value: unknown, argument: string, kind: Kind, zero: Zero, fallback
       : messages.notANumber(argument, given, EXAMPLES[kind]);
     throw new Problem("value", message, argument);
   }
-  if (number < 0 && zero !== "place") throw new Problem("value", messages.negative(argument, given), argument);
+  if (number < 0 && zero !== "place")
+    throw new Problem("value", messages.negative(argument, given, zeroIsBlank), argument);
   if (number === 0 && zeroIsBlank) throw new Problem("value", messages.zero(argument, EXAMPLES[kind]), argument);
   return number;
 }

@@ -52,7 +52,7 @@ export function date(value: unknown, argument: string): number {
   throw new Problem("value", messages.notADate(argument, given), argument);
 }
 
-/** Text that begins like no number is a name. */
+/** Text with a letter in it is a name, also one that begins with a size: 3/4 in gravel. */
 function isName(value: unknown): value is string {
-  return typeof value === "string" && !/^\s*[-+.,]?\d/.test(value);
+  return typeof value === "string" && /\p{L}/u.test(value);
 }

@@ -7,8 +7,12 @@ import { date } from "./readNamed";
 
 const placed = (argument: string, place: number) => `${argument} (place ${place + 1})`;
 
+/** What an omitted range holds; shared, since a list a call would cost more than most of the arithmetic. */
+const NONE: readonly number[] = [];
+
 /** Areas of a range, or one area; blanks are skipped. */
-export function areas(range: unknown, argument: string): number[] {
+export function areas(range: unknown, argument: string): readonly number[] {
+  if (range === undefined || range === null) return NONE;
   const cells = rowsOf(range).flat();
   const found: number[] = [];
   cells.forEach((cell, place) => {
@@ -52,7 +56,8 @@ export function points(range: unknown, argument: string): Point[] {
 }
 
 /** Dates of a range, or one date, as serial numbers; blanks are skipped. */
-export function dates(range: unknown, argument: string): number[] {
+export function dates(range: unknown, argument: string): readonly number[] {
+  if (range === undefined || range === null) return NONE;
   const found: number[] = [];
   rowsOf(range)
     .flat()

@@ -30,10 +30,11 @@ export function areaRectangle(
     if (cornerRadiusFt > most * (1 + WHOLE_TOLERANCE))
       throw new Problem("value", messages.radiusTooLarge(cornerRadiusFt, most), "corner_radius");
   }
-  let area = lengthFt * widthFt - roundedCorners * CORNER_LOSS * cornerRadiusFt ** 2;
-  for (const cutOut of cutOutsSqFt) area -= cutOut;
-  if (area <= 0) throw new Problem("value", messages.nothingLeft(), "cut_outs");
-  return area;
+  const whole = lengthFt * widthFt - roundedCorners * CORNER_LOSS * cornerRadiusFt ** 2;
+  let cutOut = 0;
+  for (const area of cutOutsSqFt) cutOut += area;
+  if (cutOut >= whole) throw new Problem("value", messages.cutOutsTooLarge(whole, cutOut), "cut_outs");
+  return whole - cutOut;
 }
 
 /**

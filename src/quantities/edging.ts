@@ -60,6 +60,9 @@ export function stakes(
 
 /** How much further each next piece reaches. */
 function gainOf(pieceLengthFt: number, lapFt: number): number {
-  if (lapFt >= pieceLengthFt) throw new Problem("value", messages.lapTooLong("lap_in", "the piece is long"), "lap_in");
+  if (lapFt >= pieceLengthFt) {
+    const [lapIn, mostIn] = [lapFt * INCHES_PER_FOOT, pieceLengthFt * INCHES_PER_FOOT];
+    throw new Problem("value", messages.lapTooLong("lap_in", lapIn, mostIn, "piece_length is"), "lap_in");
+  }
   return pieceLengthFt - lapFt;
 }

@@ -15,8 +15,10 @@ import { WHOLE_TOLERANCE, wholeUp } from "./whole";
  */
 export function fabricStrips(bedWidthFt: number, rollWidthFt: number, overlapIn: number): number {
   const overlapFt = overlapIn / INCHES_PER_FOOT;
-  if (overlapFt >= rollWidthFt)
-    throw new Problem("value", messages.lapTooLong("overlap_in", "the roll is wide"), "overlap_in");
+  if (overlapFt >= rollWidthFt) {
+    const mostIn = rollWidthFt * INCHES_PER_FOOT;
+    throw new Problem("value", messages.lapTooLong("overlap_in", overlapIn, mostIn, "roll_width is"), "overlap_in");
+  }
   if (bedWidthFt <= rollWidthFt) return 1;
   return wholeUp((bedWidthFt - overlapFt) / (rollWidthFt - overlapFt));
 }
@@ -51,7 +53,9 @@ export function fabricArea(
 /** The end lap in feet; refused where a whole roll would be used up by it. */
 export function endLapOf(rollLengthFt: number, endLapIn: number): number {
   const lapFt = endLapIn / INCHES_PER_FOOT;
-  if (lapFt >= rollLengthFt * (1 - WHOLE_TOLERANCE))
-    throw new Problem("value", messages.lapTooLong("end_lap_in", "the roll is long"), "end_lap_in");
+  if (lapFt >= rollLengthFt * (1 - WHOLE_TOLERANCE)) {
+    const mostIn = rollLengthFt * INCHES_PER_FOOT;
+    throw new Problem("value", messages.lapTooLong("end_lap_in", endLapIn, mostIn, "roll_length is"), "end_lap_in");
+  }
   return lapFt;
 }

@@ -6,8 +6,8 @@
 export const messages = {
   missing: (argument: string, example: string) => `${argument} is blank. Type a value, such as ${example}.`,
   zero: (argument: string, example: string) => `${argument} is blank or 0. Type more than 0, such as ${example}.`,
-  negative: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}, which is less than 0. Type 0 or more.`,
+  negative: (argument: string, arrived: unknown, zeroIsBlank = false) =>
+    `${argument} arrived as ${quoted(arrived)}, which is less than 0. Type ${zeroIsBlank ? "more than 0" : "0 or more"}.`,
   notANumber: (argument: string, arrived: unknown, example: string) =>
     `${argument} arrived as ${quoted(arrived)}, which is no number. Type a number, such as ${example}.`,
   notALength: (argument: string, arrived: unknown) =>
@@ -51,6 +51,9 @@ export const messages = {
   radiusTooLarge: (radiusFt: number, mostFt: number) =>
     `corner_radius is ${short(radiusFt)} ft, more than the sides have room for. Type ${short(mostFt)} ft or less.`,
   nothingLeft: () => "cut_outs take up the whole bed. Type cut-outs that are smaller than the bed.",
+  cutOutsTooLarge: (bedSqFt: number, cutOutsSqFt: number) =>
+    `cut_outs come to ${short(cutOutsSqFt)} sq ft, and the bed has ${short(bedSqFt)}: nothing is left. ` +
+    `Type cut-outs that are smaller than the bed.`,
   noTriangle: (a: number, b: number, c: number) =>
     `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which enclose nothing: ` +
     `the longest must be shorter than the other two together. Tape the sides again.`,
@@ -64,7 +67,8 @@ export const messages = {
     `points make an outline that crosses or touches itself: the side from point ${from} to ${to} meets the side ` +
     `from point ${otherFrom} to ${otherTo}. Put the points in order around the bed.`,
   enclosesNothing: () => "points lie on one line and enclose nothing. Give the corners in order around the bed.",
-  lapTooLong: (argument: string, than: string) => `${argument} must be less than ${than}. Type a smaller one.`,
+  lapTooLong: (argument: string, lapIn: number, mostIn: number, what: string) =>
+    `${argument} is ${short(lapIn)} in, but ${what} ${short(mostIn)} in. Type less than that.`,
   tooManyPieces: () => "length comes to more than 100,000 pieces of fabric. Check the units of what was typed.",
   noDepth: (heightIn: number, takenIn: number) =>
     `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it: ` +
