@@ -2,6 +2,7 @@ import { createRequire } from "node:module";
 import type * as Core from "@univerjs/core";
 import type * as CoreFacade from "@univerjs/core/lib/facade";
 import type * as Sheets from "@univerjs/preset-sheets-node-core";
+import type * as ConditionalFormats from "@univerjs/sheets-conditional-formatting";
 import type * as NumberFormats from "@univerjs/sheets-numfmt";
 import { Associations } from "../src/practice/functions/associations";
 import { createCustomFunctions } from "../src/practice/functions/customFunctions";
@@ -20,6 +21,9 @@ const require = createRequire(import.meta.url);
 const core = require("@univerjs/core") as typeof Core;
 const { FUniver } = require("@univerjs/core/lib/facade") as typeof CoreFacade;
 const sheets = require("@univerjs/preset-sheets-node-core") as typeof Sheets;
+const { UniverSheetsConditionalFormattingPlugin } =
+  require("@univerjs/sheets-conditional-formatting") as typeof ConditionalFormats;
+require("@univerjs/sheets-conditional-formatting/facade");
 const { UniverSheetsNumfmtPlugin } = require("@univerjs/sheets-numfmt") as typeof NumberFormats;
 
 export interface HostOptions {
@@ -67,15 +71,17 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     else univer.registerPlugin(plugin);
   }
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   const open = openGrid({ core, sheets }, univer, FUniver.newAPI(univer), options.office ?? emptyOffice);
   const grid = new Grid(open, () => false);
-  const session = new HostSession(grid);
+  const namespace = options.namespace ?? "BED";
+  const session = new HostSession(grid, namespace);
 
   const associations = new Associations();
   const { calls = {}, metadata = { functions: [] } } = options.functions ?? {};
   for (const [id, call] of Object.entries(calls)) associations.add(id, call);
   await grid.register(
-    options.namespace ?? "BED",
+    namespace,
     metadata.functions.flatMap((one) => {
       const call = associations.get(one.id);
       return call ? [{ metadata: one, call }] : [];

@@ -46,6 +46,21 @@ export function union(one: Area, other: Area): Area {
   };
 }
 
+/** What is left of an area without the cells that it shares with another: up to four areas. */
+export function difference(area: Area, taken: Area): Area[] {
+  const hole = intersection(area, taken);
+  if (!hole) return [area];
+  const [bottom, right] = [area.row + area.rowCount, area.column + area.columnCount];
+  const [holeBottom, holeRight] = [hole.row + hole.rowCount, hole.column + hole.columnCount];
+  const band = { ...area, row: hole.row, rowCount: hole.rowCount };
+  return [
+    { ...area, rowCount: hole.row - area.row },
+    { ...band, columnCount: hole.column - area.column },
+    { ...band, column: holeRight, columnCount: right - holeRight },
+    { ...area, row: holeBottom, rowCount: bottom - holeBottom },
+  ].filter(({ rowCount, columnCount }) => rowCount > 0 && columnCount > 0);
+}
+
 export function isWithinSheet(area: Area): boolean {
   return (
     area.row >= 0 &&

@@ -7,6 +7,7 @@ import type { OpenGrid } from "./library";
 import { GridLooks } from "./looks";
 import { GridNames } from "./names";
 import type { GridPort } from "./port";
+import { GridRules } from "./rules";
 import { GridSelection } from "./selection";
 import { GridSheets } from "./sheets";
 import { GridWatch } from "./watch";
@@ -16,6 +17,7 @@ export class Grid implements GridPort {
   readonly sheets: GridSheets;
   readonly cells: GridCells;
   readonly looks: GridLooks;
+  readonly rules: GridRules;
   readonly names: GridNames;
   readonly selection: GridSelection;
   readonly kept: GridKept;
@@ -34,6 +36,7 @@ export class Grid implements GridPort {
     this.sheets = new GridSheets(grid);
     this.cells = new GridCells(grid, this.messages);
     this.looks = new GridLooks(grid);
+    this.rules = new GridRules(grid);
     this.names = new GridNames(grid);
     this.selection = new GridSelection(grid);
     this.calculation = new Calculation(grid);

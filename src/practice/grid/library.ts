@@ -1,5 +1,8 @@
 import type * as Core from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/lib/facade";
+// Only for what they add to the facade's types.
+import type {} from "@univerjs/preset-sheets-conditional-formatting";
+import type {} from "@univerjs/preset-sheets-drawing";
 import type * as Sheets from "@univerjs/preset-sheets-node-core";
 
 /**
@@ -28,7 +31,6 @@ export interface GridLibrary {
     | "SetFormulaCalculationStartMutation"
     | "SetRangeValuesCommand"
     | "SetRangeValuesMutation"
-    | "SetStyleCommand"
     | "StringValueObject"
   >;
 }

@@ -1,7 +1,7 @@
-import type { IStyleData } from "@univerjs/core";
+import type { ICellData, IObjectMatrixPrimitiveType, IStyleData } from "@univerjs/core";
 import { borderFrom, borderTo, edgeKeys } from "./borders";
 import { command } from "./command";
-import { toRange } from "./geometry";
+import { eachCell, toRange } from "./geometry";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
 import type { Area, Border, CellLook, Edge, LooksPort } from "./port";
@@ -17,29 +17,28 @@ export class GridLooks implements LooksPort {
   }
 
   set(area: Area, look: Partial<CellLook>): void {
-    for (const [type, value] of Object.entries(styleFrom(this.grid.library, look))) this.setStyle(area, type, value);
+    this.setStyle(area, () => styleFrom(this.grid.library, look));
   }
 
-  setNumberFormats(area: Area, patterns: (string | undefined)[][]): void {
-    makeRoom(this.grid, area);
-    const sheet = sheetOf(this.grid, area.sheetId);
-    patterns.forEach((cells, row) => {
-      cells.forEach((pattern, column) => {
-        if (pattern === undefined) return;
-        const one = { ...area, row: area.row + row, column: area.column + column, rowCount: 1, columnCount: 1 };
-        if (sheet.getSheet().getComposedCellStyle(one.row, one.column).n?.pattern !== pattern) {
-          this.set(one, { numberFormat: pattern });
-        }
-      });
+  setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void {
+    this.setStyle(area, (row, column) => {
+      const look = looks[row - area.row]?.[column - area.column];
+      return look && styleFrom(this.grid.library, look);
     });
   }
 
-  private setStyle(area: Area, type: string, value: IStyleData[keyof IStyleData]): void {
+  private setStyle(area: Area, style: (row: number, column: number) => IStyleData | undefined): void {
     makeRoom(this.grid, area);
     const held = heldPart(this.grid, area);
     if (!held) return;
-    const { SetStyleCommand } = this.grid.library.sheets;
-    command(this.grid, SetStyleCommand.id, area.sheetId, { range: toRange(held), style: { type, value } });
+    const value: IObjectMatrixPrimitiveType<ICellData> = {};
+    eachCell(held, (row, column) => {
+      const s = style(row, column);
+      if (s) value[row] = { ...value[row], [column]: { s } };
+    });
+    if (Object.keys(value).length === 0) return;
+    const { SetRangeValuesCommand } = this.grid.library.sheets;
+    command(this.grid, SetRangeValuesCommand.id, area.sheetId, { range: toRange(held), value });
   }
 
   border(sheetId: string, row: number, column: number, edge: Edge): Border {
@@ -48,7 +47,8 @@ export class GridLooks implements LooksPort {
   }
 
   setBorder(area: Area, edge: Edge, border: Border): void {
-    this.setStyle(area, "bd", { [edgeKeys[edge]]: borderTo(border) });
+    const bd = { [edgeKeys[edge]]: borderTo(border) };
+    this.setStyle(area, () => ({ bd }));
   }
 
   columnWidth(sheetId: string, column: number): number {

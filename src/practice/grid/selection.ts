@@ -1,7 +1,7 @@
-import { fromRange, toRange } from "./geometry";
+import { fromRange } from "./geometry";
 import type { OpenGrid } from "./library";
 import type { Area, SelectionPort } from "./port";
-import { makeRoom, sheetOf } from "./sheetOf";
+import { makeRoom, rangeOf } from "./sheetOf";
 
 /** The cells that are selected on the sheet in front. */
 export class GridSelection implements SelectionPort {
@@ -16,8 +16,6 @@ export class GridSelection implements SelectionPort {
 
   set(area: Area): void {
     makeRoom(this.grid, area);
-    const sheet = sheetOf(this.grid, area.sheetId);
-    this.grid.workbook.setActiveSheet(area.sheetId);
-    sheet.setActiveRange(sheet.getRange(toRange(area)));
+    this.grid.workbook.setActiveRange(rangeOf(this.grid, area));
   }
 }

@@ -1,6 +1,6 @@
 import type { Worksheet } from "@univerjs/core";
 import { sheetColumns, sheetRows } from "./a1";
-import { fromRange, intersection, toRange } from "./geometry";
+import { fromRange, intersection } from "./geometry";
 import type { OpenGrid } from "./library";
 import type { Area } from "./port";
 
@@ -29,10 +29,15 @@ export function heldPart(grid: OpenGrid, area: Area): Area | undefined {
   return intersection(area, fromRange(area.sheetId, held));
 }
 
+/** The grid's own range object for an area that the grid holds. */
+export function rangeOf(grid: OpenGrid, { sheetId, row, column, rowCount, columnCount }: Area): FacadeRange {
+  return sheetOf(grid, sheetId).getRange(row, column, rowCount, columnCount);
+}
+
 /** The grid's own range object for the part of the area that the grid holds. */
 export function heldRange(grid: OpenGrid, area: Area): FacadeRange | undefined {
   const held = heldPart(grid, area);
-  return held && sheetOf(grid, area.sheetId).getRange(toRange(held));
+  return held && rangeOf(grid, held);
 }
 
 /** Makes the sheet large enough for the area, with a margin so that a person can type on below it.

@@ -1,4 +1,4 @@
-import { HostError, refuse } from "./error";
+import { HostError, NullObjectError, refuse } from "./error";
 import type { RequestContext } from "./requestContext";
 
 /** How one property is read at sync. */
@@ -30,7 +30,14 @@ export abstract class ClientObject {
    */
   load(properties?: string | string[] | object): this {
     const paths = pathsOf(properties);
-    this.context.read(`${this.typeName}.load`, () => this.readPaths(paths.map((path) => path.split("/"))));
+    this.context.read(`${this.typeName}.load`, () => {
+      try {
+        this.readPaths(paths.map((path) => path.split("/")));
+      } catch (error) {
+        // What hangs on an "or null" object that is not there loads as nothing.
+        if (!(error instanceof NullObjectError)) throw error;
+      }
+    });
     return this;
   }
 

@@ -1,4 +1,5 @@
 import { ClientObject, type Loadable } from "./clientObject";
+import { ClientResult } from "./clientResult";
 
 /** The host's manner common to all its collections: `items` is there after load and sync, with what was asked of each. */
 export abstract class Collection<T extends ClientObject> extends ClientObject {
@@ -40,11 +41,7 @@ export abstract class Collection<T extends ClientObject> extends ClientObject {
     return this.loadedValue("count");
   }
 
-  getCount(): OfficeExtension.ClientResult<number> {
-    const result = { value: 0 };
-    this.context.read(`${this.typeName}.getCount`, () => {
-      result.value = this.itemsNow().length;
-    });
-    return result;
+  getCount(): ClientResult<number> {
+    return new ClientResult(this.context, `${this.typeName}.getCount`, () => this.itemsNow().length);
   }
 }

@@ -9,6 +9,8 @@ const words = {
   ItemAlreadyExists: "The resource being created already exists.",
   ItemNotFound: "The requested resource doesn't exist.",
   PropertyNotLoaded: "The property isn't available.",
+  ValueNotLoaded:
+    'The value of the result object has not been loaded yet. Before reading the value property, call "context.sync()" on the associated request context.',
 } as const;
 
 export type ErrorCode = keyof typeof words;
@@ -25,13 +27,21 @@ export class HostError extends Error implements Pick<OfficeExtension.Error, "cod
   /**
    * @param errorLocation The member that was refused, such as `Range.values`.
    * @param detail Words that say more than the host's own.
+   * @param cause What the grid itself said.
    */
-  constructor(code: ErrorCode, errorLocation: string, detail?: string) {
+  constructor(code: ErrorCode, errorLocation: string, detail?: string, cause?: unknown) {
     const message = detail ?? words[code];
-    super(message);
+    super(message, { cause });
     this.name = "OfficeExtension.Error";
     this.code = code;
     this.debugInfo = { code, message, errorLocation };
+  }
+}
+
+/** Raised where something is asked of an "or null" object that is not there. */
+export class NullObjectError extends HostError {
+  constructor() {
+    super("ItemNotFound", "");
   }
 }
 
@@ -40,7 +50,7 @@ export function atLocation(error: unknown, errorLocation: string): HostError {
   if (error instanceof HostError) {
     return error.debugInfo.errorLocation ? error : new HostError(error.code, errorLocation, error.message);
   }
-  return new HostError("GeneralException", errorLocation, error instanceof Error ? error.message : String(error));
+  return new HostError("GeneralException", errorLocation, undefined, error);
 }
 
 /** For a reason that is found where the member is not known; the location is filled in at sync. */

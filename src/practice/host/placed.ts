@@ -1,5 +1,5 @@
 import { ClientObject } from "./clientObject";
-import { refuse } from "./error";
+import { NullObjectError, refuse } from "./error";
 import type { RequestContext } from "./requestContext";
 
 /** An object that has to be found first: where it is comes out at sync, in the order of the calls. */
@@ -14,7 +14,7 @@ export abstract class Placed<P> extends ClientObject {
   constructor(context: RequestContext, typeName: string, location: string, find: () => P | null, isFound = false) {
     super(context, typeName);
     const search = () => {
-      this.found = find();
+      this.found = orNull(find);
     };
     if (isFound) search();
     else context.find(location, search);
@@ -27,7 +27,7 @@ export abstract class Placed<P> extends ClientObject {
    */
   get place(): P {
     if (this.found === undefined) throw refuse("InvalidObjectPath");
-    if (this.found === null) throw refuse("ItemNotFound");
+    if (this.found === null) throw new NullObjectError();
     return this.found;
   }
 
@@ -45,5 +45,15 @@ export abstract class Placed<P> extends ClientObject {
   override readAll(): void {
     if (this.found === null) return;
     super.readAll();
+  }
+}
+
+/** What is reached from an "or null" object that is not there is not there either. */
+function orNull<P>(find: () => P | null): P | null {
+  try {
+    return find();
+  } catch (error) {
+    if (error instanceof NullObjectError) return null;
+    throw error;
   }
 }

@@ -1,7 +1,11 @@
 import { intersection } from "../grid/geometry";
 import type { Area } from "../grid/port";
 import { areaAt, onSheet, wholeSheet } from "./areas";
+import { cellProperties, isProperties, lookOf } from "./cellProperties";
 import type { Loadable } from "./clientObject";
+import { ClientResult } from "./clientResult";
+import { ConditionalFormats } from "./conditionalFormats";
+import { DataValidation } from "./dataValidation";
 import { refuse } from "./error";
 import type { Members } from "./mirror";
 import { RangeAreas } from "./rangeAreas";
@@ -9,6 +13,7 @@ import { RangeContents } from "./rangeContents";
 import { copyInto } from "./rangeCopy";
 import { RangeFormat } from "./rangeFormat";
 import type { RequestContext } from "./requestContext";
+import { carriable, shaped } from "./tableOfValues";
 import { TableCollection } from "./tables";
 import { Worksheet } from "./worksheet";
 
@@ -17,6 +22,8 @@ type Carried = Members<
   | "copyFrom"
   | "format"
   | "getCell"
+  | "getCellProperties"
+  | "getCellProperties"
   | "getColumn"
   | "getEntireColumn"
   | "getEntireRow"
@@ -27,12 +34,16 @@ type Carried = Members<
   | "getResizedRange"
   | "getRow"
   | "getTables"
+  | "setCellProperties"
+  | "setCellProperties"
   | "worksheet"
 >;
 
 /** Cells that lie together on one sheet, and the ranges that one gets to from them. */
 export class Range extends RangeContents implements Carried {
   private ownFormat: RangeFormat | undefined;
+  private ownShadings: ConditionalFormats | undefined;
+  private ownValidation: DataValidation | undefined;
   private ownSheet: Worksheet | undefined;
 
   constructor(context: RequestContext, location: string, find: () => Area | null) {
@@ -40,12 +51,30 @@ export class Range extends RangeContents implements Carried {
   }
 
   protected override loadable(): Loadable {
-    return { ...super.loadable(), children: { format: () => this.format, worksheet: () => this.worksheet } };
+    return {
+      ...super.loadable(),
+      children: {
+        conditionalFormats: () => this.conditionalFormats,
+        dataValidation: () => this.dataValidation,
+        format: () => this.format,
+        worksheet: () => this.worksheet,
+      },
+    };
   }
 
   get format(): RangeFormat {
     this.ownFormat ??= new RangeFormat(this.context, () => this.place);
     return this.ownFormat;
+  }
+
+  get conditionalFormats(): ConditionalFormats {
+    this.ownShadings ??= new ConditionalFormats(this.context, () => this.place);
+    return this.ownShadings;
+  }
+
+  get dataValidation(): DataValidation {
+    this.ownValidation ??= new DataValidation(this.context, () => this.place);
+    return this.ownValidation;
   }
 
   get worksheet(): Worksheet {
@@ -129,6 +158,21 @@ export class Range extends RangeContents implements Carried {
         const shared = intersection(area, this.place);
         return shared?.rowCount === area.rowCount && shared.columnCount === area.columnCount;
       });
+    });
+  }
+
+  /** How each cell looks, after the next sync. */
+  getCellProperties(asked: Excel.CellPropertiesLoadOptions): ClientResult<Excel.CellProperties[][]> {
+    return new ClientResult(this.context, "Range.getCellProperties", () => {
+      return cellProperties(this.context.session.grid.looks, carriable(this.place), asked);
+    });
+  }
+
+  setCellProperties(given: Excel.SettableCellProperties[][]): void {
+    this.act("setCellProperties", () => {
+      this.context.session.checkWritable(this.place.sheetId);
+      const looks = shaped(this.place, given, isProperties).map((row) => row.map((cell) => cell && lookOf(cell)));
+      this.context.session.grid.looks.setEach(this.place, looks);
     });
   }
 

@@ -123,7 +123,10 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   set numberFormat(given: Excel.Range["numberFormat"]) {
     this.assign("numberFormat", given, () => {
       this.context.session.checkWritable(this.place.sheetId);
-      this.context.session.grid.looks.setNumberFormats(this.place, shaped(this.place, given, isText));
+      const looks = shaped(this.place, given, isText).map((row) =>
+        row.map((numberFormat) => (numberFormat === undefined ? undefined : { numberFormat })),
+      );
+      this.context.session.grid.looks.setEach(this.place, looks);
     });
   }
 

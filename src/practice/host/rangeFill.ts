@@ -1,14 +1,13 @@
 import type { Loadable } from "./clientObject";
 import { hostColor } from "./color";
+import { lookDefaults } from "./lookDefaults";
 import type { Members } from "./mirror";
 import { RangeLook } from "./rangeLook";
-
-const white = "#FFFFFF";
 
 /** The ground of a range's cells. */
 export class RangeFill extends RangeLook implements Members<Excel.RangeFill, "clear" | "color"> {
   protected loadable(): Loadable {
-    return { properties: { color: () => this.shared((look) => hostColor(look.fill ?? white)) ?? "" } };
+    return { properties: { color: () => this.shared((look) => hostColor(look.fill ?? lookDefaults.fill)) ?? "" } };
   }
 
   get color(): string {

@@ -1,9 +1,8 @@
 import type { Loadable } from "./clientObject";
 import { hostColor } from "./color";
+import { lookDefaults } from "./lookDefaults";
 import type { Members } from "./mirror";
 import { RangeLook } from "./rangeLook";
-
-const defaults = { color: "#000000", name: "Arial", size: 11 };
 
 /** The letters in a range's cells. */
 export class RangeFont
@@ -15,9 +14,9 @@ export class RangeFont
       properties: {
         bold: () => this.shared((look) => look.bold),
         italic: () => this.shared((look) => look.italic),
-        color: () => this.shared((look) => hostColor(look.fontColor ?? defaults.color)) ?? "",
-        name: () => this.shared((look) => look.fontName ?? defaults.name),
-        size: () => this.shared((look) => look.fontSize ?? defaults.size),
+        color: () => this.shared((look) => hostColor(look.fontColor ?? lookDefaults.fontColor)) ?? "",
+        name: () => this.shared((look) => look.fontName ?? lookDefaults.fontName),
+        size: () => this.shared((look) => look.fontSize ?? lookDefaults.fontSize),
         underline: () => this.shared((look) => (look.underline ? "Single" : "None")),
       },
     };

@@ -22,7 +22,18 @@ export class HostSession {
   private last: Promise<unknown> = Promise.resolve();
   private planned: PlannedFailure | undefined;
 
-  constructor(readonly grid: GridPort) {}
+  /**
+   * @param namespace What stands before the dot in the names of the add-in's functions.
+   */
+  constructor(
+    readonly grid: GridPort,
+    private readonly namespace: string,
+  ) {}
+
+  /** Whether a formula calls one of the add-in's functions. */
+  callsFunction(formula: string): boolean {
+    return formula.toUpperCase().includes(`${this.namespace.toUpperCase()}.`);
+  }
 
   /** Runs one request after the other, as the host does. */
   inTurn<T>(work: () => Promise<T>): Promise<T> {

@@ -1,0 +1,83 @@
+import { eachCell } from "../grid/geometry";
+import type { Area, CellLook, LooksPort } from "../grid/port";
+import { hostColor } from "./color";
+import { refuse } from "./error";
+import { lookDefaults } from "./lookDefaults";
+
+type Format = Excel.CellPropertiesFormat;
+type Asked = Excel.CellPropertiesLoadOptions;
+
+/**
+ * How each cell of an area looks, in the host's words; only what was asked for.
+ *
+ * @throws HostError where something is asked for that the practice workbook does not carry.
+ */
+export function cellProperties(looks: LooksPort, area: Area, asked: Asked): Excel.CellProperties[][] {
+  const { format = {}, ...others } = asked;
+  const { fill = {}, font = {}, ...alignment } = format;
+  checkCarried(others, {});
+  checkCarried(fill, { color: true });
+  checkCarried(font, { bold: true, color: true, italic: true, name: true, size: true, underline: true });
+  checkCarried(alignment, { horizontalAlignment: true, indentLevel: true, verticalAlignment: true, wrapText: true });
+  return eachCell(area, (row, column) => {
+    const look = looks.read(area.sheetId, row, column);
+    return { format: pick(formatOf(look), { ...alignment, fill, font }) };
+  });
+}
+
+function checkCarried(asked: object, carried: Record<string, true>): void {
+  const missing = Object.keys(asked).find((name) => !(name in carried));
+  if (missing) throw refuse("InvalidArgument", `The practice workbook carries no cell property ${missing}.`);
+}
+
+function formatOf(look: CellLook): Format {
+  return {
+    fill: { color: hostColor(look.fill ?? lookDefaults.fill) },
+    font: {
+      bold: look.bold,
+      color: hostColor(look.fontColor ?? lookDefaults.fontColor),
+      italic: look.italic,
+      name: look.fontName ?? lookDefaults.fontName,
+      size: look.fontSize ?? lookDefaults.fontSize,
+      underline: look.underline ? "Single" : "None",
+    },
+    horizontalAlignment: look.horizontal,
+    indentLevel: look.indent,
+    verticalAlignment: look.vertical,
+    wrapText: look.wrap,
+  };
+}
+
+/** The part of a record that `asked` marks, level by level. */
+function pick(record: object, asked: object): object {
+  const entries = Object.entries(asked).flatMap(([name, wanted]): [string, unknown][] => {
+    const value: unknown = Reflect.get(record, name);
+    if (typeof wanted !== "object" || wanted === null) return wanted ? [[name, value]] : [];
+    return Object.keys(wanted).length > 0 ? [[name, pick(value as object, wanted)]] : [];
+  });
+  return Object.fromEntries(entries);
+}
+
+export function isProperties(value: unknown): value is Excel.SettableCellProperties {
+  return typeof value === "object" && value !== null;
+}
+
+/** The part of a look that a cell's properties set. */
+export function lookOf({ format = {} }: Excel.SettableCellProperties): Partial<CellLook> {
+  const { fill, font, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
+  const look = {
+    fill: fill?.color,
+    bold: font?.bold,
+    fontColor: font?.color,
+    italic: font?.italic,
+    fontName: font?.name,
+    fontSize: font?.size,
+    underline: font?.underline && font.underline !== "None",
+    horizontal: horizontalAlignment,
+    indent: indentLevel,
+    vertical: verticalAlignment,
+    wrap: wrapText,
+  };
+  const given = Object.entries(look).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(given) as Partial<CellLook>;
+}
