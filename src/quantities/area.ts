@@ -5,6 +5,9 @@ import { WHOLE_TOLERANCE } from "./whole";
 /** What one rounded corner takes off a square corner, as a share of its radius squared. */
 const CORNER_LOSS = 1 - Math.PI / 4;
 
+/** A triangle flatter than this share of its longest side only stands up by binary arithmetic: 0.1, 0.2, 0.3. */
+const FLAT = 1e-12;
+
 /**
  * Area of a rectangular bed, less what rounded corners take off and less what is cut out of it.
  *
@@ -51,7 +54,7 @@ export function areaTriangle(a: number, b: number, c: number): number {
   const shortest = Math.min(a, b, c);
   const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
   const spare = shortest - (longest - middle);
-  if (spare <= WHOLE_TOLERANCE * longest) throw new Problem("value", messages.noTriangle(a, b, c), "side_c");
+  if (spare <= FLAT * longest) throw new Problem("value", messages.noTriangle(a, b, c), "side_c");
   const product =
     (longest + (middle + shortest)) * spare * (shortest + (longest - middle)) * (longest + (middle - shortest));
   return Math.sqrt(product) / 4;
