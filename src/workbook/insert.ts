@@ -15,7 +15,7 @@ import { type PlaceBefore, queueReceipt } from "./receipt";
 import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
 
 export type Inserted =
-  | { readonly done: true; readonly sheetName: string; readonly address: string }
+  | { readonly done: true; readonly title: string; readonly sheetName: string; readonly address: string }
   | { readonly done: false; readonly inTheWay: InTheWay };
 
 /** Makes the plan for where it will stand. Its size must not depend on the place. */
@@ -102,7 +102,7 @@ async function write(
     await context.sync();
     queueReceipt(context, { title: plan.title, sheetId, area, formulas: target.formulas, before, newSheet });
     await context.sync();
-    return { done: true, sheetName, address: areaAddress(area) };
+    return { done: true, title: plan.title, sheetName, address: areaAddress(area) };
   } catch (error) {
     await undoWrite(target, before, newSheet, error);
     throw error;

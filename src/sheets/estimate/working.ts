@@ -1,3 +1,4 @@
+import { DEPTH_LIMITS, depthVerdicts } from "../../quantities/bed/depthVerdict";
 import type { BedForm, Way } from "../../quantities/bed/form";
 import type { DraftRow } from "../compose";
 import { quoted } from "../typed";
@@ -48,19 +49,11 @@ export function stoneRows(form: BedForm, stoneNames: readonly string[]): DraftRo
   ];
 }
 
-/** What happens to a bed too shallow, too deep, or too shallow for its stone. Common practice, no source. */
-export const depthVerdicts = {
-  stoneTooLarge: "Stone is over two thirds of the depth: fabric will show. Take smaller stone or a higher border.",
-  shallow: "Under 1.5 in: fabric will show through.",
-  deep: "Over 6 in: tons are wasted where nobody sees them.",
-  fits: "Depth suits the stone.",
-} as const;
-
 function depthCheckRow(): DraftRow {
   const { stoneTooLarge, shallow, deep, fits } = depthVerdicts;
   const content =
-    `=IF({stoneDepth}<1.5,${quoted(shallow)},IF({stoneSize.decimal}>{stoneDepth}*2/3,${quoted(stoneTooLarge)},` +
-    `IF({stoneDepth}>6,${quoted(deep)},${quoted(fits)})))`;
+    `=IF({stoneDepth}<${DEPTH_LIMITS.leastIn},${quoted(shallow)},IF({stoneSize.decimal}>{stoneDepth}*2/3,${quoted(stoneTooLarge)},` +
+    `IF({stoneDepth}>${DEPTH_LIMITS.mostIn},${quoted(deep)},${quoted(fits)})))`;
   return {
     cells: [
       { content: "Depth check", look: "label" },

@@ -1,0 +1,125 @@
+import type { FieldKey } from "../quantities/bed/fields";
+import { type BedForm, shapeFieldsOf, textOf, type Way, ways } from "../quantities/bed/form";
+import type { FormPlace } from "../quantities/bed/read";
+import { BedField, readsAs, TextField } from "./Field";
+import { Select } from "./Select";
+
+interface MeasurementsProps {
+  readonly form: BedForm;
+  readonly problemAt: (place: FormPlace) => string | undefined;
+  readonly onChange: (form: BedForm) => void;
+  readonly onType: (field: FieldKey, text: string) => void;
+}
+
+const wayOptions = Object.entries(ways).map(([value, { label }]) => ({ value, label }));
+
+/** How the bed was measured, and what was taped. */
+export function Measurements({ form, problemAt, onChange, onType }: MeasurementsProps) {
+  return (
+    <section aria-labelledby="measured-heading">
+      <h2 id="measured-heading">The bed</h2>
+      <TextField
+        label="Bed name"
+        value={form.name}
+        placeholder="such as Front walk"
+        onType={(name) => onChange({ ...form, name })}
+      />
+      <Select
+        label="How it was measured"
+        value={form.way}
+        options={wayOptions}
+        note={ways[form.way].hint}
+        onChoose={(way) => onChange({ ...form, way: way as Way })}
+      />
+      {form.way === "widths" && <Widths form={form} problemAt={problemAt} onChange={onChange} />}
+      {form.way === "points" && <Points form={form} problemAt={problemAt} onChange={onChange} />}
+      <div class="pairs">
+        {shapeFieldsOf(form.way).map((field) => (
+          <BedField key={field} field={field} value={textOf(form, field)} problem={problemAt(field)} onType={onType} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+type ListProps = Pick<MeasurementsProps, "form" | "problemAt" | "onChange">;
+
+function Widths({ form, problemAt, onChange }: ListProps) {
+  const change = (index: number, text: string) =>
+    onChange({ ...form, widths: form.widths.map((width, at) => (at === index ? text : width)) });
+  return (
+    <fieldset>
+      <legend>Widths, from one end to the other</legend>
+      <div class="pairs">
+        {form.widths.map((width, index) => (
+          <TextField
+            // biome-ignore lint/suspicious/noArrayIndexKey: a width is its place along the base line
+            key={index}
+            label={`Width ${index + 1}`}
+            unit="ft"
+            value={width}
+            note={readsAs(width, "ft")}
+            problem={problemAt(`width${index + 1}`)}
+            onType={(text) => change(index, text)}
+          />
+        ))}
+      </div>
+      <p class="row">
+        <button type="button" onClick={() => onChange({ ...form, widths: [...form.widths, ""] })}>
+          One more width
+        </button>
+        <button
+          type="button"
+          disabled={form.widths.length <= 2}
+          onClick={() => onChange({ ...form, widths: form.widths.slice(0, -1) })}
+        >
+          One less
+        </button>
+      </p>
+      <p class="below">0 where the bed runs to a point.</p>
+    </fieldset>
+  );
+}
+
+function Points({ form, problemAt, onChange }: ListProps) {
+  const change = (index: number, point: readonly [string, string]) =>
+    onChange({ ...form, points: form.points.map((other, at) => (at === index ? point : other)) });
+  return (
+    <fieldset>
+      <legend>Corners, in order round the bed</legend>
+      {form.points.map(([x, y], index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the order
+        <div class="pairs" key={index}>
+          <TextField
+            label={`Point ${index + 1}, x`}
+            unit="ft"
+            value={x}
+            note={readsAs(x, "ft")}
+            problem={problemAt(`point${index + 1}.x`)}
+            onType={(text) => change(index, [text, y])}
+          />
+          <TextField
+            label={`Point ${index + 1}, y`}
+            unit="ft"
+            value={y}
+            note={readsAs(y, "ft")}
+            problem={problemAt(`point${index + 1}.y`)}
+            onType={(text) => change(index, [x, text])}
+          />
+        </div>
+      ))}
+      <p class="row">
+        <button type="button" onClick={() => onChange({ ...form, points: [...form.points, ["", ""]] })}>
+          One more point
+        </button>
+        <button
+          type="button"
+          disabled={form.points.length <= 3}
+          onClick={() => onChange({ ...form, points: form.points.slice(0, -1) })}
+        >
+          One less
+        </button>
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,91 @@
+import { depthVerdict } from "../quantities/bed/depthVerdict";
+import type { Estimate } from "../quantities/bed/estimate";
+import { type BedForm, textOf } from "../quantities/bed/form";
+import { readTape } from "../quantities/tape";
+import { amountText, moneyText, shareText } from "./numbers";
+
+/** The quantities and the price as they will be, before anything is written. */
+export function Result({ form, estimate }: { form: BedForm; estimate: Estimate | undefined }) {
+  return (
+    <section aria-labelledby="result-heading">
+      <h2 id="result-heading">As it will be</h2>
+      {estimate ? (
+        <EstimateTable form={form} estimate={estimate} />
+      ) : (
+        <p class="notice">
+          Type the measurements, and the quantities and the price show here before anything is written.
+        </p>
+      )}
+    </section>
+  );
+}
+
+function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }) {
+  const { amounts, lines, price, fullCost, markupOnCost, marginOnPrice } = estimate;
+  const verdict = depthVerdict(amounts.stoneDepth, readTape(textOf(form, "stoneSize"), "in"));
+  return (
+    <>
+      <p class="price">
+        <span>Price</span> <strong>{moneyText(price)}</strong>
+      </p>
+      {estimate.minimumApplies && <p class="below">The smallest job charge applies.</p>}
+      <p class="below">
+        Cost with overhead {moneyText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}
+        {shareText(marginOnPrice)}.
+      </p>
+      {!verdict.fits && (
+        <p class="notice trouble" role="note">
+          {verdict.text}
+        </p>
+      )}
+      <dl class="amounts">
+        <Amount label="Area to cover" value={amounts.stoneArea} unit="sq ft" />
+        <Amount label="Stone depth" value={amounts.stoneDepth} unit="in" />
+        <Amount label="Stone needed" value={amounts.stoneTons} unit="tons" />
+        <Amount label="Border run" value={amounts.borderRun + amounts.innerRun} unit="ft" />
+        <Amount label="Stakes" value={amounts.stakes} unit="stakes" />
+        <Amount label="Pins" value={amounts.pins} unit="pins" />
+        <Amount label="Labor" value={estimate.laborHours} unit="person-h" />
+        <Amount label="Crew time" value={estimate.crewDays} unit="days" />
+      </dl>
+      {form.way !== "rectangle" && (
+        <p class="below">Fabric and pins are counted on the bed's length by its widest width, so some is cut away.</p>
+      )}
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Line</th>
+            <th scope="col" class="number">
+              Quantity
+            </th>
+            <th scope="col" class="number">
+              Price
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ key, label, amount, unit, priceSum }) => (
+            <tr key={key}>
+              <th scope="row">{label}</th>
+              <td class="number">
+                {amountText(amount)} {unit}
+              </td>
+              <td class="number">{moneyText(priceSum)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+function Amount({ label, value, unit }: { label: string; value: number; unit: string }) {
+  return (
+    <>
+      <dt>{label}</dt>
+      <dd>
+        {amountText(value)} {unit}
+      </dd>
+    </>
+  );
+}

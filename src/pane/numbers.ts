@@ -1,0 +1,8 @@
+const amount = new Intl.NumberFormat("en-US", { maximumFractionDigits: 2 });
+const money = new Intl.NumberFormat("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const share = new Intl.NumberFormat("en-US", { style: "percent", minimumFractionDigits: 1, maximumFractionDigits: 1 });
+
+export const amountText = (value: number) => amount.format(value);
+/** Money in the sheet's own currency, which the pane does not know. */
+export const moneyText = (value: number) => money.format(value);
+export const shareText = (value: number | undefined) => (value === undefined ? "none" : share.format(value));

@@ -1,0 +1,36 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { type FieldKey, shapeFields } from "../quantities/bed/fields";
+import { type BedForm, blankForm } from "../quantities/bed/form";
+import type { FormPlace } from "../quantities/bed/read";
+import { loadDraft, saveDraft } from "./draft";
+import { previewOf } from "./preview";
+
+const BLANK = /is blank/;
+
+/** The form with what it comes to. Blanks are named only once the person has tried to insert. */
+export function useForm() {
+  const [form, setForm] = useState<BedForm>(loadDraft);
+  const [tried, setTried] = useState(false);
+  useEffect(() => saveDraft(form), [form]);
+  const preview = useMemo(() => previewOf(form), [form]);
+  const shown = preview.problems.filter(({ message }) => tried || !BLANK.test(message));
+  return {
+    form,
+    preview,
+    shownProblems: shown,
+    problemAt: (place: FormPlace) => shown.find((problem) => problem.place === place)?.message,
+    change: setForm,
+    fill: (typed: Readonly<Partial<Record<FieldKey, string>>>) =>
+      setForm((now) => ({ ...now, typed: { ...now.typed, ...typed } })),
+    showAll: () => setTried(true),
+    /** A new bed keeps what the office chose and forgets what was taped. */
+    startNewBed: () => {
+      setTried(false);
+      setForm((now) => ({ ...blankForm(), way: now.way, typed: withoutShape(now.typed) }));
+    },
+  };
+}
+
+function withoutShape(typed: BedForm["typed"]): BedForm["typed"] {
+  return Object.fromEntries(Object.entries(typed).filter(([key]) => !(key in shapeFields)));
+}

@@ -1,0 +1,68 @@
+import { useEffect, useState } from "preact/hooks";
+import type { BedForm } from "../quantities/bed/form";
+import { estimateBlock } from "../sheets/estimate/block";
+import { insertPlan } from "../workbook/insert";
+import type { InTheWay, Place } from "../workbook/place";
+import { lastInsert, takeBackLastInsert } from "../workbook/takeBack";
+import { WorkbookTrouble } from "../workbook/trouble";
+
+/** What the pane says about its last deed. */
+export type Word =
+  | { readonly kind: "none" }
+  | { readonly kind: "working"; readonly text: string }
+  | { readonly kind: "done"; readonly text: string }
+  | { readonly kind: "trouble"; readonly text: string };
+
+const NOTHING: Word = { kind: "none" };
+
+/** Inserting, what stands in the way of it, and taking it back. */
+export function useInsert() {
+  const [word, setWord] = useState<Word>(NOTHING);
+  const [inTheWay, setInTheWay] = useState<InTheWay>();
+  const [canTakeBack, setCanTakeBack] = useState<string>();
+
+  const attempt = async (text: string, deed: () => Promise<Word>) => {
+    setInTheWay(undefined);
+    setWord({ kind: "working", text });
+    try {
+      setWord(await deed());
+    } catch (error) {
+      if (!(error instanceof WorkbookTrouble)) throw error;
+      setWord({ kind: "trouble", text: error.message });
+    }
+  };
+
+  useEffect(() => {
+    // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
+    lastInsert().then(
+      (last) => setCanTakeBack(last?.title),
+      () => setCanTakeBack(undefined),
+    );
+  }, []);
+
+  return {
+    word,
+    inTheWay,
+    canTakeBack,
+    insert: (form: BedForm, place: Place) =>
+      attempt("Writing the estimate…", async () => {
+        const inserted = await insertPlan((at) => estimateBlock(form, at), place);
+        if (!inserted.done) {
+          setInTheWay(inserted.inTheWay);
+          return NOTHING;
+        }
+        setCanTakeBack(inserted.title);
+        return { kind: "done", text: `The estimate stands on ${inserted.sheetName} at ${inserted.address}.` };
+      }),
+    takeBack: () =>
+      attempt("Taking it back…", async () => {
+        const { title, where } = await takeBackLastInsert();
+        setCanTakeBack(undefined);
+        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+      }),
+    cancel: () => {
+      setInTheWay(undefined);
+      setWord({ kind: "done", text: "Nothing was written." });
+    },
+  };
+}
