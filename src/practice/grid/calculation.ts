@@ -16,15 +16,23 @@ export class Calculation {
   constructor(private readonly grid: OpenGrid) {
     const { core, sheets } = grid.library;
     const dirtying = grid.injector.get(sheets.IActiveDirtyManagerService);
+    const looksOnly = [sheets.SetStyleCommand.id, sheets.SetBorderCommand.id, sheets.ClearSelectionFormatCommand.id];
     grid.injector.get(core.ICommandService).onCommandExecuted((command, options) => {
+      const { trigger = "" } = (command.params ?? {}) as { trigger?: string };
       if (command.id === sheets.SetFormulaCalculationStartMutation.id) this.changesStarted = this.changesSeen;
+      else if (looksOnly.includes(trigger)) return;
       else if (dirtying.get(command.id) && !options?.onlyLocal) this.changesSeen += 1;
     });
   }
 
   async settled(): Promise<void> {
     const sessions = this.grid.injector.get(this.grid.library.sheets.FormulaCalculationSessionService);
-    while (!this.isIdle(sessions.state)) await sessions.waitForLatestApplied(patienceMs);
+    while (!this.isIdle(sessions.state)) {
+      const { changesStarted } = this;
+      await sessions.waitForLatestApplied(patienceMs);
+      // Nothing was started meanwhile, so the change was one that needs no calculation.
+      if (this.changesStarted === changesStarted) this.changesStarted = this.changesSeen;
+    }
   }
 
   private isIdle({ started, completed, resultApplied }: SessionState): boolean {

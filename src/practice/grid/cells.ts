@@ -5,6 +5,7 @@ import { command } from "./command";
 import { eachCell, fromRange, toRange } from "./geometry";
 import type { OpenGrid } from "./library";
 import type { Area, CellContent, CellInput, CellsPort, CopyPart } from "./port";
+import { setStyles } from "./setStyle";
 import { heldRange, makeRoom, worksheetOf } from "./sheetOf";
 import { usedArea } from "./used";
 
@@ -90,14 +91,10 @@ export class GridCells implements CellsPort {
   }
 
   private copyStyles(from: Area, to: Area): void {
-    makeRoom(this.grid, to);
     const source = worksheetOf(this.grid, from.sheetId);
-    const value: IObjectMatrixPrimitiveType<ICellData> = {};
-    eachCell(to, (row, column) => {
-      const style = source.getCellStyle(from.row + row - to.row, from.column + column - to.column);
-      value[row] = { ...value[row], [column]: { s: style ?? null } };
-    });
-    this.setCells(to, value);
+    const styles = eachCell(from, (row, column) => source.getCellStyle(row, column) ?? {});
+    this.clear(to, "formats");
+    setStyles(this.grid, to, styles);
   }
 
   used(sheetId: string, valuesOnly: boolean): Area | undefined {

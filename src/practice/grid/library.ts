@@ -19,6 +19,7 @@ export interface GridLibrary {
     | "ArrayValueObject"
     | "BaseFunction"
     | "BooleanValueObject"
+    | "ClearSelectionFormatCommand"
     | "ErrorType"
     | "ErrorValueObject"
     | "FormulaCalculationSessionService"
@@ -28,9 +29,11 @@ export interface GridLibrary {
     | "IDescriptionService"
     | "IFunctionService"
     | "NumberValueObject"
+    | "SetBorderCommand"
     | "SetFormulaCalculationStartMutation"
     | "SetRangeValuesCommand"
     | "SetRangeValuesMutation"
+    | "SetStyleCommand"
     | "StringValueObject"
   >;
 }

@@ -1,10 +1,8 @@
-import type { ICellData, IObjectMatrixPrimitiveType, IStyleData } from "@univerjs/core";
 import { borderFrom, borderTo, edgeKeys } from "./borders";
-import { command } from "./command";
-import { eachCell, toRange } from "./geometry";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
 import type { Area, Border, CellLook, Edge, LooksPort } from "./port";
+import { setStyle, setStyles } from "./setStyle";
 import { heldPart, makeRoom, sheetOf, worksheetOf } from "./sheetOf";
 import { lookFrom, styleFrom } from "./styles";
 
@@ -17,28 +15,13 @@ export class GridLooks implements LooksPort {
   }
 
   set(area: Area, look: Partial<CellLook>): void {
-    this.setStyle(area, () => styleFrom(this.grid.library, look));
+    const style = styleFrom(this.grid.library, look);
+    for (const [type, value] of Object.entries(style)) setStyle(this.grid, area, type, value);
   }
 
   setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void {
-    this.setStyle(area, (row, column) => {
-      const look = looks[row - area.row]?.[column - area.column];
-      return look && styleFrom(this.grid.library, look);
-    });
-  }
-
-  private setStyle(area: Area, style: (row: number, column: number) => IStyleData | undefined): void {
-    makeRoom(this.grid, area);
-    const held = heldPart(this.grid, area);
-    if (!held) return;
-    const value: IObjectMatrixPrimitiveType<ICellData> = {};
-    eachCell(held, (row, column) => {
-      const s = style(row, column);
-      if (s) value[row] = { ...value[row], [column]: { s } };
-    });
-    if (Object.keys(value).length === 0) return;
-    const { SetRangeValuesCommand } = this.grid.library.sheets;
-    command(this.grid, SetRangeValuesCommand.id, area.sheetId, { range: toRange(held), value });
+    const styles = looks.map((row) => row.map((look) => styleFrom(this.grid.library, look ?? {})));
+    setStyles(this.grid, area, styles);
   }
 
   border(sheetId: string, row: number, column: number, edge: Edge): Border {
@@ -47,8 +30,7 @@ export class GridLooks implements LooksPort {
   }
 
   setBorder(area: Area, edge: Edge, border: Border): void {
-    const bd = { [edgeKeys[edge]]: borderTo(border) };
-    this.setStyle(area, () => ({ bd }));
+    setStyle(this.grid, area, "bd", { [edgeKeys[edge]]: borderTo(border) });
   }
 
   columnWidth(sheetId: string, column: number): number {
