@@ -35,6 +35,7 @@ describe("a rectangle", () => {
   test("loses its cut-outs, and is refused where they leave nothing", () => {
     expect(areaRectangle(10, 10, 0, 0, [4, 6])).toBe(90);
     expect(() => areaRectangle(10, 10, 0, 0, [60, 40])).toThrow(/come to 100 sq ft, and the bed has 100/);
+    expect(() => areaRectangle(0.1, 3, 0, 0, [0.3])).toThrow(/nothing is left/);
   });
 });
 

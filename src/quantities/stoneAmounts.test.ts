@@ -9,6 +9,8 @@ describe("depth of the stone", () => {
 
   test("must not be used up", () => {
     expect(() => stoneDepth(4, 3.5, 0.5)).toThrow(/4 in, and trench_depth_in and top_gap_in take 4 in of it/);
+    // 4 − 3.4 − 0.6 is 1.1e-16 in binary, and still nothing.
+    expect(() => stoneDepth(4, 3.4, 0.6)).toThrow(/no depth is left/);
   });
 });
 

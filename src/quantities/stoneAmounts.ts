@@ -15,7 +15,7 @@ import { WHOLE_TOLERANCE, wholeUp } from "./whole";
  */
 export function stoneDepth(borderHeightIn: number, trenchDepthIn: number, topGapIn: number): number {
   const depth = borderHeightIn - trenchDepthIn - topGapIn;
-  if (depth <= 0)
+  if (depth <= WHOLE_TOLERANCE * borderHeightIn)
     throw new Problem("value", messages.noDepth(borderHeightIn, trenchDepthIn + topGapIn), "border_height_in");
   return depth;
 }

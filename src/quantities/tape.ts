@@ -110,10 +110,14 @@ export function readTape(text: string, unit: TapeUnit, argument = "measure"): nu
   return (sign * total) / TENTH_MILLIMETERS[unit] + 0;
 }
 
+/** Text that needs no more than lower case: what a keyboard gives, one space at a time, an inch mark typed as one. */
+const ORDINARY = /^(?:[!-&(-_a-~]| (?! )|'(?!'))*$/;
+
 /** Lower case, with one kind of foot mark, inch mark, fraction, minus and space. */
 function plainMarks(text: string): string {
-  return text
-    .toLowerCase()
+  const lower = text.toLowerCase();
+  if (ORDINARY.test(lower)) return lower.trim();
+  return lower
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
     .replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${FRACTION_SIGNS[sign]}`)
