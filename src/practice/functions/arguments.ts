@@ -33,7 +33,7 @@ export function isRefused(value: unknown): value is Refused {
 }
 
 function readArgument(parameter: ParameterMetadata, given: BaseValueObject): unknown {
-  const rows = given.isArray() ? (given as ArrayValueObject).getArrayValue() : [[given]];
+  const rows = given.isArray() ? cellsOf(given as ArrayValueObject) : [[given]];
   const cells = rows.flat();
   const error = cells.find((cell) => cell?.isError());
   if (error) return { error: error as ErrorValueObject };
@@ -45,8 +45,20 @@ function readArgument(parameter: ParameterMetadata, given: BaseValueObject): unk
   return value === undefined ? { unreadable: parameter } : value;
 }
 
+/**
+ * The rows of an array with every cell in its place. The engine writes a blank cell out, and leaves a hole only where
+ * a comparison does not hold.
+ */
+function cellsOf(array: ArrayValueObject): Nullable<BaseValueObject>[][] {
+  const given = array.getArrayValue();
+  return Array.from({ length: array.getRowCount() }, (_, row) =>
+    Array.from({ length: array.getColumnCount() }, (_, column) => given[row]?.[column]),
+  );
+}
+
 function plain(cell: Nullable<BaseValueObject>): unknown {
-  return !cell || cell.isNull() ? null : cell.getValue();
+  if (!cell) return false;
+  return cell.isNull() ? null : cell.getValue();
 }
 
 /** The host turns a value into the kind that the parameter asks for, or gives up: undefined. */

@@ -1,7 +1,7 @@
 import { type BedForm, givenPoints, givenWidths, shapeFieldsOf, type Way } from "../../quantities/bed/form";
-import type { DraftRow } from "../compose";
+import type { DraftCell, DraftRow } from "../compose";
 import { typed } from "../typed";
-import { fieldRow, inputRow, readsAsCell, resultRow } from "./rows";
+import { fieldRow, inputRow, resultRow } from "./rows";
 
 /** What a shape's own formulas are; in them `{first}` and `{last}` stand for its list of widths or points. */
 interface ShapeFormulas {
@@ -139,8 +139,14 @@ function pointRow(x: string, y: string, key: string, number: number): DraftRow {
       { content: `Point ${number}: x and y, ft`, look: "label" },
       { content: typed(x), key, look: "input" },
       { content: typed(y), key: `${key}.y`, look: "input" },
-      { ...readsAsCell(key, "BED.FEET"), key: `${key}.decimalX` },
-      { ...readsAsCell(`${key}.y`, "BED.FEET"), key: `${key}.decimalY` },
+      coordinateCell(key, `${key}.decimalX`),
+      coordinateCell(`${key}.y`, `${key}.decimalY`),
     ],
   };
+}
+
+/** A coordinate may be negative, which no length is, so its sign is taken off before it is read. */
+function coordinateCell(taped: string, key: string): DraftCell {
+  const content = `=IF(ISNUMBER({${taped}}),{${taped}},IF(LEFT({${taped}},1)="-",-BED.FEET(MID({${taped}},2,60)),BED.FEET({${taped}})))`;
+  return { content, key, format: "two", look: "note" };
 }

@@ -49,7 +49,12 @@ export function inputRow(
 
 /** The decimal that a taped cell reads as, under the key `length.decimal` beside `length`. */
 export function readsAsCell(key: string, reader: string): DraftCell {
-  return { content: `=IF(OR({${key}}="",{${key}}=0),0,${reader}({${key}}))`, key: `${key}.decimal`, format: "two", look: "note" };
+  return {
+    content: `=IF(OR({${key}}="",{${key}}=0),0,${reader}({${key}}))`,
+    key: `${key}.decimal`,
+    format: "two",
+    look: "note",
+  };
 }
 
 /** Something the block works out: its label, formula and unit, and how it comes about in words. */
