@@ -11,7 +11,7 @@ import {
   type PlaceOnSheet,
   queueCheck,
 } from "./place";
-import { type PlaceBefore, queueReceipt } from "./receipt";
+import { type PlaceBefore, queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
 import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
 
 export type Inserted =
@@ -42,6 +42,7 @@ async function insertOnSheet(
   const size = makePlan({ row: 0, column: 0 });
   const checked = queueCheck(context, place, size);
   const before = queueBefore(checked.target, size.columns);
+  const earlier = queueReadReceipt(context);
   await context.sync();
 
   const obstacles = obstaclesAt(checked);
@@ -50,28 +51,32 @@ async function insertOnSheet(
   }
   const { worksheet } = checked.target;
   const area: Area = { ...anchorOf(checked.target), rows: size.rows, columns: size.columns };
-  const place_ = { sheetId: worksheet.id, sheetName: worksheet.name, area, newSheet: false };
-  return write(context, makePlan(area), place_, before.read());
+  const sheet = { sheetId: worksheet.id, sheetName: worksheet.name };
+  return write(context, makePlan(area), { ...sheet, area, newSheet: false, before: before.read(), earlier });
 }
 
-async function insertOnNewSheet(context: Excel.RequestContext, makePlan: MakePlan, name: string): Promise<Inserted> {
+async function insertOnNewSheet(context: Excel.RequestContext, makePlan: MakePlan, wanted: string): Promise<Inserted> {
   const plan = makePlan({ row: 0, column: 0 });
+  const area: Area = { row: 0, column: 0, rows: plan.rows, columns: plan.columns };
   const { worksheets } = context.workbook;
   worksheets.load("items/name");
+  const earlier = queueReadReceipt(context);
   await context.sync();
-  const worksheet = worksheets.add(
-    freeSheetName(
-      name,
-      worksheets.items.map((sheet) => sheet.name),
-    ),
+  const name = freeSheetName(
+    wanted,
+    worksheets.items.map((sheet) => sheet.name),
   );
-  worksheet.load("id,name");
-  const target = worksheet.getRangeByIndexes(0, 0, plan.rows, plan.columns);
-  const before = queueBefore(target, plan.columns);
-  await context.sync();
-  const area: Area = { row: 0, column: 0, rows: plan.rows, columns: plan.columns };
-  const place = { sheetId: worksheet.id, sheetName: worksheet.name, area, newSheet: true };
-  return write(context, plan, place, before.read());
+  try {
+    const worksheet = worksheets.add(name);
+    worksheet.load("id");
+    const before = queueBefore(worksheet.getRangeByIndexes(0, 0, plan.rows, plan.columns), plan.columns);
+    await context.sync();
+    const sheet = { sheetId: worksheet.id, sheetName: name };
+    return await write(context, plan, { ...sheet, area, newSheet: true, before: before.read(), earlier });
+  } catch (error) {
+    await takingBack(error, () => deleteSheet(context, name));
+    throw error;
+  }
 }
 
 interface Destination {
@@ -79,14 +84,13 @@ interface Destination {
   readonly sheetName: string;
   readonly area: Area;
   readonly newSheet: boolean;
+  readonly before: PlaceBefore;
+  /** The receipt of the insert before this one, which comes back if this one fails. */
+  readonly earlier: { readonly text: () => string };
 }
 
-async function write(
-  context: Excel.RequestContext,
-  plan: Plan,
-  { sheetId, sheetName, area, newSheet }: Destination,
-  before: PlaceBefore,
-): Promise<Inserted> {
+async function write(context: Excel.RequestContext, plan: Plan, to: Destination): Promise<Inserted> {
+  const { sheetId, sheetName, area, newSheet, before } = to;
   const worksheet = context.workbook.worksheets.getItem(sheetId);
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   try {
@@ -104,18 +108,27 @@ async function write(
     await context.sync();
     return { done: true, title: plan.title, sheetName, address: areaAddress(area) };
   } catch (error) {
-    await undoWrite(target, before, newSheet, error);
+    await takingBack(error, async () => {
+      queueReceiptText(context, to.earlier.text());
+      if (!newSheet) queueRestore(target, before);
+      await context.sync();
+    });
     throw error;
   }
 }
 
-/** Takes a failed write back in a request of its own, since the failed one can do nothing more. */
-async function undoWrite(written: Excel.Range, before: PlaceBefore, newSheet: boolean, cause: unknown): Promise<void> {
-  const { context, worksheet } = written;
+async function deleteSheet(context: Excel.RequestContext, name: string): Promise<void> {
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(name);
+  await context.sync();
+  if (worksheet.isNullObject) return;
+  worksheet.delete();
+  await context.sync();
+}
+
+/** Runs what takes a failed write back; if that fails, too, the person has to know. */
+async function takingBack(cause: unknown, deed: () => Promise<void>): Promise<void> {
   try {
-    if (newSheet) worksheet.delete();
-    else queueRestore(written, before);
-    await context.sync();
+    await deed();
   } catch {
     throw new WorkbookTrouble(
       `${inWords(cause).message} What was already written could not be taken back. Undo it in the sheet (Ctrl+Z).`,

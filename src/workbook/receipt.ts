@@ -26,23 +26,29 @@ export interface PlaceBefore {
 const KEY = "Bedrow.lastInsert";
 
 export function queueReceipt(context: Excel.RequestContext, receipt: Receipt): void {
-  context.workbook.settings.add(KEY, JSON.stringify(receipt));
+  queueReceiptText(context, JSON.stringify(receipt));
 }
 
-/** The last receipt; undefined where there is none, or one that cannot be read. Costs one sync. */
-export async function readReceipt(context: Excel.RequestContext): Promise<Receipt | undefined> {
+/** Puts a receipt back as it was read; "" for none. */
+export function queueReceiptText(context: Excel.RequestContext, text: string): void {
+  context.workbook.settings.add(KEY, text);
+}
+
+/** Asks for the last receipt; readable after a sync. */
+export function queueReadReceipt(context: Excel.RequestContext) {
   const setting = context.workbook.settings.getItemOrNullObject(KEY);
   setting.load("value");
-  await context.sync();
-  if (setting.isNullObject) return undefined;
-  try {
-    const receipt = JSON.parse(String(setting.value)) as Receipt;
-    return Array.isArray(receipt.formulas) && receipt.area && receipt.before ? receipt : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-export function queueForgetReceipt(context: Excel.RequestContext): void {
-  context.workbook.settings.add(KEY, "");
+  const text = () => (setting.isNullObject ? "" : String(setting.value));
+  return {
+    text,
+    /** undefined where there is none, or one that cannot be read. */
+    receipt: (): Receipt | undefined => {
+      try {
+        const receipt = JSON.parse(text()) as Receipt;
+        return Array.isArray(receipt.formulas) && receipt.area && receipt.before ? receipt : undefined;
+      } catch {
+        return undefined;
+      }
+    },
+  };
 }

@@ -1,12 +1,14 @@
 import { areaAddress, cellAddress } from "../sheets/address";
 import { queueRestore } from "./before";
-import { queueForgetReceipt, type Receipt, readReceipt } from "./receipt";
+import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
 /** What would be taken back: what the person is asked about; undefined where there is nothing. */
 export async function lastInsert(): Promise<{ readonly title: string } | undefined> {
   return inWorkbook(async (context) => {
-    const receipt = await readReceipt(context);
+    const { receipt: read } = queueReadReceipt(context);
+    await context.sync();
+    const receipt = read();
     return receipt && { title: receipt.title };
   });
 }
@@ -19,7 +21,9 @@ export async function lastInsert(): Promise<{ readonly title: string } | undefin
  */
 export async function takeBackLastInsert(): Promise<{ readonly title: string; readonly where: string }> {
   return inWorkbook(async (context) => {
-    const receipt = await readReceipt(context);
+    const { receipt: read } = queueReadReceipt(context);
+    await context.sync();
+    const receipt = read();
     if (!receipt) throw new WorkbookTrouble("There is nothing to take back.");
     const worksheet = context.workbook.worksheets.getItemOrNullObject(receipt.sheetId);
     const { row, column, rows, columns } = receipt.area;
@@ -45,7 +49,7 @@ export async function takeBackLastInsert(): Promise<{ readonly title: string; re
       (used.rowIndex + used.rowCount <= row + rows && used.columnIndex + used.columnCount <= column + columns);
     if (receipt.newSheet && nothingElse) worksheet.delete();
     else queueRestore(target, receipt.before);
-    queueForgetReceipt(context);
+    queueReceiptText(context, "");
     await context.sync();
     return { title: receipt.title, where: `${worksheet.name} ${areaAddress(receipt.area)}` };
   });

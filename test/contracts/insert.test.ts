@@ -1,0 +1,192 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { compose } from "../../src/sheets/compose";
+import type { Anchor } from "../../src/sheets/plan";
+import { insertPlan } from "../../src/workbook/insert";
+import { lastInsert, takeBackLastInsert } from "../../src/workbook/takeBack";
+import { createHost, type HeadlessHost } from "../headlessHost";
+
+/** A plan small enough to see through: a heading, an input and a formula on it. */
+const plan = (at: Anchor) =>
+  compose(
+    "small plan",
+    [
+      { look: "title", cells: [{ content: "Heading" }, { content: "'1/2" }] },
+      {
+        cells: [
+          { content: 5, key: "input", look: "input" },
+          { content: "={input}*2", warnWhen: "=NOT(ISFORMULA({self}))" },
+        ],
+      },
+    ],
+    [20, 8],
+    at,
+  );
+
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createHost({
+    office: {
+      sheets: [
+        { name: "Jobs", cells: { A1: "mine", B2: "=1+1" }, looks: [{ range: "D4:E4", fill: "#EEF3E6", bold: true }] },
+        { name: "Other", cells: {} },
+      ],
+    },
+  });
+});
+afterEach(() => host.dispose());
+
+const select = (address: string) =>
+  Excel.run(async (context) => context.workbook.worksheets.getItem("Jobs").getRange(address).select());
+
+/** Everything of the first sheet that a write could spoil. */
+async function everything() {
+  return Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem("Jobs");
+    const range = sheet.getRange("A1:J12");
+    range.load("formulas,numberFormat");
+    const looks = range.getCellProperties({
+      format: { fill: { color: true }, font: { bold: true, color: true, size: true } },
+    });
+    const columns = Array.from({ length: 10 }, (_, index) => range.getColumn(index));
+    for (const column of columns) column.load("format/columnWidth");
+    range.conditionalFormats.load("items/id");
+    context.workbook.worksheets.load("items/name");
+    await context.sync();
+    return {
+      formulas: range.formulas,
+      formats: range.numberFormat,
+      looks: looks.value,
+      widths: columns.map(({ format }) => format.columnWidth),
+      rules: range.conditionalFormats.items.length,
+      sheets: context.workbook.worksheets.items.map(({ name }) => name),
+    };
+  });
+}
+
+describe("inserting a plan", () => {
+  test("writes it at the selected cell in at most three syncs", async () => {
+    await select("D4");
+    const before = host.syncCount;
+    const inserted = await insertPlan(plan, { kind: "selection" });
+    expect(host.syncCount - before).toBeLessThanOrEqual(3);
+    expect(inserted).toEqual({ done: true, title: "small plan", sheetName: "Jobs", address: "D4:E5" });
+    expect(host.values("D4:E5")).toEqual([
+      ["Heading", "1/2"],
+      [5, 10],
+    ]);
+    expect(host.formula("E5")).toBe("=D5*2");
+  });
+
+  test.each([
+    ["a filled cell", "A1", { what: "filled cells", where: "A1, B2" }],
+    ["a filled cell further down", "B1", { what: "filled cells", where: "B2" }],
+  ])("writes nothing over %s, and says where the nearest free place is", async (_, address, obstacle) => {
+    await select(address);
+    const before = await everything();
+    const inserted = await insertPlan(plan, { kind: "selection" });
+    expect(inserted).toMatchObject({ done: false, inTheWay: { sheetName: "Jobs", obstacles: [obstacle] } });
+    expect(await everything()).toEqual(before);
+
+    if (inserted.done || !inserted.inTheWay.nearestFree) throw new Error("a free place was expected");
+    const { sheetId, nearestFree } = inserted.inTheWay;
+    expect(await insertPlan(plan, { kind: "cell", sheetId, at: nearestFree.at })).toMatchObject({ done: true });
+    expect(host.value("A1")).toBe("mine");
+    expect(host.formula("B2")).toBe("=1+1");
+  });
+
+  test("writes nothing into merged cells", async () => {
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Jobs").getRange("E5:F6").merge();
+      await context.sync();
+    });
+    await select("D4");
+    expect(await insertPlan(plan, { kind: "selection" })).toMatchObject({
+      done: false,
+      inTheWay: { obstacles: [{ what: "merged cells", where: "E5:F6" }] },
+    });
+    expect(host.value("D4")).toBe("");
+  });
+
+  test("names a protected sheet, and changes nothing", async () => {
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Jobs").protection.protect();
+      await context.sync();
+    });
+    await select("D4");
+    await expect(insertPlan(plan, { kind: "selection" })).rejects.toThrow(/“Jobs” is protected/);
+    expect(host.value("D4")).toBe("");
+  });
+
+  test("finds a free name for a new sheet", async () => {
+    expect(await insertPlan(plan, { kind: "new sheet", name: "Front/walk" })).toMatchObject({
+      sheetName: "Front walk",
+    });
+    expect(await insertPlan(plan, { kind: "new sheet", name: "front walk" })).toMatchObject({
+      sheetName: "front walk 2",
+    });
+  });
+});
+
+describe("a write that fails", () => {
+  const places = [
+    ["at the selected cell", { kind: "selection" }],
+    ["on a new sheet", { kind: "new sheet", name: "Fresh" }],
+  ] as const;
+  const faults = places.flatMap(([where, place]) =>
+    [1, 2, 3].flatMap((sync) => [0, 1, 3, 6].map((afterOperations) => [where, sync, afterOperations, place] as const)),
+  );
+
+  test.each(faults)(
+    "%s, at sync %i after %i changes, leaves the workbook as it was",
+    async (_, sync, afterOperations, place) => {
+      await select("D4");
+      const before = await everything();
+      host.failAtSync(sync, afterOperations);
+      await expect(insertPlan(plan, place)).rejects.toThrow(/Try again|refused|Nothing/);
+      expect(await everything()).toEqual(before);
+      expect(await lastInsert()).toBeUndefined();
+    },
+  );
+});
+
+describe("taking back", () => {
+  test("leaves the place as it was, with its looks and widths", async () => {
+    await select("D4");
+    const before = await everything();
+    await insertPlan(plan, { kind: "selection" });
+    expect(await lastInsert()).toEqual({ title: "small plan" });
+    expect(await takeBackLastInsert()).toEqual({ title: "small plan", where: "Jobs D4:E5" });
+    expect(await everything()).toEqual(before);
+    await expect(takeBackLastInsert()).rejects.toThrow("There is nothing to take back.");
+  });
+
+  test("refuses once somebody has typed into it, and names the cell", async () => {
+    await select("D4");
+    await insertPlan(plan, { kind: "selection" });
+    await host.type({ D5: 7 });
+    await expect(takeBackLastInsert()).rejects.toThrow(/changed or moved.*\(D5\)/);
+    expect(host.value("E5")).toBe(14);
+  });
+
+  test("takes the new sheet away with it, unless something else stands there by now", async () => {
+    await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
+    await takeBackLastInsert();
+    expect((await everything()).sheets).toEqual(["Jobs", "Other"]);
+
+    await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
+    await host.type({ "Fresh!H1": "a note" });
+    await takeBackLastInsert();
+    expect(host.value("Fresh!H1")).toBe("a note");
+    expect(host.value("Fresh!A1")).toBe("");
+  });
+
+  test("can be tried again after a fault half-way", async () => {
+    await select("D4");
+    const before = await everything();
+    await insertPlan(plan, { kind: "selection" });
+    host.failAtSync(3, 2);
+    await expect(takeBackLastInsert()).rejects.toThrow();
+    await takeBackLastInsert();
+    expect(await everything()).toEqual(before);
+  });
+});
