@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { depthVerdicts } from "../../src/quantities/bed/depthVerdict";
 import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
@@ -28,7 +29,8 @@ const beds: Record<string, BedForm> = {
       ["0", "0"],
       [`12'`, "0"],
       ["12", `6' 6"`],
-      ["-2", "3 1/2"], [`-1' 6\"`, "1"],
+      ["-2", "3 1/2"],
+      [`-1' 6"`, "1"],
     ],
   }),
   "area from a plan": form({
@@ -73,4 +75,167 @@ describe.each(Object.entries(beds))("the block of a bed measured as %s", (_, bed
       expect(value(key), key).toBeCloseTo(sums[key]!, 9);
     }
   });
+});
+
+/** The block of a rectangle on a new sheet, its cells by key. */
+async function insertRectangle(bed: BedForm) {
+  const inserted = await insertPlan((at) => estimateBlock(bed, at), { kind: "new sheet", name: "Rectangle" });
+  if (!inserted.done) throw new Error("a new sheet is free");
+  const keys = keyAddresses(estimateRows(bed), { row: 0, column: 0 });
+  const address = (key: string) => `'${inserted.sheetName}'!${keys.get(key)}`;
+  return {
+    value: (key: string) => host.value(address(key)),
+    type: (cells: Record<string, string | number>) =>
+      host.type(Object.fromEntries(Object.entries(cells).map(([key, content]) => [address(key), content]))),
+  };
+}
+
+describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 ft", () => {
+  test("gives what a person with a pencil gets", async () => {
+    const { value } = await insertRectangle(beds.rectangle!);
+    // Worked by hand with the rules in the functions' contract; plan geometry only.
+    // A rounded corner takes (1 − π/4)·2² = 0.858407 sq ft off the area and (2 − π/2)·2 = 0.858407 ft off the border.
+    expect(value("stoneArea")).toBeCloseTo(18.5 * 5 - 2 * 0.858407, 5);
+    expect(value("borderRun")).toBeCloseTo(18.5 + 2 * 5 - 2 * 0.858407, 5);
+    // Border 4 in, less 1.5 in of trench, less 0.5 in of gap (common practice).
+    expect(value("stoneDepth")).toBe(2);
+    // 90.783185 × 2 ÷ 324 = 0.560390 cu yd, and 8 % more; at 2,700 lb a cubic yard 0.817049 tons; the yard's least is 1.
+    expect(value("stoneYards")).toBeCloseTo(0.605221, 6);
+    expect(value("stoneTons")).toBeCloseTo(0.817049, 6);
+    expect(value("orderTons")).toBe(1);
+    // 90.783185 × 2.5 ÷ 324 + 26.783185 × (4/12) × (1.5/12) ÷ 27 = 0.700488 + 0.041332 bank cu yd; loam swells 1.25.
+    expect(value("digYards")).toBeCloseTo(0.74182, 5);
+    expect(value("spoilYards")).toBeCloseTo(0.927275, 5);
+    expect(value("spoilLoads")).toBe(1);
+    // Pieces of 8 ft lapping 2 in reach 7.8333 ft each: (26.7832 − 0.1667) ÷ 7.8333 = 3.4, so 4.
+    expect(value("pieces")).toBe(4);
+    // Stakes at most 30 in apart: 4 in each of three whole reaches, 2 in the 3.28 ft left, 1 at the end; none for a
+    // rounded corner. Three come with each of the 4 pieces, so 3 more.
+    expect(value("stakes")).toBe(15);
+    expect(value("extraStakes")).toBe(3);
+    // One 6 ft strip, 18.5 ft long.
+    expect(value("fabricStrips")).toBe(1);
+    expect(value("fabricArea")).toBeCloseTo(92.5, 9);
+    expect(value("rolls")).toBe(1);
+    // 19 intervals: 11 rows with pins on both edges and the line between two bays, 9 rows of two in the middle.
+    expect(value("pins")).toBe(11 * 3 + 9 * 2);
+    expect(value("pinBoxes")).toBe(1);
+    expect(value("headDepth")).toBe("Depth suits the stone.");
+  });
+
+  test("has a price that can be followed line by line", async () => {
+    const { value } = await insertRectangle(beds.rectangle!);
+    const kinds = {
+      scrape: 0.35,
+      haul: 0.15,
+      edging: 0.2,
+      stakeLine: 0.2,
+      setEdging: 0.35,
+      fabric: 0.2,
+      pinLine: 0.2,
+      layFabric: 0.35,
+      stoneLine: 0.2,
+      delivery: 0.15,
+      spread: 0.35,
+      cleanUp: 0.35,
+    };
+    let [cost, price] = [0, 0];
+    for (const [key, markup] of Object.entries(kinds)) {
+      const lineCost = Number(value(`${key}.quantity`)) * Number(value(`${key}.unitCost`));
+      cost += lineCost;
+      price += lineCost * (1 + markup);
+      expect(value(`${key}.markup`), key).toBe(markup);
+    }
+    expect(value("price")).toBeCloseTo(Math.max(400, price + 0.1 * cost), 2);
+    const [full, shown] = [cost * 1.1, Number(value("price"))];
+    expect(value("markupOnCost")).toBeCloseTo(shown / full - 1, 9);
+    expect(value("marginOnPrice")).toBeCloseTo(1 - full / shown, 9);
+  });
+});
+
+describe("a block that somebody works with", () => {
+  test("follows every input that is typed over", async () => {
+    const typed = {
+      length: `41' 2"`,
+      width: "9 ft",
+      cornerRadius: "1.5",
+      roundedCorners: "4",
+      shortBorders: "1",
+      borderHeight: "6",
+      stone: "lava rock",
+      waste: "12%",
+      rollWidth: "4",
+      overlap: "4",
+      stakesPerPiece: "0",
+      soil: "clay",
+      crewRate: "61",
+      materialMarkup: "0.3",
+      overhead: "0.05",
+      minimumCharge: "0",
+    };
+    const { value, type } = await insertRectangle(beds.rectangle!);
+    await type(
+      Object.fromEntries(
+        Object.entries(typed).map(([key, text]) => [
+          key,
+          Number.isFinite(Number(text)) ? Number(text) : text.endsWith("%") ? 0.12 : text,
+        ]),
+      ),
+    );
+    await type({ "stoneLine.unitCost": 71 });
+    const changed = estimateBed(
+      readForm(form({ typed: { ...beds.rectangle!.typed, ...typed, stoneCost: "71" } })).bed!,
+    );
+    for (const [key, amount] of Object.entries(changed.amounts)) {
+      if (key !== "innerRun") expect(value(key), key).toBeCloseTo(amount, 9);
+    }
+    expect(value("price")).toBeCloseTo(changed.price, 9);
+  });
+
+  test("takes a markup typed over its line, says so, and counts it", async () => {
+    const { value, type } = await insertRectangle(beds.rectangle!);
+    expect(value("stoneLine.typedOver")).toBe("");
+    await type({ "stoneLine.markup": 0.5 });
+    expect(value("stoneLine.typedOver")).toBe("markup");
+    expect(value("stoneLine.price")).toBeCloseTo(Number(value("stoneLine.cost")) * 1.5, 9);
+    await type({ "fabric.quantity": 3 });
+    expect(value("fabric.typedOver")).toBe("quantity ");
+    expect(value("fabric.cost")).toBe(3 * 64);
+  });
+
+  test("includes a spare line in its sums, with the markup of its kind", async () => {
+    const { value, type } = await insertRectangle(beds.rectangle!);
+    const before = {
+      cost: Number(value("directCost")),
+      price: Number(value("linePrices")),
+      hours: Number(value("laborHours")),
+    };
+    await type({ "spare1.quantity": 2, "spare1.unitCost": 40, "spare1.kind": "labor" });
+    expect(value("directCost")).toBeCloseTo(before.cost + 80, 9);
+    expect(value("linePrices")).toBeCloseTo(before.price + 80 * 1.35, 9);
+    expect(value("laborHours")).toBeCloseTo(before.hours + 2, 9);
+  });
+
+  test("shows an error instead of a price where a measurement is blank or cannot be read", async () => {
+    const { value, type } = await insertRectangle(beds.rectangle!);
+    await type({ length: "18 fet" });
+    expect(value("price")).toBe("#VALUE!");
+    await type({ length: "" });
+    expect(value("price")).toBe("#VALUE!");
+  });
+
+  test.each([
+    [{ stoneSize: 1.5 }, depthVerdicts.stoneTooLarge],
+    [{ borderHeight: 3.25 }, depthVerdicts.shallow],
+    [{ borderHeight: 9 }, depthVerdicts.deep],
+  ])("says what a depth does: %j", async (cells, verdict) => {
+    const { value, type } = await insertRectangle(beds.rectangle!);
+    await type(cells);
+    expect(value("headDepth")).toBe(verdict);
+  });
+});
+
+test("a name that begins like a formula stays text", async () => {
+  const { value } = await insertRectangle({ ...beds.rectangle!, name: '=HYPERLINK("x")' });
+  expect(value("name")).toBe('=HYPERLINK("x")');
 });
