@@ -1,0 +1,103 @@
+import { wholeUp } from "../quantities/whole";
+import { boundaryOf, type Segment } from "./boundary";
+import { directionAt, directionsOf } from "./directions";
+import type { FabricRules } from "./options";
+import type { Outline } from "./outline";
+import type { Frame, Point } from "./plane";
+import { type RollPiece, takeOffRolls } from "./rolls";
+import { areaWithin } from "./stretches";
+import { type Band, type BandCut, planStrips, type StripPlan } from "./strips";
+
+/** The strips of a bed with the pieces that each cut comes in, and what that takes. */
+export interface FabricPlan extends StripPlan {
+  /** For each cut, its pieces off the rolls. */
+  readonly pieces: readonly (readonly RollPiece[])[];
+  readonly rolls: number;
+  /** Feet taken off the rolls, full width, end laps included. */
+  readonly lengthFt: number;
+}
+
+/** The ways to lay the fabric of a bed that were found worth a look. */
+export interface FabricChoice {
+  /** The cheapest one; several where one direction can be begun from different ends at the same cost. */
+  readonly cheapest: readonly FabricPlan[];
+  /** The way with the fewest cuts, where the cheapest one has more. */
+  readonly fewestCuts: Way | undefined;
+}
+
+/** Feet of fabric by which one way has to beat another to be the cheaper one. */
+const CHEAPER_FT = 1e-6;
+
+/** A way to lay the strips, and what it takes. */
+export interface Way {
+  readonly frame: Frame;
+  readonly rolls: number;
+  readonly lengthFt: number;
+  readonly cuts: number;
+}
+
+/**
+ * Chooses the direction of laying for the least fabric: fewest rolls, then the shortest length off the rolls, then the
+ * fewest cuts. Directions tried are those of the sides and of the smallest enclosing rectangle, or the one set by hand.
+ */
+export function chooseFabric(outline: Outline, rules: FabricRules): FabricChoice {
+  const edge = boundaryOf(outline);
+  const { directionDegrees } = rules;
+  const directions = directionDegrees === undefined ? directionsOf(outline) : [directionAt(directionDegrees)];
+  const ways = directions.flatMap((along) => waysAlong(along, edge, rules));
+  const best = ways.reduce((found, way) => (saving(found, way) > 0 ? way : found));
+  const equal = ways.filter((way) => way.frame.along === best.frame.along && saving(best, way) === 0);
+  const simplest = ways.reduce((found, way) =>
+    way.cuts < found.cuts || (way.cuts === found.cuts && saving(found, way) > 0) ? way : found,
+  );
+  return {
+    cheapest: equal.map(({ frame }) => {
+      const plan = planStrips(edge, frame, rules);
+      return { ...plan, ...offRolls(plan.cuts, rules) };
+    }),
+    fewestCuts: simplest.cuts < best.cuts ? simplest : undefined,
+  };
+}
+
+/** The four ways to begin in one direction: from the low or the high side, and from the one end or the other. */
+function waysAlong(along: Point, edge: readonly Segment[], rules: FabricRules): Way[] {
+  return ([1, -1] as const).flatMap((flipV) => {
+    const { cuts } = planStrips(edge, { along, flipU: 1, flipV }, rules);
+    const fromOtherEnd = [...cuts].sort((a, b) => a.band - b.band || b.from - a.from);
+    return [cuts, fromOtherEnd].map((ordered, i): Way => {
+      const { rolls, lengthFt } = offRolls(ordered, rules);
+      return { frame: { along, flipU: i === 0 ? 1 : -1, flipV }, rolls, lengthFt, cuts: cuts.length };
+    });
+  });
+}
+
+function offRolls(cuts: readonly BandCut[], { rollLengthFt, endLapFt }: FabricRules) {
+  const lengths = cuts.map(({ from, to }) => to - from);
+  const pieces = takeOffRolls(lengths, rollLengthFt, endLapFt);
+  const all = pieces.flat();
+  const lengthFt = all.reduce((sum, piece) => sum + piece.lengthFt, 0);
+  return { pieces, rolls: all.at(-1)?.roll ?? 0, lengthFt };
+}
+
+/** Above 0 where the second way is cheaper, 0 where neither is. */
+function saving(one: Way, other: Way): number {
+  const saved = one.lengthFt - other.lengthFt;
+  return one.rolls - other.rolls || (Math.abs(saved) > CHEAPER_FT ? saved : 0) || one.cuts - other.cuts;
+}
+
+/**
+ * Square feet of fabric that lie in the bed, laps counted twice: each strip as far as it covers bed, and the end laps
+ * by the rule of BED.FABRIC_AREA, ⌈(L − e)/(S − e)⌉ pieces to a cut.
+ */
+export function fabricInBed(plan: StripPlan, { rollLengthFt, endLapFt }: FabricRules): number {
+  return plan.cuts.reduce((area, cut) => {
+    const { low, high }: Band = plan.bands[cut.band]!;
+    const laps = lapsOf(cut, rollLengthFt, endLapFt);
+    return area + areaWithin(plan.boundary, low, high, cut) + laps * endLapFt * (high - low);
+  }, 0);
+}
+
+function lapsOf({ from, to }: BandCut, rollLengthFt: number, endLapFt: number): number {
+  const length = to - from;
+  return length <= rollLengthFt ? 0 : wholeUp((length - endLapFt) / (rollLengthFt - endLapFt)) - 1;
+}

@@ -1,0 +1,82 @@
+import { chooseFabric, type FabricPlan, fabricInBed } from "./fabric";
+import type { FabricCut, FabricLayout, Line } from "./layout";
+import type { FabricRules } from "./options";
+import type { Outline } from "./outline";
+import { reachOfPins } from "./pinPattern";
+import { placePins } from "./pins";
+import { distance, type Point, toPlan } from "./plane";
+import { endLapsOf, type LapLine, seamsOf } from "./seams";
+
+/**
+ * Lays fabric and pins over an outline: strips in the direction that takes least, the lengths to cut, seams, end laps
+ * and pins. The same outline and rules give the same answer.
+ *
+ * @param outline from `outlineOf` or `outlineOfPoints`.
+ * @param rules from `fabricRulesOf`.
+ * @throws Problem where the counts show that a unit is wrong.
+ * @example layFabric(outlineOfPoints(corners), fabricRulesOf({ rollWidthFt: 6, overlapIn: 6 })).counts.pins
+ */
+export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
+  const { cheapest, fewestCuts } = chooseFabric(outline, rules);
+  const { plan, pins } = withFewestPins(outline, cheapest, rules);
+  const direction = plan.frame.along;
+  const cuts = cutsInPlan(plan);
+  const seams = linesInPlan(plan, seamsOf(plan));
+  return {
+    direction,
+    directionDegrees: degreesOf(direction),
+    fewestCuts: fewestCuts && {
+      directionDegrees: degreesOf(fewestCuts.frame.along),
+      cuts: fewestCuts.cuts,
+      rolls: fewestCuts.rolls,
+      fabricLengthFt: fewestCuts.lengthFt,
+    },
+    strips: plan.bands.map(({ low, high }, i) => ({ number: i + 1, widthFt: high - low })),
+    cuts,
+    seams,
+    endLaps: linesInPlan(plan, endLapsOf(plan, rules.endLapFt)),
+    pins: pins.map((pin) => ({ ...toPlan(plan.frame, pin), kind: pin.kind })),
+    pinReachFt: reachOfPins(rules.pinSpacingFt, rules.bayFt),
+    counts: {
+      strips: plan.bands.length,
+      cuts: cuts.length,
+      rolls: plan.rolls,
+      fabricLengthFt: plan.lengthFt,
+      fabricSqFt: fabricInBed(plan, rules),
+      fabricOffRollsSqFt: plan.lengthFt * rules.rollWidthFt,
+      seamLengthFt: seams.reduce((sum, { from, to }) => sum + distance(from, to), 0),
+      endLaps: cuts.reduce((sum, { pieces }) => sum + pieces.length - 1, 0),
+      pins: pins.length,
+    },
+  };
+}
+
+/** Degrees from the base line, 0 up to 180. */
+const degreesOf = ({ x, y }: Point): number => (Math.atan2(y, x) * (180 / Math.PI) + 180) % 180;
+
+/** Of the plans that cost the same, the one that takes the fewest pins. */
+function withFewestPins(outline: Outline, plans: readonly FabricPlan[], rules: FabricRules) {
+  const ways = plans.map((plan) => ({ plan, pins: placePins(outline, plan, rules) }));
+  return ways.reduce((best, way) => (way.pins.length < best.pins.length ? way : best));
+}
+
+function cutsInPlan(plan: FabricPlan): FabricCut[] {
+  return plan.cuts.map(({ band, from, to }, i) => {
+    const { low, high } = plan.bands[band]!;
+    const at = (x: number, y: number) => toPlan(plan.frame, { x, y });
+    return {
+      number: i + 1,
+      strip: band + 1,
+      lengthFt: to - from,
+      pieces: plan.pieces[i]!,
+      corners: [at(from, low), at(to, low), at(to, high), at(from, high)],
+    };
+  });
+}
+
+function linesInPlan({ frame }: FabricPlan, lines: readonly LapLine[]): Line[] {
+  return lines.map(({ kind, at, stretch: { from, to } }) => {
+    const point = (along: number) => toPlan(frame, kind === "seam" ? { x: along, y: at } : { x: at, y: along });
+    return { from: point(from), to: point(to) };
+  });
+}

@@ -1,0 +1,164 @@
+import { describe, expect, it } from "vitest";
+import { fabricArea, fabricStrips } from "../quantities/fabric";
+import { fabricRolls } from "../quantities/fabricRolls";
+import { pins } from "../quantities/pins";
+import type { Bed } from "./bed";
+import { layOutBed } from "./layOutBed";
+import { distance, type Point } from "./plane";
+
+const points = (...pairs: readonly (readonly [number, number])[]): Point[] => pairs.map(([x, y]) => ({ x, y }));
+const roll = { rollWidthFt: 6, rollLengthFt: 50, overlapIn: 6 };
+const rectangle = (lengthFt: number, widthFt: number): Bed => ({ kind: "rectangle", lengthFt, widthFt });
+const lShape: Bed = { kind: "points", points: points([0, 0], [20, 0], [20, 6], [8, 6], [8, 12], [0, 12]) };
+
+describe("a plain rectangle", () => {
+  it.each([
+    [18.5, 5],
+    [20, 11],
+    [12, 6],
+    [40, 30],
+    [0.5, 0.5],
+  ])("of %s by %s ft takes what the functions count", (length, width) => {
+    const { counts } = layOutBed(rectangle(length, width), { ...roll, directionDegrees: 0 });
+    expect(counts.strips).toBe(fabricStrips(width, 6, 6));
+    expect(counts.fabricSqFt).toBeCloseTo(fabricArea(length, width, 6, 6, 50), 9);
+    expect(counts.rolls).toBe(fabricRolls(length, width, 6, 50, 6));
+    expect(counts.pins - endLapPins(length, width)).toBe(pins(length, width, 6, 6));
+  });
+
+  /** Pins that stand in end laps, which BED.PINS knows nothing of. */
+  function endLapPins(length: number, width: number): number {
+    const bed = rectangle(length, width);
+    const laid = layOutBed(bed, { ...roll, directionDegrees: 0 });
+    const without = layOutBed(bed, { ...roll, rollLengthFt: 1000, directionDegrees: 0 });
+    return laid.counts.endLaps === 0 ? 0 : laid.counts.pins - without.counts.pins;
+  }
+
+  it("is pinned alike at any angle in plan", () => {
+    const turned: Bed = { kind: "points", points: points([0, 0], [16, 12], [10, 20], [-6, 8]) };
+    expect(layOutBed(turned, roll).counts.pins).toBe(pins(20, 10, 6, 6));
+  });
+
+  it("tells of a direction with fewer cuts that takes more fabric", () => {
+    // Across, 11 strips of 5 ft; along, one strip of 60 ft and an end lap of 1 ft.
+    const { counts, fewestCuts, notes } = layOutBed(rectangle(60, 5), roll);
+    expect(counts).toMatchObject({ cuts: 11, fabricLengthFt: 55, rolls: 2 });
+    expect(fewestCuts).toEqual({ directionDegrees: 0, cuts: 1, rolls: 2, fabricLengthFt: 61 });
+    expect(notes).toEqual([expect.stringContaining("1 cut rather than 11, with fewer overlaps, and takes 6' more.")]);
+  });
+
+  it("is laid along its length or across, whichever takes less", () => {
+    expect(layOutBed(rectangle(18.5, 5), roll).directionDegrees).toBe(0);
+    // Across: 1 strip of 4 ft; along: 1 strip of 5 ft.
+    expect(layOutBed(rectangle(5, 4), roll).directionDegrees).toBe(90);
+    expect(layOutBed(rectangle(5, 4), { ...roll, directionDegrees: 0 }).counts.fabricLengthFt).toBe(5);
+  });
+});
+
+describe("strips over a bed that is no rectangle", () => {
+  it("are cut only for what the strip beside them leaves bare", () => {
+    const { cuts } = layOutBed(lShape, { ...roll, directionDegrees: 0 });
+    expect(cuts.map(({ strip, lengthFt }) => [strip, lengthFt])).toEqual([
+      [1, 20],
+      [2, 8],
+      [3, 8],
+    ]);
+  });
+
+  it("are separate cuts where they fall into parts", () => {
+    const uShape = points([0, 0], [12, 0], [12, 9], [8, 9], [8, 3], [4, 3], [4, 9], [0, 9]);
+    const { cuts } = layOutBed(
+      { kind: "points", points: uShape },
+      { ...roll, rollWidthFt: 3, overlapIn: 0, directionDegrees: 0 },
+    );
+    expect(cuts.map(({ strip, lengthFt }) => [strip, lengthFt])).toEqual([
+      [1, 12],
+      [2, 4],
+      [2, 4],
+      [3, 4],
+      [3, 4],
+    ]);
+  });
+
+  it("get the trim at every end that is not square", () => {
+    const wedge: Bed = { kind: "points", points: points([0, 0], [10, 0], [8, 4], [0, 4]) };
+    expect(layOutBed(wedge, { ...roll, directionDegrees: 0 }).cuts[0]!.lengthFt).toBeCloseTo(10 + 2 / 12, 12);
+    expect(layOutBed(wedge, { ...roll, directionDegrees: 0, trimIn: 0 }).cuts[0]!.lengthFt).toBe(10);
+  });
+
+  it("are begun from the side from which they take less", () => {
+    // The L upside down: from the low side, a strip of 20 ft would lie on another for its whole length.
+    const upsideDown: Bed = { kind: "points", points: points([0, 0], [8, 0], [8, 6], [20, 6], [20, 12], [0, 12]) };
+    const { fabricLengthFt } = layOutBed(lShape, roll).counts;
+    expect(layOutBed(upsideDown, roll).counts.fabricLengthFt).toBeCloseTo(fabricLengthFt, 9);
+  });
+});
+
+describe("pins", () => {
+  it("stand in every corner, and along edges and seams without a gap over the spacing", () => {
+    const { pins: placed, seams } = layOutBed(lShape, roll);
+    if (lShape.kind !== "points") throw new Error("the L is given by points");
+    for (const corner of lShape.points) expect(placed.some((pin) => distance(pin, corner) < 1e-6)).toBe(true);
+    expect(placed.filter(({ kind }) => kind === "corner")).toHaveLength(6);
+    expect(seams.length).toBeGreaterThan(0);
+  });
+
+  it("stand round a cut-out and not in it", () => {
+    const pad = { kind: "outline" as const, points: points([5, 0], [8, 0], [8, 2], [5, 2]) };
+    const { pins: placed } = layOutBed({ ...rectangle(18.5, 5), cutOuts: [pad] }, roll);
+    expect(placed.filter(({ x, y }) => x > 5 && x < 8 && y < 2)).toEqual([]);
+    // Three sides of 2, 3 and 2 ft at 1 ft: 4 corners and 1 + 2 + 1 between them.
+    const round = placed.filter(({ x, y }) => (y === 2 && x >= 5 && x <= 8) || ((x === 5 || x === 8) && y < 2));
+    expect(round).toHaveLength(8);
+  });
+
+  it("stand through both pieces of an end lap", () => {
+    const { endLaps, counts, pins: placed } = layOutBed(rectangle(60, 5), { ...roll, directionDegrees: 0 });
+    expect(counts.endLaps).toBe(1);
+    // The second piece begins 1 ft before the first one ends, at 49 ft; the pins stand in the middle.
+    expect(endLaps[0]!.from.x).toBe(49.5);
+    expect(placed.filter(({ x }) => x === 49.5).length).toBe(6);
+  });
+});
+
+describe("a layout", () => {
+  it("gives the exact area and lengths of arcs", () => {
+    const bed: Bed = { kind: "rectangle", lengthFt: 18.5, widthFt: 5, cornerRadiusFt: 2, roundedCorners: 2 };
+    const layout = layOutBed(bed, { ...roll, border: { pieceLengthFt: 8, lapIn: 2, stakeSpacingIn: 30 } });
+    // 18.5 × 5 − 2(1 − π/4)·2²; 5 + 18.5 + 5 − 2(2 − π/2)·2.
+    expect(layout.areaSqFt).toBeCloseTo(90.78318531, 8);
+    expect(layout.borderFt).toBeCloseTo(26.78318531, 8);
+    expect(layout.counts.pieces).toBe(4);
+  });
+
+  it("reckons taped widths by the rule, and says where the drawing differs", () => {
+    const bed: Bed = { kind: "widths", spacingFt: 4, widthsFt: [0, 5, 7, 5, 0] };
+    // Simpson: 4/3·(0 + 20 + 14 + 20 + 0) = 72; straight from width to width: 4·17 = 68.
+    const layout = layOutBed(bed, roll);
+    expect(layout.areaSqFt).toBeCloseTo(72, 9);
+    expect(layout.notes.join()).toContain("encloses 68.0 sq ft");
+    const straight = layOutBed({ ...bed, rule: "trapezoid" }, roll);
+    expect(straight.areaSqFt).toBe(68);
+    expect(straight.notes.join()).not.toContain("encloses");
+  });
+
+  it("is the same every time", () => {
+    expect(layOutBed(lShape, roll)).toEqual(layOutBed(lShape, roll));
+  });
+
+  it("is plain data", () => {
+    const layout = layOutBed(lShape, roll);
+    expect(structuredClone(layout)).toEqual(layout);
+  });
+
+  it("refuses options that cannot be", () => {
+    expect(() => layOutBed(lShape, { ...roll, overlapIn: 72 })).toThrow("overlap_in");
+    expect(() => layOutBed(lShape, { ...roll, endLapIn: 600 })).toThrow("end_lap_in");
+    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0 })).toThrow("The roll's width is 0");
+    expect(() => layOutBed(lShape, { ...roll, pinSpacingIn: -1 })).toThrow("The pin spacing is -1");
+    expect(() => layOutBed(lShape, { ...roll, directionDegrees: Number.NaN })).toThrow("The direction");
+    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0.001, overlapIn: 0 })).toThrow("Check the units");
+    const border = { pieceLengthFt: 0.001, stakeSpacingIn: 30 };
+    expect(() => layOutBed(lShape, { ...roll, border })).toThrow("Check the units");
+  });
+});

@@ -1,0 +1,67 @@
+import { areaWidths } from "../quantities/widths";
+import type { Bed } from "./bed";
+import { placeBorder } from "./border";
+import { layFabric } from "./layFabric";
+import type { FabricLayout, Layout } from "./layout";
+import { layoutNotes as notes } from "./messages";
+import { borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
+import { netArea, type Outline, ringArea, ringLength, ringsOf } from "./outline";
+import { outlineOf } from "./outlineOf";
+import { runLength } from "./runs";
+
+/**
+ * Lays a bed out in plan: strips of fabric in the direction that takes least, the lengths to cut, pins, and border
+ * pieces with their joints and stakes. The same bed and options give the same layout.
+ *
+ * @param bed the bed as measured, in feet.
+ * @param options roll, laps, pins and border; what is left out takes its default.
+ * @returns the layout as plain data.
+ * @throws Problem where the bed or an option cannot be worked with; it names the place.
+ * @example
+ * layOutBed({ kind: "rectangle", lengthFt: 20, widthFt: 11 }, { rollWidthFt: 6, overlapIn: 12 }).counts.strips // 2
+ */
+export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
+  const rules = fabricRulesOf(options);
+  const borderRules = options.border && borderRulesOf(options.border);
+  const outline = outlineOf(bed);
+  const fabric = layFabric(outline, rules);
+  const border = borderRules ? placeBorder(outline, borderRules) : [];
+  const bordered = ringsOf(outline).flatMap(({ runs }) => runs.filter((run) => run.border));
+  return {
+    ...fabric,
+    outline,
+    areaSqFt: areaOf(bed, outline),
+    edgeFt: ringLength(outline.ring),
+    borderFt: bordered.reduce((sum, run) => sum + runLength(run), 0),
+    cutAroundFt: outline.cutOuts.reduce((sum, { ring }) => sum + ringLength(ring), 0),
+    border,
+    counts: {
+      ...fabric.counts,
+      pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
+      stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
+    },
+    notes: [...notesOnArea(bed, outline), ...notesOnFabric(fabric)],
+  };
+}
+
+/** The net area; a bed taped by widths is reckoned by its rule, since its edge bends between the widths. */
+function areaOf(bed: Bed, outline: Outline): number {
+  if (bed.kind !== "widths") return netArea(outline);
+  const gross = areaWidths(bed.spacingFt, bed.widthsFt, bed.rule);
+  return gross - ringArea(outline.ring) + netArea(outline);
+}
+
+function notesOnArea(bed: Bed, outline: Outline): string[] {
+  const [reckoned, drawn] = [areaOf(bed, outline), netArea(outline)];
+  return Math.abs(reckoned - drawn) > drawn * NOTEWORTHY_SHARE ? [notes.straightBetweenWidths(reckoned, drawn)] : [];
+}
+
+function notesOnFabric({ counts, fewestCuts }: FabricLayout): string[] {
+  if (!fewestCuts) return [];
+  const { directionDegrees, cuts, rolls, fabricLengthFt } = fewestCuts;
+  const more = fabricLengthFt - counts.fabricLengthFt;
+  return [notes.fewerCuts(Math.round(directionDegrees), cuts, counts.cuts, more, rolls - counts.rolls)];
+}
+
+/** Two areas that differ by less than this share need no word. */
+const NOTEWORTHY_SHARE = 0.005;

@@ -1,0 +1,92 @@
+import type { BorderRun } from "./border";
+import type { Outline } from "./outline";
+import type { Pin } from "./pinBoard";
+import type { Point } from "./plane";
+import type { RollPiece } from "./rolls";
+
+/** A strip of fabric in plan, as wide as it lies, before it is cut to the outline. */
+export interface Strip {
+  /** From 1, in the order in which strips are laid. */
+  readonly number: number;
+  readonly widthFt: number;
+}
+
+/** A length of fabric to cut, full roll width, and where it lies. */
+export interface FabricCut {
+  /** From 1, in the order in which they are laid. */
+  readonly number: number;
+  readonly strip: number;
+  /** Length to cut, trim included, end laps not. */
+  readonly lengthFt: number;
+  /** The pieces that it comes in off the rolls; more than one where a roll runs out. */
+  readonly pieces: readonly RollPiece[];
+  /** Four corners in plan; it begins along the side from the first to the last. */
+  readonly corners: readonly [Point, Point, Point, Point];
+}
+
+/** A straight line in plan along which two layers are pinned, in its middle. */
+export interface Line {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Fabric and pins of a bed in plan. */
+export interface FabricLayout {
+  /** The direction of the strips: a unit vector, and degrees from the base line, 0 up to 180. */
+  readonly direction: Point;
+  readonly directionDegrees: number;
+  /** Another direction that takes fewer cuts and so fewer overlaps, though more fabric; where there is one. */
+  readonly fewestCuts: AnotherWay | undefined;
+  readonly strips: readonly Strip[];
+  readonly cuts: readonly FabricCut[];
+  readonly seams: readonly Line[];
+  readonly endLaps: readonly Line[];
+  readonly pins: readonly Pin[];
+  /** No place in the bed is farther than this from a pin. */
+  readonly pinReachFt: number;
+  readonly counts: FabricCounts;
+}
+
+export interface AnotherWay {
+  readonly directionDegrees: number;
+  readonly cuts: number;
+  readonly rolls: number;
+  readonly fabricLengthFt: number;
+}
+
+export interface FabricCounts {
+  readonly strips: number;
+  readonly cuts: number;
+  readonly rolls: number;
+  /** Feet off the rolls, full width, trim and end laps included. */
+  readonly fabricLengthFt: number;
+  /** Fabric that lies in the bed, laps counted twice. */
+  readonly fabricSqFt: number;
+  /** Fabric off the rolls, full width. */
+  readonly fabricOffRollsSqFt: number;
+  readonly seamLengthFt: number;
+  readonly endLaps: number;
+  readonly pins: number;
+}
+
+export interface LayoutCounts extends FabricCounts {
+  readonly pieces: number;
+  readonly stakes: number;
+}
+
+/** A bed laid out in plan, as plain data: lengths in feet, areas in square feet. */
+export interface Layout extends FabricLayout {
+  readonly outline: Outline;
+  /** Net of cut-outs; by the rule chosen where the bed was taped by widths. */
+  readonly areaSqFt: number;
+  /** Round the outer edge, all sides. */
+  readonly edgeFt: number;
+  /** Along the sides that get border. */
+  readonly borderFt: number;
+  /** Round the cut-outs. */
+  readonly cutAroundFt: number;
+  readonly border: readonly BorderRun[];
+  readonly counts: LayoutCounts;
+  /** What to know before relying on the counts, in sentences for the user. */
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,72 @@
+import { quoted } from "../quantities/messages";
+import { printTape } from "../quantities/tape";
+import { INCHES_PER_FOOT } from "../quantities/units";
+import type { Point } from "./plane";
+
+/** A place in plan as the notes give it: x and y in feet from the bed's own zero point, to the hundredth. */
+export function place(point: Point): string {
+  return `x ${feet(point.x)}, y ${feet(point.y)}`;
+}
+
+function feet(value: number): string {
+  // + 0 turns a rounded -0 into 0.
+  return String(Math.round(value * 100) / 100 + 0);
+}
+
+/**
+ * What the layout says about a bed it cannot lay out. Part of the one catalogue: each message names the value
+ * or the place, says what arrived, and what to give instead.
+ */
+export const layoutMessages = {
+  notPositive: (what: string, arrived: number) =>
+    `${what} is ${arrived}. Type a length over 0, in the same unit as the other lengths.`,
+  negative: (what: string, arrived: number) => `${what} is ${arrived}, less than 0. Type 0 or more.`,
+  notBetween: (what: string, arrived: number, least: number, most: number, hint: string) =>
+    `${what} is ${arrived}. It can be ${least} to ${most}. ${hint}`,
+  notFinite: (what: string, arrived: unknown) =>
+    `${what} arrived as ${quoted(arrived)}. Type a number of feet, such as 12.5.`,
+  radiusTooLarge: (radius: number, largest: number) =>
+    `The corner radius of ${radius} ft does not fit in this bed. Use at most ${largest} ft.`,
+  innerTooLarge: (inner: number, outer: number) =>
+    `The inner diameter of ${inner} ft is not smaller than the diameter of ${outer} ft. Check which is which.`,
+  tooFewWidths: (arrived: number) =>
+    `There are ${arrived} widths. Tape at least 2, at even spacing along the base line.`,
+  widthNegative: (which: number, arrived: number) =>
+    `Width ${which} is ${arrived}. Type the width taped there; 0 where the bed runs to a point.`,
+  widthZeroInside: (which: number, at: number) =>
+    `Width ${which} (at ${feet(at)} ft along the base line) is 0 between wider places. Measure the two sides of it as two beds.`,
+  allWidthsZero: () => "All the widths are 0, so they enclose no bed. Type the widths as taped.",
+  tooFewPoints: (what: string, arrived: number) =>
+    `${what} has ${arrived} different ${arrived === 1 ? "point" : "points"}, which cannot enclose anything. Give at least 3, in order round it.`,
+  noArea: (what: string) => `The points of ${what} lie on one line, so they enclose nothing. Check the list of points.`,
+  sidesCross: (what: string, first: number, second: number, at: Point) =>
+    `Side ${first} of ${what} crosses side ${second} at ${place(at)}. Put the points in the order walked round it.`,
+  sidesTouch: (what: string, first: number, second: number, at: Point) =>
+    `Side ${first} of ${what} touches side ${second} at ${place(at)}. Move one of them apart, or measure two beds.`,
+  foldsBack: (what: string, first: number, second: number, at: Point) =>
+    `Sides ${first} and ${second} of ${what} lie on top of one another from ${place(at)}. Take out the point that leads back.`,
+  cutOutLeavesBed: (which: string, at: Point) =>
+    `${quoted(which)} reaches outside the bed at ${place(at)}. Move it or make it smaller, so that it lies within the bed.`,
+  cutOutsOverlap: (first: string, second: string, at: Point) =>
+    `${quoted(first)} and ${quoted(second)} overlap at ${place(at)}. Give them as one cut-out, or check where they stand.`,
+  nothingLeft: () => "The cut-outs leave nothing of the bed. Check their sizes.",
+  noSuchSide: (side: number, count: number) =>
+    `There is no side ${side}: this bed has sides 1 to ${count}. Side numbers stand in the drawing.`,
+  tooMuch: (what: string, count: number, limit: number) =>
+    `This would take ${count} ${what}, more than the ${limit} that can be laid out. Check the units of the measurements.`,
+} as const;
+
+/** What the layout tells beside its counts. */
+export const layoutNotes = {
+  straightBetweenWidths: (reckoned: number, drawn: number) =>
+    `The area (${square(reckoned)} sq ft) is reckoned by Simpson's rule, for an edge that bends; the drawing runs ` +
+    `straight from width to width and encloses ${square(drawn)} sq ft.`,
+  fewerCuts: (degrees: number, cuts: number, now: number, moreFt: number, moreRolls: number) =>
+    `Laid at ${degrees}° instead, the fabric is ${cuts} ${cuts === 1 ? "cut" : "cuts"} rather than ${now}, ` +
+    `with fewer overlaps, and takes ${printTape(toInch(moreFt))} more` +
+    `${moreRolls > 0 ? `, ${moreRolls} more ${moreRolls === 1 ? "roll" : "rolls"}` : ""}.`,
+} as const;
+
+const toInch = (feet: number): number => Math.ceil(feet * INCHES_PER_FOOT) / INCHES_PER_FOOT;
+
+const square = (value: number): string => value.toFixed(1);

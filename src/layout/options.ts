@@ -1,0 +1,96 @@
+import { endLapOf } from "../quantities/fabric";
+import { INCHES_PER_FOOT } from "../quantities/units";
+import { finite, inRange, positive } from "./readMeasure";
+
+/** How fabric is to be laid. What is left out takes the default in brackets. */
+export interface FabricOptions {
+  readonly rollWidthFt: number;
+  /** [none]: strips of any length, without end laps. */
+  readonly rollLengthFt?: number;
+  readonly overlapIn: number;
+  /** Lap of two pieces end to end [12]. */
+  readonly endLapIn?: number;
+  /** Added at each end of a cut that is not square to the strip, to be trimmed in place [2, common practice]. */
+  readonly trimIn?: number;
+  /** The direction of the strips, in degrees counterclockwise from the base line [the one that takes least fabric]. */
+  readonly directionDegrees?: number;
+  /** Pins at most this far apart [12]. */
+  readonly pinSpacingIn?: number;
+  /** Bays of the pin pattern across a strip are at most this wide [4]. */
+  readonly bayFt?: number;
+}
+
+/** How a bed is to be laid out. */
+export interface LayoutOptions extends FabricOptions {
+  /** Border in pieces; left out: no border is laid out. */
+  readonly border?: BorderOptions;
+}
+
+export interface BorderOptions {
+  readonly pieceLengthFt: number;
+  /** Lap of two pieces at a joint [0]. */
+  readonly lapIn?: number;
+  readonly stakeSpacingIn: number;
+}
+
+/** The options for fabric, checked, in feet, with the defaults filled in. */
+export interface FabricRules {
+  readonly rollWidthFt: number;
+  readonly rollLengthFt: number;
+  readonly overlapFt: number;
+  readonly endLapFt: number;
+  readonly trimFt: number;
+  readonly directionDegrees: number | undefined;
+  readonly pinSpacingFt: number;
+  readonly bayFt: number;
+}
+
+export interface BorderRules {
+  readonly pieceLengthFt: number;
+  readonly lapFt: number;
+  readonly stakeSpacingFt: number;
+}
+
+/**
+ * The options for fabric and pins, checked and in feet.
+ *
+ * @throws Problem that names the value.
+ */
+export function fabricRulesOf(options: FabricOptions): FabricRules {
+  const rollLengthFt = options.rollLengthFt ?? Number.POSITIVE_INFINITY;
+  if (options.rollLengthFt !== undefined) positive("The roll's length", rollLengthFt, "roll_length");
+  const { directionDegrees } = options;
+  return {
+    rollWidthFt: positive("The roll's width", options.rollWidthFt, "roll_width"),
+    rollLengthFt,
+    overlapFt: inches("The overlap", options.overlapIn, "overlap_in"),
+    endLapFt: endLapOf(
+      rollLengthFt,
+      inRange("The end lap", options.endLapIn ?? 12, 0, LARGEST_INCHES, IN, "end_lap_in"),
+    ),
+    trimFt: inches("The trim", options.trimIn ?? 2, "trim_in"),
+    directionDegrees:
+      directionDegrees === undefined ? undefined : finite("The direction", directionDegrees, "direction"),
+    pinSpacingFt: positive("The pin spacing", options.pinSpacingIn ?? 12, "spacing_in") / INCHES_PER_FOOT,
+    bayFt: positive("The pin bay", options.bayFt ?? 4, "bay_ft"),
+  };
+}
+
+/**
+ * The options for border, checked and in feet.
+ *
+ * @throws Problem that names the value.
+ */
+export function borderRulesOf(options: BorderOptions): BorderRules {
+  return {
+    pieceLengthFt: positive("The border piece", options.pieceLengthFt, "piece_length"),
+    lapFt: inches("The lap of the border", options.lapIn ?? 0, "lap_in"),
+    stakeSpacingFt: positive("The stake spacing", options.stakeSpacingIn, "stake_spacing_in") / INCHES_PER_FOOT,
+  };
+}
+
+const IN = "Type inches.";
+const LARGEST_INCHES = 1200;
+
+const inches = (what: string, value: number, argument: string): number =>
+  inRange(what, value, 0, LARGEST_INCHES, IN, argument) / INCHES_PER_FOOT;

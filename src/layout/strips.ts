@@ -1,0 +1,103 @@
+import { fabricStrips } from "../quantities/fabric";
+import { Problem } from "../quantities/problem";
+import { INCHES_PER_FOOT } from "../quantities/units";
+import type { Segment } from "./boundary";
+import { layoutMessages as messages } from "./messages";
+import { boundsOf, type Frame, SAME_FT, toFrame } from "./plane";
+import { occupied, type Stretch } from "./stretches";
+
+/** One strip of fabric as it lies in its frame: from one level to another, as wide as the roll or as the bed leaves. */
+export interface Band {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One length of fabric cut for a strip, before rolls run out: from and to along the strip. */
+export interface BandCut extends Stretch {
+  /** Place of the strip, from 0. */
+  readonly band: number;
+}
+
+/** The bed in the frame of one direction of laying, divided into strips and cuts. */
+export interface StripPlan {
+  readonly frame: Frame;
+  readonly boundary: readonly Segment[];
+  /** How far the bed reaches along the strips. */
+  readonly reach: Stretch;
+  readonly bands: readonly Band[];
+  readonly cuts: readonly BandCut[];
+}
+
+/** More strips than any bed takes: beyond it some unit is wrong. */
+const MOST_STRIPS = 2000;
+
+/** A sliver of bed beyond a strip's edge that no more fabric is cut for; about 1/64 in. */
+const SLIVER_FT = 0.0015;
+
+/**
+ * The strips of a bed for one direction, and the lengths to cut.
+ *
+ * Strips lie side by side from the low side of the frame. A strip is cut for what the strip below leaves bare, so
+ * that no length is bought only to lie on another. Where that falls into separate parts they are separate cuts. An
+ * end that is not square to the strip gets the trim on top.
+ */
+export function planStrips(
+  edge: readonly Segment[],
+  frame: Frame,
+  rules: { readonly rollWidthFt: number; readonly overlapFt: number; readonly trimFt: number },
+): StripPlan {
+  const boundary = edge.map((piece) => ({
+    ...piece,
+    from: toFrame(frame, piece.from),
+    to: toFrame(frame, piece.to),
+  }));
+  const { minX, maxX, minY, maxY } = boundsOf(boundary.map(({ from }) => from));
+  const { rollWidthFt, overlapFt, trimFt } = rules;
+  const count = fabricStrips(maxY - minY, rollWidthFt, overlapFt * INCHES_PER_FOOT);
+  if (count > MOST_STRIPS) throw new Problem("value", messages.tooMuch("strips", count, MOST_STRIPS), "roll_width");
+  const step = rollWidthFt - overlapFt;
+  const bands = Array.from({ length: count }, (_, i): Band => {
+    const low = minY + i * step;
+    return { low, high: i === count - 1 ? maxY : low + rollWidthFt };
+  });
+  // Each piece of edge is looked at only where it lies: most of a long bed's edge is far from any one strip.
+  const edgeIn = bands.map((): Segment[] => []);
+  for (const piece of boundary) {
+    const [low, high] = [Math.min(piece.from.y, piece.to.y), Math.max(piece.from.y, piece.to.y)];
+    const first = Math.max(0, Math.floor((low - minY - rollWidthFt) / step));
+    for (let i = first; i < count && bands[i]!.low <= high; i++) if (bands[i]!.high >= low) edgeIn[i]!.push(piece);
+  }
+  const cuts = bands.flatMap(({ high }, band) => {
+    const below = bands[band - 1];
+    const bare = below ? below.high + SLIVER_FT : minY;
+    const stretches = occupied(edgeIn[band]!, bare, high);
+    return withTrim(stretches, edgeIn[band]!, bare, high, trimFt).map((cut) => ({ band, ...cut }));
+  });
+  return { frame, boundary, reach: { from: minX, to: maxX }, bands, cuts };
+}
+
+/** The stretches with the trim at each end that is not square; joined where no gap is left between two. */
+function withTrim(
+  stretches: readonly Stretch[],
+  edge: readonly Segment[],
+  low: number,
+  high: number,
+  trimFt: number,
+): Stretch[] {
+  const square = edge.filter(({ from, to, curved }) => {
+    return !curved && Math.abs(from.x - to.x) <= SAME_FT && overlap(from.y, to.y, low, high);
+  });
+  const isSquare = (x: number) => square.some(({ from }) => Math.abs(from.x - x) <= SAME_FT);
+  const cuts: Stretch[] = [];
+  for (const { from, to } of stretches) {
+    const start = isSquare(from) ? from : from - trimFt;
+    const end = isSquare(to) ? to : to + trimFt;
+    const last = cuts.at(-1);
+    if (last && start <= last.to) cuts[cuts.length - 1] = { from: last.from, to: end };
+    else cuts.push({ from: start, to: end });
+  }
+  return cuts;
+}
+
+const overlap = (a: number, b: number, low: number, high: number): boolean =>
+  Math.min(Math.max(a, b), high) - Math.max(Math.min(a, b), low) > SAME_FT;
