@@ -43,23 +43,38 @@ function firstFree(taken: readonly Area[], wanted: Area, moveBehind: (area: Area
 }
 
 /**
- * The cells of a read range that hold something, as areas one row high: runs of filled cells side by side.
+ * The cells of a read range that hold something, as few areas: runs of filled cells side by side, joined with the
+ * run right above where that is as wide.
  *
  * @param formulas what was read; "" is a blank cell.
  * @param at where the read range begins.
  */
 export function filledAreas(formulas: readonly (readonly unknown[])[], at: Anchor): Area[] {
   const areas: Area[] = [];
+  let above = new Map<number, number>();
   formulas.forEach((cells, row) => {
-    let start = -1;
-    for (let column = 0; column <= cells.length; column += 1) {
-      const filled = column < cells.length && cells[column] !== "";
-      if (filled && start < 0) start = column;
-      if (!filled && start >= 0) {
-        areas.push({ row: at.row + row, column: at.column + start, rows: 1, columns: column - start });
-        start = -1;
+    const here = new Map<number, number>();
+    for (const { column, columns } of filledRuns(cells, at.column)) {
+      const index = above.get(column) ?? -1;
+      const joined = areas[index];
+      if (joined?.columns === columns) {
+        areas[index] = { ...joined, rows: joined.rows + 1 };
+        here.set(column, index);
+      } else {
+        here.set(column, areas.push({ row: at.row + row, column, rows: 1, columns }) - 1);
       }
     }
+    above = here;
   });
   return areas;
+}
+
+function* filledRuns(cells: readonly unknown[], firstColumn: number): Generator<{ column: number; columns: number }> {
+  let start = 0;
+  while (start < cells.length) {
+    let end = start;
+    while (end < cells.length && cells[end] !== "") end += 1;
+    if (end > start) yield { column: firstColumn + start, columns: end - start };
+    start = end + 1;
+  }
 }

@@ -35,7 +35,7 @@ const beds: Record<string, BedForm> = {
   }),
   "area from a plan": form({
     way: "area",
-    typed: { area: "210", edge: "44", longest: "30", widest: "8", stone: "1.4", waste: "5%" },
+    typed: { area: "210", edge: "44", longest: "30", widest: "8", stone: "1.4", waste: "5 %", crewRate: "52,5" },
   }),
 };
 

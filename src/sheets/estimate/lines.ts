@@ -1,9 +1,8 @@
 import type { FieldKey } from "../../quantities/bed/fields";
-import { type BedForm, textOf } from "../../quantities/bed/form";
+import type { BedForm } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
-import { typed } from "../typed";
-import { sectionRow } from "./rows";
+import { fieldContent, sectionRow } from "./rows";
 
 const SPARE_LINES = 3;
 
@@ -55,7 +54,7 @@ function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: Esti
 function unitCostCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
   const place = { key: `${key}.unitCost`, format: "money" } as const;
   if (cost === "crewRate") return { ...place, content: "={crewRate}", look: "result", warnWhen: TYPED_OVER };
-  return { ...place, content: typed(textOf(form, cost)), look: "input" };
+  return { ...place, content: fieldContent(form, cost), look: "input" };
 }
 
 function spareRow(key: string): DraftRow {

@@ -1,8 +1,21 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type BedForm, textOf } from "../../quantities/bed/form";
+import { readNumber, readShare } from "../../quantities/numberText";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import type { FormatName } from "../plan";
 import { typed } from "../typed";
+
+/**
+ * What to write for a field: a length as it was taped, since the functions read tape text; any other number as a
+ * number, since plain arithmetic does not.
+ */
+export function fieldContent(form: BedForm, key: FieldKey): string | number {
+  const text = textOf(form, key);
+  const { reads } = fields[key];
+  if (text.trim() === "") return "";
+  if (reads === "share") return readShare(text, key);
+  return reads === "number" || reads === "whole" ? readNumber(text, key) : typed(text);
+}
 
 /** A heading across the block, with what its columns hold. */
 export function sectionRow(heading: string, ...columns: readonly string[]): DraftRow {
@@ -23,7 +36,7 @@ export function textRow(content: string, look: "note" | "caution", lead = ""): D
 export function fieldRow(form: BedForm, key: FieldKey, choices?: readonly string[]): DraftRow {
   const { label, unit, reads, note } = { note: "", ...fields[key] };
   const format: FormatName = reads === "share" ? "share" : "general";
-  return inputRow(label, { content: typed(textOf(form, key)), key, format, ...(choices && { choices }) }, unit, {
+  return inputRow(label, { content: fieldContent(form, key), key, format, ...(choices && { choices }) }, unit, {
     ...(reads === "feet" && { readsAs: "BED.FEET" }),
     ...(reads === "inches" && { readsAs: "BED.INCHES" }),
     note,

@@ -1,0 +1,68 @@
+import { describe, expect, test } from "vitest";
+import { areaAddress, columnLetters } from "./address";
+import { compose, TYPED_OVER } from "./compose";
+import { typed } from "./typed";
+
+describe("composing a plan", () => {
+  const rows = [
+    { cells: [{ content: "Tons" }, { content: 3, key: "tons" }] },
+    { cells: [undefined, { content: "={tons}*2", key: "double", warnWhen: TYPED_OVER }] },
+    { cells: [undefined, { content: "={double}+{tons}", warnWhen: TYPED_OVER }] },
+  ];
+
+  test("resolves keys to relative addresses for where it will stand", () => {
+    expect(compose("x", rows, [10, 10], { row: 4, column: 26 }).formulas).toEqual([
+      ["Tons", 3],
+      ["", "=AB5*2"],
+      ["", "=AB6+AB5"],
+    ]);
+  });
+
+  test("joins what is alike and stands below one another", () => {
+    expect(compose("x", rows, [10, 10], { row: 0, column: 0 }).warnings).toEqual([
+      { area: { row: 1, column: 1, rows: 2, columns: 1 }, when: "=NOT(ISFORMULA(B2))" },
+    ]);
+  });
+
+  test("leaves text alone, braces and all", () => {
+    expect(compose("x", [{ cells: [{ content: "{tons}" }] }], [10], { row: 0, column: 0 }).formulas).toEqual([
+      ["{tons}"],
+    ]);
+  });
+
+  test("does not stand for a key that is missing or twice there", () => {
+    expect(() => compose("x", [{ cells: [{ content: "={gone}" }] }], [1], { row: 0, column: 0 })).toThrow(/"gone"/);
+    const twice = [
+      {
+        cells: [
+          { content: 1, key: "a" },
+          { content: 2, key: "a" },
+        ],
+      },
+    ];
+    expect(() => compose("x", twice, [1, 1], { row: 0, column: 0 })).toThrow(/Two cells/);
+  });
+});
+
+test.each([
+  ["18.5", 18.5],
+  ["8%", 0.08],
+  ["8.5 %", 0.085],
+  ["", ""],
+  ["  ", ""],
+  [`18' 6"`, `'18' 6"`],
+  // Left to itself the host would read these as a date, a formula, a formula, a formula.
+  ["1/2", "'1/2"],
+  ["=1+1", "'=1+1"],
+  ["+A1", "'+A1"],
+  ["@SUM", "'@SUM"],
+  ["1e999", "'1e999"],
+])("typed %j is written as %j", (text, content) => {
+  expect(typed(text)).toBe(content);
+});
+
+test("columns have the sheet's letters", () => {
+  expect([0, 25, 26, 701, 702, 16383].map(columnLetters)).toEqual(["A", "Z", "AA", "ZZ", "AAA", "XFD"]);
+  expect(areaAddress({ row: 1, column: 1, rows: 1, columns: 1 })).toBe("B2");
+  expect(areaAddress({ row: 1, column: 1, rows: 2, columns: 3 })).toBe("B2:D3");
+});
