@@ -9,7 +9,8 @@ export class GridKept implements KeptPort {
   ) {}
 
   private all(): Record<string, unknown> {
-    return this.grid.workbook.getCustomMetadata() ?? {};
+    const { settings } = this.grid.workbook.getCustomMetadata() ?? {};
+    return typeof settings === "object" && settings !== null ? (settings as Record<string, unknown>) : {};
   }
 
   get(key: string): unknown {
@@ -29,8 +30,8 @@ export class GridKept implements KeptPort {
     this.replace(rest);
   }
 
-  private replace(values: Record<string, unknown>): void {
-    this.grid.workbook.setCustomMetadata(values);
+  private replace(settings: Record<string, unknown>): void {
+    this.grid.workbook.setCustomMetadata({ ...this.grid.workbook.getCustomMetadata(), settings });
     this.changed();
   }
 }

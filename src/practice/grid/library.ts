@@ -12,7 +12,7 @@ import type * as Sheets from "@univerjs/preset-sheets-node-core";
 export interface GridLibrary {
   readonly core: Pick<
     typeof Core,
-    "BooleanNumber" | "BorderStyleTypes" | "CellValueType" | "ICommandService" | "WrapStrategy" | "numfmt"
+    "BooleanNumber" | "CellValueType" | "CommandType" | "ICommandService" | "WrapStrategy" | "numfmt"
   >;
   readonly sheets: Pick<
     typeof Sheets,
@@ -30,6 +30,7 @@ export interface GridLibrary {
     | "IFunctionService"
     | "NumberValueObject"
     | "SetBorderCommand"
+    | "SetFormulaCalculationResultMutation"
     | "SetFormulaCalculationStartMutation"
     | "SetRangeValuesCommand"
     | "SetRangeValuesMutation"

@@ -173,6 +173,8 @@ export interface Stopper {
 export interface WatchPort {
   selection(listener: () => void): Stopper;
   cells(listener: (change: CellsChanged) => void): Stopper;
+  /** Formulas have been worked out anew. */
+  calculated(listener: () => void): Stopper;
   /** Anything that should be kept has changed. */
   anything(listener: () => void): Stopper;
 }

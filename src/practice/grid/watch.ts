@@ -12,6 +12,9 @@ const structure: Record<string, CellsChanged["kind"]> = {
   "sheet.mutation.remove-col": "columnsDeleted",
 };
 
+/** The grid's commands for working formulas out and for the text in the cell editor, which come to nothing kept. */
+const passing = /^(doc\.|formula\.mutation\.set-(formula|array|feature|other|trigger))/;
+
 interface SheetChange {
   readonly subUnitId: string;
   readonly range?: IRange;
@@ -22,6 +25,7 @@ interface SheetChange {
 export class GridWatch implements WatchPort {
   private readonly selectionListeners: Listeners<void> = new Set();
   private readonly cellListeners: Listeners<CellsChanged> = new Set();
+  private readonly calculationListeners: Listeners<void> = new Set();
   private readonly anyListeners: Listeners<void> = new Set();
   private lastSelection = "";
 
@@ -34,10 +38,12 @@ export class GridWatch implements WatchPort {
     grid.injector.get(core.ICommandService).onCommandExecuted((command, options) => {
       if (command.id === "sheet.operation.set-selections" || command.id === "sheet.operation.set-worksheet-active") {
         this.tellSelection();
-      } else if (command.id.startsWith("sheet.mutation.") && !options?.onlyLocal) {
+      } else if (command.id === sheets.SetFormulaCalculationResultMutation.id) {
+        tell(this.calculationListeners, undefined);
+      } else if (command.type === core.CommandType.MUTATION && !options?.onlyLocal) {
         const isValues = command.id === sheets.SetRangeValuesMutation.id;
         if (isValues || structure[command.id]) this.tellCells(command.id, command.params as SheetChange);
-        this.tellAnything();
+        if (!passing.test(command.id)) this.tellAnything();
       }
     });
   }
@@ -50,26 +56,29 @@ export class GridWatch implements WatchPort {
     return listen(this.cellListeners, listener);
   }
 
+  calculated(listener: () => void): Stopper {
+    return listen(this.calculationListeners, listener);
+  }
+
   anything(listener: () => void): Stopper {
     return listen(this.anyListeners, listener);
   }
 
   tellAnything(): void {
-    for (const listener of this.anyListeners) listener();
+    tell(this.anyListeners, undefined);
   }
 
   private tellSelection(): void {
     const selection = JSON.stringify(this.port.selection.get());
     if (selection === this.lastSelection) return;
     this.lastSelection = selection;
-    for (const listener of this.selectionListeners) listener();
+    tell(this.selectionListeners, undefined);
   }
 
   private tellCells(id: string, change: SheetChange): void {
     const area = change.range ? fromRange(change.subUnitId, change.range) : areaOfCells(change);
     if (!area) return;
-    const news: CellsChanged = { kind: structure[id] ?? "edited", area, byHost: this.isHost() };
-    for (const listener of this.cellListeners) listener(news);
+    tell(this.cellListeners, { kind: structure[id] ?? "edited", area, byHost: this.isHost() });
   }
 }
 
@@ -93,4 +102,8 @@ function areaOfCells({ subUnitId, cellValue }: SheetChange): Area | undefined {
 function listen<T>(listeners: Listeners<T>, listener: (news: T) => void): Stopper {
   listeners.add(listener);
   return { stop: () => listeners.delete(listener) };
+}
+
+function tell<T>(listeners: Listeners<T>, news: T): void {
+  for (const listener of listeners) listener(news);
 }

@@ -1,6 +1,6 @@
 import { enums } from "./enums";
 import { HostError } from "./error";
-import { RequestContext } from "./requestContext";
+import type { RequestContext } from "./requestContext";
 import type { HostSession } from "./session";
 
 type Batch<T> = (context: RequestContext) => Promise<T>;
@@ -32,7 +32,7 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
     const given = typeof first === "function" ? {} : first;
     const host = await session;
     await editingOver(host, given);
-    const context = contextOf(given) ?? new RequestContext(host);
+    const context = contextOf(host, given) ?? host.newContext();
     const result = await batch(context);
     await context.sync();
     return result;
@@ -40,9 +40,9 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
   return { ...enums, run };
 }
 
-function contextOf(given: object): RequestContext | undefined {
-  if (given instanceof RequestContext) return given;
-  return "context" in given && given.context instanceof RequestContext ? given.context : undefined;
+function contextOf(host: HostSession, given: object): RequestContext | undefined {
+  if (host.isContext(given)) return given;
+  return "context" in given && host.isContext(given.context) ? given.context : undefined;
 }
 
 async function editingOver({ grid }: HostSession, options: RunOptions): Promise<void> {

@@ -1,6 +1,7 @@
 import { intersection } from "../grid/geometry";
 import type { Area, GridPort } from "../grid/port";
 import { HostError } from "./error";
+import { RequestContext } from "./requestContext";
 
 /** A table, of which the grid knows nothing: the host's objects see it, the grid draws none. */
 export interface HostTable {
@@ -29,6 +30,14 @@ export class HostSession {
     readonly grid: GridPort,
     private readonly namespace: string,
   ) {}
+
+  newContext(): RequestContext {
+    return new RequestContext(this);
+  }
+
+  isContext(value: unknown): value is RequestContext {
+    return value instanceof RequestContext;
+  }
 
   /** Whether a formula calls one of the add-in's functions. */
   callsFunction(formula: string): boolean {

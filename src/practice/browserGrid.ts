@@ -1,0 +1,58 @@
+import * as core from "@univerjs/core";
+import { FUniver } from "@univerjs/core/lib/facade";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import shadingWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import * as sheets from "@univerjs/preset-sheets-core";
+import sheetWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import listWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
+import { Grid } from "./grid/grid";
+import { openGrid } from "./grid/openGrid";
+import type { PracticeOffice } from "./grid/practiceOffice";
+
+export type KeptWorkbook = core.IWorkbookData;
+
+/** A grid on the page, and how to take a copy of its workbook. */
+export interface BrowserGrid {
+  readonly grid: Grid;
+  readonly save: () => KeptWorkbook;
+}
+
+/**
+ * Puts the grid into the page.
+ *
+ * @param container The id of the element that it fills.
+ * @param office What it opens on where nothing is kept.
+ * @param kept The workbook as it was saved.
+ */
+export function createBrowserGrid(
+  container: string,
+  office: PracticeOffice,
+  kept: KeptWorkbook | undefined,
+): BrowserGrid {
+  const locale = core.LocaleType.EN_US;
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  const univer = new core.Univer({
+    darkMode: dark.matches,
+    locale,
+    locales: { [locale]: core.mergeLocales(sheetWords, drawingWords, shadingWords, listWords) },
+    logLevel: core.LogLevel.ERROR,
+  });
+  const presets = [
+    sheets.UniverSheetsCorePreset({ container }),
+    UniverSheetsDrawingPreset(),
+    UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsDataValidationPreset(),
+  ];
+  for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
+  const open = openGrid({ core, sheets }, univer, api, office, kept);
+  const editor = univer.__getInjector().get(sheets.IEditorBridgeService);
+  return { grid: new Grid(open, () => editor.isVisible().visible), save: () => open.workbook.save() };
+}

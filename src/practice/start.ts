@@ -1,0 +1,81 @@
+import { createBrowserGrid, type KeptWorkbook } from "./browserGrid";
+import type { Associations } from "./functions/associations";
+import type { FunctionMetadata, FunctionsFile } from "./functions/metadata";
+import type { PracticeOffice } from "./grid/practiceOffice";
+import { HostSession } from "./host/session";
+import { Shelf } from "./keep/database";
+import { keepWork } from "./keep/keepWork";
+import type { LoadingNote } from "./screen/loadingNote";
+import { showReasons } from "./screen/reason";
+import { offerStartAfresh } from "./screen/startAfresh";
+import { showTrouble } from "./screen/trouble";
+
+/**
+ * Brings the grid up: the kept work or the invented office in it, the add-in's functions known to it.
+ *
+ * @param namespace What stands before the dot in the functions' names.
+ * @param associations What the add-in's scripts have handed over, and will.
+ */
+export async function start(namespace: string, associations: Associations, note: LoadingNote): Promise<HostSession> {
+  const shelf = new Shelf<KeptWorkbook>("workbook");
+  let stopKeeping = () => {};
+  offerStartAfresh(() => {
+    stopKeeping();
+    return shelf.clear();
+  });
+
+  note.step("Fetching the office and its functions…");
+  const [kept, office, file] = await Promise.all([
+    keptWork(shelf),
+    fetched<PracticeOffice>("practice-office.json"),
+    fetched<FunctionsFile>("functions.json"),
+  ]);
+  note.step("Opening the workbook…");
+  await painted();
+  const { grid, save } = createBrowserGrid("practice-grid", office, kept);
+
+  note.step("Working out the formulas…");
+  await painted();
+  const register = (metadata: readonly FunctionMetadata[]) => {
+    const known = metadata.flatMap((one) => {
+      const call = associations.get(one.id);
+      return call ? [{ metadata: one, call }] : [];
+    });
+    return grid.register(namespace, known);
+  };
+  await register(file.functions);
+  associations.onAdded((id) => void register(file.functions.filter((one) => one.id.toUpperCase() === id)));
+
+  stopKeeping = keepWork({
+    watch: grid.watch,
+    work: save,
+    put: (work) => shelf.put(work),
+    onResult: (error) => showTrouble(error === undefined ? undefined : notKept),
+  });
+  showReasons(grid);
+  note.done();
+  return new HostSession(grid, namespace);
+}
+
+const notKept =
+  "This browser does not keep your work: its storage is full or switched off. It will be gone when the page closes.";
+
+async function keptWork(shelf: Shelf<KeptWorkbook>): Promise<KeptWorkbook | undefined> {
+  try {
+    return await shelf.get();
+  } catch {
+    showTrouble(notKept);
+    return undefined;
+  }
+}
+
+async function fetched<T>(file: string): Promise<T> {
+  const response = await fetch(file);
+  if (!response.ok) throw new Error(`${file} could not be read (${response.status}).`);
+  return (await response.json()) as T;
+}
+
+/** Lets the browser show what was just said before a long piece of work begins. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+}
