@@ -41,7 +41,7 @@ export function createBrowserGrid(
     logLevel: core.LogLevel.ERROR,
   });
   const presets = [
-    sheets.UniverSheetsCorePreset({ container }),
+    sheets.UniverSheetsCorePreset({ container, ribbonType: "simple" }),
     UniverSheetsDrawingPreset(),
     UniverSheetsConditionalFormattingPreset(),
     UniverSheetsDataValidationPreset(),
@@ -53,6 +53,19 @@ export function createBrowserGrid(
   const api = FUniver.newAPI(univer);
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
   const open = openGrid({ core, sheets }, univer, api, office, kept);
-  const editor = univer.__getInjector().get(sheets.IEditorBridgeService);
-  return { grid: new Grid(open, () => editor.isVisible().visible), save: () => open.workbook.save() };
+  const injector = univer.__getInjector();
+  const editor = injector.get(sheets.IEditorBridgeService);
+  const grid = new Grid(open, () => editor.isVisible().visible);
+  giveReasons(injector.get(sheets.CellAlertManagerService), grid);
+  return { grid, save: () => open.workbook.save() };
+}
+
+/** The grid's own note at an error names only its kind; the reason that the function gave takes its place. */
+function giveReasons(notes: sheets.CellAlertManagerService, grid: Grid): void {
+  const show = notes.showAlert.bind(notes);
+  notes.showAlert = (note) => {
+    const { subUnitId, row, col } = note.location;
+    const reason = grid.cells.errorMessage(subUnitId, row, col);
+    show(reason === undefined ? note : { ...note, message: reason, width: 320 });
+  };
 }

@@ -13,7 +13,8 @@ export function describe({ core, sheets }: GridLibrary, namespace: string, metad
     functionParameter: metadata.parameters.map((parameter) => ({
       name: parameter.name,
       detail: parameter.description ?? "",
-      example: "",
+      // The grid puts these together into a sample call.
+      example: parameter.name,
       require: parameter.optional ? core.BooleanNumber.FALSE : core.BooleanNumber.TRUE,
       repeat: parameter.repeating ? core.BooleanNumber.TRUE : core.BooleanNumber.FALSE,
     })),

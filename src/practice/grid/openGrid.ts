@@ -21,5 +21,17 @@ export function openGrid(
   // The engine remembers formulas by the workbook's id for as long as the page or the process lives.
   const id = `practice-${workbooksOpened}`;
   const workbook = api.createWorkbook(kept ? { ...kept, id } : workbookOf(library, office, id));
-  return { library, api, injector: univer.__getInjector(), workbook };
+  const grid = { library, api, injector: univer.__getInjector(), workbook };
+  if (!kept) fitWrappedRows(grid, office);
+  return grid;
+}
+
+/** A file says how high a row is only where somebody set it, so rows with text that wraps are measured once. */
+function fitWrappedRows({ workbook }: OpenGrid, office: PracticeOffice): void {
+  for (const { name, looks = [] } of office.sheets) {
+    for (const { range } of looks.filter(({ wrap }) => wrap)) {
+      const rows = workbook.getSheetByName(name)?.getRange(range).getRange();
+      if (rows) workbook.getSheetByName(name)?.setRowAutoHeight(rows.startRow, rows.endRow - rows.startRow + 1);
+    }
+  }
 }
