@@ -24,6 +24,7 @@ const sheets = require("@univerjs/preset-sheets-node-core") as typeof Sheets;
 const { UniverSheetsConditionalFormattingPlugin } =
   require("@univerjs/sheets-conditional-formatting") as typeof ConditionalFormats;
 require("@univerjs/sheets-conditional-formatting/facade");
+require("@univerjs/sheets-drawing/facade");
 const { UniverSheetsNumfmtPlugin } = require("@univerjs/sheets-numfmt") as typeof NumberFormats;
 
 export interface HostOptions {
@@ -72,7 +73,12 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
   }
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
-  const open = openGrid({ core, sheets }, univer, FUniver.newAPI(univer), options.office ?? emptyOffice);
+  const open = openGrid(
+    { core, drawing: sheets, sheets },
+    univer,
+    FUniver.newAPI(univer),
+    options.office ?? emptyOffice,
+  );
   const grid = new Grid(open, () => false);
   const namespace = options.namespace ?? "BED";
   const session = new HostSession(grid, namespace);

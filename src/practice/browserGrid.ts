@@ -6,7 +6,7 @@ import * as sheets from "@univerjs/preset-sheets-core";
 import sheetWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import listWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
-import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import * as drawing from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { Grid } from "./grid/grid";
 import { openGrid } from "./grid/openGrid";
@@ -42,7 +42,7 @@ export function createBrowserGrid(
   });
   const presets = [
     sheets.UniverSheetsCorePreset({ container, ribbonType: "simple" }),
-    UniverSheetsDrawingPreset(),
+    drawing.UniverSheetsDrawingPreset(),
     UniverSheetsConditionalFormattingPreset(),
     UniverSheetsDataValidationPreset(),
   ];
@@ -52,7 +52,7 @@ export function createBrowserGrid(
   }
   const api = FUniver.newAPI(univer);
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
-  const open = openGrid({ core, sheets }, univer, api, office, kept);
+  const open = openGrid({ core, drawing, sheets }, univer, api, office, kept);
   const injector = univer.__getInjector();
   const editor = injector.get(sheets.IEditorBridgeService);
   const grid = new Grid(open, () => editor.isVisible().visible);

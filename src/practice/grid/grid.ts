@@ -6,6 +6,7 @@ import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
 import { GridLooks } from "./looks";
 import { GridNames } from "./names";
+import { GridPictures } from "./pictures";
 import type { GridPort } from "./port";
 import { GridRules } from "./rules";
 import { GridSelection } from "./selection";
@@ -19,6 +20,7 @@ export class Grid implements GridPort {
   readonly looks: GridLooks;
   readonly rules: GridRules;
   readonly names: GridNames;
+  readonly pictures: GridPictures;
   readonly selection: GridSelection;
   readonly kept: GridKept;
   readonly watch: GridWatch;
@@ -38,6 +40,7 @@ export class Grid implements GridPort {
     this.looks = new GridLooks(grid);
     this.rules = new GridRules(grid);
     this.names = new GridNames(grid);
+    this.pictures = new GridPictures(grid);
     this.selection = new GridSelection(grid);
     this.calculation = new Calculation(grid);
     this.watch = new GridWatch(grid, this, () => this.hostDepth > 0);
@@ -59,10 +62,10 @@ export class Grid implements GridPort {
     await this.recalculate();
   }
 
-  asHost<T>(work: () => T): T {
+  async asHost(work: () => void | Promise<void>): Promise<void> {
     this.hostDepth += 1;
     try {
-      return work();
+      await work();
     } finally {
       this.hostDepth -= 1;
     }

@@ -12,8 +12,15 @@ import type * as Sheets from "@univerjs/preset-sheets-node-core";
 export interface GridLibrary {
   readonly core: Pick<
     typeof Core,
-    "BooleanNumber" | "CellValueType" | "CommandType" | "ICommandService" | "WrapStrategy" | "numfmt"
+    | "BooleanNumber"
+    | "CellValueType"
+    | "CommandType"
+    | "ICommandService"
+    | "ImageSourceType"
+    | "WrapStrategy"
+    | "numfmt"
   >;
+  readonly drawing: Pick<typeof Sheets, "ISheetDrawingService">;
   readonly sheets: Pick<
     typeof Sheets,
     | "ArrayValueObject"

@@ -145,6 +145,26 @@ export interface NamesPort {
   remove(name: string): void;
 }
 
+/** A picture over the cells; lengths in points from the sheet's corner. */
+export interface Picture {
+  readonly id: string;
+  readonly name: string;
+  /** What it shows, for those who cannot see it. */
+  readonly altText: string;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PicturesPort {
+  list(sheetId: string): Picture[];
+  /** Puts a picture at the sheet's corner; `dataUrl` holds a PNG. Returns its id. */
+  add(sheetId: string, dataUrl: string, size: Pick<Picture, "width" | "height">): Promise<string>;
+  update(sheetId: string, id: string, change: Partial<Omit<Picture, "id">>): Promise<void>;
+  remove(sheetId: string, id: string): void;
+}
+
 export interface SelectionPort {
   /** What is selected on the sheet that is in front. */
   get(): Area;
@@ -185,11 +205,12 @@ export interface GridPort {
   readonly looks: LooksPort;
   readonly rules: RulesPort;
   readonly names: NamesPort;
+  readonly pictures: PicturesPort;
   readonly selection: SelectionPort;
   readonly kept: KeptPort;
   readonly watch: WatchPort;
   /** Runs what the host's API asks for, so that its changes can be told from a person's. */
-  asHost<T>(work: () => T): T;
+  asHost(work: () => void | Promise<void>): Promise<void>;
   /** Resolves once every formula shows its result. */
   settled(): Promise<void>;
   recalculate(): Promise<void>;

@@ -34,8 +34,11 @@ export interface PracticeOffice {
 
 export const emptyOffice: PracticeOffice = { sheets: [{ name: "Sheet1", cells: {} }] };
 
-/** How large each sheet is at least; a sheet grows when something is written beyond. */
-const smallest = { rows: 200, columns: 26 };
+/**
+ * How large a new sheet is, and how high its rows are, in pixels; a sheet grows when something is written beyond. The
+ * height is the host's own, 15 points.
+ */
+export const newSheet = { rowCount: 200, columnCount: 26, defaultRowHeight: 20 };
 
 /**
  * The grid's own file for an office.
@@ -81,8 +84,8 @@ function sheetOf(library: GridLibrary, sheet: OfficeSheet): Partial<IWorksheetDa
     cellData,
     columnData,
     freeze,
-    rowCount: Math.max(smallest.rows, ...Object.keys(cellData).map((row) => Number(row) + 50)),
-    columnCount: smallest.columns,
+    ...newSheet,
+    rowCount: Math.max(newSheet.rowCount, ...Object.keys(cellData).map((row) => Number(row) + 50)),
   };
 }
 

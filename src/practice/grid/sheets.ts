@@ -1,9 +1,7 @@
 import type { OpenGrid } from "./library";
 import type { SheetFacts, SheetsPort } from "./port";
+import { newSheet } from "./practiceOffice";
 import { sheetOf } from "./sheetOf";
-
-/** How large a new sheet is; it grows when something is written beyond. */
-const newSheet = { rows: 200, columns: 26 };
 
 /** The workbook's sheets, as the tabs show them. */
 export class GridSheets implements SheetsPort {
@@ -27,7 +25,7 @@ export class GridSheets implements SheetsPort {
 
   add(name: string): string {
     const front = this.activeId();
-    const sheet = this.grid.workbook.create(name, newSheet.rows, newSheet.columns);
+    const sheet = this.grid.workbook.insertSheet(name, { sheet: newSheet });
     // The grid brings a new sheet to the front; the host leaves the front one where it is.
     this.activate(front);
     return sheet.getSheetId();

@@ -15,6 +15,9 @@ const structure: Record<string, CellsChanged["kind"]> = {
 /** The grid's commands for working formulas out and for the text in the cell editor, which come to nothing kept. */
 const passing = /^(doc\.|formula\.mutation\.set-(formula|array|feature|other|trigger))/;
 
+/** The grid's commands that shift cells, and so rewrite the references of formulas elsewhere. */
+const shifting = /^sheet\.command\.(insert|remove|delete|move)-.*(row|col|range)/;
+
 interface SheetChange {
   readonly subUnitId: string;
   readonly range?: IRange;
@@ -41,7 +44,8 @@ export class GridWatch implements WatchPort {
       } else if (command.id === sheets.SetFormulaCalculationResultMutation.id) {
         tell(this.calculationListeners, undefined);
       } else if (command.type === core.CommandType.MUTATION && !options?.onlyLocal) {
-        const isValues = command.id === sheets.SetRangeValuesMutation.id;
+        const { trigger = "" } = (command.params ?? {}) as { trigger?: string };
+        const isValues = command.id === sheets.SetRangeValuesMutation.id && !shifting.test(trigger);
         if (isValues || structure[command.id]) this.tellCells(command.id, command.params as SheetChange);
         if (!passing.test(command.id)) this.tellAnything();
       }

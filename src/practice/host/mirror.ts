@@ -7,6 +7,7 @@ import type { RangeFill } from "./rangeFill";
 import type { RangeFont } from "./rangeFont";
 import type { RangeFormat } from "./rangeFormat";
 import type { Setting } from "./settings";
+import type { Shape } from "./shapes";
 import type { Table, TableCollection } from "./tables";
 import type { Worksheet } from "./worksheet";
 
@@ -42,7 +43,9 @@ type Mirror<T> = 0 extends 1 & T
                           ? Table
                           : T extends Excel.WorksheetProtection
                             ? WorksheetProtection
-                            : T;
+                            : T extends Excel.Shape
+                              ? Shape
+                              : T;
 
 type MirrorEach<A extends unknown[]> = { [I in keyof A]: Mirror<A[I]> };
 

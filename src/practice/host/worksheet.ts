@@ -10,6 +10,7 @@ import { Placed } from "./placed";
 import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
 import type { RequestContext } from "./requestContext";
+import { ShapeCollection } from "./shapes";
 import { checkSheetName } from "./sheetName";
 import { SheetTables } from "./tables";
 
@@ -46,12 +47,14 @@ const changeTypes = {
 /** One sheet of the workbook; its place is its id. */
 export class Worksheet extends Placed<string> implements Carried {
   readonly tables: SheetTables;
+  readonly shapes: ShapeCollection;
   readonly protection: WorksheetProtection;
   readonly freezePanes: FreezePanes;
   readonly onChanged: EventHandlers<WorksheetChange>;
 
   constructor(context: RequestContext, location: string, find: () => string | null, isFound = false) {
     super(context, "Worksheet", location, find, isFound);
+    this.shapes = new ShapeCollection(context, () => this.facts().id);
     this.tables = new SheetTables(context, () => this.place);
     this.protection = new WorksheetProtection(context, () => this.place);
     this.freezePanes = new FreezePanes(context, () => this.place);
@@ -79,7 +82,7 @@ export class Worksheet extends Placed<string> implements Carried {
         position: () => this.facts().position,
         visibility: () => (this.facts().hidden ? "Hidden" : "Visible"),
       },
-      children: { protection: () => this.protection, tables: () => this.tables },
+      children: { protection: () => this.protection, shapes: () => this.shapes, tables: () => this.tables },
     };
   }
 
