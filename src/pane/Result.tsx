@@ -2,7 +2,7 @@ import { depthVerdict } from "../quantities/bed/depthVerdict";
 import type { Estimate } from "../quantities/bed/estimate";
 import { type BedForm, textOf } from "../quantities/bed/form";
 import { readTape } from "../quantities/tape";
-import { amountText, moneyText, shareText } from "./numbers";
+import { amountWithUnit, moneyText, shareText } from "./numbers";
 
 /** The quantities and the price as they will be, before anything is written. */
 export function Result({ form, estimate }: { form: BedForm; estimate: Estimate | undefined }) {
@@ -67,9 +67,7 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
           {lines.map(({ key, label, amount, unit, priceSum }) => (
             <tr key={key}>
               <th scope="row">{label}</th>
-              <td class="number">
-                {amountText(amount)} {unit}
-              </td>
+              <td class="number">{amountWithUnit(amount, unit)}</td>
               <td class="number">{moneyText(priceSum)}</td>
             </tr>
           ))}
@@ -83,9 +81,7 @@ function Amount({ label, value, unit }: { label: string; value: number; unit: st
   return (
     <>
       <dt>{label}</dt>
-      <dd>
-        {amountText(value)} {unit}
-      </dd>
+      <dd>{amountWithUnit(value, unit)}</dd>
     </>
   );
 }

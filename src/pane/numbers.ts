@@ -6,3 +6,8 @@ export const amountText = (value: number) => amount.format(value);
 /** Money in the sheet's own currency, which the pane does not know. */
 export const moneyText = (value: number) => money.format(value);
 export const shareText = (value: number | undefined) => (value === undefined ? "none" : share.format(value));
+
+/** An amount with its unit, such as `4 pieces`, `1 piece`, `0.82 tons`. */
+export function amountWithUnit(value: number, unit: string): string {
+  return `${amountText(value)} ${value === 1 ? unit.replace(/(?<=box)es$|s$/, "") : unit}`;
+}

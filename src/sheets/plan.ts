@@ -4,7 +4,17 @@
  */
 
 /** How a cell looks. The colours of each stand in `looks.ts`. */
-export type LookName = "title" | "section" | "label" | "input" | "result" | "total" | "note" | "warning" | "caution";
+export type LookName =
+  | "title"
+  | "section"
+  | "numberHeading"
+  | "label"
+  | "input"
+  | "result"
+  | "total"
+  | "note"
+  | "warning"
+  | "caution";
 
 export const numberFormats = {
   general: "General",

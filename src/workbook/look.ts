@@ -24,12 +24,14 @@ function part(range: Excel.Range, area: { row: number; column: number; rows: num
   return range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
 }
 
-function dress({ format }: Excel.Range, { fill, color, bold, italic, size, ruleAbove }: Look): void {
+function dress({ format }: Excel.Range, { fill, color, bold, italic, size, align, indent, ruleAbove }: Look): void {
   if (fill) format.fill.color = fill;
   if (color) format.font.color = color;
   if (bold !== undefined) format.font.bold = bold;
   if (italic !== undefined) format.font.italic = italic;
   if (size) format.font.size = size;
+  if (align) format.horizontalAlignment = align;
+  if (indent) format.indentLevel = indent;
   if (ruleAbove) {
     const border = format.borders.getItem(RULE_ABOVE);
     border.style = "Continuous";

@@ -1,5 +1,6 @@
 import { type BedForm, givenPoints, givenWidths, shapeFieldsOf, type Way } from "../../quantities/bed/form";
 import type { DraftCell, DraftRow } from "../compose";
+import type { FormatName } from "../plan";
 import { typed } from "../typed";
 import { fieldRow, inputRow, resultRow } from "./rows";
 
@@ -92,9 +93,9 @@ export function shapeResultRows(form: BedForm): DraftRow[] {
     form.way === "points"
       ? ["point1", `point${givenPoints(form).length}`]
       : ["width1", `width${givenWidths(form).length}`];
-  const result = (label: string, key: string, formula: string, unit: string, how = "") => {
+  const result = (label: string, key: string, formula: string, unit: string, how = "", format: FormatName = "two") => {
     const content = formula.replaceAll("{first", `{${first}`).replaceAll("{last", `{${last}`);
-    return resultRow(label, { content, key }, unit, how);
+    return resultRow(label, { content, key }, unit, how, format);
   };
   const plain = form.way === "rectangle";
   return [
@@ -115,7 +116,7 @@ export function shapeResultRows(form: BedForm): DraftRow[] {
     ),
     result("Border run", "borderRun", borderRun, "ft"),
     ...(form.way === "round" ? [result("Border run inside", "innerRun", innerRun, "ft")] : []),
-    result("Square corners in the run", "squareCorners", squareCorners, "corners"),
+    result("Square corners in the run", "squareCorners", squareCorners, "corners", "", "whole"),
   ];
 }
 

@@ -17,9 +17,15 @@ export function fieldContent(form: BedForm, key: FieldKey): string | number {
   return reads === "number" || reads === "whole" ? readNumber(text, key) : typed(text);
 }
 
+/** Headings of columns that hold numbers, which stand at the right of their cells. */
+const NUMBER_HEADINGS = ["Taped", "Typed", "Reads as", "Quantity", "Unit cost", "Cost", "Markup", "Price"];
+
 /** A heading across the block, with what its columns hold. */
 export function sectionRow(heading: string, ...columns: readonly string[]): DraftRow {
-  return { look: "section", cells: [heading, ...columns].map((content) => ({ content })) };
+  const cells = columns.map(
+    (content): DraftCell => (NUMBER_HEADINGS.includes(content) ? { content, look: "numberHeading" } : { content }),
+  );
+  return { look: "section", cells: [{ content: heading }, ...cells] };
 }
 
 /** A row that is one piece of text in a look of its own. */

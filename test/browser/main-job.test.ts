@@ -1,0 +1,185 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser, { permissions: ["clipboard-read", "clipboard-write"] });
+  page = practice.page;
+});
+afterAll(() => browser.close());
+
+/** Values of a range, read as the product itself reads them. */
+function values(address: string): Promise<unknown[][]> {
+  return page.evaluate(
+    (at) =>
+      Excel.run(async (context) => {
+        const [sheet = "", cells] = at.split("!");
+        const range = context.workbook.worksheets.getItem(sheet).getRange(cells);
+        range.load("values");
+        await context.sync();
+        return range.values;
+      }),
+    address,
+  );
+}
+
+async function value(address: string): Promise<unknown> {
+  return (await values(address))[0]?.[0];
+}
+
+function select(address: string): Promise<void> {
+  return page.evaluate(
+    (at) =>
+      Excel.run(async (context) => {
+        const [sheet = "", cells] = at.split("!");
+        const worksheet = context.workbook.worksheets.getItem(sheet);
+        worksheet.activate();
+        worksheet.getRange(cells).select();
+        await context.sync();
+      }),
+    address,
+  );
+}
+
+/** Selects with the keyboard's attention on the grid, as after a click. */
+async function selectByHand(address: string): Promise<void> {
+  const grid = await page.locator("#practice-grid").boundingBox();
+  if (!grid) throw new Error("The grid is not on the screen.");
+  await page.mouse.click(grid.x + grid.width / 2, grid.y + grid.height / 2);
+  // Two clicks on one place in quick order open the cell for editing.
+  await page.keyboard.press("Escape");
+  await select(address);
+}
+
+/** Types into a cell with the keyboard, as a person does. */
+async function typeInto(address: string, text: string): Promise<void> {
+  await selectByHand(address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+/** Where in column A of the sheet a label stands. */
+async function rowOf(label: string): Promise<number> {
+  const column = (await values("Estimate!A1:A140")).map(([cell]) => cell);
+  const row = column.indexOf(label);
+  if (row < 0) throw new Error(`No row is labelled ${label}.`);
+  return row + 1;
+}
+
+describe("the main job, in the practice workbook", () => {
+  test("opens on an invented office with a dozen beds, all worked out", async () => {
+    const rows = await values("Jobs!A5:N16");
+    expect(rows).toHaveLength(12);
+    // 18' 6" × 5' less two corners of 2 ft: 92.5 − 2 × 0.858407 sq ft (see the block's contract test).
+    expect(rows[0]?.[9]).toBeCloseTo(90.783185, 6);
+    for (const row of rows) for (const cell of row.slice(9)) expect(cell).toBeTypeOf("number");
+    await picture(page, "practice-jobs");
+  });
+
+  test("shows quantities and price in the pane before anything is written", async () => {
+    await page.getByLabel("Bed name").fill("Front walk");
+    await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+    await page.getByLabel("Width", { exact: true }).fill("5");
+    await page.getByLabel("Corner radius").fill("2");
+    await page.getByLabel("Rounded corners").fill("2");
+    expect(await page.getByText("reads as 18.5 ft").count()).toBe(1);
+    expect(await page.getByRole("definition").filter({ hasText: "90.78 sq ft" }).count()).toBe(1);
+    await picture(page, "pane-filled");
+  });
+
+  test("writes nothing over the job rows, and offers another place", async () => {
+    const before = await values("Jobs!A1:N30");
+    await select("Jobs!A5");
+    await page.getByRole("button", { name: /^Insert at/ }).click();
+    const dialog = page.getByRole("alertdialog");
+    await dialog.waitFor();
+    expect(await dialog.textContent()).toMatch(/Nothing was written.*filled cells: A5/);
+    await picture(page, "in-the-way");
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "detached" });
+    expect(await values("Jobs!A1:N30")).toEqual(before);
+  });
+
+  test("inserts the estimate at the selected cell, as the pane showed it", async () => {
+    await select("Estimate!A4");
+    await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
+    await page.getByText("The estimate stands on Estimate at A4").waitFor();
+    const shown = await page.locator(".price strong").textContent();
+    expect(Number(shown?.replace(",", ""))).toBeCloseTo(Number(await value("Estimate!B5")), 2);
+    expect(await value(`Estimate!B${await rowOf("Border run")}`)).toBeCloseTo(26.783185, 6);
+    await picture(page, "block");
+  });
+
+  test("follows a markup that is typed over its line", async () => {
+    const row = await rowOf("Stone");
+    const before = (await values(`Estimate!E${row}:G${row}`))[0] as number[];
+    expect(before[1]).toBeCloseTo(0.2, 12);
+    await typeInto(`Estimate!F${row}`, "0.5");
+    await expect.poll(() => value(`Estimate!G${row}`)).toBeCloseTo(before[0]! * 1.5, 9);
+    expect(await value(`Estimate!I${row}`)).toBe("markup");
+    await select(`Estimate!A${row - 14}`);
+    await picture(page, "markup-typed-over");
+  });
+
+  test("follows a measurement that is typed over in tape text", async () => {
+    const row = await rowOf("Length");
+    await typeInto(`Estimate!B${row}`, `20' 6"`);
+    await expect
+      .poll(async () => value(`Estimate!B${await rowOf("Area to cover")}`))
+      .toBeCloseTo(20.5 * 5 - 2 * 0.858407, 5);
+  });
+
+  test("copies a job row down with its formulas", async () => {
+    await selectByHand("Jobs!A5:N5");
+    await page.keyboard.press("Control+C");
+    await selectByHand("Jobs!A19");
+    await page.keyboard.press("Control+V");
+    await expect.poll(() => value("Jobs!J19")).toBeCloseTo(90.783185, 6);
+    await typeInto("Jobs!C19", "10 ft");
+    await expect.poll(() => value("Jobs!J19")).toBeCloseTo(50 - 2 * 0.858407, 5);
+    await expect.poll(() => value("Jobs!J5")).toBeCloseTo(90.783185, 6);
+  });
+
+  test("keeps the work over a reload", async () => {
+    const price = await value("Estimate!B5");
+    // The work is saved a moment after the last change, and when the page goes.
+    await page.reload();
+    await ready(page);
+    await expect.poll(() => value("Estimate!B5")).toBe(price);
+    await expect.poll(() => value("Jobs!J19")).toBeCloseTo(50 - 2 * 0.858407, 5);
+    expect(await page.getByLabel("Bed name").inputValue()).toBe("Front walk");
+  });
+
+  test("will not take back what somebody has typed into", async () => {
+    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByText(/was changed or moved since it was inserted/).waitFor();
+    expect(await value("Estimate!A4")).toBe("Stone bed estimate");
+  });
+
+  test("takes an untouched insert back", async () => {
+    await select("Estimate!L4");
+    await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
+    await page.getByText("The estimate stands on Estimate at L4").waitFor();
+    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByText("was taken back from Estimate L4").waitFor();
+    expect((await values("Estimate!L1:T140")).flat().every((cell) => cell === "")).toBe(true);
+  });
+
+  test("starts afresh only when told to", async () => {
+    await page.getByRole("button", { name: "Start afresh…" }).click();
+    await page.getByRole("button", { name: "Keep my work" }).click();
+    expect(await value("Jobs!J19")).toBeTypeOf("number");
+    await page.getByRole("button", { name: "Start afresh…" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Start afresh", exact: true }).click();
+    await expect.poll(() => value("Jobs!J19").catch(() => "loading"), { timeout: 60_000 }).toBe("");
+  });
+
+  test("asks nobody outside, and meets no error", () => {
+    expect(practice.outside).toEqual([]);
+    expect(practice.errors).toEqual([]);
+  });
+});
