@@ -18,12 +18,14 @@ export interface Look {
 export const looks: Readonly<Record<LookName, Look>> = {
   title: { fill: "#24413A", color: "#FFFFFF", bold: true, size: 13 },
   section: { fill: "#DCE7E1", color: "#1B332D", bold: true },
+  textHeading: { align: "Left", indent: 1 },
   numberHeading: { align: "Right" },
   label: { color: "#1B1B1B" },
   input: { fill: "#FBF0D9", color: "#5A3A00", align: "Right" },
   result: { color: "#1B1B1B" },
   total: { color: "#1B1B1B", bold: true, ruleAbove: "#24413A" },
   note: { color: "#5A635E", italic: true, align: "Left", indent: 1 },
+  aside: { color: "#5A635E", italic: true, align: "Right" },
   caution: { color: "#1B1B1B" },
   warning: { color: "#8A2B00", bold: true },
 };

@@ -7,12 +7,14 @@
 export type LookName =
   | "title"
   | "section"
+  | "textHeading"
   | "numberHeading"
   | "label"
   | "input"
   | "result"
   | "total"
   | "note"
+  | "aside"
   | "warning"
   | "caution";
 

@@ -149,5 +149,5 @@ function pointRow(x: string, y: string, key: string, number: number): DraftRow {
 /** A coordinate may be negative, which no length is, so its sign is taken off before it is read. */
 function coordinateCell(taped: string, key: string): DraftCell {
   const content = `=IF(ISNUMBER({${taped}}),{${taped}},IF(LEFT({${taped}},1)="-",-BED.FEET(MID({${taped}},2,60)),BED.FEET({${taped}})))`;
-  return { content, key, format: "two", look: "note" };
+  return { content, key, format: "two", look: "aside" };
 }

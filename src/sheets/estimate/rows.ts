@@ -23,7 +23,7 @@ const NUMBER_HEADINGS = ["Taped", "Typed", "Reads as", "Quantity", "Unit cost", 
 /** A heading across the block, with what its columns hold. */
 export function sectionRow(heading: string, ...columns: readonly string[]): DraftRow {
   const cells = columns.map(
-    (content): DraftCell => (NUMBER_HEADINGS.includes(content) ? { content, look: "numberHeading" } : { content }),
+    (content): DraftCell => ({ content, look: NUMBER_HEADINGS.includes(content) ? "numberHeading" : "textHeading" }),
   );
   return { look: "section", cells: [{ content: heading }, ...cells] };
 }
@@ -72,7 +72,7 @@ export function readsAsCell(key: string, reader: string): DraftCell {
     content: `=IF(OR({${key}}="",{${key}}=0),0,${reader}({${key}}))`,
     key: `${key}.decimal`,
     format: "two",
-    look: "note",
+    look: "aside",
   };
 }
 
