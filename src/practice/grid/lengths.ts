@@ -5,6 +5,7 @@ export function pointsToPixels(points: number): number {
   return points * pixelsPerPoint;
 }
 
+/** Rounded to a ten-thousandth, so that a length reads back as it was set. */
 export function pixelsToPoints(pixels: number): number {
-  return pixels / pixelsPerPoint;
+  return Math.round((pixels / pixelsPerPoint) * 10_000) / 10_000;
 }

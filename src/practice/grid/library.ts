@@ -43,6 +43,7 @@ export interface GridLibrary {
     | "SetRangeValuesMutation"
     | "SetStyleCommand"
     | "StringValueObject"
+    | "deserializeListOptions"
   >;
 }
 

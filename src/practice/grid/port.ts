@@ -38,6 +38,8 @@ export interface SheetsPort {
   rename(id: string, name: string): void;
   hide(id: string, hidden: boolean): void;
   freezeRows(id: string, count: number): void;
+  /** Inserts blank rows before a row, as a person does. */
+  insertRows(id: string, row: number, count: number): void;
 }
 
 /** What goes into a cell: undefined leaves it alone, "" empties it, text with "=" is a formula. */

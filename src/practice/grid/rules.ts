@@ -80,7 +80,7 @@ export class GridRules implements RulesPort {
       .flatMap((made) =>
         made.getRanges().flatMap((range) => {
           const shared = intersection(fromRange(area.sheetId, range.getRange()), area);
-          return shared ? [{ area: shared, rule: listRule(made) }] : [];
+          return shared ? [{ area: shared, rule: listRule(this.grid.library, made) }] : [];
         }),
       );
   }
@@ -100,10 +100,10 @@ function shadingRule({ rule }: GridShading): Shading["rule"] {
   };
 }
 
-function listRule(made: GridList): ListRule {
+function listRule({ sheets }: OpenGrid["library"], made: GridList): ListRule {
   const { formula1 = "", showDropDown, allowBlank } = made.rule;
   return {
-    source: formula1,
+    source: formula1.startsWith("=") ? formula1 : sheets.deserializeListOptions(formula1).join(","),
     dropDown: showDropDown ?? true,
     ignoreBlanks: allowBlank ?? true,
     strict: !made.getAllowInvalid(),

@@ -48,4 +48,8 @@ export class GridSheets implements SheetsPort {
   freezeRows(id: string, count: number): void {
     sheetOf(this.grid, id).setFrozenRows(count);
   }
+
+  insertRows(id: string, row: number, count: number): void {
+    sheetOf(this.grid, id).insertRows(row, count);
+  }
 }

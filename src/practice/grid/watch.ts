@@ -1,4 +1,5 @@
 import type { IRange } from "@univerjs/core";
+import { sheetColumns, sheetRows } from "./a1";
 import { fromRange } from "./geometry";
 import type { OpenGrid } from "./library";
 import type { Area, CellsChanged, GridPort, Stopper, WatchPort } from "./port";
@@ -80,10 +81,17 @@ export class GridWatch implements WatchPort {
   }
 
   private tellCells(id: string, change: SheetChange): void {
-    const area = change.range ? fromRange(change.subUnitId, change.range) : areaOfCells(change);
-    if (!area) return;
-    tell(this.cellListeners, { kind: structure[id] ?? "edited", area, byHost: this.isHost() });
+    const kind = structure[id] ?? "edited";
+    const area = change.range ? wholeLines(kind, fromRange(change.subUnitId, change.range)) : areaOfCells(change);
+    if (area) tell(this.cellListeners, { kind, area, byHost: this.isHost() });
   }
+}
+
+/** Rows and columns come and go whole, also where the grid is smaller than the host's sheet. */
+function wholeLines(kind: CellsChanged["kind"], area: Area): Area {
+  if (kind === "rowsInserted" || kind === "rowsDeleted") return { ...area, column: 0, columnCount: sheetColumns };
+  if (kind === "columnsInserted" || kind === "columnsDeleted") return { ...area, row: 0, rowCount: sheetRows };
+  return area;
 }
 
 /** The area round the cells whose content was written; a change of looks alone is no news. */

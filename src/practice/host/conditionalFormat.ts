@@ -1,5 +1,6 @@
 import type { Shading, ShadingRule } from "../grid/port";
 import { ClientObject, type Loadable } from "./clientObject";
+import { hostColor } from "./color";
 import { refuse } from "./error";
 import type { Members } from "./mirror";
 import { Placed } from "./placed";
@@ -42,7 +43,7 @@ class Fill extends ClientObject implements Members<Excel.ConditionalRangeFill, "
   }
 
   protected loadable(): Loadable {
-    return { properties: { color: () => this.now().fill ?? "" } };
+    return { properties: { color: () => hostColor(this.now().fill ?? "") } };
   }
 
   get color(): string {
@@ -66,7 +67,7 @@ class Font extends ClientObject implements Members<Excel.ConditionalRangeFont, "
   }
 
   protected loadable(): Loadable {
-    return { properties: { color: () => this.now().fontColor ?? "", bold: () => this.now().bold ?? false } };
+    return { properties: { color: () => hostColor(this.now().fontColor ?? ""), bold: () => this.now().bold ?? false } };
   }
 
   get color(): string {

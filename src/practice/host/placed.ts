@@ -31,6 +31,11 @@ export abstract class Placed<P> extends ClientObject {
     return this.found;
   }
 
+  /** Whether it has been looked for. */
+  protected get isPlaced(): boolean {
+    return this.found !== undefined;
+  }
+
   /** Whether an "or null" object is not there. Needs a sync, but no load. */
   get isNullObject(): boolean {
     if (this.found === undefined) return this.loadedValue<boolean>("isNullObject");

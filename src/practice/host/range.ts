@@ -78,7 +78,7 @@ export class Range extends RangeContents implements Carried {
   }
 
   get worksheet(): Worksheet {
-    this.ownSheet ??= new Worksheet(this.context, "Range.worksheet", () => this.place.sheetId);
+    this.ownSheet ??= new Worksheet(this.context, "Range.worksheet", () => this.place.sheetId, this.isPlaced);
     return this.ownSheet;
   }
 
