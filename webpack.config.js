@@ -81,7 +81,8 @@ export default (env, { mode = "production" }) => ({
     client: false,
     liveReload: false,
     static: false,
-    open: env.open ? ["practice.html"] : false,
+    // The bare address shows the practice workbook, too.
+    devMiddleware: { index: "practice.html" },
     setupExitSignals: true,
     onListening(server) {
       const { port } = server.server.address();

@@ -1,0 +1,131 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, picture } from "./openPractice";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+/** What an accessibility checker finds in the pane. */
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const results = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
+  );
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+const openGroups = (page: Page) =>
+  page.evaluate(() => {
+    for (const group of document.querySelectorAll("#pane details")) group.setAttribute("open", "");
+  });
+
+async function fill(page: Page): Promise<void> {
+  await page.getByLabel("Bed name").fill("Front walk");
+  await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+  await page.getByLabel("Width", { exact: true }).fill("5");
+}
+
+const looks: readonly (readonly [string, BrowserContextOptions])[] = [
+  ["light", { colorScheme: "light" }],
+  ["dark", { colorScheme: "dark" }],
+  ["forced-colours", { forcedColors: "active" }],
+];
+
+describe.each(looks)("the pane in %s", (name, options) => {
+  test("has no accessibility findings: filled, with problems, and with everything open", async () => {
+    // The checker itself comes in past the page's content security policy.
+    const { page } = await openPractice(browser, {
+      ...options,
+      bypassCSP: true,
+      viewport: { width: 1280, height: 1400 },
+    });
+    expect(await findings(page)).toEqual([]);
+    await fill(page);
+    await picture(page, `pane-${name}-filled`);
+    expect(await findings(page)).toEqual([]);
+    for (const way of ["round", "widths", "points", "area"]) {
+      await page.getByLabel("How it was measured").selectOption(way);
+      await picture(page, `pane-${name}-${way}`);
+      expect(await findings(page)).toEqual([]);
+    }
+    await openGroups(page);
+    await page.getByLabel("Waste and low spots").fill("8 percent");
+    await page.getByRole("button", { name: /^Insert/ }).click();
+    await page.getByRole("alert").filter({ hasText: "Before this can be inserted" }).waitFor();
+    await picture(page, `pane-${name}-problems`);
+    expect(await findings(page)).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("the pane at 350 px", () => {
+  test("keeps everything inside its width, at twice the text size, too", async () => {
+    const { page } = await openPractice(browser);
+    await fill(page);
+    await openGroups(page);
+    for (const zoom of ["1", "2"]) {
+      const wide = await page.evaluate((times) => {
+        const pane = document.querySelector<HTMLElement>("#pane")!;
+        pane.style.setProperty("zoom", times);
+        return [...pane.querySelectorAll("*")]
+          .filter(
+            (element) =>
+              element.scrollWidth > element.clientWidth + 1 &&
+              getComputedStyle(element).display !== "inline" &&
+              element.tagName !== "INPUT",
+          )
+          .map((element) => element.outerHTML.slice(0, 80));
+      }, zoom);
+      await picture(page, `pane-350px-zoom-${zoom}`);
+      expect(wide, `zoom ${zoom}`).toEqual([]);
+    }
+    await page.context().close();
+  });
+});
+
+test("the main job goes by keyboard alone", async () => {
+  const { page } = await openPractice(browser);
+  const focused = () =>
+    page.evaluate(
+      () =>
+        (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent ??
+        document.activeElement?.textContent ??
+        "",
+    );
+  const tabTo = async (label: RegExp) => {
+    for (let presses = 0; presses < 60; presses += 1) {
+      if (label.test(await focused())) return;
+      await page.keyboard.press("Tab");
+    }
+    throw new Error(`Tab never reached ${label}.`);
+  };
+  await page.evaluate(() =>
+    Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Estimate");
+      sheet.activate();
+      sheet.getRange("A4").select();
+      await context.sync();
+    }),
+  );
+  await page.getByLabel("Bed name").focus();
+  await page.keyboard.type("Side bed");
+  await tabTo(/^Length$/);
+  await page.keyboard.type(`32' 6 1/2"`);
+  await tabTo(/^Width$/);
+  await page.keyboard.type("3");
+  await tabTo(/^Insert/);
+  await page.keyboard.press("Enter");
+  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await tabTo(/^Take back/);
+  await page.keyboard.press("Space");
+  await page.getByText("was taken back from Estimate A4").waitFor();
+  await page.context().close();
+});
