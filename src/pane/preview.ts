@@ -11,11 +11,12 @@ export type Preview =
 
 export function previewOf(form: BedForm): Preview {
   const { bed, problems } = readForm(form);
-  if (!bed) return { problems: problems.map(({ place, message }) => ({ place, message: inFormWords(message) })) };
+  if (!bed) return { problems: problems.map((problem) => ({ ...problem, message: inFormWords(problem.message) })) };
   try {
     return { estimate: estimateBed(bed), problems: [] };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return { problems: [{ place: fieldOf(error.argument) ?? "form", message: inFormWords(error.message) }] };
+    const place = fieldOf(error.argument) ?? "form";
+    return { problems: [{ place, message: inFormWords(error.message), unfinished: false }] };
   }
 }

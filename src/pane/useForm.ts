@@ -5,15 +5,13 @@ import type { FormPlace } from "../quantities/bed/read";
 import { loadDraft, saveDraft } from "./draft";
 import { previewOf } from "./preview";
 
-const BLANK = /is blank/;
-
 /** The form with what it comes to. Blanks are named only once the person has tried to insert. */
 export function useForm() {
   const [form, setForm] = useState<BedForm>(loadDraft);
   const [tried, setTried] = useState(false);
   useEffect(() => saveDraft(form), [form]);
   const preview = useMemo(() => previewOf(form), [form]);
-  const shown = preview.problems.filter(({ message }) => tried || !BLANK.test(message));
+  const shown = preview.problems.filter(({ unfinished }) => tried || !unfinished);
   return {
     form,
     preview,

@@ -60,6 +60,8 @@ export const messages = {
   innerNotSmaller: (innerFt: number, outerFt: number) =>
     `inner_diameter is ${short(innerFt)} ft, which leaves no ring. Type less than the diameter, ${short(outerFt)} ft.`,
   tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
+  moreWidths: (fewest: number) => `A bed by widths needs at least ${fewest} of them, one at each end of the base line.`,
+  morePoints: (fewest: number) => `An outline needs at least ${fewest} points, each with x and y.`,
   widthsAllZero: () => "widths are all 0. Type the widths from the base line, such as 4' 6\".",
   tooFewPoints: (count: number, fewest: number) =>
     `points has ${count} different ${count === 1 ? "point" : "points"}. Give at least ${fewest}, each with x and y.`,

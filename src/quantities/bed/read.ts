@@ -22,6 +22,8 @@ export type FormPlace = FieldKey | `width${number}` | `point${number}.${"x" | "y
 export interface FormProblem {
   readonly place: FormPlace;
   readonly message: string;
+  /** Nothing was typed there yet, which is no mistake before the person is done. */
+  readonly unfinished: boolean;
 }
 
 export type Reading =
@@ -42,12 +44,12 @@ const WASTE_LIMIT = 1;
  */
 export function readForm(form: BedForm): Reading {
   const problems: FormProblem[] = [];
-  const attempt = <T>(place: FormPlace, read: () => T, fallback: T): T => {
+  const attempt = <T>(place: FormPlace, text: string, read: (text: string) => T, fallback: T): T => {
     try {
-      return read();
+      return read(text);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      problems.push({ place, message: error.message });
+      problems.push({ place, message: error.message, unfinished: text.trim() === "" });
       return fallback;
     }
   };
@@ -57,26 +59,24 @@ export function readForm(form: BedForm): Reading {
   const names = {} as Record<NameFieldKey, string>;
   for (const key of Object.keys(fields) as FieldKey[]) {
     if (key in shapeFields && !asked.has(key)) numbers[key as NumberFieldKey] = 0;
-    else if (isName(key)) names[key] = attempt(key, () => readName(key, textOf(form, key)), "");
-    else numbers[key as NumberFieldKey] = attempt(key, () => readField(fields[key], textOf(form, key)), 0);
+    else if (isName(key)) names[key] = attempt(key, textOf(form, key), (text) => readName(key, text), "");
+    else numbers[key as NumberFieldKey] = attempt(key, textOf(form, key), (text) => readField(fields[key], text), 0);
   }
   const widthsFt = givenWidths(form).map((text, index) =>
-    attempt(`width${index + 1}`, () => readListed(`Width ${index + 1}`, text), 0),
+    attempt(`width${index + 1}`, text, () => readListed(`Width ${index + 1}`, text), 0),
   );
   const points = givenPoints(form).map(
     ([x, y], index): Point => [
-      attempt(`point${index + 1}.x`, () => readListed(`Point ${index + 1}, x`, x, true), 0),
-      attempt(`point${index + 1}.y`, () => readListed(`Point ${index + 1}, y`, y, true), 0),
+      attempt(`point${index + 1}.x`, x, () => readListed(`Point ${index + 1}, x`, x, true), 0),
+      attempt(`point${index + 1}.y`, y, () => readListed(`Point ${index + 1}, y`, y, true), 0),
     ],
   );
+  const missing = (place: FormPlace, message: string) => problems.push({ place, message, unfinished: true });
   if (form.way === "widths" && widthsFt.length < FEWEST_WIDTHS) {
-    problems.push({ place: `width${widthsFt.length + 1}`, message: messages.tooFewWidths(widthsFt.length) });
+    missing(`width${widthsFt.length + 1}`, messages.moreWidths(FEWEST_WIDTHS));
   }
   if (form.way === "points" && points.length < FEWEST_POINTS) {
-    problems.push({
-      place: `point${points.length + 1}.x`,
-      message: messages.tooFewPoints(points.length, FEWEST_POINTS),
-    });
+    missing(`point${points.length + 1}.x`, messages.morePoints(FEWEST_POINTS));
   }
   if (problems.length > 0) return { problems };
   return { bed: { way: form.way, numbers, names, widthsFt, points }, problems: [] };
