@@ -1,0 +1,75 @@
+import { messages } from "../../quantities/messages";
+import { Problem } from "../../quantities/problem";
+import type { Parameter } from "./form";
+import { type GivenRange, NoNative } from "./given";
+import { refuseUnknown } from "./ranges";
+import type { Layers } from "./worked";
+
+/** x and y of points, as references or as lists of numbers. */
+export interface Coordinates {
+  readonly x: string;
+  readonly y: string;
+}
+
+/** An outline whose points stand in cells: how many of the rows are filled shows only when it is calculated. */
+export interface Outline {
+  readonly layers: Layers;
+  readonly first: Coordinates;
+  readonly last: Coordinates;
+  /** Where the sides from each point to the next begin, and where they end. */
+  readonly from: Coordinates;
+  readonly to: Coordinates;
+}
+
+/** Points in two columns; blank rows at the end are skipped, a blank elsewhere is refused. */
+export const points: Parameter<Outline> = {
+  reading: "ft",
+  operand(given) {
+    if (given.kind !== "range") {
+      if (given.kind === "list") throw new NoNative("has its points typed into the formula");
+      refuseUnknown(given);
+      throw new Problem("value", messages.notPairs("points", 1));
+    }
+    const { range } = given;
+    if (range.columns !== 2) throw new Problem("value", messages.notPairs("points", range.columns));
+    if (range.rows < 2) throw new Problem("value", messages.tooFewPoints(1, 2));
+    return outlineOf(range);
+  },
+};
+
+function outlineOf(range: GivenRange): Outline {
+  const lastRow = range.rows - 1;
+  const column = (place: number) => range.part(0, place, lastRow, place);
+  const filled = `COUNT(${column(0)})`;
+  const upTo = (place: number, rows: string) => `INDEX(${column(place)},${rows})`;
+  const both = (of: (place: number) => string): Coordinates => ({ x: of(0), y: of(1) });
+  const first = both((place) => range.part(0, place, 0, place));
+  const isWhole = [
+    `COUNT(${range.text})+COUNTBLANK(${range.text})=${range.rows * 2}`,
+    `COUNT(${column(1)})=${filled}`,
+    `${filled}>=2`,
+    `COUNT(${first.x}:${upTo(1, filled)})=COUNT(${range.text})`,
+  ];
+  return {
+    layers: [isWhole],
+    first,
+    last: both((place) => upTo(place, filled)),
+    from: both((place) => `${range.part(0, place, 0, place)}:${upTo(place, `${filled}-1`)}`),
+    to: both((place) => `${range.part(1, place, 1, place)}:${upTo(place, filled)}`),
+  };
+}
+
+/** TRUE for each side with a length; as a number, 1. */
+export function hasLength(from: Coordinates, to: Coordinates): string {
+  return `((${to.x}<>${from.x})+(${to.y}<>${from.y})>0)`;
+}
+
+/** How many sides from point to point have a length: a point that repeats the one before is no corner. */
+export function realSides({ from, to }: Outline): string {
+  return `SUMPRODUCT(--${hasLength(from, to)})`;
+}
+
+/** Whether the way back from the last point to the first has a length; as a number, 1. */
+export function closingSide({ first, last }: Outline): string {
+  return hasLength(last, first);
+}
