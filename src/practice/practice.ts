@@ -3,7 +3,7 @@ import { createCustomFunctions } from "./functions/customFunctions";
 import { createExcel } from "./host/excel";
 import { createOffice } from "./host/office";
 import type { HostSession } from "./host/session";
-import { LoadingNote } from "./screen/loadingNote";
+import { LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { foldPane } from "./screen/pane";
 
 /**
@@ -16,18 +16,17 @@ const associations = new Associations();
 const note = new LoadingNote();
 
 const session: Promise<HostSession> = import("./start")
-  .then(({ start }) => start(namespace, associations, note))
-  .catch((error: unknown) => {
-    note.fail(error);
-    throw error;
-  });
-// Whoever waits for the session hears of the failure too; the note has told the person.
-session.catch(() => undefined);
+  .catch(() => {
+    throw new LoadingTrouble("The grid could not be fetched. Check the connection, then reload the page.");
+  })
+  .then(({ start }) => start(namespace, associations, note));
+// A host that does not come up is never ready; the note tells the person why.
+const ready = new Promise<void>((resolve) => session.then(() => resolve(), note.fail));
 
 Object.assign(globalThis, {
   CustomFunctions: createCustomFunctions(associations),
   Excel: createExcel(session),
-  Office: createOffice(session),
+  Office: createOffice(ready),
 });
 
 foldPane();

@@ -1,11 +1,11 @@
-import { createBrowserGrid, type KeptWorkbook } from "./browserGrid";
+import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browserGrid";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata, FunctionsFile } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { Shelf } from "./keep/database";
 import { keepWork } from "./keep/keepWork";
-import type { LoadingNote } from "./screen/loadingNote";
+import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
@@ -32,7 +32,7 @@ export async function start(namespace: string, associations: Associations, note:
   ]);
   note.step("Opening the workbook…");
   await painted();
-  const { grid, save } = createBrowserGrid("practice-grid", office, kept);
+  const { grid, save } = opened(office, kept);
 
   note.step("Working out the formulas…");
   await painted();
@@ -69,10 +69,20 @@ async function keptWork(shelf: Shelf<KeptWorkbook>): Promise<KeptWorkbook | unde
   }
 }
 
+function opened(office: PracticeOffice, kept: KeptWorkbook | undefined): BrowserGrid {
+  try {
+    return createBrowserGrid("practice-grid", office, kept);
+  } catch (cause) {
+    if (!kept) throw cause;
+    const advice = "“Start afresh…” above throws it away and brings the invented office back.";
+    throw new LoadingTrouble(`The work that this browser kept cannot be opened. ${advice}`, { cause });
+  }
+}
+
 async function fetched<T>(file: string): Promise<T> {
   const response = await fetch(file);
-  if (!response.ok) throw new Error(`${file} could not be read (${response.status}).`);
-  return (await response.json()) as T;
+  if (response.ok) return (await response.json()) as T;
+  throw new LoadingTrouble(`${file} could not be fetched (${response.status}). Reload the page to try again.`);
 }
 
 /** Lets the browser show what was just said before a long piece of work begins. */

@@ -1,5 +1,8 @@
 import { element } from "./element";
 
+/** A reason why the page does not come up, in words for the person. */
+export class LoadingTrouble extends Error {}
+
 /** What the page says while the grid is on its way, and where it does not arrive. */
 export class LoadingNote {
   /** Says what is being done just now. */
@@ -11,11 +14,11 @@ export class LoadingNote {
     element("practice-loading").hidden = true;
   }
 
-  fail(error: unknown): void {
+  readonly fail = (error: unknown): void => {
     const reason = error instanceof Error ? error.message : String(error);
     const title = element("practice-loading").querySelector("strong");
     if (title) title.textContent = "The practice workbook did not come up.";
-    this.step(`${reason} Reload the page to try again; if that does not help, use “Start afresh…” above.`);
+    this.step(error instanceof LoadingTrouble ? reason : `Reload the page to try again. (${reason})`);
     element("practice-progress").hidden = true;
-  }
+  };
 }
