@@ -1,0 +1,155 @@
+import type { Area, NameFacts, TableFacts, WorkbookFacts } from "./facts";
+import { type Pattern, PatternReader } from "./formula/pattern";
+import { type Reference, readReference } from "./formula/reference";
+import { SheetGrid } from "./sheet/grid";
+import { SheetPlaces } from "./sheet/places";
+
+/** A cell of the workbook, the sheet by its place in the facts. */
+export interface Cell {
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A cell as a string, to keep it in a set. */
+export const cellKey = ({ sheet, row, column }: Cell): string => `${sheet}:${row}:${column}`;
+
+/** Cells that a reference reaches. */
+export interface Target extends Area {
+  readonly sheet: number;
+}
+
+const NO_PATTERN = -1;
+/** How many cells are read between two pauses. */
+const CELLS_A_SLICE = 2000;
+
+/** A workbook as the rules see it: cells, formulas by their patterns, headings, and what reaches where. */
+export class Book {
+  readonly grids: readonly SheetGrid[];
+  readonly places: readonly SheetPlaces[];
+  readonly #reader = new PatternReader();
+  readonly #patternIds: Int32Array[] = [];
+  readonly #sheetByName: ReadonlyMap<string, number>;
+  readonly #names = new Map<string, Reference>();
+  readonly #tables: ReadonlyMap<string, TableFacts>;
+
+  private constructor(readonly facts: WorkbookFacts) {
+    this.grids = facts.sheets.map((sheet, index) => new SheetGrid(sheet, index));
+    this.places = this.grids.map((grid) => new SheetPlaces(grid));
+    this.#sheetByName = new Map(facts.sheets.map(({ name }, index) => [name.toLowerCase(), index]));
+    this.#tables = new Map(facts.tables.map((table) => [table.name.toLowerCase(), table]));
+    for (const name of facts.names) this.#readName(name);
+  }
+
+  /** Reads the facts in slices; each step says how much of the way is done, 0 to 1. */
+  static *read(facts: WorkbookFacts): Generator<number, Book> {
+    const book = new Book(facts);
+    const total = book.grids.reduce((sum, grid) => sum + cellCount(grid), 0);
+    let done = 0;
+    for (const grid of book.grids) {
+      const ids = new Int32Array(cellCount(grid)).fill(NO_PATTERN);
+      book.#patternIds.push(ids);
+      for (let place = 0; place < ids.length; place++, done++) {
+        const row = grid.top + Math.floor(place / widthOf(grid));
+        const column = grid.left + (place % widthOf(grid));
+        const formula = grid.formula(row, column);
+        if (formula !== undefined) ids[place] = book.#reader.read(formula, row, column).id;
+        if (done % CELLS_A_SLICE === 0) yield done / total;
+      }
+    }
+    return book;
+  }
+
+  get patterns(): readonly Pattern[] {
+    return this.#reader.patterns;
+  }
+
+  patternAt(sheet: number, row: number, column: number): Pattern | undefined {
+    const grid = this.grids[sheet];
+    if (!grid || row < grid.top || row > grid.bottom || column < grid.left || column > grid.right) return undefined;
+    const id = this.#patternIds[sheet]![(row - grid.top) * widthOf(grid) + column - grid.left]!;
+    return id === NO_PATTERN ? undefined : this.patterns[id];
+  }
+
+  /** Every formula cell of a sheet, row by row. */
+  *formulaCells(sheet: number): Generator<Cell & { readonly pattern: Pattern }> {
+    const grid = this.grids[sheet]!;
+    for (let row = grid.top; row <= grid.bottom; row++) {
+      for (let column = grid.left; column <= grid.right; column++) {
+        const pattern = this.patternAt(sheet, row, column);
+        if (pattern) yield { sheet, row, column, pattern };
+      }
+    }
+  }
+
+  sheetNamed(name: string): number | undefined {
+    return this.#sheetByName.get(name.toLowerCase());
+  }
+
+  /** The cell or cells that a name stands for. */
+  namedTarget(name: string, sheet: number): Target | undefined {
+    const reference = this.#names.get(nameKey(name, this.grids[sheet]?.name)) ?? this.#names.get(nameKey(name));
+    return reference && !reference.name ? this.targetOf(reference, { sheet, row: 0, column: 0 }) : undefined;
+  }
+
+  /** What a reference of a formula reaches from the cell that the formula stands in; undefined where unknown. */
+  targetOf(reference: Reference, from: Cell): Target | undefined {
+    if (reference.workbook !== undefined) return undefined;
+    if (reference.table) return this.#tableTarget(reference.table, from);
+    const sheet = reference.sheet === undefined ? from.sheet : this.sheetNamed(reference.sheet);
+    if (sheet === undefined) return undefined;
+    if (reference.name !== undefined) return this.namedTarget(reference.name, sheet);
+    const grid = this.grids[sheet]!;
+    const { top, bottom, left, right } = reference.edges ?? {};
+    const place = (edge: { at: number; fixed: boolean } | undefined, own: number, open: number) =>
+      edge === undefined ? open : edge.fixed ? edge.at : edge.at + own;
+    const rows = [place(top, from.row, grid.top), place(bottom, from.row, grid.bottom)].sort((a, b) => a - b);
+    const columns = [place(left, from.column, grid.left), place(right, from.column, grid.right)].sort((a, b) => a - b);
+    const [row, column] = [rows[0]!, columns[0]!];
+    return { sheet, row, column, rows: rows[1]! - row + 1, columns: columns[1]! - column + 1 };
+  }
+
+  /** What all references of a cell's formula reach. */
+  targetsOf(cell: Cell): Target[] {
+    const pattern = this.patternAt(cell.sheet, cell.row, cell.column);
+    return (pattern?.references ?? []).flatMap((reference) => this.targetOf(reference, cell) ?? []);
+  }
+
+  #readName({ name, sheet, formula }: NameFacts): void {
+    const text = formula.replace(/^=/, "");
+    const reference = readReference(text, "range", 0, 0, 0);
+    this.#names.set(nameKey(name, sheet), reference);
+  }
+
+  #tableTarget(read: NonNullable<Reference["table"]>, from: Cell): Target | undefined {
+    const table = this.#tables.get(read.name.toLowerCase()) ?? (read.name === "" ? this.#tableRound(from) : undefined);
+    const sheet = table && this.sheetNamed(table.sheet);
+    if (!table || sheet === undefined) return undefined;
+    const columns = read.columns.map((name) =>
+      table.columnNames.findIndex((other) => other.toLowerCase() === name.toLowerCase()),
+    );
+    if (columns.includes(-1)) return undefined;
+    const [first, last] = columns.length > 0 ? [columns[0]!, columns.at(-1)!] : [0, table.area.columns - 1];
+    const [head, foot] = [table.headingRow ? 1 : 0, table.totalsRow ? 1 : 0];
+    const has = (section: string) => read.sections.some((other) => other.toLowerCase() === section);
+    const across = { sheet, column: table.area.column + first, columns: last - first + 1 };
+    if (has("this row")) return { ...across, row: from.row, rows: 1 };
+    if (has("all")) return { ...across, row: table.area.row, rows: table.area.rows };
+    if (has("totals") && !has("data")) return { ...across, row: table.area.row + table.area.rows - 1, rows: 1 };
+    if (has("headers") && !has("data")) return { ...across, row: table.area.row, rows: 1 };
+    return { ...across, row: table.area.row + head, rows: table.area.rows - head - foot };
+  }
+
+  #tableRound(cell: Cell): TableFacts | undefined {
+    return this.facts.tables.find((table) => this.sheetNamed(table.sheet) === cell.sheet && contains(table.area, cell));
+  }
+}
+
+/** Whether a cell lies in an area of its sheet. */
+export function contains(area: Area, { row, column }: { readonly row: number; readonly column: number }): boolean {
+  return row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+}
+
+const widthOf = (grid: SheetGrid) => grid.right - grid.left + 1;
+const cellCount = (grid: SheetGrid) => Math.max(0, grid.bottom - grid.top + 1) * Math.max(0, widthOf(grid));
+const nameKey = (name: string, sheet = "") => `${sheet.toLowerCase()}!${name.toLowerCase()}`;

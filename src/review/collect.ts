@@ -1,0 +1,132 @@
+import { type Book, type Cell, cellKey, contains, type Target } from "./book";
+import { keyOf } from "./dismissals";
+import type { Scope } from "./facts";
+import type { Change, Finding, Level, Place } from "./finding";
+import type { Observation, Rule } from "./rules/rule";
+import type { Study } from "./study";
+import { counted, list, localAddress, quotedSheet } from "./words";
+
+/** An observation and the rule that made it. */
+export interface Seen {
+  readonly rule: Rule;
+  readonly observation: Observation;
+}
+
+const LEVELS: readonly Level[] = ["slip", "odd", "question"];
+
+/** Makes findings of what the rules saw: one for each mistake, the costliest first. */
+export function collect(study: Study, seen: readonly Seen[], scope: Scope): Finding[] {
+  const groups = new Map<string, Seen[]>();
+  const once = new Set<string>();
+  for (const one of withoutCovered(seen)) {
+    const { rule, observation } = one;
+    if (!isAsked(study.book, scope, observation.cell)) continue;
+    const sign = `${rule.id} ${cellKey(observation.cell)} ${observation.about}`;
+    if (once.has(sign)) continue;
+    once.add(sign);
+    const key = `${rule.id} ${observation.level ?? rule.level} ${observation.group}`;
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
+  const findings = [...groups.values()].map((group) => findingOf(study.book, group));
+  const order = (finding: Finding) => LEVELS.indexOf(finding.level);
+  return apart(findings.sort((one, other) => other.rank - one.rank || order(one) - order(other)));
+}
+
+/** Drops what another rule says better about the same cell; a fix that only the other has is kept. */
+function withoutCovered(seen: readonly Seen[]): Seen[] {
+  const byCell = new Map<string, Seen[]>();
+  for (const one of seen) {
+    const key = cellKey(one.observation.cell);
+    byCell.set(key, [...(byCell.get(key) ?? []), one]);
+  }
+  return seen.flatMap((one) => {
+    const others = byCell.get(cellKey(one.observation.cell))!;
+    if (others.some(({ rule }) => rule.covers?.includes(one.rule.id))) return [];
+    const covered = one.observation.fix
+      ? undefined
+      : others.find(({ rule, observation }) => one.rule.covers?.includes(rule.id) && observation.fix);
+    return covered ? [{ ...one, observation: { ...one.observation, fix: covered.observation.fix! } }] : [one];
+  });
+}
+
+function isAsked(book: Book, scope: Scope, cell: Cell): boolean {
+  if (scope.kind === "workbook") return true;
+  return book.grids[cell.sheet]!.name === scope.sheet && (scope.kind === "sheet" || contains(scope.area, cell));
+}
+
+function findingOf(book: Book, group: readonly Seen[]): Finding {
+  const [{ rule, observation: first }] = group as [Seen];
+  const observations = group.map(({ observation }) => observation);
+  const cells = [...new Map(observations.map(({ cell }) => [cellKey(cell), cell])).values()];
+  const rest = cells.slice(1).map((cell) => localAddress(cell));
+  const changes = new Map<string, Change>();
+  for (const one of observations.flatMap(({ fix }) => fix ?? []))
+    changes.set(`${one.sheet}:${one.row}:${one.column}`, one);
+  // A fix has to mend the whole finding, or it would look done.
+  const isWhole = observations.every(({ fix }) => fix !== undefined);
+  return {
+    key: keyOf(
+      book,
+      rule.id,
+      cells,
+      observations.map(({ about }) => about),
+    ),
+    rule: rule.id,
+    title: rule.title,
+    level: first.level ?? rule.level,
+    rank: Math.max(...observations.map(({ rank }) => rank ?? rule.rank)),
+    places: placesOf(book, cells),
+    related: observations
+      .flatMap(({ more }) => more ?? [])
+      .slice(0, 100)
+      .map((place) => placeOf(book, place)),
+    where: whereOf(book, cells),
+    seen:
+      rest.length === 0 ? first.seen : `${first.seen} The same in ${counted(rest.length, "more cell")}: ${list(rest)}.`,
+    matters: first.matters ?? rule.matters,
+    todo: first.todo,
+    ...(isWhole && { fix: [...changes.values()] }),
+  };
+}
+
+function placeOf(book: Book, place: Cell | Target): Place {
+  const { rows, columns } = { rows: 1, columns: 1, ...place };
+  return { sheet: book.grids[place.sheet]!.name, row: place.row, column: place.column, rows, columns };
+}
+
+/** Cells below one another are one place. */
+function placesOf(book: Book, cells: readonly Cell[]): Place[] {
+  const sorted = [...cells].sort((a, b) => a.sheet - b.sheet || a.column - b.column || a.row - b.row);
+  const places: Place[] = [];
+  for (const cell of sorted) {
+    const last = places.at(-1);
+    const isNext =
+      last &&
+      last.sheet === book.grids[cell.sheet]!.name &&
+      last.column === cell.column &&
+      last.row + last.rows === cell.row;
+    if (isNext) places[places.length - 1] = { ...last, rows: last.rows + 1 };
+    else places.push(placeOf(book, cell));
+  }
+  return places;
+}
+
+function whereOf(book: Book, cells: readonly Cell[]): string {
+  const [first, ...rest] = cells;
+  return `${quotedSheet(book.grids[first!.sheet]!.name)}!${list(
+    [first!, ...rest].map((cell) => localAddress(cell)),
+    3,
+  )}`;
+}
+
+/** Two findings that look the same, as two lines without labels do, are told apart by their order. */
+function apart(findings: readonly Finding[]): Finding[] {
+  const counts = new Map<string, number>();
+  return findings.map((finding) => {
+    const count = (counts.get(finding.key) ?? 0) + 1;
+    counts.set(finding.key, count);
+    return count === 1 ? finding : { ...finding, key: `${finding.key}#${count}` };
+  });
+}

@@ -1,0 +1,153 @@
+import {
+  type Failure,
+  isFailure,
+  isRange,
+  numberOf,
+  type Single,
+  single,
+  textOf,
+  truthOf,
+  Unknown,
+  type Value,
+} from "./values";
+
+/** The plain functions that estimating sheets are made of. Everything else stays unknown, and is said to be. */
+export const natives: Readonly<Record<string, (given: readonly Value[]) => Value>> = {
+  SUM: overNumbers((numbers) => numbers.reduce((sum, number) => sum + number, 0)),
+  AVERAGE: overNumbers((numbers) =>
+    numbers.length === 0 ? { error: "#DIV/0!" } : numbers.reduce((sum, number) => sum + number, 0) / numbers.length,
+  ),
+  MIN: overNumbers((numbers) => (numbers.length === 0 ? 0 : Math.min(...numbers))),
+  MAX: overNumbers((numbers) => (numbers.length === 0 ? 0 : Math.max(...numbers))),
+  COUNT: (given) => flat(given).filter((value) => typeof value === "number").length,
+  COUNTA: (given) => flat(given).filter((value) => value !== null && value !== "").length,
+  SUBTOTAL: ([task, ...given]) => {
+    const name = { 1: "AVERAGE", 2: "COUNT", 3: "COUNTA", 4: "MAX", 5: "MIN", 9: "SUM" }[Number(task) % 100];
+    const native = name === undefined ? undefined : natives[name];
+    if (!native) throw new Unknown("SUBTOTAL");
+    return native(given);
+  },
+  SUMIF: ([range, criterion, sums]) => {
+    if (range === undefined || criterion === undefined || !isRange(range)) throw new Unknown("SUMIF");
+    const added = sums === undefined ? range : sums;
+    if (!isRange(added)) throw new Unknown("SUMIF");
+    const meets = criterionOf(single(criterion));
+    let sum = 0;
+    for (const [r, row] of range.entries()) {
+      for (const [c, value] of row.entries()) {
+        const number = added[r]?.[c];
+        if (meets(value) && typeof number === "number") sum += number;
+      }
+    }
+    return sum;
+  },
+  SUMPRODUCT: (given) => {
+    const ranges = given.map((value) => (isRange(value) ? value : [[value]])) as Single[][][];
+    const factor = (value: Single | undefined) => (typeof value === "number" ? value : 0);
+    let sum = 0;
+    for (const [r, row] of (ranges[0] ?? []).entries()) {
+      for (const c of row.keys()) sum += ranges.reduce((product, range) => product * factor(range[r]?.[c]), 1);
+    }
+    return sum;
+  },
+  PRODUCT: overNumbers((numbers) => numbers.reduce((product, number) => product * number, 1)),
+  ROUND: rounding((number) => Math.round(number)),
+  ROUNDUP: rounding(Math.ceil),
+  ROUNDDOWN: rounding(Math.floor),
+  TRUNC: rounding(Math.floor),
+  INT: onNumbers((number) => Math.floor(number!)),
+  CEILING: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.ceil(tidy(number! / step)) * step)),
+  FLOOR: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.floor(tidy(number! / step)) * step)),
+  ABS: onNumbers((number) => Math.abs(number!)),
+  SQRT: onNumbers((number) => (number! < 0 ? { error: "#NUM!" } : Math.sqrt(number!))),
+  MOD: onNumbers((number, by = 0) => (by === 0 ? { error: "#DIV/0!" } : number! - by * Math.floor(number! / by))),
+  POWER: onNumbers((number, power = 0) => number! ** power),
+  PI: () => Math.PI,
+  ROWS: ([range]) => (range !== undefined && isRange(range) ? range.length : 1),
+  COLUMNS: ([range]) => (range !== undefined && isRange(range) ? (range[0]?.length ?? 0) : 1),
+  AND: (given) => truths(given, (all) => all.every(Boolean)),
+  OR: (given) => truths(given, (all) => all.some(Boolean)),
+  NOT: ([value]) => truths([value ?? null], ([one]) => !one),
+  N: ([value]) => (typeof value === "number" ? value : 0),
+  ISBLANK: ([value]) => single(value ?? null) === null,
+  ISNUMBER: ([value]) => typeof single(value ?? null) === "number",
+  ISTEXT: ([value]) => typeof single(value ?? null) === "string",
+  ISERROR: ([value]) => isFailure(single(value ?? null)),
+  TRUE: () => true,
+  FALSE: () => false,
+};
+
+/** Numbers of ranges, and single values that can be read as numbers; the first error among them is the answer. */
+function overNumbers(work: (numbers: readonly number[]) => Value) {
+  return (given: readonly Value[]): Value => {
+    const numbers: number[] = [];
+    for (const value of given) {
+      if (!isRange(value)) {
+        const number = numberOf(value);
+        if (typeof number !== "number") return number;
+        if (value !== null) numbers.push(number);
+        continue;
+      }
+      for (const one of value.flat()) {
+        if (isFailure(one)) return one;
+        if (typeof one === "number") numbers.push(one);
+      }
+    }
+    return work(numbers);
+  };
+}
+
+function onNumbers(work: (...numbers: (number | undefined)[]) => number | Failure) {
+  return (given: readonly Value[]): Value => {
+    const numbers = given.map(numberOf);
+    const wrong = numbers.find((number) => typeof number !== "number");
+    return wrong ?? work(...(numbers as number[]));
+  };
+}
+
+/** Rounds the size of a number to a place; the sign is put back, as the host does it. */
+function rounding(round: (number: number) => number) {
+  return onNumbers((number, places = 0) => {
+    const factor = 10 ** Math.trunc(places);
+    return (Math.sign(number!) * round(tidy(Math.abs(number!) * factor))) / factor;
+  });
+}
+
+/** Takes off what binary arithmetic adds, such as 1.1 × 10 = 11.000000000000002. */
+const tidy = (number: number) => Number(number.toPrecision(15));
+
+function truths(given: readonly Value[], work: (all: readonly boolean[]) => boolean): Value {
+  const all: boolean[] = [];
+  for (const value of flat(given)) {
+    const truth = truthOf(value);
+    if (typeof truth !== "boolean") return truth;
+    all.push(truth);
+  }
+  return work(all);
+}
+
+const flat = (given: readonly Value[]): Single[] => given.flatMap((value) => (isRange(value) ? value.flat() : [value]));
+
+function criterionOf(criterion: Single): (value: Single) => boolean {
+  if (criterion === null || isFailure(criterion)) throw new Unknown("a criterion");
+  const [, operator = "=", rest = ""] = /^(<>|<=|>=|=|<|>)?(.*)$/s.exec(textOf(criterion)) ?? [];
+  if (/[*?]/.test(rest)) throw new Unknown("a wildcard");
+  const number = rest.trim() === "" ? Number.NaN : Number(rest);
+  return (value) => {
+    if (Number.isNaN(number)) {
+      const same = (value === null || isFailure(value) ? "" : textOf(value)).toLowerCase() === rest.toLowerCase();
+      if (operator === "=") return same;
+      if (operator === "<>") return !same;
+      throw new Unknown("an order of texts");
+    }
+    if (typeof value !== "number") return operator === "<>";
+    return {
+      "=": value === number,
+      "<>": value !== number,
+      "<": value < number,
+      ">": value > number,
+      "<=": value <= number,
+      ">=": value >= number,
+    }[operator] as boolean;
+  };
+}

@@ -1,0 +1,113 @@
+import { type Book, type Cell, contains, type Target } from "../book";
+import type { Pattern } from "./pattern";
+import type { Reference } from "./reference";
+
+/** Formula cells below one another that share their pattern. */
+export interface Run {
+  readonly sheet: number;
+  readonly column: number;
+  readonly from: number;
+  readonly to: number;
+  readonly pattern: Pattern;
+}
+
+/** A formula that reads a cell, and by which of its references. */
+export interface Reader extends Cell {
+  readonly pattern: Pattern;
+  readonly reference: Reference;
+  readonly target: Target;
+}
+
+interface Reach {
+  readonly run: Run;
+  readonly reference: Reference;
+  /** Everything that the reference reaches from any cell of the run. */
+  readonly hull: Target;
+}
+
+/** Ranges over more columns than this are kept in one list for the whole sheet. */
+const WIDE = 60;
+
+/** Which formulas read a cell, for a whole workbook. */
+export class Readers {
+  readonly runs: readonly Run[];
+  readonly #byColumn = new Map<string, Reach[]>();
+  readonly #wide = new Map<number, Reach[]>();
+
+  private constructor(
+    readonly book: Book,
+    runs: readonly Run[],
+  ) {
+    this.runs = runs;
+    for (const run of runs) for (const reference of run.pattern.references) this.#keep(run, reference);
+  }
+
+  static *read(book: Book): Generator<undefined, Readers> {
+    const runs: Run[] = [];
+    for (const grid of book.grids) {
+      for (let column = grid.left; column <= grid.right; column++) {
+        yield undefined;
+        let open: { from: number; pattern: Pattern } | undefined;
+        for (let row = grid.top; row <= grid.bottom + 1; row++) {
+          const pattern = book.patternAt(grid.index, row, column);
+          if (open && pattern === open.pattern) continue;
+          if (open) runs.push({ sheet: grid.index, column, from: open.from, to: row - 1, pattern: open.pattern });
+          open = pattern && { from: row, pattern };
+        }
+      }
+    }
+    return new Readers(book, runs);
+  }
+
+  /** The formulas that read a cell; of those filled down over a fixed reference, the first only. */
+  of(cell: Cell): Reader[] {
+    const reaches = [
+      ...(this.#byColumn.get(columnKey(cell.sheet, cell.column)) ?? []),
+      ...(this.#wide.get(cell.sheet) ?? []),
+    ];
+    return reaches.flatMap(({ run, reference, hull }) =>
+      contains(hull, cell) ? this.#inRun(run, reference, cell) : [],
+    );
+  }
+
+  #inRun(run: Run, reference: Reference, cell: Cell): Reader[] {
+    const { top, bottom } = reference.edges ?? {};
+    // A reference that goes along reaches a row from few cells of the run; any other from all or from half of them.
+    const moves = top && bottom && !top.fixed && !bottom.fixed;
+    const first = moves ? Math.max(run.from, cell.row - Math.max(top.at, bottom.at)) : run.from;
+    const last = moves ? Math.min(run.to, cell.row - Math.min(top.at, bottom.at)) : run.to;
+    const found: Reader[] = [];
+    for (let row = first; row <= last; row++) {
+      const at = { sheet: run.sheet, row, column: run.column };
+      const target = this.book.targetOf(reference, at);
+      if (!target || target.sheet !== cell.sheet || !contains(target, cell)) continue;
+      found.push({ ...at, pattern: run.pattern, reference, target });
+      if (!moves) break;
+    }
+    return found;
+  }
+
+  #keep(run: Run, reference: Reference): void {
+    const ends = [run.from, run.to].map((row) => this.book.targetOf(reference, { ...run, row }));
+    const [first, last] = ends;
+    if (!first || !last) return;
+    const row = Math.min(first.row, last.row);
+    const end = Math.max(first.row + first.rows, last.row + last.rows);
+    const hull = { ...first, row, rows: end - row };
+    const reach = { run, reference, hull };
+    if (hull.columns > WIDE) keepIn(this.#wide, hull.sheet, reach);
+    else {
+      for (let column = hull.column; column < hull.column + hull.columns; column++) {
+        keepIn(this.#byColumn, columnKey(hull.sheet, column), reach);
+      }
+    }
+  }
+}
+
+const columnKey = (sheet: number, column: number) => `${sheet}:${column}`;
+
+function keepIn<Key, Item>(lists: Map<Key, Item[]>, key: Key, item: Item): void {
+  const list = lists.get(key);
+  if (list) list.push(item);
+  else lists.set(key, [item]);
+}

@@ -1,0 +1,55 @@
+import type { FunctionKnowledge } from "./knowledge/argument";
+import { digging } from "./knowledge/digging";
+import { measuring } from "./knowledge/measuring";
+import { money } from "./knowledge/money";
+import { stoneFunctions } from "./knowledge/stone";
+import { supplies } from "./knowledge/supplies";
+
+/** A row of a published table: a name, and where its figure comes from. */
+export interface KnownRow {
+  readonly name: string;
+  readonly source: string;
+}
+
+/** What of the other rooms is handed to a check or an explanation, since this room asks none of them. */
+export interface Knowledge {
+  /** What stands before the dot in the names of the functions: "BED". */
+  readonly namespace: string;
+  readonly functions: readonly FunctionKnowledge[];
+  /** The table of stone; weights in short tons a loose cubic yard. */
+  readonly stones: readonly (KnownRow & {
+    readonly tonsPerYard: number;
+    readonly low: number;
+    readonly high: number;
+  })[];
+  /** The table of soils; swell as a share. */
+  readonly soils: readonly (KnownRow & { readonly swell: number })[];
+}
+
+/** What is known of every worksheet function. A contract test holds it against the functions' own metadata. */
+export const functionKnowledge: readonly FunctionKnowledge[] = [
+  ...measuring,
+  ...digging,
+  ...supplies,
+  ...stoneFunctions,
+  ...money,
+];
+
+/**
+ * The knowledge of a check, from the tables of stone and soil.
+ *
+ * @example knowledgeOf(STONES, SOILS)
+ */
+export function knowledgeOf(stones: Knowledge["stones"], soils: Knowledge["soils"], namespace = "BED"): Knowledge {
+  return { namespace, functions: functionKnowledge, stones, soils };
+}
+
+/** The function that a formula calls by its full name, such as `BED.STONE_TONS`; undefined for any other. */
+export function knownFunction({ namespace, functions }: Knowledge, called: string): FunctionKnowledge | undefined {
+  const name = called.toUpperCase();
+  const prefix = `${namespace.toUpperCase()}.`;
+  return name.startsWith(prefix) ? functions.find((one) => prefix + one.name === name) : undefined;
+}
+
+/** The name of a function as it is called: `fullName(knowledge, "FEET")` is `BED.FEET`. */
+export const fullName = ({ namespace }: Knowledge, name: string): string => `${namespace}.${name}`;

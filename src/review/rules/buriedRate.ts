@@ -1,0 +1,146 @@
+import { toCol } from "@borgar/fx";
+import type { Cell, Target } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { PatternReader } from "../formula/pattern";
+import { calledName, isCall, isNumber, type Tree, walk } from "../formula/tree";
+import type { Study } from "../study";
+import { addressFrom, localAddress, nameOf, percent, quotedSheet, short } from "../words";
+import { change, type Observation, type Rule } from "./rule";
+
+/** Numbers that belong to the arithmetic of beds and to units, and mean nothing when they equal a rate. */
+const ORDINARY = new Set([
+  0, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 24, 27, 36, 60, 100, 144, 200, 324, 1000, 2000, 43560,
+]);
+/** Arguments of these are digits, columns or codes, and no amounts. */
+const TECHNICAL =
+  /^(ROUND(UP|DOWN)?|TRUNC|VLOOKUP|HLOOKUP|INDEX|MATCH|CHOOSE|SUBTOTAL|AGGREGATE|TEXT|LEFT|RIGHT|MID|MROUND|CEILING|FLOOR)$/;
+/** Sheets on which rates are kept. */
+const RATE_SHEET = /\b(rates?|prices?|costs?|assumptions?|inputs?|settings|markups?)\b/i;
+
+export const buriedRate: Rule = {
+  id: "buried-rate",
+  title: "A rate is typed into a formula, and stands in a cell, too",
+  level: "odd",
+  rank: 20,
+  matters: "When the rate changes, this formula goes on with the old one.",
+  covers: ["unlike-neighbors"],
+  *look(study) {
+    const rates = ratesOf(study);
+    if (rates.size === 0) return;
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      let count = 0;
+      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
+        if (count++ % 2000 === 0) yield undefined;
+        for (const { value, tree } of amountsIn(pattern)) {
+          const rate = rates.get(value);
+          if (rate && !reads(study, cell, rate)) yield observe(study, cell, pattern, rate, tree);
+        }
+      }
+    }
+  },
+};
+
+interface Rate {
+  readonly target: Target;
+  readonly value: number;
+  /** The name that stands for it, where it has one. */
+  readonly name?: string;
+}
+
+/** Cells with a typed number that a name stands for, or that stand labelled on a sheet of rates; each number once. */
+function ratesOf({ book }: Study): Map<number, Rate> {
+  const found: Rate[] = [];
+  for (const { name } of book.facts.names) {
+    const target = book.namedTarget(name, 0);
+    if (!target || target.rows * target.columns !== 1) continue;
+    const grid = book.grids[target.sheet]!;
+    if (grid.isTypedNumber(target.row, target.column))
+      found.push({ target, name, value: grid.number(target.row, target.column)! });
+  }
+  for (const grid of book.grids) {
+    if (!RATE_SHEET.test(grid.name)) continue;
+    for (let row = grid.top; row <= grid.bottom; row++) {
+      for (let column = grid.left; column <= grid.right; column++) {
+        if (!grid.isTypedNumber(row, column) || book.places[grid.index]!.labelOf(row, column) === "") continue;
+        found.push({
+          target: { sheet: grid.index, row, column, rows: 1, columns: 1 },
+          value: grid.number(row, column)!,
+        });
+      }
+    }
+  }
+  const rates = new Map<number, Rate>();
+  const twice = new Set<number>();
+  for (const rate of found) {
+    const known = rates.get(rate.value);
+    if (known && !isSame(known.target, rate.target)) twice.add(rate.value);
+    if (!known && !ORDINARY.has(rate.value)) rates.set(rate.value, rate);
+  }
+  // A number that two rates have could be either of them.
+  for (const value of twice) rates.delete(value);
+  return rates;
+}
+
+const isSame = (one: Target, other: Target) =>
+  one.sheet === other.sheet && one.row === other.row && one.column === other.column;
+
+function reads(study: Study, cell: Cell, { target }: Rate): boolean {
+  return (
+    isSame({ ...cell, rows: 1, columns: 1 }, target) || study.book.targetsOf(cell).some((one) => isSame(one, target))
+  );
+}
+
+/** The amounts that are typed into a formula; `8%` counts as 0.08. */
+function* amountsIn(pattern: Pattern): Generator<{ readonly value: number; readonly tree: Tree }> {
+  for (const { part, around } of walk(pattern.tree ?? null)) {
+    if (!isNumber(part)) continue;
+    const parent = around.at(-1) ?? null;
+    if (isCall(parent) && TECHNICAL.test(calledName(parent)) && parent.arguments[0] !== part) continue;
+    if (parent?.type === "UnaryExpression" && parent.operator === "%") {
+      yield { value: Number((part.value / 100).toPrecision(12)), tree: parent };
+    } else {
+      yield { value: part.value, tree: part };
+      // 1.08 is waste of 8 % in a product.
+      if (part.value > 1 && part.value < 2) yield { value: Number((part.value - 1).toPrecision(12)), tree: part };
+    }
+  }
+}
+
+function observe(study: Study, cell: Cell, pattern: Pattern, rate: Rate, tree: Tree): Observation {
+  const { book } = study;
+  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const at = `$${toCol(rate.target.column)}$${rate.target.row + 1}`;
+  const reference =
+    rate.name ?? (rate.target.sheet === cell.sheet ? at : `${quotedSheet(book.grids[rate.target.sheet]!.name)}!${at}`);
+  const mended = replaced(formula, cell, pattern, tree, rate, reference);
+  const shown = rate.value < 1 ? percent(rate.value) : short(rate.value);
+  return {
+    cell,
+    more: [rate.target],
+    group: `${cell.sheet}:${pattern.id}`,
+    about: formula,
+    seen:
+      `${localAddress(cell)} (${nameOf(book, cell)}) has ${shown} typed into ${formula}; ` +
+      `${rate.name ?? nameOf(book, rate.target)} in ${addressFrom(book, cell, rate.target)} is ${shown}.`,
+    todo: `Read ${reference} instead.`,
+    ...(mended !== undefined && { fix: [change(study, cell, mended)] }),
+  };
+}
+
+/** The formula with the reference in place of the number; of `1.08` it makes `(1+waste)`. */
+function replaced(
+  formula: string,
+  cell: Cell,
+  pattern: Pattern,
+  tree: Tree,
+  rate: Rate,
+  reference: string,
+): string | undefined {
+  const place = [...walk(pattern.tree ?? null)].findIndex(({ part }) => part === tree);
+  const own = new PatternReader().read(formula, cell.row, cell.column);
+  const part = [...walk(own.tree ?? null)][place]?.part;
+  if (!part?.loc) return undefined;
+  const isRaised = isNumber(part) && part.value !== rate.value;
+  return formula.slice(0, part.loc[0]) + (isRaised ? `(1+${reference})` : reference) + formula.slice(part.loc[1]);
+}

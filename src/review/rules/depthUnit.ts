@@ -1,0 +1,52 @@
+import { type Measure, measuresOf } from "../sheet/measures";
+import type { Role } from "../sheet/roles";
+import type { Study } from "../study";
+import { localAddress, nameOf, short } from "../words";
+import { change, type Observation, type Rule } from "./rule";
+
+const DEPTHS = new Set<Role>(["border height", "dig depth", "stone depth", "trench depth"]);
+const INCHES_PER_FOOT = 12;
+/** Depths that are dug and filled, in inches (common practice: 1 to 9, borders up to 12). */
+const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
+/** Less than this is no depth in inches, more than this none in feet. */
+const [LEAST_IN, MOST_FT] = [0.76, 1.5];
+
+export const depthUnit: Rule = {
+  id: "depth-unit",
+  title: "A depth looks like feet among inches, or the reverse",
+  level: "slip",
+  rank: 95,
+  matters: "Stone and digging come out twelve times too small or too large.",
+  covers: ["depth-sense", "whole-percent"],
+  *look(study) {
+    for (const measure of measuresOf(study)) {
+      if (!DEPTHS.has(measure.role) || !measure.isTyped) continue;
+      const seen = observe(study, measure);
+      if (seen) yield seen;
+    }
+  },
+};
+
+function observe(study: Study, { cell, number, unit, role }: Measure): Observation | undefined {
+  const isInches = unit === undefined || unit.name === "in";
+  if ((!isInches && unit?.name !== "ft") || number <= 0) return undefined;
+  const looksLikeFeet = isInches && number < LEAST_IN && inRange(number * INCHES_PER_FOOT);
+  const looksLikeInches = !isInches && number >= MOST_FT && inRange(number);
+  if (!looksLikeFeet && !looksLikeInches) return undefined;
+  // A trench or a gap may be a fraction of an inch.
+  if (looksLikeFeet && role === "trench depth" && unit) return undefined;
+  const inches = looksLikeFeet ? number * INCHES_PER_FOOT : number;
+  const mended = Number((looksLikeFeet ? number * INCHES_PER_FOOT : number / INCHES_PER_FOOT).toPrecision(6));
+  return {
+    cell,
+    group: `${cell.sheet}:${role}:${isInches}`,
+    about: String(number),
+    seen:
+      `${localAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
+      `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
+    todo: `Type ${short(mended)}, or tape text with its unit, such as ${short(inches)}".`,
+    fix: [change(study, cell, mended)],
+  };
+}
+
+const inRange = (inches: number) => inches >= SHALLOWEST_IN && inches <= DEEPEST_IN;

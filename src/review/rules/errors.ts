@@ -1,0 +1,130 @@
+import { type Cell, cellKey } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { targetOfTree } from "../formula/sums";
+import { calledName, isCall, isReference, walk } from "../formula/tree";
+import { isFailure } from "../formula/values";
+import { knownFunction } from "../knowledge";
+import type { Study } from "../study";
+import { addressFrom, list, localAddress, nameOf } from "../words";
+import type { Observation, Rule } from "./rule";
+
+/** The host's words for a cell that is still being worked out. */
+const WAITING = new Set(["#BUSY!", "#GETTING_DATA", "#CALC!"]);
+/** Readers of an error are followed this many steps, to find the totals it spoils. */
+const STEPS = 200;
+
+export const errors: Rule = {
+  id: "error",
+  title: "An error runs into what depends on it",
+  level: "slip",
+  rank: 90,
+  matters: "Every total behind it shows an error, or was made to hide it.",
+  covers: ["unlike-neighbors", "blank"],
+  *look(study) {
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      for (let row = grid.top; row <= grid.bottom; row++) {
+        if (row % 200 === 0) yield undefined;
+        for (let column = grid.left; column <= grid.right; column++) {
+          if (grid.kind(row, column) !== "error" || WAITING.has(String(grid.value(row, column)))) continue;
+          const cell = { sheet: grid.index, row, column };
+          if (!comesFromElsewhere(study, cell)) yield observe(study, cell);
+        }
+      }
+    }
+  },
+};
+
+/** An error that another cell handed on is told where it began. */
+function comesFromElsewhere({ book }: Study, cell: Cell): boolean {
+  return book.targetsOf(cell).some(({ sheet, row, column, rows, columns }) => {
+    const grid = book.grids[sheet]!;
+    for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
+      for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {
+        if (grid.kind(r, c) === "error") return true;
+      }
+    }
+    return false;
+  });
+}
+
+function observe(study: Study, cell: Cell): Observation {
+  const { book } = study;
+  const grid = book.grids[cell.sheet]!;
+  const error = String(grid.value(cell.row, cell.column));
+  const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+  const blank = pattern && blankNeeded(study, cell, pattern);
+  const spoiled = spoiledBy(study, cell);
+  const into = spoiled.length > 0 ? ` It runs into ${list(spoiled.map((one) => addressFrom(book, cell, one)))}.` : "";
+  const group = `${cell.sheet}:${cell.column}:${pattern?.id ?? error}`;
+  if (blank) {
+    return {
+      cell: blank,
+      more: [cell],
+      group: `${group}:blank`,
+      about: `blank for ${error}`,
+      seen: `${localAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
+      todo: "Type what belongs there.",
+    };
+  }
+  const reason = pattern && reasonOf(study, cell, pattern, error);
+  return {
+    cell,
+    group,
+    about: error,
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
+    todo:
+      error === "#NAME?"
+        ? "Check the spelling of the function or name, or load the add-in that has it."
+        : "Mend what the formula reads.",
+  };
+}
+
+/** A blank cell that the formula cannot do without: a divisor, or an argument that has to be given. */
+function blankNeeded(study: Study, cell: Cell, pattern: Pattern): Cell | undefined {
+  for (const { part } of walk(pattern.tree ?? null)) {
+    const needs =
+      part.type === "BinaryExpression" && part.operator === "/"
+        ? [part.arguments[1] ?? null]
+        : isCall(part)
+          ? (knownFunction(study.knowledge, calledName(part))?.arguments ?? []).flatMap(({ fallback, many }, place) =>
+              fallback === undefined && !many ? [part.arguments[place] ?? null] : [],
+            )
+          : [];
+    for (const need of needs) {
+      const target = isReference(need) ? targetOfTree(study.book, cell, pattern, need) : undefined;
+      if (target && target.rows * target.columns === 1 && study.valueAt(target) === null) return target;
+    }
+  }
+  return undefined;
+}
+
+/** What the function itself says, where it can be asked; hosts do not always show it. */
+function reasonOf(study: Study, cell: Cell, pattern: Pattern, error: string): string | undefined {
+  if (/#REF!/.test(pattern.text) || error === "#REF!") return "it reads cells that were deleted.";
+  for (const { part } of walk(pattern.tree ?? null)) {
+    if (!isCall(part) || !knownFunction(study.knowledge, calledName(part))) continue;
+    const value = study.valueOf(cell, pattern, part);
+    if (isFailure(value) && value.message) return value.message;
+  }
+  return error === "#DIV/0!" ? "it divides by 0 or by a blank." : undefined;
+}
+
+/** The sums at the end of what reads the error, or what reads it last. */
+function spoiledBy(study: Study, cell: Cell): Cell[] {
+  const seen = new Map<string, Cell>();
+  const open: Cell[] = [cell];
+  const ends: Cell[] = [];
+  for (let step = 0; open.length > 0 && step < STEPS; step++) {
+    const next = open.shift()!;
+    const readers = study.readers.of(next).filter((reader) => isFailure(study.valueAt(reader)));
+    if (readers.length === 0 && next !== cell) ends.push(next);
+    for (const { sheet, row, column } of readers) {
+      const reader = { sheet, row, column };
+      if (seen.has(cellKey(reader))) continue;
+      seen.set(cellKey(reader), reader);
+      open.push(reader);
+    }
+  }
+  return ends;
+}

@@ -1,0 +1,178 @@
+import { type Cell, contains, type Target } from "../book";
+import { isPlainSum, type Sum } from "../formula/sums";
+import type { Study, SummingCell } from "../study";
+
+/** Years stand in headings as numbers. */
+const isYear = (value: number) => Number.isInteger(value) && value >= 1990 && value <= 2100;
+/** Left out in larger numbers than this, they are not left out by mistake; the first are told. */
+const MOST = 200;
+
+/** Which way a sum goes, and from where to where. */
+interface Stretch {
+  readonly direction: "down" | "across";
+  readonly at: number;
+  readonly sheet: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The cells that a sum leaves out: in gaps between what it takes, or right before or behind it. */
+export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] {
+  const stretch = stretchOf(sum.targets);
+  if (!stretch || isRepeated(study, summing, stretch.direction)) return [];
+  const { cell } = summing;
+  const left: Cell[] = [];
+  const look = (along: number, isNear: boolean) => {
+    const at = cellAt(stretch, along);
+    if (sum.targets.some((target) => contains(target, at))) return "taken";
+    return isLeftOut(study, summing, sum, stretch, at, isNear) ? at : undefined;
+  };
+  for (let along = stretch.from; along <= stretch.to; along++) {
+    const found = look(along, true);
+    if (found && found !== "taken") left.push(found);
+  }
+  // Between the range and a sum at its end everything is looked at, otherwise only what adjoins it.
+  const own =
+    cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at ? lengthwise(stretch, cell) : undefined;
+  const limit = own !== undefined && own > stretch.to ? own - 1 : undefined;
+  for (let along = stretch.to + 1; along <= (limit ?? Number.POSITIVE_INFINITY) && left.length < MOST; along++) {
+    const found = look(along, limit !== undefined);
+    if (found && found !== "taken") left.push(found);
+    else if (limit === undefined || isEnd(study, stretch, along)) break;
+  }
+  for (let along = stretch.from - 1; along >= 0 && along !== own && left.length < MOST; along--) {
+    const found = look(along, false);
+    if (!found || found === "taken") break;
+    left.unshift(found);
+  }
+  return left;
+}
+
+function stretchOf(targets: readonly Target[]): Stretch | undefined {
+  const [first] = targets;
+  if (!first || targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
+  const sameColumn = targets.every(({ column, columns }) => column === first.column && columns === 1);
+  const sameRow = targets.every(({ row, rows }) => row === first.row && rows === 1);
+  const count = targets.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
+  if (sameColumn === sameRow || count < 2) return undefined;
+  const starts = targets.map(({ row, column }) => (sameColumn ? row : column));
+  const ends = targets.map(({ row, column, rows, columns }) => (sameColumn ? row + rows : column + columns) - 1);
+  return {
+    direction: sameColumn ? "down" : "across",
+    at: sameColumn ? first.column : first.row,
+    sheet: first.sheet,
+    from: Math.min(...starts),
+    to: Math.max(...ends),
+  };
+}
+
+const lengthwise = ({ direction }: Stretch, { row, column }: Cell) => (direction === "down" ? row : column);
+const sideways = ({ direction }: Stretch, { row, column }: Cell) => (direction === "down" ? column : row);
+const cellAt = ({ direction, at, sheet }: Stretch, along: number): Cell =>
+  direction === "down" ? { sheet, row: along, column: at } : { sheet, row: at, column: along };
+
+/** Moving averages and running totals stand beside one another along their own range, and take parts on purpose. */
+function isRepeated({ book }: Study, { cell, pattern }: SummingCell, direction: Stretch["direction"]): boolean {
+  const [down, across] = direction === "down" ? [1, 0] : [0, 1];
+  return [-1, 1].some(
+    (step) => book.patternAt(cell.sheet, cell.row + step * down, cell.column + step * across) === pattern,
+  );
+}
+
+/** A row of headings ends what a sum can be meant to take. */
+function isEnd({ book }: Study, { direction, sheet, at }: Stretch, along: number): boolean {
+  return (
+    direction === "down" &&
+    book.places[sheet]!.headingRows.some(({ row, first, last }) => row === along && first <= at && at <= last)
+  );
+}
+
+function isLeftOut(
+  study: Study,
+  { cell }: SummingCell,
+  sum: Sum,
+  stretch: Stretch,
+  at: Cell,
+  isNear: boolean,
+): boolean {
+  const { book } = study;
+  const grid = book.grids[at.sheet]!;
+  const value = grid.number(at.row, at.column);
+  if (value === undefined || (at.sheet === cell.sheet && at.row === cell.row && at.column === cell.column))
+    return false;
+  const pattern = book.patternAt(at.sheet, at.row, at.column);
+  if (pattern && isPlainSum(pattern)) return false;
+  if (stretch.direction === "down" && book.places[at.sheet]!.isTotalRow(at.row, at.column)) return false;
+  // What is worked out from the cells that are taken is no further item beside them.
+  const reads = pattern ? book.targetsOf(at) : [];
+  if (
+    reads.some((target) =>
+      touches(target, { sheet: cell.sheet, row: cell.row, column: cell.column, rows: 1, columns: 1 }),
+    )
+  )
+    return false;
+  if (
+    pattern &&
+    reads.some((target) => sum.targets.some((taken) => touches(taken, target) && target.rows + target.columns > 2))
+  )
+    return false;
+  return isLike(study, stretch, sum, at, value, isNear) && !isTakenElsewhere(study, cell, sum, at);
+}
+
+/** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
+function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, value: number, isNear: boolean): boolean {
+  const grid = book.grids[at.sheet]!;
+  const taken: Cell[] = [];
+  for (let along = stretch.from; along <= stretch.to && taken.length < 60; along++) {
+    const inside = cellAt(stretch, along);
+    if (sum.targets.some((target) => contains(target, inside)) && grid.number(inside.row, inside.column) !== undefined)
+      taken.push(inside);
+  }
+  const [sample] = taken;
+  if (!sample) return false;
+  const pattern = book.patternAt(at.sheet, at.row, at.column);
+  const patterns = taken.map(({ sheet, row, column }) => book.patternAt(sheet, row, column));
+  const typed = patterns.filter((one) => one === undefined).length;
+  const skeletons = new Set(patterns.map((one) => one?.skeleton));
+  const areDifferent = skeletons.size > patterns.length / 2;
+  const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
+  if (!alike || (!pattern && isYear(value))) return false;
+  const places = book.places[at.sheet]!;
+  const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
+  if (
+    stretch.direction === "down" &&
+    one.heading !== "" &&
+    places.headingRowOf(at.row, at.column) === places.headingRowOf(sample.row, sample.column)
+  ) {
+    return true;
+  }
+  return (
+    one.unit?.name === other.unit?.name &&
+    one.role === other.role &&
+    grid.format(at.row, at.column) === grid.format(sample.row, sample.column)
+  );
+}
+
+/** Whether another sum of the kind, that shares nothing with this one, takes the cell: then the parts are parts on purpose. */
+function isTakenElsewhere({ summing }: Study, own: Cell, sum: Sum, at: Cell): boolean {
+  return summing.some(
+    ({ cell, sums }) =>
+      (cell.sheet !== own.sheet || cell.row !== own.row || cell.column !== own.column) &&
+      sums.some(
+        ({ targets }) =>
+          targets.some((target) => target.sheet === at.sheet && contains(target, at)) &&
+          !targets.some((target) => sum.targets.some((taken) => touches(taken, target))),
+      ),
+  );
+}
+
+/** Whether two areas share a cell. */
+export function touches(one: Target, other: Target): boolean {
+  return (
+    one.sheet === other.sheet &&
+    one.row < other.row + other.rows &&
+    other.row < one.row + one.rows &&
+    one.column < other.column + other.columns &&
+    other.column < one.column + one.columns
+  );
+}

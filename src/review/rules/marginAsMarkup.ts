@@ -1,0 +1,125 @@
+import type { Cell } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { targetOfTree } from "../formula/sums";
+import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, type Tree, walk } from "../formula/tree";
+import { fullName } from "../knowledge";
+import { asNumber, type Study } from "../study";
+import { addressFrom, localAddress, nameOf, percent, short } from "../words";
+import { type Observation, offBy, type Rule } from "./rule";
+
+export const marginAsMarkup: Rule = {
+  id: "margin-as-markup",
+  title: "Markup and margin are mixed up",
+  level: "slip",
+  rank: 20,
+  matters: "Markup is a share of the cost, margin of the price: 35 % of one is 54 % of the other.",
+  covers: ["unlike-neighbors"],
+  *look(study) {
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      let count = 0;
+      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
+        if (count++ % 2000 === 0) yield undefined;
+        for (const use of pricingIn(study, pattern)) {
+          const seen = observe(study, cell, pattern, use);
+          if (seen) yield seen;
+        }
+      }
+    }
+  },
+};
+
+/** A price that a formula makes of a cost and a share, and in which way. */
+interface Pricing {
+  readonly way: "markup" | "margin";
+  readonly share: Tree;
+  /** Absent where the cost is not one part of the formula. */
+  readonly cost: Tree | undefined;
+}
+
+function* pricingIn(study: Study, pattern: Pattern): Generator<Pricing> {
+  for (const { part, around } of walk(pattern.tree ?? null)) {
+    if (isCall(part)) {
+      const [cost = null, share = null] = part.arguments as Tree[];
+      const name = calledName(part);
+      if (name === fullName(study.knowledge, "PRICE_MARKUP").toUpperCase()) yield { way: "markup", share, cost };
+      if (name === fullName(study.knowledge, "PRICE_MARGIN").toUpperCase()) yield { way: "margin", share, cost };
+      continue;
+    }
+    if (!isBinary(part)) continue;
+    const isInner =
+      isBinary(around.at(-1) ?? null) && /[*/]/.test((around.at(-1) as { operator?: string }).operator ?? "");
+    if (/[*/]/.test(part.operator) && !isInner) yield* inProduct(part);
+    if (part.operator === "+") yield* inSum(part);
+  }
+}
+
+/** `cost*(1+share)` and `cost/(1-share)`. */
+function* inProduct(tree: Tree): Generator<Pricing> {
+  const factors = factorsOf(tree);
+  for (const { factor, above } of factors) {
+    if (!isBinary(factor) || (factor.operator !== "+" && factor.operator !== "-")) continue;
+    const [left = null, right = null] = factor.arguments as Tree[];
+    const isOne = (part: Tree) => isNumber(part) && part.value === 1;
+    const share = isOne(left) ? right : isOne(right) && factor.operator === "+" ? left : undefined;
+    if (share === undefined) continue;
+    const others = factors.filter((other) => other.factor !== factor);
+    const cost = others.length === 1 ? others[0]!.factor : undefined;
+    if (factor.operator === "+" && above) yield { way: "markup", share, cost };
+    if (factor.operator === "-" && !above) yield { way: "margin", share, cost };
+  }
+}
+
+/** `cost+cost*share`. */
+function* inSum(tree: Tree): Generator<Pricing> {
+  if (!isBinary(tree)) return;
+  const [left = null, right = null] = tree.arguments as Tree[];
+  for (const [cost, product] of [
+    [left, right],
+    [right, left],
+  ] as const) {
+    if (!isReference(cost) || !isBinary(product) || product.operator !== "*") continue;
+    const share = product.arguments.find((one) => !(isReference(one) && one.value === cost.value));
+    const has = product.arguments.some((one) => isReference(one) && one.value === cost.value);
+    if (has && share) yield { way: "markup", share, cost };
+  }
+}
+
+function observe(study: Study, cell: Cell, pattern: Pattern, { way, share, cost }: Pricing): Observation | undefined {
+  const { book } = study;
+  const target = targetOfTree(book, cell, pattern, share);
+  if (!target || target.rows * target.columns !== 1) return undefined;
+  const name = isReference(share) && share.kind === "name" ? share.value : nameOf(book, target);
+  const says = calls(name);
+  if (says === undefined || says === way) return undefined;
+  const shareIs = asNumber(study.valueAt(target));
+  const costIs = cost ? asNumber(study.valueOf(cell, pattern, cost)) : undefined;
+  const both =
+    shareIs === undefined || shareIs >= 1
+      ? ""
+      : costIs === undefined
+        ? ` A margin of ${percent(shareIs)} is a markup of ${percent(shareIs / (1 - shareIs))}.`
+        : ` On ${short(costIs)} a markup of ${percent(shareIs)} makes ${short(costIs * (1 + shareIs))}, a margin of ${percent(shareIs)} makes ${short(costIs / (1 - shareIs))}.`;
+  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  return {
+    cell,
+    more: [target],
+    group: `${cell.sheet}:${pattern.id}`,
+    about: `${pattern.relative} ${name}`,
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
+    todo:
+      says === "margin"
+        ? "For a margin divide the cost by 1 − margin; for a markup say so in the heading."
+        : "For a markup multiply the cost by 1 + markup; for a margin say so in the heading.",
+    rank:
+      shareIs === undefined || shareIs >= 1
+        ? marginAsMarkup.rank
+        : Math.max(5, offBy(1 + shareIs, 1 / (1 - shareIs), 20)),
+  };
+}
+
+/** Which of the two a heading, a label or a name says; undefined where it says neither, or both. */
+function calls(name: string): "markup" | "margin" | undefined {
+  const [margin, markup] = [/margin/i.test(name), /mark[\s-]?up/i.test(name)];
+  return margin === markup ? undefined : margin ? "margin" : "markup";
+}

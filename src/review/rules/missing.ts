@@ -1,0 +1,172 @@
+import { type Mention, mentionsOf, NOTICE, type Subject } from "../sheet/subjects";
+import type { Study } from "../study";
+import type { Observation, Rule } from "./rule";
+
+interface Question {
+  readonly id: string;
+  /** Where this is in the estimate… */
+  readonly given: Subject;
+  /** …this should be, too. */
+  readonly wanted: Subject | "notice";
+  readonly asks: string;
+  readonly matters: string;
+  readonly todo: string;
+  readonly rank: number;
+}
+
+/** In words of the trade; each asks, since beds without fabric and jobs without hauling exist. */
+const QUESTIONS: readonly Question[] = [
+  {
+    id: "no-fabric",
+    given: "stone",
+    wanted: "fabric",
+    asks: "There is stone and no fabric under it. Is that meant?",
+    matters: "Without fabric stone sinks into the soil and weeds come up.",
+    todo: "Add the fabric, or dismiss this with the reason.",
+    rank: 12,
+  },
+  {
+    id: "no-pins",
+    given: "fabric",
+    wanted: "pins",
+    asks: "There is fabric and nothing to pin it down. Who brings the pins?",
+    matters: "Fabric that is not pinned moves while stone is spread.",
+    todo: "Add the pins by the box.",
+    rank: 5,
+  },
+  {
+    id: "no-stakes",
+    given: "border",
+    wanted: "stakes",
+    asks: "There is a border and no stakes. Do enough come with the pieces?",
+    matters: "A border without stakes leans as soon as stone lies against it.",
+    todo: "Count the stakes, and add those that do not come with the pieces.",
+    rank: 5,
+  },
+  {
+    id: "no-hauling",
+    given: "digging",
+    wanted: "hauling",
+    asks: "There is digging and no hauling. Where does the soil go?",
+    matters: "Soil swells when it is dug: it has to be loaded, driven and dumped.",
+    todo: "Add the loads and the dump fee, or note where it stays.",
+    rank: 15,
+  },
+  {
+    id: "no-dig-notice",
+    given: "digging",
+    wanted: "notice",
+    asks: "There is digging and no word of a dig notice. Has one call been made?",
+    matters:
+      "Buried lines are marked only after notice, and the law asks for it (49 CFR 196.103). The ticket and local law rule.",
+    todo: "Give notice before digging, and note the ticket and the first day.",
+    rank: 10,
+  },
+  {
+    id: "no-delivery",
+    given: "stone",
+    wanted: "delivery",
+    asks: "There is stone and no delivery. How does it come to the site?",
+    matters: "By the ton, delivery often costs as much as the stone.",
+    todo: "Add the delivery by the load, or note that it is in the price of the stone.",
+    rank: 15,
+  },
+  {
+    id: "no-clean-up",
+    given: "stone",
+    wanted: "clean-up",
+    asks: "There is no clean-up. Who sweeps the walk and takes the scraps?",
+    matters: "An hour or two for the crew on every job.",
+    todo: "Add the hours, or note that they are in another line.",
+    rank: 5,
+  },
+  {
+    id: "no-waste",
+    given: "stone",
+    wanted: "waste",
+    asks: "Nothing is added to the stone for waste and low spots. Is that meant?",
+    matters: "Low spots and what stays in the yard take 5 to 10 % (common practice).",
+    todo: "Add a share for waste.",
+    rank: 8,
+  },
+];
+
+export const missing: Rule = {
+  id: "missing",
+  title: "Something may be missing",
+  level: "question",
+  rank: 10,
+  matters: "Omissions cost more than slips, and no formula shows them.",
+  *look(study) {
+    const priced = study.book.grids.filter((grid) => study.isChecked(grid.index) && !grid.isEmpty);
+    const mentions = new Map(priced.map((grid) => [grid.index, mentionsOf(study, grid.index)]));
+    for (const grid of priced) {
+      yield undefined;
+      const circle = linkedWith(study, grid.index);
+      const spokenOf = (subject: Subject) => circle.flatMap((sheet) => mentions.get(sheet)?.get(subject) ?? []);
+      const own = mentions.get(grid.index)!;
+      if (!spokenOf("money").some(({ most }) => most > 0)) continue;
+      for (const question of QUESTIONS) {
+        const given = largest(own.get(question.given) ?? []);
+        if (!given || given.most <= 0) continue;
+        if (question.wanted === "notice") {
+          if (!circle.some((sheet) => speaksOfNotice(study, sheet))) yield observe(grid.index, question, given, []);
+          continue;
+        }
+        const wanted = spokenOf(question.wanted);
+        if (!wanted.some(({ most }) => most > 0)) yield observe(grid.index, question, given, wanted);
+      }
+    }
+  },
+};
+
+function observe(
+  sheet: number,
+  { id, asks, matters, todo, rank }: Question,
+  given: Mention,
+  zero: readonly Mention[],
+): Observation {
+  const place = zero[0] ?? given;
+  return {
+    cell: { sheet, row: place.row, column: place.column },
+    group: `${sheet}:${id}`,
+    about: id,
+    seen: zero.length > 0 ? `${asks} A line for it is there, and comes to nothing.` : asks,
+    matters,
+    todo,
+    rank,
+  };
+}
+
+const largest = (mentions: readonly Mention[]): Mention | undefined =>
+  mentions.reduce<Mention | undefined>(
+    (best, one) => (best === undefined || one.most > best.most ? one : best),
+    undefined,
+  );
+
+function speaksOfNotice({ book }: Study, sheet: number): boolean {
+  const grid = book.grids[sheet]!;
+  for (let row = grid.top; row <= grid.bottom; row++) {
+    for (let column = grid.left; column <= grid.right; column++) {
+      if (grid.kind(row, column) === "text" && NOTICE.test(String(grid.value(row, column)))) return true;
+    }
+  }
+  return false;
+}
+
+/** A sheet, and those that it reads or that read it: an estimate may stand on several. */
+function linkedWith(study: Study, sheet: number): number[] {
+  const links = study.once("links between sheets", () => {
+    const found = new Map<number, Set<number>>();
+    const link = (one: number, other: number) => found.set(one, (found.get(one) ?? new Set()).add(other));
+    for (const run of study.readers.runs) {
+      for (const target of study.book.targetsOf({ ...run, row: run.from })) {
+        if (target.sheet === run.sheet) continue;
+        link(run.sheet, target.sheet);
+        link(target.sheet, run.sheet);
+      }
+    }
+    return found;
+  });
+  return [sheet, ...(links.get(sheet) ?? [])];
+}

@@ -1,0 +1,70 @@
+import type { Cell } from "../book";
+import { calledName, isCall, walk } from "../formula/tree";
+import { fullName } from "../knowledge";
+import { companion, type Measure, measuresOf } from "../sheet/measures";
+import type { Study } from "../study";
+import { addressFrom, localAddress, nameOf, short } from "../words";
+import type { Observation, Rule } from "./rule";
+
+const SLACK = 1.001;
+
+export const payload: Rule = {
+  id: "over-payload",
+  title: "A load is heavier than what may be loaded",
+  level: "odd",
+  rank: 20,
+  matters: "Stone fills the payload long before the box looks full: an overloaded truck, or a trip nobody charged.",
+  *look(study) {
+    const payloads = measuresOf(study).filter(({ role, amount }) => role === "payload" && amount > 0);
+    const [only] = payloads;
+    if (!only) return;
+    for (const measure of measuresOf(study)) {
+      if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && measure.unit.measures !== "count"))
+        continue;
+      const limit = companion(study, measure, "payload") ?? (payloads.length === 1 ? only : undefined);
+      const seen = limit && overloaded(study, measure, limit);
+      if (seen) yield seen;
+    }
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
+        for (const { part } of walk(pattern.tree ?? null)) {
+          const isByVolume =
+            isCall(part) &&
+            calledName(part) === fullName(study.knowledge, "LOADS").toUpperCase() &&
+            part.arguments.length < 4;
+          if (isByVolume) yield byVolumeOnly(study, cell, pattern.id, only);
+        }
+      }
+    }
+  },
+};
+
+function overloaded(study: Study, loads: Measure, limit: Measure): Observation | undefined {
+  const { cell } = loads;
+  const tons = companion(study, loads, "stone tons");
+  if (!tons || tons.record !== loads.record || tons.amount <= loads.amount * limit.amount * SLACK) return undefined;
+  const each = tons.amount / loads.amount;
+  return {
+    cell,
+    more: [tons.cell, limit.cell],
+    group: `${cell.sheet}:${cell.column}`,
+    about: `${loads.amount} ${tons.amount} ${limit.amount}`,
+    seen:
+      `${localAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
+      `over the payload of ${short(limit.amount)} in ${addressFrom(study.book, cell, limit.cell)}.`,
+    todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or a truck that may carry more.`,
+  };
+}
+
+function byVolumeOnly(study: Study, cell: Cell, pattern: number, limit: Measure): Observation {
+  const { book } = study;
+  return {
+    cell,
+    more: [limit.cell],
+    group: `${cell.sheet}:${pattern}`,
+    about: "by volume only",
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, though a payload stands in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
+    todo: "Give the weight of a yard and the payload, too.",
+  };
+}

@@ -1,0 +1,61 @@
+import { companion, type Measure, measuresOf } from "../sheet/measures";
+import type { Role } from "../sheet/roles";
+import type { Study } from "../study";
+import { localAddress, nameOf, short } from "../words";
+import type { Observation, Rule } from "./rule";
+
+interface Proportion {
+  readonly counted: Role;
+  readonly over: Role;
+  readonly unit: string;
+  /** Common practice, with room either way. */
+  readonly usual: readonly [low: number, high: number];
+}
+
+const PROPORTIONS: readonly Proportion[] = [
+  // Rows a foot apart across a 6 ft strip come to about 0.4 pins a square foot; specifications for heavier duties to 0.1.
+  { counted: "pins", over: "area", unit: "sq ft", usual: [0.05, 4] },
+  // Stakes 12 to 48 in apart, and those at joints and corners.
+  { counted: "stakes", over: "border run", unit: "ft", usual: [0.1, 3] },
+];
+
+/** A price, a pack or a spacing of pins is no count of them. */
+const NO_COUNT = /\b(box(es)?|pack|case|bag|bay|rows?|per|price|cost|each|extra|come with|spare)\b/i;
+
+export const proportion: Rule = {
+  id: "out-of-proportion",
+  title: "Pins or stakes out of proportion to the bed",
+  level: "odd",
+  rank: 10,
+  matters: "Fabric lifts or the border leans; or they were counted for another bed.",
+  *look(study) {
+    for (const measure of measuresOf(study)) {
+      const known = PROPORTIONS.find(({ counted }) => counted === measure.role);
+      const seen = known && observe(study, measure, known);
+      if (seen) yield seen;
+    }
+  },
+};
+
+function observe(
+  study: Study,
+  measure: Measure,
+  { over, unit, usual: [low, high], counted }: Proportion,
+): Observation | undefined {
+  const { cell, amount } = measure;
+  const name = nameOf(study.book, cell);
+  if ((measure.unit && measure.unit.measures !== "count") || NO_COUNT.test(name) || amount <= 0) return undefined;
+  const base = companion(study, measure, over);
+  if (!base || base.amount <= 0 || base.unit?.measures === "count") return undefined;
+  const share = amount / base.amount;
+  // A handful on a very small bed is no proportion.
+  if ((share >= low && share <= high) || (share > high && amount < 20)) return undefined;
+  return {
+    cell,
+    more: [base.cell],
+    group: `${cell.sheet}:${cell.column}:${share < low}`,
+    about: `${amount} ${base.amount}`,
+    seen: `${localAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${localAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
+    todo: "Check the spacing, the unit, and which bed was counted.",
+  };
+}

@@ -1,0 +1,114 @@
+import type { CallExpression } from "@borgar/fx";
+import type { Cell } from "../book";
+import { PatternReader } from "../formula/pattern";
+import { calledName, isBinary, isCall, isNumber, type Tree, walk } from "../formula/tree";
+import { isWholeThing } from "../sheet/roles";
+import type { Study } from "../study";
+import { localAddress, nameOf } from "../words";
+import { change, type Observation, type Rule } from "./rule";
+
+const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
+const HALF = 0.4;
+
+export const roundedDown: Rule = {
+  id: "rounded-down",
+  title: "Things bought whole are not rounded up",
+  level: "slip",
+  rank: 15,
+  matters: "Part of a bag or a roll cannot be bought: the crew stands there with one too few.",
+  covers: ["unlike-neighbors"],
+  *look(study) {
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      let count = 0;
+      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
+        if (count++ % 2000 === 0) yield undefined;
+        if (pattern.tree === undefined || !roundingIn(pattern.tree)) continue;
+        const seen = observe(study, cell);
+        if (seen) yield seen;
+      }
+    }
+  },
+};
+
+function observe(study: Study, cell: Cell): Observation | undefined {
+  const { book } = study;
+  const { heading, label, role } = book.places[cell.sheet]!.describe(cell.row, cell.column);
+  const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
+  const isCounted =
+    isWholeThing(heading) ||
+    ((role === "quantity" || heading === "" || unit?.measures === "count") &&
+      isWholeThing(`${label} ${unitBeside(study, cell)}`));
+  if (!isCounted) return undefined;
+  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  // The places in the text have to be those of this cell's own formula.
+  const own = new PatternReader().read(formula, cell.row, cell.column);
+  const call = own.tree && roundingIn(own.tree);
+  if (!call) return undefined;
+  const name = calledName(call);
+  const nearest = name === "ROUND";
+  const mended = roundedUp(formula, call);
+  return {
+    cell,
+    group: `${cell.sheet}:${cell.column}:${name}`,
+    about: formula,
+    seen:
+      `${localAddress(cell)} (${nameOf(book, cell)}) has ${formula}, which rounds ` +
+      (nearest ? "to the nearest whole one: down as often as up." : "down."),
+    todo: "Round up.",
+    rank: Math.max(
+      roundedDown.rank,
+      Math.min(100, Math.round(100 / Math.max(1, book.grids[cell.sheet]!.number(cell.row, cell.column) ?? 1))),
+    ),
+    ...(mended !== undefined && { fix: [change(study, cell, mended)] }),
+  };
+}
+
+function unitBeside({ book }: Study, { sheet, row, column }: Cell): string {
+  const grid = book.grids[sheet]!;
+  return grid.isTypedText(row, column + 1) ? String(grid.value(row, column + 1)) : "";
+}
+
+/** The call that makes the whole number; undefined where the formula makes up for it, as `INT(x)+1` does. */
+function roundingIn(tree: Tree): CallExpression | undefined {
+  for (const { part, around } of walk(tree)) {
+    if (!isCall(part) || !isWholeRounding(part)) continue;
+    const parent = around.at(-1) ?? null;
+    const addsOne =
+      isBinary(parent) && parent.operator === "+" && parent.arguments.some((one) => isNumber(one) && one.value >= 1);
+    const [inner = null] = part.arguments as Tree[];
+    // −INT(−x) rounds up, and so does what was raised before.
+    const turned = parent?.type === "UnaryExpression" && parent.operator === "-" && startsWithMinus(inner);
+    const raised =
+      isBinary(inner) && inner.operator === "+" && inner.arguments.some((one) => isNumber(one) && one.value >= HALF);
+    if (!addsOne && !turned && !raised) return part;
+  }
+  return undefined;
+}
+
+function isWholeRounding(call: CallExpression): boolean {
+  const name = calledName(call);
+  const digits = call.arguments[1] as Tree | undefined;
+  const isWhole = digits === undefined || digits === null || (isNumber(digits) && digits.value === 0);
+  if (name === "ROUND" || name === "ROUNDDOWN" || name === "TRUNC") return isWhole;
+  return DOWN.has(name);
+}
+
+function startsWithMinus(tree: Tree): boolean {
+  if (tree?.type === "UnaryExpression") return tree.operator === "-";
+  return isBinary(tree) ? startsWithMinus(tree.arguments[0] ?? null) : isNumber(tree) && tree.value < 0;
+}
+
+function roundedUp(formula: string, call: CallExpression): string | undefined {
+  const [from, to] = [call.loc?.[0], call.loc?.[1]];
+  const text = (tree: Tree | undefined) => (tree?.loc ? formula.slice(tree.loc[0], tree.loc[1]) : undefined);
+  const [first, second] = call.arguments.map((one) => text(one as Tree));
+  if (from === undefined || to === undefined || first === undefined) return undefined;
+  const name = calledName(call);
+  const up = name.startsWith("FLOOR")
+    ? `CEILING(${first},${second ?? "1"})`
+    : name === "QUOTIENT"
+      ? `ROUNDUP((${first})/(${second}),0)`
+      : `ROUNDUP(${first},0)`;
+  return formula.slice(0, from) + up + formula.slice(to);
+}

@@ -1,0 +1,76 @@
+import { toCol } from "@borgar/fx";
+import type { Cell, Target } from "../book";
+import type { Sum } from "../formula/sums";
+import type { Study, SummingCell } from "../study";
+import { counted, list, localAddress, nameOf, quotedSheet, short } from "../words";
+import { leftOutOf } from "./leftOut";
+import { change, type Observation, offBy, type Rule } from "./rule";
+
+export const shortSum: Rule = {
+  id: "short-sum",
+  title: "A sum leaves out cells beside those it takes",
+  level: "slip",
+  rank: 30,
+  matters: "What is left out is done and bought, and not charged.",
+  covers: ["unlike-neighbors"],
+  *look(study) {
+    for (const summing of study.summing) {
+      if (!study.isChecked(summing.cell.sheet)) continue;
+      for (const sum of summing.sums) {
+        const seen = observe(study, summing, sum);
+        if (seen) yield seen;
+      }
+    }
+  },
+};
+
+function observe(study: Study, summing: SummingCell, sum: Sum): Observation | undefined {
+  const { book } = study;
+  const { cell, pattern } = summing;
+  const left = leftOutOf(study, summing, sum);
+  if (left.length === 0) return undefined;
+  const grid = book.grids[left[0]!.sheet]!;
+  const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
+  const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
+  const takes = list(sum.targets.map((target) => localAddress(target)));
+  const fixed = sum.name === "SUM" || sum.name === "AVERAGE" ? wholeRange(study, cell, sum, left) : undefined;
+  return {
+    cell,
+    more: left,
+    group: `${cell.sheet}:${pattern.id}`,
+    about: `${takes}`,
+    seen:
+      `${localAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => localAddress(one)))}` +
+      ` beside it: ${counted(left.length, "number")}, together ${short(amount)}.`,
+    todo: "Take them in, or dismiss this with the reason why they stay out.",
+    rank: Math.max(10, offBy((total ?? 0) - amount, total, shortSum.rank)),
+    ...(fixed !== undefined && { fix: [change(study, cell, fixed)] }),
+  };
+}
+
+/** The formula with one range over all that is taken and all that is left out, where the call is nothing else. */
+function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): string | undefined {
+  const formula = study.book.grids[cell.sheet]!.formula(cell.row, cell.column);
+  const [, before, inside, after] = /^(=.*?\b(?:SUM|AVERAGE)\()([^()]*)(\).*)$/i.exec(formula ?? "") ?? [];
+  if (before === undefined || inside === undefined || after === undefined || /\bSUM\(|\bAVERAGE\(/i.test(after)) {
+    return undefined;
+  }
+  const hull = hullOf([...sum.targets, ...left.map((one) => ({ ...one, rows: 1, columns: 1 }))]);
+  if (!hull) return undefined;
+  // A "$" that was there stays where it was.
+  const [, , startColumn = "", startRow = ""] = /^((?:'[^']*'|[\w.]+)!)?(\$?)[A-Z]+(\$?)/i.exec(inside.trim()) ?? [];
+  const at = (column: number, row: number) => `${startColumn}${toCol(column)}${startRow}${row + 1}`;
+  const sheet = hull.sheet === cell.sheet ? "" : `${quotedSheet(study.book.grids[hull.sheet]!.name)}!`;
+  const range = `${at(hull.column, hull.row)}:${at(hull.column + hull.columns - 1, hull.row + hull.rows - 1)}`;
+  return `${before}${sheet}${range}${after}`;
+}
+
+function hullOf(targets: readonly Target[]): Target | undefined {
+  const [first] = targets;
+  if (!first || targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
+  const row = Math.min(...targets.map((target) => target.row));
+  const column = Math.min(...targets.map((target) => target.column));
+  const bottom = Math.max(...targets.map((target) => target.row + target.rows));
+  const right = Math.max(...targets.map((target) => target.column + target.columns));
+  return { sheet: first.sheet, row, column, rows: bottom - row, columns: right - column };
+}

@@ -1,0 +1,57 @@
+import type { Cell } from "../book";
+import { dimensionOf, dimensionOfUnit, isSameKind } from "../formula/dimension";
+import type { Pattern } from "../formula/pattern";
+import { calledName, isBinary, isCall, isReference, walk } from "../formula/tree";
+import { knownFunction } from "../knowledge";
+import type { Study } from "../study";
+import { localAddress, nameOf } from "../words";
+import type { Observation, Rule } from "./rule";
+import { timesOff, unitSlip } from "./unitSlip";
+
+export const unitFactor: Rule = {
+  id: "unit-factor",
+  title: "A formula does not come out in the unit of its heading",
+  level: "slip",
+  rank: 90,
+  matters: "By the units of the headings the number is off by the factor between them.",
+  covers: ["unlike-neighbors"],
+  *look(study) {
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      let count = 0;
+      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
+        if (count++ % 1000 === 0) yield undefined;
+        if (!isProduct(study, pattern)) continue;
+        const seen = observe(study, cell, pattern);
+        if (seen) yield seen;
+      }
+    }
+  },
+};
+
+/** Native arithmetic with at least one reference in a product; our own functions give their unit themselves. */
+function isProduct({ knowledge }: Study, { tree = null, references }: Pattern): boolean {
+  if (references.length === 0) return false;
+  const parts = [...walk(tree)].map(({ part }) => part);
+  const ofOurs = isCall(tree) && knownFunction(knowledge, calledName(tree)) !== undefined;
+  return !ofOurs && (parts.some((part) => isBinary(part) && /[*/]/.test(part.operator)) || isReference(tree));
+}
+
+function observe(study: Study, cell: Cell, pattern: Pattern): Observation | undefined {
+  const { book } = study;
+  const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
+  if (!unit || unit.measures === "share" || unit.measures === "count" || unit.measures === "money") return undefined;
+  const says = dimensionOfUnit(unit);
+  const is = dimensionOf(study, cell, pattern, pattern.tree ?? null);
+  const slip = is && isSameKind(is, says) ? unitSlip(says.size / is.size) : undefined;
+  if (!slip) return undefined;
+  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const factor = Number((slip.times >= 1 ? slip.times : 1 / slip.times).toPrecision(6));
+  return {
+    cell,
+    group: `${cell.sheet}:${pattern.id}`,
+    about: `${pattern.relative} ${unit.name}`,
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is in ${unit.name}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
+    todo: `${slip.times >= 1 ? "Divide" : "Multiply"} by ${factor} more, or correct the unit in a heading.`,
+  };
+}

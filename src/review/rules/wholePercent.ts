@@ -1,0 +1,91 @@
+import type { Cell } from "../book";
+import { calledName, isBinary, isCall, isNumber } from "../formula/tree";
+import { type Use, usesOf } from "../formula/uses";
+import { knownFunction } from "../knowledge";
+import type { Role } from "../sheet/roles";
+import type { Study } from "../study";
+import { localAddress, nameOf, percent, short } from "../words";
+import { change, type Observation, type Rule } from "./rule";
+
+const SHARES = new Set<Role>(["margin", "markup", "overhead", "tax", "waste"]);
+/** Waste and margin have to stay under the whole; a markup may be twice the cost. */
+const MOST: Partial<Record<Role, number>> = { waste: 1, margin: 1 };
+const MOST_OTHERWISE = 2;
+
+export const wholePercent: Rule = {
+  id: "whole-percent",
+  title: "A share is typed as 10 where 10 % is meant",
+  level: "slip",
+  rank: 100,
+  matters: "It counts as ten times the whole, not as a tenth.",
+  covers: ["typed-over"],
+  *look(study) {
+    for (const grid of study.book.grids) {
+      if (!study.isChecked(grid.index)) continue;
+      for (let row = grid.top; row <= grid.bottom; row++) {
+        if (row % 200 === 0) yield undefined;
+        for (let column = grid.left; column <= grid.right; column++) {
+          const value = grid.number(row, column);
+          if (value === undefined || value < 1 || value > 100 || grid.formula(row, column) !== undefined) continue;
+          const seen = observe(study, { sheet: grid.index, row, column }, value);
+          if (seen) yield seen;
+        }
+      }
+    }
+  },
+};
+
+function observe(study: Study, cell: Cell, value: number): Observation | undefined {
+  const { book } = study;
+  const grid = book.grids[cell.sheet]!;
+  const { role, unit } = book.places[cell.sheet]!.describe(cell.row, cell.column);
+  const looksLikeShare = (role !== undefined && SHARES.has(role)) || unit?.measures === "share";
+  const most = (role && MOST[role]) ?? MOST_OTHERWISE;
+  // A whole 1 in a share that may be more than the whole is no sign of anything.
+  if (value < most || (value === most && most > 1)) return undefined;
+  const usages = study.readers
+    .of(cell)
+    .slice(0, 8)
+    .flatMap(({ pattern, reference, target }) => {
+      const use =
+        target.rows * target.columns === 1 ? usesOf(pattern).find((one) => one.reference === reference) : undefined;
+      return use ? [usageOf(study, use)] : [];
+    });
+  if (usages.includes("divided by 100")) return undefined;
+  // 1.08 times the stone is how some write 8 % of waste.
+  const isUsed = usages.includes("share") || (looksLikeShare && value >= MOST_OTHERWISE && usages.includes("factor"));
+  const isShown =
+    grid.format(cell.row, cell.column).includes("%") && usages.length === 0 && looksLikeShare && value > MOST_OTHERWISE;
+  if (!isUsed && !isShown) return undefined;
+  return {
+    cell,
+    group: `${cell.sheet}:${cell.column}:${role ?? ""}`,
+    about: String(value),
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) holds ${short(value)}, which is ${percent(value)}.`,
+    todo: `Type ${short(value)}% (or ${short(value / 100)}).`,
+    fix: [change(study, cell, Number((value / 100).toPrecision(12)))],
+  };
+}
+
+type Usage = "divided by 100" | "share" | "factor" | "other";
+
+/** How a formula uses a cell: as a share that is added to or taken from the whole, as a factor, or otherwise. */
+function usageOf(study: Study, { tree, around }: Use): Usage {
+  const parent = around.at(-1) ?? null;
+  if (parent?.type === "UnaryExpression" && parent.operator === "%") return "divided by 100";
+  if (isCall(parent)) {
+    const argument = knownFunction(study.knowledge, calledName(parent))?.arguments[
+      parent.arguments.indexOf(tree as never)
+    ];
+    return argument?.kind === "share" ? "share" : "other";
+  }
+  if (!isBinary(parent)) return "other";
+  const other = parent.arguments.find((one) => one !== tree);
+  if (isNumber(other ?? null)) {
+    const number = (other as { value: number }).value;
+    if ((parent.operator === "/" && number === 100) || (parent.operator === "*" && number === 0.01))
+      return "divided by 100";
+    if ((parent.operator === "+" || parent.operator === "-") && number === 1) return "share";
+  }
+  return parent.operator === "*" ? "factor" : "other";
+}

@@ -1,0 +1,163 @@
+import type { Book, Cell, Target } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { shifted } from "../formula/shift";
+import { alongOf, cellOf, type Line } from "./lines";
+
+/** One reference of a family: what is the same for all members, and which ends go along with them. */
+interface Slot {
+  /** Sheet, and the rows or columns across the line. */
+  readonly across: string;
+  readonly start: { readonly moves: boolean; readonly at: number };
+  readonly end: { readonly moves: boolean; readonly at: number };
+}
+
+/**
+ * Formulas of one line that are alike: the same but for references, and each end of a reference either goes
+ * along with the formula or stays where it is. That is the comparison in R1C1 notation, and besides takes in
+ * formulas that were written one by one, without "$", to one fixed cell.
+ */
+export interface Family {
+  readonly line: Line;
+  readonly skeleton: string;
+  readonly members: readonly Cell[];
+  readonly slots: readonly Slot[];
+}
+
+/** Fewer formulas make no rule that another could break. */
+const FEWEST_MEMBERS = 3;
+
+/** The families of a line, the largest first. */
+export function familiesOf(book: Book, line: Line): Family[] {
+  const bySkeleton = new Map<string, { cell: Cell; pattern: Pattern }[]>();
+  for (let along = line.from; along <= line.to; along++) {
+    const cell = cellOf(line, along);
+    const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+    if (!pattern?.tree || pattern.references.length === 0) continue;
+    const group = bySkeleton.get(pattern.skeleton);
+    if (group) group.push({ cell, pattern });
+    else bySkeleton.set(pattern.skeleton, [{ cell, pattern }]);
+  }
+  const families: Family[] = [];
+  for (const [skeleton, group] of bySkeleton) {
+    if (group.length < FEWEST_MEMBERS) continue;
+    const family = familyOf(book, line, skeleton, group);
+    if (family.members.length >= FEWEST_MEMBERS) families.push(family);
+  }
+  return families.sort((one, other) => other.members.length - one.members.length);
+}
+
+function familyOf(
+  book: Book,
+  line: Line,
+  skeleton: string,
+  group: readonly { cell: Cell; pattern: Pattern }[],
+): Family {
+  const first = group[0]!;
+  // Formulas filled down share their pattern, and then the first speaks for all.
+  const alike = group.every(({ pattern }) => pattern === first.pattern);
+  const counted = alike ? [first, group.at(-1)!] : group;
+  const slots = first.pattern.references.map((_, place) =>
+    slotOf(counted.map(({ cell, pattern }) => reachOf(book, line, cell, pattern, place))),
+  );
+  const members = alike
+    ? group.map(({ cell }) => cell)
+    : group.flatMap(({ cell, pattern }) => (fits(book, line, slots, cell, pattern) ? [cell] : []));
+  return { line, skeleton, members, slots };
+}
+
+/** Whether a formula belongs to a family. */
+function fits(book: Book, line: Line, slots: readonly Slot[], cell: Cell, pattern: Pattern): boolean {
+  const along = alongOf(line, cell);
+  return slots.every(({ across, start, end }, place) => {
+    const reach = reachOf(book, line, cell, pattern, place);
+    const holds = (edge: Slot["start"], at: number) => edge.at === (edge.moves ? at - along : at);
+    return reach.across === across && holds(start, reach.start) && holds(end, reach.end);
+  });
+}
+
+interface Reach {
+  readonly across: string;
+  readonly start: number;
+  readonly end: number;
+  readonly own: number;
+}
+
+function reachOf(book: Book, line: Line, cell: Cell, pattern: Pattern, place: number): Reach {
+  const reference = pattern.references[place]!;
+  const own = alongOf(line, cell);
+  const target = book.targetOf(reference, cell);
+  if (!target) return { across: reference.text.toLowerCase(), start: 0, end: 0, own };
+  const { sheet, row, column, rows, columns } = target;
+  return line.direction === "down"
+    ? { across: `${sheet}:${column}:${columns}`, start: row, end: row + rows - 1, own }
+    : { across: `${sheet}:${row}:${rows}`, start: column, end: column + columns - 1, own };
+}
+
+function slotOf(reaches: readonly Reach[]): Slot {
+  const edge = (at: (reach: Reach) => number) => {
+    const moving = commonest(reaches.map((reach) => at(reach) - reach.own));
+    const staying = commonest(reaches.map(at));
+    return moving.count >= staying.count ? { moves: true, at: moving.value } : { moves: false, at: staying.value };
+  };
+  return {
+    across: commonest(reaches.map(({ across }) => across)).value,
+    start: edge(({ start }) => start),
+    end: edge(({ end }) => end),
+  };
+}
+
+function commonest<Value>(values: readonly Value[]): { readonly value: Value; readonly count: number } {
+  const counts = new Map<Value, number>();
+  let best = { value: values[0] as Value, count: 0 };
+  for (const value of values) {
+    const count = (counts.get(value) ?? 0) + 1;
+    counts.set(value, count);
+    if (count > best.count) best = { value, count };
+  }
+  return best;
+}
+
+/** What a formula of the family would read if it stood in a cell, reference by reference; undefined where unknown. */
+export function readBy(
+  book: Book,
+  { line, members, slots }: Family,
+  cell: Cell,
+): ((Target & { readonly moves: boolean }) | undefined)[] {
+  const along = alongOf(line, cell);
+  const first = members[0]!;
+  const pattern = book.patternAt(first.sheet, first.row, first.column)!;
+  return slots.map(({ start, end }, place) => {
+    const target = book.targetOf(pattern.references[place]!, first);
+    if (!target) return undefined;
+    const from = start.moves ? start.at + along : start.at;
+    const to = end.moves ? end.at + along : end.at;
+    const moves = start.moves && end.moves;
+    return line.direction === "down"
+      ? { ...target, row: from, rows: to - from + 1, moves }
+      : { ...target, column: from, columns: to - from + 1, moves };
+  });
+}
+
+/** Whether each formula of the family builds on the one before it, as a running balance does. */
+export function isRolling({ line, slots }: Family): boolean {
+  const own = `${line.sheet}:${line.at}:1`;
+  return slots.some(({ across, end }) => across === own && end.moves && end.at === -1);
+}
+
+/** The formula that the family would have in a cell. */
+export function formulaFor(book: Book, { line, members, slots }: Family, cell: Cell): string | undefined {
+  const along = alongOf(line, cell);
+  const distance = (member: Cell) => Math.abs(alongOf(line, member) - along);
+  const nearest = members.reduce((best, member) => (distance(member) < distance(best) ? member : best));
+  const formula = book.grids[nearest.sheet]!.formula(nearest.row, nearest.column);
+  const pattern = book.patternAt(nearest.sheet, nearest.row, nearest.column);
+  if (formula === undefined || !pattern) return undefined;
+  const by = along - alongOf(line, nearest);
+  return shifted(formula, pattern.references, (reference, place) => {
+    if (!reference.edges) return undefined;
+    const [start, end] = [slots[place]!.start.moves ? by : 0, slots[place]!.end.moves ? by : 0];
+    return line.direction === "down"
+      ? { top: start, bottom: end, left: 0, right: 0 }
+      : { top: 0, bottom: 0, left: start, right: end };
+  });
+}

@@ -1,0 +1,101 @@
+import type { Cell } from "../book";
+import { fullName } from "../knowledge";
+import { asNumber, type Study } from "../study";
+import type { Role } from "./roles";
+import type { Unit } from "./units";
+
+/** A number of the sheet that says what it measures. */
+export interface Measure {
+  readonly cell: Cell;
+  readonly role: Role;
+  /** As it stands in the cell. */
+  readonly number: number;
+  /** The unit that the sheet names; undefined where it names none. */
+  readonly unit: Unit | undefined;
+  /** In the base of what the role measures: inches for small lengths, else feet, square feet, tons, cubic yards. */
+  readonly amount: number;
+  readonly isTyped: boolean;
+  /** What belongs to one bed: a row where headings tell, else a column. */
+  readonly record: string;
+}
+
+/** Lengths that are given in inches where the sheet names no unit. */
+const SMALL = new Set<Role>([
+  "border height",
+  "dig depth",
+  "overlap",
+  "spacing",
+  "stone depth",
+  "stone size",
+  "trench depth",
+]);
+const INCHES_PER_FOOT = 12;
+
+/** All numbers of a workbook with a role, found once. */
+export function measuresOf(study: Study): readonly Measure[] {
+  return study.once("measures", () => [...findMeasures(study)]);
+}
+
+function* findMeasures(study: Study): Generator<Measure> {
+  for (const grid of study.book.grids) {
+    if (!study.isChecked(grid.index)) continue;
+    const places = study.book.places[grid.index]!;
+    for (let column = grid.left; column <= grid.right; column++) {
+      for (let row = grid.top; row <= grid.bottom; row++) {
+        const kind = grid.kind(row, column);
+        if (kind !== "number" && kind !== "text") continue;
+        const heading = places.headingOf(row, column);
+        const told = heading === "" ? undefined : places.roleIn(heading);
+        const label = told ? "" : places.labelOf(row, column);
+        const role = told ?? (label === "" ? undefined : places.roleIn(label));
+        if (role === undefined || (told && places.isTotalRow(row, column))) continue;
+        const cell = { sheet: grid.index, row, column };
+        const unit = places.unitOf(row, column);
+        const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
+        if (number === undefined) continue;
+        yield {
+          cell,
+          role,
+          number,
+          unit,
+          amount: number * sizeOf(role, unit),
+          isTyped: kind === "number" && grid.formula(row, column) === undefined,
+          record: told ? `${grid.index}:row ${row}` : `${grid.index}:column ${column}`,
+        };
+      }
+    }
+  }
+}
+
+/** Tape text, by our own reader; other text is no measure. */
+function taped(study: Study, cell: Cell, role: Role, unit: Unit | undefined): number | undefined {
+  const isLength = unit
+    ? unit.measures === "length"
+    : SMALL.has(role) || ["length", "width", "border run"].includes(role);
+  const text = study.valueAt(cell);
+  if (!isLength || typeof text !== "string" || !/^\s*'?[\d.]/.test(text)) return undefined;
+  const isInches = unit ? unit.name === "in" : SMALL.has(role);
+  return asNumber(study.call(fullName(study.knowledge, isInches ? "INCHES" : "FEET"), [text]));
+}
+
+function sizeOf(role: Role, unit: Unit | undefined): number {
+  if (!unit) return 1;
+  if (SMALL.has(role)) return unit.measures === "length" ? unit.size * INCHES_PER_FOOT : 1;
+  return unit.size;
+}
+
+/** The measure of a role that belongs to the same bed as another: of several the nearest. */
+export function companion(study: Study, { cell, record }: Measure, role: Role): Measure | undefined {
+  const byRecord = study.once("measures by record", () => {
+    const found = new Map<string, Measure[]>();
+    for (const measure of measuresOf(study)) {
+      const key = `${measure.record} ${measure.role}`;
+      const list = found.get(key);
+      if (list) list.push(measure);
+      else found.set(key, [measure]);
+    }
+    return found;
+  });
+  const distance = (one: Measure) => Math.abs(one.cell.row - cell.row) + Math.abs(one.cell.column - cell.column);
+  return byRecord.get(`${record} ${role}`)?.reduce((best, one) => (distance(one) < distance(best) ? one : best));
+}

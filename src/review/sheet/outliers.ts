@@ -1,0 +1,94 @@
+import type { Book, Cell, Target } from "../book";
+import { sumsItsOwnLine } from "../formula/sums";
+import { type Family, isRolling, readBy } from "./family";
+import { alongOf, cellOf } from "./lines";
+
+/** A cell in the line of a family that does not hold the family's formula, though it has all that it reads. */
+export interface Outlier {
+  readonly family: Family;
+  readonly cell: Cell;
+  readonly holds: "number" | "formula" | "blank" | "text";
+}
+
+/** Members are looked at up to this many, to learn which cells their formulas need. */
+const SAMPLE = 40;
+/** As many members have to read something in a place for it to count as needed. */
+const USUALLY = 0.8;
+/** The family has to be this much of the line's numbers and formulas, or its formula is no rule there. */
+const LEAST_SHARE = 0.6;
+/** Blanks among the members may be this many, as a share, and still be gaps. */
+const MOST_BLANKS = 0.25;
+/** How many rows without what the formula reads are passed over, to look behind a note. */
+const PASSED_OVER = 2;
+
+/** The outliers of a family, from one cell before its first member to one behind its last, or a few. */
+export function outliersOf(book: Book, family: Family): Outlier[] {
+  const { line, members } = family;
+  const member = new Set(members.map((cell) => alongOf(line, cell)));
+  const needs = needsOf(book, family);
+  if (needs.length === 0) return [];
+  const found: Outlier[] = [];
+  const look = (along: number): boolean => {
+    const cell = cellOf(line, along);
+    if (!hasNeeds(book, family, needs, cell)) return false;
+    const holds = holdsOf(book, cell);
+    const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+    if (pattern && sumsItsOwnLine(book, cell, pattern, line.direction)) return false;
+    if (book.places[cell.sheet]!.isTotalRow(cell.row, cell.column)) return false;
+    if (holds !== undefined) found.push({ family, cell, holds });
+    return true;
+  };
+  const [first, last] = [alongOf(line, members[0]!), alongOf(line, members.at(-1)!)];
+  // A running balance has to begin with something else.
+  if (!isRolling(family)) outwards(first - 1, line.from, -1, look);
+  for (let along = first; along <= last; along++) if (!member.has(along)) look(along);
+  outwards(last + 1, line.to, 1, look);
+
+  const blanks = found.filter(({ holds }) => holds === "blank").length;
+  const others = found.filter(({ holds }) => holds === "number" || holds === "formula").length;
+  if (members.length < LEAST_SHARE * (members.length + others)) return [];
+  // Where blanks are common, the formula stands only where somebody wanted it.
+  const blanksStand = blanks <= MOST_BLANKS * members.length;
+  return found.filter(({ holds }) => holds !== "blank" || blanksStand);
+}
+
+function outwards(from: number, to: number, step: 1 | -1, look: (along: number) => boolean): void {
+  let passed = 0;
+  for (let along = from; (to - along) * step >= 0 && passed <= PASSED_OVER; along += step) {
+    if (!look(along)) passed++;
+  }
+}
+
+function holdsOf(book: Book, { sheet, row, column }: Cell): Outlier["holds"] | undefined {
+  const grid = book.grids[sheet]!;
+  if (grid.formula(row, column) !== undefined) return "formula";
+  const kind = grid.kind(row, column);
+  return kind === "truth" || kind === "error" ? undefined : kind;
+}
+
+/** Which of the family's references need something to stand there: single cells that go along and are mostly filled. */
+function needsOf(book: Book, family: Family): number[] {
+  const step = Math.max(1, Math.floor(family.members.length / SAMPLE));
+  const sample = family.members.filter((_, place) => place % step === 0);
+  const filled = family.slots.map(() => 0);
+  for (const cell of sample) {
+    readBy(book, family, cell).forEach((target, place) => {
+      if (target?.moves && !isBlankAt(book, target)) filled[place]!++;
+    });
+  }
+  return filled.flatMap((count, place) => (count >= USUALLY * sample.length ? [place] : []));
+}
+
+function hasNeeds(book: Book, family: Family, needs: readonly number[], cell: Cell): boolean {
+  const read = readBy(book, family, cell);
+  return needs.every((place) => {
+    const target = read[place];
+    return target !== undefined && !isBlankAt(book, target);
+  });
+}
+
+/** A range counts as blank where its first and its last cell are. */
+function isBlankAt(book: Book, { sheet, row, column, rows, columns }: Target): boolean {
+  const grid = book.grids[sheet]!;
+  return grid.isBlank(row, column) && grid.isBlank(row + rows - 1, column + columns - 1);
+}

@@ -1,0 +1,144 @@
+import type { SheetGrid } from "./grid";
+import { type HeadingRow, headingRows } from "./headings";
+import { isTotalLabel, type Role, roleOf } from "./roles";
+import { type Unit, unitIn, unitNamed } from "./units";
+
+/** What stands around a cell and says what it is. */
+export interface Described {
+  /** The heading of its column, "" where there is none; headings above one another are joined by a space. */
+  readonly heading: string;
+  /** The label of its row, "" where there is none. */
+  readonly label: string;
+  readonly unit: Unit | undefined;
+  readonly role: Role | undefined;
+  /** Whether the role is told by the heading of the column, so that its record is the row, or by the row's label. */
+  readonly toldBy: "heading" | "label" | undefined;
+}
+
+const UNIT_HEADING = /^(units?|u\/m|uom)\.?$/i;
+
+/** Headings, labels and units of the cells of one sheet. */
+export class SheetPlaces {
+  readonly headingRows: readonly HeadingRow[];
+  readonly #mergedFrom = new Map<string, { row: number; column: number }>();
+  readonly #headingAt = new Map<string, string>();
+  readonly #roles = new Map<string, Role | undefined>();
+  readonly #units = new Map<string, Unit | undefined>();
+
+  constructor(readonly grid: SheetGrid) {
+    this.headingRows = headingRows(grid);
+    for (const area of grid.facts.merged) {
+      // A merge may be as large as the sheet, and only its first row or column can hold a heading or a label.
+      const [rows, columns] = [Math.min(area.rows, 200), Math.min(area.columns, 50)];
+      for (let row = area.row; row < area.row + rows; row++) {
+        for (let column = area.column; column < area.column + columns; column++) {
+          this.#mergedFrom.set(`${row},${column}`, { row: area.row, column: area.column });
+        }
+      }
+    }
+  }
+
+  describe(row: number, column: number): Described {
+    const heading = this.headingOf(row, column);
+    const label = this.labelOf(row, column);
+    const told = this.roleIn(heading);
+    const role = told ?? this.roleIn(label);
+    return {
+      heading,
+      label,
+      unit: this.unitOf(row, column),
+      role,
+      toldBy: told ? "heading" : role ? "label" : undefined,
+    };
+  }
+
+  /** The row of headings that a cell stands below. */
+  headingRowOf(row: number, column: number): HeadingRow | undefined {
+    for (let place = this.headingRows.length - 1; place >= 0; place--) {
+      const heading = this.headingRows[place]!;
+      if (heading.row < row && heading.first <= column && column <= heading.last + 1) return heading;
+    }
+    return undefined;
+  }
+
+  headingOf(row: number, column: number): string {
+    const heading = this.headingRowOf(row, column);
+    if (!heading) return "";
+    const key = `${heading.row},${column}`;
+    const known = this.#headingAt.get(key);
+    if (known !== undefined) return known;
+    const parts = [heading.above && this.#textAt(heading.above.row, column), this.#textAt(heading.row, column)];
+    const text = parts.filter(Boolean).join(" ").trim();
+    this.#headingAt.set(key, text);
+    return text;
+  }
+
+  /** The first text of the row, from the left edge of what the cell belongs to. */
+  labelOf(row: number, column: number): string {
+    const heading = this.headingRowOf(row, column);
+    const from = heading ? Math.min(heading.first, column) : this.grid.left;
+    let label = "";
+    for (let left = column - 1; left >= from; left--) {
+      const text = this.#textAt(row, left);
+      if (text === "") {
+        // Without headings, a blank column is where another block may end.
+        if (!heading && label !== "" && this.grid.isBlank(row, left)) break;
+        continue;
+      }
+      if (label === "" || unitNamed(text) === undefined) label = text;
+    }
+    return unitNamed(label) && label.length < 4 ? "" : label;
+  }
+
+  /** The unit of a number, from its heading, from a unit beside it, from its label, or from its format. */
+  unitOf(row: number, column: number): Unit | undefined {
+    const heading = this.headingOf(row, column);
+    return (
+      kept(this.#units, heading, unitIn) ??
+      this.#unitBeside(row, column) ??
+      kept(this.#units, this.labelOf(row, column), unitIn) ??
+      (this.grid.format(row, column).includes("%") ? unitNamed("%") : undefined)
+    );
+  }
+
+  /** What a heading or label of this sheet says its cells hold. */
+  roleIn(text: string): Role | undefined {
+    return kept(this.#roles, text, roleOf);
+  }
+
+  /** Whether a row is one of sums, by its label. */
+  isTotalRow(row: number, column: number): boolean {
+    return isTotalLabel(this.labelOf(row, column));
+  }
+
+  /** `Depth | 3 | in` has the unit right of the number, `Depth | in | 3 | 3` left of all of them. */
+  #unitBeside(row: number, column: number): Unit | undefined {
+    if (this.grid.isTypedText(row, column + 1)) {
+      const right = unitNamed(String(this.grid.value(row, column + 1)));
+      if (right || UNIT_HEADING.test(this.headingOf(row, column + 1))) return right;
+    }
+    for (let left = column - 1; left > this.grid.left; left--) {
+      if (!this.grid.isTypedText(row, left)) {
+        if (this.grid.isBlank(row, left) && this.grid.isBlank(row, left - 1)) return undefined;
+        continue;
+      }
+      const named = unitNamed(String(this.grid.value(row, left)));
+      return named && this.grid.isTypedText(row, left - 1) ? named : undefined;
+    }
+    return undefined;
+  }
+
+  #textAt(row: number, column: number): string {
+    const from = this.#mergedFrom.get(`${row},${column}`) ?? { row, column };
+    return this.grid.kind(from.row, from.column) === "text"
+      ? String(this.grid.value(from.row, from.column)).trim()
+      : "";
+  }
+}
+
+/** Reads a text once, since the same headings and labels are asked about for every cell. */
+function kept<Read>(known: Map<string, Read | undefined>, text: string, read: (text: string) => Read | undefined) {
+  if (text === "") return undefined;
+  if (!known.has(text)) known.set(text, read(text));
+  return known.get(text);
+}

@@ -1,0 +1,42 @@
+import { describe, expect, test } from "vitest";
+import { unitIn, unitNamed } from "./units";
+
+describe("the unit in a heading", () => {
+  test.each([
+    ["Depth (in)", "in"],
+    ["Depth, in.", "in"],
+    ["Depth in", "in"],
+    ["Stone depth in inches", "in"],
+    ["Length (ft.)", "ft"],
+    ["LENGTH [FT]", "ft"],
+    ["Edging LF", "ft"],
+    ["Area sq. ft.", "sq ft"],
+    ["Bed area (SF)", "sq ft"],
+    ["Stone (cu yd)", "cu yd"],
+    ["Tons", "tons"],
+    ["Stone, tons", "tons"],
+    ["Weighs (tons / cu yd)", "tons/cu yd"],
+    ["Density, tons per cubic yard", "tons/cu yd"],
+    ["Waste %", "%"],
+    ["Labor hours", "h"],
+    ["Fabric rolls", "each"],
+  ])("%s is %s", (heading, name) => expect(unitIn(heading)?.name).toBe(name));
+
+  test.each([
+    "Dig, in the ground",
+    "Cost per ton",
+    "$/ton",
+    "Price a load",
+    "Truck yards",
+    "Bed",
+    "Rate ($/h)",
+    "Set in place",
+    "",
+  ])("“%s” names none", (heading) => expect(unitIn(heading)).toBeUndefined());
+
+  test("a cell of a unit column names its unit alone", () => {
+    expect(unitNamed("cu yd")?.name).toBe("cu yd");
+    expect(unitNamed(" In. ")?.name).toBe("in");
+    expect(unitNamed("per load")).toBeUndefined();
+  });
+});
