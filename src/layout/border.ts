@@ -2,7 +2,7 @@ import { edgingPieces } from "../quantities/edging";
 import { Problem } from "../quantities/problem";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
-import { type BorderPath, borderPaths, cornersOfPath, pointOnPath, stretchOfPath } from "./borderPath";
+import { type BorderMark, type BorderPath, borderPaths, cornersOfPath, markOnPath, stretchOfPath } from "./borderPath";
 import { layoutMessages as messages } from "./messages";
 import type { BorderRules } from "./options";
 import { type Outline, ringsOf } from "./outline";
@@ -15,24 +15,26 @@ export interface BorderPiece {
   /** To cut it to; a whole piece unless it is the last of its run. */
   readonly lengthFt: number;
   readonly isWhole: boolean;
-  /** Its line in plan, rounded corners as short straight pieces. */
+  /** Its line in plan, with the bed on the right; rounded corners as short straight pieces. */
   readonly line: readonly Point[];
 }
 
 /** Why a stake stands where it does. */
 export type StakeKind = "end" | "joint" | "between" | "corner";
 
-export interface Stake extends Point {
+export interface Stake extends BorderMark {
   readonly kind: StakeKind;
 }
 
 /** Border set without a break: along sides that follow one another, or round a ring. */
 export interface BorderRun {
+  /** 0 along the outer edge, n round the nth cut-out. */
+  readonly ring: number;
   readonly lengthFt: number;
   readonly closed: boolean;
   readonly pieces: readonly BorderPiece[];
   /** Where two pieces meet. */
-  readonly joints: readonly Point[];
+  readonly joints: readonly BorderMark[];
   readonly stakes: readonly Stake[];
 }
 
@@ -45,16 +47,16 @@ const HOLDS_CORNER_FT = 3 / INCHES_PER_FOOT;
 /** The border of a bed: its runs along the outer edge, then those round cut-outs that get border. */
 export function placeBorder(outline: Outline, rules: BorderRules): BorderRun[] {
   let placed = 0;
-  return ringsOf(outline)
-    .flatMap(borderPaths)
-    .map((path) => {
-      const run = placeRun(path, rules, placed);
+  return ringsOf(outline).flatMap((ring, place) =>
+    borderPaths(ring).map((path) => {
+      const run = { ring: place, ...placeRun(path, rules, placed) };
       placed += run.pieces.length;
       return run;
-    });
+    }),
+  );
 }
 
-function placeRun(path: BorderPath, rules: BorderRules, placed: number): BorderRun {
+function placeRun(path: BorderPath, rules: BorderRules, placed: number): Omit<BorderRun, "ring"> {
   const { lengthFt, closed } = path;
   const { pieceLengthFt, lapFt, stakeSpacingFt } = rules;
   const count = edgingPieces(lengthFt, pieceLengthFt, lapFt * INCHES_PER_FOOT, closed);
@@ -73,7 +75,7 @@ function placeRun(path: BorderPath, rules: BorderRules, placed: number): BorderR
     lengthFt,
     closed,
     pieces,
-    joints: joints.map((at) => pointOnPath(path, at)),
+    joints: joints.map((at) => markOnPath(path, at)),
     stakes: stakesOf(path, starts, stakeSpacingFt),
   };
 }
@@ -102,5 +104,5 @@ function stakesOf(path: BorderPath, starts: readonly number[], spacingFt: number
     if (places.every(({ at }) => apart(at) > HOLDS_CORNER_FT)) places.push({ at: corner, kind: "corner" });
   }
   places.sort((a, b) => a.at - b.at);
-  return places.map(({ at, kind }) => ({ ...pointOnPath(path, at), kind }));
+  return places.map(({ at, kind }) => ({ ...markOnPath(path, at), kind }));
 }

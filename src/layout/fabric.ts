@@ -3,7 +3,7 @@ import { boundaryOf, type Segment } from "./boundary";
 import { directionAt, directionsOf } from "./directions";
 import type { FabricRules } from "./options";
 import type { Outline } from "./outline";
-import type { Frame, Point } from "./plane";
+import { type Frame, type Point, SAME_FT } from "./plane";
 import { type RollPiece, takeOffRolls } from "./rolls";
 import { areaWithin } from "./stretches";
 import { type Band, type BandCut, planStrips, type StripPlan } from "./strips";
@@ -59,9 +59,14 @@ export function chooseFabric(outline: Outline, rules: FabricRules): FabricChoice
   };
 }
 
-/** The four ways to begin in one direction: from the low or the high side, and from the one end or the other. */
+/**
+ * The four ways to begin in one direction: from either side, and from either end. First come those from the left, or
+ * from the base line, as a crew begins where nothing speaks against it.
+ */
 function waysAlong(along: Point, edge: readonly Segment[], rules: FabricRules): Way[] {
-  return ([1, -1] as const).flatMap((flipV) => {
+  // Across the strips lies (-y, x), which points to the left where y is above 0.
+  const sides = along.y > SAME_FT ? ([-1, 1] as const) : ([1, -1] as const);
+  return sides.flatMap((flipV) => {
     const { cuts } = planStrips(edge, { along, flipU: 1, flipV }, rules);
     const fromOtherEnd = [...cuts].sort((a, b) => a.band - b.band || b.from - a.from);
     return [cuts, fromOtherEnd].map((ordered, i): Way => {

@@ -23,6 +23,7 @@ export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
   const cuts = cutsInPlan(plan);
   const seams = linesInPlan(plan, seamsOf(plan));
   return {
+    rules,
     direction,
     directionDegrees: degreesOf(direction),
     fewestCuts: fewestCuts && {

@@ -29,12 +29,14 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
   const bordered = ringsOf(outline).flatMap(({ runs }) => runs.filter((run) => run.border));
   return {
     ...fabric,
+    bed,
     outline,
     areaSqFt: areaOf(bed, outline),
     edgeFt: ringLength(outline.ring),
     borderFt: bordered.reduce((sum, run) => sum + runLength(run), 0),
     cutAroundFt: outline.cutOuts.reduce((sum, { ring }) => sum + ringLength(ring), 0),
     border,
+    borderRules,
     counts: {
       ...fabric.counts,
       pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),

@@ -1,4 +1,6 @@
+import type { Bed } from "./bed";
 import type { BorderRun } from "./border";
+import type { BorderRules, FabricRules } from "./options";
 import type { Outline } from "./outline";
 import type { Pin } from "./pinBoard";
 import type { Point } from "./plane";
@@ -32,6 +34,8 @@ export interface Line {
 
 /** Fabric and pins of a bed in plan. */
 export interface FabricLayout {
+  /** The roll, laps and pins by which it was laid. */
+  readonly rules: FabricRules;
   /** The direction of the strips: a unit vector, and degrees from the base line, 0 up to 180. */
   readonly direction: Point;
   readonly directionDegrees: number;
@@ -76,6 +80,8 @@ export interface LayoutCounts extends FabricCounts {
 
 /** A bed laid out in plan, as plain data: lengths in feet, areas in square feet. */
 export interface Layout extends FabricLayout {
+  /** The bed as it was measured. */
+  readonly bed: Bed;
   readonly outline: Outline;
   /** Net of cut-outs; by the rule chosen where the bed was taped by widths. */
   readonly areaSqFt: number;
@@ -86,6 +92,7 @@ export interface Layout extends FabricLayout {
   /** Round the cut-outs. */
   readonly cutAroundFt: number;
   readonly border: readonly BorderRun[];
+  readonly borderRules: BorderRules | undefined;
   readonly counts: LayoutCounts;
   /** What to know before relying on the counts, in sentences for the user. */
   readonly notes: readonly string[];

@@ -47,15 +47,16 @@ export const runStart = (run: Run): Point => pointOnRun(run, 0);
 export const runEnd = (run: Run): Point =>
   run.kind === "straight" ? run.to : onCircle(run, run.startAngle + run.sweep);
 
-/** The direction in which the run leaves its start, or with `atEnd` reaches its end, as a unit vector. */
-export function heading(run: Run, atEnd: boolean): Point {
-  if (run.kind === "straight") {
-    const length = runLength(run);
-    return { x: (run.to.x - run.from.x) / length, y: (run.to.y - run.from.y) / length };
-  }
-  const angle = run.startAngle + (atEnd ? run.sweep : 0) + (Math.sign(run.sweep) * Math.PI) / 2;
+/** The direction of the run so many feet along, as a unit vector. */
+export function headingAt(run: Run, along: number): Point {
+  const length = runLength(run);
+  if (run.kind === "straight") return { x: (run.to.x - run.from.x) / length, y: (run.to.y - run.from.y) / length };
+  const angle = run.startAngle + (run.sweep * along) / length + (Math.sign(run.sweep) * Math.PI) / 2;
   return { x: Math.cos(angle), y: Math.sin(angle) };
 }
+
+/** The direction in which the run leaves its start, or with `atEnd` reaches its end, as a unit vector. */
+export const heading = (run: Run, atEnd: boolean): Point => headingAt(run, atEnd ? runLength(run) : 0);
 
 /** The run as straight pieces: its points in order, without the last one. */
 export function flattened(run: Run): Point[] {

@@ -1,0 +1,36 @@
+import type { Layout } from "../layout";
+import { countOf, cutLength, taped } from "./words";
+
+/** The plan in words, for those who hear it: shape, size, what lies where, and every length to cut. */
+export function describePlan(layout: Layout): string {
+  const { areaSqFt, cuts, counts, outline, borderFt, directionDegrees } = layout;
+  const free = outline.cutOuts.map(({ name }) => name);
+  return [
+    `${shapeOf(layout)}, ${areaSqFt.toFixed(1)} square feet.`,
+    ...(free.length > 0 ? [`Left free: ${free.join(", ")}.`] : []),
+    `Fabric in ${countOf(counts.strips, "strip")} at ${Math.round(directionDegrees)} degrees to the base line:`,
+    `${cuts.map(({ number, lengthFt }) => `cut ${number}, ${cutLength(lengthFt)}`).join("; ")}.`,
+    `${countOf(counts.pins, "pin")}.`,
+    ...(counts.pieces > 0
+      ? [`Border ${taped(borderFt)} in ${countOf(counts.pieces, "piece")} with ${countOf(counts.stakes, "stake")}.`]
+      : []),
+  ].join(" ");
+}
+
+function shapeOf({ bed }: Layout): string {
+  switch (bed.kind) {
+    case "rectangle": {
+      const rounded = bed.cornerRadiusFt ? (bed.roundedCorners ?? 0) : 0;
+      const corners = rounded > 0 ? ` with ${countOf(rounded, "corner")} rounded to ${taped(bed.cornerRadiusFt!)}` : "";
+      return `Rectangular bed, ${taped(bed.lengthFt)} by ${taped(bed.widthFt)}${corners}`;
+    }
+    case "round": {
+      const inner = bed.innerDiameterFt ? `, ${taped(bed.innerDiameterFt)} free in the middle` : "";
+      return `Round bed, ${taped(bed.diameterFt)} across${inner}`;
+    }
+    case "widths":
+      return `Bed taped by ${bed.widthsFt.length} widths, every ${taped(bed.spacingFt)}: ${bed.widthsFt.map(taped).join(", ")}`;
+    case "points":
+      return `Bed given by ${bed.points.length} points`;
+  }
+}

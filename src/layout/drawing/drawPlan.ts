@@ -1,0 +1,86 @@
+import type { Layout } from "../layout";
+import { fabricShapes } from "../shapes";
+import { borderMarks, borderPart, borderRound, pieceNames } from "./borderPart";
+import { cutOutNames, cutOutPart } from "./cutOutPart";
+import { describePlan } from "./describe";
+import { cutNumbers, fabricPart, pinPart } from "./fabricPart";
+import { type Block, paragraphs } from "./flow";
+import { LabelBoard } from "./labels";
+import { legend } from "./legend";
+import { marginsFor, measures } from "./measures";
+import { notesBelow } from "./notesBelow";
+import type { Theme } from "./palette";
+import { Pen, pathThrough } from "./pen";
+import { scaleBar } from "./scaleBar";
+import { type DrawingOptions, sheet, textSizeFor } from "./sheet";
+import { element, short } from "./svg";
+import { type PlanView, projection } from "./view";
+
+/** The plan is at most this many times as high as the sheet is wide. */
+const MOST_HEIGHT = 1.1;
+const EDGE = 8;
+
+/**
+ * The plan of a bed that was laid out, to scale: outline with its measurements, strips with overlaps hatched and the
+ * numbers of the cuts, pins, border pieces with joints and stakes, cut-outs, a scale bar, a legend, and below it the
+ * lengths to cut.
+ *
+ * @param layout from `layOutBed`.
+ * @param options width in pixels to be shown at (350 in the pane, 720 for a page), theme, title, and an id.
+ * @returns SVG as text: self-contained, with a title and a description for those who do not see it.
+ * @example drawPlan(layOutBed(bed, roll), { widthPx: 720, theme: "light", title: "Front bed" })
+ */
+export function drawPlan(layout: Layout, options: DrawingOptions = {}): string {
+  const { widthPx = 350, theme = "auto" satisfies Theme, title = "Bed in plan", id = "bed-plan" } = options;
+  const pen = new Pen(id, theme, textSizeFor(widthPx));
+  const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * MOST_HEIGHT);
+  const labels = new LabelBoard({ width: widthPx, height: placed.height });
+  const { svg: plan, letters } = planOf({ layout, pen, labels, ...placed });
+
+  const width = widthPx - 2 * EDGE;
+  const parts: string[] = [];
+  let top = EDGE;
+  const add = ({ svg, height }: Block, gap: number) => {
+    parts.push(svg);
+    top += height + gap;
+  };
+  const area = `${layout.areaSqFt.toFixed(1)} sq ft`;
+  add(paragraphs(pen, [{ heading: title, items: [area] }], EDGE, top, width), 0);
+  add({ svg: element("g", { transform: `translate(0 ${short(top)})` }, plan), height: placed.height }, pen.size * 0.6);
+  add(scaleBar(pen, placed.scale, EDGE + 4, top, width / 3), pen.size * 0.8);
+  add(legend(pen, layout, EDGE, top, width), pen.size * 0.8);
+  add(paragraphs(pen, notesBelow(layout, letters), EDGE, top, width), EDGE);
+  return sheet(pen, { width: widthPx, height: top, title, description: describePlan(layout) }, parts);
+}
+
+/** The drawing proper. Words are placed last, where the marks leave room for them; the bed is drawn over its border. */
+function planOf(view: PlanView): { svg: string; letters: readonly (string | undefined)[] } {
+  const { layout, pen, at, labels, scale } = view;
+  const shapes = fabricShapes(layout);
+  const radius = Math.min(2, Math.max(0.9, scale * 0.11));
+  for (const pin of layout.pins) labels.avoid({ center: at(pin), width: 2 * radius, height: 2 * radius });
+  const outline = element("path", {
+    d: pathThrough(layout.outline.ring.points.map(at), true),
+    stroke: pen.colors.ink,
+    "stroke-width": 1.3,
+  });
+  const border = borderPart(view);
+  const marks = borderMarks(view);
+  const measured = measures(view);
+  const names = cutOutNames(view);
+  const numbers = cutNumbers(view, shapes);
+  const parts = [
+    border,
+    fabricPart(view, shapes),
+    measured,
+    cutOutPart(view),
+    borderRound(view),
+    outline,
+    marks,
+    pinPart(view, radius),
+    names.svg,
+    numbers,
+    pieceNames(view),
+  ];
+  return { svg: element("g", { fill: "none" }, ...parts), letters: names.letters };
+}

@@ -1,0 +1,136 @@
+import { stoneDepth } from "../../quantities/stoneAmounts";
+import { INCHES_PER_FOOT } from "../../quantities/units";
+import { finite, positive } from "../readMeasure";
+import { type Block, paragraphs } from "./flow";
+import { Pen } from "./pen";
+import { ground, layers } from "./sectionLayers";
+import { depthMarks } from "./sectionMarks";
+import { type DrawingOptions, sheet, textSizeFor } from "./sheet";
+import { element, short } from "./svg";
+import { taped } from "./words";
+
+/** The depths of a bed, in inches, as `BED.STONE_DEPTH` and the digging functions take them. */
+export interface Depths {
+  /** Lawn to the scraped floor; 0 or more. */
+  readonly scrapeDepthIn: number;
+  readonly borderHeightIn: number;
+  /** Scraped floor to the foot of the border; 0 or more. */
+  readonly trenchDepthIn: number;
+  readonly trenchWidthIn: number;
+  /** Top edge of the border down to the stone; 0 or more. */
+  readonly topGapIn: number;
+  /** The largest stones, drawn to scale [1]. */
+  readonly stoneSizeIn?: number;
+}
+
+/** Levels of a section in inches above the lawn, and what the sheet needs to draw them. */
+export interface SectionView {
+  readonly pen: Pen;
+  readonly depths: Required<Depths>;
+  readonly levels: SectionLevels;
+  /** Pixels an inch. */
+  readonly scale: number;
+  readonly width: number;
+  readonly left: number;
+  readonly right: number;
+  /** Where the border's outer face stands. */
+  readonly borderX: number;
+  readonly y: (level: number) => number;
+  /** Where the earth that is shown ends, below everything. */
+  readonly bottom: number;
+}
+
+export interface SectionLevels {
+  readonly floor: number;
+  readonly foot: number;
+  readonly top: number;
+  readonly stone: number;
+}
+
+const EDGE = 8;
+/** Room for the dimensions on the left (border, scrape) and on the right (gap, stone, trench), in text sizes. */
+const LEFT_TEXTS = 6;
+const RIGHT_TEXTS = 8;
+/** Lawn and bed that are shown beside the border, in inches. */
+const LAWN_IN = 3;
+const BED_BEYOND_TRENCH_IN = 5;
+/** The section is at most this many times as high as the sheet is wide. */
+const MOST_HEIGHT = 0.55;
+/** Earth that is shown below the lowest thing, in inches. */
+const EARTH_BELOW_IN = 0.8;
+
+/**
+ * The cross-section of a bed's edge, to scale: lawn, border, trench, fabric and stone, with their depths and the gap
+ * below the border's top edge.
+ *
+ * @param depths in inches.
+ * @param options width in pixels to be shown at, theme, title and id, as for the plan.
+ * @returns SVG as text: self-contained, with a title and a description.
+ * @throws Problem where a depth is no number, or no depth is left for stone.
+ * @example
+ * drawSection({ scrapeDepthIn: 2.5, borderHeightIn: 4, trenchDepthIn: 1.5, trenchWidthIn: 4, topGapIn: 0.5 })
+ */
+export function drawSection(depths: Depths, options: DrawingOptions = {}): string {
+  const { widthPx = 350, theme = "auto", title = "Cross-section at the border", id = "bed-section" } = options;
+  const pen = new Pen(id, theme, textSizeFor(widthPx));
+  const view = viewOf(pen, checked(depths), widthPx);
+  const drawing = element("g", { fill: "none" }, ground(view), layers(view), depthMarks(view));
+
+  const parts: string[] = [];
+  let top = EDGE;
+  const add = ({ svg, height }: Block) => {
+    parts.push(element("g", { transform: `translate(0 ${short(top)})` }, svg));
+    top += height;
+  };
+  add(paragraphs(pen, [{ heading: title, items: ["to scale, depth and width alike"] }], EDGE, 0, widthPx - 2 * EDGE));
+  add({ svg: drawing, height: view.bottom + pen.size * 2.4 });
+  return sheet(pen, { width: widthPx, height: top, title, description: describeSection(view.depths) }, parts);
+}
+
+function checked(depths: Depths): Required<Depths> {
+  const least = (what: string, value: number, argument: string) => {
+    finite(what, value, argument);
+    return Math.max(0, value);
+  };
+  return {
+    scrapeDepthIn: least("The scrape", depths.scrapeDepthIn, "scrape_depth_in"),
+    borderHeightIn: positive("The border's height", depths.borderHeightIn, "border_height_in"),
+    trenchDepthIn: least("The trench's depth", depths.trenchDepthIn, "trench_depth_in"),
+    trenchWidthIn: positive("The trench's width", depths.trenchWidthIn, "trench_width_in"),
+    topGapIn: least("The gap", depths.topGapIn, "top_gap_in"),
+    stoneSizeIn: positive("The stone's size", depths.stoneSizeIn ?? 1, "stone_size_in"),
+  };
+}
+
+function viewOf(pen: Pen, depths: Required<Depths>, width: number): SectionView {
+  const floor = -depths.scrapeDepthIn;
+  const foot = floor - depths.trenchDepthIn;
+  const top = foot + depths.borderHeightIn;
+  const stone = floor + stoneDepth(depths.borderHeightIn, depths.trenchDepthIn, depths.topGapIn);
+  const left = EDGE + LEFT_TEXTS * pen.size;
+  const right = width - EDGE - RIGHT_TEXTS * pen.size;
+  const across = LAWN_IN + depths.trenchWidthIn + BED_BEYOND_TRENCH_IN;
+  const highest = Math.max(top, 0);
+  const deep = highest - foot + EARTH_BELOW_IN;
+  const scale = Math.min((right - left) / across, (width * MOST_HEIGHT) / deep);
+  const head = pen.size * 2;
+  const y = (level: number) => head + (highest - level) * scale;
+  const levels = { floor, foot, top, stone };
+  const borderX = left + LAWN_IN * scale;
+  return { pen, depths, levels, scale, width, left, right, borderX, y, bottom: y(foot - EARTH_BELOW_IN) };
+}
+
+function describeSection(depths: Required<Depths>): string {
+  const { scrapeDepthIn, borderHeightIn, trenchDepthIn, topGapIn } = depths;
+  const stone = stoneDepth(borderHeightIn, trenchDepthIn, topGapIn);
+  const above = borderHeightIn - trenchDepthIn - scrapeDepthIn;
+  const inLength = (value: number) => taped(Math.abs(value) / INCHES_PER_FOOT);
+  const stands =
+    Math.abs(above) < 0.01 ? "level with the lawn" : `${inLength(above)} ${above > 0 ? "above" : "below"} the lawn`;
+  return [
+    `The bed is scraped ${inLength(scrapeDepthIn)} below the lawn.`,
+    `A border of ${inLength(borderHeightIn)} stands in a trench ${inLength(trenchDepthIn)} below that, its top edge ${stands}.`,
+    `Fabric lies on the floor and up to the border; on it lie ${inLength(stone)} of stone,`,
+    `which end ${inLength(topGapIn)} below the border's top edge.`,
+  ].join(" ");
+}

@@ -1,0 +1,81 @@
+import type { Layout } from "../layout";
+import { stakeMark } from "./borderPart";
+import type { Block } from "./flow";
+import type { Pen } from "./pen";
+import { textWidth } from "./pen";
+import { element } from "./svg";
+
+const MARK_WIDTH = 26;
+
+interface Entry {
+  readonly words: string;
+  /** The mark, drawn round a point. */
+  readonly mark: (x: number, y: number) => string;
+}
+
+/** What the marks mean: only those that the drawing has. */
+export function legend(pen: Pen, layout: Layout, left: number, top: number, width: number): Block {
+  const entries = entriesOf(pen, layout);
+  const cell = Math.max(...entries.map(({ words }) => textWidth(words, pen.size))) + MARK_WIDTH + 12;
+  const columns = Math.max(1, Math.floor(width / cell));
+  const step = pen.size * 1.6;
+  const drawn = entries.map(({ words, mark }, i) => {
+    const x = left + (i % columns) * (width / columns);
+    const y = top + (Math.floor(i / columns) + 0.5) * step;
+    const text = pen.text(words, { x: x + MARK_WIDTH, y }, { size: pen.size, color: pen.colors.ink, anchor: "start" });
+    return mark(x + MARK_WIDTH / 2 - 2, y) + text;
+  });
+  return { svg: element("g", {}, ...drawn), height: Math.ceil(entries.length / columns) * step };
+}
+
+function entriesOf(pen: Pen, layout: Layout): Entry[] {
+  const { ink, paper, soft, fabric, otherFabric, border } = pen.colors;
+  const swatch = (fill: string, dashes?: string) => (x: number, y: number) =>
+    element("rect", {
+      x: x - 9,
+      y: y - 4.5,
+      width: 18,
+      height: 9,
+      fill,
+      stroke: soft,
+      "stroke-width": 0.8,
+      "stroke-dasharray": dashes,
+    });
+  const twoTones = (x: number, y: number) =>
+    swatch(fabric)(x, y) +
+    element("rect", { x, y: y - 4.5, width: 9, height: 9, fill: otherFabric, stroke: soft, "stroke-width": 0.8 });
+  const number = (x: number, y: number) =>
+    element("circle", { cx: x, cy: y, r: pen.size * 0.65, fill: paper, stroke: ink }) +
+    pen.text("1", { x, y }, { size: pen.size * 0.92, color: ink, bold: true });
+  const band = (x: number, y: number) =>
+    pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) + pen.line({ x, y: y - 3 }, { x, y: y + 3 }, paper, 2);
+  const hasOpenSide = layout.outline.ring.runs.some((run) => !run.border) || layout.border.length === 0;
+  const all: (Entry | false)[] = [
+    { words: "fabric, strips by turns", mark: twoTones },
+    { words: "cut, by its number", mark: number },
+    (layout.seams.length > 0 || layout.endLaps.length > 0) && {
+      words: "overlap, pinned midway",
+      mark: swatch(`url(#${pen.part("overlap")})`, "4 2"),
+    },
+    {
+      words: "pin",
+      mark: (x, y) => element("circle", { cx: x, cy: y, r: 1.8, fill: ink }),
+    },
+    layout.border.length > 0 && { words: "border, gap at a joint", mark: band },
+    layout.border.length > 0 && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
+    layout.border.some(({ joints }) => joints.length > 0) && {
+      words: "stake through a joint",
+      mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
+    },
+    hasOpenSide && { words: openSideWords(layout), mark: swatch(`url(#${pen.part("wall")})`) },
+    layout.outline.cutOuts.length > 0 && { words: "left free", mark: swatch(paper) },
+  ];
+  return all.filter((entry) => entry !== false);
+}
+
+/** What the hatched band stands for. */
+function openSideWords({ bed, border }: Layout): string {
+  if (border.length === 0) return "edge of the bed";
+  if (bed.borderSides) return "no border";
+  return bed.kind === "rectangle" ? "house side, no border" : "base line, no border";
+}
