@@ -46,7 +46,7 @@ describe("every bed", () => {
           expect(isCovered, `bare at ${place.x}, ${place.y}`).toBe(true);
         }
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 
@@ -59,7 +59,7 @@ describe("every bed", () => {
           expect(nearest).toBeLessThanOrEqual(layout.pinReachFt + 1e-9);
         }
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 
@@ -73,7 +73,7 @@ describe("every bed", () => {
           for (const other of pins)
             if (other !== pin) expect(distance(pin, other)).toBeGreaterThanOrEqual(spacingFt / 3 - 1e-9);
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 
@@ -89,26 +89,28 @@ describe("every bed", () => {
           expect((isIn && isFree) || isOnEdge).toBe(true);
         }
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 
-  it("has no gap over the spacing along overlaps, end laps, and any edge that is no plain rectangle's", () => {
+  it("has no gap over the spacing along overlaps, end laps, cut-outs, and any edge that is no rectangle's", () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
         const layout = layOutBed(bed, options);
         const isRectangle = bed.kind === "rectangle" && !bed.roundedCorners;
         for (const line of [...layout.seams, ...layout.endLaps])
           expect(widestGap(layout, [line.from, line.to])).toBeLessThanOrEqual(spacingFt + 1e-6);
-        if (isRectangle) return;
-        for (const { from, to } of boundaryOf(layout.outline))
+        for (const { from, to, ring } of boundaryOf(layout.outline)) {
+          // The outer edge of a rectangle has its pins at every other row, as BED.PINS counts them.
+          if (isRectangle && ring === 0) continue;
           expect(widestGap(layout, [from, to])).toBeLessThanOrEqual(spacingFt + 1e-6);
+        }
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 
-  it("keeps its counts when it is turned or mirrored", () => {
+  it("keeps its counts to the pin when it is turned or mirrored, since the grid turns with the bed", () => {
     fc.assert(
       fc.property(anyStarBed, fc.double({ min: 0, max: 7, noNaN: true }), (bed, angle) => {
         const plain = layOutBed(bed, options);
@@ -120,7 +122,7 @@ describe("every bed", () => {
           expect(counts.pins).toBe(plain.counts.pins);
         }
       }),
-      { numRuns: 100, seed: 11 },
+      { numRuns: 60, seed: 11 },
     );
   });
 });
