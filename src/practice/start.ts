@@ -1,4 +1,4 @@
-import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browserGrid";
+import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata, FunctionsFile } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";

@@ -8,9 +8,11 @@ import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-v
 import listWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import * as drawing from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
-import { Grid } from "./grid/grid";
-import { openGrid } from "./grid/openGrid";
-import type { PracticeOffice } from "./grid/practiceOffice";
+import { Grid } from "../grid/grid";
+import { openGrid } from "../grid/openGrid";
+import type { PracticeOffice } from "../grid/practiceOffice";
+import { giveReasons } from "./errorNotes";
+import { closeStaleSuggestions } from "./suggestions";
 
 export type KeptWorkbook = core.IWorkbookData;
 
@@ -56,16 +58,7 @@ export function createBrowserGrid(
   const injector = univer.__getInjector();
   const editor = injector.get(sheets.IEditorBridgeService);
   const grid = new Grid(open, () => editor.isVisible().visible);
+  closeStaleSuggestions(injector);
   giveReasons(injector.get(sheets.CellAlertManagerService), grid);
   return { grid, save: () => open.workbook.save() };
-}
-
-/** The grid's own note at an error names only its kind; the reason that the function gave takes its place. */
-function giveReasons(notes: sheets.CellAlertManagerService, grid: Grid): void {
-  const show = notes.showAlert.bind(notes);
-  notes.showAlert = (note) => {
-    const { subUnitId, row, col } = note.location;
-    const reason = grid.cells.errorMessage(subUnitId, row, col);
-    show(reason === undefined ? note : { ...note, message: reason, width: 320 });
-  };
 }

@@ -1,0 +1,26 @@
+import {
+  DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY,
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
+  ICommandService,
+  type Injector,
+} from "@univerjs/core";
+import { KeyCode } from "@univerjs/preset-sheets-core";
+
+const editors = [DOCS_NORMAL_EDITOR_UNIT_ID_KEY, DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY];
+
+/**
+ * Closes the list of functions as soon as a person types on. The grid itself leaves a list open for a moment after
+ * each key, in which Enter would put the function on top of it in the place of the one that was typed: =SU, a pause,
+ * then M(1,2) and Enter gave =SUBTOTAL(1,2).
+ */
+export function closeStaleSuggestions(injector: Injector): void {
+  const commands = injector.get(ICommandService);
+  const close = ({ key }: KeyboardEvent) => {
+    if (key.length > 1 && key !== "Backspace" && key !== "Delete") return;
+    for (const editor of editors) {
+      const list = `sheet.formula-embedding-editor.search_function.${editor}`;
+      if (commands.hasCommand(list)) commands.syncExecuteCommand(list, { keyCode: KeyCode.ESC });
+    }
+  };
+  document.addEventListener("keydown", close, { capture: true });
+}
