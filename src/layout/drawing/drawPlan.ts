@@ -12,12 +12,12 @@ import { notesBelow } from "./notesBelow";
 import type { Theme } from "./palette";
 import { Pen, pathThrough } from "./pen";
 import { scaleBar } from "./scaleBar";
-import { type DrawingOptions, sheet, textSizeFor } from "./sheet";
+import { type DrawingOptions, PAGE_WIDTH_PX, sheet, textSizeFor } from "./sheet";
 import { element, short } from "./svg";
 import { type PlanView, projection } from "./view";
 
-/** The plan is at most this many times as high as the sheet is wide. */
-const MOST_HEIGHT = 1.1;
+/** The plan is at most this many times as high as the sheet is wide: on a page the lists below have to fit too. */
+const MOST_HEIGHT = { pane: 1.1, page: 0.75 };
 const EDGE = 8;
 
 /**
@@ -33,7 +33,8 @@ const EDGE = 8;
 export function drawPlan(layout: Layout, options: DrawingOptions = {}): string {
   const { widthPx = 350, theme = "auto" satisfies Theme, title = "Bed in plan", id = "bed-plan" } = options;
   const pen = new Pen(id, theme, textSizeFor(widthPx));
-  const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * MOST_HEIGHT);
+  const mostHeight = widthPx < PAGE_WIDTH_PX ? MOST_HEIGHT.pane : MOST_HEIGHT.page;
+  const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * mostHeight);
   const labels = new LabelBoard({ width: widthPx, height: placed.height });
   const { svg: plan, letters } = planOf({ layout, pen, labels, ...placed });
 

@@ -119,7 +119,7 @@ function lengthBeside({ pen, labels }: PlanView, cut: FabricCut, { x, y }: Point
     .filter((center) => [-1, 0, 1].every((i) => isIn(shape, { x: center.x + (i * width) / 2, y: center.y })))
     .map((center) => ({ center, width, height }));
   const spot = labels.place(boxes);
-  return spot ? pen.text(text, spot.center, { size: pen.size, color: pen.colors.ink }) : "";
+  return spot ? pen.text(text, spot.center, { size: pen.size, color: pen.colors.ink, halo: true }) : "";
 }
 
 function placesOn({ corners: [a, b, c, d] }: FabricCut): Point[] {

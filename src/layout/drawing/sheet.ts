@@ -15,7 +15,10 @@ export interface DrawingOptions {
 }
 
 /** Text sizes that stay legible: in a pane, and on paper at 96 pixels an inch, where this is nine points. */
-export const textSizeFor = (widthPx: number): number => (widthPx < 500 ? 11 : 12);
+export const textSizeFor = (widthPx: number): number => (widthPx < PAGE_WIDTH_PX ? 11 : 12);
+
+/** From this width on a sheet is laid out as a page. */
+export const PAGE_WIDTH_PX = 500;
 
 /** The sheet round the parts of a drawing: size, paper, hatches, and what it shows in words. */
 export function sheet(
