@@ -56,8 +56,24 @@ const triangle = [
   [0, 3],
 ];
 
-/** Every function with its arguments in order: the defaults are those of the published contract. */
-export const CASES: Readonly<Record<keyof typeof functions, readonly ArgumentCase[]>> = {
+/** Functions that give a list; their own tests stand in `src/functions/lists.test.ts`. */
+export const LISTS = [
+  "FABRIC_CUTS",
+  "PIN_MAP",
+  "LAYOUT",
+  "LAYOUT_WIDTHS",
+  "LAYOUT_RECTANGLE",
+  "LAYOUT_ROUND",
+  "LAYOUT_CUTS",
+  "LAYOUT_PINS",
+] as const satisfies readonly (keyof typeof functions)[];
+
+export const isList = (id: string): boolean => (LISTS as readonly string[]).includes(id);
+
+type ScalarId = Exclude<keyof typeof functions, (typeof LISTS)[number]>;
+
+/** Every other function with its arguments in order: the defaults are those of the published contract. */
+export const CASES: Readonly<Record<ScalarId, readonly ArgumentCase[]>> = {
   FEET: [needed("measure", "feet", 6.5)],
   INCHES: [needed("measure", "inches", 6.5)],
   AREA_RECTANGLE: [
@@ -154,10 +170,10 @@ export const CASES: Readonly<Record<keyof typeof functions, readonly ArgumentCas
   ],
 };
 
-/** Each function with its name and its arguments. */
-export const EVERY_FUNCTION = Object.entries(functions).map(([id, called]) => {
-  const call: CellFunction = (...given) => Reflect.apply(called, undefined, given);
-  return { id, call, given: CASES[id as keyof typeof functions] };
+/** Each function that gives a number, with its name and its arguments. */
+export const EVERY_FUNCTION = (Object.keys(CASES) as ScalarId[]).map((id) => {
+  const call: CellFunction = (...given) => Reflect.apply(functions[id], undefined, given);
+  return { id, call, given: CASES[id] };
 });
 
 /** Each argument of each function, with a way to call the function with one value changed. */

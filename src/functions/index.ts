@@ -9,6 +9,8 @@ export * from "./digging";
 export * from "./edges";
 export * from "./edging";
 export * from "./fabric";
+export * from "./fabricLists";
+export * from "./layouts";
 export * from "./prices";
 export * from "./stone";
 export * from "./tape";

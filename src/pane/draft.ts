@@ -1,7 +1,7 @@
 import { type BedForm, blankForm, ways } from "../quantities/bed/form";
 
 /** The half-typed form outlives a closed pane, in the browser's own storage. */
-const KEY = "Bedrow.form.1";
+const KEY = "Bedrow.form.2";
 
 export function loadDraft(): BedForm {
   try {
@@ -23,7 +23,7 @@ export function saveDraft(form: BedForm): void {
 
 function isForm(value: unknown): value is BedForm {
   if (typeof value !== "object" || value === null) return false;
-  const { name, way, typed, widths, points } = value as Partial<Record<keyof BedForm, unknown>>;
+  const { name, way, typed, widths, points, cutOuts } = value as Partial<Record<keyof BedForm, unknown>>;
   return (
     typeof name === "string" &&
     typeof way === "string" &&
@@ -34,8 +34,14 @@ function isForm(value: unknown): value is BedForm {
     Array.isArray(widths) &&
     widths.every(isText) &&
     Array.isArray(points) &&
-    points.every((point) => Array.isArray(point) && point.length === 2 && point.every(isText))
+    points.every((point) => isTexts(point, 3)) &&
+    Array.isArray(cutOuts) &&
+    cutOuts.every((cutOut) => isTexts(cutOut, 4))
   );
+}
+
+function isTexts(value: unknown, length: number): boolean {
+  return Array.isArray(value) && value.length === length && value.every(isText);
 }
 
 function isText(value: unknown): value is string {

@@ -47,6 +47,9 @@ export const messages = {
     `${argument} arrived as a block of cells. Give one row or one column, so that their order is plain.`,
   notPairs: (argument: string, columns: number) =>
     `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
+  notCutOuts: (argument: string, columns: number) =>
+    `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
+    "middle, how far across, and how deep for a rectangle, in feet.",
 
   radiusTooLarge: (radiusFt: number, mostFt: number) =>
     `corner_radius is ${short(radiusFt)} ft, more than the sides have room for. Type ${short(mostFt)} ft or less.`,

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { countsInPlan } from "../../src/layout/planOfEstimate";
 import { depthVerdicts } from "../../src/quantities/bed/depthVerdict";
 import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
@@ -24,20 +25,37 @@ const beds: Record<string, BedForm> = {
   }),
   points: form({
     way: "points",
-    typed: { borderless: "12", cutOuts: "4", cutAround: "8" },
+    typed: { cutOuts: "4", cutAround: "8", corners: "3" },
     points: [
-      ["0", "0"],
-      [`12'`, "0"],
-      ["12", `6' 6"`],
-      ["-2", "3 1/2"],
-      [`-1' 6"`, "1"],
+      ["0", "0", "0"],
+      [`12'`, "0", "1"],
+      ["12", `6' 6"`, "1"],
+      ["-2", "3 1/2", "1"],
+      [`-1' 6"`, "1", "1"],
     ],
   }),
+  "widths, with a meter pad and a post": form({
+    way: "widths",
+    typed: { spacing: "4", corners: "0" },
+    widths: ["0", "5.5", "7", "6", "4.5", "6.5", "0"],
+    cutOuts: [
+      ["8", "1.5", "1.5", "2"],
+      ["", "", "", ""],
+      [`16'`, "2", `8"`, ""],
+    ],
+  }),
+  "rectangle, plain": form({ typed: { length: "41' 2\"", width: "9 ft" } }),
   "area from a plan": form({
     way: "area",
     typed: { area: "210", edge: "44", longest: "30", widest: "8", stone: "1.4", waste: "5 %", crewRate: "52,5" },
   }),
 };
+
+/** The estimate as the pane shows it: in plan, unless the bed is a plain rectangle. */
+function estimateOf(bedForm: BedForm) {
+  const bed = readForm(bedForm).bed!;
+  return estimateBed(bed, countsInPlan(bed));
+}
 
 let host: HeadlessHost;
 beforeAll(async () => {
@@ -52,7 +70,7 @@ describe.each(Object.entries(beds))("the block of a bed measured as %s", (_, bed
     const inserted = await insertPlan((at) => estimateBlock(bed, at), { kind: "new sheet", name: "Bed" });
     if (!inserted.done) throw new Error("a new sheet is free");
     const value = (key: string) => host.value(`'${inserted.sheetName}'!${keys.get(key)}`);
-    const { amounts, lines, ...sums } = estimateBed(readForm(bed).bed!);
+    const { amounts, lines, ...sums } = estimateOf(bed);
 
     for (const [key, amount] of Object.entries(amounts)) {
       if (keys.has(key)) expect(value(key), key).toBeCloseTo(amount, 9);
@@ -113,12 +131,14 @@ describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 f
     // rounded corner. Three come with each of the 4 pieces, so 3 more.
     expect(value("stakes")).toBe(15);
     expect(value("extraStakes")).toBe(3);
-    // One 6 ft strip, 18.5 ft long.
+    // One 6 ft strip, 18.5 ft long, trimmed to the bed.
     expect(value("fabricStrips")).toBe(1);
-    expect(value("fabricArea")).toBeCloseTo(92.5, 9);
+    expect(value("fabricArea")).toBeCloseTo(18.5 * 5 - 2 * 0.858407, 2);
     expect(value("rolls")).toBe(1);
-    // 19 intervals: 11 rows with pins on both edges and the line between two bays, 9 rows of two in the middle.
-    expect(value("pins")).toBe(11 * 3 + 9 * 2);
+    // Laid out in plan, since its corners are round: a pin every foot or less along the whole edge, which the rule for
+    // a plain rectangle would pin at every other row: 11 rows of 3 and 9 rows of 2, 51.
+    expect(value("counted")).toBe("on the bed laid out in plan");
+    expect(Number(value("pins"))).toBeGreaterThan(11 * 3 + 9 * 2);
     expect(value("pinBoxes")).toBe(1);
     expect(value("headDepth")).toBe("Depth suits the stone.");
   });
@@ -183,9 +203,7 @@ describe("a block that somebody works with", () => {
       ),
     );
     await type({ "stoneLine.unitCost": 71 });
-    const changed = estimateBed(
-      readForm(form({ typed: { ...beds.rectangle!.typed, ...typed, stoneCost: "71" } })).bed!,
-    );
+    const changed = estimateOf(form({ typed: { ...beds.rectangle!.typed, ...typed, stoneCost: "71" } }));
     for (const [key, amount] of Object.entries(changed.amounts)) {
       if (key !== "innerRun") expect(value(key), key).toBeCloseTo(amount, 9);
     }

@@ -3,11 +3,13 @@ import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { describe, expect, test } from "vitest";
 import files from "../../src/functions/files.json";
 import * as functions from "../../src/functions/index";
+import { isList } from "../functionCases";
 
 /**
  * Names and argument names are part of workbooks that offices keep for years. This list is the promise: a `?`
  * marks an argument that may be left out, `[]` one that takes a range. Arguments are only ever appended.
  */
+const LAYING = "roll_width, roll_length, overlap_in, end_lap_in?, spacing_in?, cut_outs[]?, bay_ft?, direction?";
 const PROMISED = {
   FEET: "measure",
   INCHES: "measure",
@@ -41,6 +43,14 @@ const PROMISED = {
   PRICE_MARGIN: "cost, margin",
   MARKUP_FOR_MARGIN: "margin",
   DIG_DATE: "notice_date, working_days, holidays[]?",
+  FABRIC_CUTS: "length, width, roll_width, roll_length, overlap_in, end_lap_in?",
+  PIN_MAP: "length, width, roll_width, overlap_in, spacing_in?, bay_ft?",
+  LAYOUT: `points[], ${LAYING}`,
+  LAYOUT_WIDTHS: `spacing, widths[], ${LAYING}`,
+  LAYOUT_RECTANGLE: `length, width, corner_radius, rounded_corners, ${LAYING}`,
+  LAYOUT_ROUND: `diameter, inner_diameter, ${LAYING}`,
+  LAYOUT_CUTS: `points[], ${LAYING}`,
+  LAYOUT_PINS: `points[], ${LAYING}`,
 };
 
 interface ParameterMetadata {
@@ -97,13 +107,13 @@ describe.each(described)("$id", ({ id, name, description, parameters, result, op
     expect(id).not.toMatch(/^[A-Z]{1,3}\d+$|^R\d*C\d*$/);
   });
 
-  test("takes anything in each argument, since a length may be text, and gives a number", () => {
+  test("takes anything in each argument, since a length may be text, and gives a number or a list", () => {
     for (const parameter of parameters) {
       expect(parameter.type).toBe("any");
       expect(parameter.repeating).toBeUndefined();
       expect(["matrix", undefined]).toContain(parameter.dimensionality);
     }
-    expect(result).toEqual({ type: "number" });
+    expect(result).toEqual(isList(id) ? { dimensionality: "matrix" } : { type: "number" });
   });
 
   test("is pure in the host's eyes: no option is asked for", () => {

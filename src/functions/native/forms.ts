@@ -12,6 +12,7 @@ import * as stone from "./stone";
 import * as tape from "./tape";
 
 const LIST = "it gives a list of rows, as many as the bed asks for";
+const PLAN = "the bed is laid out in plan and counted there, which no arithmetic does";
 const CUTTING = "the best way to cut is searched for, which no arithmetic does";
 
 /**
@@ -51,7 +52,12 @@ export const nativeForms: Readonly<Record<string, NativeForm | NoNativeForm>> = 
   HAUL_HOURS: barrowing.HAUL_HOURS,
   CUT_COUNT: { none: CUTTING },
   CUT_LIST: { none: CUTTING },
-  LAYOUT: { none: "the bed is laid out in plan and counted there, which no arithmetic does" },
+  LAYOUT: { none: PLAN },
+  LAYOUT_WIDTHS: { none: PLAN },
+  LAYOUT_RECTANGLE: { none: PLAN },
+  LAYOUT_ROUND: { none: PLAN },
+  LAYOUT_CUTS: { none: PLAN },
+  LAYOUT_PINS: { none: PLAN },
   PRICE_MARKUP: prices.PRICE_MARKUP,
   PRICE_MARGIN: prices.PRICE_MARGIN,
   MARKUP_FOR_MARGIN: prices.MARKUP_FOR_MARGIN,

@@ -8,6 +8,7 @@ import { pins } from "../pins";
 import { soilNamed } from "../soil";
 import { stoneNamed } from "../stone";
 import { orderUp, stoneDepth, stoneTons, stoneYards } from "../stoneAmounts";
+import { INCHES_PER_FOOT } from "../units";
 import { wholeUp } from "../whole";
 import { type AmountKey, type EstimateLine, lines } from "./lines";
 import type { Bed } from "./read";
@@ -38,16 +39,25 @@ export interface Estimate {
   readonly crewDays: number;
 }
 
+/** What was counted on the bed laid out in plan. */
+export interface LaidCounts {
+  readonly strips: number;
+  readonly fabricSqFt: number;
+  readonly rolls: number;
+  readonly pins: number;
+}
+
 const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
 
 /**
  * The estimate of a bed, as the block in the sheet works it out from the same inputs; a test holds the two equal.
  *
  * @param bed from `readForm`.
+ * @param laid counts of the bed laid out in plan; left out, fabric and pins are counted on its length by its width.
  * @throws Problem for inputs that do not go together: no depth left, a lap longer than a piece, an unknown stone.
  */
-export function estimateBed(bed: Bed): Estimate {
-  const amounts = amountsOf(bed);
+export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
+  const amounts = amountsOf(bed, laid);
   const { numbers } = bed;
   const markups = {
     material: numbers.materialMarkup,
@@ -81,7 +91,7 @@ export function estimateBed(bed: Bed): Estimate {
   };
 }
 
-function amountsOf(bed: Bed): Record<AmountKey, number> {
+function amountsOf(bed: Bed, laid: LaidCounts | undefined): Record<AmountKey, number> {
   const { numbers: n } = bed;
   const shape = shapeAmounts(bed);
   const stoneDensity = numberOr(bed.names.stone, "stone", (name) => stoneNamed(name).tonsPerYard);
@@ -96,15 +106,13 @@ function amountsOf(bed: Bed): Record<AmountKey, number> {
   const spoil = spoilYards(bank, swell);
 
   const border = borderOf(bed, shape);
-  const { fabricLength: long, fabricWidth: wide } = shape;
-  const fabric = fabricArea(long, wide, n.rollWidth, n.overlap, n.rollLength, n.endLap);
-  const pinCount = pins(long, wide, n.rollWidth, n.overlap, n.pinSpacing, n.cutAround, n.pinBay);
+  const fabric = laid ? withPinsRoundOthers(laid, bed) : countsByRule(bed, shape);
   const trips = barrowTrips(yards, stoneDensity, n.barrowSize, n.barrowLoad);
   const hauling = haulHours(trips, n.barrowDistance, HAUL.loadMinutes, HAUL.dumpMinutes, HAUL.walkFtPerMinute);
   return {
     stoneArea: shape.stoneArea,
-    fabricLength: long,
-    fabricWidth: wide,
+    fabricLength: shape.fabricLength,
+    fabricWidth: shape.fabricWidth,
     borderRun: shape.borderRun,
     innerRun: shape.innerRun,
     squareCorners: shape.squareCorners,
@@ -118,18 +126,33 @@ function amountsOf(bed: Bed): Record<AmountKey, number> {
     spoilLoads: loads(spoil, n.truckYards, n.soilTonsPerYard, n.truckPayload),
     deliveries: loads(orderTons / stoneDensity, n.deliveryYards, stoneDensity, n.deliveryPayload),
     ...border,
-    fabricStrips: fabricStrips(wide, n.rollWidth, n.overlap),
-    fabricArea: fabric,
-    rolls: fabricRolls(long, wide, n.rollWidth, n.rollLength, n.overlap, n.endLap),
-    pins: pinCount,
-    pinBoxes: wholeUp(pinCount / n.pinsPerBox),
+    fabricStrips: fabric.strips,
+    fabricArea: fabric.fabricSqFt,
+    rolls: fabric.rolls,
+    pins: fabric.pins,
+    pinBoxes: wholeUp(fabric.pins / n.pinsPerBox),
     barrowTrips: trips,
     scrapeTime: bank * n.scrapeHours,
     edgingTime: (shape.borderRun + shape.innerRun) / n.edgingRate,
-    fabricTime: fabric / n.fabricRate,
+    fabricTime: fabric.fabricSqFt / n.fabricRate,
     spreadTime: hauling + shape.stoneArea / n.rakeRate,
     cleanUpHours: n.cleanUpHours,
   };
+}
+
+/** Fabric and pins of a plain rectangle, or of a bed of which no more than length and width is known. */
+function countsByRule({ numbers: n }: Bed, { fabricLength: long, fabricWidth: wide }: ShapeAmounts): LaidCounts {
+  return {
+    strips: fabricStrips(wide, n.rollWidth, n.overlap),
+    fabricSqFt: fabricArea(long, wide, n.rollWidth, n.overlap, n.rollLength, n.endLap),
+    rolls: fabricRolls(long, wide, n.rollWidth, n.rollLength, n.overlap, n.endLap),
+    pins: pins(long, wide, n.rollWidth, n.overlap, n.pinSpacing, n.cutAround, n.pinBay),
+  };
+}
+
+/** A layout pins round what was placed in it; what is known by the length of its edge alone is added here. */
+function withPinsRoundOthers(laid: LaidCounts, { numbers: n }: Bed): LaidCounts {
+  return { ...laid, pins: laid.pins + wholeUp(n.cutAround / (n.pinSpacing / INCHES_PER_FOOT)) };
 }
 
 function borderOf({ numbers: n }: Bed, shape: ShapeAmounts): Record<"pieces" | "stakes" | "extraStakes", number> {

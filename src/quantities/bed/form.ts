@@ -19,8 +19,8 @@ export const ways = {
   },
   points: {
     label: "Outline points",
-    hint: "corners by x and y from one stake, in order round the bed",
-    fields: ["borderless", "corners"],
+    hint: "corners by x and y from one stake, in order round the bed; tick the sides with border",
+    fields: ["corners"],
   },
   area: {
     label: "Area known",
@@ -38,9 +38,17 @@ export interface BedForm {
   readonly typed: Readonly<Partial<Record<FieldKey, string>>>;
   /** For "widths": what was taped, from the first end to the last. */
   readonly widths: readonly string[];
-  /** For "points": x and y of each corner. */
-  readonly points: readonly (readonly [x: string, y: string])[];
+  /** For "points": the corners in order. */
+  readonly points: readonly PointText[];
+  /** What stands in the bed, by its place in plan: none where the area alone is known. */
+  readonly cutOuts: readonly CutOutText[];
 }
+
+/** A corner as typed, and whether border is set from it to the next: "1" or "0". */
+export type PointText = readonly [x: string, y: string, border: string];
+
+/** A cut-out as typed: the middle along the base line and square to it, its size, and blank where it is round. */
+export type CutOutText = readonly [x: string, y: string, across: string, deep: string];
 
 /** Fields that belong to every bed, beside those of its way of measuring. */
 const cutOutFields = ["cutOuts", "cutAround"] as const satisfies readonly ShapeFieldKey[];
@@ -58,11 +66,12 @@ export function blankForm(): BedForm {
     typed: {},
     widths: ["", "", "", "", ""],
     points: [
-      ["", ""],
-      ["", ""],
-      ["", ""],
-      ["", ""],
+      ["", "", "1"],
+      ["", "", "1"],
+      ["", "", "1"],
+      ["", "", "1"],
     ],
+    cutOuts: [],
   };
 }
 
@@ -71,11 +80,21 @@ export function textOf(form: BedForm, key: FieldKey): string {
   return form.typed[key] ?? fields[key].initial;
 }
 
+/** Whether a bed measured in this way can be laid out in plan. */
+export function hasPlan(way: Way): boolean {
+  return way !== "area";
+}
+
+/** The cut-outs that were given, where the bed has a plan to place them in. */
+export function givenCutOuts(form: BedForm): readonly CutOutText[] {
+  return hasPlan(form.way) ? form.cutOuts.filter((texts) => texts.some((text) => text.trim() !== "")) : [];
+}
+
 /** The widths or points that were given: what stays blank behind the last one is left out. */
 export function givenWidths(form: BedForm): readonly string[] {
   return form.widths.slice(0, form.widths.findLastIndex((width) => width.trim() !== "") + 1);
 }
 
-export function givenPoints(form: BedForm): readonly (readonly [x: string, y: string])[] {
+export function givenPoints(form: BedForm): readonly PointText[] {
   return form.points.slice(0, form.points.findLastIndex(([x, y]) => x.trim() !== "" || y.trim() !== "") + 1);
 }

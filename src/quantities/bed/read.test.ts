@@ -62,8 +62,8 @@ describe("reading a form", () => {
       problemsOf({
         way: "points",
         points: [
-          ["0", "0"],
-          ["5", "0"],
+          ["0", "0", "1"],
+          ["5", "0", "1"],
         ],
       }),
     ).toMatchObject([{ place: "point3.x" }]);

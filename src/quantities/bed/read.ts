@@ -4,7 +4,7 @@ import type { Point } from "../outline";
 import { Problem } from "../problem";
 import { readTape } from "../tape";
 import { type Field, type FieldKey, fields, type NameFieldKey, type NumberFieldKey, shapeFields } from "./fields";
-import { type BedForm, givenPoints, givenWidths, shapeFieldsOf, textOf, type Way } from "./form";
+import { type BedForm, givenCutOuts, givenPoints, givenWidths, shapeFieldsOf, textOf, type Way } from "./form";
 
 /** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
 export interface Bed {
@@ -14,10 +14,26 @@ export interface Bed {
   readonly names: Readonly<Record<NameFieldKey, string>>;
   readonly widthsFt: readonly number[];
   readonly points: readonly Point[];
+  /** For each point, whether border is set from it to the next. */
+  readonly borderAfterPoint: readonly boolean[];
+  readonly cutOuts: readonly CutOut[];
+}
+
+/** What stands in the bed, in feet: round where it has no depth. */
+export interface CutOut {
+  readonly x: number;
+  readonly y: number;
+  readonly across: number;
+  readonly deep: number | undefined;
 }
 
 /** Where a problem stands in the form: a field, or a place in its list of widths or points. */
-export type FormPlace = FieldKey | `width${number}` | `point${number}.${"x" | "y"}` | "form";
+export type FormPlace =
+  | FieldKey
+  | `width${number}`
+  | `point${number}.${"x" | "y"}`
+  | `cutOut${number}.${keyof CutOut}`
+  | "form";
 
 export interface FormProblem {
   readonly place: FormPlace;
@@ -71,6 +87,22 @@ export function readForm(form: BedForm): Reading {
       attempt(`point${index + 1}.y`, y, () => readListed(`Point ${index + 1}, y`, y, true), 0),
     ],
   );
+  const borderAfterPoint = givenPoints(form).map(([, , border]) => border === "1");
+  const cutOuts = givenCutOuts(form).map(([x, y, across, deep], index): CutOut => {
+    const at = (part: keyof CutOut, text: string, mayBeNegative: boolean) =>
+      attempt(
+        `cutOut${index + 1}.${part}`,
+        text,
+        () => readListed(`Cut-out ${index + 1}, ${part}`, text, mayBeNegative),
+        0,
+      );
+    return {
+      x: at("x", x, true),
+      y: at("y", y, true),
+      across: at("across", across, false),
+      deep: deep.trim() === "" ? undefined : at("deep", deep, false),
+    };
+  });
   const missing = (place: FormPlace, message: string) => problems.push({ place, message, unfinished: true });
   if (form.way === "widths" && widthsFt.length < FEWEST_WIDTHS) {
     missing(`width${widthsFt.length + 1}`, messages.moreWidths(FEWEST_WIDTHS));
@@ -79,7 +111,7 @@ export function readForm(form: BedForm): Reading {
     missing(`point${points.length + 1}.x`, messages.morePoints(FEWEST_POINTS));
   }
   if (problems.length > 0) return { problems };
-  return { bed: { way: form.way, numbers, names, widthsFt, points }, problems: [] };
+  return { bed: { way: form.way, numbers, names, widthsFt, points, borderAfterPoint, cutOuts }, problems: [] };
 }
 
 function isName(key: FieldKey): key is NameFieldKey {

@@ -1,10 +1,10 @@
 import { areaRectangle, areaRound } from "../area";
 import { edgeLength } from "../edge";
 import { messages } from "../messages";
-import { areaPoints, edgePoints } from "../outline";
+import { areaPoints, type Point } from "../outline";
 import { Problem } from "../problem";
 import { areaWidths, edgeWidths } from "../widths";
-import type { Bed } from "./read";
+import type { Bed, CutOut } from "./read";
 import { sum } from "./sum";
 
 /** What a bed's shape comes to, whichever way it was measured. */
@@ -29,12 +29,13 @@ export interface ShapeAmounts {
  */
 export function shapeAmounts(bed: Bed): ShapeAmounts {
   const { stoneArea, ...others } = gross(bed);
-  const net = bed.way === "rectangle" ? stoneArea : stoneArea - bed.numbers.cutOuts;
+  const placed = sum(bed.cutOuts.map(cutOutArea));
+  const net = (bed.way === "rectangle" ? stoneArea : stoneArea - bed.numbers.cutOuts) - placed;
   if (net <= 0) throw new Problem("value", messages.nothingLeft(), "cut_outs");
   return { stoneArea: net, ...others };
 }
 
-function gross({ way, numbers, widthsFt, points }: Bed): ShapeAmounts {
+function gross({ way, numbers, widthsFt, points, borderAfterPoint }: Bed): ShapeAmounts {
   switch (way) {
     case "rectangle": {
       const { length, width, cornerRadius, roundedCorners, longBorders, shortBorders } = numbers;
@@ -75,10 +76,10 @@ function gross({ way, numbers, widthsFt, points }: Bed): ShapeAmounts {
       return {
         stoneArea: areaPoints(points),
         ...spans(extent(points.map(([x]) => x)), extent(points.map(([, y]) => y))),
-        borderRun: Math.max(0, edgePoints(points) - numbers.borderless),
+        borderRun: sum(sideLengths(points).filter((_, index) => borderAfterPoint[index])),
         innerRun: 0,
         squareCorners: numbers.corners,
-        closed: numbers.borderless === 0,
+        closed: borderAfterPoint.every((border) => border),
       };
     case "area":
       return {
@@ -90,6 +91,18 @@ function gross({ way, numbers, widthsFt, points }: Bed): ShapeAmounts {
         closed: false,
       };
   }
+}
+
+function cutOutArea({ across, deep }: CutOut): number {
+  return deep === undefined ? (Math.PI / 4) * across ** 2 : across * deep;
+}
+
+/** From each point to the next, and from the last to the first. */
+function sideLengths(points: readonly Point[]): number[] {
+  return points.map(([x, y], index) => {
+    const [nextX, nextY] = points[(index + 1) % points.length]!;
+    return Math.hypot(nextX - x, nextY - y);
+  });
 }
 
 function spans(one: number, other: number) {

@@ -1,8 +1,8 @@
 import { DEPTH_LIMITS, depthVerdicts } from "../../quantities/bed/depthVerdict";
-import type { BedForm, Way } from "../../quantities/bed/form";
+import { type BedForm, givenCutOuts, type Way } from "../../quantities/bed/form";
 import type { DraftRow } from "../compose";
 import { quoted } from "../typed";
-import { closedCondition } from "./measured";
+import { closedCondition, inList } from "./measured";
 import { fieldRow, resultRow } from "./rows";
 
 /** Depth follows from the border, stone from depth and area. `stoneNames` are offered to choose from. */
@@ -113,7 +113,7 @@ export function diggingRows(form: BedForm, soilNames: readonly string[]): DraftR
 }
 
 export function borderRows(form: BedForm): DraftRow[] {
-  const runs = runsOf(form.way);
+  const runs = runsOf(form);
   const pieces = runs.map(([run, closed]) => `BED.EDGING_PIECES({${run}},{pieceLength},{pieceLap},${closed})`);
   const stakes = runs.map(
     ([run, closed], index) =>
@@ -140,33 +140,59 @@ export function borderRows(form: BedForm): DraftRow[] {
 }
 
 /** The border's runs: the key of each one's length, and whether it closes on itself. */
-function runsOf(way: Way): readonly (readonly [run: string, closed: string])[] {
-  const outer = ["borderRun", closedCondition(way)] as const;
-  return way === "round" ? [outer, ["innerRun", "TRUE"]] : [outer];
+function runsOf(form: BedForm): readonly (readonly [run: string, closed: string])[] {
+  const outer = ["borderRun", closedCondition(form)] as const;
+  return form.way === "round" ? [outer, ["innerRun", "TRUE"]] : [outer];
 }
 
+/** Which column of the list that the layout functions give holds what. */
+const LAYOUT_COLUMNS = { strips: 3, fabric: 4, rolls: 5, pins: 7 } as const;
+
+/** How fabric and pins are counted: by the rule for a plain rectangle, or on the bed laid out in plan. */
 export function fabricRows(form: BedForm): DraftRow[] {
-  const roll = "{fabricLength},{fabricWidth},{rollWidth}";
+  const span = "{fabricLength},{fabricWidth},{rollWidth}";
+  const [inPlan, isPlain] = [layoutCall(form), plainCondition(form)];
+  const counted = (byRule: string, column: number, after = "") => {
+    if (inPlan === undefined) return `=${byRule}`;
+    const laid = `INDEX(${inPlan},2,${column})${after}`;
+    return isPlain === undefined ? `=${laid}` : `=IF(${isPlain},${byRule},${laid})`;
+  };
+  const [ruleWords, planWords] = [quoted("by the rule for a plain rectangle"), quoted("on the bed laid out in plan")];
+  const byLength = quoted("by length and widest width, so some is cut away");
+  const how =
+    inPlan === undefined ? `=${byLength}` : isPlain ? `=IF(${isPlain},${ruleWords},${planWords})` : `=${planWords}`;
+  const others = "+BED.ORDER_UP({cutAround.decimal},{pinSpacing.decimal}/12)/({pinSpacing.decimal}/12)";
+  const { strips, fabric, rolls, pins } = LAYOUT_COLUMNS;
   return [
     fieldRow(form, "rollWidth"),
     fieldRow(form, "rollLength"),
     fieldRow(form, "overlap"),
     fieldRow(form, "endLap"),
+    {
+      cells: [
+        { content: "Counted", look: "label" },
+        { content: how, key: "counted", look: "note" },
+      ],
+    },
     resultRow(
       "Strips side by side",
-      { content: "=BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", key: "fabricStrips", format: "whole" },
+      {
+        content: counted("BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", strips),
+        key: "fabricStrips",
+        format: "whole",
+      },
       "strips",
     ),
     resultRow(
       "Fabric lying in the bed",
-      { content: `=BED.FABRIC_AREA(${roll},{overlap},{rollLength},{endLap})`, key: "fabricArea" },
+      { content: counted(`BED.FABRIC_AREA(${span},{overlap},{rollLength},{endLap})`, fabric), key: "fabricArea" },
       "sq ft",
       "laps counted twice",
     ),
     resultRow(
       "Fabric rolls",
       {
-        content: "=BED.FABRIC_ROLLS({fabricLength},{fabricWidth},{rollWidth},{rollLength},{overlap},{endLap})",
+        content: counted(`BED.FABRIC_ROLLS(${span},{rollLength},{overlap},{endLap})`, rolls),
         key: "rolls",
         format: "whole",
       },
@@ -176,7 +202,11 @@ export function fabricRows(form: BedForm): DraftRow[] {
     fieldRow(form, "pinBay"),
     resultRow(
       "Pins",
-      { content: `=BED.PINS(${roll},{overlap},{pinSpacing},{cutAround},{pinBay})`, key: "pins", format: "whole" },
+      {
+        content: counted(`BED.PINS(${span},{overlap},{pinSpacing},{cutAround},{pinBay})`, pins, others),
+        key: "pins",
+        format: "whole",
+      },
       "pins",
       "rows of pairs and singles, every lap, every corner",
     ),
@@ -187,6 +217,28 @@ export function fabricRows(form: BedForm): DraftRow[] {
       "boxes",
     ),
   ];
+}
+
+/** The call that lays this bed out in plan; undefined where no more than its area is known. */
+function layoutCall(form: BedForm): string | undefined {
+  const cutOuts = givenCutOuts(form).length;
+  const placed = cutOuts > 0 ? `{cutOut1.x}:{cutOut${cutOuts}.deep}` : "";
+  const laying = `{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing},${placed},{pinBay}`;
+  const shapes: Record<Way, string | undefined> = {
+    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
+    round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
+    widths: `BED.LAYOUT_WIDTHS({spacing},{first}:{last},${laying})`,
+    points: `BED.LAYOUT({first}:{last.y},${laying})`,
+    area: undefined,
+  };
+  const call = shapes[form.way];
+  return call && inList(form, call);
+}
+
+/** The condition under which the bed is a plain rectangle; undefined where it never is. */
+function plainCondition(form: BedForm): string | undefined {
+  if (form.way !== "rectangle" || givenCutOuts(form).length > 0) return undefined;
+  return "OR({cornerRadius.decimal}=0,{roundedCorners}=0)";
 }
 
 export function crewRows(form: BedForm): DraftRow[] {

@@ -1,0 +1,91 @@
+import type { Bed } from "../layout/bed";
+import { layFabric } from "../layout/layFabric";
+import type { FabricLayout } from "../layout/layout";
+import { type FabricOptions, fabricRulesOf } from "../layout/options";
+import { netArea, type Outline, ringLength } from "../layout/outline";
+import { outlineOf } from "../layout/outlineOf";
+import { areaWidths } from "../quantities/widths";
+import { coordinate, feet, inches, inchesOrZero } from "./read";
+
+const USUAL_END_LAP_IN = 12;
+const USUAL_PIN_SPACING_IN = 12;
+const USUAL_BAY_FT = 4;
+
+/** How fabric is laid, from the arguments that all layout functions share, in their order. */
+export function fabricOptions(
+  roll_width: unknown,
+  roll_length: unknown,
+  overlap_in: unknown,
+  end_lap_in: unknown,
+  spacing_in: unknown,
+  bay_ft: unknown,
+  direction: unknown,
+): FabricOptions {
+  return {
+    rollWidthFt: feet(roll_width, "roll_width"),
+    rollLengthFt: feet(roll_length, "roll_length"),
+    overlapIn: inchesOrZero(overlap_in, "overlap_in"),
+    endLapIn: inchesOrZero(end_lap_in, "end_lap_in", USUAL_END_LAP_IN),
+    pinSpacingIn: inches(spacing_in, "spacing_in", USUAL_PIN_SPACING_IN),
+    bayFt: feet(bay_ft, "bay_ft", USUAL_BAY_FT),
+    ...(direction !== undefined && direction !== null && direction !== ""
+      ? { directionDegrees: coordinate(direction, "direction") }
+      : {}),
+  };
+}
+
+/** A bed with its fabric and pins in plan. */
+export interface Laid {
+  readonly outline: Outline;
+  readonly areaSqFt: number;
+  readonly fabric: FabricLayout;
+}
+
+/**
+ * Beds that were laid out last. A sheet asks for strips, rolls and pins of the same bed in several cells, and each
+ * gets the answer of the one layout.
+ */
+const recent = new Map<string, Laid>();
+const MOST_RECENT = 32;
+
+/** Lays a bed out. The same bed and options give the same layout, so an earlier answer serves again. */
+export function laid(bed: Bed, options: FabricOptions): Laid {
+  const key = JSON.stringify([bed, options]);
+  const known = recent.get(key);
+  if (known) return known;
+  const outline = outlineOf(bed);
+  const answer = { outline, areaSqFt: areaOf(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
+  if (recent.size >= MOST_RECENT) recent.delete(recent.keys().next().value!);
+  recent.set(key, answer);
+  return answer;
+}
+
+/** Net of cut-outs; a bed taped by widths is reckoned by its rule, since its edge bends between the widths. */
+function areaOf(bed: Bed, outline: Outline): number {
+  const drawn = netArea(outline);
+  if (bed.kind !== "widths") return drawn;
+  const cutOuts = netArea({ ...outline, cutOuts: [] }) - drawn;
+  return areaWidths(bed.spacingFt, bed.widthsFt) - cutOuts;
+}
+
+const HEADINGS = ["Area, sq ft", "Edge, ft", "Strips", "Fabric, sq ft", "Rolls", "Overlaps, ft", "Pins"];
+
+/** The counts of a layout under their headings. */
+export function summaryOf({ outline, areaSqFt, fabric: { counts } }: Laid): (string | number)[][] {
+  const { strips, fabricSqFt, rolls, seamLengthFt, pins } = counts;
+  return [HEADINGS, [areaSqFt, ringLength(outline.ring), strips, fabricSqFt, rolls, seamLengthFt, pins]];
+}
+
+/** The lengths to cut, a piece a row. */
+export function cutsOf({ fabric }: Laid): (string | number)[][] {
+  const rows = fabric.cuts.flatMap(({ number, strip, pieces }) =>
+    pieces.map(({ roll, startsAtFt, lengthFt }, piece) => [number, strip, piece + 1, roll, startsAtFt, lengthFt]),
+  );
+  return [["Cut", "Strip", "Piece", "Roll", "Starts at, ft", "Length, ft"], ...rows];
+}
+
+/** Every pin, with why it stands there. */
+export function pinsOf({ fabric }: Laid): (string | number)[][] {
+  const why = { corner: "corner", edge: "edge", cutOut: "cut-out", seam: "overlap", lap: "end lap", row: "row" };
+  return [["x, ft", "y, ft", "Stands at"], ...fabric.pins.map(({ x, y, kind }) => [x, y, why[kind]])];
+}

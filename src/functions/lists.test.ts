@@ -1,0 +1,158 @@
+import { describe, expect, test } from "vitest";
+import { standInForCustomFunctions } from "../../test/fakeCustomFunctions";
+import { isList, LISTS } from "../../test/functionCases";
+import * as functions from "./index";
+
+standInForCustomFunctions();
+
+type Cell = string | number;
+const call = (id: (typeof LISTS)[number], ...given: unknown[]) =>
+  Reflect.apply(functions[id], undefined, given) as Cell[][];
+const square = [
+  [0, 0],
+  [12, 0],
+  [12, 12],
+  [0, 12],
+];
+const laying = [6, 50, 6];
+const samples: Record<(typeof LISTS)[number], unknown[]> = {
+  FABRIC_CUTS: [30, 11, 6, 50, 12],
+  PIN_MAP: [12, 12, 12, 0, 18, 3],
+  LAYOUT: [square, ...laying],
+  LAYOUT_WIDTHS: ["4'", [["3'"], [`4' 6"`], [5.5], ["0"]], ...laying],
+  LAYOUT_RECTANGLE: [`18' 6"`, 5, 2, 2, ...laying],
+  LAYOUT_ROUND: [10, 3, ...laying],
+  LAYOUT_CUTS: [square, ...laying],
+  LAYOUT_PINS: [square, ...laying],
+};
+
+describe.each(LISTS)("%s", (id) => {
+  test("gives a heading row and rows of the same width, without a blank that would show as 0", () => {
+    const [heading, ...rows] = call(id, ...samples[id]);
+    expect(heading!.every((cell) => typeof cell === "string" && cell !== "")).toBe(true);
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) {
+      expect(row).toHaveLength(heading!.length);
+      for (const cell of row)
+        expect(typeof cell === "number" ? Number.isFinite(cell) : typeof cell === "string").toBe(true);
+    }
+  });
+
+  test("refuses each blank needed argument by its name", () => {
+    const given = samples[id];
+    given.forEach((_, place) => {
+      const mayBeBlank = id === "LAYOUT_RECTANGLE" ? [2, 3] : id === "LAYOUT_ROUND" ? [1] : [];
+      if (mayBeBlank.includes(place) || (id === "FABRIC_CUTS" && place > 4) || (id === "PIN_MAP" && place > 3)) return;
+      const blank = given.map((value, other) => (other === place ? null : value));
+      expect(() => call(id, ...blank)).toThrow(
+        expect.objectContaining({ code: "#VALUE!", message: expect.stringMatching(/blank|has 0|Give/) }),
+      );
+    });
+  });
+
+  test("refuses text that is no measure, and quotes it", () => {
+    const given = [...samples[id]];
+    given[given.length - 1] = "half";
+    expect(() => call(id, ...given)).toThrow(expect.objectContaining({ message: expect.stringContaining("“half”") }));
+  });
+});
+
+test("every list-returning function is known as one", () => {
+  expect(Object.keys(functions).filter(isList)).toHaveLength(LISTS.length);
+});
+
+describe("what the lists say", () => {
+  test("PIN_MAP has as many rows as PINS counts, corners among them", () => {
+    // Five-spot on a square of 3 ft: (12/3 + 1)² + (12/3)² = 41 (computed from published geometry).
+    const [, ...rows] = call("PIN_MAP", 12, 12, 12, 0, 18, 3);
+    expect(rows).toHaveLength(41);
+    expect(rows).toEqual(
+      expect.arrayContaining([
+        [0, 0],
+        [12, 0],
+        [0, 12],
+        [12, 12],
+      ]),
+    );
+  });
+
+  test("FABRIC_CUTS takes the rest of a roll first, and laps the piece after it", () => {
+    // 30 ft strips off 50 ft rolls: 30; then the 20 ft left, lapped 1 ft by 11 ft of the next roll.
+    expect(call("FABRIC_CUTS", 30, 11, 6, 50, 12).slice(1)).toEqual([
+      [1, 1, 1, 0, 30],
+      [2, 1, 1, 0, 20],
+      [2, 2, 2, 19, 11],
+    ]);
+  });
+
+  test("a plain rectangle is counted as by the single functions, whichever way it is given", () => {
+    const [, byPoints] = call(
+      "LAYOUT",
+      [
+        [0, 0],
+        [20, 0],
+        [20, 11],
+        [0, 11],
+      ],
+      6,
+      50,
+      12,
+      12,
+      12,
+      null,
+      4,
+      0,
+    );
+    const [, byRectangle] = call("LAYOUT_RECTANGLE", 20, 11, null, null, 6, 50, 12, 12, 12, null, 4, 0);
+    expect(byPoints).toEqual(byRectangle);
+    expect(byPoints).toEqual([
+      220,
+      62,
+      functions.FABRIC_STRIPS(11, 6, 12),
+      functions.FABRIC_AREA(20, 11, 6, 12, 50, 12),
+      functions.FABRIC_ROLLS(20, 11, 6, 50, 12, 12),
+      20,
+      functions.PINS(20, 11, 6, 12),
+    ]);
+  });
+
+  test("a cut-out takes its area off and gets pins round it", () => {
+    const [, whole] = call("LAYOUT", square, ...laying);
+    const [, padded] = call("LAYOUT", square, ...laying, null, null, [
+      [6, 6, 2, 3],
+      ["", "", "", ""],
+    ]);
+    const [, posted] = call("LAYOUT", square, ...laying, null, null, [["6 ft", 6, 2]]);
+    expect(padded![0]).toBeCloseTo(144 - 6, 9);
+    expect(posted![0]).toBeCloseTo(144 - Math.PI, 9);
+    expect(padded![6]).toBeGreaterThan(Number(whole![6]));
+  });
+
+  test("a bed taped by widths has the area of AREA_WIDTHS, less its cut-outs", () => {
+    const widths = [[0], [5.5], [7], [6], [4.5], [6.5], [0]];
+    const [, [area] = []] = call("LAYOUT_WIDTHS", 4, widths, ...laying, null, null, [[8, 2, 1.5, 2]]);
+    expect(area).toBeCloseTo(functions.AREA_WIDTHS(4, widths) - 3, 9);
+  });
+
+  test.each([
+    ["outside the bed", [[30, 6, 2]], /cut-out/i],
+    ["with too few columns", [[6, 6]], /arrived with 2 columns/],
+    ["without a size", [[6, 6, null]], /cut_outs \(row 1, across\) is blank/],
+  ])("a cut-out %s is refused in words", (_, cutOuts, words) => {
+    expect(() => call("LAYOUT", square, ...laying, null, null, cutOuts)).toThrow(
+      expect.objectContaining({ message: expect.stringMatching(words) }),
+    );
+  });
+
+  test("an outline that crosses itself is refused with the sides", () => {
+    const crossed = [
+      [0, 0],
+      [4, 4],
+      [4, 0],
+      [0, 4],
+    ];
+    expect(() => call("LAYOUT", crossed, ...laying)).toThrow(
+      expect.objectContaining({ message: expect.stringMatching(/side/) }),
+    );
+  });
+});

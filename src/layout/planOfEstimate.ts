@@ -1,0 +1,112 @@
+import type { LaidCounts } from "../quantities/bed/estimate";
+import type { Bed as EstimateBed } from "../quantities/bed/read";
+import type { Bed, CutOut } from "./bed";
+import { cutOutAt } from "./cutOutAt";
+import { layOutBed } from "./layOutBed";
+import type { Layout } from "./layout";
+import type { LayoutOptions } from "./options";
+
+/**
+ * Lays out in plan the bed of an estimate.
+ *
+ * @param bed as read from a form.
+ * @returns the layout; undefined where no more than the area is known.
+ * @throws Problem where the bed cannot be laid out; it names the place.
+ */
+export function planOfEstimate(bed: EstimateBed): Layout | undefined {
+  const plan = bedInPlan(bed);
+  return plan && layOutBed(plan, optionsOf(bed));
+}
+
+/**
+ * Fabric and pins of the bed of an estimate, counted on its plan.
+ *
+ * @returns undefined where they are counted by rule instead: a plain rectangle, or a bed without a plan.
+ * @throws Problem where the bed cannot be laid out; it names the place.
+ */
+export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): LaidCounts | undefined {
+  if (!plan || isPlainRectangle(bed)) return undefined;
+  const { strips, fabricSqFt, rolls, pins } = plan.counts;
+  return { strips, fabricSqFt, rolls, pins };
+}
+
+/** Whether the rule for a plain rectangle counts fabric and pins of this bed. */
+function isPlainRectangle({ way, numbers, cutOuts }: EstimateBed): boolean {
+  const isRounded = numbers.cornerRadius > 0 && numbers.roundedCorners > 0;
+  return way === "rectangle" && !isRounded && cutOuts.length === 0;
+}
+
+function optionsOf({ numbers: n }: EstimateBed): LayoutOptions {
+  return {
+    rollWidthFt: n.rollWidth,
+    rollLengthFt: n.rollLength,
+    overlapIn: n.overlap,
+    endLapIn: n.endLap,
+    pinSpacingIn: n.pinSpacing,
+    bayFt: n.pinBay,
+    border: { pieceLengthFt: n.pieceLength, lapIn: n.pieceLap, stakeSpacingIn: n.stakeSpacing },
+  };
+}
+
+function bedInPlan(bed: EstimateBed): Bed | undefined {
+  const { way, numbers: n, widthsFt, points } = bed;
+  const cutOuts: CutOut[] = bed.cutOuts.map(({ x, y, across, deep }) => cutOutAt(x, y, across, deep));
+  switch (way) {
+    case "rectangle":
+      return {
+        kind: "rectangle",
+        lengthFt: n.length,
+        widthFt: n.width,
+        cornerRadiusFt: n.cornerRadius,
+        roundedCorners: n.roundedCorners,
+        cutOuts,
+        borderSides: rectangleBorder(n),
+      };
+    case "round":
+      return {
+        kind: "round",
+        diameterFt: n.diameter,
+        innerDiameterFt: n.innerDiameter,
+        innerBorder: n.innerBorder > 0,
+        cutOuts,
+      };
+    case "widths":
+      return {
+        kind: "widths",
+        spacingFt: n.spacing,
+        widthsFt,
+        cutOuts,
+        borderSides: widthsBorder(widthsFt, n.endBorders),
+      };
+    case "points":
+      return {
+        kind: "points",
+        points: points.map(([x, y]) => ({ x, y })),
+        cutOuts,
+        borderSides: bed.borderAfterPoint.flatMap((border, index) => (border ? [index + 1] : [])),
+      };
+    case "area":
+      return undefined;
+  }
+}
+
+/** Front before back, and right before left; side 1 lies along the house. */
+function rectangleBorder(n: EstimateBed["numbers"]): number[] {
+  const [alongX, acrossX] = [
+    [3, 1],
+    [2, 4],
+  ] as const;
+  const [long, short] = n.length >= n.width ? [alongX, acrossX] : [acrossX, alongX];
+  return [...long.slice(0, n.longBorders), ...short.slice(0, n.shortBorders)];
+}
+
+/** The outer edge, and the ends that get border; an end where the bed runs to a point is no side. */
+function widthsBorder(widthsFt: readonly number[], endBorders: number): number[] {
+  const from = Math.max(0, widthsFt.findIndex((width) => width > 0) - 1);
+  const to = Math.min(widthsFt.length - 1, widthsFt.findLastIndex((width) => width > 0) + 1);
+  const hasLastEnd = widthsFt[to]! > 0;
+  const firstOuter = hasLastEnd ? 3 : 2;
+  const outer = Array.from({ length: to - from }, (_, index) => firstOuter + index);
+  const firstEnd = widthsFt[from]! > 0 && endBorders >= 1 ? [firstOuter + outer.length] : [];
+  return [...(hasLastEnd && endBorders >= 2 ? [2] : []), ...outer, ...firstEnd];
+}
