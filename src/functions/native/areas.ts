@@ -1,9 +1,9 @@
-import { nothingBeside, type Operand, withSlack } from "./arithmetic";
+import { nothingBeside, numberText, type Operand, withSlack } from "./arithmetic";
 import { isSound } from "./crossings";
 import { form } from "./form";
 import { choose, trapezoid } from "./named";
 import { count, length, lengthOrZero } from "./numbers";
-import { closingSide, points, realSides } from "./points";
+import { closingSide, hasLength, points, realSides } from "./points";
 import { areas, type Widths, widths } from "./ranges";
 
 const CORNERS_OF_A_RECTANGLE = 4;
@@ -33,7 +33,7 @@ function orNone(corners: Operand, condition: string): string {
 }
 
 /** A triangle flatter than this share of its longest side encloses nothing. */
-const FLAT = "1E-12";
+const FLAT = numberText(1e-12);
 
 export const AREA_TRIANGLE = form([length("ft"), length("ft"), length("ft")], (...sides) => {
   const all = sides.map(({ text }) => text).join(",");
@@ -73,11 +73,12 @@ function weighed(taped: Widths, simpsonEnd: number): string {
 }
 
 export const AREA_POINTS = form([points], (outline) => {
-  const { first, from, to } = outline;
+  const { first, chain } = outline;
+  const { from, to, isThere } = chain;
   // Taken from the first corner, so that the way back to it adds nothing.
-  const twice = `(${from.x}-${first.x})*(${to.y}-${first.y})-(${to.x}-${first.x})*(${from.y}-${first.y})`;
+  const twice = `((${from.x}-${first.x})*(${to.y}-${first.y})-(${to.x}-${first.x})*(${from.y}-${first.y}))`;
   return {
-    text: `ABS(SUMPRODUCT(${twice}))/2`,
-    when: [[`${realSides(outline)}+${closingSide(outline)}>=3`], isSound(outline)],
+    text: `ABS(SUMPRODUCT(${isThere}*${twice}))/2`,
+    when: [[`${realSides(outline)}+${hasLength(closingSide(outline))}>=3`], isSound(outline)],
   };
 });

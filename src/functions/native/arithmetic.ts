@@ -12,7 +12,14 @@ export interface Operand {
 }
 
 export function constant(value: number): Operand {
-  return { text: numberText(value), constant: value, layers: [], least: value > 0 ? "over 0" : "0 or more" };
+  const text = numberText(value);
+  return {
+    // The practice workbook's engine takes 1E-9 for text where it stands alone in a comparison.
+    text: text.includes("E") ? `(${text}*1)` : text,
+    constant: value,
+    layers: [],
+    least: value > 0 ? "over 0" : "0 or more",
+  };
 }
 
 /** A number as it is typed into a formula, with all its digits. */
@@ -33,15 +40,25 @@ export function withSlack(limit: string): string {
   return `${limit}*(1+${TOLERANCE})`;
 }
 
+/** A limit with that tolerance taken off. */
+export function withoutSlack(limit: string): string {
+  return `${limit}*(1-${TOLERANCE})`;
+}
+
 /** What counts as nothing beside a larger amount. */
 export function nothingBeside(amount: string): string {
   return `${TOLERANCE}*${inParentheses(amount)}`;
 }
 
-const ATOM = /^(?:[\d.]+(?:E[+-]?\d+)?|[A-Z]*\([^()]*\)|\$?[A-Z]{1,3}\$?\d+)$/;
+const ATOM = /^(?:[\d.]+|[A-Z]*\([^()]*\)|\$?[A-Z]{1,3}\$?\d+)$/;
 
 export function inParentheses(text: string): string {
   return ATOM.test(text) ? text : `(${text})`;
+}
+
+/** Whether a cell is blank or holds spaces alone; as a text, since some programs take a 0 for an empty text. */
+export function isBlank(text: string): string {
+  return `TRIM(${text})=""`;
 }
 
 /** Inches in feet. */

@@ -1,9 +1,4 @@
-import { type Coordinates, closingSide, hasLength, type Outline, realSides } from "./points";
-
-interface Sides {
-  readonly from: Coordinates;
-  readonly to: Coordinates;
-}
+import { type Coordinates, closingSide, hasLength, type Outline, realSides, type Sides } from "./points";
 
 /**
  * Whether no two sides of a closed outline cross, touch or run back over each other, as one condition.
@@ -13,32 +8,28 @@ interface Sides {
  * straight back over the one before meets no others, so it is looked for by itself.
  */
 export function isSound(outline: Outline): readonly string[] {
-  const chain: Sides = outline;
-  const across: Sides = { from: transposed(outline.from), to: transposed(outline.to) };
-  const closing: Sides = { from: outline.last, to: outline.first };
-  const closes = closingSide(outline);
+  const { chain } = outline;
+  const across = transposed(chain);
+  const closing = closingSide(outline);
+  const closes = hasLength(closing);
   const meetings = `SUMPRODUCT(${meeting(chain, across)})+2*SUMPRODUCT(${meeting(chain, closing)})+${closes}`;
-  const back = [
-    runsBack(chain, across),
-    `${runsBack(chain, closing)}*(${chain.to.x}=${closing.from.x})*(${chain.to.y}=${closing.from.y})`,
-  ];
   return [
     `${meetings}=3*(${realSides(outline)}+${closes})`,
-    `SUMPRODUCT((${chain.to.x}=${across.from.x})*(${chain.to.y}=${across.from.y})*${back[0]})=0`,
-    `SUMPRODUCT(${back[1]})=0`,
-    `SUMPRODUCT((${chain.from.x}=${closing.to.x})*(${chain.from.y}=${closing.to.y})*${runsBack(closing, chain)})=0`,
+    `SUMPRODUCT(${runsBack(chain, across)})=0`,
+    `SUMPRODUCT(${runsBack(chain, closing)}+${runsBack(closing, chain)})=0`,
   ];
 }
 
-function transposed({ x, y }: Coordinates): Coordinates {
-  return { x: `TRANSPOSE(${x})`, y: `TRANSPOSE(${y})` };
+function transposed({ from, to, isThere }: Sides): Sides {
+  const both = ({ x, y }: Coordinates) => ({ x: `TRANSPOSE(${x})`, y: `TRANSPOSE(${y})` });
+  return { from: both(from), to: both(to), ...(isThere !== undefined && { isThere: `TRANSPOSE(${isThere})` }) };
 }
 
 /** 1 for each two sides with a length that have a point in common, else 0. */
 function meeting(one: Sides, other: Sides): string {
   return [
-    hasLength(one.from, one.to),
-    hasLength(other.from, other.to),
+    hasLength(one),
+    hasLength(other),
     `(${apart(one, other.from)}*${apart(one, other.to)}<=0)`,
     `(${apart(other, one.from)}*${apart(other, one.to)}<=0)`,
     ...(["x", "y"] as const).flatMap((axis) => [
@@ -59,8 +50,15 @@ function notAllBefore(one: Sides, other: Sides, axis: "x" | "y", sign: "<" | ">"
   return `(1-${ends.join("*")})`;
 }
 
-/** Whether the second side, which begins where the first ends, turns straight back along it. */
+/** 1 where the second side begins where the first ends, and turns straight back along it. */
 function runsBack(first: Sides, second: Sides): string {
-  const along = `(${first.to.x}-${first.from.x})*(${second.to.x}-${second.from.x})+(${first.to.y}-${first.from.y})*(${second.to.y}-${second.from.y})`;
-  return `(${apart(first, second.to)}=0)*(${along}<0)`;
+  const alongX = `(${first.to.x}-${first.from.x})*(${second.to.x}-${second.from.x})`;
+  const alongY = `(${first.to.y}-${first.from.y})*(${second.to.y}-${second.from.y})`;
+  return [
+    ...[first.isThere, second.isThere].filter((factor) => factor !== undefined),
+    `(${first.to.x}=${second.from.x})`,
+    `(${first.to.y}=${second.from.y})`,
+    `(${apart(first, second.to)}=0)`,
+    `(${alongX}+${alongY}<0)`,
+  ].join("*");
 }

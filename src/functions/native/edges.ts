@@ -2,7 +2,7 @@ import { withSlack } from "./arithmetic";
 import { form } from "./form";
 import { choose, flag } from "./named";
 import { count, length, lengthOrZero } from "./numbers";
-import { closingSide, points, realSides } from "./points";
+import { closingSide, hasLength, lengthOf, points, realSides } from "./points";
 import { sides, widths } from "./ranges";
 
 export const EDGE_LENGTH = form(
@@ -21,12 +21,11 @@ export const EDGE_WIDTHS = form([length("ft"), widths], (spacing, taped) => ({
 }));
 
 export const EDGE_POINTS = form([points, flag(true)], (outline, closed) => {
-  const { first, last, from, to } = outline;
-  const along = `SUMPRODUCT(SQRT((${to.x}-${from.x})^2+(${to.y}-${from.y})^2))`;
-  const back = `SQRT((${last.x}-${first.x})^2+(${last.y}-${first.y})^2)`;
+  const along = `SUMPRODUCT(${lengthOf(outline.chain)})`;
+  const closing = closingSide(outline);
   const real = realSides(outline);
   return {
-    text: `${along}+${choose(closed, back, "0")}`,
-    when: [[choose(closed, `${real}+${closingSide(outline)}>=3`, `${real}>=1`)]],
+    text: closed.constant === false ? along : `${along}+${choose(closed, lengthOf(closing), "0")}`,
+    when: [[choose(closed, `${real}+${hasLength(closing)}>=3`, `${real}>=1`)]],
   };
 });

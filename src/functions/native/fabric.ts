@@ -1,4 +1,4 @@
-import { feetOf, minus, type Operand, wholeUpOf } from "./arithmetic";
+import { feetOf, minus, type Operand, wholeUpOf, withoutSlack } from "./arithmetic";
 import { form } from "./form";
 import { length, lengthOrZero } from "./numbers";
 
@@ -70,5 +70,5 @@ export function overlapFits(roll: Operand, overlap: Operand): readonly string[] 
 
 /** A whole roll must not be used up by the end lap. */
 export function endLapFits(rollLength: Operand, endLap: Operand): string {
-  return `${feetOf(endLap)}<${rollLength.text}*(1-1E-9)`;
+  return `${feetOf(endLap)}<${withoutSlack(rollLength.text)}`;
 }

@@ -1,11 +1,11 @@
-import { feetOf, minus } from "./arithmetic";
+import { feetOf, minus, nothingBeside } from "./arithmetic";
 import { endLapFits, overlapFits, stripsOf } from "./fabric";
 import { form } from "./form";
 import { length, lengthOrZero } from "./numbers";
 
 const USUAL_END_LAP_IN = 12;
 /** As many strips as the formula looks through; a bed of so many is some slip of a unit. */
-const MOST_STRIPS = 1000;
+const MOST_STRIPS = 200;
 const MOST_PIECES = 100_000;
 
 /*
@@ -17,21 +17,22 @@ export const FABRIC_ROLLS = form(
   (long, wide, roll, rollLength, overlap, endLap) => {
     const lap = feetOf(endLap);
     const gain = minus(rollLength.text, lap);
-    const slack = `1E-9*${long.text}`;
+    const slack = nothingBeside(long.text);
     const strips = stripsOf(wide, roll, overlap);
     /** How far so many strips reach beyond the first roll, in feet. */
     const beyond = (count: string) => `(${long.text}*${count}-${rollLength.text}-${slack})`;
-    const moreRolls = (count: string) => `(${beyond(count)}>0)*-INT(-${beyond(count)}/${gain})`;
+    const moreRolls = (count: string) => `MAX(0,-INT(-${beyond(count)}/${gain}))`;
 
     const each = `ROW($1:$${MOST_STRIPS})`;
-    const left = `${rollLength.text}-${long.text}*${each}+${gain}*(${moreRolls(each)})`;
+    const moreForEach = `(${beyond(each)}>0)*-INT(-${beyond(each)}/${gain})`;
+    const left = `${rollLength.text}-${long.text}*${each}+${gain}*${moreForEach}`;
     const isScrap = `(${left}<=${lap}+${slack})`;
     const period = `(${MOST_STRIPS + 1}-SUMPRODUCT(MAX(${isScrap}*(${MOST_STRIPS + 1}-${each}))))`;
 
     const rest = `MOD(${strips},${period})`;
     const wholePeriods = `INT((${strips})/${period})*(1+${moreRolls(period)})`;
     return {
-      text: `${wholePeriods}+IF(${rest}=0,0,1+${moreRolls(rest)})`,
+      text: `${wholePeriods}+SIGN(${rest})+${moreRolls(rest)}`,
       when: [
         [...overlapFits(roll, overlap), endLapFits(rollLength, endLap)],
         [`${strips}<=${MOST_STRIPS}`, `(${strips})*(1+${long.text}/${gain})<=${MOST_PIECES}`],

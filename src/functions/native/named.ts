@@ -2,7 +2,7 @@ import { SOILS } from "../../quantities/soil";
 import { MOST_TONS_PER_YARD, STONES } from "../../quantities/stone";
 import { flag as readFlag } from "../read";
 import { soilSwell, stoneWeight, widthRule } from "../readNamed";
-import { constant, inParentheses, numberText, type Operand } from "./arithmetic";
+import { constant, inParentheses, isBlank, numberText, type Operand } from "./arithmetic";
 import type { Parameter } from "./form";
 import { type Given, NoNative } from "./given";
 import type { Layers } from "./worked";
@@ -61,8 +61,8 @@ export const soil: Parameter<Operand> = {
       return { text: `IF(${text}=0,${loam},${text})`, layers: [...layers, limits], least: "over 0" };
     if (given.kind === "text") return { text: named, layers, least: "over 0" };
     return {
-      text: `IF(OR(${text}="",${text}=0),${loam},IF(ISTEXT(${text}),${named},${text}))`,
-      layers: [[`OR(${text}="",ISTEXT(${text}),AND(${[`ISNUMBER(${text})`, ...limits].join(",")}))`]],
+      text: `IF(OR(${isBlank(text)},${text}=0),${loam},IF(ISTEXT(${text}),${named},${text}))`,
+      layers: [[`OR(${isBlank(text)},ISTEXT(${text}),AND(${[`ISNUMBER(${text})`, ...limits].join(",")}))`]],
       least: "over 0",
     };
   },
@@ -83,7 +83,7 @@ export function flag(fallback: boolean): Parameter<Answer> {
       const zeroOrOne = `OR(${text}=0,${text}=1)`;
       if (given.kind === "number") return { text: `${text}=1`, layers: [...layers, [zeroOrOne]] };
       const word = `LOWER(TRIM(${text}))`;
-      const blank = `${text}=""`;
+      const blank = isBlank(text);
       return {
         text: `OR(${fallback ? `${blank},` : ""}N(${text})=1,${word}={"yes","true"})`,
         layers: [
@@ -108,7 +108,7 @@ export const trapezoid: Parameter<Answer> = {
     const word = `LOWER(TRIM(${text}))`;
     return {
       text: `${word}="trapezoid"`,
-      layers: [[`OR(${text}="",${text}=0,${word}={"simpson","trapezoid"})`]],
+      layers: [[`OR(${isBlank(text)},${text}=0,${word}={"simpson","trapezoid"})`]],
     };
   },
 };

@@ -3,7 +3,7 @@ import { Problem } from "../../quantities/problem";
 import type { TapeUnit } from "../../quantities/tape";
 import * as read from "../read";
 import { date as readDate } from "../readNamed";
-import { constant, inParentheses, type Operand } from "./arithmetic";
+import { constant, inParentheses, isBlank, type Operand } from "./arithmetic";
 import type { Parameter } from "./form";
 import { type Given, type GivenCell, NoNative } from "./given";
 import type { Reading } from "./textReading";
@@ -23,7 +23,7 @@ interface NumberRule {
 }
 
 /** What stands in a formula where the function takes infinity: larger than any bed. */
-const NO_LIMIT = 1e99;
+const NO_LIMIT = 1e15;
 
 export function numberParameter(rule: NumberRule): Parameter<Operand> {
   return { reading: rule.reading, operand: (given) => operandOf(given, rule) };
@@ -86,9 +86,9 @@ function cellOrUnknown(given: GivenCell | Extract<Given, { kind: "unknown" }>, r
       least: takesZero ? "0 or more" : "over 0",
     };
   }
-  const condition = `OR(${text}="",AND(${[`ISNUMBER(${text})`, `${text}>=0`, ...also(`N(${text})`)].join(",")}))`;
-  const isBlank = zero === "blank" ? `N(${text})=0` : `${text}=""`;
-  const value = fallback === 0 ? scaled(`N(${text})`) : `IF(${isBlank},${finite(fallback)},${scaled(text)})`;
+  const condition = `OR(${isBlank(text)},AND(${[`ISNUMBER(${text})`, `${text}>=0`, ...also(`N(${text})`)].join(",")}))`;
+  const takesFallback = zero === "blank" ? `N(${text})=0` : isBlank(text);
+  const value = fallback === 0 ? scaled(`N(${text})`) : `IF(${takesFallback},${finite(fallback)},${scaled(text)})`;
   return { text: value, layers: [[condition]], least: leastOf(rule) };
 }
 

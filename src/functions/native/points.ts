@@ -16,9 +16,16 @@ export interface Outline {
   readonly layers: Layers;
   readonly first: Coordinates;
   readonly last: Coordinates;
-  /** Where the sides from each point to the next begin, and where they end. */
+  /** The sides from each point to the next. */
+  readonly chain: Sides;
+}
+
+/** Sides, one or several. */
+export interface Sides {
   readonly from: Coordinates;
   readonly to: Coordinates;
+  /** 1 for each that is there, as a factor; undefined where all are. */
+  readonly isThere?: string;
 }
 
 /** Points in two columns; blank rows at the end are skipped, a blank elsewhere is refused. */
@@ -54,22 +61,32 @@ function outlineOf(range: GivenRange): Outline {
     layers: [isWhole],
     first,
     last: both((place) => upTo(place, filled)),
-    from: both((place) => `${range.part(0, place, 0, place)}:${upTo(place, `${filled}-1`)}`),
-    to: both((place) => `${range.part(1, place, 1, place)}:${upTo(place, filled)}`),
+    chain: {
+      from: both((place) => range.part(0, place, lastRow - 1, place)),
+      to: both((place) => range.part(1, place, lastRow, place)),
+      isThere: `ISNUMBER(${range.part(1, 0, lastRow, 0)})`,
+    },
   };
 }
 
-/** TRUE for each side with a length; as a number, 1. */
-export function hasLength(from: Coordinates, to: Coordinates): string {
-  return `((${to.x}<>${from.x})+(${to.y}<>${from.y})>0)`;
+/** Length of each side, 0 for one that is not there. */
+export function lengthOf({ from, to, isThere }: Sides): string {
+  const length = `SQRT((${to.x}-${from.x})^2+(${to.y}-${from.y})^2)`;
+  return isThere === undefined ? length : `${isThere}*${length}`;
+}
+
+/** 1 for each side that is there and has a length, else 0. */
+export function hasLength({ from, to, isThere }: Sides): string {
+  const ends = `((${to.x}<>${from.x})+(${to.y}<>${from.y})>0)`;
+  return isThere === undefined ? ends : `${isThere}*${ends}`;
 }
 
 /** How many sides from point to point have a length: a point that repeats the one before is no corner. */
-export function realSides({ from, to }: Outline): string {
-  return `SUMPRODUCT(--${hasLength(from, to)})`;
+export function realSides({ chain }: Outline): string {
+  return `SUMPRODUCT(${hasLength(chain)})`;
 }
 
-/** Whether the way back from the last point to the first has a length; as a number, 1. */
-export function closingSide({ first, last }: Outline): string {
-  return hasLength(last, first);
+/** The way back from the last point to the first. */
+export function closingSide({ first, last }: Outline): Sides {
+  return { from: last, to: first };
 }

@@ -29,7 +29,8 @@ export function numberRead(text: string, reading: Reading): number | undefined {
   }
 }
 
-/** Whether the ordinary lookup of a name finds what {@link plainName} finds: it knows hyphens, and no other marks. */
-export function isOrdinaryName(text: string): boolean {
-  return plainName(text) === text.toLowerCase().replaceAll("-", " ").replace(/ +/g, " ").trim();
+/** Whether the ordinary lookup of a name misses what {@link plainName} finds: it knows hyphens, and no other marks. */
+export function isUnusualName(text: string): boolean {
+  const ordinary = text.toLowerCase().replaceAll("-", " ").replace(/ +/g, " ").trim();
+  return LETTER.test(text) && plainName(text) !== ordinary;
 }

@@ -81,7 +81,7 @@ export class Copying {
 
   private replace(key: string, { was, content, reading }: Replacement): void {
     const [row = 0, column = 0] = key.split(",").map(Number);
-    this.contents[row]![column] = content;
+    this.contents[row]![column] = written(content);
     this.formats[row]![column] = formatOf(this.formats[row]![column]!, was, reading);
     if (isFormula(this.region.formulas[row]![column])) return;
     this.replaced.push({

@@ -1,5 +1,5 @@
 import { type Given, NoNative } from "../../functions/native/given";
-import { isOrdinaryName, numberRead, type Reading } from "../../functions/native/textReading";
+import { isUnusualName, numberRead, type Reading } from "../../functions/native/textReading";
 import { plainName } from "../../quantities/nearestName";
 import { cellAddress } from "../address";
 import type { Found } from "./references";
@@ -71,7 +71,7 @@ export class TapedCells {
       const reading = order.find((one) => numberRead(was, one) !== undefined);
       if (reading) this.replaced.set(key, { was, content: numberRead(was, reading)!, reading });
       else if (was !== "" && was.trim() === "") this.replaced.set(key, { was, content: "" });
-      else if (order.some(isName) && !isOrdinaryName(was)) this.replaced.set(key, { was, content: plainName(was) });
+      else if (order.some(isName) && isUnusualName(was)) this.replaced.set(key, { was, content: plainName(was) });
     }
     return this.replaced;
   }
@@ -95,7 +95,8 @@ export class TapedCells {
     through: (found, reading) => {
       this.refuseOutside(found, reading);
       this.eachText(found, (was, key) => {
-        const isReplaced = this.replaced.get(key)?.content === numberRead(was, reading);
+        const number = numberRead(was, reading);
+        const isReplaced = number !== undefined && this.replaced.get(key)?.content === number;
         if (isUnreadable(was, reading) && !isReplaced)
           throw new NoNative(`“${was}” in ${found.range.text} reaches it through a calculation, as text`);
       });
@@ -153,7 +154,7 @@ function isName(reading: Reading): boolean {
 /** Whether one of our functions reads a text that ordinary arithmetic does not. */
 function isUnreadable(text: string, reading: Reading): boolean {
   if (text.trim() === "") return text !== "";
-  return numberRead(text, reading) !== undefined || (isName(reading) && !isOrdinaryName(text));
+  return numberRead(text, reading) !== undefined || (isName(reading) && isUnusualName(text));
 }
 
 function* cellsOf({ row, column, rows, columns }: SheetArea): Generator<[row: number, column: number]> {
