@@ -16,12 +16,14 @@ type Carried = Members<
   | "columnIndex"
   | "formulas"
   | "isNullObject"
+  | "left"
   | "merge"
   | "numberFormat"
   | "rowCount"
   | "rowIndex"
   | "select"
   | "text"
+  | "top"
   | "unmerge"
   | "valueTypes"
   | "values"
@@ -53,6 +55,8 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
         values: each((cell) => cell.value),
         formulas: each((cell) => cell.formula ?? cell.value),
         valueTypes: each((cell) => typeNames[cell.kind]),
+        left: () => total(this.place.column, (column) => looks.columnWidth(this.place.sheetId, column)),
+        top: () => total(this.place.row, (row) => looks.rowHeight(this.place.sheetId, row)),
         text: () => cells.text(carriable(this.place)),
         numberFormat: () => {
           const { sheetId } = this.place;
@@ -80,6 +84,16 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
 
   get columnCount(): number {
     return this.loadedValue("columnCount");
+  }
+
+  /** In points from the sheet's left edge. */
+  get left(): number {
+    return this.loadedValue("left");
+  }
+
+  /** In points from the sheet's top edge. */
+  get top(): number {
+    return this.loadedValue("top");
   }
 
   get cellCount(): number {
@@ -160,4 +174,11 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   select(): void {
     this.act("select", () => this.context.session.grid.selection.set(this.place));
   }
+}
+
+/** The lengths of all that stand before the given place, together. */
+function total(before: number, length: (place: number) => number): number {
+  let sum = 0;
+  for (let place = 0; place < before; place += 1) sum += length(place);
+  return sum;
 }

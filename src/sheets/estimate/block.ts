@@ -6,6 +6,7 @@ import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import type { Anchor, Plan } from "../plan";
 import { typed } from "../typed";
+import { BLOCK_TITLE, headings, MEASURED } from "./headings";
 import { lineRows } from "./lines";
 import { measuredRows, shapeResultRows } from "./measured";
 import { priceRows } from "./price";
@@ -33,7 +34,7 @@ export function estimateBlock(form: BedForm, at: Anchor): Plan {
 /** The rows of the block, for {@link estimateBlock} and for finding its cells again. */
 export function estimateRows(form: BedForm): DraftRow[] {
   return [
-    { look: "title", cells: [{ content: "Stone bed estimate" }, { content: typed(form.name), key: "name" }] },
+    { look: "title", cells: [{ content: BLOCK_TITLE }, { content: typed(form.name), key: "name" }] },
     resultRow(
       "Price",
       { content: "={price}", key: "headPrice", format: "money", look: "total" },
@@ -48,27 +49,27 @@ export function estimateRows(form: BedForm): DraftRow[] {
       ],
     },
     blankRow,
-    sectionRow(`Measured: ${ways[form.way].label.toLowerCase()}`, "Taped", "Unit", "Reads as"),
+    sectionRow(MEASURED + ways[form.way].label.toLowerCase(), "Taped", "Unit", "Reads as"),
     ...measuredRows(form),
     ...shapeResultRows(form),
     blankRow,
     ...lineRows(form),
     blankRow,
-    sectionRow("Price", "", "Unit"),
+    sectionRow(headings.price, "", "Unit"),
     ...priceRows(form),
     blankRow,
-    sectionRow("Cautions: local codes, the ticket and licensed practice rule"),
+    sectionRow(headings.cautions),
     ...cautions.map(({ about, text }) => textRow(text, "caution", about)),
     blankRow,
-    sectionRow("Depth and stone", "Typed", "Unit", "Reads as"),
+    sectionRow(headings.stone, "Typed", "Unit", "Reads as"),
     ...stoneRows(form, stoneNames),
-    sectionRow("Border and stakes", "Typed", "Unit", "Reads as"),
+    sectionRow(headings.border, "Typed", "Unit", "Reads as"),
     ...borderRows(form),
-    sectionRow("Fabric and pins", "Typed", "Unit", "Reads as"),
+    sectionRow(headings.fabric, "Typed", "Unit", "Reads as"),
     ...fabricRows(form),
-    sectionRow("Digging and hauling", "Typed", "Unit", "Reads as"),
+    sectionRow(headings.digging, "Typed", "Unit", "Reads as"),
     ...diggingRows(form, soilNames),
-    sectionRow("Crew", "Typed", "Unit", "Reads as"),
+    sectionRow(headings.crew, "Typed", "Unit", "Reads as"),
     ...crewRows(form),
   ];
 }

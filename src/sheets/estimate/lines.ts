@@ -2,6 +2,7 @@ import type { FieldKey } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
+import { headings } from "./headings";
 import { fieldContent, sectionRow } from "./rows";
 
 const SPARE_LINES = 3;
@@ -12,7 +13,7 @@ export function lineRows(form: BedForm): DraftRow[] {
   const last = `spare${SPARE_LINES}`;
   const spares = Array.from({ length: SPARE_LINES }, (_, index) => spareRow(`spare${index + 1}`));
   return [
-    sectionRow("Lines", "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Typed over"),
+    sectionRow(headings.lines, "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Typed over"),
     ...lines.map((line) => lineRow(form, line)),
     ...spares,
     {

@@ -1,0 +1,103 @@
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { type BedForm, blankForm, type CutOutText, type PointText, type Way, ways } from "../../quantities/bed/form";
+import type { Anchor, Area } from "../plan";
+import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
+
+const BLOCK_COLUMNS = 9;
+
+/** An estimate block that was found in a sheet. */
+export interface FoundBlock {
+  readonly area: Area;
+  /** What its inputs hold now, as if typed into the form. */
+  readonly form: BedForm;
+}
+
+/**
+ * The estimate block that a cell lies in, read back from its labels, so that it is found wherever it was copied or
+ * moved to, with lines added and cells typed over.
+ *
+ * @param values what the sheet's used range shows.
+ * @param at where that range begins.
+ * @param cell a cell of the sheet.
+ * @returns undefined where the cell lies in no block.
+ */
+export function readBlockAt(values: readonly (readonly unknown[])[], at: Anchor, cell: Anchor): FoundBlock | undefined {
+  return findBlocks(values, at).find(
+    ({ area }) =>
+      area.row <= cell.row &&
+      cell.row < area.row + area.rows &&
+      area.column <= cell.column &&
+      cell.column < area.column + area.columns,
+  );
+}
+
+/** Every estimate block of a sheet, from its used range. */
+export function findBlocks(values: readonly (readonly unknown[])[], at: Anchor): FoundBlock[] {
+  const titles = values.flatMap((cells, row) =>
+    cells.flatMap((content, column) => (content === BLOCK_TITLE ? [{ row, column }] : [])),
+  );
+  return titles.flatMap(({ row, column }) => {
+    const next = titles.find((other) => other.column === column && other.row > row);
+    const rows = values.slice(row, next?.row).map((cells) => cells.slice(column, column + BLOCK_COLUMNS));
+    const form = readForm(rows);
+    const area = { row: at.row + row, column: at.column + column, rows: lastFilled(rows) + 1, columns: BLOCK_COLUMNS };
+    return form ? [{ area, form }] : [];
+  });
+}
+
+function lastFilled(rows: readonly (readonly unknown[])[]): number {
+  return rows.findLastIndex(([label, value]) => text(label) !== "" || text(value) !== "");
+}
+
+type Row = readonly unknown[];
+
+function readForm(rows: readonly Row[]): BedForm | undefined {
+  const parts = partsOf(rows);
+  const measured = parts.find(({ heading }) => heading.startsWith(MEASURED));
+  const way = wayOf(measured?.heading.slice(MEASURED.length));
+  if (!measured || !way) return undefined;
+  const listed = (label: string) => measured.rows.filter(([first]) => new RegExp(`^${label} \\d+$`).test(text(first)));
+  return {
+    ...blankForm(),
+    name: text(rows[0]?.[1]),
+    way,
+    typed: Object.assign({}, ...parts.map(typedIn)),
+    widths: listed("Width").map(([, width]) => text(width)),
+    points: listed("Point").map((row): PointText => [text(row[1]), text(row[2]), Number(row[6]) > 0 ? "1" : "0"]),
+    cutOuts: listed("Cut-out").map((row): CutOutText => [text(row[1]), text(row[2]), text(row[3]), text(row[4])]),
+  };
+}
+
+interface Part {
+  readonly heading: string;
+  readonly rows: readonly Row[];
+}
+
+function partsOf(rows: readonly Row[]): Part[] {
+  const known: readonly string[] = Object.values(headings);
+  const starts = rows.flatMap(([first], row) => {
+    const heading = text(first);
+    // A row of the head says "Price", too; parts begin below the measurements.
+    return heading.startsWith(MEASURED) || (known.includes(heading) && row > 2) ? [{ heading, row }] : [];
+  });
+  return starts.map(({ heading, row }, index) => ({ heading, rows: rows.slice(row + 1, starts[index + 1]?.row) }));
+}
+
+/** The inputs below one heading. A label that stands twice is an input first and a result after. */
+function typedIn({ heading, rows }: Part): Partial<Record<FieldKey, string>> {
+  const keys = fieldsBelow[heading.startsWith(MEASURED) ? MEASURED : heading] ?? [];
+  return Object.fromEntries(
+    keys.flatMap((key) => {
+      const row = rows.find(([label]) => label === fields[key].label);
+      return row ? [[key, text(row[1])]] : [];
+    }),
+  );
+}
+
+function wayOf(label: string | undefined): Way | undefined {
+  return (Object.keys(ways) as Way[]).find((way) => ways[way].label.toLowerCase() === label);
+}
+
+function text(content: unknown): string {
+  return content === null || content === undefined ? "" : String(content);
+}

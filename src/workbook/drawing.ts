@@ -1,0 +1,153 @@
+import { drawnInputs } from "../sheets/estimate/drawnInputs";
+import { type FoundBlock, readBlockAt } from "../sheets/estimate/readBlock";
+import type { Area } from "../sheets/plan";
+import { type DrawingRecord, drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
+import { anchorOf } from "./place";
+import { inWorkbook, WorkbookTrouble } from "./trouble";
+
+/** A picture to put beside a block. */
+export interface Picture {
+  /** PNG, base64, without a prefix. */
+  readonly png: string;
+  readonly widthPoints: number;
+  readonly heightPoints: number;
+  readonly altText: string;
+}
+
+/** The inputs of a block, as its form. */
+export type BlockForm = FoundBlock["form"];
+
+/** The block that is selected, and how it stands with its drawing. */
+export interface SelectedBlock {
+  readonly name: string;
+  readonly form: BlockForm;
+  readonly drawing: "none" | "current" | "out of date";
+}
+
+/** The estimate block in which the selection lies; undefined where it lies in none. One sync. */
+export async function selectedBlock(): Promise<SelectedBlock | undefined> {
+  return inWorkbook(async (context) => {
+    const found = await findSelected(context);
+    if (!found) return undefined;
+    const { block, record } = found;
+    const isCurrent = record?.drawnFrom === drawnInputs(block.form);
+    return {
+      name: block.form.name,
+      form: block.form,
+      drawing: record ? (isCurrent ? "current" : "out of date") : "none",
+    };
+  });
+}
+
+/**
+ * Draws the selected block as its inputs are now, and puts the picture beside it, in place of the one before. Three
+ * syncs; where one fails, the picture before stays.
+ *
+ * @param draw makes the picture from the block's inputs.
+ * @throws WorkbookTrouble where no block is selected.
+ */
+export async function redrawSelectedBlock(
+  draw: (form: BlockForm) => Promise<Picture>,
+): Promise<{ readonly name: string }> {
+  return inWorkbook(async (context) => {
+    const found = await findSelected(context);
+    if (!found) throw new WorkbookTrouble("Select a cell of an estimate block, then draw it.");
+    const { sheetId, block, record, records } = found;
+    const picture = await draw(block.form);
+    await putBeside(context, { sheetId, area: block.area, form: block.form, record, records, picture });
+    return { name: block.form.name };
+  });
+}
+
+interface Found {
+  readonly sheetId: string;
+  readonly block: FoundBlock;
+  readonly record: DrawingRecord | undefined;
+  readonly records: readonly DrawingRecord[];
+}
+
+async function findSelected(context: Excel.RequestContext): Promise<Found | undefined> {
+  const corner = context.workbook.getSelectedRange().getCell(0, 0);
+  corner.load("rowIndex,columnIndex");
+  corner.worksheet.load("id");
+  const used = corner.worksheet.getUsedRangeOrNullObject(true);
+  used.load("rowIndex,columnIndex,values");
+  const readRecords = queueReadDrawings(context);
+  await context.sync();
+  if (used.isNullObject) return undefined;
+  const block = readBlockAt(used.values, anchorOf(used), anchorOf(corner));
+  if (!block) return undefined;
+  const sheetId = corner.worksheet.id;
+  const records = readRecords();
+  return { sheetId, block, records, record: drawingOf(records, sheetId, block.form.name) };
+}
+
+/** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
+const COLUMNS_BESIDE = 8;
+const GAP_POINTS = 12;
+
+interface Placing {
+  readonly sheetId: string;
+  readonly area: Area;
+  readonly form: BlockForm;
+  readonly record: DrawingRecord | undefined;
+  readonly records: readonly DrawingRecord[];
+  readonly picture: Picture;
+}
+
+async function putBeside(context: Excel.RequestContext, placing: Placing): Promise<void> {
+  const { sheetId, area, form, record, records, picture } = placing;
+  const worksheet = context.workbook.worksheets.getItem(sheetId);
+  const column = area.column + area.columns;
+  const beside = worksheet.getRangeByIndexes(area.row, column, area.rows, COLUMNS_BESIDE);
+  beside.load("left,top,formulas");
+  const below = worksheet.getCell(area.row + area.rows + 1, area.column);
+  below.load("left,top");
+  const before = record && worksheet.shapes.getItemOrNullObject(record.shapeName);
+  before?.load("name");
+  worksheet.shapes.load("items/id");
+  await context.sync();
+
+  const earlier = worksheet.shapes.items.map(({ id }) => id);
+  const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
+  const place = isFree ? beside : below;
+  const shapeName = freeName(records);
+  const drawn: DrawingRecord = { shapeName, sheetId, bedName: form.name, drawnFrom: drawnInputs(form) };
+  try {
+    const shape = worksheet.shapes.addImage(picture.png);
+    shape.name = shapeName;
+    shape.altTextDescription = picture.altText;
+    shape.left = place.left + GAP_POINTS;
+    shape.top = place.top;
+    shape.width = picture.widthPoints;
+    shape.height = picture.heightPoints;
+    queueWriteDrawings(context, [...records.filter((other) => other !== record), drawn]);
+    if (before && !before.isNullObject) before.delete();
+    await context.sync();
+  } catch (error) {
+    await removeNewShapes(context, sheetId, earlier, records);
+    throw error;
+  }
+}
+
+/** Takes off what a failed request left on the sheet, and says again which drawings there are. */
+async function removeNewShapes(
+  context: Excel.RequestContext,
+  sheetId: string,
+  earlier: readonly string[],
+  records: readonly DrawingRecord[],
+): Promise<void> {
+  const { shapes } = context.workbook.worksheets.getItem(sheetId);
+  shapes.load("items/id");
+  await context.sync();
+  for (const shape of shapes.items) if (!earlier.includes(shape.id)) shape.delete();
+  queueWriteDrawings(context, records);
+  await context.sync();
+}
+
+function freeName(records: readonly DrawingRecord[]): string {
+  for (let number = 1; ; number += 1) {
+    const name = `Bedrow drawing ${number}`;
+    if (!records.some(({ shapeName }) => shapeName === name)) return name;
+  }
+}

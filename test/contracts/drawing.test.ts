@@ -1,0 +1,109 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { estimateBlock } from "../../src/sheets/estimate/block";
+import { type Picture, redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
+import { insertPlan } from "../../src/workbook/insert";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+// The smallest PNG there is: one pixel (RFC 2083).
+const PNG = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+const picture: Picture = { png: PNG, widthPoints: 300, heightPoints: 200, altText: "A bed in plan" };
+const draw = async () => picture;
+
+const bed: BedForm = { ...blankForm(), name: "Front walk", typed: { length: `18' 6"`, width: "5" } };
+
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createProductHost();
+  await insertPlan((at) => estimateBlock(bed, at), { kind: "selection" });
+});
+afterEach(() => host.dispose());
+
+const select = (address: string) =>
+  Excel.run(async (context) => {
+    context.workbook.worksheets.getActiveWorksheet().getRange(address).select();
+    await context.sync();
+  });
+
+async function shapes() {
+  return Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getActiveWorksheet();
+    sheet.shapes.load("items/name,items/altTextDescription,items/left,items/top,items/width");
+    await context.sync();
+    return sheet.shapes.items.map(({ name, altTextDescription, left, top, width }) => ({
+      name,
+      altTextDescription,
+      left,
+      top,
+      width,
+    }));
+  });
+}
+
+describe("the drawing of a block", () => {
+  test("is put beside it in three syncs, with words for those who do not see it", async () => {
+    await select("B8");
+    expect(await selectedBlock()).toMatchObject({ name: "Front walk", drawing: "none" });
+    const before = host.syncCount;
+    expect(await redrawSelectedBlock(draw)).toEqual({ name: "Front walk" });
+    expect(host.syncCount - before).toBeLessThanOrEqual(3);
+    const [shape, ...others] = await shapes();
+    expect(others).toEqual([]);
+    expect(shape).toMatchObject({ altTextDescription: "A bed in plan", width: 300, top: 0 });
+    const right = await Excel.run(async (context) => {
+      const cell = context.workbook.worksheets.getActiveWorksheet().getRange("J1");
+      cell.load("left");
+      await context.sync();
+      return cell.left;
+    });
+    expect(shape!.left).toBeGreaterThanOrEqual(right);
+  });
+
+  test("is made from what the cells hold now, and told to be out of date until then", async () => {
+    await select("B8");
+    await redrawSelectedBlock(draw);
+    expect(await selectedBlock()).toMatchObject({ drawing: "current" });
+    await host.type({ B7: "20 ft" });
+    expect(await selectedBlock()).toMatchObject({ drawing: "out of date" });
+    const drawn: string[] = [];
+    await redrawSelectedBlock(async (form) => {
+      drawn.push(form.typed.length ?? "");
+      return picture;
+    });
+    expect(drawn).toEqual(["20 ft"]);
+    expect(await shapes()).toHaveLength(1);
+    expect(await selectedBlock()).toMatchObject({ drawing: "current" });
+  });
+
+  test("does not cover what stands beside the block", async () => {
+    await host.type({ L9: "a note of the office" });
+    await select("B8");
+    await redrawSelectedBlock(draw);
+    const [shape] = await shapes();
+    expect(shape!.top).toBeGreaterThan(1000);
+  });
+
+  test("needs a block to be selected", async () => {
+    await select("L3");
+    expect(await selectedBlock()).toBeUndefined();
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow(/Select a cell of an estimate block/);
+  });
+
+  test.each([1, 2, 3].flatMap((sync) => [0, 1, 2, 5, 8].map((after) => [sync, after] as const)))(
+    "stays as it was when sync %i fails after %i changes",
+    async (sync, after) => {
+      await select("B8");
+      await redrawSelectedBlock(draw);
+      const before = await shapes();
+      await host.type({ B7: "20 ft" });
+      host.failAtSync(sync, after);
+      const failed = await redrawSelectedBlock(draw).then(
+        () => false,
+        () => true,
+      );
+      if (failed) expect(await shapes()).toEqual(before);
+      expect(await selectedBlock()).toMatchObject({ drawing: failed ? "out of date" : "current" });
+    },
+  );
+});
