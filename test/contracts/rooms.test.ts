@@ -17,6 +17,12 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   practice: [],
 };
 
+/** Single folders of a room that another room may import, where it may not import the rest. */
+const allowedFolders: Readonly<Record<string, readonly string[]>> = {
+  // The ordinary form of each function stands next to it, and is text alone.
+  sheets: ["functions/native"],
+};
+
 /** Rooms that must load in a host without a screen, so they may import no package either. */
 const bare = ["quantities"];
 
@@ -53,8 +59,10 @@ function fault({ from, what, typeOnly }: Import): string | undefined {
       ? `${name} imports the package ${what}; ${room} imports nothing outside its room.`
       : undefined;
   }
-  const target = roomOf(resolve(dirname(from), what));
+  const path = relative(SRC, resolve(dirname(from), what));
+  const target = path.split("/")[0] ?? "";
   if (target === room || allowed[room]?.includes(target)) return undefined;
+  if (allowedFolders[room]?.some((folder) => path.startsWith(`${folder}/`))) return undefined;
   // review may take types from anywhere, and nothing else.
   if (room === "review" && typeOnly && target in allowed) return undefined;
   return `${name} imports ${what}; ${room} may not import ${target}.`;
@@ -90,6 +98,10 @@ describe("the rooms of the house", () => {
     expect(fault({ from: join(SRC, "review/a.ts"), what: "../sheets/plan", typeOnly: false })).toMatch(
       /review may not/,
     );
+    const plain = join(SRC, "sheets/plain/a.ts");
+    expect(fault({ from: plain, what: "../../functions/native/forms", typeOnly: false })).toBeUndefined();
+    for (const what of ["../../functions/areas", "../../functions/nativeness", "../../functions/native/../read"])
+      expect(fault({ from: plain, what, typeOnly: true })).toMatch(/sheets may not import functions/);
     expect(fault({ from: join(SRC, "practice/a.ts"), what: "../pane/App", typeOnly: true })).toMatch(
       /practice may not/,
     );
