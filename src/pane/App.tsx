@@ -5,16 +5,18 @@ import { Details } from "./Details";
 import { InsertBar } from "./InsertBar";
 import { Measurements } from "./Measurements";
 import { Result } from "./Result";
+import { useDrawing } from "./useDrawing";
 import { useForm } from "./useForm";
 import { useInsert } from "./useInsert";
 
 export function App() {
   const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = useForm();
-  const { word, inTheWay, canTakeBack, insert, takeBack, cancel } = useInsert();
+  const { word, inTheWay, canTakeBack, insert, draw, takeBack, cancel } = useInsert();
+  const drawing = useDrawing();
 
   const tryToInsert = (place: Place) => {
     showAll();
-    if (preview.estimate) void insert(form, place);
+    if (preview.estimate) void insert(form, place, preview.plan && drawing.draw);
     else requestAnimationFrame(focusFirstProblem);
   };
   const onType = (field: Parameters<typeof problemAt>[0], text: string) => fill({ [field]: text });
@@ -30,7 +32,7 @@ export function App() {
       <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
       <Choices form={form} onFill={fill} />
       <Details form={form} problemAt={problemAt} onType={onType} />
-      <Result form={form} estimate={preview.estimate} />
+      <Result preview={preview} />
       {shownProblems.length > 0 && (
         <div class="notice trouble" role="alert">
           <p>Before this can be inserted:</p>
@@ -58,6 +60,9 @@ export function App() {
         inTheWay={inTheWay}
         canTakeBack={canTakeBack}
         newSheetName={form.name.trim() || "Estimate"}
+        block={drawing.block}
+        onSelect={() => void drawing.look()}
+        onDraw={() => void draw(drawing.draw)}
         onInsert={tryToInsert}
         onTakeBack={() => void takeBack()}
         onCancel={cancel}

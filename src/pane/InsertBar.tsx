@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import type { SelectedBlock } from "../workbook/drawing";
 import type { InTheWay, Place } from "../workbook/place";
 import { watchSelection } from "../workbook/selection";
 import type { Word } from "./useInsert";
@@ -8,21 +9,18 @@ interface InsertBarProps {
   readonly inTheWay: InTheWay | undefined;
   readonly canTakeBack: string | undefined;
   readonly newSheetName: string;
+  /** The estimate block in which the selection lies. */
+  readonly block: SelectedBlock | undefined;
+  readonly onSelect: () => void;
+  readonly onDraw: () => void;
   readonly onInsert: (place: Place) => void;
   readonly onTakeBack: () => void;
   readonly onCancel: () => void;
 }
 
-export function InsertBar({
-  word,
-  inTheWay,
-  canTakeBack,
-  newSheetName,
-  onInsert,
-  onTakeBack,
-  onCancel,
-}: InsertBarProps) {
-  const selected = useSelection();
+export function InsertBar(props: InsertBarProps) {
+  const { word, inTheWay, canTakeBack, newSheetName, block, onSelect, onDraw, onInsert, onTakeBack, onCancel } = props;
+  const selected = useSelection(onSelect);
   const working = word.kind === "working";
   return (
     <section class="insert-bar" aria-label="Insert">
@@ -35,6 +33,14 @@ export function InsertBar({
           </button>
           <button type="button" disabled={working || !canTakeBack} title={canTakeBack} onClick={onTakeBack}>
             Take back
+          </button>
+        </p>
+      )}
+      {block && !inTheWay && (
+        <p class="row">
+          <span class="grow">{drawingWords(block)}</span>
+          <button type="button" disabled={working || block.drawing === "current"} onClick={onDraw}>
+            {block.drawing === "none" ? "Draw" : "Redraw"}
           </button>
         </p>
       )}
@@ -94,10 +100,21 @@ function InTheWayNotice({ inTheWay, newSheetName, onInsert, onCancel }: NoticePr
   );
 }
 
-function useSelection(): string {
+function drawingWords({ name, drawing }: SelectedBlock): string {
+  const bed = name || "This bed";
+  if (drawing === "none") return `${bed} is not drawn yet.`;
+  return drawing === "current" ? `The drawing of ${bed} is up to date.` : `The drawing of ${bed} is out of date.`;
+}
+
+function useSelection(onSelect: () => void): string {
   const [address, setAddress] = useState("");
+  const tell = useRef(onSelect);
+  tell.current = onSelect;
   useEffect(() => {
-    const watching = watchSelection(setAddress);
+    const watching = watchSelection((selected) => {
+      setAddress(selected);
+      tell.current();
+    });
     // Without the event the button just says "at the selected cell".
     watching.catch(() => setAddress(""));
     return () => void watching.then((stop) => stop()).catch(() => undefined);

@@ -1,13 +1,14 @@
 import type { FieldKey } from "../quantities/bed/fields";
-import { type BedForm, shapeFieldsOf, textOf, type Way, ways } from "../quantities/bed/form";
+import { type BedForm, hasPlan, type PointText, shapeFieldsOf, textOf, type Way, ways } from "../quantities/bed/form";
 import type { FormPlace } from "../quantities/bed/read";
+import { CutOuts } from "./CutOuts";
 import { BedField, readsAs, TextField } from "./Field";
 import { Select } from "./Select";
 
-interface MeasurementsProps {
+export interface MeasurementsProps {
   readonly form: BedForm;
   readonly problemAt: (place: FormPlace) => string | undefined;
-  readonly onChange: (form: BedForm) => void;
+  readonly onChange: (changes: Partial<BedForm>) => void;
   readonly onType: (field: FieldKey, text: string) => void;
 }
 
@@ -22,17 +23,18 @@ export function Measurements({ form, problemAt, onChange, onType }: Measurements
         label="Bed name"
         value={form.name}
         placeholder="such as Front walk"
-        onType={(name) => onChange({ ...form, name })}
+        onType={(name) => onChange({ name })}
       />
       <Select
         label="How it was measured"
         value={form.way}
         options={wayOptions}
         note={ways[form.way].hint}
-        onChoose={(way) => onChange({ ...form, way: way as Way })}
+        onChoose={(way) => onChange({ way: way as Way })}
       />
       {form.way === "widths" && <Widths form={form} problemAt={problemAt} onChange={onChange} />}
       {form.way === "points" && <Points form={form} problemAt={problemAt} onChange={onChange} />}
+      {hasPlan(form.way) && <CutOuts form={form} problemAt={problemAt} onChange={onChange} />}
       <div class="pairs">
         {shapeFieldsOf(form.way).map((field) => (
           <BedField key={field} field={field} value={textOf(form, field)} problem={problemAt(field)} onType={onType} />
@@ -42,11 +44,11 @@ export function Measurements({ form, problemAt, onChange, onType }: Measurements
   );
 }
 
-type ListProps = Pick<MeasurementsProps, "form" | "problemAt" | "onChange">;
+export type ListProps = Pick<MeasurementsProps, "form" | "problemAt" | "onChange">;
 
 function Widths({ form, problemAt, onChange }: ListProps) {
   const change = (index: number, text: string) =>
-    onChange({ ...form, widths: form.widths.map((width, at) => (at === index ? text : width)) });
+    onChange({ widths: form.widths.map((width, at) => (at === index ? text : width)) });
   return (
     <fieldset>
       <legend>Widths, from one end to the other</legend>
@@ -65,13 +67,13 @@ function Widths({ form, problemAt, onChange }: ListProps) {
         ))}
       </div>
       <p class="row">
-        <button type="button" onClick={() => onChange({ ...form, widths: [...form.widths, ""] })}>
+        <button type="button" onClick={() => onChange({ widths: [...form.widths, ""] })}>
           One more width
         </button>
         <button
           type="button"
           disabled={form.widths.length <= 2}
-          onClick={() => onChange({ ...form, widths: form.widths.slice(0, -1) })}
+          onClick={() => onChange({ widths: form.widths.slice(0, -1) })}
         >
           One less
         </button>
@@ -82,12 +84,12 @@ function Widths({ form, problemAt, onChange }: ListProps) {
 }
 
 function Points({ form, problemAt, onChange }: ListProps) {
-  const change = (index: number, point: readonly [string, string]) =>
-    onChange({ ...form, points: form.points.map((other, at) => (at === index ? point : other)) });
+  const change = (index: number, point: PointText) =>
+    onChange({ points: form.points.map((other, at) => (at === index ? point : other)) });
   return (
     <fieldset>
       <legend>Corners, in order round the bed</legend>
-      {form.points.map(([x, y], index) => (
+      {form.points.map(([x, y, border], index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the order
         <div class="pairs" key={index}>
           <TextField
@@ -96,7 +98,7 @@ function Points({ form, problemAt, onChange }: ListProps) {
             value={x}
             note={readsAs(x, "ft")}
             problem={problemAt(`point${index + 1}.x`)}
-            onType={(text) => change(index, [text, y])}
+            onType={(text) => change(index, [text, y, border])}
           />
           <TextField
             label={`Point ${index + 1}, y`}
@@ -104,18 +106,26 @@ function Points({ form, problemAt, onChange }: ListProps) {
             value={y}
             note={readsAs(y, "ft")}
             problem={problemAt(`point${index + 1}.y`)}
-            onType={(text) => change(index, [x, text])}
+            onType={(text) => change(index, [x, text, border])}
           />
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={border === "1"}
+              onChange={(event) => change(index, [x, y, event.currentTarget.checked ? "1" : "0"])}
+            />
+            Border from point {index + 1} to {index + 1 < form.points.length ? `point ${index + 2}` : "point 1"}
+          </label>
         </div>
       ))}
       <p class="row">
-        <button type="button" onClick={() => onChange({ ...form, points: [...form.points, ["", ""]] })}>
+        <button type="button" onClick={() => onChange({ points: [...form.points, ["", "", "1"]] })}>
           One more point
         </button>
         <button
           type="button"
           disabled={form.points.length <= 3}
-          onClick={() => onChange({ ...form, points: form.points.slice(0, -1) })}
+          onClick={() => onChange({ points: form.points.slice(0, -1) })}
         >
           One less
         </button>

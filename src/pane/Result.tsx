@@ -1,16 +1,21 @@
 import { depthVerdict } from "../quantities/bed/depthVerdict";
 import type { Estimate } from "../quantities/bed/estimate";
-import { type BedForm, textOf } from "../quantities/bed/form";
+import { type BedForm, hasPlan, textOf } from "../quantities/bed/form";
 import { readTape } from "../quantities/tape";
+import { Drawing } from "./Drawing";
 import { amountWithUnit, moneyText, shareText } from "./numbers";
+import type { Preview } from "./preview";
 
 /** The quantities and the price as they will be, before anything is written. */
-export function Result({ form, estimate }: { form: BedForm; estimate: Estimate | undefined }) {
+export function Result({ preview }: { preview: Preview }) {
   return (
     <section aria-labelledby="result-heading">
       <h2 id="result-heading">As it will be</h2>
-      {estimate ? (
-        <EstimateTable form={form} estimate={estimate} />
+      {preview.estimate ? (
+        <>
+          <EstimateTable form={preview.form} estimate={preview.estimate} />
+          {preview.plan && <Drawing name={preview.form.name} bed={preview.bed} plan={preview.plan} />}
+        </>
       ) : (
         <p class="notice">
           Type the measurements, and the quantities and the price show here before anything is written.
@@ -48,9 +53,7 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         <Amount label="Labor" value={estimate.laborHours} unit="person-h" />
         <Amount label="Crew time" value={estimate.crewDays} unit="days" />
       </dl>
-      {form.way !== "rectangle" && (
-        <p class="below">Fabric and pins are counted on the bed's length by its widest width, so some is cut away.</p>
-      )}
+      <p class="below">{countedBy(form)}</p>
       <table>
         <thead>
           <tr>
@@ -84,4 +87,10 @@ function Amount({ label, value, unit }: { label: string; value: number; unit: st
       <dd>{amountWithUnit(value, unit)}</dd>
     </>
   );
+}
+
+function countedBy({ way }: BedForm): string {
+  return hasPlan(way)
+    ? "Fabric and pins are counted on the bed laid out in plan; a plain rectangle goes by rule."
+    : "Fabric and pins are counted on the bed's length by its widest width, so some is cut away.";
 }

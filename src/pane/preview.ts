@@ -1,22 +1,45 @@
+import type { Layout } from "../layout/layout";
+import { countsInPlan, planOfEstimate } from "../layout/planOfEstimate";
 import { type Estimate, estimateBed } from "../quantities/bed/estimate";
 import type { BedForm } from "../quantities/bed/form";
-import { type FormProblem, readForm } from "../quantities/bed/read";
+import { type Bed, type FormProblem, readForm } from "../quantities/bed/read";
 import { fieldOf, inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
 
 /** What the form comes to: an estimate, or what stands in its way. */
 export type Preview =
-  | { readonly estimate: Estimate; readonly problems: readonly [] }
-  | { readonly estimate?: undefined; readonly problems: readonly FormProblem[] };
+  | {
+      /** The form with what its plan tells filled in. */
+      readonly form: BedForm;
+      readonly bed: Bed;
+      /** undefined where no more than the area is known. */
+      readonly plan: Layout | undefined;
+      readonly estimate: Estimate;
+      readonly problems: readonly [];
+    }
+  | { readonly form: BedForm; readonly estimate?: undefined; readonly problems: readonly FormProblem[] };
 
-export function previewOf(form: BedForm): Preview {
-  const { bed, problems } = readForm(form);
-  if (!bed) return { problems: problems.map((problem) => ({ ...problem, message: inFormWords(problem.message) })) };
+export function previewOf(typed: BedForm): Preview {
+  const read = readForm(typed);
+  if (!read.bed) {
+    const problems = read.problems.map((problem) => ({ ...problem, message: inFormWords(problem.message) }));
+    return { form: typed, problems };
+  }
   try {
-    return { estimate: estimateBed(bed), problems: [] };
+    const plan = planOfEstimate(read.bed);
+    const form = withCornersOf(plan, typed);
+    const bed = readForm(form).bed ?? read.bed;
+    return { form, bed, plan, estimate: estimateBed(bed, countsInPlan(bed, plan)), problems: [] };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const place = fieldOf(error.argument) ?? "form";
-    return { problems: [{ place, message: inFormWords(error.message), unfinished: false }] };
+    return { form: typed, problems: [{ place, message: inFormWords(error.message), unfinished: false }] };
   }
+}
+
+/** Corners of the border are counted in plan until somebody types another number. */
+function withCornersOf(plan: Layout | undefined, form: BedForm): BedForm {
+  if (!plan || form.typed.corners !== undefined || (form.way !== "widths" && form.way !== "points")) return form;
+  const corners = plan.border.flatMap(({ stakes }) => stakes).filter(({ kind }) => kind === "corner").length;
+  return { ...form, typed: { ...form.typed, corners: String(corners) } };
 }

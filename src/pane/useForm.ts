@@ -13,11 +13,12 @@ export function useForm() {
   const preview = useMemo(() => previewOf(form), [form]);
   const shown = preview.problems.filter(({ unfinished }) => tried || !unfinished);
   return {
-    form,
+    form: preview.form,
     preview,
     shownProblems: shown,
     problemAt: (place: FormPlace) => shown.find((problem) => problem.place === place)?.message,
-    change: setForm,
+    /** Changes the form as typed; what the plan filled in does not count as typed. */
+    change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
     fill: (typed: Readonly<Partial<Record<FieldKey, string>>>) =>
       setForm((now) => ({ ...now, typed: { ...now.typed, ...typed } })),
     showAll: () => setTried(true),

@@ -44,7 +44,8 @@ export function useInsert() {
     word,
     inTheWay,
     canTakeBack,
-    insert: (form: BedForm, place: Place) =>
+    /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
+    insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
         const inserted = await insertPlan((at) => estimateBlock(form, at), place);
         if (!inserted.done) {
@@ -52,7 +53,13 @@ export function useInsert() {
           return NOTHING;
         }
         setCanTakeBack(inserted.title);
+        await thenDraw?.();
         return { kind: "done", text: `The estimate stands on ${inserted.sheetName} at ${inserted.address}.` };
+      }),
+    draw: (deed: () => Promise<string>) =>
+      attempt("Drawing…", async () => {
+        const name = await deed();
+        return { kind: "done", text: name ? `The drawing of ${name} is up to date.` : "The drawing is up to date." };
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {

@@ -31,13 +31,18 @@ const KEY = /\{([A-Za-z][\w.]*)\}/g;
 /**
  * Makes a plan of rows, for one place in a sheet.
  *
- * @param title what the plan is, for the person.
+ * @param named what the plan is, for the person, and the bed or job it is about.
  * @param rows its rows, top to bottom.
  * @param widths least column widths in characters; their number is the plan's width.
  * @param at where the plan will stand; its references are relative, so that it can be moved and copied later.
  * @throws {Error} for a key that no cell has, or that two cells have: a fault of this program.
  */
-export function compose(title: string, rows: readonly DraftRow[], widths: readonly number[], at: Anchor): Plan {
+export function compose(
+  named: Pick<Plan, "title" | "subject">,
+  rows: readonly DraftRow[],
+  widths: readonly number[],
+  at: Anchor,
+): Plan {
   const addresses = new Map<string, string>();
   for (const { cell, row, column } of cellsOf(rows)) {
     if (cell.key === undefined) continue;
@@ -74,7 +79,7 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
     if (cell.choices) choices.push({ area, names: cell.choices });
   }
   return {
-    title,
+    ...named,
     rows: rows.length,
     columns: widths.length,
     formulas,

@@ -104,7 +104,15 @@ async function write(context: Excel.RequestContext, plan: Plan, to: Destination)
     target.getCell(0, 0).select();
     target.load("formulas");
     await context.sync();
-    queueReceipt(context, { title: plan.title, sheetId, area, formulas: target.formulas, before, newSheet });
+    queueReceipt(context, {
+      title: plan.title,
+      subject: plan.subject,
+      sheetId,
+      area,
+      formulas: target.formulas,
+      before,
+      newSheet,
+    });
     await context.sync();
     return { done: true, title: plan.title, sheetName, address: areaAddress(area) };
   } catch (error) {

@@ -1,5 +1,6 @@
 import { areaAddress, cellAddress } from "../sheets/address";
 import { queueRestore } from "./before";
+import { drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
@@ -22,6 +23,7 @@ export async function lastInsert(): Promise<{ readonly title: string } | undefin
 export async function takeBackLastInsert(): Promise<{ readonly title: string; readonly where: string }> {
   return inWorkbook(async (context) => {
     const { receipt: read } = queueReadReceipt(context);
+    const readRecords = queueReadDrawings(context);
     await context.sync();
     const receipt = read();
     if (!receipt) throw new WorkbookTrouble("There is nothing to take back.");
@@ -30,6 +32,10 @@ export async function takeBackLastInsert(): Promise<{ readonly title: string; re
     worksheet.load("name");
     const target = worksheet.getRangeByIndexes(row, column, rows, columns);
     target.load("formulas");
+    const records = readRecords();
+    const drawing = drawingOf(records, receipt.sheetId, receipt.subject);
+    const shape = drawing && worksheet.shapes.getItemOrNullObject(drawing.shapeName);
+    shape?.load("name");
     const used = worksheet.getUsedRangeOrNullObject(true);
     used.load("rowIndex,columnIndex,rowCount,columnCount");
     await context.sync();
@@ -47,8 +53,18 @@ export async function takeBackLastInsert(): Promise<{ readonly title: string; re
     const nothingElse =
       used.isNullObject ||
       (used.rowIndex + used.rowCount <= row + rows && used.columnIndex + used.columnCount <= column + columns);
-    if (receipt.newSheet && nothingElse) worksheet.delete();
-    else queueRestore(target, receipt.before);
+    if (receipt.newSheet && nothingElse) {
+      worksheet.delete();
+    } else {
+      queueRestore(target, receipt.before);
+      if (shape && !shape.isNullObject) shape.delete();
+    }
+    if (drawing) {
+      queueWriteDrawings(
+        context,
+        records.filter((record) => record !== drawing),
+      );
+    }
     queueReceiptText(context, "");
     await context.sync();
     return { title: receipt.title, where: `${worksheet.name} ${areaAddress(receipt.area)}` };

@@ -1,5 +1,4 @@
 import type { BedForm } from "../../quantities/bed/form";
-import { ways } from "../../quantities/bed/form";
 import { SOILS } from "../../quantities/soil";
 import { STONES } from "../../quantities/stone";
 import { cautions } from "../cautions";
@@ -28,7 +27,8 @@ const soilNames = SOILS.map(({ name }) => name);
  */
 export function estimateBlock(form: BedForm, at: Anchor): Plan {
   const name = form.name.trim();
-  return compose(name ? `estimate for ${name}` : "estimate", estimateRows(form), WIDTHS, at);
+  const named = { title: name ? `estimate for ${name}` : "estimate", subject: name };
+  return compose(named, estimateRows(form), WIDTHS, at);
 }
 
 /** The rows of the block, for {@link estimateBlock} and for finding its cells again. */
@@ -49,7 +49,7 @@ export function estimateRows(form: BedForm): DraftRow[] {
       ],
     },
     blankRow,
-    sectionRow(MEASURED + ways[form.way].label.toLowerCase(), "Taped", "Unit", "Reads as"),
+    sectionRow(MEASURED + form.way, "Taped", "Unit", "Reads as"),
     ...measuredRows(form),
     ...shapeResultRows(form),
     blankRow,

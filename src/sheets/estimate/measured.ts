@@ -120,7 +120,7 @@ export function shapeResultRows(form: BedForm): DraftRow[] {
 
 /** Labels of the columns of a list of points and of cut-outs, which the rows below them share. */
 const POINT_COLUMNS = ["x, ft", "y, ft", "Reads as x", "Reads as y", "Side, ft", "Border"];
-const CUT_OUT_COLUMNS = ["Middle x, ft", "Middle y, ft", "Across, ft", "Deep, ft", "Area, sq ft"];
+const CUT_OUT_COLUMNS = ["Middle x, ft", "Middle y, ft", "Across, ft", "Deep or round", "Area, sq ft"];
 
 /** What stands in the bed: its place and size, and the area of it all together. */
 function cutOutRows(form: BedForm): DraftRow[] {
@@ -150,7 +150,7 @@ function cutOutRows(form: BedForm): DraftRow[] {
       ],
     };
   });
-  const heading: DraftRow[] = rows.length > 0 ? [columnRow("Cut-outs; round without a depth", CUT_OUT_COLUMNS)] : [];
+  const heading: DraftRow[] = rows.length > 0 ? [columnRow("Cut-outs", CUT_OUT_COLUMNS)] : [];
   return [...heading, ...rows, resultRow("Cut-outs together", { content: total, key: "placedArea" }, "sq ft")];
 }
 

@@ -95,7 +95,7 @@ function typedIn({ heading, rows }: Part): Partial<Record<FieldKey, string>> {
 }
 
 function wayOf(label: string | undefined): Way | undefined {
-  return (Object.keys(ways) as Way[]).find((way) => ways[way].label.toLowerCase() === label);
+  return (Object.keys(ways) as Way[]).find((way) => way === label);
 }
 
 function text(content: unknown): string {

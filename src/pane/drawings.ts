@@ -1,0 +1,64 @@
+import { drawPlan } from "../layout/drawing/drawPlan";
+import { drawSection } from "../layout/drawing/drawSection";
+import type { Layout } from "../layout/layout";
+import { planOfEstimate } from "../layout/planOfEstimate";
+import { type Bed, readForm } from "../quantities/bed/read";
+import { inFormWords } from "../quantities/bed/words";
+import type { BlockForm, Picture } from "../workbook/drawing";
+import { WorkbookTrouble } from "../workbook/trouble";
+import { type Drawn, pngOf } from "./png";
+
+/*
+ * This file and what it draws with are fetched when a drawing is first wanted: the add-in's first load stays small.
+ */
+
+const PRINT_WIDTH = 720;
+const POINTS_PER_PIXEL = 72 / 96;
+
+/** Plan and cross-section of a bed, to show in the pane. */
+export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: number) {
+  return {
+    plan: drawPlan(plan, { widthPx, title: name || "The bed in plan", id: "pane-plan" }),
+    section: drawSection(depthsOf(bed), { widthPx, title: "Through the border", id: "pane-section" }),
+  };
+}
+
+/**
+ * Plan and cross-section on one sheet, as a picture of print quality.
+ *
+ * @throws WorkbookTrouble where the block's inputs make no bed that can be drawn.
+ */
+export async function printPicture(form: BlockForm): Promise<Picture> {
+  const { bed, problems } = readForm(form);
+  if (!bed) throw new WorkbookTrouble(`The block cannot be drawn. ${inFormWords(problems[0]?.message ?? "")}`);
+  const layout = planOfEstimate(bed);
+  if (!layout) throw new WorkbookTrouble("Only the area of this bed is known, so there is no plan to draw.");
+  const options = { widthPx: PRINT_WIDTH, theme: "light" } as const;
+  const title = form.name || "The bed in plan";
+  const plan = drawPlan(layout, { ...options, title, id: "print-plan" });
+  const section = drawSection(depthsOf(bed), { ...options, title: "Through the border", id: "print-section" });
+  const { png, width, height }: Drawn = await pngOf([plan, section]);
+  return {
+    png,
+    widthPoints: width * POINTS_PER_PIXEL,
+    heightPoints: height * POINTS_PER_PIXEL,
+    altText: [plan, section].map(descriptionOf).join(" "),
+  };
+}
+
+function depthsOf({ numbers: n }: Bed) {
+  return {
+    scrapeDepthIn: n.scrapeDepth,
+    borderHeightIn: n.borderHeight,
+    trenchDepthIn: n.trenchDepth,
+    trenchWidthIn: n.trenchWidth,
+    topGapIn: n.topGap,
+    stoneSizeIn: n.stoneSize,
+  };
+}
+
+/** What a drawing says of itself for those who do not see it. */
+function descriptionOf(svg: string): string {
+  const parsed = new DOMParser().parseFromString(svg, "image/svg+xml");
+  return `${parsed.querySelector("title")?.textContent}: ${parsed.querySelector("desc")?.textContent}`;
+}

@@ -1,0 +1,39 @@
+/** Pixels of the picture for one of the drawing: 720 px wide on 7.5 in of paper gives 288 dots an inch. */
+const SCALE = 3;
+const GAP = 16;
+
+/** A picture and its size in the drawing's own pixels. */
+export interface Drawn {
+  /** Base64, without a prefix. */
+  readonly png: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Draws SVG texts below one another into one PNG on white. */
+export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
+  const images = await Promise.all(svgs.map(imageOf));
+  const width = Math.max(...images.map((image) => image.width));
+  const height = images.reduce((sum, image) => sum + image.height, GAP * (images.length - 1));
+  const canvas = document.createElement("canvas");
+  canvas.width = width * SCALE;
+  canvas.height = height * SCALE;
+  const context = canvas.getContext("2d");
+  if (!context) throw new Error("This browser draws no pictures.");
+  context.scale(SCALE, SCALE);
+  context.fillStyle = "#ffffff";
+  context.fillRect(0, 0, width, height);
+  let top = 0;
+  for (const image of images) {
+    context.drawImage(image, 0, top, image.width, image.height);
+    top += image.height + GAP;
+  }
+  return { png: canvas.toDataURL("image/png").replace("data:image/png;base64,", ""), width, height };
+}
+
+async function imageOf(svg: string): Promise<HTMLImageElement> {
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
+  await image.decode();
+  return image;
+}

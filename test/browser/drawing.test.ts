@@ -1,0 +1,155 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, picture } from "./openPractice";
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  ({ page } = await openPractice(browser, { viewport: { width: 1900, height: 1100 } }));
+});
+afterAll(() => browser.close());
+
+/** What the cells of the last block say, by label; where a label stands twice, what stands last. */
+async function cells(sheet: string): Promise<Record<string, number>> {
+  const rows = await page.evaluate(
+    (name) =>
+      Excel.run(async (context) => {
+        const used = context.workbook.worksheets.getItem(name).getUsedRangeOrNullObject(true);
+        used.load("values");
+        await context.sync();
+        return used.values;
+      }),
+    sheet,
+  );
+  return Object.fromEntries(rows.map(([label, value]) => [String(label), Number(value)]));
+}
+
+/** The counts that the drawing in the pane writes below itself. */
+async function drawnCounts() {
+  const text = (await page.locator("#pane-plan").textContent()) ?? "";
+  const number = (pattern: RegExp) => Number(pattern.exec(text)?.[1]);
+  return {
+    pins: number(/Pins: (\d+)/),
+    pieces: number(/in (\d+) pieces?/),
+    stakes: number(/(\d+) stakes/),
+  };
+}
+
+async function insertOnNewSheet(name: string): Promise<void> {
+  // The list of beds stands at the selected cell, so the pane offers a sheet of the block's own.
+  await page.evaluate(() =>
+    Excel.run(async (context) => {
+      const jobs = context.workbook.worksheets.getItem("Jobs");
+      jobs.activate();
+      jobs.getRange("A5").select();
+      await context.sync();
+    }),
+  );
+  await page.getByRole("button", { name: "Insert at Jobs!A5" }).click();
+  await page.getByRole("button", { name: "On a new sheet" }).click();
+  await page.getByText(`The estimate stands on ${name} at A1`).waitFor();
+}
+
+const shapes: readonly { readonly name: string; readonly fill: () => Promise<void> }[] = [
+  {
+    name: "Kidney",
+    fill: async () => {
+      await page.getByLabel("How it was measured").selectOption("widths");
+      await page.getByRole("button", { name: "One more width" }).click();
+      await page.getByRole("button", { name: "One more width" }).click();
+      for (const [index, width] of ["0", `5' 6"`, "7", "6", `4' 6"`, `6' 6"`, "0"].entries()) {
+        await page.getByLabel(`Width ${index + 1}`, { exact: true }).fill(width);
+      }
+      await page.getByLabel("Spacing of the widths").fill("4'");
+      await page.getByText("Cut-outs: meter pad").click();
+      await page.getByRole("button", { name: "Add a cut-out" }).click();
+      await page.getByLabel("Cut-out 1, along, to its middle").fill("8");
+      await page.getByLabel("Cut-out 1, out, to its middle").fill("1.5");
+      await page.getByLabel("Cut-out 1, across").fill("2");
+      await page.getByLabel("Cut-out 1, deep").fill(`18"`);
+    },
+  },
+  {
+    name: "Ring",
+    fill: async () => {
+      await page.getByLabel("How it was measured").selectOption("round");
+      await page.getByLabel("Diameter", { exact: true }).fill(`9' 6"`);
+      await page.getByLabel("Inner diameter").fill("2");
+    },
+  },
+  {
+    name: "Corner bed",
+    fill: async () => {
+      await page.getByLabel("How it was measured").selectOption("points");
+      await page.getByRole("button", { name: "One more point" }).click();
+      await page.getByRole("button", { name: "One more point" }).click();
+      const corners = [
+        [0, 0],
+        [18, 0],
+        [18, 4],
+        [4, 4],
+        [4, 12],
+        [0, 12],
+      ];
+      for (const [index, [x, y]] of corners.entries()) {
+        await page.getByLabel(`Point ${index + 1}, x`).fill(String(x));
+        await page.getByLabel(`Point ${index + 1}, y`).fill(String(y));
+      }
+      await page.getByLabel("Border from point 1 to point 2").uncheck();
+      await page.getByLabel("Border from point 6 to point 1").uncheck();
+    },
+  },
+];
+
+describe("a bed that is drawn", () => {
+  test.each(shapes)("$name: the picture, the pane and the cells count the same", async ({ name, fill }) => {
+    await page.getByRole("button", { name: "New bed" }).click();
+    await page.getByLabel("Bed name").fill(name);
+    await fill();
+    await page.locator("#pane-plan").waitFor();
+    await expect.poll(() => page.locator("#pane-plan").textContent()).toContain(name);
+    await page.waitForTimeout(400);
+    const drawn = await drawnCounts();
+    await insertOnNewSheet(name);
+    const counted = await cells(name);
+    expect(drawn.pins).toBe(counted.Pins);
+    expect(drawn.pieces).toBe(counted["Border pieces"]);
+    expect(drawn.stakes).toBe(counted.Stakes);
+    await page.getByText(`The drawing of ${name} is up to date.`).waitFor();
+    await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
+  });
+
+  test("is told to be out of date once an input changes in its block, and is drawn again", async () => {
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem("Ring");
+        sheet.activate();
+        const column = sheet.getRange("A1:A40");
+        column.load("values");
+        await context.sync();
+        const row = column.values.findIndex(([label]) => label === "Diameter");
+        sheet.getCell(row, 1).values = [["11 ft"]];
+        sheet.getRange("B3").select();
+        await context.sync();
+      }),
+    );
+    await page.getByText("The drawing of Ring is out of date.").waitFor();
+    const shapesOn = () =>
+      page.evaluate(() =>
+        Excel.run(async (context) => {
+          const { shapes: all } = context.workbook.worksheets.getItem("Ring");
+          all.load("items/altTextDescription");
+          await context.sync();
+          return all.items.map(({ altTextDescription }) => altTextDescription);
+        }),
+      );
+    const [before] = await shapesOn();
+    await page.getByRole("button", { name: "Redraw" }).click();
+    await page.getByText("The drawing of Ring is up to date.").first().waitFor();
+    const after = await shapesOn();
+    expect(after).toHaveLength(1);
+    expect(after[0]).not.toBe(before);
+    await picture(page, "drawing-again");
+  });
+});
