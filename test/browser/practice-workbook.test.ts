@@ -124,6 +124,22 @@ describe("a formula", () => {
   });
 });
 
+describe("a cell with a list", () => {
+  test("also takes what is typed, where the list does not insist", async () => {
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        const { dataValidation } = context.workbook.worksheets.getActiveWorksheet().getRange("F30");
+        dataValidation.rule = { list: { inCellDropDown: true, source: "loam,clay" } };
+        dataValidation.errorAlert = { showAlert: false, style: "Information", title: "", message: "" };
+      }),
+    );
+    await select("F30");
+    await type("1.4");
+    await page.keyboard.press("Enter");
+    expect(await formulas("F30")).toEqual([[1.4]]);
+  });
+});
+
 describe("a person's work", () => {
   test("survives a reload, with the sheets that were added", async () => {
     await page.evaluate(() =>

@@ -46,7 +46,8 @@ export function createBrowserGrid(
     sheets.UniverSheetsCorePreset({ container, ribbonType: "simple" }),
     drawing.UniverSheetsDrawingPreset(),
     UniverSheetsConditionalFormattingPreset(),
-    UniverSheetsDataValidationPreset(),
+    // The list's own search box would take the keys away from the cell that is being typed into.
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
   ];
   for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);

@@ -15,6 +15,7 @@ export interface GridLibrary {
     | "BooleanNumber"
     | "CellValueType"
     | "CommandType"
+    | "DataValidationRenderMode"
     | "ICommandService"
     | "ImageSourceType"
     | "WrapStrategy"

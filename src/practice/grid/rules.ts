@@ -61,7 +61,8 @@ export class GridRules implements RulesPort {
     const from = source.startsWith("=") ? this.sourceRange(area, source) : undefined;
     if (from) builder.requireValueInRange(from, false, dropDown);
     else builder.requireValueInList(listOf(source), false, dropDown);
-    builder.setAllowBlank(ignoreBlanks).setAllowInvalid(!strict);
+    const { ARROW } = this.grid.library.core.DataValidationRenderMode;
+    builder.setAllowBlank(ignoreBlanks).setAllowInvalid(!strict).setOptions({ renderMode: ARROW });
     heldRange(this.grid, area)?.setDataValidation(builder.build());
   }
 

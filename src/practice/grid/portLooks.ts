@@ -1,0 +1,79 @@
+/** What the stand-in host asks of a grid about how cells look, and about the rules that hold for them. */
+
+import type { Area } from "./port";
+
+export type Edge = "top" | "bottom" | "left" | "right";
+
+export interface Border {
+  readonly style: "None" | "Continuous" | "Dash" | "Dot" | "Double";
+  readonly weight: "Hairline" | "Thin" | "Medium" | "Thick";
+  readonly color: string;
+}
+
+/** How a cell looks. Lengths are in points; undefined is the grid's own default. */
+export interface CellLook {
+  fill: string | undefined;
+  fontColor: string | undefined;
+  fontName: string | undefined;
+  fontSize: number | undefined;
+  bold: boolean;
+  italic: boolean;
+  underline: boolean;
+  wrap: boolean;
+  horizontal: "General" | "Left" | "Center" | "Right";
+  vertical: "Top" | "Center" | "Bottom";
+  indent: number;
+  numberFormat: string;
+}
+
+export interface LooksPort {
+  read(sheetId: string, row: number, column: number): CellLook;
+  /** Sets what is given, leaves the rest; an undefined value goes back to the default. */
+  set(area: Area, look: Partial<CellLook>): void;
+  /** The same cell by cell; `looks` has the shape of `area`, and undefined leaves a cell alone. */
+  setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void;
+  border(sheetId: string, row: number, column: number, edge: Edge): Border;
+  setBorder(area: Area, edge: Edge, border: Border): void;
+  columnWidth(sheetId: string, column: number): number;
+  setColumnWidth(area: Area, points: number): void;
+  rowHeight(sheetId: string, row: number): number;
+  setRowHeight(area: Area, points: number): void;
+  fitRows(area: Area): void;
+}
+
+/** A rule that dresses cells where a plain formula, written for the first cell of the area, holds. */
+export interface ShadingRule {
+  readonly formula: string;
+  readonly fill: string | undefined;
+  readonly fontColor: string | undefined;
+  readonly bold: boolean | undefined;
+}
+
+export interface Shading {
+  readonly id: string;
+  readonly area: Area;
+  readonly rule: ShadingRule;
+}
+
+/** What may be typed into a cell: one of a list, written out with commas or as a reference with its "=". */
+export interface ListRule {
+  readonly source: string;
+  readonly dropDown: boolean;
+  readonly ignoreBlanks: boolean;
+  /** Whether anything else is refused. */
+  readonly strict: boolean;
+}
+
+export interface RulesPort {
+  /** Adds the rule, or replaces the one with this id. */
+  putShading(shading: Shading): void;
+  /** The rules that touch the area. */
+  shadings(area: Area): Shading[];
+  removeShading(sheetId: string, id: string): void;
+  /** Takes the area out of every rule. */
+  clearShadings(area: Area): void;
+  putList(area: Area, rule: ListRule): void;
+  /** The rules that touch the area, each with the part of the area that it holds for. */
+  lists(area: Area): { readonly area: Area; readonly rule: ListRule }[];
+  clearLists(area: Area): void;
+}
