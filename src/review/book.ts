@@ -1,6 +1,6 @@
 import type { Area, NameFacts, TableFacts, WorkbookFacts } from "./facts";
 import { type Pattern, PatternReader } from "./formula/pattern";
-import { type Reference, readReference } from "./formula/reference";
+import { type Edge, type Reference, readReference } from "./formula/reference";
 import { SheetGrid } from "./sheet/grid";
 import { SheetPlaces } from "./sheet/places";
 
@@ -101,12 +101,14 @@ export class Book {
     if (reference.name !== undefined) return this.namedTarget(reference.name, sheet);
     const grid = this.grids[sheet]!;
     const { top, bottom, left, right } = reference.edges ?? {};
-    const place = (edge: { at: number; fixed: boolean } | undefined, own: number, open: number) =>
-      edge === undefined ? open : edge.fixed ? edge.at : edge.at + own;
-    const rows = [place(top, from.row, grid.top), place(bottom, from.row, grid.bottom)].sort((a, b) => a - b);
-    const columns = [place(left, from.column, grid.left), place(right, from.column, grid.right)].sort((a, b) => a - b);
-    const [row, column] = [rows[0]!, columns[0]!];
-    return { sheet, row, column, rows: rows[1]! - row + 1, columns: columns[1]! - column + 1 };
+    const rowA = placed(top, from.row, grid.top);
+    const rowB = placed(bottom, from.row, grid.bottom);
+    const columnA = placed(left, from.column, grid.left);
+    const columnB = placed(right, from.column, grid.right);
+    // A reference may be written from its far corner.
+    const row = Math.min(rowA, rowB);
+    const column = Math.min(columnA, columnB);
+    return { sheet, row, column, rows: Math.abs(rowB - rowA) + 1, columns: Math.abs(columnB - columnA) + 1 };
   }
 
   /** What all references of a cell's formula reach. */
@@ -148,6 +150,12 @@ export class Book {
 /** Whether a cell lies in an area of its sheet. */
 export function contains(area: Area, { row, column }: { readonly row: number; readonly column: number }): boolean {
   return row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+}
+
+/** Where an edge lies for a formula in a row or column; an open edge lies at the end of the sheet. */
+function placed(edge: Edge | undefined, own: number, open: number): number {
+  if (edge === undefined) return open;
+  return edge.fixed ? edge.at : edge.at + own;
 }
 
 const widthOf = (grid: SheetGrid) => grid.right - grid.left + 1;

@@ -39,16 +39,29 @@ function withoutCovered(seen: readonly Seen[]): Seen[] {
   const byCell = new Map<string, Seen[]>();
   for (const one of seen) {
     const key = cellKey(one.observation.cell);
-    byCell.set(key, [...(byCell.get(key) ?? []), one]);
+    const list = byCell.get(key);
+    if (list) list.push(one);
+    else byCell.set(key, [one]);
   }
   return seen.flatMap((one) => {
     const others = byCell.get(cellKey(one.observation.cell))!;
-    if (others.some(({ rule }) => rule.covers?.includes(one.rule.id))) return [];
+    if (others.some(({ rule }) => rule.covers?.includes(one.rule.id)) || isEcho(byCell, one)) return [];
     const covered = one.observation.fix
       ? undefined
       : others.find(({ rule, observation }) => one.rule.covers?.includes(rule.id) && observation.fix);
     return covered ? [{ ...one, observation: { ...one.observation, fix: covered.observation.fix! } }] : [one];
   });
+}
+
+/** An error says nothing new where a slip was found in a cell that its formula reads. */
+function isEcho(byCell: ReadonlyMap<string, readonly Seen[]>, { rule, observation }: Seen): boolean {
+  return (observation.echoOf ?? []).some(
+    (target) =>
+      target.rows * target.columns === 1 &&
+      (byCell.get(cellKey(target)) ?? []).some(
+        (other) => other.rule !== rule && (other.observation.level ?? other.rule.level) === "slip",
+      ),
+  );
 }
 
 function isAsked(book: Book, scope: Scope, cell: Cell): boolean {

@@ -8,6 +8,7 @@ import type { Single, Value } from "./formula/values";
 import type { Knowledge } from "./knowledge";
 import { type Family, familiesOf } from "./sheet/family";
 import { linesAcross, linesDown } from "./sheet/lines";
+import { findMeasures, type Measure } from "./sheet/measures";
 import { type Outlier, outliersOf } from "./sheet/outliers";
 
 /** Works out a worksheet function of ours; undefined for one it does not know. */
@@ -27,6 +28,7 @@ const MOST_CELLS = 20_000;
 export class Study {
   readonly #outlierCells: ReadonlySet<string>;
   readonly #kept = new Map<string, unknown>();
+  #measures: readonly Measure[] = [];
 
   private constructor(
     readonly book: Book,
@@ -66,7 +68,14 @@ export class Study {
         }
       }
     }
-    return new Study(book, knowledge, readers, families, outliers, summing, call);
+    const study = new Study(book, knowledge, readers, families, outliers, summing, call);
+    study.#measures = yield* part(findMeasures(study), 1, 1);
+    return study;
+  }
+
+  /** All numbers that say what they measure. */
+  get measures(): readonly Measure[] {
+    return this.#measures;
   }
 
   /** Works something out the first time it is asked for, and keeps it. */

@@ -65,6 +65,13 @@ export const natives: Readonly<Record<string, (given: readonly Value[]) => Value
   PI: () => Math.PI,
   ROWS: ([range]) => (range !== undefined && isRange(range) ? range.length : 1),
   COLUMNS: ([range]) => (range !== undefined && isRange(range) ? (range[0]?.length ?? 0) : 1),
+  INDEX: ([range, row = null, column = null]) => {
+    if (range === undefined || !isRange(range)) throw new Unknown("INDEX");
+    const [down, across] = [Number(row ?? 0), Number(column ?? 0)];
+    // In one row or one column the only number counts along it.
+    const cells = range.length === 1 && column === null ? range[0]?.[down - 1] : range[down - 1]?.[(across || 1) - 1];
+    return cells === undefined ? { error: "#REF!" } : cells;
+  },
   AND: (given) => truths(given, (all) => all.every(Boolean)),
   OR: (given) => truths(given, (all) => all.some(Boolean)),
   NOT: ([value]) => truths([value ?? null], ([one]) => !one),

@@ -1,4 +1,4 @@
-import { parse, type Token, toCol, tokenize, translateFormulaToR1C1 } from "@borgar/fx";
+import { parse, type Token, toCol, tokenize, translateTokensToR1C1 } from "@borgar/fx";
 import { type Reference, readReference } from "./reference";
 import { type Tree, walk } from "./tree";
 
@@ -28,63 +28,54 @@ const OTHER_WORKBOOK = /\[([^[\]]+\.xl\w{1,2})\]/gi;
 /** Reads formulas, each pattern once. */
 export class PatternReader {
   readonly patterns: Pattern[] = [];
-  readonly #byRelative = new Map<string, Pattern>();
-  readonly #bySense = new Map<string, Pattern>();
+  readonly #known = new Map<string, Pattern>();
 
   /** The pattern of a formula that stands in a cell. */
   read(formula: string, row: number, column: number): Pattern {
-    const relative = translateFormulaToR1C1(formula, `${toCol(column)}${row + 1}`);
-    const known = this.#byRelative.get(relative);
+    const tokens = tokenize(formula, { withLocation: true, mergeRefs: true });
+    const relative = writtenPlain(translateTokensToR1C1(tokens, `${toCol(column)}${row + 1}`));
+    const known = this.#known.get(relative);
     if (known) return known;
-    const pattern = this.#readNew(formula, relative, row, column);
-    this.#byRelative.set(relative, pattern);
-    return pattern;
-  }
-
-  #readNew(text: string, relative: string, row: number, column: number): Pattern {
-    const tokens = tokenize(text, { withLocation: true, mergeRefs: true });
-    // Capitals and blanks make no difference to a formula.
-    const sense = senseOf(tokenize(relative, { r1c1: true, mergeRefs: true }));
-    const known = this.#bySense.get(sense);
-    if (known) return known;
-    const tree = treeOf(tokens);
-    const references = tree === undefined ? [] : referencesOf(tree, row, column);
-    const workbooks = [
-      ...[...text.replaceAll(/"[^"]*"/g, "").matchAll(OTHER_WORKBOOK)].map(([, name]) => name!),
-      ...references.flatMap(({ workbook }) => (workbook === undefined ? [] : [workbook])),
-    ];
-    const pattern: Pattern = {
-      id: this.patterns.length,
-      text,
-      row,
-      column,
-      relative: sense,
-      skeleton: skeletonOf(tokens),
-      references,
-      tree,
-      workbooks: [...new Set(workbooks)],
-      wanders: tree !== undefined && wanders(tree),
-    };
+    const pattern = patternOf(this.patterns.length, formula, tokens, relative, row, column);
     this.patterns.push(pattern);
-    this.#bySense.set(sense, pattern);
+    this.#known.set(relative, pattern);
     return pattern;
   }
+}
+
+function patternOf(id: number, text: string, tokens: Token[], relative: string, row: number, column: number): Pattern {
+  const tree = treeOf(tokens);
+  const references = tree === undefined ? [] : referencesOf(tree, row, column);
+  const workbooks = [
+    ...[...text.replaceAll(/"[^"]*"/g, "").matchAll(OTHER_WORKBOOK)].map(([, name]) => name!),
+    ...references.flatMap(({ workbook }) => (workbook === undefined ? [] : [workbook])),
+  ];
+  return {
+    id,
+    text,
+    row,
+    column,
+    relative,
+    skeleton: writtenPlain(tokens.map((token) => (isReferenceToken(token) ? { ...token, value: "□" } : token))),
+    references,
+    tree,
+    workbooks: [...new Set(workbooks)],
+    wanders: tree !== undefined && wanders(tree),
+  };
+}
+
+/** A formula without what makes no difference to it: blanks, and small letters in names of functions. */
+function writtenPlain(tokens: readonly Token[]): string {
+  let written = "";
+  for (const { type, value } of tokens) {
+    if (type === "whitespace" || type === "newline") continue;
+    written += type === "func" ? value.toUpperCase() : value;
+  }
+  return written;
 }
 
 const REFERENCE_TOKENS = new Set(["range", "range_beam", "range_ternary", "range_named", "structured"]);
 const isReferenceToken = ({ type }: Token) => REFERENCE_TOKENS.has(type);
-
-function senseOf(tokens: readonly Token[]): string {
-  return tokens.map((token) => (token.type === "func" ? token.value.toUpperCase() : wordOf(token))).join("");
-}
-
-function skeletonOf(tokens: readonly Token[]): string {
-  return tokens
-    .map((token) => (isReferenceToken(token) ? "□" : token.type === "func" ? token.value.toUpperCase() : wordOf(token)))
-    .join("");
-}
-
-const wordOf = ({ type, value }: Token) => (type === "whitespace" || type === "newline" ? "" : value);
 
 function treeOf(tokens: Token[]): Tree | undefined {
   try {

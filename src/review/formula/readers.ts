@@ -70,6 +70,12 @@ export class Readers {
     );
   }
 
+  /** Whether a formula may read the cell by a reference that passes a test; less work than asking which do. */
+  mayBeReadBy(cell: Cell, isOne: (pattern: Pattern, reference: Reference) => boolean): boolean {
+    const reaches = this.#byColumn.get(columnKey(cell.sheet, cell.column)) ?? [];
+    return reaches.some(({ run, reference, hull }) => contains(hull, cell) && isOne(run.pattern, reference));
+  }
+
   #inRun(run: Run, reference: Reference, cell: Cell): Reader[] {
     const { top, bottom } = reference.edges ?? {};
     // A reference that goes along reaches a row from few cells of the run; any other from all or from half of them.

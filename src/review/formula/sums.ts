@@ -62,6 +62,28 @@ function chainOf(book: Book, cell: Cell, pattern: Pattern): Sum | undefined {
   return targets.length >= 2 ? { name: "+", targets, takesAll: true, skipsNested: false, task: undefined } : undefined;
 }
 
+/**
+ * A formula that is nothing but parts added up, as one sum over everything that it takes: `=SUM(E4:E9)+E12`.
+ * Undefined where anything else happens in it.
+ */
+export function addendsOf(book: Book, cell: Cell, pattern: Pattern): Sum | undefined {
+  const terms = termsOf(pattern.tree ?? null);
+  if (!terms) return undefined;
+  const targets: Target[] = [];
+  const sums: string[] = [];
+  for (const term of terms) {
+    const parts = isCall(term) && calledName(term) === "SUM" ? term.arguments : [term];
+    if (isCall(term)) sums.push(calledName(term));
+    for (const part of parts) {
+      const target = targetOfTree(book, cell, pattern, part);
+      if (!target) return undefined;
+      targets.push(target);
+    }
+  }
+  if (sums.length === 0 && terms.length < 2) return undefined;
+  return { name: sums[0] ?? "+", targets, takesAll: true, skipsNested: false, task: undefined };
+}
+
 /** What a part of a formula reaches if it is a plain reference. */
 export function targetOfTree(book: Book, cell: Cell, pattern: Pattern, tree: Tree): Target | undefined {
   if (!isReference(tree)) return undefined;

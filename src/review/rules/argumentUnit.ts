@@ -7,6 +7,7 @@ import { fullName, knownFunction } from "../knowledge";
 import type { ArgumentKnowledge } from "../knowledge/argument";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf } from "../words";
+import { perRun } from "./perRun";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
 
@@ -17,15 +18,9 @@ export const argumentUnit: Rule = {
   rank: 90,
   matters: "The function takes the bare number in its own unit, whatever the heading says.",
   *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      let count = 0;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        if (count++ % 1000 === 0) yield undefined;
-        if (pattern.tree !== undefined && pattern.skeleton.includes(`${study.knowledge.namespace}.`))
-          yield* observe(study, cell, pattern);
-      }
-    }
+    yield* perRun(study, (cell, pattern) =>
+      pattern.skeleton.includes(`${study.knowledge.namespace}.`) ? observe(study, cell, pattern) : [],
+    );
   },
 };
 

@@ -1,4 +1,6 @@
-import type { Cell } from "../book";
+import type { Book, Cell } from "../book";
+import { calledName, isBinary, isCall } from "../formula/tree";
+import { usesOf } from "../formula/uses";
 import { type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
@@ -40,36 +42,78 @@ function cleared(study: Study, cell: Cell, family: Family): Observation {
 /** Cells that nearly all formulas of a family find filled, and one finds blank. */
 function* gaps(study: Study, family: Family): Generator<Observation> {
   const { book } = study;
-  const reads = family.members.map((member) => readBy(book, family, member));
-  const filled = family.slots.map((_, place) => reads.filter((read) => isFilled(study, read[place])).length);
-  const needed = filled.flatMap((count, place) => (count >= USUALLY * family.members.length ? [place] : []));
-  for (const [index, member] of family.members.entries()) {
-    const read = reads[index]!;
-    const blank = needed.filter((place) => read[place]?.moves && !isFilled(study, read[place]));
-    const given = needed.filter((place) => read[place]?.moves && isFilled(study, read[place]));
+  const needed = neededBy(study, family);
+  if (needed.length === 0) return;
+  for (const member of family.members) {
+    const blank = needed.filter((place) => !isFilled(study, family, place, member));
     // Nothing given is a line that is not used; text as the answer is a formula that expects blanks.
-    if (blank.length === 0 || given.length === 0) continue;
-    const value = study.valueAt(member);
-    if (typeof value === "string" || (typeof value === "object" && value !== null)) continue;
-    if (book.places[member.sheet]!.isTotalRow(member.row, member.column)) continue;
+    if (blank.length === 0 || blank.length === needed.length) continue;
+    if (typeof study.valueAt(member) !== "number" || book.places[member.sheet]!.isTotalRow(member.row, member.column)) {
+      continue;
+    }
     for (const place of blank) {
-      const target = read[place]!;
-      const cell: Cell = target;
-      if (target.rows * target.columns !== 1 || study.isOutlier(cell)) continue;
-      const isQuantity = book.places[cell.sheet]!.describe(cell.row, cell.column).role === "quantity";
-      yield {
-        cell,
-        more: [member],
-        group: `${cell.sheet}:${cell.column}`,
-        about: "blank",
-        seen: `${localAddress(cell)} (${nameOf(book, cell)}) is blank, and ${localAddress(member)} reckons without it.`,
-        todo: isQuantity ? "Type the quantity, or dismiss this if the line is not wanted." : "Type what belongs there.",
-        ...(isQuantity && { level: "question" as const }),
-      };
+      const cell: Cell | undefined = readBy(book, family, member)[place];
+      if (!cell || expectsBlank(book, member, place) || study.isOutlier(cell)) continue;
+      yield observe(study, cell, member);
     }
   }
 }
 
-function isFilled(study: Study, target: ReturnType<typeof readBy>[number]): boolean {
-  return target !== undefined && study.valueAt(target) !== null;
+function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
+  const { book } = study;
+  const cell = { sheet, row, column };
+  const isQuantity = book.places[sheet]!.describe(row, column).role === "quantity";
+  return {
+    cell,
+    more: [member],
+    group: `${sheet}:${column}`,
+    about: "blank",
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is blank, and ${localAddress(member)} reckons without it.`,
+    todo: isQuantity ? "Type the quantity, or dismiss this if the line is not wanted." : "Type what belongs there.",
+    ...(isQuantity && { level: "question" as const }),
+  };
+}
+
+/** The single cells that a family's formulas read along with them, and that are mostly filled. */
+function neededBy(study: Study, family: Family): number[] {
+  const { members, slots } = family;
+  const first = readBy(study.book, family, members[0]!);
+  const moving = slots.flatMap((_, place) => {
+    const target = first[place];
+    return target?.moves && target.rows * target.columns === 1 ? [place] : [];
+  });
+  // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
+  const used = members.filter((member) => moving.some((place) => isFilled(study, family, place, member, "typed")));
+  const counted = used.length > 0 ? used : members;
+  return moving.filter(
+    (place) => counted.filter((member) => isFilled(study, family, place, member)).length >= USUALLY * counted.length,
+  );
+}
+
+/** Whether something stands where one reference of a member points; "typed" asks for more than a formula. */
+function isFilled({ book }: Study, family: Family, place: number, member: Cell, how?: "typed"): boolean {
+  const { start, sheet, side } = family.slots[place]!;
+  if (sheet === undefined) return false;
+  const isDown = family.line.direction === "down";
+  const along = start.at + (start.moves ? (isDown ? member.row : member.column) : 0);
+  const [row, column] = isDown ? [along, side] : [side, along];
+  const isFormula = book.patternAt(sheet, row, column) !== undefined;
+  if (isFormula) return how !== "typed";
+  return !book.grids[sheet]!.isBlank(row, column);
+}
+
+/** Whether a formula looks first if the cell is blank: then a blank is an answer. */
+function expectsBlank(book: Book, member: Cell, place: number): boolean {
+  const pattern = book.patternAt(member.sheet, member.row, member.column)!;
+  const text = pattern.references[place]?.text;
+  return usesOf(pattern).some(({ reference, around }) => {
+    const parent = around.at(-1) ?? null;
+    if (reference.text !== text) return false;
+    if (isCall(parent)) return calledName(parent) === "ISBLANK";
+    return (
+      isBinary(parent) &&
+      /^(=|<>)$/.test(parent.operator) &&
+      parent.arguments.some((one) => one?.type === "Literal" && one.value === "")
+    );
+  });
 }

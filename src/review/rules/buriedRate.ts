@@ -5,6 +5,7 @@ import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isNumber, type Tree, walk } from "../formula/tree";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf, percent, quotedSheet, short } from "../words";
+import { perRun } from "./perRun";
 import { change, type Observation, type Rule } from "./rule";
 
 /** Numbers that belong to the arithmetic of beds and to units, and mean nothing when they equal a rate. */
@@ -27,17 +28,12 @@ export const buriedRate: Rule = {
   *look(study) {
     const rates = ratesOf(study);
     if (rates.size === 0) return;
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      let count = 0;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        if (count++ % 2000 === 0) yield undefined;
-        for (const { value, tree } of amountsIn(pattern)) {
-          const rate = rates.get(value);
-          if (rate && !reads(study, cell, rate)) yield observe(study, cell, pattern, rate, tree);
-        }
-      }
-    }
+    yield* perRun(study, (cell, pattern) =>
+      amountsIn(pattern).flatMap(({ value, tree }) => {
+        const rate = rates.get(value);
+        return rate && !reads(study, cell, rate) ? [observe(study, cell, pattern, rate, tree)] : [];
+      }),
+    );
   },
 };
 
@@ -48,8 +44,8 @@ interface Rate {
   readonly name?: string;
 }
 
-/** Cells with a typed number that a name stands for, or that stand labelled on a sheet of rates; each number once. */
-function ratesOf({ book }: Study): Map<number, Rate> {
+/** Typed numbers that a name stands for, that formulas read by a fixed "$" reference, or that stand on a sheet of rates. */
+function ratesOf({ book, readers }: Study): Map<number, Rate> {
   const found: Rate[] = [];
   for (const { name } of book.facts.names) {
     const target = book.namedTarget(name, 0);
@@ -57,6 +53,16 @@ function ratesOf({ book }: Study): Map<number, Rate> {
     const grid = book.grids[target.sheet]!;
     if (grid.isTypedNumber(target.row, target.column))
       found.push({ target, name, value: grid.number(target.row, target.column)! });
+  }
+  for (const run of readers.runs) {
+    for (const reference of run.pattern.references) {
+      const { top, left } = reference.edges ?? {};
+      const target = top?.fixed && left?.fixed ? book.targetOf(reference, { ...run, row: run.from }) : undefined;
+      if (!target || target.rows * target.columns !== 1) continue;
+      const grid = book.grids[target.sheet]!;
+      if (grid.isTypedNumber(target.row, target.column))
+        found.push({ target, value: grid.number(target.row, target.column)! });
+    }
   }
   for (const grid of book.grids) {
     if (!RATE_SHEET.test(grid.name)) continue;
@@ -91,20 +97,32 @@ function reads(study: Study, cell: Cell, { target }: Rate): boolean {
   );
 }
 
+interface Amount {
+  readonly value: number;
+  readonly tree: Tree;
+}
+
+const known = new WeakMap<Pattern, readonly Amount[]>();
+
 /** The amounts that are typed into a formula; `8%` counts as 0.08. */
-function* amountsIn(pattern: Pattern): Generator<{ readonly value: number; readonly tree: Tree }> {
+function amountsIn(pattern: Pattern): readonly Amount[] {
+  const before = known.get(pattern);
+  if (before) return before;
+  const found: Amount[] = [];
   for (const { part, around } of walk(pattern.tree ?? null)) {
     if (!isNumber(part)) continue;
     const parent = around.at(-1) ?? null;
     if (isCall(parent) && TECHNICAL.test(calledName(parent)) && parent.arguments[0] !== part) continue;
     if (parent?.type === "UnaryExpression" && parent.operator === "%") {
-      yield { value: Number((part.value / 100).toPrecision(12)), tree: parent };
-    } else {
-      yield { value: part.value, tree: part };
-      // 1.08 is waste of 8 % in a product.
-      if (part.value > 1 && part.value < 2) yield { value: Number((part.value - 1).toPrecision(12)), tree: part };
+      found.push({ value: Number((part.value / 100).toPrecision(12)), tree: parent });
+      continue;
     }
+    found.push({ value: part.value, tree: part });
+    // 1.08 is waste of 8 % in a product.
+    if (part.value > 1 && part.value < 2) found.push({ value: Number((part.value - 1).toPrecision(12)), tree: part });
   }
+  known.set(pattern, found);
+  return found;
 }
 
 function observe(study: Study, cell: Cell, pattern: Pattern, rate: Rate, tree: Tree): Observation {

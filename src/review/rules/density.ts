@@ -3,7 +3,6 @@ import { cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { knownFunction } from "../knowledge";
-import { measuresOf } from "../sheet/measures";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
 import type { Observation, Rule } from "./rule";
@@ -22,7 +21,7 @@ export const density: Rule = {
   matters: "Tons, loads and barrow trips all follow from it.",
   *look(study) {
     const weights = new Map<string, { cell: Cell; tons: number }>();
-    for (const { cell, role, amount } of measuresOf(study)) {
+    for (const { cell, role, amount } of study.measures) {
       if (role === "density" && !/soil|earth|dirt|spoil/i.test(nameOf(study.book, cell)))
         weights.set(cellKey(cell), { cell, tons: amount });
     }

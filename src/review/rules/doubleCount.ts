@@ -1,6 +1,6 @@
 import { type Cell, cellKey, contains, type Target } from "../book";
-import { isPlainSum, type Sum } from "../formula/sums";
-import { isReference } from "../formula/tree";
+import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
+import { isBinary, isReference } from "../formula/tree";
 import type { Study, SummingCell } from "../study";
 import { addressFrom, list, localAddress, nameOf, short } from "../words";
 import { touches } from "./leftOut";
@@ -8,7 +8,7 @@ import { change, type Observation, offBy, type Rule } from "./rule";
 
 export const doubleCount: Rule = {
   id: "double-count",
-  title: "A subtotal is counted again with its own lines",
+  title: "Something is counted twice in a total",
   level: "slip",
   rank: 60,
   matters: "The same lines are charged twice, and the job goes to somebody else.",
@@ -24,11 +24,18 @@ export const doubleCount: Rule = {
     }
     for (const summing of study.summing) {
       if (!study.isChecked(summing.cell.sheet)) continue;
-      for (const sum of summing.sums) {
-        if (!sum.takesAll) continue;
+      const takenOff = takenOffBy(study, summing);
+      // A sum of several parts may be twice too large in one part, or between them.
+      const whole = addendsOf(study.book, summing.cell, summing.pattern);
+      for (const sum of whole ? [whole] : summing.sums.filter(({ takesAll }) => takesAll)) {
         const inner = [...subtotalsIn(sum, byColumn), ...followed(study, sum, subtotals)];
-        const twice = inner.filter(({ subtotal, place }) => isTwice(summing, sum, subtotal, place));
-        if (twice.length > 0) yield observe(study, summing, sum, twice);
+        const twice = inner
+          .filter(({ subtotal, place }) => isTwice(summing, sum, subtotal, place))
+          .map(({ place }) => place)
+          .filter((place) => !takenOff.has(cellKey(place)));
+        const again = takenAgain(study, sum).filter((place) => !takenOff.has(cellKey(place)));
+        if (twice.length > 0) yield observe(study, summing, sum, twice, "subtotal");
+        else if (again.length > 0) yield observe(study, summing, sum, again, "again");
       }
     }
   },
@@ -72,10 +79,46 @@ function isTwice({ cell }: SummingCell, sum: Sum, { cell: inner, sums }: Summing
   );
 }
 
-function observe(study: Study, { cell, pattern }: SummingCell, sum: Sum, twice: readonly Inner[]): Observation {
+/** Single cells that the formula takes off again, as `SUM(E4:E20)-E9` does. */
+function takenOffBy({ book }: Study, { cell, pattern }: SummingCell): Set<string> {
+  const found = new Set<string>();
+  for (let tree = pattern.tree ?? null; isBinary(tree); tree = tree.arguments[0] ?? null) {
+    const target = tree.operator === "-" ? targetOfTree(book, cell, pattern, tree.arguments[1] ?? null) : undefined;
+    if (target) found.add(cellKey(target));
+  }
+  return found;
+}
+
+/** Cells with a number that two parts of one sum both take: `SUM(E4:E9)+E7`. */
+function takenAgain({ book }: Study, { targets }: Sum): Cell[] {
+  const found = new Map<string, Cell>();
+  for (const [index, one] of targets.entries()) {
+    for (const other of targets.slice(index + 1)) {
+      if (!touches(one, other)) continue;
+      const [top, left] = [Math.max(one.row, other.row), Math.max(one.column, other.column)];
+      const bottom = Math.min(one.row + one.rows, other.row + other.rows);
+      const right = Math.min(one.column + one.columns, other.column + other.columns);
+      for (let row = top; row < Math.min(bottom, top + 200); row++) {
+        for (let column = left; column < right; column++) {
+          const cell = { sheet: one.sheet, row, column };
+          if (book.grids[one.sheet]!.number(row, column)) found.set(cellKey(cell), cell);
+        }
+      }
+    }
+  }
+  return [...found.values()];
+}
+
+function observe(
+  study: Study,
+  { cell, pattern }: SummingCell,
+  sum: Sum,
+  twice: readonly Cell[],
+  how: "subtotal" | "again",
+): Observation {
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
-  const places = [...new Map(twice.map(({ place }) => [cellKey(place), place])).values()];
+  const places = [...new Map(twice.map((place) => [cellKey(place), place])).values()];
   const amount = places.reduce(
     (total, { sheet, row, column }) => total + (book.grids[sheet]!.number(row, column) ?? 0),
     0,
@@ -83,19 +126,24 @@ function observe(study: Study, { cell, pattern }: SummingCell, sum: Sum, twice: 
   const total = grid.number(cell.row, cell.column);
   const addresses = places.map((place) => addressFrom(book, cell, place));
   const formula = grid.formula(cell.row, cell.column) ?? "";
-  // Taking the subtotals off again is right whatever else is in the range.
-  const alone = sum.name === "SUM" && /^=SUM\([^()]*\)$/i.test(formula);
-  const verb = places.length === 1 ? "is itself the sum of lines" : "are themselves sums of lines";
+  // Taking once off again what is in twice is right whatever else is in the sum.
+  const isSum = sum.name === "SUM" || sum.name === "+";
+  const isPlain =
+    isSum && isPlainSum(pattern) && places.length <= 5 && /^=[^=<>]*$/.test(formula) && !/^=ROUND/i.test(formula);
+  const which =
+    how === "again"
+      ? "twice"
+      : `, which ${places.length === 1 ? "is itself the sum of lines" : "are themselves sums of lines"} that it takes, too`;
   return {
     cell,
     more: places,
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) takes ${list(addresses)}, which ${verb} that it takes, too:` +
-      ` ${short(amount)} is counted twice.`,
-    todo: "Add up either the lines or the subtotals, not both.",
+      `${localAddress(cell)} (${nameOf(book, cell)}) takes ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
+      ` ${short(amount)} too much.`,
+    todo: how === "again" ? "Take each cell once." : "Add up either the lines or the subtotals, not both.",
     rank: Math.max(10, offBy(total, (total ?? 0) - amount, doubleCount.rank)),
-    ...(alone && { fix: [change(study, cell, formula + addresses.map((one) => `-${one}`).join(""))] }),
+    ...(isPlain && { fix: [change(study, cell, formula + addresses.map((one) => `-${one}`).join(""))] }),
   };
 }

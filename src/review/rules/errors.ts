@@ -1,4 +1,4 @@
-import { type Cell, cellKey } from "../book";
+import { type Cell, cellKey, type Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, isReference, walk } from "../formula/tree";
@@ -12,6 +12,8 @@ import type { Observation, Rule } from "./rule";
 const WAITING = new Set(["#BUSY!", "#GETTING_DATA", "#CALC!"]);
 /** Readers of an error are followed this many steps, to find the totals it spoils. */
 const STEPS = 200;
+/** A 0 is followed back this far to the blank that it comes from. */
+const STEPS_BACK = 3;
 
 export const errors: Rule = {
   id: "error",
@@ -19,7 +21,7 @@ export const errors: Rule = {
   level: "slip",
   rank: 90,
   matters: "Every total behind it shows an error, or was made to hide it.",
-  covers: ["unlike-neighbors", "blank"],
+  covers: ["blank"],
   *look(study) {
     for (const grid of study.book.grids) {
       if (!study.isChecked(grid.index)) continue;
@@ -61,8 +63,8 @@ function observe(study: Study, cell: Cell): Observation {
     return {
       cell: blank,
       more: [cell],
-      group: `${group}:blank`,
-      about: `blank for ${error}`,
+      group: `blank:${cellKey(blank)}`,
+      about: "blank",
       seen: `${localAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
       todo: "Type what belongs there.",
     };
@@ -72,6 +74,7 @@ function observe(study: Study, cell: Cell): Observation {
     cell,
     group,
     about: error,
+    echoOf: book.targetsOf(cell),
     seen: `${localAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
     todo:
       error === "#NAME?"
@@ -80,21 +83,41 @@ function observe(study: Study, cell: Cell): Observation {
   };
 }
 
-/** A blank cell that the formula cannot do without: a divisor, or an argument that has to be given. */
+/**
+ * A blank cell that the formula cannot do without: a divisor, or an argument that has to be given, also where it
+ * is one cell of a range.
+ */
 function blankNeeded(study: Study, cell: Cell, pattern: Pattern): Cell | undefined {
   for (const { part } of walk(pattern.tree ?? null)) {
     const needs =
       part.type === "BinaryExpression" && part.operator === "/"
         ? [part.arguments[1] ?? null]
         : isCall(part)
-          ? (knownFunction(study.knowledge, calledName(part))?.arguments ?? []).flatMap(({ fallback, many }, place) =>
-              fallback === undefined && !many ? [part.arguments[place] ?? null] : [],
+          ? (knownFunction(study.knowledge, calledName(part))?.arguments ?? []).flatMap(({ fallback }, place) =>
+              fallback === undefined ? [part.arguments[place] ?? null] : [],
             )
           : [];
     for (const need of needs) {
       const target = isReference(need) ? targetOfTree(study.book, cell, pattern, need) : undefined;
-      if (target && target.rows * target.columns === 1 && study.valueAt(target) === null) return target;
+      const blank = target && firstBlank(study, target);
+      if (blank) return blank;
     }
+  }
+  return undefined;
+}
+
+/** The first blank of a range; for a single cell that gives 0, the blank which that 0 comes from. */
+function firstBlank(study: Study, target: Target, steps = STEPS_BACK): Cell | undefined {
+  for (let row = target.row; row < target.row + target.rows; row++) {
+    for (let column = target.column; column < target.column + target.columns; column++) {
+      const cell = { sheet: target.sheet, row, column };
+      if (study.valueAt(cell) === null) return cell;
+    }
+  }
+  if (steps === 0 || target.rows * target.columns > 1 || study.valueAt(target) !== 0) return undefined;
+  for (const before of study.book.targetsOf(target)) {
+    const blank = before.rows * before.columns === 1 ? firstBlank(study, before, steps - 1) : undefined;
+    if (blank) return blank;
   }
   return undefined;
 }

@@ -1,11 +1,14 @@
-import { type Cell, contains, type Target } from "../book";
+import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
+import { unitIn } from "../sheet/units";
 import type { Study, SummingCell } from "../study";
 
 /** Years stand in headings as numbers. */
 const isYear = (value: number) => Number.isInteger(value) && value >= 1990 && value <= 2100;
 /** Left out in larger numbers than this, they are not left out by mistake; the first are told. */
 const MOST = 200;
+
+const SAMPLE = 60;
 
 /** Which way a sum goes, and from where to where. */
 interface Stretch {
@@ -101,7 +104,13 @@ function isLeftOut(
   if (value === undefined || (at.sheet === cell.sheet && at.row === cell.row && at.column === cell.column))
     return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
-  if (pattern && isPlainSum(pattern)) return false;
+  // A subtotal is no line, unless lines are subtotals themselves.
+  if (
+    pattern &&
+    isPlainSum(pattern) &&
+    !takenOf(study, stretch, sum).some((one) => book.patternAt(one.sheet, one.row, one.column) === pattern)
+  )
+    return false;
   if (stretch.direction === "down" && book.places[at.sheet]!.isTotalRow(at.row, at.column)) return false;
   // What is worked out from the cells that are taken is no further item beside them.
   const reads = pattern ? book.targetsOf(at) : [];
@@ -116,51 +125,53 @@ function isLeftOut(
     reads.some((target) => sum.targets.some((taken) => touches(taken, target) && target.rows + target.columns > 2))
   )
     return false;
-  return isLike(study, stretch, sum, at, value, isNear) && !isTakenElsewhere(study, cell, sum, at);
+  return isLike(study, stretch, sum, at, value, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
+}
+
+/** Cells with a number that a sum takes; of many the first. */
+function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cell[] {
+  const grid = book.grids[stretch.sheet]!;
+  const taken: Cell[] = [];
+  for (let along = stretch.from; along <= stretch.to && taken.length < SAMPLE; along++) {
+    const inside = cellAt(stretch, along);
+    const isTaken = sum.targets.some((target) => contains(target, inside));
+    if (isTaken && grid.number(inside.row, inside.column) !== undefined) taken.push(inside);
+  }
+  return taken;
 }
 
 /** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
 function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, value: number, isNear: boolean): boolean {
   const grid = book.grids[at.sheet]!;
-  const taken: Cell[] = [];
-  for (let along = stretch.from; along <= stretch.to && taken.length < 60; along++) {
-    const inside = cellAt(stretch, along);
-    if (sum.targets.some((target) => contains(target, inside)) && grid.number(inside.row, inside.column) !== undefined)
-      taken.push(inside);
-  }
+  const taken = takenOf({ book }, stretch, sum);
   const [sample] = taken;
   if (!sample) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
   const patterns = taken.map(({ sheet, row, column }) => book.patternAt(sheet, row, column));
   const typed = patterns.filter((one) => one === undefined).length;
   const skeletons = new Set(patterns.map((one) => one?.skeleton));
-  const areDifferent = skeletons.size > patterns.length / 2;
+  const areDifferent = skeletons.size > patterns.length / 2 && !patterns.some((one) => one && isPlainSum(one));
   const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
   if (!alike || (!pattern && isYear(value))) return false;
   const places = book.places[at.sheet]!;
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
-  if (
-    stretch.direction === "down" &&
-    one.heading !== "" &&
-    places.headingRowOf(at.row, at.column) === places.headingRowOf(sample.row, sample.column)
-  ) {
-    return true;
-  }
-  return (
-    one.unit?.name === other.unit?.name &&
-    one.role === other.role &&
-    grid.format(at.row, at.column) === grid.format(sample.row, sample.column)
-  );
+  // A heading that says what its column holds speaks for the whole of it.
+  const isTold = one.toldBy === "heading" || (one.heading !== "" && unitIn(one.heading) !== undefined);
+  if (stretch.direction === "down" && isTold && one.heading === other.heading) return true;
+  const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);
+  return one.unit?.name === other.unit?.name && one.role === other.role && isSameFormat;
 }
 
-/** Whether another sum of the kind, that shares nothing with this one, takes the cell: then the parts are parts on purpose. */
-function isTakenElsewhere({ summing }: Study, own: Cell, sum: Sum, at: Cell): boolean {
+/** Whether another sum along the same line, that shares nothing with this one, takes the cell: then both are parts on purpose. */
+function isTakenElsewhere({ summing }: Study, own: Cell, sum: Sum, { direction }: Stretch, at: Cell): boolean {
+  const isAlong = ({ rows, columns }: Target) => (direction === "down" ? columns === 1 : rows === 1);
   return summing.some(
     ({ cell, sums }) =>
-      (cell.sheet !== own.sheet || cell.row !== own.row || cell.column !== own.column) &&
+      cellKey(cell) !== cellKey(own) &&
       sums.some(
         ({ targets }) =>
-          targets.some((target) => target.sheet === at.sheet && contains(target, at)) &&
+          targets.some((target) => target.sheet === at.sheet && contains(target, at) && isAlong(target)) &&
+          stretchOf(targets)?.direction === direction &&
           !targets.some((target) => sum.targets.some((taken) => touches(taken, target))),
       ),
   );

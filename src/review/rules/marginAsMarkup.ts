@@ -5,6 +5,7 @@ import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, type Tr
 import { fullName } from "../knowledge";
 import { asNumber, type Study } from "../study";
 import { addressFrom, localAddress, nameOf, percent, short } from "../words";
+import { perRun } from "./perRun";
 import { type Observation, offBy, type Rule } from "./rule";
 
 export const marginAsMarkup: Rule = {
@@ -15,17 +16,9 @@ export const marginAsMarkup: Rule = {
   matters: "Markup is a share of the cost, margin of the price: 35 % of one is 54 % of the other.",
   covers: ["unlike-neighbors"],
   *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      let count = 0;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        if (count++ % 2000 === 0) yield undefined;
-        for (const use of pricingIn(study, pattern)) {
-          const seen = observe(study, cell, pattern, use);
-          if (seen) yield seen;
-        }
-      }
-    }
+    yield* perRun(study, (cell, pattern) =>
+      pricingIn(study, pattern).flatMap((use) => observe(study, cell, pattern, use) ?? []),
+    );
   },
 };
 
@@ -37,7 +30,17 @@ interface Pricing {
   readonly cost: Tree | undefined;
 }
 
-function* pricingIn(study: Study, pattern: Pattern): Generator<Pricing> {
+const known = new WeakMap<Pattern, readonly Pricing[]>();
+
+function pricingIn(study: Study, pattern: Pattern): readonly Pricing[] {
+  const before = known.get(pattern);
+  if (before) return before;
+  const found = [...findPricing(study, pattern)];
+  known.set(pattern, found);
+  return found;
+}
+
+function* findPricing(study: Study, pattern: Pattern): Generator<Pricing> {
   for (const { part, around } of walk(pattern.tree ?? null)) {
     if (isCall(part)) {
       const [cost = null, share = null] = part.arguments as Tree[];

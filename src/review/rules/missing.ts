@@ -99,7 +99,8 @@ export const missing: Rule = {
   matters: "Omissions cost more than slips, and no formula shows them.",
   *look(study) {
     const priced = study.book.grids.filter((grid) => study.isChecked(grid.index) && !grid.isEmpty);
-    const mentions = new Map(priced.map((grid) => [grid.index, mentionsOf(study, grid.index)]));
+    const mentions = new Map<number, Map<Subject, Mention[]>>();
+    for (const grid of priced) mentions.set(grid.index, yield* mentionsOf(study, grid.index));
     for (const grid of priced) {
       yield undefined;
       const circle = linkedWith(study, grid.index);

@@ -1,12 +1,16 @@
 import type { Cell } from "../book";
-import { callAround, type Use, usesOf } from "../formula/uses";
+import { isBinary } from "../formula/tree";
+import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { list, localAddress, nameOf } from "../words";
 import { change, type Observation, type Rule } from "./rule";
 
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
-const LOOKS_UP = /^(V|H|X)LOOKUP$|^X?MATCH$|^INDEX$|^IF$|^COUNTA$|^CONCAT|^TEXT|^ROWS$|^COLUMNS$|^IS[A-Z]+$/;
+/** Given a text in a cell, these go on without it. */
+const TAKES_NUMBERS = new Set(["SUM", "AVERAGE", "MAX", "MIN"]);
+const LOOKS_AT = /^IS[A-Z]+$|^COUNTA$|^ROWS$|^COLUMNS$/;
+const LOOKS_UP = /^(V|H|X)LOOKUP$|^X?MATCH$|^INDEX$|^IF$|^CONCAT|^TEXT/;
 
 export const numberAsText: Rule = {
   id: "number-as-text",
@@ -44,24 +48,16 @@ export function readNumber(text: string): number | undefined {
   return plain.endsWith("%") ? Number((number / 100).toPrecision(12)) : number;
 }
 
-type Reading = "passed over" | "taken as a number" | "taken as text";
+type Reading = "passed over" | "taken as a number" | "taken as text" | "looked at";
 
 function observe(study: Study, cell: Cell, number: number): Observation | undefined {
   const { book } = study;
-  const readers = study.readers.of(cell);
-  const readings = readers.map(({ pattern, reference, target }) => {
-    const use = usesOf(pattern).find((one) => one.reference === reference);
-    return use ? readingOf(study, use, target.rows * target.columns > 1) : "taken as text";
-  });
-  const passed = readers.filter((_, place) => readings[place] === "passed over");
+  const uses = usesThrough(study, cell).filter((use) => !isHandedOn(use));
+  const readings = uses.map((use) => readingOf(study, use));
+  const passed = uses.filter((_, place) => readings[place] === "passed over").map(({ reader }) => reader);
   const isOutlier = study.isOutlier(cell);
-  if (
-    passed.length === 0 &&
-    !isOutlier &&
-    !(readings.includes("taken as a number") && !readings.includes("taken as text"))
-  ) {
-    return undefined;
-  }
+  const isTakenAsNumber = readings.includes("taken as a number") && !readings.includes("taken as text");
+  if (passed.length === 0 && !isOutlier && !isTakenAsNumber) return undefined;
   const grid = book.grids[cell.sheet]!;
   const text = String(grid.value(cell.row, cell.column)).trim();
   const over =
@@ -85,17 +81,14 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
 }
 
 /** How a formula takes a text that looks like a number. */
-function readingOf(study: Study, use: Use, isRange: boolean): Reading {
+function readingOf(study: Study, use: CellUse): Reading {
   const call = callAround(use);
   if (!call)
-    return use.around.length > 0 &&
-      !use.around.some((part) => part?.type === "BinaryExpression" && part.operator === "&")
-      ? "taken as a number"
-      : "taken as text";
+    return use.around.some((part) => isBinary(part) && part.operator === "&") ? "taken as text" : "taken as a number";
   // Our own functions read numbers from text as they read tape text.
   if (knownFunction(study.knowledge, call.name)) return "taken as text";
-  if (LOOKS_UP.test(call.name)) return "taken as text";
-  return isRange || call.name === "SUM" || call.name === "AVERAGE" || call.name === "MAX" || call.name === "MIN"
-    ? "passed over"
-    : "taken as a number";
+  if (LOOKS_AT.test(call.name)) return "looked at";
+  if (LOOKS_UP.test(call.name))
+    return call.name === "IF" && isBinary(use.around.at(-1) ?? null) ? "taken as a number" : "taken as text";
+  return use.inRange || TAKES_NUMBERS.has(call.name) ? "passed over" : "taken as a number";
 }

@@ -1,9 +1,10 @@
 import type { Cell } from "../book";
 import { calledName, isCall, walk } from "../formula/tree";
 import { fullName } from "../knowledge";
-import { companion, type Measure, measuresOf } from "../sheet/measures";
+import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf, short } from "../words";
+import { perRun } from "./perRun";
 import type { Observation, Rule } from "./rule";
 
 const SLACK = 1.001;
@@ -15,28 +16,24 @@ export const payload: Rule = {
   rank: 20,
   matters: "Stone fills the payload long before the box looks full: an overloaded truck, or a trip nobody charged.",
   *look(study) {
-    const payloads = measuresOf(study).filter(({ role, amount }) => role === "payload" && amount > 0);
+    const payloads = study.measures.filter(({ role, amount }) => role === "payload" && amount > 0);
     const [only] = payloads;
     if (!only) return;
-    for (const measure of measuresOf(study)) {
+    for (const measure of study.measures) {
       if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && measure.unit.measures !== "count"))
         continue;
       const limit = companion(study, measure, "payload") ?? (payloads.length === 1 ? only : undefined);
       const seen = limit && overloaded(study, measure, limit);
       if (seen) yield seen;
     }
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        for (const { part } of walk(pattern.tree ?? null)) {
-          const isByVolume =
-            isCall(part) &&
-            calledName(part) === fullName(study.knowledge, "LOADS").toUpperCase() &&
-            part.arguments.length < 4;
-          if (isByVolume) yield byVolumeOnly(study, cell, pattern.id, only);
-        }
-      }
-    }
+    const loads = fullName(study.knowledge, "LOADS").toUpperCase();
+    yield* perRun(study, (cell, pattern) =>
+      [...walk(pattern.tree ?? null)].some(
+        ({ part }) => isCall(part) && calledName(part) === loads && part.arguments.length < 4,
+      )
+        ? [byVolumeOnly(study, cell, pattern.id, only)]
+        : [],
+    );
   },
 };
 

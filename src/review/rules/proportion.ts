@@ -1,4 +1,4 @@
-import { companion, type Measure, measuresOf } from "../sheet/measures";
+import { companion, type Measure } from "../sheet/measures";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
@@ -29,7 +29,8 @@ export const proportion: Rule = {
   rank: 10,
   matters: "Fabric lifts or the border leans; or they were counted for another bed.",
   *look(study) {
-    for (const measure of measuresOf(study)) {
+    for (const [index, measure] of study.measures.entries()) {
+      if (index % 2000 === 0) yield undefined;
       const known = PROPORTIONS.find(({ counted }) => counted === measure.role);
       const seen = known && observe(study, measure, known);
       if (seen) yield seen;
@@ -43,13 +44,14 @@ function observe(
   { over, unit, usual: [low, high], counted }: Proportion,
 ): Observation | undefined {
   const { cell, amount } = measure;
-  const name = nameOf(study.book, cell);
-  if ((measure.unit && measure.unit.measures !== "count") || NO_COUNT.test(name) || amount <= 0) return undefined;
+  if ((measure.unit && measure.unit.measures !== "count") || amount <= 0) return undefined;
   const base = companion(study, measure, over);
   if (!base || base.amount <= 0 || base.unit?.measures === "count") return undefined;
   const share = amount / base.amount;
   // A handful on a very small bed is no proportion.
   if ((share >= low && share <= high) || (share > high && amount < 20)) return undefined;
+  const name = nameOf(study.book, cell);
+  if (NO_COUNT.test(name)) return undefined;
   return {
     cell,
     more: [base.cell],

@@ -5,6 +5,7 @@ import { calledName, isBinary, isCall, isNumber, type Tree, walk } from "../form
 import { isWholeThing } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
+import { perRun } from "./perRun";
 import { change, type Observation, type Rule } from "./rule";
 
 const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
@@ -18,16 +19,10 @@ export const roundedDown: Rule = {
   matters: "Part of a bag or a roll cannot be bought: the crew stands there with one too few.",
   covers: ["unlike-neighbors"],
   *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      let count = 0;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        if (count++ % 2000 === 0) yield undefined;
-        if (pattern.tree === undefined || !roundingIn(pattern.tree)) continue;
-        const seen = observe(study, cell);
-        if (seen) yield seen;
-      }
-    }
+    yield* perRun(study, (cell, { tree = null }) => {
+      const seen = roundingIn(tree) ? observe(study, cell) : undefined;
+      return seen ? [seen] : [];
+    });
   },
 };
 

@@ -1,6 +1,6 @@
 import type { Cell, Target } from "../book";
 import type { HeadingRow } from "../sheet/headings";
-import { type Role, roleOf } from "../sheet/roles";
+import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress } from "../words";
 import type { Observation, Rule } from "./rule";
@@ -40,47 +40,51 @@ interface Bed {
 }
 
 /** One bed a row. */
-function bedsDown(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Bed[] {
-  const grid = study.book.grids[sheet]!;
-  const columns = range(first, last).filter(
-    (column) => !isRunning(range(head + 1, end).map((row) => grid.value(row, column))),
+function* bedsDown(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Generator<Bed> {
+  const { grid, places } = { grid: study.book.grids[sheet]!, places: study.book.places[sheet]! };
+  const rows = range(head + 1, end);
+  const columns = range(first, last).filter((column) => !isRunning(rows.map((row) => grid.value(row, column))));
+  const isMeasured = columns.some(
+    (column) =>
+      isMeasure(places.roleIn(places.headingOf(head + 1, column))) &&
+      rows.some((row) => isTyped(study, { sheet, row, column })),
   );
-  const measures = columns.filter((column) =>
-    MEASURES.has(roleOf(study.book.places[sheet]!.headingOf(head + 1, column)) as Role),
-  );
-  if (!measures.some((column) => range(head + 1, end).some((row) => isTyped(study, { sheet, row, column })))) return [];
-  return range(head + 1, end).map((row) => ({
-    place: { sheet, row, column: first, rows: 1, columns: last - first + 1 },
-    ...typedIn(
-      study,
-      columns.map((column) => ({ sheet, row, column })),
-    ),
-  }));
+  if (!isMeasured) return;
+  for (const row of rows) {
+    const cells = columns.map((column) => ({ sheet, row, column }));
+    yield { place: { sheet, row, column: first, rows: 1, columns: last - first + 1 }, ...typedIn(study, cells) };
+  }
 }
 
 /** One bed a column, its name in the heading. */
-function bedsAcross(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Bed[] {
-  const places = study.book.places[sheet]!;
-  const rows = range(head, end);
-  const measures = range(head + 1, end).filter((row) => MEASURES.has(roleOf(places.labelOf(row, last)) as Role));
+function* bedsAcross(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Generator<Bed> {
+  const { grid, places } = { grid: study.book.grids[sheet]!, places: study.book.places[sheet]! };
+  const columns = range(first + 1, last);
   // In a table of one bed a row the headings are measures themselves.
-  if (
-    measures.length === 0 ||
-    range(first, last).some((column) => MEASURES.has(roleOf(places.headingOf(head + 1, column)) as Role))
-  )
-    return [];
-  return range(first + 1, last).map((column) => ({
-    place: { sheet, row: head, column, rows: end - head + 1, columns: 1 },
-    ...typedIn(
-      study,
-      rows.map((row) => ({ sheet, row, column })),
-    ),
-  }));
+  if (columns.some((column) => isMeasure(places.roleIn(places.headingOf(head + 1, column))))) return;
+  // Rows in which most columns are filled belong to the beds; others are notes and totals below them.
+  const rows = range(head, end).filter(
+    (row) => columns.filter((column) => !grid.isBlank(row, column)).length * 2 > columns.length,
+  );
+  if (!rows.some((row) => row > head && isMeasure(places.roleIn(places.labelOf(row, last))))) return;
+  for (const column of columns) {
+    const cells = rows.map((row) => ({ sheet, row, column }));
+    yield { place: { sheet, row: head, column, rows: end - head + 1, columns: 1 }, ...typedIn(study, cells) };
+  }
 }
 
-function* twins(study: Study, sheet: number, beds: readonly Bed[], what: "row" | "column"): Generator<Observation> {
+const isMeasure = (role: Role | undefined): boolean => role !== undefined && MEASURES.has(role);
+
+function* twins(
+  study: Study,
+  sheet: number,
+  beds: Iterable<Bed>,
+  what: "row" | "column",
+): Generator<Observation | undefined> {
   const known = new Map<string, Bed>();
+  let count = 0;
   for (const bed of beds) {
+    if (count++ % 300 === 0) yield undefined;
     if (bed.texts.length === 0 || bed.numbers.length < FEWEST_NUMBERS) continue;
     const sign = JSON.stringify([bed.texts, bed.numbers]);
     const before = known.get(sign);
@@ -112,13 +116,14 @@ function isTyped({ book }: Study, { sheet, row, column }: Cell): boolean {
 
 /** What was typed for a bed: names in small letters, and measures; tape text counts as a measure. */
 function typedIn(study: Study, cells: readonly Cell[]): { texts: string[]; numbers: string[] } {
-  const typed = cells
-    .filter((cell) => isTyped(study, cell))
-    .map(({ sheet, row, column }) => study.book.grids[sheet]!.value(row, column));
-  const isMeasure = (value: unknown) =>
-    typeof value === "number" || (typeof value === "string" && /^\s*'?[\d.]/.test(value));
-  const plain = (value: unknown) => String(value).toLowerCase().replaceAll(/\s+/g, " ").trim();
-  return { texts: typed.filter((value) => !isMeasure(value)).map(plain), numbers: typed.filter(isMeasure).map(plain) };
+  const [texts, numbers]: [string[], string[]] = [[], []];
+  for (const cell of cells) {
+    if (!isTyped(study, cell)) continue;
+    const value = String(study.book.grids[cell.sheet]!.value(cell.row, cell.column)).trim();
+    if (/^'?[\d.]/.test(value)) numbers.push(value);
+    else texts.push(value.toLowerCase().replaceAll(/\s+/g, " "));
+  }
+  return { texts, numbers };
 }
 
 /** A column that counts the rows, 1, 2, 3, tells no bed from another. */

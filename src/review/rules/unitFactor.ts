@@ -5,6 +5,7 @@ import { calledName, isBinary, isCall, isReference, walk } from "../formula/tree
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
+import { perRun } from "./perRun";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
 
@@ -16,16 +17,10 @@ export const unitFactor: Rule = {
   matters: "By the units of the headings the number is off by the factor between them.",
   covers: ["unlike-neighbors"],
   *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      let count = 0;
-      for (const { pattern, ...cell } of study.book.formulaCells(grid.index)) {
-        if (count++ % 1000 === 0) yield undefined;
-        if (!isProduct(study, pattern)) continue;
-        const seen = observe(study, cell, pattern);
-        if (seen) yield seen;
-      }
-    }
+    yield* perRun(study, (cell, pattern) => {
+      const seen = isProduct(study, pattern) ? observe(study, cell, pattern) : undefined;
+      return seen ? [seen] : [];
+    });
   },
 };
 

@@ -14,6 +14,7 @@ export const unlike: Rule = {
   title: "A formula differs from those beside it",
   level: "slip",
   rank: 30,
+  covers: ["error"],
   matters: "One line is reckoned in another way than the rest, and looks the same.",
   *look(study) {
     const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
@@ -38,8 +39,10 @@ function observe(study: Study, { cell, family }: Outlier): Observation | undefin
   const formula = formulaFor(book, family, cell);
   if (own === undefined || formula === undefined) return undefined;
   const [is, would] = [grid.number(cell.row, cell.column), asNumber(study.wouldGive(cell, formula))];
-  const gives =
-    is === undefined || would === undefined
+  const isError = grid.kind(cell.row, cell.column) === "error";
+  const gives = isError
+    ? ` It shows ${grid.value(cell.row, cell.column)}.`
+    : is === undefined || would === undefined
       ? ""
       : is === would
         ? " Both give the same now."
@@ -50,7 +53,7 @@ function observe(study: Study, { cell, family }: Outlier): Observation | undefin
     about: own,
     seen: `${localAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
     todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
-    rank: Math.max(5, offBy(is, would, unlike.rank)),
+    rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
     fix: [change(study, cell, formula)],
   };
 }

@@ -1,6 +1,6 @@
 import type { Cell } from "../book";
 import { calledName, isBinary, isCall, isNumber } from "../formula/tree";
-import { type Use, usesOf } from "../formula/uses";
+import { type Use, usesOf, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
@@ -40,17 +40,11 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   const grid = book.grids[cell.sheet]!;
   const { role, unit } = book.places[cell.sheet]!.describe(cell.row, cell.column);
   const looksLikeShare = (role !== undefined && SHARES.has(role)) || unit?.measures === "share";
+  if (!looksLikeShare && !isReadAsShare(study, cell)) return undefined;
   const most = (role && MOST[role]) ?? MOST_OTHERWISE;
   // A whole 1 in a share that may be more than the whole is no sign of anything.
   if (value < most || (value === most && most > 1)) return undefined;
-  const usages = study.readers
-    .of(cell)
-    .slice(0, 8)
-    .flatMap(({ pattern, reference, target }) => {
-      const use =
-        target.rows * target.columns === 1 ? usesOf(pattern).find((one) => one.reference === reference) : undefined;
-      return use ? [usageOf(study, use)] : [];
-    });
+  const usages = usesThrough(study, cell).flatMap((use) => (use.inRange ? [] : [usageOf(study, use)]));
   if (usages.includes("divided by 100")) return undefined;
   // 1.08 times the stone is how some write 8 % of waste.
   const isUsed = usages.includes("share") || (looksLikeShare && value >= MOST_OTHERWISE && usages.includes("factor"));
@@ -65,6 +59,19 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
     todo: `Type ${short(value)}% (or ${short(value / 100)}).`,
     fix: [change(study, cell, Number((value / 100).toPrecision(12)))],
   };
+}
+
+/** Whether the formulas that read a cell are known to take it as a share; asked of patterns, not of cells. */
+function isReadAsShare(study: Study, cell: Cell): boolean {
+  const asShare = study.once("patterns that take shares", () => {
+    const found = new Set<string>();
+    for (const pattern of study.book.patterns) {
+      for (const use of usesOf(pattern))
+        if (usageOf(study, use) === "share") found.add(`${pattern.id}:${use.reference.start}`);
+    }
+    return found;
+  });
+  return study.readers.mayBeReadBy(cell, ({ id }, { start }) => asShare.has(`${id}:${start}`));
 }
 
 type Usage = "divided by 100" | "share" | "factor" | "other";

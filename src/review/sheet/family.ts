@@ -5,8 +5,11 @@ import { alongOf, cellOf, type Line } from "./lines";
 
 /** One reference of a family: what is the same for all members, and which ends go along with them. */
 interface Slot {
-  /** Sheet, and the rows or columns across the line. */
+  /** Sheet, and the rows or columns across the line, as one string to compare. */
   readonly across: string;
+  /** The sheet and the first row or column across the line; undefined where the reference cannot be followed. */
+  readonly sheet: number | undefined;
+  readonly side: number;
   readonly start: { readonly moves: boolean; readonly at: number };
   readonly end: { readonly moves: boolean; readonly at: number };
 }
@@ -77,6 +80,8 @@ function fits(book: Book, line: Line, slots: readonly Slot[], cell: Cell, patter
 
 interface Reach {
   readonly across: string;
+  readonly sheet: number | undefined;
+  readonly side: number;
   readonly start: number;
   readonly end: number;
   readonly own: number;
@@ -86,11 +91,11 @@ function reachOf(book: Book, line: Line, cell: Cell, pattern: Pattern, place: nu
   const reference = pattern.references[place]!;
   const own = alongOf(line, cell);
   const target = book.targetOf(reference, cell);
-  if (!target) return { across: reference.text.toLowerCase(), start: 0, end: 0, own };
+  if (!target) return { across: reference.text.toLowerCase(), sheet: undefined, side: 0, start: 0, end: 0, own };
   const { sheet, row, column, rows, columns } = target;
   return line.direction === "down"
-    ? { across: `${sheet}:${column}:${columns}`, start: row, end: row + rows - 1, own }
-    : { across: `${sheet}:${row}:${rows}`, start: column, end: column + columns - 1, own };
+    ? { across: `${sheet}:${column}:${columns}`, sheet, side: column, start: row, end: row + rows - 1, own }
+    : { across: `${sheet}:${row}:${rows}`, sheet, side: row, start: column, end: column + columns - 1, own };
 }
 
 function slotOf(reaches: readonly Reach[]): Slot {
@@ -99,8 +104,12 @@ function slotOf(reaches: readonly Reach[]): Slot {
     const staying = commonest(reaches.map(at));
     return moving.count >= staying.count ? { moves: true, at: moving.value } : { moves: false, at: staying.value };
   };
+  const { value: across } = commonest(reaches.map((reach) => reach.across));
+  const { sheet, side } = reaches.find((reach) => reach.across === across)!;
   return {
-    across: commonest(reaches.map(({ across }) => across)).value,
+    across,
+    sheet,
+    side,
     start: edge(({ start }) => start),
     end: edge(({ end }) => end),
   };

@@ -31,40 +31,44 @@ const SMALL = new Set<Role>([
 ]);
 const INCHES_PER_FOOT = 12;
 
-/** All numbers of a workbook with a role, found once. */
-export function measuresOf(study: Study): readonly Measure[] {
-  return study.once("measures", () => [...findMeasures(study)]);
-}
-
-function* findMeasures(study: Study): Generator<Measure> {
+/** All numbers of a workbook with a role; a step between is a place to pause. */
+export function* findMeasures(study: Study): Generator<undefined, Measure[]> {
+  const found: Measure[] = [];
   for (const grid of study.book.grids) {
     if (!study.isChecked(grid.index)) continue;
-    const places = study.book.places[grid.index]!;
     for (let column = grid.left; column <= grid.right; column++) {
       for (let row = grid.top; row <= grid.bottom; row++) {
+        if (row % 1000 === 0) yield undefined;
         const kind = grid.kind(row, column);
         if (kind !== "number" && kind !== "text") continue;
-        const heading = places.headingOf(row, column);
-        const told = heading === "" ? undefined : places.roleIn(heading);
-        const label = told ? "" : places.labelOf(row, column);
-        const role = told ?? (label === "" ? undefined : places.roleIn(label));
-        if (role === undefined || (told && places.isTotalRow(row, column))) continue;
-        const cell = { sheet: grid.index, row, column };
-        const unit = places.unitOf(row, column);
-        const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
-        if (number === undefined) continue;
-        yield {
-          cell,
-          role,
-          number,
-          unit,
-          amount: number * sizeOf(role, unit),
-          isTyped: kind === "number" && grid.formula(row, column) === undefined,
-          record: told ? `${grid.index}:row ${row}` : `${grid.index}:column ${column}`,
-        };
+        const measure = measureAt(study, { sheet: grid.index, row, column }, kind);
+        if (measure) found.push(measure);
       }
     }
   }
+  return found;
+}
+
+function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure | undefined {
+  const { sheet, row, column } = cell;
+  const [grid, places] = [study.book.grids[sheet]!, study.book.places[sheet]!];
+  const heading = places.headingOf(row, column);
+  const told = heading === "" ? undefined : places.roleIn(heading);
+  const label = told ? "" : places.labelOf(row, column);
+  const role = told ?? (label === "" ? undefined : places.roleIn(label));
+  if (role === undefined || (told && places.isTotalRow(row, column))) return undefined;
+  const unit = places.unitOf(row, column);
+  const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
+  if (number === undefined) return undefined;
+  return {
+    cell,
+    role,
+    number,
+    unit,
+    amount: number * sizeOf(role, unit),
+    isTyped: kind === "number" && grid.formula(row, column) === undefined,
+    record: told ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
+  };
 }
 
 /** Tape text, by our own reader; other text is no measure. */
@@ -88,7 +92,7 @@ function sizeOf(role: Role, unit: Unit | undefined): number {
 export function companion(study: Study, { cell, record }: Measure, role: Role): Measure | undefined {
   const byRecord = study.once("measures by record", () => {
     const found = new Map<string, Measure[]>();
-    for (const measure of measuresOf(study)) {
+    for (const measure of study.measures) {
       const key = `${measure.record} ${measure.role}`;
       const list = found.get(key);
       if (list) list.push(measure);

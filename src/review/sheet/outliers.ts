@@ -69,14 +69,16 @@ function holdsOf(book: Book, { sheet, row, column }: Cell): Outlier["holds"] | u
 /** Which of the family's references need something to stand there: single cells that go along and are mostly filled. */
 function needsOf(book: Book, family: Family): number[] {
   const step = Math.max(1, Math.floor(family.members.length / SAMPLE));
-  const sample = family.members.filter((_, place) => place % step === 0);
-  const filled = family.slots.map(() => 0);
-  for (const cell of sample) {
-    readBy(book, family, cell).forEach((target, place) => {
-      if (target?.moves && !isBlankAt(book, target)) filled[place]!++;
-    });
-  }
-  return filled.flatMap((count, place) => (count >= USUALLY * sample.length ? [place] : []));
+  const sample = family.members.filter((_, place) => place % step === 0).map((cell) => readBy(book, family, cell));
+  const isGiven = (target: (typeof sample)[number][number]) => target?.moves === true && !isBlankAt(book, target);
+  // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
+  const isTyped = (target: (typeof sample)[number][number]) =>
+    isGiven(target) && book.patternAt(target!.sheet, target!.row, target!.column) === undefined;
+  const used = sample.filter((read) => read.some(isTyped));
+  const counted = used.length > 0 ? used : sample;
+  return family.slots.flatMap((_, place) =>
+    counted.filter((read) => isGiven(read[place])).length >= USUALLY * counted.length ? [place] : [],
+  );
 }
 
 function hasNeeds(book: Book, family: Family, needs: readonly number[], cell: Cell): boolean {

@@ -20,10 +20,12 @@ const UNIT_HEADING = /^(units?|u\/m|uom)\.?$/i;
 /** Headings, labels and units of the cells of one sheet. */
 export class SheetPlaces {
   readonly headingRows: readonly HeadingRow[];
-  readonly #mergedFrom = new Map<string, { row: number; column: number }>();
-  readonly #headingAt = new Map<string, string>();
+  readonly #mergedFrom = new Map<number, { row: number; column: number }>();
+  readonly #headingAt = new Map<number, string>();
+  readonly #totalRows = new Map<number, boolean>();
   readonly #roles = new Map<string, Role | undefined>();
   readonly #units = new Map<string, Unit | undefined>();
+  readonly #unitNames = new Map<string, Unit | undefined>();
 
   constructor(readonly grid: SheetGrid) {
     this.headingRows = headingRows(grid);
@@ -32,7 +34,7 @@ export class SheetPlaces {
       const [rows, columns] = [Math.min(area.rows, 200), Math.min(area.columns, 50)];
       for (let row = area.row; row < area.row + rows; row++) {
         for (let column = area.column; column < area.column + columns; column++) {
-          this.#mergedFrom.set(`${row},${column}`, { row: area.row, column: area.column });
+          this.#mergedFrom.set(placeKey(row, column), { row: area.row, column: area.column });
         }
       }
     }
@@ -64,7 +66,7 @@ export class SheetPlaces {
   headingOf(row: number, column: number): string {
     const heading = this.headingRowOf(row, column);
     if (!heading) return "";
-    const key = `${heading.row},${column}`;
+    const key = placeKey(heading.row, column);
     const known = this.#headingAt.get(key);
     if (known !== undefined) return known;
     const parts = [heading.above && this.#textAt(heading.above.row, column), this.#textAt(heading.row, column)];
@@ -81,13 +83,14 @@ export class SheetPlaces {
     for (let left = column - 1; left >= from; left--) {
       const text = this.#textAt(row, left);
       if (text === "") {
-        // Without headings, a blank column is where another block may end.
-        if (!heading && label !== "" && this.grid.isBlank(row, left)) break;
+        // A blank column is where another block may end.
+        const isOpen = label !== "" && this.grid.isBlank(row, left) && this.headingOf(row, left) === "";
+        if (isOpen) break;
         continue;
       }
-      if (label === "" || unitNamed(text) === undefined) label = text;
+      if (label === "" || this.#named(text) === undefined) label = text;
     }
-    return unitNamed(label) && label.length < 4 ? "" : label;
+    return this.#named(label) && label.length < 4 ? "" : label;
   }
 
   /** The unit of a number, from its heading, from a unit beside it, from its label, or from its format. */
@@ -108,13 +111,19 @@ export class SheetPlaces {
 
   /** Whether a row is one of sums, by its label. */
   isTotalRow(row: number, column: number): boolean {
-    return isTotalLabel(this.labelOf(row, column));
+    // The row of a table has one label, whichever of its columns is asked about.
+    const key = placeKey(row, this.headingRowOf(row, column)?.first ?? column);
+    const known = this.#totalRows.get(key);
+    if (known !== undefined) return known;
+    const isTotal = isTotalLabel(this.labelOf(row, column));
+    this.#totalRows.set(key, isTotal);
+    return isTotal;
   }
 
   /** `Depth | 3 | in` has the unit right of the number, `Depth | in | 3 | 3` left of all of them. */
   #unitBeside(row: number, column: number): Unit | undefined {
     if (this.grid.isTypedText(row, column + 1)) {
-      const right = unitNamed(String(this.grid.value(row, column + 1)));
+      const right = this.#named(String(this.grid.value(row, column + 1)));
       if (right || UNIT_HEADING.test(this.headingOf(row, column + 1))) return right;
     }
     for (let left = column - 1; left > this.grid.left; left--) {
@@ -122,19 +131,27 @@ export class SheetPlaces {
         if (this.grid.isBlank(row, left) && this.grid.isBlank(row, left - 1)) return undefined;
         continue;
       }
-      const named = unitNamed(String(this.grid.value(row, left)));
+      const named = this.#named(String(this.grid.value(row, left)));
       return named && this.grid.isTypedText(row, left - 1) ? named : undefined;
     }
     return undefined;
   }
 
+  #named(text: string): Unit | undefined {
+    return text.length > 30 ? undefined : kept(this.#unitNames, text, unitNamed);
+  }
+
   #textAt(row: number, column: number): string {
-    const from = this.#mergedFrom.get(`${row},${column}`) ?? { row, column };
+    const from =
+      this.#mergedFrom.size > 0 ? (this.#mergedFrom.get(placeKey(row, column)) ?? { row, column }) : { row, column };
     return this.grid.kind(from.row, from.column) === "text"
       ? String(this.grid.value(from.row, from.column)).trim()
       : "";
   }
 }
+
+/** A cell as one number, since a sheet has no more than 16,384 columns. */
+const placeKey = (row: number, column: number) => row * 16_384 + column;
 
 /** Reads a text once, since the same headings and labels are asked about for every cell. */
 function kept<Read>(known: Map<string, Read | undefined>, text: string, read: (text: string) => Read | undefined) {

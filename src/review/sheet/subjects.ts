@@ -45,7 +45,7 @@ export const NOTICE =
   /\b811\b|\bone[\s-]?call\b|\bcall before\b|\bdig (notice|ticket|date)\b|\b(notice|locate|ticket)\b|\butilit(y|ies)\b|\bmark(ed|s|ing)?\b.*\b(lines?|utilit\w+)\b/i;
 
 /** What a sheet speaks of, with the numbers that belong to it. */
-export function mentionsOf(study: Study, sheet: number): Map<Subject, Mention[]> {
+export function* mentionsOf(study: Study, sheet: number): Generator<undefined, Map<Subject, Mention[]>> {
   const { book, knowledge } = study;
   const grid = book.grids[sheet]!;
   const found = new Map<Subject, Mention[]>();
@@ -56,6 +56,7 @@ export function mentionsOf(study: Study, sheet: number): Map<Subject, Mention[]>
   };
   const headings = new Map(book.places[sheet]!.headingRows.map((heading) => [heading.row, heading]));
   for (let row = grid.top; row <= grid.bottom; row++) {
+    if (row % 200 === 0) yield undefined;
     for (let column = grid.left; column <= grid.right; column++) {
       if (!grid.isTypedText(row, column)) continue;
       const text = String(grid.value(row, column));

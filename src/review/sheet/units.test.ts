@@ -20,6 +20,8 @@ describe("the unit in a heading", () => {
     ["Waste %", "%"],
     ["Labor hours", "h"],
     ["Fabric rolls", "each"],
+    ["in", "in"],
+    ["mm", "mm"],
   ])("%s is %s", (heading, name) => expect(unitIn(heading)?.name).toBe(name));
 
   test.each([
@@ -31,6 +33,8 @@ describe("the unit in a heading", () => {
     "Bed",
     "Rate ($/h)",
     "Set in place",
+    "Weed fabric, 6 ft",
+    "Steel edging 8 ft",
     "",
   ])("“%s” names none", (heading) => expect(unitIn(heading)).toBeUndefined());
 

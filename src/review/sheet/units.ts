@@ -76,10 +76,14 @@ export function unitIn(heading: string): Unit | undefined {
   const named = apart === undefined ? undefined : unitNamed(apart);
   if (named) return named;
   const words = plain(heading).split(" ");
+  // A second row of headings may name nothing but units.
+  if (words.length === 1 && words[0] !== "no") return BY_WORD.get(words[0]!);
   for (const count of [4, 3, 2, 1]) {
     if (words.length < count) continue;
     const last = words.slice(-count).join(" ");
     const found = BY_WORD.get(last);
+    // “Fabric, 6 ft” tells a size, and not what is counted.
+    if (/^[\d.]+$/.test(words.at(-count - 1) ?? "")) return undefined;
     if (!found || (ORDINARY.has(last) && !(last === "in" && words.length === 2))) continue;
     return found.measures !== "density" && PER_SOMETHING.test(heading) ? undefined : found;
   }
