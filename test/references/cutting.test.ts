@@ -24,7 +24,7 @@ describe("lists that need one stock more than their fractional plan, rounded up"
 });
 
 describe("the same count as HiGHS, a general solver, on the arc-flow model", () => {
-  const lists = Array.from({ length: 40 }, (_, seed) => {
+  const lists = Array.from({ length: 30 }, (_, seed) => {
     const random = randomFrom(seed + 1);
     const stockLength = random(40, 100);
     const lengths = [

@@ -48,6 +48,38 @@ test("the last of the dearest patterns is worth as much as the best of all ways"
   );
 });
 
+test("so it is where there are many ways to the same length, which are not all walked", () => {
+  const many = fc.array(fc.tuple(fc.integer({ min: 1, max: 3 }), fc.integer({ min: 1, max: 60 })), {
+    minLength: 14,
+    maxLength: 14,
+  });
+  fc.assert(
+    fc.property(many, fc.integer({ min: 20, max: 60 }), (rows, capacity) => {
+      const job: Job = { capacity, sizes: rows.map((_, size) => rows.length + 1 - size) };
+      const pieces = rows.map(([count]) => count);
+      const worth = rows.map(([, each]) => each);
+      let best = 0;
+      const wish = { room: capacity, worth, least: 1, want: "dearest" } as const;
+      eachPattern(job, pieces, wish, new Steps(1e7), (_, sum) => {
+        best = sum;
+        return sum + 1;
+      });
+      expect(best).toBe(dearestByTable(job, pieces, worth));
+    }),
+  );
+});
+
+/** The same by a table over all lengths, piece by piece: the textbook way. */
+function dearestByTable({ capacity, sizes }: Job, pieces: Pieces, worth: readonly number[]): number {
+  const table = new Array<number>(capacity + 1).fill(0);
+  sizes.forEach((length, size) => {
+    for (let piece = 0; piece < pieces[size]!; piece++)
+      for (let room = capacity; room >= length; room--)
+        table[room] = Math.max(table[room]!, table[room - length]! + worth[size]!);
+  });
+  return table[capacity]!;
+}
+
 test("all full patterns are those ways to which no piece at hand can be added", () => {
   fc.assert(
     fc.property(jobs, fc.integer({ min: 0, max: 60 }), ({ job, pieces, worth }, least) => {

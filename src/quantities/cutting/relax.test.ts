@@ -14,7 +14,10 @@ test("cuts in fractions as the worked plan of Chvátal does: 452.25 raws", () =>
   // Chvátal, Linear Programming (1983), chapter 13: from memory. By hand: 48.5 of (45, 45), 197.5 of (36, 31, 31), 105.5
   // of (36, 36, 14, 14) and 100.75 of (36, 36, 14) cut 97, 610 and 395, and more than enough of 14.
   const job: Job = { capacity: 100, sizes: [45, 36, 31, 14] };
-  const { value, plan } = relax(job, [97, 610, 395, 211], [], unhurried(), toTheEnd);
+  const costs: number[] = [];
+  const { value, plan } = relax(job, [97, 610, 395, 211], [], unhurried(), (_, cost) => costs.push(cost) < 0);
+  expect(costs.at(-1)).toBeCloseTo(452.25, 3);
+  expect(costs).toEqual([...costs].sort((a, b) => b - a));
   expect(value).toBeCloseTo(452.25, 3);
   expect(plan.reduce((sum, { times }) => sum + times, 0)).toBeCloseTo(452.25, 6);
 });

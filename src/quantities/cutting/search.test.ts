@@ -55,4 +55,8 @@ test("a filling is outdone where a longer piece from elsewhere fits in place of 
   expect(isOutdone(inTen, [0, 0, 1, 1, 1], five, 2)).toBe(true);
   expect(isOutdone(inTen, [0, 1, 0, 1, 1], five, 2)).toBe(true);
   expect(isOutdone(inTen, [0, 0, 0, 1, 1], five, 2)).toBe(false);
+  // Two together do not make way for a piece that is longer than they and what is left over; nor a 5 for another 5.
+  expect(isOutdone(inTen, [0, 1, 1, 1, 1], five, 0)).toBe(true);
+  expect(isOutdone(inTen, [1, 0, 1, 1, 1], five, 0)).toBe(false);
+  expect(isOutdone(inTen, [0, 0, 0, 2, 0], { at: [3], copies: [1] }, 4)).toBe(false);
 });

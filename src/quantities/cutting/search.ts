@@ -1,16 +1,5 @@
-import { eachPattern } from "./eachPattern";
-import { isOutdone } from "./isOutdone";
-import {
-  isDone,
-  type Job,
-  type Pattern,
-  type Pieces,
-  type Plan,
-  stocksIn,
-  sumOfPieces,
-  timesWithin,
-  without,
-} from "./job";
+import { fillings } from "./fillings";
+import { isDone, type Job, type Pattern, type Pieces, type Plan, stocksIn, timesWithin, without } from "./job";
 import { quickBound } from "./quickBound";
 import { quickPlan } from "./quickPlan";
 import { type Relaxed, relax } from "./relax";
@@ -37,55 +26,33 @@ export function search(job: Job, pieces: Pieces, stocks: number, pool: Pattern[]
     const key = rest.join();
     if (left <= (tooFew.get(key) ?? -1)) return null;
     const relaxed = relax(job, rest, pool, steps, (value, cost) => value > left || cost < left + NEAR);
-    const found = relaxed.value > left ? null : firstThatWorks(rest, left, relaxed);
+    const found = relaxed.value > left ? null : cutOneAfterAnother(rest, left, relaxed);
     if (!found) tooFew.set(key, left);
     return found;
   }
 
-  function firstThatWorks(rest: Pieces, left: number, relaxed: Relaxed): Plan | null {
-    const longest = rest.findIndex((count) => count > 0);
+  function cutOneAfterAnother(rest: Pieces, left: number, relaxed: Relaxed): Plan | null {
     const tried = new Set<string>();
-    const attempt = (pattern: Pattern): Plan | null => {
-      const key = without(rest, pattern).join();
-      if (tried.has(key)) return null;
+    for (const pattern of likelyFirst(rest, left, relaxed)) {
+      const others = without(rest, pattern);
+      const key = others.join();
+      if (tried.has(key)) continue;
       tried.add(key);
-      const others = cut(without(rest, pattern), left - 1);
-      return others && [{ pattern, times: 1 }, ...others];
-    };
-    const likely = relaxed.plan
-      .filter(({ pattern }) => pattern.at.includes(longest) && timesWithin(rest, pattern) > 0)
-      .sort((a, b) => b.times - a.times);
-    for (const { pattern } of likely) {
-      const plan = attempt(pattern);
-      if (plan) return plan;
-    }
-    for (const pattern of fillings(rest, left, longest, relaxed)) {
-      const plan = attempt(pattern);
-      if (plan) return plan;
+      const plan = cut(others, left - 1);
+      if (plan) return [{ pattern, times: 1 }, ...plan];
     }
     return null;
   }
 
-  /** Every way to fill up a stock with the longest piece in it that can matter, the dearest first. */
-  function fillings(rest: Pieces, left: number, longest: number, { worth, most }: Relaxed): Pattern[] {
-    const one: Pattern = { at: [longest], copies: [1] };
-    const others = without(rest, one);
-    // The other stocks hold no more than `most` each, so this one must hold what is over.
-    const least = sumOfPieces(rest, worth) - (left - 1) * most - worth[longest]!;
-    const found: { pattern: Pattern; worth: number }[] = [];
-    const wish = { room: job.capacity - job.sizes[longest]!, worth, least, want: "all" } as const;
-    eachPattern(job, others, wish, steps, (pattern, sum, room) => {
-      steps.spend(job.sizes.length);
-      if (!isOutdone(job, others, pattern, room)) found.push({ pattern: withOneMore(pattern, longest), worth: sum });
-      return least;
-    });
-    return found.sort((a, b) => b.worth - a.worth).map(({ pattern }) => pattern);
+  /** What the fractional plan cuts the longest piece with; only when that fails, all that can matter. */
+  function* likelyFirst(rest: Pieces, left: number, relaxed: Relaxed): Generator<Pattern> {
+    const longest = rest.findIndex((count) => count > 0);
+    const likely = relaxed.plan
+      .filter(({ pattern }) => pattern.at.includes(longest) && timesWithin(rest, pattern) > 0)
+      .sort((a, b) => b.times - a.times);
+    for (const { pattern } of likely) yield pattern;
+    yield* fillings(job, rest, left, relaxed, steps);
   }
 
   return cut(pieces, stocks);
-}
-
-function withOneMore({ at, copies }: Pattern, size: number): Pattern {
-  if (!at.includes(size)) return { at: [size, ...at], copies: [1, ...copies] };
-  return { at, copies: copies.map((count, n) => (at[n] === size ? count + 1 : count)) };
 }

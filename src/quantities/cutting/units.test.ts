@@ -6,6 +6,8 @@ test("takes the largest part that all lengths are made of", () => {
   expect(inWholeUnits(8, 0, [2 + 5 / 12, 6.5])).toMatchObject({ lengths: [29, 78], stock: 96, capacity: 96 });
   expect(inWholeUnits(1, 0, [1 / 3, 0.25]).lengths).toEqual([4, 3]);
   expect(inWholeUnits(1, 0, [0.1, 0.25]).lengths).toEqual([2, 5]);
+  // 0.1 + 0.2 is 0.30000000000000004 in binary, and 3 tenths all the same.
+  expect(inWholeUnits(1, 0, [0.1 + 0.2]).lengths).toEqual([3]);
 });
 
 test("counts the loss of one cut to the capacity, since n pieces need n - 1 cuts", () => {
