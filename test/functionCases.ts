@@ -23,7 +23,9 @@ export type Kind =
   | "sides"
   | "widths"
   | "points"
-  | "dates";
+  | "dates"
+  | "lengths"
+  | "counts";
 
 export interface ArgumentCase {
   readonly name: string;
@@ -58,6 +60,7 @@ const triangle = [
 
 /** Functions that give a list; their own tests stand in `src/functions/lists.test.ts`. */
 export const LISTS = [
+  "CUT_LIST",
   "FABRIC_CUTS",
   "PIN_MAP",
   "LAYOUT",
@@ -159,6 +162,12 @@ export const CASES: Readonly<Record<ScalarId, readonly ArgumentCase[]>> = {
     optional("load_min", "numberOrZero", 3, 2),
     optional("dump_min", "numberOrZero", 1, 0.5),
     optional("walk_ft_min", "number", 180, 200),
+  ],
+  CUT_COUNT: [
+    needed("stock_length", "feet", 16),
+    needed("lengths", "lengths", [[8], [7], [6], [5], [4], [2]]),
+    optional("counts", "counts", [[2], [2], [2], [2], [2], [2]], [[1], [1], [1], [1], [1], [1]]),
+    optional("loss_in", "inchesOrZero", 6, 0),
   ],
   PRICE_MARKUP: [needed("cost", "numberOrZero", 100), needed("markup", "share", 0.25)],
   PRICE_MARGIN: [needed("cost", "numberOrZero", 100), needed("margin", "shareUnderOne", 0.2)],

@@ -33,8 +33,8 @@ const tapedInches = fc.constantFrom('4"', '2 1/2"', "75 mm", "1' 2\"", "3", "½ 
 const serials = fc.integer({ min: 45_000, max: 47_000 });
 const oneOf = (...values: Typed[]) => fc.constantFrom<Typed>(...values);
 
-/** Values that are fine for an argument, among them some at its edges. */
-const FINE: Readonly<Record<Kind, fc.Arbitrary<Typed>>> = {
+/** Values that are fine for an argument, among them some at its edges; kinds without an ordinary form have none. */
+const FINE: Readonly<Partial<Record<Kind, fc.Arbitrary<Typed>>>> = {
   feet: fc.oneof(feet, tapedFeet),
   feetOrZero: fc.oneof(feet, tapedFeet, oneOf(0)),
   inches: fc.oneof(inches, tapedInches),
@@ -62,6 +62,8 @@ const FINE: Readonly<Record<Kind, fc.Arbitrary<Typed>>> = {
   widths: fc.oneof(feet, tapedFeet, oneOf(0)),
   points: fc.integer({ min: -8, max: 8 }),
   dates: fc.oneof(serials, oneOf("", 0, "2026-03-03")),
+  lengths: fc.oneof(feet, tapedFeet),
+  counts: fc.integer({ min: 0, max: 3 }),
 };
 
 /** Values that most arguments refuse, or take for a blank. */
@@ -108,6 +110,10 @@ const FITTING: Readonly<Partial<Record<string, fc.Arbitrary<Typed>>>> = {
     eighths(9).map((side) => side + 9.5),
     feet,
   ),
+  // The ordinary formula looks through 60 strips.
+  "FABRIC_ROLLS roll_width": fc.constantFrom(3, 4, 6, "12'", "1,83 m", 12.5),
+  "FABRIC_ROLLS overlap_in": fc.oneof(eighths(18), oneOf(0, '4"', "75 mm")),
+  "FABRIC_ROLLS roll_length": fc.oneof(feet, oneOf(50, "100'", 75, 300)),
   "AREA_RECTANGLE corner_radius": fc.oneof(eighths(2), oneOf(0, '6"')),
   "EDGE_LENGTH corner_radius": fc.oneof(eighths(2), oneOf(0, '6"')),
   "STONE_DEPTH border_height_in": fc
@@ -121,18 +127,24 @@ const FITTING: Readonly<Partial<Record<string, fc.Arbitrary<Typed>>>> = {
 export function callsOf(id: keyof typeof CASES, runs: number, seed: number): TriedCall[] {
   const given = CASES[id];
   const fine = fc.tuple(
-    ...given.map(({ name, kind, fallback }) => argumentOf(kind, FITTING[`${id} ${name}`] ?? FINE[kind], fallback)),
+    ...given.map(({ name, kind, fallback }) => argumentOf(kind, FITTING[`${id} ${name}`] ?? fineFor(kind), fallback)),
   );
   const odd = fc
     .tuple(fine, fc.nat({ max: given.length - 1 }), fc.integer())
     .chain(([all, place]) =>
-      argumentOf(given[place]!.kind, fc.oneof(ODD, FINE[given[place]!.kind]), undefined, ODD).map((one) =>
+      argumentOf(given[place]!.kind, fc.oneof(ODD, fineFor(given[place]!.kind)), undefined, ODD).map((one) =>
         all.map((other, index) => (index === place ? one : other)),
       ),
     );
   return fc
     .sample(fc.oneof({ weight: 2, arbitrary: fine }, { weight: 1, arbitrary: odd }), { numRuns: runs, seed })
     .map((tried) => ({ id, given: tried }));
+}
+
+function fineFor(kind: Kind): fc.Arbitrary<Typed> {
+  const fine = FINE[kind];
+  if (!fine) throw new RangeError(`No values are known for an argument that takes ${kind}.`);
+  return fine;
 }
 
 function argumentOf(

@@ -4,6 +4,7 @@
  */
 export * from "./areas";
 export * from "./barrowing";
+export * from "./cutting";
 export * from "./dates";
 export * from "./digging";
 export * from "./edges";

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { standInForCustomFunctions } from "../../test/fakeCustomFunctions";
 import { isList, LISTS } from "../../test/functionCases";
+import { cutRows } from "./cutRows";
 import * as functions from "./index";
 
 standInForCustomFunctions();
@@ -16,6 +17,7 @@ const square = [
 ];
 const laying = [6, 50, 6];
 const samples: Record<(typeof LISTS)[number], unknown[]> = {
+  CUT_LIST: [16, [[8], [7], [6], ["5'"], [4], [2]], null, 0],
   FABRIC_CUTS: [30, 11, 6, 50, 12],
   PIN_MAP: [12, 12, 12, 0, 18, 3],
   LAYOUT: [square, ...laying],
@@ -24,6 +26,15 @@ const samples: Record<(typeof LISTS)[number], unknown[]> = {
   LAYOUT_ROUND: [10, 3, ...laying],
   LAYOUT_CUTS: [square, ...laying],
   LAYOUT_PINS: [square, ...laying],
+};
+
+/** Places of arguments that may be left out. */
+const MAY_BE_BLANK: Partial<Record<(typeof LISTS)[number], readonly number[]>> = {
+  CUT_LIST: [2, 3],
+  FABRIC_CUTS: [5],
+  PIN_MAP: [4, 5],
+  LAYOUT_RECTANGLE: [2, 3],
+  LAYOUT_ROUND: [1],
 };
 
 describe.each(LISTS)("%s", (id) => {
@@ -41,8 +52,7 @@ describe.each(LISTS)("%s", (id) => {
   test("refuses each blank needed argument by its name", () => {
     const given = samples[id];
     given.forEach((_, place) => {
-      const mayBeBlank = id === "LAYOUT_RECTANGLE" ? [2, 3] : id === "LAYOUT_ROUND" ? [1] : [];
-      if (mayBeBlank.includes(place) || (id === "FABRIC_CUTS" && place > 4) || (id === "PIN_MAP" && place > 3)) return;
+      if (MAY_BE_BLANK[id]?.includes(place)) return;
       const blank = given.map((value, other) => (other === place ? null : value));
       expect(() => call(id, ...blank)).toThrow(
         expect.objectContaining({ code: "#VALUE!", message: expect.stringMatching(/blank|has 0|Give/) }),
@@ -154,5 +164,54 @@ describe("what the lists say", () => {
     expect(() => call("LAYOUT", crossed, ...laying)).toThrow(
       expect.objectContaining({ message: expect.stringMatching(/side/) }),
     );
+  });
+
+  test("CUT_LIST gives each piece once, and what is left over", () => {
+    // 16 from 8 7 6 5 4 2: 8 6 2 and 7 5 4 (optimum by hand; cutting the longest first takes 3).
+    expect(call("CUT_LIST", 16, [[8], [7], [6], ["5'"], [4], [2]])).toEqual([
+      ["Stock", "Left over, ft", "Cut 1, ft", "Cut 2, ft", "Cut 3, ft"],
+      [1, 0, 7, 5, 4],
+      [2, 0, 8, 6, 2],
+    ]);
+  });
+
+  test("CUT_LIST skips a blank row, and refuses a length without a count", () => {
+    const rows = call("CUT_LIST", 10, [[4], [""], [3]], [[2], [""], [1]]);
+    expect(
+      rows
+        .slice(1)
+        .flatMap((row) => row.slice(2))
+        .filter((cell) => cell !== "")
+        .sort(),
+    ).toEqual([3, 4, 4]);
+    for (const [lengths, counts, words] of [
+      [[[4], [3]], [[2], [""]], /counts \(place 2\) is blank/],
+      [[[4], [""]], [[2], [1]], /lengths \(place 2\) is blank/],
+      [[[4], [3]], [[2]], /counts arrived with 1 cells and lengths with 2/],
+      [[[14]], null, /longer than the stock of 10 ft/],
+      [[[4]], [[1.5]], /whole number/],
+    ] as const) {
+      expect(() => call("CUT_LIST", 10, lengths, counts)).toThrow(
+        expect.objectContaining({ message: expect.stringMatching(words) }),
+      );
+    }
+  });
+
+  test("CUT_LIST says how few might do where its plan is not proven the best", () => {
+    const plan = {
+      count: 2,
+      atLeast: 1,
+      proven: false,
+      stocks: [
+        { cuts: [0], leftOver: 3 },
+        { cuts: [1, 0], leftOver: 0 },
+      ],
+    };
+    expect(cutRows(plan, [5, 3])).toEqual([
+      ["Stock", "Left over, ft", "Cut 1, ft", "Cut 2, ft"],
+      [1, 3, 5, ""],
+      [2, 0, 3, 5],
+      ["at least 1", "", "", ""],
+    ]);
   });
 });

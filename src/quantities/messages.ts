@@ -47,6 +47,8 @@ export const messages = {
     `${argument} arrived as a block of cells. Give one row or one column, so that their order is plain.`,
   notPairs: (argument: string, columns: number) =>
     `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
+  countsBesideLengths: (counts: number, lengths: number) =>
+    `counts arrived with ${counts} cells and lengths with ${lengths}. Give one count beside each length.`,
   notCutOuts: (argument: string, columns: number) =>
     `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
     "middle, how far across, and how deep for a rectangle, in feet.",

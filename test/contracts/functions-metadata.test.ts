@@ -45,6 +45,8 @@ const PROMISED = {
   DIG_DATE: "notice_date, working_days, holidays[]?",
   FABRIC_CUTS: "length, width, roll_width, roll_length, overlap_in, end_lap_in?",
   PIN_MAP: "length, width, roll_width, overlap_in, spacing_in?, bay_ft?",
+  CUT_COUNT: "stock_length, lengths[], counts[]?, loss_in?",
+  CUT_LIST: "stock_length, lengths[], counts[]?, loss_in?",
   LAYOUT: `points[], ${LAYING}`,
   LAYOUT_WIDTHS: `spacing, widths[], ${LAYING}`,
   LAYOUT_RECTANGLE: `length, width, corner_radius, rounded_corners, ${LAYING}`,
