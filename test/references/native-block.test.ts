@@ -1,0 +1,117 @@
+import { afterEach, beforeEach, expect, test } from "vitest";
+import type { CellContent } from "../../src/practice/grid/port";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
+import { toPlain } from "../../src/sheets/plain/toPlain";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+const form = (changes: Partial<BedForm>): BedForm => ({ ...blankForm(), name: "Front walk", ...changes });
+
+/** Invented beds, one of each way of measuring that has ordinary arithmetic for its area. */
+const beds: Readonly<Record<string, BedForm>> = {
+  rectangle: form({
+    typed: { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2", stoneSize: "3/4" },
+  }),
+  round: form({ way: "round", typed: { diameter: `7' 6"`, innerDiameter: "1.5", innerBorder: "1" } }),
+  widths: form({
+    way: "widths",
+    typed: { spacing: "4", corners: "1" },
+    widths: ["3'", `4' 6"`, "5.5", "4 ft", "0", ""],
+  }),
+  points: form({
+    way: "points",
+    typed: { cutOuts: "4", cutAround: "8", corners: "3" },
+    points: [
+      ["0", "0", "0"],
+      [`12'`, "0", "1"],
+      ["12", `6' 6"`, "1"],
+      ["-2", "3 1/2", "1"],
+      [`-1' 6"`, "1", "1"],
+    ],
+  }),
+  area: form({ way: "area", typed: { area: "210", edge: "44", longest: "30", widest: "8", stone: "1.4" } }),
+};
+
+const AT = { row: 3, column: 1 };
+
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createProductHost();
+});
+afterEach(() => host.dispose());
+
+/** Writes a block and its copy at the same address of two sheets. */
+async function copyOf(bed: BedForm) {
+  const { grid } = host;
+  const plan = estimateBlock(bed, AT);
+  const area = (sheetId: string) => ({ sheetId, ...AT, rowCount: plan.rows, columnCount: plan.columns });
+  const [live, plain] = [area(grid.sheets.add("Live")), area(grid.sheets.add("Plain"))];
+  grid.cells.write(
+    live,
+    plan.formulas.map((row) => [...row]),
+  );
+  await grid.settled();
+  const read = () => [grid.cells.read(live), grid.cells.read(plain)] as const;
+  const [cells] = read();
+  const copy = toPlain({
+    sheetName: "Live",
+    ...AT,
+    formulas: cells.map((row) => row.map((cell) => cell.formula ?? cell.value)),
+    values: cells.map((row) => row.map((cell) => cell.value)),
+    formats: plan.formats,
+  });
+  grid.cells.write(
+    plain,
+    copy.plan.formulas.slice(0, plan.rows).map((row) => [...row]),
+  );
+  await grid.settled();
+  return { copy, read };
+}
+
+function expectSameResults([live, plain]: readonly [CellContent[][], CellContent[][]]): void {
+  live.forEach((row, down) => {
+    row.forEach(({ formula, value }, across) => {
+      if (formula === undefined) return;
+      const other = plain[down]![across]!.value;
+      if (typeof value === "number") expect(other, formula).toBeCloseTo(value, 9);
+      else expect(other, formula).toBe(value);
+    });
+  });
+}
+
+test.each(Object.entries(beds))(
+  "the whole block of a bed measured as %s comes to the same price in ordinary formulas",
+  async (way, bed) => {
+    const { copy, read } = await copyOf(bed);
+    expectSameResults(read());
+    const formulas = copy.plan.formulas.flat().join("\n");
+    expect(formulas).not.toMatch(/BED\./);
+    expect(copy.converted.length).toBeGreaterThan(25);
+    // What is laid out in plan stays a value, and is named.
+    expect(copy.leftAsValues.every(({ reason }) => /laid out in plan|puts text together/.test(reason))).toBe(true);
+    expect(copy.leftAsValues.length === 0).toBe(way === "area");
+  },
+  30_000,
+);
+
+test("the copy follows changes as the block does", async () => {
+  const bed = beds.area!;
+  const { read } = await copyOf(bed);
+  const keys = keyAddresses(estimateRows(bed), AT);
+  const before = read()[1]
+    .flat()
+    .map(({ value }) => value);
+  const changes = { waste: 0.15, stone: "Lava-Rock", borderHeight: 5, rollWidth: 3, pieceLap: 2, soil: "clay" };
+  for (const [key, value] of Object.entries(changes)) {
+    const address = keys.get(key)!;
+    await host.type({ [`Live!${address}`]: value, [`Plain!${address}`]: value });
+  }
+  expectSameResults(read());
+  expect(
+    read()[1]
+      .flat()
+      .map(({ value }) => value),
+  ).not.toEqual(before);
+}, 30_000);
