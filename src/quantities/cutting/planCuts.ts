@@ -1,3 +1,4 @@
+import { messages } from "../messages";
 import { Problem } from "../problem";
 import { fewestStocks } from "./fewestStocks";
 import type { Pattern } from "./job";
@@ -100,18 +101,17 @@ function check(stockLength: number, lengths: readonly number[], counts: readonly
   const refuse = (argument: string, message: string): never => {
     throw new Problem("value", message, argument);
   };
-  const isLength = (value: number) => value > 0 && value <= Number.MAX_VALUE / 2;
-  if (!isLength(stockLength)) refuse("stock_length", cuttingMessages.notPositive("stock_length", stockLength));
-  if (!(loss >= 0)) refuse("loss_in", cuttingMessages.notALoss(loss));
-  if (counts.length !== lengths.length)
-    refuse("counts", cuttingMessages.countsDoNotMatch(counts.length, lengths.length));
+  const isLength = (value: number | undefined) => value !== undefined && value > 0 && value <= Number.MAX_VALUE / 2;
+  if (!isLength(stockLength)) refuse("stock_length", messages.notALength("stock_length", stockLength));
+  if (!(loss >= 0)) refuse("loss_in", messages.negative("loss_in", loss));
   let total = 0;
-  lengths.forEach((length, place) => {
-    if (!isLength(length)) refuse("lengths", cuttingMessages.notPositive(nameOf("lengths", place), length));
-    const count = counts[place]!;
+  // Up to the longer list, so that a count without a length is refused like a length without a count.
+  for (let place = 0; place < Math.max(lengths.length, counts.length); place++) {
+    if (!isLength(lengths[place])) refuse("lengths", messages.notALength(nameOf("lengths", place), lengths[place]));
+    const count = counts[place] ?? Number.NaN;
     if (!(Number.isInteger(count) && count >= 0))
-      refuse("counts", cuttingMessages.notACount(nameOf("counts", place), count));
+      refuse("counts", messages.notWhole(nameOf("counts", place), counts[place], Number.POSITIVE_INFINITY));
     total += count;
-  });
+  }
   if (total > MOST_PIECES) refuse("counts", cuttingMessages.tooMany(MOST_PIECES));
 }
