@@ -9,3 +9,18 @@ export function randomFrom(seed: number): (least: number, most: number) => numbe
     return Math.floor(least + share * (Math.floor(most) - least + 1));
   };
 }
+
+/**
+ * Lengths of pieces that stocks were broken into, in whole units, each then trimmed a little: so they are known to fit
+ * back into as many stocks, with as little waste as one likes.
+ */
+export function brokenStocks(seed: number, capacity: number, stocks: number, parts: number, trim: number): number[] {
+  const random = randomFrom(seed);
+  return Array.from({ length: stocks }, () => {
+    const weights = Array.from({ length: parts }, () => random(10, 40));
+    const total = weights.reduce((sum, weight) => sum + weight, 0);
+    const lengths = weights.map((weight) => Math.floor((weight / total) * capacity));
+    lengths[0]! += capacity - lengths.reduce((sum, length) => sum + length, 0);
+    return lengths.map((length) => Math.max(1, length - random(0, trim)));
+  }).flat();
+}

@@ -10,7 +10,7 @@ import { search } from "../../src/quantities/cutting/search";
 import { Standing } from "../../src/quantities/cutting/standing";
 import { Steps } from "../../src/quantities/cutting/steps";
 import { fewestBySubsets } from "./cuttingBySubsets";
-import { randomFrom } from "./cuttingLists";
+import { brokenStocks, randomFrom } from "./cuttingLists";
 
 interface Broken {
   readonly job: Job;
@@ -18,14 +18,8 @@ interface Broken {
   readonly lengths: readonly number[];
 }
 
-/** Stocks broken into pieces, each trimmed a little, so that they fit together again with some waste. */
-function brokenStocks(seed: number, capacity: number, stocks: number, parts: number, trim: number): Broken {
-  const random = randomFrom(seed);
-  const lengths = Array.from({ length: stocks }, () => {
-    const weights = Array.from({ length: parts }, () => random(10, 40));
-    const total = weights.reduce((sum, weight) => sum + weight, 0);
-    return weights.map((weight) => Math.max(1, Math.floor((weight / total) * capacity) - random(0, trim)));
-  }).flat();
+function broken(seed: number, capacity: number, stocks: number, parts: number, trim: number): Broken {
+  const lengths = brokenStocks(seed, capacity, stocks, parts, trim);
   const sizes = [...new Set(lengths)].sort((a, b) => b - a);
   const pieces = sizes.map((size) => lengths.filter((length) => length === size).length);
   return { job: { capacity, sizes }, pieces, lengths };
@@ -46,7 +40,7 @@ const unhurried = () => new Steps(1e8);
 
 /** Lists of 9 to 12 pieces, from 3 stocks or fewer, on which longest-first takes 4. */
 const trapped = [30, 60, 200].flatMap((capacity) =>
-  Array.from({ length: 600 }, (_, seed) => brokenStocks(seed + 1, capacity, 3, 3 + (seed % 2), capacity / 30))
+  Array.from({ length: 600 }, (_, seed) => broken(seed + 1, capacity, 3, 3 + (seed % 2), capacity / 30))
     .filter(({ job, pieces }) => stocksIn(quickPlan(job, pieces)) > 3)
     .map((list) => ({ ...list, fewest: fewestBySubsets(list.job.capacity, list.lengths) })),
 );
@@ -85,7 +79,7 @@ test("haggling and diving give whole plans, and prove no more than is true", () 
   let haggled = 0;
   let dived = 0;
   for (let seed = 1; seed <= 10; seed++) {
-    const list = brokenStocks(seed, 1000, 12, 4, 12);
+    const list = broken(seed, 1000, 12, 4, 12);
     const { job, pieces } = list;
     const standing = new Standing(quickPlan(job, pieces), quickBound(job, pieces));
     const longestFirst = standing.stocks;
