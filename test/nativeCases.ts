@@ -94,7 +94,6 @@ const ODD: fc.Arbitrary<Typed> = oneOf(
   1e-10,
   100_000,
   60,
-  2_958_466,
   "=2*3",
   '="loam"',
 );

@@ -160,12 +160,17 @@ const edges: readonly (readonly [what: string, tried: TriedCall, answer: number 
   ["a share in tape's manner", call("STONE_YARDS", 108, 3, "8%"), 1.08],
   ["a margin of 1", call("PRICE_MARGIN", 100, 1), ERROR],
   ["a taped 0 is a measure", call("FEET", "0'"), 0],
+  ["a taped 0 is no width of a trench", call("DIG_YARDS", 108, 3, 20, "0 in", 2), ERROR],
+  // 108·3/324 + 20·(4/12)·(2/12)/27.
+  ["a blank width of a trench is 4 in", call("DIG_YARDS", 108, 3, 20, 0, 2), 1 + 20 / 3 / 6 / 27],
   ["a 0 may be a blank", call("FEET", 0), ERROR],
   // Notice on Thursday 2026-07-02, Friday observed: 2 full days end on Tuesday (computed, federal holidays).
   ["notice before a holiday", call("DIG_DATE", "2026-07-02", 2, ["2026-07-03", ""]), 46_211],
   ["notice on a Saturday", call("DIG_DATE", 46_088, 1), 46_091],
   ["a holiday on a Saturday changes nothing", call("DIG_DATE", 46_083, 2, [46_088]), 46_086],
   ["half a day of notice", call("DIG_DATE", 46_083, 0.5), ERROR],
+  ["the calendar's last day has none after it", call("DIG_DATE", 2_958_465, 1), ERROR],
+  ["a day after the calendar", call("DIG_DATE", 2_958_466, 1), ERROR],
   ["a day before the calendar is sound", call("DIG_DATE", 60, 1), ERROR],
 ];
 

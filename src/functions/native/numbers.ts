@@ -72,7 +72,8 @@ function knownNumber({ text, layers, least }: Extract<Given, { kind: "number" }>
 function cellOrUnknown(given: GivenCell | Extract<Given, { kind: "unknown" }>, rule: NumberRule): Operand {
   const { zero, fallback, also = () => [] } = rule;
   const { text } = given;
-  const takesZero = zero === "value" || (zero === "taped" && given.kind === "cell" && given.tapedZero === true);
+  const tapedZero = given.kind === "cell" && given.tapedZero === true;
+  const takesZero = zero === "value" || (zero === "taped" && tapedZero);
   const holds = given.kind === "cell" ? given.holds : undefined;
   const scaled = (number: string) => {
     if (holds === undefined || holds === rule.reading) return number;
@@ -86,7 +87,9 @@ function cellOrUnknown(given: GivenCell | Extract<Given, { kind: "unknown" }>, r
       least: takesZero ? "0 or more" : "over 0",
     };
   }
-  const condition = `OR(${isBlank(text)},AND(${[`ISNUMBER(${text})`, `${text}>=0`, ...also(`N(${text})`)].join(",")}))`;
+  // A 0 that was typed may be a blank; one that was taped is a length, and too small where 0 makes no sense.
+  const least = tapedZero && !takesZero ? `${text}>0` : `${text}>=0`;
+  const condition = `OR(${isBlank(text)},AND(${[`ISNUMBER(${text})`, least, ...also(`N(${text})`)].join(",")}))`;
   const takesFallback = zero === "blank" ? `N(${text})=0` : isBlank(text);
   const value = fallback === 0 ? scaled(`N(${text})`) : `IF(${takesFallback},${finite(fallback)},${scaled(text)})`;
   return { text: value, layers: [[condition]], least: leastOf(rule) };

@@ -8,27 +8,8 @@ import { Problem } from "../../quantities/problem";
 import { kindOfCall, ownFunction } from "./formula";
 import type { Found, References } from "./references";
 import type { SheetArea } from "./region";
+import { PERCENT, STRENGTH, UNARY } from "./strength";
 import type { CellReader } from "./taped";
-
-const STRENGTH: Readonly<Record<BinaryOperator, number>> = {
-  "=": 1,
-  "<": 1,
-  ">": 1,
-  "<=": 1,
-  ">=": 1,
-  "<>": 1,
-  "&": 2,
-  "+": 3,
-  "-": 3,
-  "*": 4,
-  "/": 4,
-  "^": 5,
-  ",": 8,
-  " ": 9,
-  ":": 10,
-};
-const PERCENT = 6;
-const UNARY = 7;
 
 /** Writes one formula anew, with every call of ours as ordinary arithmetic. */
 export class Translation {
