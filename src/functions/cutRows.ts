@@ -7,11 +7,13 @@ import type { CutPlan } from "../quantities/cutting/planCuts";
  */
 export function cutRows(plan: CutPlan, lengthsFt: readonly number[]): (string | number)[][] {
   const most = Math.max(1, ...plan.stocks.map(({ cuts }) => cuts.length));
-  const padded = (cells: readonly (string | number)[]) => [...cells, ...Array(2 + most - cells.length).fill("")];
+  const padded = (cells: readonly (string | number)[]) => [...cells, ...Array(most - cells.length).fill("")];
   const headings = Array.from({ length: most }, (_, index) => `Cut ${index + 1}, ft`);
-  const rows = plan.stocks.map(({ cuts, leftOver }, index) =>
-    padded([index + 1, leftOver, ...cuts.map((place) => lengthsFt[place]!)]),
-  );
-  const unproven = plan.proven ? [] : [padded([`at least ${plan.atLeast}`])];
-  return [["Stock", "Left over, ft", ...headings], ...rows, ...unproven];
+  const rows = plan.stocks.map(({ cuts, leftOver }, index) => [
+    index + 1,
+    ...padded(cuts.map((place) => lengthsFt[place]!)),
+    leftOver,
+  ]);
+  const unproven = plan.proven ? [] : [[`at least ${plan.atLeast}`, ...padded([]), ""]];
+  return [["Stock", ...headings, "Left over, ft"], ...rows, ...unproven];
 }

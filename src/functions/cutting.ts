@@ -37,8 +37,8 @@ export function CUT_COUNT(
  * @param lengths Lengths to cut: a cell, row or column of feet or text. Blank ones without a count are skipped.
  * @param counts How many of each length, beside it. Left out: 1 of each.
  * @param loss_in What each cut takes: inches, or text such as 1/8". Left out: 0.
- * @returns A heading row, then stock, left over and cuts in feet; "at least" where fewer might do.
- * @example =INDEX(BED.CUT_LIST(16, A1:A6), 2, 3) gives 7 for 8, 7, 6, 5, 4, 2
+ * @returns A heading row, then stock, cuts and what is left over, in feet; "at least" where fewer might do.
+ * @example =INDEX(BED.CUT_LIST(16, A1:A6), 2, 2) gives 7 for 8, 7, 6, 5, 4, 2
  */
 export function CUT_LIST(
   stock_length: unknown,

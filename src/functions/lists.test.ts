@@ -169,9 +169,9 @@ describe("what the lists say", () => {
   test("CUT_LIST gives each piece once, and what is left over", () => {
     // 16 from 8 7 6 5 4 2: 8 6 2 and 7 5 4 (optimum by hand; cutting the longest first takes 3).
     expect(call("CUT_LIST", 16, [[8], [7], [6], ["5'"], [4], [2]])).toEqual([
-      ["Stock", "Left over, ft", "Cut 1, ft", "Cut 2, ft", "Cut 3, ft"],
-      [1, 0, 7, 5, 4],
-      [2, 0, 8, 6, 2],
+      ["Stock", "Cut 1, ft", "Cut 2, ft", "Cut 3, ft", "Left over, ft"],
+      [1, 7, 5, 4, 0],
+      [2, 8, 6, 2, 0],
     ]);
   });
 
@@ -180,7 +180,7 @@ describe("what the lists say", () => {
     expect(
       rows
         .slice(1)
-        .flatMap((row) => row.slice(2))
+        .flatMap((row) => row.slice(1, -1))
         .filter((cell) => cell !== "")
         .sort(),
     ).toEqual([3, 4, 4]);
@@ -208,9 +208,9 @@ describe("what the lists say", () => {
       ],
     };
     expect(cutRows(plan, [5, 3])).toEqual([
-      ["Stock", "Left over, ft", "Cut 1, ft", "Cut 2, ft"],
-      [1, 3, 5, ""],
-      [2, 0, 3, 5],
+      ["Stock", "Cut 1, ft", "Cut 2, ft", "Left over, ft"],
+      [1, 5, "", 3],
+      [2, 3, 5, 0],
       ["at least 1", "", "", ""],
     ]);
   });
