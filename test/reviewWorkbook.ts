@@ -11,10 +11,13 @@ import { callFunction } from "./callFunction";
 /** What a check is told of the functions and tables, as the pane hands it over. */
 export const knowledge = knowledgeOf(STONES, SOILS);
 
+/** A cell as test files write it down; with `v`, a formula that shows a value which cannot be worked out here. */
+export type CellText = CellValue | null | { readonly f: string; readonly v: CellValue };
+
 /** A sheet as test files write it down: rows of constants and formulas from A1 on, "" or null where blank. */
 export interface SheetInput {
   readonly name: string;
-  readonly rows: readonly (readonly (CellValue | null)[])[];
+  readonly rows: readonly (readonly CellText[])[];
   /** Number formats by range: `"F2:F9": "0%"`. */
   readonly formats?: Readonly<Record<string, string>>;
   /** As the host numbers them, from 1. */
@@ -48,12 +51,28 @@ export function factsOf(input: WorkbookInput): WorkbookFacts {
     names: Object.entries(input.names ?? {}).map(([name, formula]) => ({ name, formula })),
     tables: (input.tables ?? []).map(({ range, ...table }) => ({ ...table, area: areaOf(range) })),
   };
-  return recalculated(facts);
+  return recalculated(facts, shownValues(input));
+}
+
+/** What a cell holds: a constant, or a formula with its "=". */
+export const contentOf = (cell: CellText | undefined): CellValue =>
+  typeof cell === "object" && cell !== null ? cell.f : (cell ?? "");
+
+function shownValues({ sheets }: WorkbookInput): Map<string, CellValue> {
+  const shown = new Map<string, CellValue>();
+  for (const [sheet, { rows }] of sheets.entries()) {
+    for (const [row, cells] of rows.entries()) {
+      for (const [column, cell] of cells.entries()) {
+        if (typeof cell === "object" && cell !== null) shown.set(cellKey({ sheet, row, column }), cell.v);
+      }
+    }
+  }
+  return shown;
 }
 
 function sheetFacts(sheet: SheetInput): SheetFacts {
   const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
-  const formulas = sheet.rows.map((row) => Array.from({ length: columns }, (_, place) => row[place] ?? ""));
+  const formulas = sheet.rows.map((row) => Array.from({ length: columns }, (_, place) => contentOf(row[place])));
   const numberFormat = formulas.map((row) => row.map(() => "General"));
   for (const [address, format] of Object.entries(sheet.formats ?? {})) {
     const area = areaOf(address);
@@ -123,7 +142,7 @@ const plain = (value: CellValue): CellValue =>
  *
  * @throws {Error} for a formula that the evaluator does not know.
  */
-export function recalculated(facts: WorkbookFacts): WorkbookFacts {
+export function recalculated(facts: WorkbookFacts, shown: ReadonlyMap<string, CellValue> = new Map()): WorkbookFacts {
   const reading = Book.read(facts);
   let step = reading.next();
   while (!step.done) step = reading.next();
@@ -139,6 +158,8 @@ export function recalculated(facts: WorkbookFacts): WorkbookFacts {
       return value === "" ? null : value;
     }
     const key = cellKey(cell);
+    const given = shown.get(key);
+    if (given !== undefined) return given;
     if (known.has(key)) return known.get(key)!;
     if (open.has(key)) return 0;
     open.add(key);

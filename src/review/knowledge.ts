@@ -1,5 +1,6 @@
 import type { FunctionKnowledge } from "./knowledge/argument";
 import { digging } from "./knowledge/digging";
+import { layingFunctions } from "./knowledge/laying";
 import { measuring } from "./knowledge/measuring";
 import { money } from "./knowledge/money";
 import { stoneFunctions } from "./knowledge/stone";
@@ -31,6 +32,7 @@ export const functionKnowledge: readonly FunctionKnowledge[] = [
   ...measuring,
   ...digging,
   ...supplies,
+  ...layingFunctions,
   ...stoneFunctions,
   ...money,
 ];

@@ -52,17 +52,17 @@ const KINDS: readonly (readonly [
   isSo: (pattern: Pattern) => boolean,
 ])[] = [
   [
-    () => "that could not be read",
+    () => "not read",
     "It is written in a way that this check does not know.",
     ({ tree, workbooks }) => tree === undefined && workbooks.length === 0,
   ],
   [
-    (patterns) => `that read other workbooks: ${list([...new Set(patterns.flatMap(({ workbooks }) => workbooks))])}`,
+    (patterns) => `with other workbooks: ${list([...new Set(patterns.flatMap(({ workbooks }) => workbooks))])}`,
     "What stands there cannot be seen from here.",
     ({ workbooks }) => workbooks.length > 0,
   ],
   [
-    () => "that choose their cells while they are worked out",
+    () => "with cells chosen at run time",
     "INDIRECT, OFFSET and ranges that end at a function cannot be followed.",
     ({ wanders }) => wanders,
   ],

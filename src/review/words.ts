@@ -22,9 +22,11 @@ export function quotedSheet(name: string): string {
   return /^[A-Za-z_][\w.]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
 }
 
-/** A number as a finding shows it: six digits at most, thousands apart. */
+/** A number as a finding shows it: cents of what is large, three digits of what is small, thousands apart. */
 export function short(value: number): string {
-  return value.toLocaleString("en-US", { maximumSignificantDigits: 6 });
+  const size = Math.abs(value);
+  if (size < 1) return value.toLocaleString("en-US", { maximumSignificantDigits: 3 });
+  return value.toLocaleString("en-US", { maximumFractionDigits: size < 100 ? 3 : 2 });
 }
 
 /** A share as a finding shows it: `8 %`, `12.5 %`. */

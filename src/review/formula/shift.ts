@@ -3,6 +3,8 @@ import type { Reference } from "./reference";
 
 /** How far each edge of one reference moves. */
 export interface Shift {
+  /** Fix the reference with "$", too. */
+  readonly fixed?: boolean;
   readonly top: number;
   readonly bottom: number;
   readonly left: number;
@@ -50,8 +52,10 @@ function move(text: string, shift: Shift): string | undefined {
   const { range } = read;
   const by = (at: number | null | undefined, distance: number) =>
     at === null || at === undefined ? at : at + distance;
+  const held = shift.fixed ? { $top: true, $left: true, $bottom: true, $right: true } : {};
   const moved = {
     ...range,
+    ...held,
     top: by(range.top, shift.top) ?? null,
     left: by(range.left, shift.left) ?? null,
     bottom: by(range.bottom ?? range.top, shift.bottom),

@@ -24,7 +24,23 @@ export type Kind =
   | "soil"
   | "yes or no"
   | "width rule"
+  | "degrees"
+  | "list"
   | "date";
+
+/** The kinds in words, as in "takes inches"; the others stand for themselves. */
+const KIND_WORDS: Partial<Record<Kind, string>> = {
+  ft: "feet",
+  in: "inches",
+  "sq ft": "square feet",
+  "cu ft": "cubic feet",
+  "cu yd": "cubic yards",
+  lb: "pounds",
+  "tons/cu yd": "tons a cubic yard",
+  stone: "tons a cubic yard",
+};
+
+export const kindWords = (kind: Kind): string => KIND_WORDS[kind] ?? kind;
 
 export interface ArgumentKnowledge {
   readonly name: string;
@@ -33,6 +49,8 @@ export interface ArgumentKnowledge {
   readonly many?: boolean;
   /** What is taken where it is left out; absent for an argument that is needed. "" stands for nothing. */
   readonly fallback?: number | string | boolean;
+  /** What a blank is taken for where the argument itself has to be given. */
+  readonly blankIs?: number;
   /** 0 is a value, not a blank. */
   readonly zero?: boolean;
   /** Must be under this. */

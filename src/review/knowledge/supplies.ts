@@ -7,6 +7,15 @@ const overlap: ArgumentKnowledge = needed("overlap_in", "in", { zero: true, role
 const endLap = optional("end_lap_in", "in", 12, { zero: true });
 const edge = [needed("edge_length", "ft", { zero: true, role: "border run" }), needed("piece_length", "ft")] as const;
 
+const cutting = [
+  needed("stock_length", "ft"),
+  needed("lengths", "ft", { many: true }),
+  optional("counts", "count", "", { many: true, zero: true }),
+  optional("loss_in", "in", 0, { zero: true }),
+] as const;
+const CUTTING =
+  "The fewest stock lengths from which all pieces can be cut without joints, each cut taking its loss; searched, not guessed.";
+
 /** The functions of edging, fabric, pins and cutting. */
 export const supplies: readonly FunctionKnowledge[] = [
   {
@@ -69,4 +78,13 @@ export const supplies: readonly FunctionKnowledge[] = [
       optional("bay_ft", "ft", 4),
     ],
   },
+  {
+    name: "CUT_COUNT",
+    gives: "stock lengths to buy",
+    kind: "count",
+    whole: true,
+    rule: CUTTING,
+    arguments: cutting,
+  },
+  { name: "CUT_LIST", gives: "a plan of cuts", kind: "list", rule: CUTTING, arguments: cutting },
 ];

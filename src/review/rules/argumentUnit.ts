@@ -4,7 +4,7 @@ import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { fullName, knownFunction } from "../knowledge";
-import type { ArgumentKnowledge } from "../knowledge/argument";
+import { type ArgumentKnowledge, kindWords } from "../knowledge/argument";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf } from "../words";
 import { perRun } from "./perRun";
@@ -64,10 +64,12 @@ function observeArgument(
     group: `${cell.sheet}:${pattern.id}:${name}`,
     about: `${pattern.relative} ${name} ${unit ?? ""}`,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which is in ${kind}` +
+      `${localAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
       (slip && !isOther ? `: ${timesOff(slip.times)}.` : ": that is another kind of measure."),
     todo:
-      slip && !isOther ? `Turn it into ${kind} in the formula, or correct the heading.` : "Check which cell is meant.",
+      slip && !isOther
+        ? `Turn it into ${kindWords(kind)} in the formula, or correct the heading.`
+        : "Check which cell is meant.",
     ...(isOther && { level: "odd" as const, rank: 60 }),
   };
 }

@@ -144,6 +144,12 @@ function observe(
       ` ${short(amount)} too much.`,
     todo: how === "again" ? "Take each cell once." : "Add up either the lines or the subtotals, not both.",
     rank: Math.max(10, offBy(total, (total ?? 0) - amount, doubleCount.rank)),
-    ...(isPlain && { fix: [change(study, cell, formula + addresses.map((one) => `-${one}`).join(""))] }),
+    ...(isPlain && { fix: [change(study, cell, addresses.reduce(takenOnce, formula))] }),
   };
+}
+
+/** A sum without one of the two: `SUM(E4:E9)+E7` loses its `+E7`, any other has the cell taken off again. */
+function takenOnce(formula: string, address: string): string {
+  const added = formula.search(new RegExp(`\\+${address.replaceAll(/[$.()[\]]/g, "\\$&")}(?![\\w:])`));
+  return added < 0 ? `${formula}-${address}` : formula.slice(0, added) + formula.slice(added + 1 + address.length);
 }

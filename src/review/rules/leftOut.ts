@@ -1,5 +1,6 @@
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
+import type { SheetGrid } from "../sheet/grid";
 import { unitIn } from "../sheet/units";
 import type { Study, SummingCell } from "../study";
 
@@ -100,8 +101,7 @@ function isLeftOut(
 ): boolean {
   const { book } = study;
   const grid = book.grids[at.sheet]!;
-  const value = grid.number(at.row, at.column);
-  if (value === undefined || (at.sheet === cell.sheet && at.row === cell.row && at.column === cell.column))
+  if (!isAmount(grid, at) || (at.sheet === cell.sheet && at.row === cell.row && at.column === cell.column))
     return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
   // A subtotal is no line, unless lines are subtotals themselves.
@@ -125,7 +125,13 @@ function isLeftOut(
     reads.some((target) => sum.targets.some((taken) => touches(taken, target) && target.rows + target.columns > 2))
   )
     return false;
-  return isLike(study, stretch, sum, at, value, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
+  return isLike(study, stretch, sum, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
+}
+
+/** A number, or a formula that would give one if nothing were wrong with what it reads. */
+function isAmount(grid: SheetGrid, { row, column }: Cell): boolean {
+  const kind = grid.kind(row, column);
+  return kind === "number" || (kind === "error" && grid.formula(row, column) !== undefined);
 }
 
 /** Cells with a number that a sum takes; of many the first. */
@@ -135,13 +141,13 @@ function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cel
   for (let along = stretch.from; along <= stretch.to && taken.length < SAMPLE; along++) {
     const inside = cellAt(stretch, along);
     const isTaken = sum.targets.some((target) => contains(target, inside));
-    if (isTaken && grid.number(inside.row, inside.column) !== undefined) taken.push(inside);
+    if (isTaken && isAmount(grid, inside)) taken.push(inside);
   }
   return taken;
 }
 
 /** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
-function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, value: number, isNear: boolean): boolean {
+function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: boolean): boolean {
   const grid = book.grids[at.sheet]!;
   const taken = takenOf({ book }, stretch, sum);
   const [sample] = taken;
@@ -152,7 +158,7 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, value: nu
   const skeletons = new Set(patterns.map((one) => one?.skeleton));
   const areDifferent = skeletons.size > patterns.length / 2 && !patterns.some((one) => one && isPlainSum(one));
   const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
-  if (!alike || (!pattern && isYear(value))) return false;
+  if (!alike || (!pattern && isYear(grid.number(at.row, at.column) ?? 0))) return false;
   const places = book.places[at.sheet]!;
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
   // A heading that says what its column holds speaks for the whole of it.

@@ -1,3 +1,4 @@
+import type { Role } from "../sheet/roles";
 import { type Mention, mentionsOf, NOTICE, type Subject } from "../sheet/subjects";
 import type { Study } from "../study";
 import type { Observation, Rule } from "./rule";
@@ -106,7 +107,7 @@ export const missing: Rule = {
       const circle = linkedWith(study, grid.index);
       const spokenOf = (subject: Subject) => circle.flatMap((sheet) => mentions.get(sheet)?.get(subject) ?? []);
       const own = mentions.get(grid.index)!;
-      if (!spokenOf("money").some(({ most }) => most > 0)) continue;
+      if (!isPriced(study, grid.index)) continue;
       for (const question of QUESTIONS) {
         const given = largest(own.get(question.given) ?? []);
         if (!given || given.most <= 0) continue;
@@ -138,6 +139,16 @@ function observe(
     rank,
   };
 }
+
+/** A sheet on which money is worked out is an estimate; a list of rates or a takeoff alone is none. */
+function isPriced({ measures, book }: Study, sheet: number): boolean {
+  return measures.some(
+    ({ cell, role }) =>
+      cell.sheet === sheet && PRICED.has(role) && book.patternAt(sheet, cell.row, cell.column) !== undefined,
+  );
+}
+
+const PRICED = new Set<Role>(["cost", "price"]);
 
 const largest = (mentions: readonly Mention[]): Mention | undefined =>
   mentions.reduce<Mention | undefined>(

@@ -2,7 +2,7 @@ import { toCol } from "@borgar/fx";
 import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
 import type { Study, SummingCell } from "../study";
-import { counted, list, localAddress, nameOf, quotedSheet, short } from "../words";
+import { list, localAddress, nameOf, quotedSheet, short } from "../words";
 import { leftOutOf } from "./leftOut";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
@@ -31,6 +31,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
   if (left.length === 0) return undefined;
   const grid = book.grids[left[0]!.sheet]!;
   const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
+  const isKnown = left.every(({ row, column }) => grid.number(row, column) !== undefined);
   const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
   const takes = list(sum.targets.map((target) => localAddress(target)));
   const fixed = sum.name === "SUM" || sum.name === "AVERAGE" ? wholeRange(study, cell, sum, left) : undefined;
@@ -41,8 +42,11 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     about: `${takes}`,
     seen:
       `${localAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => localAddress(one)))}` +
-      ` beside it: ${counted(left.length, "number")}, together ${short(amount)}.`,
-    todo: "Take them in, or dismiss this with the reason why they stay out.",
+      ` beside it${isKnown ? ` (${left.length > 1 ? "together " : ""}${short(amount)})` : ""}.`,
+    todo:
+      left.length > 1
+        ? "Take them in, or dismiss this with the reason why they stay out."
+        : "Take it in, or dismiss this with the reason why it stays out.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, shortSum.rank)),
     ...(fixed !== undefined && { fix: [change(study, cell, fixed)] }),
   };

@@ -1,3 +1,4 @@
+import type { Cell, Target } from "../book";
 import { shifted } from "../formula/shift";
 import { type Family, readBy } from "../sheet/family";
 import type { Study } from "../study";
@@ -39,23 +40,28 @@ function observe(study: Study, family: Family, place: number): Observation[] | u
   });
   if (astray.length < rest.length / 2 || astray.length === 0) return undefined;
   const rate = `${addressFrom(book, first!, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
+  const isDown = family.line.direction === "down";
+  const mend = (cell: Cell, target: Target) => {
+    const by = isDown ? start.row - target.row : start.column - target.column;
+    const [down, across] = isDown ? [by, 0] : [0, by];
+    const shift = { top: down, bottom: down, left: across, right: across, fixed: true };
+    const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
+    const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+    const mended = shifted(formula, pattern.references, (_, at) => (at === place ? shift : undefined));
+    return mended === undefined ? [] : [change(study, cell, mended)];
+  };
   return rest.map((cell): Observation => {
     const target = readBy(book, family, cell)[place]!;
-    const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
-    const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
-    const by = family.line.direction === "down" ? start.row - target.row : start.column - target.column;
-    const move =
-      family.line.direction === "down"
-        ? { top: by, bottom: by, left: 0, right: 0 }
-        : { top: 0, bottom: 0, left: by, right: by };
-    const mended = shifted(formula, pattern.references, (_, at) => (at === place ? move : undefined));
+    // The first line is right as it is, and fixed with the others so that the next filling down holds.
+    const fix = [...(cell === rest[0] ? mend(first!, start) : []), ...mend(cell, target)];
     return {
       cell,
+      more: [start],
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
-      about: formula,
-      seen: `${localAddress(first!)} reads ${rate}; ${localAddress(cell)} below it reads ${addressFrom(book, cell, target)}, where no number stands.`,
+      about: book.grids[cell.sheet]!.formula(cell.row, cell.column)!,
+      seen: `${localAddress(first!)} reads ${rate}; ${localAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
       todo: "Make all lines read the same cell, and fix it with $.",
-      ...(mended !== undefined && { fix: [change(study, cell, mended)] }),
+      ...(fix.length > 0 && { fix }),
     };
   });
 }

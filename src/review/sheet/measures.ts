@@ -52,11 +52,8 @@ export function* findMeasures(study: Study): Generator<undefined, Measure[]> {
 function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure | undefined {
   const { sheet, row, column } = cell;
   const [grid, places] = [study.book.grids[sheet]!, study.book.places[sheet]!];
-  const heading = places.headingOf(row, column);
-  const told = heading === "" ? undefined : places.roleIn(heading);
-  const label = told ? "" : places.labelOf(row, column);
-  const role = told ?? (label === "" ? undefined : places.roleIn(label));
-  if (role === undefined || (told && places.isTotalRow(row, column))) return undefined;
+  const { role, toldBy } = places.roleAt(row, column);
+  if (role === undefined || (toldBy === "heading" && places.isTotalRow(row, column))) return undefined;
   const unit = places.unitOf(row, column);
   const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
   if (number === undefined) return undefined;
@@ -67,7 +64,7 @@ function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure |
     unit,
     amount: number * sizeOf(role, unit),
     isTyped: kind === "number" && grid.formula(row, column) === undefined,
-    record: told ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
+    record: toldBy === "heading" ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { SheetGrid } from "./grid";
 import { type HeadingRow, headingRows } from "./headings";
-import { isTotalLabel, type Role, roleOf } from "./roles";
+import { isTotalLabel, PARAMETERS, type Role, roleOf } from "./roles";
 import { type Unit, unitIn, unitNamed } from "./units";
 
 /** What stands around a cell and says what it is. */
@@ -22,6 +22,7 @@ export class SheetPlaces {
   readonly headingRows: readonly HeadingRow[];
   readonly #mergedFrom = new Map<number, { row: number; column: number }>();
   readonly #headingAt = new Map<number, string>();
+  readonly #alone = new Map<number, boolean>();
   readonly #totalRows = new Map<number, boolean>();
   readonly #roles = new Map<string, Role | undefined>();
   readonly #units = new Map<string, Unit | undefined>();
@@ -43,15 +44,31 @@ export class SheetPlaces {
   describe(row: number, column: number): Described {
     const heading = this.headingOf(row, column);
     const label = this.labelOf(row, column);
-    const told = this.roleIn(heading);
-    const role = told ?? this.roleIn(label);
-    return {
-      heading,
-      label,
-      unit: this.unitOf(row, column),
-      role,
-      toldBy: told ? "heading" : role ? "label" : undefined,
-    };
+    return { heading, label, unit: this.unitOf(row, column), ...this.roleAt(row, column) };
+  }
+
+  /** What a cell holds, and whether its column's heading or its row's label says so. */
+  roleAt(row: number, column: number): Pick<Described, "role" | "toldBy"> {
+    const heading = this.headingOf(row, column);
+    const told = heading === "" ? undefined : this.roleIn(heading);
+    if (told && !this.#standsAlone(row)) return { role: told, toldBy: "heading" };
+    const label = this.labelOf(row, column);
+    const role = label === "" ? undefined : this.roleIn(label);
+    // Below a table, “Truck payload, 2.6” is no further line of it.
+    if (role && (!told || PARAMETERS.has(role))) return { role, toldBy: "label" };
+    return { role: told, toldBy: told && "heading" };
+  }
+
+  /** Whether a row is no more than a label, a number, and perhaps what is worked out from it. */
+  #standsAlone(row: number): boolean {
+    const known = this.#alone.get(row);
+    if (known !== undefined) return known;
+    let numbers = 0;
+    for (let column = this.grid.left; column <= this.grid.right && numbers <= 2; column++) {
+      if (this.grid.number(row, column) !== undefined) numbers++;
+    }
+    this.#alone.set(row, numbers <= 2);
+    return numbers <= 2;
   }
 
   /** The row of headings that a cell stands below. */
@@ -88,7 +105,7 @@ export class SheetPlaces {
         if (isOpen) break;
         continue;
       }
-      if (label === "" || this.#named(text) === undefined) label = text;
+      label = text;
     }
     return this.#named(label) && label.length < 4 ? "" : label;
   }

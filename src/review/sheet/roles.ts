@@ -76,6 +76,23 @@ const WORDS: readonly (readonly [role: Role, words: RegExp])[] = [
   ["price", /\bprice\b|\bcharge\b|\bsell\b/],
 ];
 
+/** What is told of a whole sheet or job, rather than of one line of it: there a label says more than the heading. */
+export const PARAMETERS: ReadonlySet<Role> = new Set<Role>([
+  "border height",
+  "density",
+  "margin",
+  "markup",
+  "overhead",
+  "overlap",
+  "payload",
+  "roll length",
+  "roll width",
+  "spacing",
+  "tax",
+  "trench depth",
+  "waste",
+]);
+
 /** What a heading or a label says a cell holds; undefined where it says nothing of the trade. */
 export function roleOf(heading: string): Role | undefined {
   const whole = heading.toLowerCase();

@@ -23,7 +23,6 @@ const SUBJECTS = {
   delivery: { words: /\b(deliver\w*|freight|trucking|drop fee)\b/i, functions: [] },
   "clean-up": { words: /\b(clean[\s-]?up|cleaning|sweep\w*)\b/i, functions: [] },
   waste: { words: /\b(waste|low spots|overage|extra stone)\b/i, functions: [] },
-  money: { words: /\b(price|cost|total|charge|\$)\b/i, functions: ["PRICE_MARKUP", "PRICE_MARGIN"] },
 } as const satisfies Record<string, { words: RegExp; functions: readonly string[] }>;
 
 export type Subject = keyof typeof SUBJECTS;

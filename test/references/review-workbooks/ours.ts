@@ -28,6 +28,18 @@ export function ours(most = Number.POSITIVE_INFINITY): WorkbookInput {
         stoneSize: "0.75",
       },
     },
+    {
+      ...blankForm(),
+      name: "Corner bed",
+      typed: { length: "24", width: `6' 6"`, cornerRadius: `24"`, roundedCorners: "2", waste: "5%" },
+    },
+    {
+      ...blankForm(),
+      name: "Bent bed",
+      way: "widths",
+      typed: { spacing: "4", corners: "2", stone: "pea gravel", stoneSize: "0.375" },
+      widths: ["3'", `4' 6"`, "5.5", "4 ft", "3.5"],
+    },
   ];
   return { sheets: beds.slice(0, most).map(sheetOf) };
 }

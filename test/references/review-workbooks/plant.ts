@@ -1,6 +1,6 @@
 import { fromCol, parseA1Ref, toCol, translateFormulaToR1C1 } from "@borgar/fx";
 import type { CellValue, WorkbookFacts } from "../../../src/review/facts";
-import type { SheetInput, WorkbookInput } from "../../reviewWorkbook";
+import { type CellText, contentOf, type SheetInput, type WorkbookInput } from "../../reviewWorkbook";
 
 /** A cell of a workbook that is written down, from 0. */
 export interface Spot {
@@ -36,9 +36,10 @@ type Random = () => number;
 const pick = <Item>(items: readonly Item[], random: Random): Item | undefined =>
   items[Math.floor(random() * items.length)];
 
-const isFormula = (content: CellValue | null | undefined): content is string =>
+const isFormula = (content: CellText | undefined): content is string =>
   typeof content === "string" && content.startsWith("=");
-const contentAt = ({ input }: Field, { sheet, row, column }: Spot) => input.sheets[sheet]?.rows[row]?.[column] ?? "";
+const contentAt = ({ input }: Field, { sheet, row, column }: Spot) =>
+  contentOf(input.sheets[sheet]?.rows[row]?.[column]);
 const valueAt = ({ facts }: Field, { sheet, row, column }: Spot): CellValue =>
   facts.sheets[sheet]?.used?.values[row]?.[column] ?? "";
 const numberAt = (field: Field, spot: Spot): number | undefined => {
@@ -470,8 +471,7 @@ export const slips: Readonly<
         typeof sheet.rows[head + 1]?.[3] === "number" &&
         typeof sheet.rows[head + 1]?.[4] === "number" &&
         sheet.rows[head]?.[1] === "Unit";
-      const isData = (row: readonly (CellValue | null)[]) =>
-        row.length > 6 && row.some(isFormula) && !row.includes("Total");
+      const isData = (row: readonly CellText[]) => row.length > 6 && row.some(isFormula) && !row.includes("Total");
       if (isAcross) {
         const columns = sheet.rows[head]!.flatMap((one, column) =>
           column > 1 && one !== "" && one !== "All beds" ? [column] : [],
@@ -484,7 +484,7 @@ export const slips: Readonly<
         return {
           input: withCells(
             field.input,
-            rows.map((row) => [{ sheet: 0, row, column: to }, sheet.rows[row]![from] ?? ""]),
+            rows.map((row) => [{ sheet: 0, row, column: to }, contentOf(sheet.rows[row]![from])]),
           ),
           at: rows.flatMap((row) => [
             { sheet: 0, row, column: to },
@@ -508,7 +508,7 @@ export const slips: Readonly<
       return {
         input: withCells(
           field.input,
-          columns.map((column) => [{ sheet: 0, row: to, column }, sheet.rows[from]![column] ?? ""]),
+          columns.map((column) => [{ sheet: 0, row: to, column }, contentOf(sheet.rows[from]![column])]),
         ),
         at: columns.flatMap((column) => [
           { sheet: 0, row: to, column },
