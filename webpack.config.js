@@ -30,7 +30,11 @@ export default (env, { mode = "production" }) => ({
       { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
     ],
   },
-  optimization: { minimizer: [new EsbuildPlugin({ target: "es2022", legalComments: "none" })] },
+  optimization: {
+    minimizer: [new EsbuildPlugin({ target: "es2022", legalComments: "eof" })],
+    // The entries stand on one page and share the chunks they fetch, so a module must be the same for all of them.
+    usedExports: "global",
+  },
   // The practice grid is large and says so while it loads; what the office loads has its own budget test.
   performance: { hints: false },
   plugins: [

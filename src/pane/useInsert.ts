@@ -13,6 +13,10 @@ export type Word =
   | { readonly kind: "done"; readonly text: string }
   | { readonly kind: "trouble"; readonly text: string };
 
+/** The host keeps a request waiting as long as a cell is open for typing. */
+const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
+const WAITING_AFTER_MS = 2500;
+
 const NOTHING: Word = { kind: "none" };
 
 /** Inserting, what stands in the way of it, and taking it back. */
@@ -24,11 +28,14 @@ export function useInsert() {
   const attempt = async (text: string, deed: () => Promise<Word>) => {
     setInTheWay(undefined);
     setWord({ kind: "working", text });
+    const waiting = setTimeout(() => setWord({ kind: "working", text: WAITING }), WAITING_AFTER_MS);
     try {
       setWord(await deed());
     } catch (error) {
       if (!(error instanceof WorkbookTrouble)) throw error;
       setWord({ kind: "trouble", text: error.message });
+    } finally {
+      clearTimeout(waiting);
     }
   };
 

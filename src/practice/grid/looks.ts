@@ -51,6 +51,20 @@ export class GridLooks implements LooksPort {
     sheetOf(this.grid, area.sheetId).setRowHeightsForced(area.row, area.rowCount, pointsToPixels(points));
   }
 
+  rowHidden(sheetId: string, row: number): boolean {
+    return !worksheetOf(this.grid, sheetId).getRowVisible(row);
+  }
+
+  columnHidden(sheetId: string, column: number): boolean {
+    return !worksheetOf(this.grid, sheetId).getColVisible(column);
+  }
+
+  setRowsHidden(area: Area, hidden: boolean): void {
+    const sheet = sheetOf(this.grid, area.sheetId);
+    if (hidden) sheet.hideRows(area.row, area.rowCount);
+    else sheet.showRows(area.row, area.rowCount);
+  }
+
   fitRows(area: Area): void {
     const held = heldPart(this.grid, area);
     if (held) sheetOf(this.grid, area.sheetId).setRowAutoHeight(held.row, held.rowCount);

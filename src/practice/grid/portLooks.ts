@@ -39,6 +39,10 @@ export interface LooksPort {
   rowHeight(sheetId: string, row: number): number;
   setRowHeight(area: Area, points: number): void;
   fitRows(area: Area): void;
+  /** Whether the row does not show, by hand or by a filter. */
+  rowHidden(sheetId: string, row: number): boolean;
+  columnHidden(sheetId: string, column: number): boolean;
+  setRowsHidden(area: Area, hidden: boolean): void;
 }
 
 /** A rule that dresses cells where a plain formula, written for the first cell of the area, holds. */

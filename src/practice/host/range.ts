@@ -32,7 +32,9 @@ type Carried = Members<
   | "getMergedAreasOrNullObject"
   | "getOffsetRange"
   | "getResizedRange"
+  | "getColumnProperties"
   | "getRow"
+  | "getRowProperties"
   | "getTables"
   | "setCellProperties"
   | "setCellProperties"
@@ -140,6 +142,27 @@ export class Range extends RangeContents implements Carried {
 
   private areaOf(other: Range | string): Area {
     return typeof other === "string" ? areaAt(this.context.session, this.place.sheetId, other) : other.place;
+  }
+
+  /** Which rows do not show; nothing else can be asked for here. */
+  getRowProperties(asked: Excel.RowPropertiesLoadOptions): ClientResult<Excel.RowProperties[]> {
+    return new ClientResult(this.context, "Range.getRowProperties", () => {
+      const { sheetId, row, rowCount } = carriable(this.place);
+      if (!asked.rowHidden) throw refuse("InvalidArgument");
+      const { looks } = this.context.session.grid;
+      return Array.from({ length: rowCount }, (_, index) => ({ rowHidden: looks.rowHidden(sheetId, row + index) }));
+    });
+  }
+
+  getColumnProperties(asked: Excel.ColumnPropertiesLoadOptions): ClientResult<Excel.ColumnProperties[]> {
+    return new ClientResult(this.context, "Range.getColumnProperties", () => {
+      const { sheetId, column, columnCount } = carriable(this.place);
+      if (!asked.columnHidden) throw refuse("InvalidArgument");
+      const { looks } = this.context.session.grid;
+      return Array.from({ length: columnCount }, (_, index) => ({
+        columnHidden: looks.columnHidden(sheetId, column + index),
+      }));
+    });
   }
 
   getMergedAreasOrNullObject(): RangeAreas {

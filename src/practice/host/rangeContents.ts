@@ -20,6 +20,7 @@ type Carried = Members<
   | "merge"
   | "numberFormat"
   | "rowCount"
+  | "rowHidden"
   | "rowIndex"
   | "select"
   | "text"
@@ -47,6 +48,7 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
     return {
       properties: {
         address: () => addressOf(session, this.place),
+        rowHidden: () => looks.rowHidden(this.place.sheetId, this.place.row),
         rowIndex: () => this.place.row,
         columnIndex: () => this.place.column,
         rowCount: () => this.place.rowCount,
@@ -68,6 +70,18 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
 
   get address(): string {
     return this.loadedValue("address");
+  }
+
+  /** Whether the first row does not show; set, it is that of all of them. */
+  get rowHidden(): boolean {
+    return this.loadedValue("rowHidden");
+  }
+
+  set rowHidden(given: boolean) {
+    this.assign("rowHidden", given, () => {
+      this.context.session.checkWritable(this.place.sheetId);
+      this.context.session.grid.looks.setRowsHidden(this.place, given);
+    });
   }
 
   get rowIndex(): number {

@@ -11,18 +11,27 @@ import type { HostTable } from "./session";
 /** A table; the practice workbook knows where it lies, and draws none. */
 export class Table
   extends Placed<HostTable>
-  implements Members<Excel.Table, "delete" | "getRange" | "isNullObject" | "name">
+  implements Members<Excel.Table, "delete" | "getRange" | "isNullObject" | "name" | "showHeaders" | "showTotals">
 {
   constructor(context: RequestContext, location: string, find: () => HostTable | null, isFound = false) {
     super(context, "Table", location, find, isFound);
   }
 
   protected loadable(): Loadable {
-    return { properties: { name: () => this.place.name } };
+    return { properties: { name: () => this.place.name, showHeaders: () => true, showTotals: () => false } };
   }
 
   get name(): string {
     return this.loadedValue("name");
+  }
+
+  /** The tables of the practice workbook have a heading row and no row of totals. */
+  get showHeaders(): boolean {
+    return this.loadedValue("showHeaders");
+  }
+
+  get showTotals(): boolean {
+    return this.loadedValue("showTotals");
   }
 
   getRange(): Range {

@@ -1,0 +1,80 @@
+import { cautions } from "../sheets/cautions";
+import type { Place } from "../workbook/place";
+import { Choices } from "./Choices";
+import { Details } from "./Details";
+import { InsertBar } from "./InsertBar";
+import { Measurements } from "./Measurements";
+import { Result } from "./Result";
+import { useDrawing } from "./useDrawing";
+import { useForm } from "./useForm";
+import { useInsert } from "./useInsert";
+
+/** Measure a bed, look at what it comes to, and insert it. */
+export function EstimateScreen() {
+  const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = useForm();
+  const { word, inTheWay, canTakeBack, insert, draw, takeBack, cancel } = useInsert();
+  const drawing = useDrawing();
+
+  const tryToInsert = (place: Place) => {
+    showAll();
+    if (preview.estimate) void insert(form, place, preview.plan && drawing.draw);
+    else requestAnimationFrame(focusFirstProblem);
+  };
+  const onType = (field: Parameters<typeof problemAt>[0], text: string) => fill({ [field]: text });
+
+  return (
+    <>
+      <header>
+        <h1>Stone bed estimate</h1>
+        <button type="button" onClick={startNewBed}>
+          New bed
+        </button>
+      </header>
+      <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
+      <Choices form={form} onFill={fill} />
+      <Details form={form} problemAt={problemAt} onType={onType} />
+      <Result preview={preview} />
+      {shownProblems.length > 0 && (
+        <div class="notice trouble" role="alert">
+          <p>Before this can be inserted:</p>
+          <ul>
+            {shownProblems.map(({ place, message }) => (
+              <li key={place}>{message}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <details>
+        <summary>Cautions</summary>
+        <p class="below">Local codes, the ticket and licensed practice rule over anything here.</p>
+        <dl class="cautions">
+          {cautions.map(({ about, text }) => (
+            <>
+              <dt key={about}>{about}</dt>
+              <dd>{text}</dd>
+            </>
+          ))}
+        </dl>
+      </details>
+      <InsertBar
+        word={word}
+        inTheWay={inTheWay}
+        canTakeBack={canTakeBack}
+        newSheetName={form.name.trim() || "Estimate"}
+        block={drawing.block}
+        onSelect={() => void drawing.look()}
+        onDraw={() => void draw(drawing.draw)}
+        onInsert={tryToInsert}
+        onTakeBack={() => void takeBack()}
+        onCancel={cancel}
+      />
+    </>
+  );
+}
+
+/** Brings the person to the first field that stands in the way, opening what hides it. */
+function focusFirstProblem(): void {
+  const field = document.querySelector<HTMLElement>(".bedrow [aria-invalid=true]");
+  field?.closest("details")?.setAttribute("open", "");
+  field?.focus();
+}

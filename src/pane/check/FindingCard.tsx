@@ -1,0 +1,95 @@
+import { useState } from "preact/hooks";
+import type { Change, Finding, Level } from "../../review/finding";
+import { cellAddress } from "../../sheets/address";
+import { goTo } from "../../workbook/goTo";
+import { TextField } from "../Field";
+
+interface FindingCardProps {
+  readonly finding: Finding;
+  readonly onFix: () => void;
+  readonly onDismiss: (reason: string) => void;
+}
+
+const LEVELS: Readonly<Record<Level, string>> = { slip: "Slip", odd: "Odd", question: "Question" };
+const MOST_SHOWN = 6;
+
+/** One finding: where, what was seen, why it matters, what to do; with its fix and a way to let it be. */
+export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
+  const [reason, setReason] = useState<string>();
+  const { level, title, where, places, seen, matters, todo, fix } = finding;
+  const [first] = places;
+  return (
+    <article class={`finding ${level}`}>
+      <h2>
+        <span class="level">{LEVELS[level]}</span> {title}
+      </h2>
+      <p>
+        <button type="button" disabled={!first} onClick={() => first && void goTo(first)}>
+          Go to {where}
+        </button>
+      </p>
+      <p>{seen}</p>
+      <p>{matters}</p>
+      <p>
+        <strong>{todo}</strong>
+      </p>
+      {fix && <Fix fix={fix} onFix={onFix} />}
+      {reason === undefined ? (
+        <p class="row">
+          <button type="button" onClick={() => setReason("")}>
+            Let it be…
+          </button>
+        </p>
+      ) : (
+        <div class="row">
+          <TextField
+            label="Why it may stay"
+            value={reason}
+            placeholder="such as agreed with the customer"
+            onType={setReason}
+          />
+          <button type="button" disabled={reason.trim() === ""} onClick={() => onDismiss(reason)}>
+            Let it be
+          </button>
+          <button type="button" onClick={() => setReason(undefined)}>
+            Cancel
+          </button>
+        </div>
+      )}
+    </article>
+  );
+}
+
+function Fix({ fix, onFix }: { fix: readonly Change[]; onFix: () => void }) {
+  return (
+    <details>
+      <summary>A safe fix</summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Cell</th>
+            <th scope="col">Now</th>
+            <th scope="col">After</th>
+          </tr>
+        </thead>
+        <tbody>
+          {fix.slice(0, MOST_SHOWN).map((change) => (
+            <tr key={change.sheet + cellAddress(change)}>
+              <th scope="row">
+                {change.sheet}!{cellAddress(change)}
+              </th>
+              <td>{String(change.before)}</td>
+              <td>{String(change.after)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {fix.length > MOST_SHOWN && <p class="below">and {fix.length - MOST_SHOWN} more cells.</p>}
+      <p class="row">
+        <button type="button" class="main" onClick={onFix}>
+          Write the fix
+        </button>
+      </p>
+    </details>
+  );
+}

@@ -1,0 +1,106 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { SOILS } from "../../quantities/soil";
+import { STONES } from "../../quantities/stone";
+import { type Dismissal, dismiss, type Sorted, sortDismissed } from "../../review/dismissals";
+import type { Scope } from "../../review/facts";
+import type { Finding } from "../../review/finding";
+import { knowledgeOf } from "../../review/knowledge";
+import { reportRows } from "../../review/report";
+import { type Progress, type Review, review } from "../../review/review";
+import { runInSlices } from "../../review/run";
+import { checkReport } from "../../sheets/checkReport";
+import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
+import { readDismissals, writeDismissals } from "../../workbook/dismissals";
+import { insertPlan } from "../../workbook/insert";
+import { readWorkbook, scopeOf } from "../../workbook/readWorkbook";
+import { WorkbookTrouble } from "../../workbook/trouble";
+
+const KNOWLEDGE = knowledgeOf(STONES, SOILS);
+
+/** The day as it is kept with a dismissal, such as 2026-03-02. */
+const today = () => new Date().toLocaleDateString("en-CA");
+
+/** Checking, what was found, and what the person makes of it. */
+export function useCheck() {
+  const [scope, setScope] = useState<Scope["kind"]>("workbook");
+  const [progress, setProgress] = useState<Progress>();
+  const [found, setFound] = useState<Review>();
+  const [dismissals, setDismissals] = useState<readonly Dismissal[]>([]);
+  const [written, setWritten] = useState<WrittenChanges>();
+  const [word, setWord] = useState<{ readonly text: string; readonly trouble: boolean }>();
+  const stop = useRef<AbortController>(undefined);
+
+  const attempt = async (deed: () => Promise<string | undefined>) => {
+    try {
+      const text = await deed();
+      setWord(text ? { text, trouble: false } : undefined);
+    } catch (error) {
+      if (!(error instanceof WorkbookTrouble)) throw error;
+      setWord({ text: error.message, trouble: true });
+    } finally {
+      setProgress(undefined);
+    }
+  };
+
+  const check = () =>
+    attempt(async () => {
+      setProgress({ done: 0, what: "Reading the workbook" });
+      const read = await readWorkbook();
+      setDismissals(await readDismissals());
+      stop.current = new AbortController();
+      const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope) });
+      const result = await runInSlices(steps, { onProgress: setProgress, signal: stop.current.signal });
+      setFound(result);
+      return result ? undefined : "Stopped. Nothing is shown, since half a check would look like a whole one.";
+    });
+
+  const keep = (next: readonly Dismissal[], text: string) =>
+    attempt(async () => {
+      await writeDismissals(next);
+      setDismissals(next);
+      return text;
+    });
+
+  useEffect(() => () => stop.current?.abort(), []);
+
+  const sorted: Sorted | undefined = found && sortDismissed(found.findings, dismissals);
+  return {
+    scope,
+    setScope,
+    progress,
+    word,
+    found,
+    sorted,
+    canTakeBack: written?.title,
+    check,
+    stop: () => stop.current?.abort(),
+    dismiss: (finding: Finding, reason: string) =>
+      keep([...dismissals, dismiss(finding, reason, today())], `Dismissed: ${finding.title}.`),
+    bringBack: ({ key, title }: Dismissal) =>
+      keep(
+        dismissals.filter((other) => other.key !== key),
+        `Shown again: ${title}.`,
+      ),
+    fix: (finding: Finding) =>
+      attempt(async () => {
+        setWritten(await writeChanges(finding.title, finding.fix ?? []));
+        await check();
+        return `Written: ${finding.title}, ${finding.where}.`;
+      }),
+    takeBack: () =>
+      attempt(async () => {
+        if (!written) return undefined;
+        await takeBackChanges(written);
+        setWritten(undefined);
+        await check();
+        return `Taken back: ${written.title}.`;
+      }),
+    report: () =>
+      attempt(async () => {
+        if (!sorted || !found) return undefined;
+        const lines = reportRows(sorted, found.unchecked, today());
+        const inserted = await insertPlan((at) => checkReport(lines, at), { kind: "new sheet", name: "Sheet check" });
+        return inserted.done ? `The report stands on ${inserted.sheetName}.` : undefined;
+      }),
+  };
+}
