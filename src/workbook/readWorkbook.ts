@@ -44,7 +44,8 @@ export async function readWorkbook(): Promise<ReadWorkbook> {
 }
 
 function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {
-  const used = worksheet.getUsedRangeOrNullObject(true);
+  // On a blank sheet this is its first cell, so that its rows and columns can be asked for in the same sync.
+  const used = worksheet.getUsedRange(true);
   used.load("rowIndex,columnIndex,values,formulas,text,numberFormat,valueTypes");
   const merged = used.getMergedAreasOrNullObject();
   merged.load("address");
@@ -58,7 +59,8 @@ function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {
         visibility: worksheet.visibility as SheetFacts["visibility"],
         protected: worksheet.protection.protected,
       };
-      if (used.isNullObject) return { ...facts, hiddenRows: [], hiddenColumns: [], merged: [] };
+      if (used.values.every((row) => row.every((value) => value === "")))
+        return { ...facts, hiddenRows: [], hiddenColumns: [], merged: [] };
       const { rowIndex: row, columnIndex: column, text, numberFormat, valueTypes } = used;
       return {
         ...facts,

@@ -21,6 +21,7 @@ type Carried = Members<
   | "getCell"
   | "getRange"
   | "getRangeByIndexes"
+  | "getUsedRange"
   | "getUsedRangeOrNullObject"
   | "id"
   | "isNullObject"
@@ -143,6 +144,15 @@ export class Worksheet extends Placed<string> implements Carried {
   getCell(row: number, column: number): Range {
     return new Range(this.context, "Worksheet.getCell", () => {
       return onSheet({ sheetId: this.facts().id, row, column, rowCount: 1, columnCount: 1 });
+    });
+  }
+
+  /** What is used of the sheet; its first cell where nothing is. */
+  getUsedRange(valuesOnly = false): Range {
+    return new Range(this.context, "Worksheet.getUsedRange", () => {
+      const sheetId = this.facts().id;
+      const first = { sheetId, row: 0, column: 0, rowCount: 1, columnCount: 1 };
+      return this.context.session.grid.cells.used(sheetId, valuesOnly) ?? first;
     });
   }
 
