@@ -6,7 +6,7 @@ type Screen = "estimate" | "check";
 
 const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
   { screen: "estimate", label: "Estimate a bed" },
-  { screen: "check", label: "Look over the workbook" },
+  { screen: "check", label: "Check the sheets" },
 ];
 
 export function App() {

@@ -1,6 +1,6 @@
 import { compose, type DraftRow } from "./compose";
 import type { Anchor, LookName, Plan } from "./plan";
-import { typed } from "./typed";
+import { sentence } from "./typed";
 
 /** A row of a report as the check gives it; every cell is plain text. */
 export interface ReportLine {
@@ -20,7 +20,13 @@ const LOOKS: Readonly<Record<ReportLine["kind"], LookName | undefined>> = {
 export function checkReport(lines: readonly ReportLine[], at: Anchor): Plan {
   const rows = lines.map(({ kind, cells }): DraftRow => {
     const look = LOOKS[kind];
-    return { ...(look && { look }), cells: cells.map((text) => ({ content: typed(text) })) };
+    return {
+      ...(look && { look }),
+      cells: cells.map((text) => ({
+        content: sentence(text),
+        ...(kind === "finding" && { look: "wrapped" as const }),
+      })),
+    };
   });
   return compose({ title: "report of the check", subject: "" }, rows, WIDTHS, at);
 }

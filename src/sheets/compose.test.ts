@@ -52,7 +52,11 @@ test.each([
   ["8.5 %", 0.085],
   ["", ""],
   ["  ", ""],
-  [`18' 6"`, `'18' 6"`],
+  [`18' 6"`, `18' 6"`],
+  ["9.8 m", "9.8 m"],
+  ["Mar 5", "'Mar 5"],
+  ["5 a", "'5 a"],
+  [`=1'`, `'=1'`],
   // Left to itself the host would read these as a date, a formula, a formula, a formula.
   ["1/2", "'1/2"],
   ["=1+1", "'=1+1"],

@@ -10,6 +10,8 @@ export interface Look {
   readonly align?: "Left" | "Right";
   /** Steps in from the cell's edge, so that a unit does not touch the number before it. */
   readonly indent?: number;
+  /** Breaks long text into lines, and keeps it at the top of its cell. */
+  readonly wrap?: boolean;
   /** A rule above the cells. */
   readonly ruleAbove?: string;
 }
@@ -27,6 +29,7 @@ export const looks: Readonly<Record<LookName, Look>> = {
   note: { color: "#5A635E", italic: true, align: "Left", indent: 1 },
   aside: { color: "#5A635E", italic: true, align: "Right" },
   caution: { color: "#1B1B1B" },
+  wrapped: { color: "#1B1B1B", wrap: true },
   warning: { color: "#8A2B00", bold: true },
 };
 

@@ -16,6 +16,7 @@ export type LookName =
   | "note"
   | "aside"
   | "warning"
+  | "wrapped"
   | "caution";
 
 export const numberFormats = {

@@ -1,5 +1,9 @@
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const PLAIN_SHARE = /^(\d+\.?\d*|\.\d+)\s*%$/;
+/** A length with its mark or unit at the end, which no host takes for anything else. */
+const TAPE_TEXT = /^[\d½¼¾⅛⅜⅝⅞][^=]*(?:['"′″’”]|ft|feet|foot|in|inch|inches|yd|yards?|cm|mm|m)$/i;
+/** Longer text with words in it is never taken for a number or a date. */
+const LONGEST_NUMBER = 20;
 
 /**
  * What to write into a cell so that it holds what a person typed, and nothing else: a plain number or share
@@ -11,7 +15,13 @@ export function typed(text: string): string | number {
   if (trimmed === "") return "";
   if (PLAIN_NUMBER.test(trimmed) && Number.isFinite(Number(trimmed))) return Number(trimmed);
   if (PLAIN_SHARE.test(trimmed)) return Number.parseFloat(trimmed) / 100;
-  return `'${trimmed}`;
+  return TAPE_TEXT.test(trimmed) ? trimmed : `'${trimmed}`;
+}
+
+/** What to write so that a cell shows a sentence, whatever it begins with. */
+export function sentence(text: string): string {
+  const couldTurn = /^[=+\-@']/.test(text) || (text.length <= LONGEST_NUMBER && /\d/.test(text));
+  return couldTurn ? `'${text}` : text;
 }
 
 /** Text inside a formula: quoted, with its quotes doubled. */

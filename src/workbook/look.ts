@@ -24,7 +24,10 @@ function part(range: Excel.Range, area: { row: number; column: number; rows: num
   return range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
 }
 
-function dress({ format }: Excel.Range, { fill, color, bold, italic, size, align, indent, ruleAbove }: Look): void {
+function dress(
+  { format }: Excel.Range,
+  { fill, color, bold, italic, size, align, indent, wrap, ruleAbove }: Look,
+): void {
   if (fill) format.fill.color = fill;
   if (color) format.font.color = color;
   if (bold !== undefined) format.font.bold = bold;
@@ -32,6 +35,10 @@ function dress({ format }: Excel.Range, { fill, color, bold, italic, size, align
   if (size) format.font.size = size;
   if (align) format.horizontalAlignment = align;
   if (indent) format.indentLevel = indent;
+  if (wrap) {
+    format.wrapText = true;
+    format.verticalAlignment = "Top";
+  }
   if (ruleAbove) {
     const border = format.borders.getItem(RULE_ABOVE);
     border.style = "Continuous";

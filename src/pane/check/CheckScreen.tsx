@@ -10,28 +10,28 @@ const scopes = [
   { value: "area", label: "The selected cells" },
 ];
 
-/** Looks over the sheets that the office really uses: what is wrong, what is odd, and what is missing. */
+/** Checks the sheets that the office really uses: what is wrong, what is odd, and what is missing. */
 export function CheckScreen() {
   const check = useCheck();
   const { progress, word, found, sorted } = check;
   return (
     <>
       <header>
-        <h1>Look over the workbook</h1>
+        <h1>Check the sheets</h1>
       </header>
       <p class="below">
         Finds slips of the keys and things that do not fit a stone bed. Nothing is changed by itself, and what was not
         looked at stands at the end.
       </p>
       <Select
-        label="What to look over"
+        label="What to check"
         value={check.scope}
         options={scopes}
         onChoose={(scope) => check.setScope(scope as Scope["kind"])}
       />
       <p class="row">
         <button type="button" class="main" disabled={progress !== undefined} onClick={() => void check.check()}>
-          Look it over
+          Check
         </button>
         {progress && (
           <button type="button" onClick={check.stop}>
