@@ -9,7 +9,7 @@ import type { Knowledge } from "./knowledge";
 import { type Family, familiesOf } from "./sheet/family";
 import { linesAcross, linesDown } from "./sheet/lines";
 import { findMeasures, type Measure } from "./sheet/measures";
-import { type Outlier, outliersOf } from "./sheet/outliers";
+import { type Outlier, outliersOf, withoutOpenEnds } from "./sheet/outliers";
 
 /** Works out a worksheet function of ours; undefined for one it does not know. */
 export type CallFunction = (name: string, given: readonly Value[]) => Value | undefined;
@@ -68,7 +68,7 @@ export class Study {
         }
       }
     }
-    const study = new Study(book, knowledge, readers, families, outliers, summing, call);
+    const study = new Study(book, knowledge, readers, families, withoutOpenEnds(outliers, families), summing, call);
     study.#measures = yield* part(findMeasures(study), 1, 1);
     return study;
   }

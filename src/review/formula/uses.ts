@@ -2,7 +2,7 @@ import type { Cell } from "../book";
 import type { Study } from "../study";
 import type { Pattern } from "./pattern";
 import type { Reference } from "./reference";
-import { calledName, isCall, isReference, type Tree, walk } from "./tree";
+import { calledName, isBinary, isCall, isReference, type Tree, walk } from "./tree";
 
 /** One reference in a formula, and the parts of the formula around it. */
 export interface Use {
@@ -72,4 +72,15 @@ export function callAround({ tree, around }: Use): { readonly name: string; read
     inner = part;
   }
   return undefined;
+}
+
+/** Whether a formula looks first if a cell is blank, with `B4=""` or ISBLANK: then a blank is an answer. */
+export function asksFirst(pattern: Pattern, text: string | undefined): boolean {
+  return usesOf(pattern).some(({ reference, around }) => {
+    const parent = around.at(-1) ?? null;
+    if (reference.text !== text) return false;
+    if (isCall(parent)) return calledName(parent) === "ISBLANK";
+    const isCompared = isBinary(parent) && /^(=|<>)$/.test(parent.operator);
+    return isCompared && parent.arguments.some((one) => one?.type === "Literal" && one.value === "");
+  });
 }

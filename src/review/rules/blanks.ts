@@ -1,6 +1,5 @@
-import type { Book, Cell } from "../book";
-import { calledName, isBinary, isCall } from "../formula/tree";
-import { usesOf } from "../formula/uses";
+import type { Cell } from "../book";
+import { asksFirst } from "../formula/uses";
 import { type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
@@ -53,7 +52,9 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
     }
     for (const place of blank) {
       const cell: Cell | undefined = readBy(book, family, member)[place];
-      if (!cell || expectsBlank(book, member, place) || study.isOutlier(cell)) continue;
+      if (!cell || study.isOutlier(cell)) continue;
+      const pattern = book.patternAt(member.sheet, member.row, member.column)!;
+      if (asksFirst(pattern, pattern.references[place]?.text)) continue;
       yield observe(study, cell, member);
     }
   }
@@ -100,20 +101,4 @@ function isFilled({ book }: Study, family: Family, place: number, member: Cell, 
   const isFormula = book.patternAt(sheet, row, column) !== undefined;
   if (isFormula) return how !== "typed";
   return !book.grids[sheet]!.isBlank(row, column);
-}
-
-/** Whether a formula looks first if the cell is blank: then a blank is an answer. */
-function expectsBlank(book: Book, member: Cell, place: number): boolean {
-  const pattern = book.patternAt(member.sheet, member.row, member.column)!;
-  const text = pattern.references[place]?.text;
-  return usesOf(pattern).some(({ reference, around }) => {
-    const parent = around.at(-1) ?? null;
-    if (reference.text !== text) return false;
-    if (isCall(parent)) return calledName(parent) === "ISBLANK";
-    return (
-      isBinary(parent) &&
-      /^(=|<>)$/.test(parent.operator) &&
-      parent.arguments.some((one) => one?.type === "Literal" && one.value === "")
-    );
-  });
 }

@@ -5,6 +5,7 @@ import { density } from "./density";
 import { depthSense } from "./depthSense";
 import { depthUnit } from "./depthUnit";
 import { doubleCount } from "./doubleCount";
+import { emptyFactor } from "./emptyFactor";
 import { errors } from "./errors";
 import { exampleRate } from "./exampleRate";
 import { hiddenInTotal } from "./hiddenInTotal";
@@ -34,6 +35,7 @@ export const rules: readonly Rule[] = [
   numberAsText,
   errors,
   blanks,
+  emptyFactor,
   sliding,
   hiddenInTotal,
   roundedDown,

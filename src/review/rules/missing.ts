@@ -110,13 +110,15 @@ export const missing: Rule = {
       if (!isPriced(study, grid.index)) continue;
       for (const question of QUESTIONS) {
         const given = largest(own.get(question.given) ?? []);
-        if (!given || given.most <= 0) continue;
+        if (!given?.most || given.most <= 0) continue;
         if (question.wanted === "notice") {
           if (!circle.some((sheet) => speaksOfNotice(study, sheet))) yield observe(grid.index, question, given, []);
           continue;
         }
         const wanted = spokenOf(question.wanted);
-        if (!wanted.some(({ most }) => most > 0)) yield observe(grid.index, question, given, wanted);
+        // A note such as "delivery included" is an answer.
+        if (!wanted.some(({ most }) => most === undefined || most > 0))
+          yield observe(grid.index, question, given, wanted);
       }
     }
   },
@@ -152,7 +154,7 @@ const PRICED = new Set<Role>(["cost", "price"]);
 
 const largest = (mentions: readonly Mention[]): Mention | undefined =>
   mentions.reduce<Mention | undefined>(
-    (best, one) => (best === undefined || one.most > best.most ? one : best),
+    (best, one) => (best === undefined || (one.most ?? 0) > (best.most ?? 0) ? one : best),
     undefined,
   );
 

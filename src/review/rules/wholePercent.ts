@@ -38,7 +38,7 @@ export const wholePercent: Rule = {
 function observe(study: Study, cell: Cell, value: number): Observation | undefined {
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
-  const { role, unit } = book.places[cell.sheet]!.describe(cell.row, cell.column);
+  const { role, unit, toldBy } = book.places[cell.sheet]!.describe(cell.row, cell.column);
   const looksLikeShare = (role !== undefined && SHARES.has(role)) || unit?.measures === "share";
   if (!looksLikeShare && !isReadAsShare(study, cell)) return undefined;
   const most = (role && MOST[role]) ?? MOST_OTHERWISE;
@@ -47,7 +47,9 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   const usages = usesThrough(study, cell).flatMap((use) => (use.inRange ? [] : [usageOf(study, use)]));
   if (usages.includes("divided by 100")) return undefined;
   // 1.08 times the stone is how some write 8 % of waste.
-  const isUsed = usages.includes("share") || (looksLikeShare && value >= MOST_OTHERWISE && usages.includes("factor"));
+  const isShare = unit?.measures === "share" || toldBy === "heading" || book.places[cell.sheet]!.standsAlone(cell.row);
+  const isUsed =
+    usages.includes("share") || (looksLikeShare && isShare && value >= MOST_OTHERWISE && usages.includes("factor"));
   const isShown =
     grid.format(cell.row, cell.column).includes("%") && usages.length === 0 && looksLikeShare && value > MOST_OTHERWISE;
   if (!isUsed && !isShown) return undefined;

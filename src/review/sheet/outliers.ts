@@ -21,6 +21,23 @@ const MOST_BLANKS = 0.25;
 /** How many rows without what the formula reads are passed over, to look behind a note. */
 const PASSED_OVER = 2;
 
+/**
+ * Blanks beyond the ends of a line across are gaps only where other lines across reach as far: a column of averages
+ * beside the months is none. Asked of all outliers, once all families are known.
+ */
+export function withoutOpenEnds(outliers: readonly Outlier[], families: readonly Family[]): Outlier[] {
+  const reached = new Set<string>();
+  for (const { line, members } of families) {
+    if (line.direction === "across") for (const { column } of members) reached.add(`${line.sheet}:${column}`);
+  }
+  return outliers.filter(({ family, cell, holds }) => {
+    if (holds !== "blank" || family.line.direction !== "across") return true;
+    const columns = family.members.map(({ column }) => column);
+    const isWithin = cell.column > Math.min(...columns) && cell.column < Math.max(...columns);
+    return isWithin || reached.has(`${cell.sheet}:${cell.column}`);
+  });
+}
+
 /** The outliers of a family, from one cell before its first member to one behind its last, or a few. */
 export function outliersOf(book: Book, family: Family): Outlier[] {
   const { line, members } = family;
@@ -28,17 +45,21 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
   const needs = needsOf(book, family);
   if (needs.length === 0) return [];
   const found: Outlier[] = [];
-  const look = (along: number): boolean => {
-    const cell = cellOf(line, along);
-    if (!hasNeeds(book, family, needs, cell)) return false;
-    const holds = holdsOf(book, cell);
-    const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
-    if (pattern && sumsItsOwnLine(book, cell, pattern, line.direction)) return false;
-    if (book.places[cell.sheet]!.isTotalRow(cell.row, cell.column)) return false;
-    if (holds !== undefined) found.push({ family, cell, holds });
-    return true;
-  };
   const [first, last] = [alongOf(line, members[0]!), alongOf(line, members.at(-1)!)];
+  const look = (along: number): "seen" | "passed" | "ended" => {
+    const cell = cellOf(line, along);
+    const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+    const isTotal =
+      (pattern && sumsItsOwnLine(book, cell, pattern, line.direction)) ||
+      book.places[cell.sheet]!.isTotalRow(cell.row, cell.column);
+    if (isTotal) return "ended";
+    if (!hasNeeds(book, family, needs, cell)) return "passed";
+    const holds = holdsOf(book, cell);
+    // A running balance ends where it ends.
+    const isOpenEnd = holds === "blank" && along > last && isRolling(family);
+    if (holds !== undefined && !isOpenEnd) found.push({ family, cell, holds });
+    return "seen";
+  };
   // A running balance has to begin with something else.
   if (!isRolling(family)) outwards(first - 1, line.from, -1, look);
   for (let along = first; along <= last; along++) if (!member.has(along)) look(along);
@@ -52,10 +73,13 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
   return found.filter(({ holds }) => holds !== "blank" || blanksStand);
 }
 
-function outwards(from: number, to: number, step: 1 | -1, look: (along: number) => boolean): void {
+/** Looks on beyond the first or the last member, past a note or two, to where a total ends the line. */
+function outwards(from: number, to: number, step: 1 | -1, look: (along: number) => "seen" | "passed" | "ended"): void {
   let passed = 0;
   for (let along = from; (to - along) * step >= 0 && passed <= PASSED_OVER; along += step) {
-    if (!look(along)) passed++;
+    const found = look(along);
+    if (found === "ended") return;
+    if (found === "passed") passed++;
   }
 }
 

@@ -51,7 +51,7 @@ export class SheetPlaces {
   roleAt(row: number, column: number): Pick<Described, "role" | "toldBy"> {
     const heading = this.headingOf(row, column);
     const told = heading === "" ? undefined : this.roleIn(heading);
-    if (told && !this.#standsAlone(row)) return { role: told, toldBy: "heading" };
+    if (told && !this.standsAlone(row)) return { role: told, toldBy: "heading" };
     const label = this.labelOf(row, column);
     const role = label === "" ? undefined : this.roleIn(label);
     // Below a table, “Truck payload, 2.6” is no further line of it.
@@ -60,7 +60,7 @@ export class SheetPlaces {
   }
 
   /** Whether a row is no more than a label, a number, and perhaps what is worked out from it. */
-  #standsAlone(row: number): boolean {
+  standsAlone(row: number): boolean {
     const known = this.#alone.get(row);
     if (known !== undefined) return known;
     let numbers = 0;

@@ -35,7 +35,7 @@ export type Role =
 
 /** In this order: the first that fits is taken, so what is narrower stands before what is wider. */
 const WORDS: readonly (readonly [role: Role, words: RegExp])[] = [
-  ["unit cost", /\bunit cost\b|\bcost\s*(\/|per|each|a)\b|\brate\b|\bour cost each\b/],
+  ["unit cost", /^each$|\bunit cost\b|\bcost\s*(\/|per|each|a)\b|\brate\b|\bour cost each\b/],
   ["unit price", /\bunit price\b|\bprice\s*(\/|per|each|a)\b|\bsell each\b/],
   ["margin", /\bmargin\b/],
   ["markup", /\bmark[\s-]?up\b/],

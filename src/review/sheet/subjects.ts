@@ -32,8 +32,8 @@ export const subjects = Object.keys(SUBJECTS) as Subject[];
 export interface Mention {
   readonly row: number;
   readonly column: number;
-  /** The largest number that belongs to it: 0 where all are 0 or blank. */
-  readonly most: number;
+  /** The largest number that belongs to it: 0 where all are 0; undefined where it is only spoken of. */
+  readonly most: number | undefined;
 }
 
 /** Notes that are longer than this are prose, and no label of a line. */
@@ -98,30 +98,31 @@ function mostBelow(book: Book, sheet: number, head: number, column: number): num
   const grid = book.grids[sheet]!;
   let most = 0;
   for (let row = head + 1; row <= grid.bottom; row++) {
-    if (
-      book.places[sheet]!.headingRows.some(
-        (heading) => heading.row === row && heading.first <= column && column <= heading.last,
-      )
-    )
-      break;
-    most = Math.max(most, worthOf(book, sheet, row, column));
+    const isNext = book.places[sheet]!.headingRows.some(
+      (heading) => heading.row === row && heading.first <= column && column <= heading.last,
+    );
+    if (isNext) break;
+    most = Math.max(most, worthOf(book, sheet, row, column) ?? 0);
   }
   return most;
 }
 
-function mostBeside(book: Book, sheet: number, row: number, column: number): number {
-  if (isTotalLabel(String(book.grids[sheet]!.value(row, column)))) return 0;
+function mostBeside(book: Book, sheet: number, row: number, column: number): number | undefined {
   const grid = book.grids[sheet]!;
-  let most = 0;
-  for (let right = column + 1; right <= grid.right; right++) most = Math.max(most, worthOf(book, sheet, row, right));
+  if (isTotalLabel(String(grid.value(row, column)))) return 0;
+  let most: number | undefined;
+  for (let right = column + 1; right <= grid.right; right++) {
+    const worth = worthOf(book, sheet, row, right);
+    if (worth !== undefined) most = Math.max(most ?? 0, worth);
+  }
   return most;
 }
 
 /** A unit cost does not make a line that is charged; tape text counts as something. */
-function worthOf(book: Book, sheet: number, row: number, column: number): number {
+function worthOf(book: Book, sheet: number, row: number, column: number): number | undefined {
   const grid = book.grids[sheet]!;
-  const role = book.places[sheet]!.roleIn(book.places[sheet]!.headingOf(row, column));
-  if (role === "unit cost" || role === "unit price" || role === "markup" || role === "margin") return 0;
   const number = grid.number(row, column);
-  return number ?? (/^\s*\d/.test(String(grid.value(row, column))) ? 1 : 0);
+  if (number === undefined) return /^\s*\d/.test(String(grid.value(row, column))) ? 1 : undefined;
+  const { role } = book.places[sheet]!.roleAt(row, column);
+  return role === "unit cost" || role === "unit price" || role === "markup" || role === "margin" ? 0 : number;
 }
