@@ -3,10 +3,7 @@ import { fabricRolls } from "../quantities/fabricRolls";
 import { pins } from "../quantities/pins";
 import { cellError, sound } from "./cellError";
 import { feet, feetOrZero, inches, inchesOrZero } from "./read";
-
-const USUAL_END_LAP_IN = 12;
-const USUAL_PIN_SPACING_IN = 12;
-const USUAL_BAY_FT = 4;
+import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
 /**
  * Strips of fabric side by side across a bed, each lapping the one beside it.

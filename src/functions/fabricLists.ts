@@ -2,10 +2,7 @@ import { rectanglePins } from "../layout/pinPattern";
 import { fabricCuts } from "../quantities/fabricRolls";
 import { cellError } from "./cellError";
 import { feet, inches, inchesOrZero } from "./read";
-
-const USUAL_END_LAP_IN = 12;
-const USUAL_PIN_SPACING_IN = 12;
-const USUAL_BAY_FT = 4;
+import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
 /**
  * The lengths of fabric to cut for a rectangular bed, and off which roll each comes.

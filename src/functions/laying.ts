@@ -6,10 +6,7 @@ import { netArea, type Outline, ringLength } from "../layout/outline";
 import { outlineOf } from "../layout/outlineOf";
 import { areaWidths } from "../quantities/widths";
 import { coordinate, feet, inches, inchesOrZero } from "./read";
-
-const USUAL_END_LAP_IN = 12;
-const USUAL_PIN_SPACING_IN = 12;
-const USUAL_BAY_FT = 4;
+import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
 /** How fabric is laid, from the arguments that all layout functions share, in their order. */
 export function fabricOptions(
