@@ -46,7 +46,7 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
   for (const member of family.members) {
     const blank = needed.filter((place) => !isFilled(study, family, place, member));
     // Nothing given is a line that is not used; text as the answer is a formula that expects blanks.
-    if (blank.length === 0 || blank.length === needed.length) continue;
+    if (blank.length === 0 || !isUsed(study, family, member)) continue;
     if (typeof study.valueAt(member) !== "number" || book.places[member.sheet]!.isTotalRow(member.row, member.column)) {
       continue;
     }
@@ -58,6 +58,22 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
       yield observe(study, cell, member);
     }
   }
+}
+
+/** Whether anything that goes along with a line is filled in, or it has a name and there is only one such thing. */
+function isUsed(study: Study, family: Family, member: Cell): boolean {
+  const moving = movingOf(study, family);
+  if (moving.length === 1) return study.book.places[member.sheet]!.labelOf(member.row, member.column) !== "";
+  return moving.some((place) => isFilled(study, family, place, member));
+}
+
+/** The references of a family to single cells that go along with each formula. */
+function movingOf({ book }: Study, family: Family): number[] {
+  const first = readBy(book, family, family.members[0]!);
+  return family.slots.flatMap((_, place) => {
+    const target = first[place];
+    return target?.moves && target.rows * target.columns === 1 ? [place] : [];
+  });
 }
 
 function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
@@ -77,12 +93,8 @@ function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Obse
 
 /** The single cells that a family's formulas read along with them, and that are mostly filled. */
 function neededBy(study: Study, family: Family): number[] {
-  const { members, slots } = family;
-  const first = readBy(study.book, family, members[0]!);
-  const moving = slots.flatMap((_, place) => {
-    const target = first[place];
-    return target?.moves && target.rows * target.columns === 1 ? [place] : [];
-  });
+  const { members } = family;
+  const moving = movingOf(study, family);
   // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
   const used = members.filter((member) => moving.some((place) => isFilled(study, family, place, member, "typed")));
   const counted = used.length > 0 ? used : members;

@@ -164,6 +164,8 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   // A heading that says what its column holds speaks for the whole of it.
   const isTold = one.toldBy === "heading" || (one.heading !== "" && unitIn(one.heading) !== undefined);
   if (stretch.direction === "down" && isTold && one.heading === other.heading) return true;
+  const isSameColumn = one.heading !== "" && one.heading === other.heading;
+  if (isSameColumn && (isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
   const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);
   return one.unit?.name === other.unit?.name && one.role === other.role && isSameFormat;
 }

@@ -59,16 +59,18 @@ export class SheetPlaces {
     return { role: told, toldBy: told && "heading" };
   }
 
-  /** Whether a row is no more than a label, a number, and perhaps what is worked out from it. */
+  /** Whether a row is no more than a label and one amount, perhaps with its unit. */
   standsAlone(row: number): boolean {
     const known = this.#alone.get(row);
     if (known !== undefined) return known;
-    let numbers = 0;
-    for (let column = this.grid.left; column <= this.grid.right && numbers <= 2; column++) {
-      if (this.grid.number(row, column) !== undefined) numbers++;
+    let amounts = 0;
+    for (let column = this.grid.left; column <= this.grid.right && amounts < 2; column++) {
+      const kind = this.grid.kind(row, column);
+      const isAmount = kind === "number" || kind === "error" || this.grid.formula(row, column) !== undefined;
+      if (isAmount || (kind === "text" && /^\s*[\d.]/.test(String(this.grid.value(row, column))))) amounts++;
     }
-    this.#alone.set(row, numbers <= 2);
-    return numbers <= 2;
+    this.#alone.set(row, amounts < 2);
+    return amounts < 2;
   }
 
   /** The row of headings that a cell stands below. */

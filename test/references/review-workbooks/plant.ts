@@ -374,6 +374,8 @@ export const slips: Readonly<
     plant(field, random) {
       const candidates = [...spots(field)].flatMap((spot) => {
         const content = String(contentAt(field, spot));
+        // Square meters may be rounded either way.
+        if (/m²/.test(String(contentAt(field, { ...spot, row: 0 })))) return [];
         if (/^=ROUNDUP\([^()]*(\([^()]*\)[^()]*)*,0\)$/.test(content)) {
           const inner = content.slice("=ROUNDUP(".length, -",0)".length);
           return [`=ROUNDDOWN(${inner},0)`, `=INT(${inner})`, `=ROUND(${inner},0)`, `=TRUNC(${inner})`].map(
