@@ -2,11 +2,18 @@ import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { EstimateScreen } from "./EstimateScreen";
 
-type Screen = "estimate" | "check";
+/** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
+const fetched = {
+  check: async () => (await import(/* webpackChunkName: "check" */ "./check/CheckScreen")).CheckScreen,
+  copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
+} as const satisfies Record<string, () => Promise<ComponentType>>;
+
+type Screen = "estimate" | keyof typeof fetched;
 
 const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
   { screen: "estimate", label: "Estimate a bed" },
   { screen: "check", label: "Check the sheets" },
+  { screen: "copy", label: "Copy for others" },
 ];
 
 export function App() {
@@ -25,22 +32,23 @@ export function App() {
           </button>
         ))}
       </nav>
-      {/* The form keeps what was typed while the other screen shows. */}
+      {/* The form keeps what was typed while another screen shows. */}
       <div hidden={screen !== "estimate"}>
         <EstimateScreen />
       </div>
-      {screen === "check" && <CheckWhenFetched />}
+      {screen !== "estimate" && <Fetched key={screen} screen={screen} />}
     </>
   );
 }
 
-/** The check is fetched when it is first wanted: the add-in's first load stays small. */
-function CheckWhenFetched() {
-  const [Check, setCheck] = useState<ComponentType>();
+function Fetched({ screen }: { screen: keyof typeof fetched }) {
+  const [Content, setContent] = useState<ComponentType>();
   useEffect(() => {
-    void import(/* webpackChunkName: "check" */ "./check/CheckScreen").then(({ CheckScreen }) =>
-      setCheck(() => CheckScreen),
-    );
-  }, []);
-  return Check ? <Check /> : <p class="notice">Fetching the check…</p>;
+    let wanted = true;
+    void fetched[screen]().then((content) => wanted && setContent(() => content));
+    return () => {
+      wanted = false;
+    };
+  }, [screen]);
+  return Content ? <Content /> : <p class="notice">Fetching this part…</p>;
 }

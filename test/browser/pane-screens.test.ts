@@ -62,6 +62,19 @@ describe.each(looks)("the pane in %s", (name, options) => {
     await page.getByRole("alert").filter({ hasText: "Before this can be inserted" }).waitFor();
     await picture(page, `pane-${name}-problems`);
     expect(await findings(page)).toEqual([]);
+    await page.getByRole("button", { name: "Check the sheets" }).click();
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem("Jobs").getRange("L8").values = [[0.6]];
+        await context.sync();
+      }),
+    );
+    await page.getByRole("button", { name: "Check", exact: true }).click();
+    const card = page.locator("article.finding").first();
+    await card.getByText("A safe fix").click();
+    await card.getByRole("button", { name: "Let it be…" }).click();
+    await picture(page, `pane-${name}-check`);
+    expect(await findings(page)).toEqual([]);
     await page.context().close();
   });
 });
