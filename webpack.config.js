@@ -16,6 +16,7 @@ const univer = (preset) => `node_modules/@univerjs/${preset}/lib/index.css`;
  */
 export default (env, { mode = "production" }) => ({
   mode,
+  target: ["web", "es2022"],
   // No eval in any build: the pages' content security policy forbids it.
   devtool: mode === "production" ? false : "cheap-source-map",
   entry: {
