@@ -43,6 +43,7 @@ describe("the build", () => {
   });
 
   test("neither pane nor functions evaluates text as code", () => {
-    for (const file of ["functions.js", "pane.js"]) expect(read(file)).not.toMatch(/\beval\(|new Function\(/);
+    const evaluating = ["functions.js", "pane.js"].filter((file) => /\beval\(|new Function\(/.test(read(file)));
+    expect(evaluating).toEqual([]);
   });
 });
