@@ -33,7 +33,7 @@ export function App() {
         ))}
       </nav>
       {/* The form keeps what was typed while another screen shows. */}
-      <div hidden={screen !== "estimate"}>
+      <div class="screen" hidden={screen !== "estimate"}>
         <EstimateScreen />
       </div>
       {screen !== "estimate" && <Fetched key={screen} screen={screen} />}
