@@ -41,6 +41,11 @@ export class Book {
     for (const name of facts.names) this.#readName(name);
   }
 
+  /** The facts without their formulas read: enough to find cells and what they hold. */
+  static unread(facts: WorkbookFacts): Book {
+    return new Book(facts);
+  }
+
   /** Reads the facts in slices; each step says how much of the way is done, 0 to 1. */
   static *read(facts: WorkbookFacts): Generator<number, Book> {
     const book = new Book(facts);

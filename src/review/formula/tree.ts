@@ -55,3 +55,32 @@ export function termsOf(tree: Tree): Tree[] | undefined {
   const [left, right] = tree.arguments.map((part) => termsOf(part));
   return left && right && [...left, ...right];
 }
+
+/** A part of a formula as it is written, with the brackets that belong to it; "" for an argument that is left out. */
+export function textOf(whole: string, part: Tree): string {
+  const [start, end] = spanOf(whole, part) ?? [0, 0];
+  return whole.slice(start, end);
+}
+
+/** Where a part stands in the formula's text; the parser leaves brackets at its ends out. */
+export function spanOf(whole: string, part: Tree): readonly [start: number, end: number] | undefined {
+  if (!part?.loc) return undefined;
+  let [start, end] = part.loc as [number, number];
+  for (let open = openIn(whole.slice(start, end)); open > 0; open = openIn(whole.slice(start, end))) {
+    const close = whole.indexOf(")", end);
+    if (close < 0) break;
+    end = close + 1;
+  }
+  for (let open = openIn(whole.slice(start, end)); open < 0; open = openIn(whole.slice(start, end))) {
+    const before = whole.lastIndexOf("(", start - 1);
+    if (before < 0) break;
+    start = before;
+  }
+  return [start, end];
+}
+
+/** How many brackets are opened and not closed; less than 0 where more are closed. */
+function openIn(text: string): number {
+  const bare = text.replaceAll(/"[^"]*"/g, "").replaceAll(/'[^']*'/g, "");
+  return bare.split("(").length - bare.split(")").length;
+}

@@ -1,7 +1,7 @@
 import type { CallExpression } from "@borgar/fx";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
-import { calledName, isBinary, isCall, isNumber, type Tree, walk } from "../formula/tree";
+import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import { isWholeThing } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
@@ -95,15 +95,14 @@ function startsWithMinus(tree: Tree): boolean {
 }
 
 function roundedUp(formula: string, call: CallExpression): string | undefined {
-  const [from, to] = [call.loc?.[0], call.loc?.[1]];
-  const text = (tree: Tree | undefined) => (tree?.loc ? formula.slice(tree.loc[0], tree.loc[1]) : undefined);
-  const [first, second] = call.arguments.map((one) => text(one as Tree));
-  if (from === undefined || to === undefined || first === undefined) return undefined;
+  const span = spanOf(formula, call);
+  const [first, second] = call.arguments.map((one) => textOf(formula, one as Tree));
+  if (!span || !first) return undefined;
   const name = calledName(call);
   const up = name.startsWith("FLOOR")
-    ? `CEILING(${first},${second ?? "1"})`
+    ? `CEILING(${first},${second || "1"})`
     : name === "QUOTIENT"
       ? `ROUNDUP((${first})/(${second}),0)`
       : `ROUNDUP(${first},0)`;
-  return formula.slice(0, from) + up + formula.slice(to);
+  return formula.slice(0, span[0]) + up + formula.slice(span[1]);
 }

@@ -1,0 +1,138 @@
+import type { CallExpression } from "@borgar/fx";
+import { PatternReader } from "../formula/pattern";
+import { calledName, isCall, isReference, partsOf, type Tree, textOf, walk } from "../formula/tree";
+import { isFailure, type Value } from "../formula/values";
+import { fullName, type Knowledge, knownFunction } from "../knowledge";
+import type { FunctionKnowledge } from "../knowledge/argument";
+import type { Evaluate, Explanation } from "./explanation";
+import { type Read, readArgument } from "./given";
+import { shown, valueShown, withUnit } from "./numbers";
+import { plainWorking } from "./plain";
+import { troubleOf } from "./trouble";
+import { workings } from "./working";
+import { Figures, Lacking } from "./working/figures";
+
+/** What explaining needs from around the formula. */
+export interface Around {
+  readonly evaluate: Evaluate;
+  readonly knowledge: Knowledge;
+  /** What a reference is called on the sheet, such as “Length”; "" where it has no name. */
+  readonly nameOf?: (reference: string) => string;
+}
+
+/**
+ * Explains a formula: each argument with its value and unit, the rule in words, the working with the numbers in it,
+ * and the reason and the mend if it is an error.
+ *
+ * @param formula with or without its "=".
+ * @param around works out parts of the formula where it stands; `cellAround` makes it from what was read.
+ * @returns undefined where the formula cannot be read.
+ * @example explain("=BED.STONE_YARDS(108,3)", around)?.working // ["108 × 3 ÷ 324 = 1 cu yd"]
+ */
+export function explain(formula: string, around: Around): Explanation | undefined {
+  const whole = formula.startsWith("=") ? formula : `=${formula}`;
+  const { tree } = new PatternReader().read(whole, 0, 0);
+  return tree ? explainPart(whole, tree, around, true) : undefined;
+}
+
+function explainPart(whole: string, part: Exclude<Tree, null>, around: Around, isWhole = false): Explanation {
+  const known = isCall(part) ? knownFunction(around.knowledge, calledName(part)) : undefined;
+  const text = isWhole ? whole.slice(1) : textOf(whole, part);
+  const inside = callsIn(whole, isCall(part) && known ? part.arguments : [part], around).map((call) =>
+    explainPart(whole, call, around),
+  );
+  return known && isCall(part)
+    ? explainCall(whole, text, part, known, inside, around)
+    : explainPlain(whole, text, part, inside, around);
+}
+
+/** The outermost calls of ours in some parts, from left to right; of an IF those that it comes to. */
+function callsIn(whole: string, parts: readonly Tree[], around: Around): CallExpression[] {
+  return parts.flatMap((part) => {
+    if (!isCall(part)) return callsIn(whole, partsOf(part), around);
+    if (knownFunction(around.knowledge, calledName(part))) return [part];
+    return callsIn(whole, takenOf(whole, part, around), around);
+  });
+}
+
+function takenOf(whole: string, call: CallExpression, { evaluate }: Around): readonly Tree[] {
+  const [condition = null, yes = null, no = null] = call.arguments as Tree[];
+  const holds = calledName(call) === "IF" ? evaluate(textOf(whole, condition)) : undefined;
+  return typeof holds === "boolean" ? [condition, holds ? yes : no] : partsOf(call);
+}
+
+function explainCall(
+  whole: string,
+  text: string,
+  call: CallExpression,
+  known: FunctionKnowledge,
+  inside: readonly Explanation[],
+  around: Around,
+): Explanation {
+  const { evaluate, knowledge } = around;
+  const read = known.arguments.map((argument, place) => {
+    const part = (call.arguments[place] ?? null) as Tree;
+    const one = readArgument(argument, textOf(whole, part), evaluate, knowledge);
+    const name = part?.type === "ReferenceIdentifier" ? around.nameOf?.(part.value) : undefined;
+    return name ? { ...one, explained: { ...one.explained, reads: name } } : one;
+  });
+  const value = evaluate(text);
+  const explained = read.map((one) => one.explained);
+  return {
+    text,
+    title: `${fullName(knowledge, known.name)}: ${known.gives}`,
+    rule: known.rule,
+    arguments: explained,
+    working: isFailure(value) ? [] : workingOf(known, read, value),
+    result: resultOf(value, known),
+    ...(isFailure(value) && { error: troubleOf(value, explained, inside) }),
+    inside,
+  };
+}
+
+function resultOf(value: Value | undefined, { kind }: FunctionKnowledge): string {
+  if (typeof value === "number") return withUnit(value, kind);
+  return kind === "list" && !isFailure(value) ? "a list" : valueShown(value);
+}
+
+function workingOf(known: FunctionKnowledge, read: readonly Read[], value: unknown): readonly string[] {
+  const working = workings[known.name];
+  if (!working) return [];
+  try {
+    const taken = read.map((one, place) => [known.arguments[place]!.name, one.taken] as const);
+    const { lines, answer } = working(new Figures(Object.fromEntries(taken)));
+    // A search cannot be shown line by line: its answer stands below what it cannot fall under.
+    const isOpen = Number.isNaN(answer) && typeof value === "number";
+    return isOpen ? [...lines, `searched: ${shown(value)}`] : lines;
+  } catch (reason) {
+    if (reason instanceof Lacking) return [];
+    throw reason;
+  }
+}
+
+function explainPlain(
+  whole: string,
+  text: string,
+  part: Exclude<Tree, null>,
+  inside: readonly Explanation[],
+  { evaluate, nameOf }: Around,
+): Explanation {
+  const value = evaluate(text);
+  const references = new Map<string, string>();
+  for (const { part: one } of walk(part))
+    if (isReference(one)) references.set(one.value, valueShown(evaluate(one.value)));
+  return {
+    text,
+    title: "Plain formula",
+    rule: "",
+    arguments: [...references].map(([reference, shows]) => ({
+      name: nameOf?.(reference) || reference,
+      text: reference,
+      value: shows,
+    })),
+    working: plainWorking(whole, part, evaluate),
+    result: valueShown(value),
+    ...(isFailure(value) && { error: troubleOf(value, [], inside) }),
+    inside,
+  };
+}
