@@ -20,11 +20,18 @@ export default (env, { mode = "production" }) => ({
   // No eval in any build: the pages' content security policy forbids it.
   devtool: mode === "production" ? false : "cheap-source-map",
   entry: {
-    functions: "./src/functions/index.ts",
+    // The functions are there by name for the pane, too, which explains a cell by calling them once more.
+    functions: { import: "./src/functions/index.ts", library: { name: "BedrowFunctions", type: "global" } },
     pane: "./src/pane/index.tsx",
     practice: "./src/practice/practice.ts",
   },
-  output: { filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true, publicPath: "auto" },
+  output: {
+    globalObject: "globalThis",
+    filename: "[name].js",
+    chunkFilename: "chunks/[name].js",
+    clean: true,
+    publicPath: "auto",
+  },
   resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
   module: {
     rules: [

@@ -5,6 +5,7 @@ import { EstimateScreen } from "./EstimateScreen";
 /** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
 const fetched = {
   check: async () => (await import(/* webpackChunkName: "check" */ "./check/CheckScreen")).CheckScreen,
+  explain: async () => (await import(/* webpackChunkName: "explain" */ "./explain/ExplainScreen")).ExplainScreen,
   copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
 } as const satisfies Record<string, () => Promise<ComponentType>>;
 
@@ -13,6 +14,7 @@ type Screen = "estimate" | keyof typeof fetched;
 const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
   { screen: "estimate", label: "Estimate a bed" },
   { screen: "check", label: "Check the sheets" },
+  { screen: "explain", label: "Explain a cell" },
   { screen: "copy", label: "Copy for others" },
 ];
 

@@ -14,6 +14,7 @@ import { readDismissals, writeDismissals } from "../../workbook/dismissals";
 import { insertPlan } from "../../workbook/insert";
 import { readWorkbook, scopeOf } from "../../workbook/readWorkbook";
 import { WorkbookTrouble } from "../../workbook/trouble";
+import { callFunction } from "../callFunction";
 
 const KNOWLEDGE = knowledgeOf(STONES, SOILS);
 
@@ -48,7 +49,7 @@ export function useCheck() {
       const read = await readWorkbook();
       setDismissals(await readDismissals());
       stop.current = new AbortController();
-      const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope) });
+      const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope), call: callFunction });
       const result = await runInSlices(steps, { onProgress: setProgress, signal: stop.current.signal });
       setFound(result);
       return result ? undefined : "Stopped. Nothing is shown, since half a check would look like a whole one.";

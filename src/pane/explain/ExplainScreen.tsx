@@ -1,0 +1,102 @@
+import type { Explanation } from "../../review/explain/explanation";
+import { useExplain } from "./useExplain";
+
+/** What stands behind the selected cell: its arguments, the rule, the working, and why it is an error. */
+export function ExplainScreen() {
+  const { explained, trouble, look } = useExplain();
+  return (
+    <>
+      <header>
+        <h1>Explain a cell</h1>
+      </header>
+      <p class="row">
+        <button type="button" class="main" onClick={look}>
+          Explain the selected cell
+        </button>
+      </p>
+      <p role="status" class={trouble ? "notice trouble" : "below"}>
+        {trouble ??
+          (explained ? `${explained.where}${explained.formula ? `: ${explained.formula}` : " is blank."}` : "")}
+      </p>
+      {explained?.explanation && <Part part={explained.explanation} level={2} />}
+      {explained && !explained.explanation && explained.formula !== "" && (
+        <p class="notice">
+          {explained.formula.startsWith("=")
+            ? "This formula cannot be read here."
+            : "This was typed; no formula stands behind it."}
+        </p>
+      )}
+      {explained && explained.price.length > 0 && (
+        <section aria-labelledby="strip-heading">
+          <h2 id="strip-heading">From quantity to price, in this block</h2>
+          <ol class="steps">
+            {explained.price.map((step) => (
+              <li key={step}>{step}</li>
+            ))}
+          </ol>
+        </section>
+      )}
+    </>
+  );
+}
+
+function Part({ part, level }: { part: Explanation; level: 2 | 3 }) {
+  const { title, rule, arguments: given, working, result, error, inside } = part;
+  const Heading = level === 2 ? "h2" : "h3";
+  return (
+    <article>
+      <Heading>{title}</Heading>
+      <p class="price">
+        <span>Gives</span> <strong>{result}</strong>
+      </p>
+      {error && (
+        <div class="notice trouble" role="note">
+          <p>{error.reason}</p>
+          <p>
+            <strong>{error.mend}</strong>
+          </p>
+        </div>
+      )}
+      {rule && <p>{rule}</p>}
+      {given.length > 0 && (
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Argument</th>
+              <th scope="col">Is</th>
+            </tr>
+          </thead>
+          <tbody>
+            {given.map(({ name, text, reads, value, source, trouble }) => (
+              <tr key={name}>
+                <th scope="row">
+                  {name}
+                  {text && <span class="below"> {text}</span>}
+                </th>
+                <td>
+                  {value}
+                  {reads && <span class="below"> {reads}</span>}
+                  {source && <span class="below"> {source}</span>}
+                  {trouble && <strong> {trouble}</strong>}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {working.length > 0 && (
+        <ol class="steps">
+          {working.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ol>
+      )}
+      {inside.map((one) => (
+        <details key={one.text}>
+          <summary>Inside: {one.text}</summary>
+          <Part part={one} level={3} />
+        </details>
+      ))}
+    </article>
+  );
+}

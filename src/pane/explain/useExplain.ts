@@ -1,0 +1,58 @@
+import { useEffect, useState } from "preact/hooks";
+import { SOILS } from "../../quantities/soil";
+import { STONES } from "../../quantities/stone";
+import { cellAround } from "../../review/explain/cellAround";
+import { explain } from "../../review/explain/explain";
+import type { Explanation } from "../../review/explain/explanation";
+import { knowledgeOf } from "../../review/knowledge";
+import { cellAddress } from "../../sheets/address";
+import { priceStrip } from "../../sheets/estimate/priceStrip";
+import { readWorkbook } from "../../workbook/readWorkbook";
+import { WorkbookTrouble } from "../../workbook/trouble";
+import { callFunction } from "../callFunction";
+
+export interface Explained {
+  readonly where: string;
+  readonly formula: string;
+  readonly explanation: Explanation | undefined;
+  readonly price: readonly string[];
+}
+
+const KNOWLEDGE = knowledgeOf(STONES, SOILS);
+
+/** The selected cell, explained when the screen comes up and whenever the person asks: a large workbook takes a moment. */
+export function useExplain() {
+  const [answer, setAnswer] = useState<Answer>({});
+  useEffect(() => {
+    void answerInWords().then(setAnswer);
+  }, []);
+  return { ...answer, look: () => void answerInWords().then(setAnswer) };
+}
+
+interface Answer {
+  readonly explained?: Explained;
+  readonly trouble?: string;
+}
+
+async function answerInWords(): Promise<Answer> {
+  try {
+    return { explained: await explainSelected() };
+  } catch (error) {
+    if (!(error instanceof WorkbookTrouble)) throw error;
+    return { trouble: error.message };
+  }
+}
+
+async function explainSelected(): Promise<Explained> {
+  const { facts, sheet, selection } = await readWorkbook();
+  const used = facts.sheets.find(({ name }) => name === sheet)?.used;
+  const { row, column } = selection;
+  const formula = String(used?.formulas[row - used.row]?.[column - used.column] ?? "");
+  const around = cellAround(facts, { sheet, row, column }, KNOWLEDGE, callFunction);
+  return {
+    where: `${sheet}!${cellAddress(selection)}`,
+    formula,
+    explanation: formula.startsWith("=") ? explain(formula, around) : undefined,
+    price: used ? priceStrip(used.values, used, selection) : [],
+  };
+}
