@@ -64,7 +64,8 @@ export function isSameKind(one: Dimension, other: Dimension): boolean {
 /** What a part of a formula measures; undefined where a cell in it names no unit, or holds text. */
 export function dimensionOf(study: Study, cell: Cell, pattern: Pattern, tree: Tree): Dimension | undefined {
   const inner = (part: Tree) => dimensionOf(study, cell, pattern, part);
-  if (isNumber(tree)) return tree.value === 0 ? undefined : { ...PLAIN, size: 1 / tree.value };
+  if (isNumber(tree))
+    return tree.value === 0 ? undefined : { ...PLAIN, size: isShareMore(tree.value) ? 1 : 1 / tree.value };
   if (isReference(tree)) return dimensionOfCell(study, targetOfTree(study.book, cell, pattern, tree));
   if (isCall(tree)) {
     const name = calledName(tree);
@@ -87,6 +88,9 @@ export function dimensionOf(study: Study, cell: Cell, pattern: Pattern, tree: Tr
   }
   return undefined;
 }
+
+/** 1.08 is 8 % more of the same; no two units are that close. */
+const isShareMore = (number: number): boolean => number > 1 && number <= 1.5;
 
 /** `(1+waste)` and `(1-margin)` change how much there is, and not what it is. */
 function isGrowth(tree: Tree): boolean {

@@ -20,9 +20,12 @@ export const doubleCount: Rule = {
     const byColumn = new Map<string, SummingCell[]>();
     for (const one of subtotals.values()) {
       const key = `${one.cell.sheet}:${one.cell.column}`;
-      byColumn.set(key, [...(byColumn.get(key) ?? []), one]);
+      const list = byColumn.get(key);
+      if (list) list.push(one);
+      else byColumn.set(key, [one]);
     }
-    for (const summing of study.summing) {
+    for (const [index, summing] of study.summing.entries()) {
+      if (index % PAUSE === 0) yield undefined;
       if (!study.isChecked(summing.cell.sheet)) continue;
       const takenOff = takenOffBy(study, summing);
       // A sum of several parts may be twice too large in one part, or between them.
@@ -41,6 +44,9 @@ export const doubleCount: Rule = {
   },
 };
 
+/** So many sums are looked at between two pauses. */
+const PAUSE = 100;
+
 interface Inner {
   readonly subtotal: SummingCell;
   /** The cell among those taken that holds the subtotal, or a reference to it. */
@@ -50,11 +56,25 @@ interface Inner {
 function* subtotalsIn(sum: Sum, byColumn: ReadonlyMap<string, readonly SummingCell[]>): Generator<Inner> {
   for (const target of sum.targets) {
     for (let column = target.column; column < target.column + Math.min(target.columns, 500); column++) {
-      for (const subtotal of byColumn.get(`${target.sheet}:${column}`) ?? []) {
-        if (contains(target, subtotal.cell)) yield { subtotal, place: subtotal.cell };
+      const list = byColumn.get(`${target.sheet}:${column}`) ?? [];
+      for (let place = firstFrom(list, target.row); place < list.length; place++) {
+        const subtotal = list[place]!;
+        if (!contains(target, subtotal.cell)) break;
+        yield { subtotal, place: subtotal.cell };
       }
     }
   }
+}
+
+/** The place of the first subtotal at or below a row; they stand in the order of the sheet. */
+function firstFrom(list: readonly SummingCell[], row: number): number {
+  let [low, high] = [0, list.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (list[middle]!.cell.row < row) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Single cells among what is taken that only repeat a subtotal, as `=E14` does. */

@@ -23,14 +23,16 @@ export const errors: Rule = {
   matters: "Every total behind it shows an error, or was made to hide it.",
   covers: ["blank"],
   *look(study) {
+    // Of many errors of one kind in a column the first is traced, and tells for all.
+    const traced = new Set<string>();
     for (const grid of study.book.grids) {
       if (!study.isChecked(grid.index)) continue;
       for (let row = grid.top; row <= grid.bottom; row++) {
-        if (row % 200 === 0) yield undefined;
+        if (row % 100 === 0) yield undefined;
         for (let column = grid.left; column <= grid.right; column++) {
           if (grid.kind(row, column) !== "error" || WAITING.has(String(grid.value(row, column)))) continue;
           const cell = { sheet: grid.index, row, column };
-          if (!comesFromElsewhere(study, cell)) yield observe(study, cell);
+          if (!comesFromElsewhere(study, cell)) yield observe(study, cell, traced);
         }
       }
     }
@@ -50,26 +52,28 @@ function comesFromElsewhere({ book }: Study, cell: Cell): boolean {
   });
 }
 
-function observe(study: Study, cell: Cell): Observation {
+function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
   const error = String(grid.value(cell.row, cell.column));
   const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
   const blank = pattern && blankNeeded(study, cell, pattern);
-  const spoiled = spoiledBy(study, cell);
-  const into = spoiled.length > 0 ? ` It runs into ${list(spoiled.map((one) => addressFrom(book, cell, one)))}.` : "";
   const group = `${cell.sheet}:${cell.column}:${pattern?.id ?? error}`;
+  const isFirst = !traced.has(group) || blank !== undefined;
+  traced.add(group);
+  const spoiled = isFirst ? spoiledBy(study, cell) : [];
+  const into = spoiled.length > 0 ? ` It runs into ${list(spoiled.map((one) => addressFrom(book, cell, one)))}.` : "";
   if (blank) {
     return {
       cell: blank,
       more: [cell],
-      group: `blank:${cellKey(blank)}`,
+      group: `blank:${blank.sheet}:${blank.column}`,
       about: "blank",
       seen: `${localAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
       todo: "Type what belongs there.",
     };
   }
-  const reason = pattern && reasonOf(study, cell, pattern, error);
+  const reason = isFirst && pattern ? reasonOf(study, cell, pattern, error) : undefined;
   return {
     cell,
     group,

@@ -1,4 +1,4 @@
-import type { Cell } from "../book";
+import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
 import type { Study, SummingCell } from "../study";
 import { counted, list, localAddress, nameOf, short } from "../words";
@@ -14,7 +14,8 @@ export const hiddenInTotal: Rule = {
   rank: 25,
   matters: "Whoever reads or prints the sheet cannot see what the total is made of.",
   *look(study) {
-    for (const summing of study.summing) {
+    for (const [index, summing] of study.summing.entries()) {
+      if (index % 100 === 0) yield undefined;
       const { cell } = summing;
       if (!study.isChecked(cell.sheet)) continue;
       const grid = study.book.grids[cell.sheet]!;
@@ -31,22 +32,16 @@ export const hiddenInTotal: Rule = {
 
 function observe(study: Study, { cell }: SummingCell, sum: Sum): Observation | undefined {
   const { book } = study;
+  const { hiddenRows, hiddenColumns } = book.grids[cell.sheet]!.facts;
+  if (hiddenRows.length === 0 && hiddenColumns.length === 0) return undefined;
   const hidden: Cell[] = [];
-  let showing = 0;
-  for (const { sheet, row, column, rows, columns } of sum.targets) {
-    const grid = book.grids[sheet]!;
-    if (sheet !== cell.sheet || (grid.facts.hiddenRows.length === 0 && grid.facts.hiddenColumns.length === 0))
-      return undefined;
-    for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
-      for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {
-        if (!grid.number(r, c)) continue;
-        const isHidden = (rows > 1 && grid.isRowHidden(r)) || (columns > 1 && grid.isColumnHidden(c));
-        if (isHidden) hidden.push({ sheet, row: r, column: c });
-        else showing++;
-      }
-    }
+  let showing = false;
+  for (const target of sum.targets) {
+    if (target.sheet !== cell.sheet) return undefined;
+    for (const one of hiddenIn(study, target)) hidden.push(one);
+    showing ||= showsANumber(study, target);
   }
-  if (hidden.length === 0 || showing === 0) return undefined;
+  if (hidden.length === 0 || !showing) return undefined;
   const amount = hidden.reduce(
     (total, { sheet, row, column }) => total + (book.grids[sheet]!.number(row, column) ?? 0),
     0,
@@ -64,4 +59,32 @@ function observe(study: Study, { cell }: SummingCell, sum: Sum): Observation | u
     todo: "Show the rows, or take them out of the sum, or dismiss this with the reason.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, hiddenInTotal.rank)),
   };
+}
+
+/** The numbers of a range that do not show: in hidden rows of one that goes down, in hidden columns of one across. */
+function* hiddenIn({ book }: Study, { sheet, row, column, rows, columns }: Target): Generator<Cell> {
+  const grid = book.grids[sheet]!;
+  const within = (at: number, from: number, count: number) => at >= from && at < from + count;
+  const [left, right] = [Math.max(column, grid.left), Math.min(column + columns - 1, grid.right)];
+  const [top, bottom] = [Math.max(row, grid.top), Math.min(row + rows - 1, grid.bottom)];
+  const hiddenRows = rows > 1 ? grid.facts.hiddenRows.filter((at) => within(at, row, rows)) : [];
+  for (const r of hiddenRows)
+    for (let c = left; c <= right; c++) if (grid.number(r, c)) yield { sheet, row: r, column: c };
+  const hiddenColumns = columns > 1 ? grid.facts.hiddenColumns.filter((at) => within(at, column, columns)) : [];
+  for (const c of hiddenColumns) {
+    for (let r = top; r <= bottom; r++) {
+      if (grid.number(r, c) && !(rows > 1 && grid.isRowHidden(r))) yield { sheet, row: r, column: c };
+    }
+  }
+}
+
+function showsANumber({ book }: Study, { sheet, row, column, rows, columns }: Target): boolean {
+  const grid = book.grids[sheet]!;
+  for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
+    if (rows > 1 && grid.isRowHidden(r)) continue;
+    for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {
+      if (!(columns > 1 && grid.isColumnHidden(c)) && grid.number(r, c)) return true;
+    }
+  }
+  return false;
 }

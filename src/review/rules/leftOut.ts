@@ -171,18 +171,31 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
 }
 
 /** Whether another sum along the same line, that shares nothing with this one, takes the cell: then both are parts on purpose. */
-function isTakenElsewhere({ summing }: Study, own: Cell, sum: Sum, { direction }: Stretch, at: Cell): boolean {
-  const isAlong = ({ rows, columns }: Target) => (direction === "down" ? columns === 1 : rows === 1);
-  return summing.some(
-    ({ cell, sums }) =>
+function isTakenElsewhere(study: Study, own: Cell, sum: Sum, stretch: Stretch, at: Cell): boolean {
+  return (stretchesByLine(study).get(lineOf(stretch)) ?? []).some(
+    ({ cell, targets }) =>
       cellKey(cell) !== cellKey(own) &&
-      sums.some(
-        ({ targets }) =>
-          targets.some((target) => target.sheet === at.sheet && contains(target, at) && isAlong(target)) &&
-          stretchOf(targets)?.direction === direction &&
-          !targets.some((target) => sum.targets.some((taken) => touches(taken, target))),
-      ),
+      targets.some((target) => contains(target, at)) &&
+      !targets.some((target) => sum.targets.some((taken) => touches(taken, target))),
   );
+}
+
+const lineOf = ({ direction, sheet, at }: Stretch) => `${direction} ${sheet} ${at}`;
+
+function stretchesByLine(study: Study) {
+  return study.once("sums by their lines", () => {
+    const found = new Map<string, { cell: Cell; targets: readonly Target[] }[]>();
+    for (const { cell, sums } of study.summing) {
+      for (const { targets } of sums) {
+        const stretch = stretchOf(targets);
+        if (!stretch) continue;
+        const list = found.get(lineOf(stretch));
+        if (list) list.push({ cell, targets });
+        else found.set(lineOf(stretch), [{ cell, targets }]);
+      }
+    }
+    return found;
+  });
 }
 
 /** Whether two areas share a cell. */

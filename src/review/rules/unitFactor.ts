@@ -1,7 +1,7 @@
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfUnit, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
-import { calledName, isBinary, isCall, isReference, walk } from "../formula/tree";
+import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, walk } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
@@ -32,6 +32,14 @@ function isProduct({ knowledge }: Study, { tree = null, references }: Pattern): 
   return !ofOurs && (parts.some((part) => isBinary(part) && /[*/]/.test(part.operator)) || isReference(tree));
 }
 
+/** A small whole number that alone makes the difference counts beds or sides, and turns no unit. */
+const MOST_COUNTED = 12;
+
+function isCount({ tree = null }: Pattern, times: number): boolean {
+  if (!Number.isInteger(times) || times > MOST_COUNTED) return false;
+  return factorsOf(tree).some(({ factor, above }) => above && isNumber(factor) && factor.value === times);
+}
+
 function observe(study: Study, cell: Cell, pattern: Pattern): Observation | undefined {
   const { book } = study;
   const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
@@ -39,7 +47,7 @@ function observe(study: Study, cell: Cell, pattern: Pattern): Observation | unde
   const says = dimensionOfUnit(unit);
   const is = dimensionOf(study, cell, pattern, pattern.tree ?? null);
   const slip = is && isSameKind(is, says) ? unitSlip(says.size / is.size) : undefined;
-  if (!slip) return undefined;
+  if (!slip || isCount(pattern, slip.times)) return undefined;
   const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
   const factor = Number((slip.times >= 1 ? slip.times : 1 / slip.times).toPrecision(6));
   return {

@@ -19,8 +19,8 @@ const FACTORS: readonly (readonly [factor: number, words: string])[] = [
   [10.76391042, "square feet and square meters"],
 ];
 
-/** Waste, compaction and the like may stand in a formula as a plain number; a unit is never that small a step. */
-const CLOSE = 0.02;
+/** Conversions are typed with few digits. */
+const CLOSE = 0.003;
 
 export interface UnitSlip {
   /** The number is this many times what it should be. */
