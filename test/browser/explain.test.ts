@@ -74,9 +74,10 @@ describe("explaining a cell", () => {
   });
 
   test("goes from quantity to price in a block", async () => {
-    const text = await explained("Estimate!G35");
-    expect(text).toMatch(/From quantity to price, in this block/);
-    expect(text).toMatch(/Costs of all lines together[\s\S]*Price: /);
+    const text = await explained("Estimate!B5");
+    expect(text).toMatch(/From quantity to price/);
+    expect(text).toMatch(/Scrape and load\s+[\d.]+ person-h × 48\.00 = [\d.]+; \+ 35 % = [\d.]+/);
+    expect(text).toMatch(/Overhead/);
     await picture(page, "explain-price");
   });
 

@@ -1,4 +1,8 @@
 import type { Explanation } from "../../review/explain/explanation";
+import type { PriceStrip } from "../../review/explain/strip";
+import { cellAddress } from "../../sheets/address";
+import { goTo } from "../../workbook/goTo";
+import { moneyText } from "../numbers";
 import { useExplain } from "./useExplain";
 
 /** What stands behind the selected cell: its arguments, the rule, the working, and why it is an error. */
@@ -26,17 +30,34 @@ export function ExplainScreen() {
             : "This was typed; no formula stands behind it."}
         </p>
       )}
-      {explained && explained.price.length > 0 && (
-        <section aria-labelledby="strip-heading">
-          <h2 id="strip-heading">From quantity to price, in this block</h2>
-          <ol class="steps">
-            {explained.price.map((step) => (
-              <li key={step}>{step}</li>
-            ))}
-          </ol>
-        </section>
-      )}
+      {explained?.strip && <Strip strip={explained.strip} />}
     </>
+  );
+}
+
+/** How a price comes about, a step a row; each leads to its cell. */
+function Strip({ strip }: { strip: PriceStrip }) {
+  return (
+    <section aria-labelledby="strip-heading">
+      <h2 id="strip-heading">From quantity to price</h2>
+      <table>
+        <tbody>
+          {strip.steps.map(({ what, how, place }) => (
+            <tr key={`${place.row},${place.column}`}>
+              <th scope="row">
+                <button type="button" onClick={() => void goTo({ ...place, rows: 1, columns: 1 })}>
+                  {what || cellAddress(place)}
+                </button>
+              </th>
+              <td class="number">{how}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="price">
+        <span>Price</span> <strong>{moneyText(strip.price)}</strong>
+      </p>
+    </section>
   );
 }
 

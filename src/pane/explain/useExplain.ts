@@ -4,9 +4,9 @@ import { STONES } from "../../quantities/stone";
 import { cellAround } from "../../review/explain/cellAround";
 import { explain } from "../../review/explain/explain";
 import type { Explanation } from "../../review/explain/explanation";
+import { type PriceStrip, priceStrip } from "../../review/explain/strip";
 import { knowledgeOf } from "../../review/knowledge";
 import { cellAddress } from "../../sheets/address";
-import { priceStrip } from "../../sheets/estimate/priceStrip";
 import { readWorkbook } from "../../workbook/readWorkbook";
 import { WorkbookTrouble } from "../../workbook/trouble";
 import { callFunction } from "../callFunction";
@@ -15,7 +15,8 @@ export interface Explained {
   readonly where: string;
   readonly formula: string;
   readonly explanation: Explanation | undefined;
-  readonly price: readonly string[];
+  /** From quantities to the price, where the cell holds one. */
+  readonly strip: PriceStrip | undefined;
 }
 
 const KNOWLEDGE = knowledgeOf(STONES, SOILS);
@@ -53,6 +54,6 @@ async function explainSelected(): Promise<Explained> {
     where: `${sheet}!${cellAddress(selection)}`,
     formula,
     explanation: formula.startsWith("=") ? explain(formula, around) : undefined,
-    price: used ? priceStrip(used.values, used, selection) : [],
+    strip: priceStrip(facts, { sheet, row, column }),
   };
 }
