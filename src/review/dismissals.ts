@@ -65,7 +65,7 @@ function landmarkOf(book: Book, cell: Cell): string {
   return [grid.name, ...(around.length > 0 ? around : [localAddress(cell)])].join("|");
 }
 
-/** FNV-1a over 53 bits in two halves: short, and no two findings of a workbook are likely to share it. */
+/** Two 32-bit sums in the manner of FNV-1a: short, and no two findings of a workbook are likely to share both. */
 function hashOf(text: string): string {
   let [low, high] = [0x811c9dc5, 0x01000193];
   for (const letter of text) {
