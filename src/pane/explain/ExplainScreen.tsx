@@ -40,7 +40,8 @@ function Strip({ strip }: { strip: PriceStrip }) {
   return (
     <section aria-labelledby="strip-heading">
       <h2 id="strip-heading">From quantity to price</h2>
-      <table>
+      <p class="below">What the price is worked out from, in the order of the sheet.</p>
+      <table class="explained">
         <tbody>
           {strip.steps.map(({ what, how, place }) => (
             <tr key={`${place.row},${place.column}`}>
@@ -80,7 +81,7 @@ function Part({ part, level }: { part: Explanation; level: 2 | 3 }) {
       )}
       {rule && <p>{rule}</p>}
       {given.length > 0 && (
-        <table>
+        <table class="explained">
           <thead>
             <tr>
               <th scope="col">Argument</th>

@@ -13,6 +13,8 @@ export interface StripStep {
   /** `4.5 tons × 62.00 = 279.00; + 20 % = 334.80`. */
   readonly how: string;
   readonly amount: number;
+  /** A line of an estimate, and not a share or a sum beside the lines. */
+  readonly isLine: boolean;
   readonly place: { readonly sheet: string; readonly row: number; readonly column: number };
 }
 
@@ -45,7 +47,7 @@ export function priceStrip(
   const cell = originOf(book, { sheet, row: place.row, column: place.column });
   const line = lineStep(book, cell);
   const steps = line ? [line] : stepsOf(book, cell, MOST_STEPS);
-  return steps.length > 0 ? { steps, price } : undefined;
+  return steps.some(({ isLine }) => isLine) ? { steps, price } : undefined;
 }
 
 /** The steps behind a cell that is no line itself: the lines of the sums that it reads, and what is added to them. */
@@ -91,7 +93,7 @@ function lineStep(book: Book, cell: Cell): StripStep | undefined {
     own.role === "price" && share !== undefined
       ? `; ${markup === find("markup") ? "+" : "margin"} ${shareShown(share)} = ${moneyShown(amount)}`
       : "";
-  return step(book, cell, places.labelOf(cell.row, cell.column), first + second, amount);
+  return { ...step(book, cell, places.labelOf(cell.row, cell.column), first + second, amount), isLine: true };
 }
 
 /** The column of the same row whose heading says that it holds something. */
@@ -122,6 +124,7 @@ const step = (book: Book, { sheet, row, column }: Cell, what: string, how: strin
   what,
   how,
   amount,
+  isLine: false,
   place: { sheet: book.grids[sheet]!.name, row, column },
 });
 
