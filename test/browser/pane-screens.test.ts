@@ -75,6 +75,13 @@ describe.each(looks)("the pane in %s", (name, options) => {
     await card.getByRole("button", { name: "Let it be…" }).click();
     await picture(page, `pane-${name}-check`);
     expect(await findings(page)).toEqual([]);
+    await page.getByRole("button", { name: "Explain a cell" }).click();
+    await page.getByRole("status").filter({ hasText: "Jobs!" }).waitFor();
+    expect(await findings(page)).toEqual([]);
+    await page.getByRole("button", { name: "Copy for others" }).click();
+    await page.getByRole("button", { name: "Copy this sheet" }).click();
+    await page.getByText("The copy stands on").waitFor();
+    expect(await findings(page)).toEqual([]);
     await page.context().close();
   });
 });
