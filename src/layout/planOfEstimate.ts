@@ -1,5 +1,7 @@
 import type { LaidCounts } from "../quantities/bed/estimate";
+import { fields } from "../quantities/bed/fields";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
+import { readNumber } from "../quantities/numberText";
 import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed } from "./layOutBed";
@@ -36,8 +38,10 @@ function isPlainRectangle({ way, numbers, cutOuts }: EstimateBed): boolean {
   return way === "rectangle" && !isRounded && cutOuts.length === 0;
 }
 
-function optionsOf({ numbers: n }: EstimateBed): LayoutOptions {
+function optionsOf({ numbers: n, names }: EstimateBed): LayoutOptions {
+  const isTyped = names.stripDirection.toLowerCase() !== fields.stripDirection.initial;
   return {
+    ...(isTyped && { directionDegrees: readNumber(names.stripDirection, fields.stripDirection.label) }),
     rollWidthFt: n.rollWidth,
     rollLengthFt: n.rollLength,
     overlapIn: n.overlap,

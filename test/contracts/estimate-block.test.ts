@@ -44,6 +44,11 @@ const beds: Record<string, BedForm> = {
       [`16'`, "2", `8"`, ""],
     ],
   }),
+  "widths, with strips along the base line by hand": form({
+    way: "widths",
+    typed: { spacing: "4", corners: "0", stripDirection: "0", rollWidth: "4" },
+    widths: ["2", "5.5", "7", "6"],
+  }),
   "rectangle, plain": form({ typed: { length: "41' 2\"", width: "9 ft" } }),
   "area from a plan": form({
     way: "area",

@@ -154,6 +154,13 @@ export const supplyFields = {
   rollLength: { label: "Fabric roll length", unit: "ft", reads: "feet", initial: "50" },
   overlap: { label: "Overlap of strips", unit: "in", reads: "inches", initial: "6" },
   endLap: { label: "Lap at a roll's end", unit: "in", reads: "inches", initial: "12" },
+  stripDirection: {
+    label: "Strips run at",
+    unit: "degrees",
+    reads: "name",
+    initial: "least fabric",
+    note: "or degrees from the base line, for a bed laid out in plan",
+  },
   pinSpacing: { label: "Pin rows at most apart", unit: "in", reads: "inches", initial: "12" },
   pinBay: { label: "Pin bay", unit: "ft", reads: "feet", initial: "4", note: "one five-spot across this width" },
   pinsPerBox: { label: "Pins in a box", unit: "pins", reads: "whole", initial: "100" },

@@ -1,5 +1,5 @@
 import { DEPTH_LIMITS, depthVerdicts } from "../../quantities/bed/depthVerdict";
-import { type BedForm, givenCutOuts, type Way } from "../../quantities/bed/form";
+import { type BedForm, givenCutOuts, hasPlan, type Way } from "../../quantities/bed/form";
 import type { DraftRow } from "../compose";
 import { quoted } from "../typed";
 import { closedCondition, inList } from "./measured";
@@ -168,6 +168,7 @@ export function fabricRows(form: BedForm): DraftRow[] {
     fieldRow(form, "rollLength"),
     fieldRow(form, "overlap"),
     fieldRow(form, "endLap"),
+    ...(hasPlan(form.way) ? [fieldRow(form, "stripDirection")] : []),
     {
       cells: [
         { content: "Counted", look: "label" },
@@ -223,7 +224,7 @@ export function fabricRows(form: BedForm): DraftRow[] {
 function layoutCall(form: BedForm): string | undefined {
   const cutOuts = givenCutOuts(form).length;
   const placed = cutOuts > 0 ? `{cutOut1.x}:{cutOut${cutOuts}.deep}` : "";
-  const laying = `{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing},${placed},{pinBay}`;
+  const laying = `{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing},${placed},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
   const shapes: Record<Way, string | undefined> = {
     rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
     round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
