@@ -8,7 +8,8 @@ if (root) void start(root);
 /** Waits for the host, so that no button is there before it can do its work. */
 async function start(element: HTMLElement): Promise<void> {
   element.classList.add("bedrow");
-  if (typeof Office === "undefined") {
+  const host = typeof Office === "undefined" ? undefined : (await Office.onReady()).host;
+  if (host === undefined || host !== Office.HostType.Excel) {
     render(
       <p class="notice trouble" role="alert">
         The spreadsheet program did not answer. This page works inside it, as a pane; without it, open the practice
@@ -18,7 +19,6 @@ async function start(element: HTMLElement): Promise<void> {
     );
     return;
   }
-  await Office.onReady();
   followTheme(element);
   render(<App />, element);
 }
