@@ -1,10 +1,10 @@
+import { areaInPlan } from "../layout/areaInPlan";
 import type { Bed } from "../layout/bed";
 import { layFabric } from "../layout/layFabric";
 import type { FabricLayout } from "../layout/layout";
 import { type FabricOptions, fabricRulesOf } from "../layout/options";
-import { netArea, type Outline, ringLength } from "../layout/outline";
+import { type Outline, ringLength } from "../layout/outline";
 import { outlineOf } from "../layout/outlineOf";
-import { areaWidths } from "../quantities/widths";
 import { coordinate, feet, inches, inchesOrZero } from "./read";
 import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
@@ -51,18 +51,10 @@ export function laid(bed: Bed, options: FabricOptions): Laid {
   const known = recent.get(key);
   if (known) return known;
   const outline = outlineOf(bed);
-  const answer = { outline, areaSqFt: areaOf(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
+  const answer = { outline, areaSqFt: areaInPlan(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
   if (recent.size >= MOST_RECENT) recent.delete(recent.keys().next().value!);
   recent.set(key, answer);
   return answer;
-}
-
-/** Net of cut-outs; a bed taped by widths is reckoned by its rule, since its edge bends between the widths. */
-function areaOf(bed: Bed, outline: Outline): number {
-  const drawn = netArea(outline);
-  if (bed.kind !== "widths") return drawn;
-  const cutOuts = netArea({ ...outline, cutOuts: [] }) - drawn;
-  return areaWidths(bed.spacingFt, bed.widthsFt) - cutOuts;
 }
 
 const HEADINGS = ["Area, sq ft", "Edge, ft", "Strips", "Fabric, sq ft", "Rolls", "Overlaps, ft", "Pins"];

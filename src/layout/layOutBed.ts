@@ -1,11 +1,11 @@
-import { areaWidths } from "../quantities/widths";
+import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
 import { placeBorder } from "./border";
 import { layFabric } from "./layFabric";
 import type { FabricLayout, Layout } from "./layout";
 import { layoutNotes as notes } from "./messages";
 import { borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
-import { netArea, type Outline, ringArea, ringLength, ringsOf } from "./outline";
+import { netArea, type Outline, ringLength, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
 import { runLength } from "./runs";
 
@@ -31,7 +31,7 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
     ...fabric,
     bed,
     outline,
-    areaSqFt: areaOf(bed, outline),
+    areaSqFt: areaInPlan(bed, outline),
     edgeFt: ringLength(outline.ring),
     borderFt: bordered.reduce((sum, run) => sum + runLength(run), 0),
     cutAroundFt: outline.cutOuts.reduce((sum, { ring }) => sum + ringLength(ring), 0),
@@ -46,15 +46,8 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
   };
 }
 
-/** The net area; a bed taped by widths is reckoned by its rule, since its edge bends between the widths. */
-function areaOf(bed: Bed, outline: Outline): number {
-  if (bed.kind !== "widths") return netArea(outline);
-  const gross = areaWidths(bed.spacingFt, bed.widthsFt, bed.rule);
-  return gross - ringArea(outline.ring) + netArea(outline);
-}
-
 function notesOnArea(bed: Bed, outline: Outline): string[] {
-  const [reckoned, drawn] = [areaOf(bed, outline), netArea(outline)];
+  const [reckoned, drawn] = [areaInPlan(bed, outline), netArea(outline)];
   return Math.abs(reckoned - drawn) > drawn * NOTEWORTHY_SHARE ? [notes.straightBetweenWidths(reckoned, drawn)] : [];
 }
 

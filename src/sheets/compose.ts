@@ -43,12 +43,7 @@ export function compose(
   widths: readonly number[],
   at: Anchor,
 ): Plan {
-  const addresses = new Map<string, string>();
-  for (const { cell, row, column } of cellsOf(rows)) {
-    if (cell.key === undefined) continue;
-    if (addresses.has(cell.key)) throw new Error(`Two cells have the key "${cell.key}".`);
-    addresses.set(cell.key, cellAddress({ row: at.row + row, column: at.column + column }));
-  }
+  const addresses = keyAddresses(rows, at);
   const resolve = (content: string | number) => {
     if (typeof content === "number" || !content.startsWith("=")) return content;
     return content.replace(KEY, (_, key: string) => {
@@ -94,11 +89,17 @@ export function compose(
   };
 }
 
-/** Addresses of the keyed cells, as {@link compose} places them; for tests and for finding a cell again. */
+/**
+ * Addresses of the keyed cells, as {@link compose} places them.
+ *
+ * @throws {Error} for a key that two cells have.
+ */
 export function keyAddresses(rows: readonly DraftRow[], at: Anchor): Map<string, string> {
   const addresses = new Map<string, string>();
   for (const { cell, row, column } of cellsOf(rows)) {
-    if (cell.key) addresses.set(cell.key, cellAddress({ row: at.row + row, column: at.column + column }));
+    if (cell.key === undefined) continue;
+    if (addresses.has(cell.key)) throw new Error(`Two cells have the key "${cell.key}".`);
+    addresses.set(cell.key, cellAddress({ row: at.row + row, column: at.column + column }));
   }
   return addresses;
 }

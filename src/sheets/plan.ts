@@ -22,7 +22,6 @@ export type LookName =
 export const numberFormats = {
   general: "General",
   whole: "#,##0",
-  one: "#,##0.0",
   two: "#,##0.00",
   money: "#,##0.00",
   share: "0.0%",

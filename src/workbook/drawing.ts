@@ -20,7 +20,6 @@ export type BlockForm = FoundBlock["form"];
 /** The block that is selected, and how it stands with its drawing. */
 export interface SelectedBlock {
   readonly name: string;
-  readonly form: BlockForm;
   readonly drawing: "none" | "current" | "out of date";
 }
 
@@ -33,7 +32,6 @@ export async function selectedBlock(): Promise<SelectedBlock | undefined> {
     const isCurrent = record?.drawnFrom === drawnInputs(block.form);
     return {
       name: block.form.name,
-      form: block.form,
       drawing: record ? (isCurrent ? "current" : "out of date") : "none",
     };
   });

@@ -106,7 +106,8 @@ export function anchorOf(range: Excel.Range): Anchor {
   return { row: range.rowIndex, column: range.columnIndex };
 }
 
-function areaOf(range: Excel.Range): Area {
+/** The area of a range whose place and size were loaded. */
+export function areaOf(range: Excel.Range): Area {
   return { ...anchorOf(range), rows: range.rowCount, columns: range.columnCount };
 }
 

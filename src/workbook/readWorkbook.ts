@@ -1,5 +1,6 @@
 import type { CellValue, Area as ReviewArea, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../review/facts";
 import { areaOfAddress } from "./areaOfAddress";
+import { areaOf } from "./place";
 import { inWorkbook } from "./trouble";
 
 /** A workbook as it was read for a check, and where the person stood. */
@@ -101,8 +102,4 @@ function tableFacts({ name, showHeaders, showTotals }: Excel.Table, range: Excel
     headingRow: showHeaders,
     totalsRow: showTotals,
   };
-}
-
-function areaOf({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): ReviewArea {
-  return { row: rowIndex, column: columnIndex, rows: rowCount, columns: columnCount };
 }
