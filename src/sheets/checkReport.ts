@@ -28,5 +28,5 @@ export function checkReport(lines: readonly ReportLine[], at: Anchor): Plan {
       })),
     };
   });
-  return compose({ title: "report of the check", subject: "" }, rows, WIDTHS, at);
+  return compose("report of the check", rows, WIDTHS, at);
 }

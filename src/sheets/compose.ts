@@ -31,18 +31,13 @@ const KEY = /\{([A-Za-z][\w.]*)\}/g;
 /**
  * Makes a plan of rows, for one place in a sheet.
  *
- * @param named what the plan is, for the person, and the bed or job it is about.
+ * @param title what the plan is, for the person.
  * @param rows its rows, top to bottom.
  * @param widths least column widths in characters; their number is the plan's width.
  * @param at where the plan will stand; its references are relative, so that it can be moved and copied later.
  * @throws {Error} for a key that no cell has, or that two cells have: a fault of this program.
  */
-export function compose(
-  named: Pick<Plan, "title" | "subject">,
-  rows: readonly DraftRow[],
-  widths: readonly number[],
-  at: Anchor,
-): Plan {
+export function compose(title: string, rows: readonly DraftRow[], widths: readonly number[], at: Anchor): Plan {
   const addresses = keyAddresses(rows, at);
   const resolve = (content: string | number) => {
     if (typeof content === "number" || !content.startsWith("=")) return content;
@@ -74,7 +69,7 @@ export function compose(
     if (cell.choices) choices.push({ area, names: cell.choices });
   }
   return {
-    ...named,
+    title,
     rows: rows.length,
     columns: widths.length,
     formulas,

@@ -43,8 +43,6 @@ export interface Area extends Anchor {
 export interface Plan {
   /** What it is, for the person: "estimate for Front walk". */
   readonly title: string;
-  /** The name of the bed or job that it is about; "" where it has none. */
-  readonly subject: string;
   readonly rows: number;
   readonly columns: number;
   /** Formulas in A1 notation for the anchor the plan was made for, or constants; "" where a cell stays blank. */

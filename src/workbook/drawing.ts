@@ -1,5 +1,5 @@
 import { drawnInputs } from "../sheets/estimate/drawnInputs";
-import { type FoundBlock, readBlockAt } from "../sheets/estimate/readBlock";
+import { blockAt, type FoundBlock, findBlocks } from "../sheets/estimate/readBlock";
 import type { Area } from "../sheets/plan";
 import { type DrawingRecord, drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
 import { anchorOf } from "./place";
@@ -73,11 +73,12 @@ async function findSelected(context: Excel.RequestContext): Promise<Found | unde
   const readRecords = queueReadDrawings(context);
   await context.sync();
   if (used.isNullObject) return undefined;
-  const block = readBlockAt(used.values, anchorOf(used), anchorOf(corner));
+  const blocks = findBlocks(used.values, anchorOf(used));
+  const block = blockAt(blocks, anchorOf(corner));
   if (!block) return undefined;
   const sheetId = corner.worksheet.id;
   const records = readRecords();
-  return { sheetId, block, records, record: drawingOf(records, sheetId, block.form.name) };
+  return { sheetId, block, records, record: drawingOf(records, sheetId, block, blocks) };
 }
 
 /** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
@@ -110,7 +111,8 @@ async function putBeside(context: Excel.RequestContext, placing: Placing): Promi
   const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
   const place = isFree ? beside : below;
   const shapeName = freeName(records);
-  const drawn: DrawingRecord = { shapeName, sheetId, bedName: form.name, drawnFrom: drawnInputs(form) };
+  const { row, column: first } = area;
+  const drawn = { shapeName, sheetId, bedName: form.name, row, column: first, drawnFrom: drawnInputs(form) };
   try {
     const shape = worksheet.shapes.addImage(picture.png);
     shape.name = shapeName;

@@ -106,7 +106,6 @@ async function write(context: Excel.RequestContext, plan: Plan, to: Destination)
     await context.sync();
     queueReceipt(context, {
       title: plan.title,
-      subject: plan.subject,
       sheetId,
       area,
       formulas: target.formulas,

@@ -3,7 +3,6 @@ import type { Area } from "../sheets/plan";
 /** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
 export interface Receipt {
   readonly title: string;
-  readonly subject: string;
   readonly sheetId: string;
   readonly area: Area;
   /** The formulas as the host gave them back right after the write. */

@@ -1,6 +1,6 @@
 import { areaAddress, cellAddress } from "../sheets/address";
 import { queueRestore } from "./before";
-import { drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
+import { drawingAt, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
@@ -33,7 +33,7 @@ export async function takeBackLastInsert(): Promise<{ readonly title: string; re
     const target = worksheet.getRangeByIndexes(row, column, rows, columns);
     target.load("formulas");
     const records = readRecords();
-    const drawing = drawingOf(records, receipt.sheetId, receipt.subject);
+    const drawing = drawingAt(records, receipt.sheetId, receipt.area);
     const shape = drawing && worksheet.shapes.getItemOrNullObject(drawing.shapeName);
     shape?.load("name");
     const used = worksheet.getUsedRangeOrNullObject(true);

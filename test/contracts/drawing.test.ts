@@ -3,6 +3,7 @@ import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { type Picture, redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
 import { insertPlan } from "../../src/workbook/insert";
+import { takeBackLastInsert } from "../../src/workbook/takeBack";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 
@@ -82,6 +83,21 @@ describe("the drawing of a block", () => {
     await redrawSelectedBlock(draw);
     const [shape] = await shapes();
     expect(shape!.top).toBeGreaterThan(1000);
+  });
+
+  test("leaves that of another block of the same name alone, and goes with the block that is taken back", async () => {
+    await select("B8");
+    await redrawSelectedBlock(draw);
+    await select("A200");
+    await insertPlan((at) => estimateBlock(bed, at), { kind: "selection" });
+    expect(await selectedBlock()).toMatchObject({ drawing: "none" });
+    await redrawSelectedBlock(draw);
+    expect(await shapes()).toHaveLength(2);
+    const [first] = await shapes();
+    await takeBackLastInsert();
+    expect(await shapes()).toEqual([first]);
+    await select("B8");
+    expect(await selectedBlock()).toMatchObject({ drawing: "current" });
   });
 
   test("needs a block to be selected", async () => {

@@ -8,7 +8,7 @@ import { createHost, type HeadlessHost } from "../headlessHost";
 /** A plan small enough to see through: a heading, an input and a formula on it. */
 const plan = (at: Anchor) =>
   compose(
-    { title: "small plan", subject: "" },
+    "small plan",
     [
       { look: "title", cells: [{ content: "Heading" }, { content: "'1/2" }] },
       {

@@ -27,8 +27,7 @@ const soilNames = SOILS.map(({ name }) => name);
  */
 export function estimateBlock(form: BedForm, at: Anchor): Plan {
   const name = form.name.trim();
-  const named = { title: name ? `estimate for ${name}` : "estimate", subject: name };
-  return compose(named, estimateRows(form), WIDTHS, at);
+  return compose(name ? `estimate for ${name}` : "estimate", estimateRows(form), WIDTHS, at);
 }
 
 /** The rows of the block, for {@link estimateBlock} and for finding its cells again. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { blankForm, textOf } from "../../quantities/bed/form";
 import { estimateBlock } from "./block";
-import { findBlocks, readBlockAt } from "./readBlock";
+import { blockAt, findBlocks } from "./readBlock";
 
 const kidney = {
   ...blankForm(),
@@ -37,10 +37,10 @@ describe("reading a block back", () => {
   test("finds the block that a cell lies in, and none where it lies in none", () => {
     const sheet = [...shown(kidney, 2), ...shown(corners, 2)];
     const rows = shown(kidney).length;
-    const at = { row: 0, column: 0 };
-    expect(readBlockAt(sheet, at, { row: 5, column: 3 })?.form.name).toBe("Kidney");
-    expect(readBlockAt(sheet, at, { row: rows + 5, column: 3 })?.form.points).toEqual(corners.points);
-    expect(readBlockAt(sheet, at, { row: 5, column: 0 })).toBeUndefined();
+    const blocks = findBlocks(sheet, { row: 0, column: 0 });
+    expect(blockAt(blocks, { row: 5, column: 3 })?.form.name).toBe("Kidney");
+    expect(blockAt(blocks, { row: rows + 5, column: 3 })?.form.points).toEqual(corners.points);
+    expect(blockAt(blocks, { row: 5, column: 0 })).toBeUndefined();
   });
 
   test("keeps to labels where rows were added between", () => {

@@ -12,17 +12,9 @@ export interface FoundBlock {
   readonly form: BedForm;
 }
 
-/**
- * The estimate block that a cell lies in, read back from its labels, so that it is found wherever it was copied or
- * moved to, with lines added and cells typed over.
- *
- * @param values what the sheet's used range shows.
- * @param at where that range begins.
- * @param cell a cell of the sheet.
- * @returns undefined where the cell lies in no block.
- */
-export function readBlockAt(values: readonly (readonly unknown[])[], at: Anchor, cell: Anchor): FoundBlock | undefined {
-  return findBlocks(values, at).find(
+/** The one of a sheet's blocks that a cell lies in; undefined where it lies in none. */
+export function blockAt(blocks: readonly FoundBlock[], cell: Anchor): FoundBlock | undefined {
+  return blocks.find(
     ({ area }) =>
       area.row <= cell.row &&
       cell.row < area.row + area.rows &&
@@ -31,7 +23,13 @@ export function readBlockAt(values: readonly (readonly unknown[])[], at: Anchor,
   );
 }
 
-/** Every estimate block of a sheet, from its used range. */
+/**
+ * Every estimate block of a sheet, read back from its labels, so that it is found wherever it was copied or moved to,
+ * with lines added and cells typed over.
+ *
+ * @param values what the sheet's used range shows.
+ * @param at where that range begins.
+ */
 export function findBlocks(values: readonly (readonly unknown[])[], at: Anchor): FoundBlock[] {
   const titles = values.flatMap((cells, row) =>
     cells.flatMap((content, column) => (content === BLOCK_TITLE ? [{ row, column }] : [])),

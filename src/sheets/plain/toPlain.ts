@@ -47,7 +47,6 @@ export function toPlain(
 function planOf(region: Region, formulas: Plan["formulas"], formats: Plan["formats"], looks: Plan["looks"]): Plan {
   return {
     title: `Copy of ${region.sheetName}`,
-    subject: "",
     rows: formulas.length,
     columns: formulas[0]?.length ?? 0,
     formulas,
