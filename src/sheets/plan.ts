@@ -40,6 +40,47 @@ export interface Area extends Anchor {
   readonly columns: number;
 }
 
+/** How one cell looks, exactly: what was read from a sheet and is to be written again. What is absent is left. */
+export interface CellDress {
+  readonly fill?: string;
+  readonly color?: string;
+  readonly font?: string;
+  readonly size?: number;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly underline?: boolean;
+  readonly align?: "Left" | "Center" | "Right";
+  readonly vertical?: "Top" | "Center" | "Bottom";
+  readonly indent?: number;
+  readonly wrap?: boolean;
+  /** Colours of the rules at the cell's sides. */
+  readonly rules?: Readonly<Partial<Record<"top" | "bottom" | "left" | "right", string>>>;
+}
+
+/** How a sheet is printed. */
+export interface PageSetup {
+  readonly paper: "letter" | "a4";
+  readonly landscape: boolean;
+  /** Shrinks the print to so many pages across, and as many down as it takes unless `pagesTall` says. */
+  readonly pagesWide: number;
+  readonly pagesTall?: number;
+  /** Rows at the top of the plan that are repeated on each page. */
+  readonly headingRows?: number;
+  /** Rows of the plan above which a new page begins. */
+  readonly breaksAbove?: readonly number[];
+  readonly marginsIn: { readonly top: number; readonly bottom: number; readonly left: number; readonly right: number };
+  /** Text at the foot of each page; `&P` and `&N` are the page and the number of pages. */
+  readonly footer?: string;
+}
+
+/** A picture that stands over cells of the plan. */
+export interface PlacedPicture {
+  readonly area: Area;
+  /** A PNG, base64. */
+  readonly png: string;
+  readonly altText: string;
+}
+
 export interface Plan {
   /** What it is, for the person: "estimate for Front walk". */
   readonly title: string;
@@ -58,4 +99,14 @@ export interface Plan {
   readonly warnings: readonly { readonly area: Area; readonly when: string }[];
   /** Cells that offer a list to choose from. */
   readonly choices: readonly { readonly area: Area; readonly names: readonly string[] }[];
+  /** Names, valid in the whole workbook, for cells of the plan. A name that is there already stands in the way. */
+  readonly names?: readonly { readonly name: string; readonly area: Area }[];
+  /** Cells that become a table where the host has tables; its first row holds the headings. */
+  readonly table?: { readonly name: string; readonly area: Area };
+  /** Exact looks, cell by cell, over the named ones. */
+  readonly dress?: readonly (readonly (CellDress | undefined)[])[];
+  readonly merged?: readonly Area[];
+  readonly pictures?: readonly PlacedPicture[];
+  /** For a plan on a sheet of its own. */
+  readonly page?: PageSetup;
 }

@@ -13,7 +13,8 @@ declare module "vitest" {
 
 /** Finds a browser and serves what was built, for all browser tests. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const dist = resolve(import.meta.dirname, "../../dist");
+  // Two builds side by side: `webpack --output-path …`, then DIST=… for the tests.
+  const dist = resolve(process.env.DIST ?? resolve(import.meta.dirname, "../../dist"));
   if (!existsSync(resolve(dist, "practice.html"))) throw new Error("Nothing is built yet. Run `npm run build` first.");
   project.provide("browserPath", findBrowser());
   const server = await serve(dist);
