@@ -56,7 +56,13 @@ export default (env, { mode = "production" }) => ({
         { from: "src/pane/pane.css" },
         { from: "src/practice/practice.html" },
         { from: "src/practice/practice.css" },
-        { from: "assets", to: "assets", globOptions: { ignore: ["**/*.mjs", "**/practice-office.json"] } },
+        {
+          from: "assets",
+          to: "assets",
+          globOptions: { ignore: ["**/*.mjs", "**/practice-office.json", "**/templates/**"] },
+        },
+        // The office's own templates come into this folder on its host; a few invented ones are there from the start.
+        { from: "assets/templates", to: "templates", noErrorOnMissing: true },
         { from: "assets/practice-office.json" },
         { from: "README.md" },
         { from: "LICENSE", to: "LICENSE.txt", toType: "file" },
