@@ -18,6 +18,8 @@ const CORNERS_OF_A_RECTANGLE = 4;
  * @param cut_outs Areas that stay out of the bed, in square feet: one cell or a range. Blanks are skipped.
  * @returns Square feet.
  * @example =BED.AREA_RECTANGLE("18' 6""", 5, 2, 2) gives 90.7832
+ * @source Plane geometry: a rounded corner takes off (1 − π/4) of its radius squared.
+ * @see BED.EDGE_LENGTH, BED.STONE_TONS, BED.DIG_YARDS, BED.LAYOUT_RECTANGLE
  */
 export function AREA_RECTANGLE(
   length: unknown,
@@ -49,6 +51,8 @@ export function AREA_RECTANGLE(
  * @param side_c Third side: feet, or text such as 7' 3".
  * @returns Square feet.
  * @example =BED.AREA_TRIANGLE(3, 4, 5) gives 6
+ * @source Heron's formula, as W. Kahan writes it for thin triangles (Miscalculating Area of a Needle-like Triangle).
+ * @see BED.AREA_POINTS, BED.AREA_RECTANGLE
  */
 export function AREA_TRIANGLE(side_a: unknown, side_b: unknown, side_c: unknown): number {
   try {
@@ -65,6 +69,8 @@ export function AREA_TRIANGLE(side_a: unknown, side_b: unknown, side_c: unknown)
  * @param inner_diameter Distance across what stays out in the middle: feet, or text such as 30". Left out: 0.
  * @returns Square feet.
  * @example =BED.AREA_ROUND(10, 3) gives 71.4712
+ * @source Plane geometry.
+ * @see BED.LAYOUT_ROUND, BED.STONE_TONS
  */
 export function AREA_ROUND(diameter: unknown, inner_diameter?: unknown): number {
   try {
@@ -82,6 +88,8 @@ export function AREA_ROUND(diameter: unknown, inner_diameter?: unknown): number 
  * @param rule "simpson" for a curved edge, "trapezoid" for straight stretches. Left out: "simpson".
  * @returns Square feet.
  * @example =BED.AREA_WIDTHS(15, A2:A8) gives 476 for widths 3.9, 4.5, 5.1, 6.5, 6.3, 5.1, 4.1
+ * @source Simpson's 1/3 rule and the trapezoidal rule, as surveying textbooks give them.
+ * @see BED.EDGE_WIDTHS, BED.LAYOUT_WIDTHS
  */
 export function AREA_WIDTHS(spacing: unknown, widths: unknown[][], rule?: unknown): number {
   try {
@@ -97,6 +105,8 @@ export function AREA_WIDTHS(spacing: unknown, widths: unknown[][], rule?: unknow
  * @param points Two columns, x and y, in feet or tape text, one corner a row. Blank rows at the end are skipped.
  * @returns Square feet.
  * @example =BED.AREA_POINTS(A2:B4) gives 6 for 0, 0; 4, 0; 0, 3
+ * @source The surveyor's (shoelace) formula.
+ * @see BED.EDGE_POINTS, BED.LAYOUT
  */
 export function AREA_POINTS(points: unknown[][]): number {
   try {

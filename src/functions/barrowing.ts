@@ -18,6 +18,8 @@ const USUAL_WALK_FT_PER_MINUTE = 200;
  * @param barrow_lb Pounds loaded at most. Left out: 300.
  * @returns Whole trips.
  * @example =BED.BARROW_TRIPS(1, 1.35) gives 9
+ * @source Plain arithmetic; a barrow of 6 cubic feet loaded with 300 lb at most: common practice.
+ * @see BED.HAUL_HOURS, BED.STONE_YARDS, BED.SPOIL_YARDS
  */
 export function BARROW_TRIPS(yards: unknown, stone: unknown, barrow_cubic_ft?: unknown, barrow_lb?: unknown): number {
   try {
@@ -44,6 +46,8 @@ export function BARROW_TRIPS(yards: unknown, stone: unknown, barrow_cubic_ft?: u
  * @param walk_ft_min Walking pace, feet a minute. Left out: 200.
  * @returns Person-hours.
  * @example =BED.HAUL_HOURS(61, 150) gives 4.0667
+ * @source Plain arithmetic; 2 and 0.5 minutes and 200 feet a minute: common practice. Time your own crew.
+ * @see BED.BARROW_TRIPS
  */
 export function HAUL_HOURS(
   trips: unknown,

@@ -16,6 +16,8 @@ import { feet, inchesOrZero, positiveOrZero } from "./read";
  * @param loss_in What each cut takes: inches, or text such as 1/8". Left out: 0.
  * @returns Whole stock lengths.
  * @example =BED.CUT_COUNT(16, A1:A6) gives 2 for 8, 7, 6, 5, 4, 2
+ * @source One-dimensional cutting stock, solved exactly by patterns of cuts (Gilmore and Gomory 1961) and search.
+ * @see BED.CUT_LIST, BED.EDGING_PIECES
  */
 export function CUT_COUNT(
   stock_length: unknown,
@@ -39,6 +41,8 @@ export function CUT_COUNT(
  * @param loss_in What each cut takes: inches, or text such as 1/8". Left out: 0.
  * @returns A heading row, then stock, cuts and what is left over, in feet; "at least" where fewer might do.
  * @example =INDEX(BED.CUT_LIST(16, A1:A6), 2, 2) gives 7 for 8, 7, 6, 5, 4, 2
+ * @source One-dimensional cutting stock, solved exactly by patterns of cuts (Gilmore and Gomory 1961) and search.
+ * @see BED.CUT_COUNT, BED.FABRIC_CUTS
  */
 export function CUT_LIST(
   stock_length: unknown,

@@ -12,6 +12,8 @@ import { dates } from "./readRanges";
  * @param holidays Dates that are no working days: one cell or a range. Blanks are skipped.
  * @returns A date as a serial number; format the cell as a date.
  * @example =BED.DIG_DATE("2026-03-02", 2) gives 2026-03-05
+ * @source 49 CFR 196.103 asks for the call before digging and counts no days; states do. The ticket rules.
+ * @see BED.DIG_YARDS
  */
 export function DIG_DATE(notice_date: unknown, working_days: unknown, holidays?: unknown[][]): number {
   try {

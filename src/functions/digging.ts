@@ -16,6 +16,8 @@ const USUAL_TRENCH_WIDTH_IN = 4;
  * @param trench_depth_in Depth of the trench below the scraped floor: inches, or text such as 1 1/2". Left out: 0.
  * @returns Cubic yards in the ground (bank).
  * @example =BED.DIG_YARDS(400, 3) gives 3.7037
+ * @source 27 cubic feet are a cubic yard (NIST Handbook 44, Appendix C). A trench 4 in wide: common practice.
+ * @see BED.SPOIL_YARDS, BED.LOADS
  */
 export function DIG_YARDS(
   area: unknown,
@@ -46,6 +48,8 @@ export function DIG_YARDS(
  * @param soil Swell such as 25%, or a soil: "sand", "loam", "clay", "blasted rock". Left out: "loam".
  * @returns Loose cubic yards.
  * @example =BED.SPOIL_YARDS(3.7037, "loam") gives 4.6296
+ * @source Swell of the soils by name: US Army FM 5-434 (2000), Table 1-1 (from memory).
+ * @see BED.DIG_YARDS, BED.LOADS
  */
 export function SPOIL_YARDS(bank_yards: unknown, soil?: unknown): number {
   try {
@@ -64,6 +68,8 @@ export function SPOIL_YARDS(bank_yards: unknown, soil?: unknown): number {
  * @param payload_tons Short tons that may be loaded: rated gross less empty weight. Left out or 0: not looked at.
  * @returns Whole loads.
  * @example =BED.LOADS(4.63, 5, 1.3, 2.55) gives 3
+ * @source Plain arithmetic; that weight rules as well as volume is common practice.
+ * @see BED.SPOIL_YARDS, BED.BARROW_TRIPS
  */
 export function LOADS(yards: unknown, truck_yards: unknown, tons_per_yard?: unknown, payload_tons?: unknown): number {
   try {

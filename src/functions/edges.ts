@@ -13,6 +13,8 @@ import { points as readPoints, sides as readSides, widths as readWidths } from "
  * @param rounded_corners How many corners are rounded. Left out: 0.
  * @returns Feet.
  * @example =BED.EDGE_LENGTH(A2:A4, 2, 2) gives 26.7832 for sides 5, 18.5, 5
+ * @source Plane geometry: a rounded corner saves (2 − π/2) of its radius.
+ * @see BED.AREA_RECTANGLE, BED.EDGING_PIECES, BED.STAKES
  */
 export function EDGE_LENGTH(sides: unknown[][], corner_radius?: unknown, rounded_corners?: unknown): number {
   try {
@@ -35,6 +37,8 @@ export function EDGE_LENGTH(sides: unknown[][], corner_radius?: unknown, rounded
  * @param widths The widths in order, one row or column: feet or tape text. 0 where the bed runs to a point.
  * @returns Feet.
  * @example =BED.EDGE_WIDTHS(4, A2:A3) gives 5 for widths 0, 3
+ * @source Plane geometry, chord by chord; a curved edge is a little longer.
+ * @see BED.AREA_WIDTHS, BED.EDGING_PIECES, BED.STAKES
  */
 export function EDGE_WIDTHS(spacing: unknown, widths: unknown[][]): number {
   try {
@@ -51,6 +55,8 @@ export function EDGE_WIDTHS(spacing: unknown, widths: unknown[][]): number {
  * @param closed TRUE if the way back from the last point to the first counts too, else FALSE. Left out: TRUE.
  * @returns Feet.
  * @example =BED.EDGE_POINTS(A2:B4) gives 12 for 0, 0; 4, 0; 0, 3
+ * @source Plane geometry.
+ * @see BED.AREA_POINTS, BED.EDGING_PIECES, BED.STAKES
  */
 export function EDGE_POINTS(points: unknown[][], closed?: unknown): number {
   try {

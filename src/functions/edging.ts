@@ -11,6 +11,8 @@ import { count, feet, feetOrZero, flag, inches, inchesOrZero } from "./read";
  * @param closed TRUE if the run comes back to where it began, else FALSE. Left out: FALSE.
  * @returns Whole pieces.
  * @example =BED.EDGING_PIECES("26' 9""", 8, 2) gives 4
+ * @source Plain arithmetic over pieces and laps.
+ * @see BED.EDGE_LENGTH, BED.STAKES, BED.CUT_COUNT
  */
 export function EDGING_PIECES(edge_length: unknown, piece_length: unknown, lap_in?: unknown, closed?: unknown): number {
   try {
@@ -38,6 +40,8 @@ export function EDGING_PIECES(edge_length: unknown, piece_length: unknown, lap_i
  * @param closed TRUE if the run comes back to where it began, else FALSE. Left out: FALSE.
  * @returns Whole stakes.
  * @example =BED.STAKES(20, 8, 48) gives 6
+ * @source Common practice: at the ends, through both pieces at a joint, between, and at corners.
+ * @see BED.EDGING_PIECES, BED.EDGE_LENGTH
  */
 export function STAKES(
   edge_length: unknown,

@@ -13,6 +13,8 @@ import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
  * @param overlap_in Lap of strips side by side: inches, or text. Less than the roll is wide.
  * @returns Whole strips.
  * @example =BED.FABRIC_STRIPS(11, 6, 12) gives 2
+ * @source Plain arithmetic over strips and overlaps.
+ * @see BED.FABRIC_AREA, BED.FABRIC_ROLLS, BED.PINS
  */
 export function FABRIC_STRIPS(bed_width: unknown, roll_width: unknown, overlap_in: unknown): number {
   try {
@@ -39,6 +41,8 @@ export function FABRIC_STRIPS(bed_width: unknown, roll_width: unknown, overlap_i
  * @param end_lap_in Lap of pieces end to end within a strip: inches, or text. Left out: 12.
  * @returns Square feet.
  * @example =BED.FABRIC_AREA(30, 11, 6, 12) gives 360
+ * @source Plain arithmetic over strips and laps. An end lap of 12 in: common practice.
+ * @see BED.FABRIC_ROLLS, BED.FABRIC_STRIPS, BED.LAYOUT
  */
 export function FABRIC_AREA(
   length: unknown,
@@ -75,6 +79,8 @@ export function FABRIC_AREA(
  * @param end_lap_in Lap of pieces end to end within a strip: inches, or text. Left out: 12.
  * @returns Whole rolls.
  * @example =BED.FABRIC_ROLLS(30, 11, 6, 50, 12) gives 2
+ * @source Plain arithmetic, roll after roll. An end lap of 12 in: common practice.
+ * @see BED.FABRIC_CUTS, BED.FABRIC_AREA, BED.LAYOUT
  */
 export function FABRIC_ROLLS(
   length: unknown,
@@ -112,6 +118,8 @@ export function FABRIC_ROLLS(
  * @param bay_ft Widest bay across a strip between pairs of pins: feet, or text. Left out: 4.
  * @returns Whole pins.
  * @example =BED.PINS(12, 12, 12, 0, 18, 0, 3) gives 41
+ * @source Common practice: rows like the five on a die, 12 in apart, in bays of 4 ft.
+ * @see BED.PIN_MAP, BED.LAYOUT_PINS, BED.FABRIC_STRIPS
  */
 export function PINS(
   length: unknown,

@@ -15,6 +15,8 @@ import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
  * @param end_lap_in Lap of pieces end to end within a strip: inches, or text. Left out: 12.
  * @returns A heading row, then strip, piece, roll, where it starts along the strip and its length, a piece a row.
  * @example =INDEX(BED.FABRIC_CUTS(30, 11, 6, 50, 12), 4, 5) gives 11
+ * @source Plain arithmetic, roll after roll. An end lap of 12 in: common practice.
+ * @see BED.FABRIC_ROLLS, BED.LAYOUT_CUTS
  */
 export function FABRIC_CUTS(
   length: unknown,
@@ -51,6 +53,8 @@ export function FABRIC_CUTS(
  * @param bay_ft Widest bay across a strip between pairs of pins: feet, or text. Left out: 4.
  * @returns A heading row, then x and y in feet, a pin a row.
  * @example =INDEX(BED.PIN_MAP(12, 12, 12, 0, 18, 3), 42, 1) gives 12
+ * @source Common practice: rows like the five on a die, 12 in apart, in bays of 4 ft.
+ * @see BED.PINS, BED.LAYOUT_PINS
  */
 export function PIN_MAP(
   length: unknown,

@@ -23,6 +23,8 @@ const corners = (range: unknown) => readPoints(range, "points").map(([x, y]) => 
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.
  * @example =INDEX(BED.LAYOUT(A1:B4, 12, 50, 0, 12, 18), 2, 7) gives 32 for 0, 0; 12, 0; 12, 12; 0, 12
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.LAYOUT_CUTS, BED.LAYOUT_PINS, BED.AREA_POINTS
  */
 export function LAYOUT(
   points: unknown[][],
@@ -60,6 +62,8 @@ export function LAYOUT(
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.
  * @example =INDEX(BED.LAYOUT_WIDTHS(10, A1:A3, 6, 50, 6), 2, 1) gives 120 for widths 6, 6, 6
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.AREA_WIDTHS, BED.EDGE_WIDTHS, BED.LAYOUT
  */
 export function LAYOUT_WIDTHS(
   spacing: unknown,
@@ -105,6 +109,8 @@ export function LAYOUT_WIDTHS(
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.
  * @example =INDEX(BED.LAYOUT_RECTANGLE(18.5, 5, 2, 2, 6, 50, 6), 2, 1) gives 90.7832
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.AREA_RECTANGLE, BED.FABRIC_ROLLS, BED.PINS, BED.LAYOUT
  */
 export function LAYOUT_RECTANGLE(
   length: unknown,
@@ -152,6 +158,8 @@ export function LAYOUT_RECTANGLE(
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.
  * @example =INDEX(BED.LAYOUT_ROUND(10, 3, 6, 50, 6), 2, 1) gives 71.4712
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.AREA_ROUND, BED.LAYOUT
  */
 export function LAYOUT_ROUND(
   diameter: unknown,
@@ -194,6 +202,8 @@ export function LAYOUT_ROUND(
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then a row for each piece.
  * @example =INDEX(BED.LAYOUT_CUTS(A1:B4, 12, 50, 0), 2, 6) gives 12 for 0, 0; 12, 0; 12, 12; 0, 12
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.LAYOUT, BED.FABRIC_CUTS
  */
 export function LAYOUT_CUTS(
   points: unknown[][],
@@ -230,6 +240,8 @@ export function LAYOUT_CUTS(
  * @param direction Degrees of the strips from the base line. Left out: the way that takes the least fabric.
  * @returns A heading row, then a row for each pin.
  * @example =INDEX(BED.LAYOUT_PINS(A1:B4, 12, 50, 0, 12, 18), 2, 1) gives 0 for 0, 0; 12, 0; 12, 12; 0, 12
+ * @source Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.
+ * @see BED.LAYOUT, BED.PIN_MAP, BED.PINS
  */
 export function LAYOUT_PINS(
   points: unknown[][],

@@ -9,6 +9,8 @@ import { positiveOrZero, share, shareUnderOne } from "./read";
  * @param markup Markup on the cost, such as 25%.
  * @returns Price, in the same currency.
  * @example =BED.PRICE_MARKUP(100, 25%) gives 125
+ * @source Markup is a share of the cost: common practice.
+ * @see BED.PRICE_MARGIN, BED.MARKUP_FOR_MARGIN
  */
 export function PRICE_MARKUP(cost: unknown, markup: unknown): number {
   try {
@@ -25,6 +27,8 @@ export function PRICE_MARKUP(cost: unknown, markup: unknown): number {
  * @param margin Margin on the price, such as 20%. Under 100%.
  * @returns Price, in the same currency.
  * @example =BED.PRICE_MARGIN(100, 20%) gives 125
+ * @source Margin is a share of the price: common practice.
+ * @see BED.PRICE_MARKUP, BED.MARKUP_FOR_MARGIN
  */
 export function PRICE_MARGIN(cost: unknown, margin: unknown): number {
   try {
@@ -40,6 +44,8 @@ export function PRICE_MARGIN(cost: unknown, margin: unknown): number {
  * @param margin Margin on the price, such as 20%. Under 100%.
  * @returns Markup, as a share of the cost.
  * @example =BED.MARKUP_FOR_MARGIN(20%) gives 0.25
+ * @source Plain arithmetic: margin over 1 − margin.
+ * @see BED.PRICE_MARGIN, BED.PRICE_MARKUP
  */
 export function MARKUP_FOR_MARGIN(margin: unknown): number {
   try {

@@ -13,6 +13,8 @@ const USUAL_TOP_GAP_IN = 0.5;
  * @param top_gap_in How far the stone stays below the top edge: inches, or text. Left out: 0.5.
  * @returns Inches.
  * @example =BED.STONE_DEPTH(4, 1.5) gives 2
+ * @source Common practice: stone ends about half an inch below the top edge of its border.
+ * @see BED.STONE_TONS, BED.STONE_YARDS
  */
 export function STONE_DEPTH(border_height_in: unknown, trench_depth_in: unknown, top_gap_in?: unknown): number {
   try {
@@ -34,6 +36,8 @@ export function STONE_DEPTH(border_height_in: unknown, trench_depth_in: unknown,
  * @param stone A kind of stone, such as "river rock" or "crushed limestone".
  * @returns Short tons a loose cubic yard.
  * @example =BED.STONE_DENSITY("river rock") gives 1.35
+ * @source The table of stone, where each row names its source and how sure it is.
+ * @see BED.STONE_TONS, BED.STONE_COVERS, BED.BARROW_TRIPS
  */
 export function STONE_DENSITY(stone: unknown): number {
   try {
@@ -51,6 +55,8 @@ export function STONE_DENSITY(stone: unknown): number {
  * @param waste Share more for low spots and what stays behind, such as 8%. Left out: 0.
  * @returns Loose cubic yards.
  * @example =BED.STONE_YARDS(108, 3) gives 1
+ * @source A cubic yard covers 324 square feet an inch deep (27 × 12, exact).
+ * @see BED.STONE_TONS, BED.STONE_BAGS, BED.ORDER_UP
  */
 export function STONE_YARDS(area: unknown, depth_in: unknown, waste?: unknown): number {
   try {
@@ -69,6 +75,8 @@ export function STONE_YARDS(area: unknown, depth_in: unknown, waste?: unknown): 
  * @param waste Share more for low spots and what stays behind, such as 8%. Left out: 0.
  * @returns Short tons of 2,000 lb.
  * @example =BED.STONE_TONS(108, 3, "crushed limestone") gives 1.35
+ * @source A cubic yard covers 324 square feet an inch deep (exact); weights by name from the table of stone.
+ * @see BED.STONE_DENSITY, BED.STONE_COVERS, BED.ORDER_UP, BED.STONE_DEPTH
  */
 export function STONE_TONS(area: unknown, depth_in: unknown, stone: unknown, waste?: unknown): number {
   try {
@@ -93,6 +101,8 @@ export function STONE_TONS(area: unknown, depth_in: unknown, stone: unknown, was
  * @param stone Short tons a loose cubic yard, such as 1.35, or a kind of stone, such as "river rock".
  * @returns Square feet.
  * @example =BED.STONE_COVERS(1.35, 3, 1.35) gives 108
+ * @source A cubic yard covers 324 square feet an inch deep (exact); weights by name from the table of stone.
+ * @see BED.STONE_TONS, BED.STONE_DENSITY
  */
 export function STONE_COVERS(tons: unknown, depth_in: unknown, stone: unknown): number {
   try {
@@ -111,6 +121,8 @@ export function STONE_COVERS(tons: unknown, depth_in: unknown, stone: unknown): 
  * @param waste Share more for low spots and what stays behind, such as 8%. Left out: 0.
  * @returns Whole bags.
  * @example =BED.STONE_BAGS(20, 2, 0.5) gives 7
+ * @source 27 cubic feet are a cubic yard (NIST Handbook 44, Appendix C).
+ * @see BED.STONE_YARDS, BED.STONE_TONS
  */
 export function STONE_BAGS(area: unknown, depth_in: unknown, bag_cubic_ft: unknown, waste?: unknown): number {
   try {
@@ -135,6 +147,8 @@ export function STONE_BAGS(area: unknown, depth_in: unknown, bag_cubic_ft: unkno
  * @param minimum The least it delivers, in the same unit. Left out: 0.
  * @returns The same unit as the amount.
  * @example =BED.ORDER_UP(6.02, 0.5) gives 6.5
+ * @source Plain arithmetic; steps and smallest orders are the yard's own.
+ * @see BED.STONE_TONS, BED.STONE_YARDS
  */
 export function ORDER_UP(amount: unknown, step: unknown, minimum?: unknown): number {
   try {

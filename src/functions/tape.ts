@@ -7,6 +7,8 @@ import { measure as readMeasure } from "./read";
  * @param measure Text such as 32' 6 1/2", 9.8 m or 75 mm, or a number, which is feet.
  * @returns Feet.
  * @example =BED.FEET("32' 6 1/2""") gives 32.5417
+ * @source Exact units: a foot is 0.3048 m (NIST Handbook 44, Appendix C).
+ * @see BED.INCHES
  */
 export function FEET(measure: unknown): number {
   try {
@@ -22,6 +24,8 @@ export function FEET(measure: unknown): number {
  * @param measure Text such as 1' 2 1/2", 75 mm or 40 cm, or a number, which is inches.
  * @returns Inches.
  * @example =BED.INCHES("1' 2 1/2""") gives 14.5
+ * @source Exact units: an inch is 0.0254 m (NIST Handbook 44, Appendix C).
+ * @see BED.FEET
  */
 export function INCHES(measure: unknown): number {
   try {
