@@ -1,0 +1,42 @@
+const LONGEST = 31;
+
+/** The names that sheets have in a file, and how references to them are spelled there. */
+export class SheetNames {
+  /** In the order of the sheets; each legal, and none twice. */
+  readonly inFile: readonly string[];
+  /** From how references spell a sheet's name to how they have to in the file. */
+  readonly references: ReadonlyMap<string, string>;
+
+  constructor(wanted: readonly string[]) {
+    const taken = new Set<string>();
+    this.inFile = wanted.map((name) => {
+      const plain = legal(name);
+      for (let number = 1; ; number += 1) {
+        const ending = number === 1 ? "" : ` ${number}`;
+        const free = plain.slice(0, LONGEST - ending.length).trim() + ending;
+        if (taken.has(free.toLowerCase())) continue;
+        taken.add(free.toLowerCase());
+        return free;
+      }
+    });
+    const references = new Map<string, string>();
+    wanted.forEach((name, index) => {
+      const free = this.inFile[index]!;
+      if (free === name) return;
+      references.set(`'${name.replaceAll("'", "''")}'`, `'${free}'`);
+      references.set(name, `'${free}'`);
+    });
+    this.references = references;
+  }
+}
+
+/** What files forbid, and an apostrophe, which stands in the way of a print area. */
+function legal(name: string): string {
+  return (
+    name
+      .replace(/[[\]:*?/\\]/g, " ")
+      .replaceAll("'", "’")
+      .replace(/\s+/g, " ")
+      .trim() || "Sheet"
+  );
+}
