@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
-import { adaptManifest } from "./src/manifest.mjs";
+import { HelpPages } from "./src/help/plugin.mjs";
+import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
 
 const require = createRequire(import.meta.url);
 const FunctionMetadataPlugin = require("custom-functions-metadata-plugin");
@@ -12,7 +13,7 @@ const univer = (preset) => `node_modules/@univerjs/${preset}/lib/index.css`;
 
 /**
  * Builds dist/: two entries for the host (functions.js first, then pane.js) and one for the practice page.
- * `--env origin=https://tools.example` writes that origin into the manifest.
+ * `--env origin=https://tools.example` writes that origin into the manifest and into the functions' help.
  */
 export default (env, { mode = "production" }) => ({
   mode,
@@ -50,6 +51,7 @@ export default (env, { mode = "production" }) => ({
       input: functionFiles.map((file) => `./src/functions/${file}`),
       output: "functions.json",
     }),
+    new HelpPages({ origin: env.origin ?? PLACEHOLDER_ORIGIN }),
     new CopyPlugin({
       patterns: [
         { from: "src/pane/pane.html" },

@@ -1,5 +1,5 @@
 /** The origin written in the manifest of the repository; nothing is served there. */
-const PLACEHOLDER_ORIGIN = "https://bedrow.example";
+export const PLACEHOLDER_ORIGIN = "https://bedrow.example";
 
 /** A development copy must be told from the office's own by the host, so it has its own id and namespace. */
 const DEVELOPMENT_ID = "cadb890a-b16d-47f5-9873-b23263638d0b";

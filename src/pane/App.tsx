@@ -7,6 +7,7 @@ const fetched = {
   check: async () => (await import(/* webpackChunkName: "check" */ "./check/CheckScreen")).CheckScreen,
   explain: async () => (await import(/* webpackChunkName: "explain" */ "./explain/ExplainScreen")).ExplainScreen,
   copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
+  help: async () => (await import(/* webpackChunkName: "help" */ "./help/HelpScreen")).HelpScreen,
 } as const satisfies Record<string, () => Promise<ComponentType>>;
 
 type Screen = "estimate" | keyof typeof fetched;
@@ -16,6 +17,7 @@ const screens: readonly { readonly screen: Screen; readonly label: string }[] = 
   { screen: "check", label: "Check the sheets" },
   { screen: "explain", label: "Explain a cell" },
   { screen: "copy", label: "Copy for others" },
+  { screen: "help", label: "Help" },
 ];
 
 export function App() {

@@ -1,0 +1,125 @@
+import type { ArgumentKnowledge, FunctionKnowledge, Kind } from "../review/knowledge/argument";
+import { kindWords } from "../review/knowledge/argument";
+import { call, isError, type Result } from "./calls";
+import type { FunctionDoc } from "./docstrings";
+import { type Example, readExample } from "./example";
+import { code, escaped, link, number, section, table } from "./html";
+import { ordinaryForm, sheetOf } from "./ordinaryForm";
+import type { Page } from "./page";
+import { type Slip, slipsOf } from "./slips";
+
+export const addressOf = (id: string) => `${id}.html`;
+
+/**
+ * The reference page of a function, all of it from what stands in the code: its docstring, what the check knows of its
+ * arguments, its ordinary form, and what it says when it is tried.
+ */
+export function functionPage(doc: FunctionDoc, known: FunctionKnowledge): Page {
+  const example = readExample(doc.example);
+  const answer = call(doc.id, example.given);
+  if (isError(answer)) throw new Error(`The example of ${doc.id} fails: ${answer.message}`);
+  return {
+    address: addressOf(doc.id),
+    title: `BED.${doc.id}`,
+    about: doc.about,
+    content: [
+      `<p class="call">${code(callOf(doc.id, known.arguments))}</p>`,
+      `<p>Gives: ${escaped(doc.returns)}</p>`,
+      `<p>${escaped(known.rule)}</p>`,
+      section("Arguments", argumentTable(doc, known.arguments)),
+      section("Example", exampleOf(example), resultOf(answer, known)),
+      section("In ordinary formulas", ordinary(doc.id, example, answer)),
+      section(
+        "Where it comes from",
+        `<p>${escaped(doc.source)} ${link("numbers.html", "What the numbers rest on")}</p>`,
+      ),
+      section("What can go wrong", slipTable(slipsOf(doc.id, known.arguments, example.given))),
+      section(
+        "Related",
+        `<ul>${doc.related.map((id) => `<li>${link(addressOf(id), `BED.${id}`)}</li>`).join("")}</ul>`,
+      ),
+    ].join("\n"),
+  };
+}
+
+/** The call as one reads it: `BED.STONE_YARDS(area, depth_in, [waste])`. */
+function callOf(id: string, known: readonly ArgumentKnowledge[]): string {
+  return `BED.${id}(${known.map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`)).join(", ")})`;
+}
+
+function argumentTable(doc: FunctionDoc, known: readonly ArgumentKnowledge[]): string {
+  return table(
+    ["Argument", "What to give", "Unit", "Left out or blank"],
+    known.map((argument, place) => [
+      code(argument.name),
+      escaped(doc.arguments[place]?.about ?? ""),
+      escaped(unitOf(argument)),
+      escaped(defaultOf(argument)),
+    ]),
+  );
+}
+
+/** What is given where the kind is no measure. */
+const UNITS: Partial<Record<Kind, string>> = { soil: "share", "width rule": "a word", "yes or no": "TRUE or FALSE" };
+
+function unitOf({ kind, many }: ArgumentKnowledge): string {
+  const isLength = kind === "ft" || kind === "in";
+  const isNamed = kind === "stone" || kind === "soil";
+  const unit = UNITS[kind] ?? kindWords(kind);
+  return `${unit}${isLength ? ", or tape text" : isNamed ? ", or a name" : ""}${many ? "; a range" : ""}`;
+}
+
+function defaultOf({ fallback, blankIs }: ArgumentKnowledge): string {
+  if (fallback === undefined) return blankIs === undefined ? "needed" : `needed; a blank cell is ${blankIs}`;
+  return fallback === "" ? "none" : typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
+}
+
+function exampleOf(example: Example): string {
+  const { cells, at } = sheetOf(example);
+  const formula = `<p class="formula">${code(example.formula)}</p>`;
+  if (example.cells.length === 0) return formula;
+  const letters = cells[0]!.slice(0, -2).map((_, column) => String.fromCharCode(65 + column));
+  const rows = cells.map((row, place) => [String(place + 1), ...row.slice(0, -2).map((cell) => escaped(String(cell)))]);
+  return `${formula}\n<p>with these cells:</p>\n<div class="cells" data-formula-at="${at}">${table(["", ...letters], rows)}</div>`;
+}
+
+/** Rows of a list that a page shows; the rest is said in a line. */
+const MOST_ROWS = 14;
+const DAY_MILLISECONDS = 86_400_000;
+/** Serial number of 1970-01-01 in the workbook's 1900 calendar. */
+const SERIAL_OF_1970 = 25_569;
+
+function resultOf(answer: Result, { kind }: FunctionKnowledge): string {
+  if (typeof answer === "number") {
+    const date = new Date((answer - SERIAL_OF_1970) * DAY_MILLISECONDS).toISOString().slice(0, 10);
+    return `<p class="result">gives <output>${number(answer)}</output>${kind === "date" ? `, which a date format shows as ${date}` : ""}</p>`;
+  }
+  const [headings, ...rows] = answer;
+  const shown = rows
+    .slice(0, MOST_ROWS)
+    .map((row) => row.map((cell) => (typeof cell === "number" ? number(cell) : escaped(cell))));
+  const more = rows.length > MOST_ROWS ? `<p>and ${rows.length - MOST_ROWS} rows more</p>` : "";
+  return `<p>spills over the cells beside and below it:</p>\n<div class="result">${table(headings!.map(String), shown)}</div>${more}`;
+}
+
+function ordinary(id: string, example: Example, answer: Result): string {
+  const form = ordinaryForm(id, example, answer);
+  if ("none" in form)
+    return `<p>There is no ordinary form: ${escaped(form.none)}. A copy for others keeps the value, and says so.</p>`;
+  return [
+    "<p>The example as a copy for others writes it, for people who do not have the add-in:</p>",
+    `<p class="formula ordinary">${code(form.formula)}</p>`,
+    "<p>Where arguments are cells, the formula also checks them, and shows an error where the function would.</p>",
+  ].join("\n");
+}
+
+function slipTable(slips: readonly Slip[]): string {
+  return table(
+    ["Where", "the cell shows, and says", "Likewise"],
+    slips.map(({ argument, words, error, message, alsoFor }) => [
+      `${code(argument)} ${escaped(words)}`,
+      `${code(error)} ${escaped(message)}`,
+      alsoFor.map(code).join(", "),
+    ]),
+  );
+}

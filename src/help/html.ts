@@ -1,0 +1,22 @@
+/** Text as it stands in a page: nothing in it is markup. */
+export function escaped(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}
+
+export const code = (text: string) => `<code>${escaped(text)}</code>`;
+
+export const link = (address: string, text: string) => `<a href="${escaped(address)}">${escaped(text)}</a>`;
+
+/** A table with a heading row; the cells are markup. A wide one can be pushed sideways by itself. */
+export function table(headings: readonly string[], rows: readonly (readonly string[])[]): string {
+  const head = headings.map((heading) => `<th scope="col">${escaped(heading)}</th>`).join("");
+  const body = rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n");
+  return `<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>\n${body}\n</tbody></table></div>`;
+}
+
+export const section = (title: string, ...content: readonly string[]) =>
+  `<section>\n<h2>${escaped(title)}</h2>\n${content.join("\n")}\n</section>`;
+
+/** A number as a page shows it: six digits are plenty for a bed. */
+export const number = (value: number) =>
+  Number(value.toPrecision(6)).toLocaleString("en-US", { maximumFractionDigits: 6 });

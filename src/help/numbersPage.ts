@@ -1,0 +1,145 @@
+import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
+import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
+import { SOILS } from "../quantities/soil";
+import { STONES } from "../quantities/stone";
+import type { HowSure } from "../quantities/tables";
+import {
+  CUBIC_FEET_PER_CUBIC_YARD,
+  KILOGRAMS_PER_POUND,
+  METERS_PER_YARD,
+  POUNDS_PER_SHORT_TON,
+  SQUARE_FOOT_INCHES_PER_CUBIC_YARD,
+} from "../quantities/units";
+import { functionKnowledge } from "../review/knowledge";
+import { kindWords } from "../review/knowledge/argument";
+import { addressOf } from "./functionPage";
+import { escaped, link, number, section, table } from "./html";
+import type { Page } from "./page";
+
+/** How sure a value is, in words for the reader. */
+export const HOW_SURE: Readonly<Record<HowSure, string>> = {
+  seen: "read in the source",
+  memory: "from memory",
+  practice: "common practice",
+};
+
+/** What the numbers rest on: every value of every table, from the tables themselves. */
+export function numbersPage(): Page {
+  return {
+    address: "numbers.html",
+    title: "What the numbers rest on",
+    about: "Every value that is built in, where it comes from, and how sure it is.",
+    content: [
+      `<dl>
+<dt>read in the source</dt><dd>the figure was read in the publication that is named</dd>
+<dt>from memory</dt><dd>the figure is known from the publication that is named, and was not read there again</dd>
+<dt>common practice</dt><dd>usual in the trade; no publication stands behind it</dd>
+<dt>invented example</dt><dd>stands there until the office types its own; no price rests on anything else</dd>
+</dl>`,
+      section("Stone", STONE_NOTE, stoneTable()),
+      section("Soil", "<p>How much more room soil takes once it is dug.</p>", soilTable()),
+      section("Units", unitTable()),
+      section("Taken where an argument is left out", "<p>All common practice.</p>", defaultTable()),
+      section("Held to be usual", USUAL_NOTE, usualTable()),
+      section("Where an estimate starts", STARTING_NOTE, ...startingTables()),
+    ].join("\n"),
+  };
+}
+
+const STONE_NOTE =
+  "<p>Loose and dry, as delivered. A supplier’s scale ticket beats every row: weights change with the quarry, the size, and how wet the stone is loaded. Wet stone weighs up to a fifth more.</p>";
+const USUAL_NOTE = `<p>The check points out what lies outside; it refuses nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes tons, and so does a stone larger than two thirds of the depth let it show.</p>`;
+const STARTING_NOTE =
+  "<p>What stands in a new estimate until somebody types something else. Prices and rates of pay are invented examples.</p>";
+
+function stoneTable(): string {
+  return table(
+    ["Stone", "Short tons a cubic yard", "Pounds a cubic yard", "Still ordinary, tons", "Source", "How sure"],
+    STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
+      escaped(name),
+      number(tonsPerYard),
+      number(tonsPerYard * POUNDS_PER_SHORT_TON),
+      `${number(low)} to ${number(high)}`,
+      escaped(source),
+      HOW_SURE[sure],
+    ]),
+  );
+}
+
+function soilTable(): string {
+  return table(
+    ["Soil", "Swell", "Source", "How sure"],
+    SOILS.map(({ name, swell, source, sure }) => [escaped(name), percent(swell), escaped(source), HOW_SURE[sure]]),
+  );
+}
+
+const percent = (share: number) => `${number(share * 100)} %`;
+
+function unitTable(): string {
+  const exact = "exact: NIST Handbook 44, Appendix C; NIST SP 811";
+  const derived = "exact, from the rows above";
+  return table(
+    ["Relation", "Value", "Source"],
+    [
+      ["1 yard in meters", number(METERS_PER_YARD), exact],
+      ["1 pound in kilograms", String(KILOGRAMS_PER_POUND), exact],
+      ["1 short ton in pounds", number(POUNDS_PER_SHORT_TON), exact],
+      ["1 cubic yard in cubic feet", number(CUBIC_FEET_PER_CUBIC_YARD), derived],
+      ["Square feet that a cubic yard covers an inch deep", number(SQUARE_FOOT_INCHES_PER_CUBIC_YARD), derived],
+    ],
+  );
+}
+
+function defaultTable(): string {
+  const taken = new Map<string, { readonly cells: readonly string[]; readonly functions: string[] }>();
+  for (const { name, arguments: given } of functionKnowledge) {
+    for (const { name: argument, fallback, kind } of given) {
+      if (fallback === undefined || fallback === "" || fallback === 0) continue;
+      const key = `${argument} ${fallback}`;
+      const value = typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
+      const unit = typeof fallback === "number" ? kindWords(kind) : "";
+      if (!taken.has(key)) taken.set(key, { cells: [escaped(argument), escaped(value), escaped(unit)], functions: [] });
+      taken.get(key)!.functions.push(link(addressOf(name), name));
+    }
+  }
+  const rows = [...taken.values()].map(({ cells, functions }) => [...cells, functions.join(", ")]);
+  return table(["Argument", "Taken for it", "Unit", "Functions"], rows);
+}
+
+function usualTable(): string {
+  const rows = new Map<string, string[]>();
+  for (const { arguments: given } of functionKnowledge)
+    for (const { name, kind, usual } of given)
+      if (usual) rows.set(`${name} ${usual}`, [escaped(name), `${usual[0]} to ${usual[1]}`, kindWords(kind)]);
+  return table(["Argument", "Usual", "Unit"], [...rows.values()]);
+}
+
+/** Groups of fields, and what they rest on where a field's own note says nothing else. */
+const GROUPS: readonly {
+  readonly title: string;
+  readonly fields: Readonly<Record<string, Field>>;
+  readonly rests: string;
+}[] = [
+  { title: "Measure", fields: shapeFields, rests: HOW_SURE.practice },
+  { title: "Depth, stone and digging", fields: depthFields, rests: HOW_SURE.practice },
+  { title: "Supplies", fields: supplyFields, rests: HOW_SURE.practice },
+  { title: "Crew", fields: crewFields, rests: "invented example, of a common size" },
+  { title: "Money", fields: moneyFields, rests: "invented example" },
+];
+
+function startingTables(): string[] {
+  return GROUPS.map(({ title, fields, rests }) => {
+    const rows = Object.values(fields)
+      .filter(({ initial }) => initial !== "" && initial !== "0")
+      .map(({ label, initial, unit, note }) => [
+        escaped(label),
+        escaped(initial),
+        escaped(unit),
+        escaped(note ?? ""),
+        rests,
+      ]);
+    return rows.length === 0
+      ? ""
+      : `<h3>${title}</h3>\n${table(["Field", "Starts at", "Unit", "Note", "Rests on"], rows)}`;
+  });
+}

@@ -1,0 +1,60 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import files from "../functions/files.json";
+import { functionKnowledge } from "../review/knowledge";
+import { docstringsOf, type FunctionDoc } from "./docstrings";
+import { addressOf, functionPage } from "./functionPage";
+import { guidePages } from "./guide";
+import { indexPage } from "./indexPage";
+import { numbersPage } from "./numbersPage";
+import { framed, HOME, type Page } from "./page";
+import { PURPOSES } from "./purposes";
+
+/** A page as the pane lists it. */
+export interface Listed {
+  readonly address: string;
+  readonly title: string;
+  readonly about: string;
+}
+
+/** What the help holds, for the pane's list: the guide first, then the functions by what they are for. */
+export type Contents = readonly { readonly title: string; readonly pages: readonly Listed[] }[];
+
+/** The docstrings of all worksheet functions, from their files under `root`. */
+export function everyDocstring(root: string): FunctionDoc[] {
+  return files.flatMap((file) => docstringsOf(file, readFileSync(join(root, "src/functions", file), "utf8")));
+}
+
+/**
+ * Every file of the help but its pictures and its style, by its name within the help's folder.
+ *
+ * @param root the project's folder.
+ */
+export function helpFiles(root: string): Map<string, string> {
+  const docs = everyDocstring(root);
+  const guide = [...guidePages(join(root, "src/help/guide")), numbersPage()];
+  const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
+  const ways = [{ address: HOME, title: "Bedrow help" }, ...guide];
+  const texts = new Map(pages.map((page) => [page.address, framed(page, ways)]));
+  texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));
+  return texts;
+}
+
+function pageOf(doc: FunctionDoc): Page {
+  const known = functionKnowledge.find(({ name }) => name === doc.id);
+  if (!known) throw new Error(`${doc.id} stands in no file of src/review/knowledge, which its page is made from.`);
+  return functionPage(doc, known);
+}
+
+function contentsOf(docs: readonly FunctionDoc[], guide: readonly Page[]): Contents {
+  const listed = ({ address, title, about }: Listed): Listed => ({ address, title, about });
+  return [
+    { title: "Guide", pages: guide.map(listed) },
+    ...PURPOSES.map(({ title, functions }) => ({
+      title,
+      pages: functions.flatMap((id) =>
+        docs.filter((doc) => doc.id === id).map(({ about }) => ({ address: addressOf(id), title: `BED.${id}`, about })),
+      ),
+    })),
+  ];
+}

@@ -1,0 +1,46 @@
+import { useEffect, useState } from "preact/hooks";
+import { TextField } from "../Field";
+import { fetchContents, found, type HelpGroup } from "./contents";
+
+/** The guide and the functions, to look through; each page opens in a window of its own. */
+export function HelpScreen() {
+  const [groups, setGroups] = useState<readonly HelpGroup[]>();
+  const [failed, setFailed] = useState(false);
+  const [looked, setLooked] = useState("");
+  useEffect(() => {
+    fetchContents().then(setGroups, () => setFailed(true));
+  }, []);
+  const shown = found(groups ?? [], looked);
+  const count = shown.reduce((total, { pages }) => total + pages.length, 0);
+  return (
+    <>
+      <header>
+        <h1>Help</h1>
+      </header>
+      <TextField label="Look for" value={looked} placeholder="such as tape, stone or pins" onType={setLooked} />
+      <p role="status" class={failed ? "notice trouble" : "below"}>
+        {failed && "The help could not be fetched. Try again once the connection is there."}
+        {!failed && !groups && "Fetching the list…"}
+        {groups &&
+          (count === 0
+            ? "No page has all of these words. Try fewer of them."
+            : `${count} ${count === 1 ? "page" : "pages"}, each in a window of its own.`)}
+      </p>
+      {shown.map(({ title, pages }) => (
+        <section key={title}>
+          <h2>{title}</h2>
+          <dl class="cautions">
+            {pages.map(({ address, title: name, about }) => [
+              <dt key={address}>
+                <a href={`help/${address}`} target="_blank" rel="noopener">
+                  {name}
+                </a>
+              </dt>,
+              <dd key={`${address} about`}>{about}</dd>,
+            ])}
+          </dl>
+        </section>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,198 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { beforeAll, describe, expect, test } from "vitest";
+import files from "../../src/functions/files.json";
+import { escaped } from "../../src/help/html";
+import { HOW_SURE } from "../../src/help/numbersPage";
+import { type Contents, everyDocstring, helpFiles } from "../../src/help/pages";
+import { withHelp } from "../../src/help/plugin.mjs";
+import { PURPOSES } from "../../src/help/purposes";
+import { messages } from "../../src/quantities/messages";
+import { SOILS } from "../../src/quantities/soil";
+import { STONES } from "../../src/quantities/stone";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const made = helpFiles(ROOT);
+const docs = everyDocstring(ROOT);
+const pages = [...made].filter(([name]) => name.endsWith(".html"));
+const page = (name: string) => made.get(name) ?? "";
+
+const text = (html: string) =>
+  html
+    .replace(/<[^>]*>/g, "")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&amp;", "&");
+
+/** The rows of the first table after a place in a page, as text. */
+function tableAfter(html: string, place: string): string[][] {
+  const [, body = ""] = /<tbody>([\s\S]*?)<\/tbody>/.exec(html.slice(html.indexOf(place))) ?? [];
+  return body
+    .trim()
+    .split("\n")
+    .map((row) => row.split("</td>").slice(0, -1).map(text));
+}
+
+describe("every page", () => {
+  test.each(pages)("%s: each link resolves, within the help", (_, html) => {
+    const addresses = [...html.matchAll(/(?:href|src)="([^"]*)"/g)].map(([, address]) => address!);
+    expect(addresses.length).toBeGreaterThan(1);
+    const missing = addresses.filter((address) => {
+      const [file] = address.split("#");
+      const stands = file === "help.css" ? "src/help/help.css" : `src/help/guide/${file}`;
+      return !made.has(file!) && !existsSync(join(ROOT, stands));
+    });
+    expect(missing).toEqual([]);
+  });
+
+  test.each(pages)("%s: runs nothing, fetches nothing from elsewhere, and names its language and title", (_, html) => {
+    expect(html).not.toMatch(/<script|\son\w+=|javascript:|https?:/i);
+    expect(html).toContain("default-src 'none'");
+    expect(html).toMatch(/<html lang="en">/);
+    expect(html).toMatch(/<title>[^<]+ – Bedrow help<\/title>/);
+    expect(html.match(/<h1>/g)?.length).toBe(1);
+  });
+});
+
+describe("the index", () => {
+  test("lists each function once, under what it is for", () => {
+    const listed = PURPOSES.flatMap(({ functions }) => functions);
+    expect([...listed].sort()).toEqual(docs.map(({ id }) => id).sort());
+    for (const id of listed) expect(page("index.html")).toContain(`<a href="${id}.html">BED.${id}</a>`);
+  });
+
+  test("and the pane's list hold the same pages", () => {
+    const contents = JSON.parse(page("contents.json")) as Contents;
+    const listed = contents.flatMap((group) => group.pages.map(({ address }) => address));
+    expect([...listed].sort()).toEqual(
+      pages
+        .map(([name]) => name)
+        .filter((name) => name !== "index.html")
+        .sort(),
+    );
+    for (const address of listed) expect(page("index.html")).toContain(`href="${address}"`);
+  });
+
+  test("is where the host's help link of a function leads", () => {
+    const metadata = JSON.stringify({ functions: docs.map(({ id }) => ({ id })) });
+    const { functions } = JSON.parse(withHelp(metadata, "https://tools.example")) as {
+      functions: { helpUrl: string }[];
+    };
+    expect(functions.length).toBe(docs.length);
+    for (const { helpUrl } of functions) {
+      const [, file] = /^https:\/\/tools\.example\/help\/(.+)$/.exec(helpUrl) ?? [];
+      expect(made.has(file!)).toBe(true);
+    }
+  });
+});
+
+describe("what the numbers rest on", () => {
+  const html = page("numbers.html");
+
+  const ROWS = [
+    ...STONES.map((row) => ({ ...row, kind: "Stone", value: String(Number(row.tonsPerYard.toPrecision(6))) })),
+    ...SOILS.map((row) => ({ ...row, kind: "Soil", value: `${row.swell * 100} %` })),
+  ];
+
+  test.each(ROWS)("$kind: $name, with source and how sure", ({ kind, name, value, source, sure }) => {
+    const part = html.slice(html.indexOf(`<h2>${kind}</h2>`)).split("</section>")[0]!;
+    const shown = part.split("\n").filter((line) => line.startsWith(`<tr><td>${name}</td>`));
+    expect(shown.length).toBe(1);
+    expect(text(shown[0]!)).toContain(value);
+    expect(shown[0]).toContain(escaped(source));
+    expect(shown[0]).toContain(HOW_SURE[sure]);
+  });
+});
+
+describe("the page of a function", () => {
+  let host: HeadlessHost;
+  beforeAll(async () => {
+    host = await createProductHost();
+  });
+
+  test.each(docs.map((doc) => [doc.id, doc] as const))(
+    "%s shows what the practice grid's engine gives for its example and for the ordinary form",
+    async (id, doc) => {
+      const html = page(`${id}.html`);
+      const [, formula] = /<p class="formula"><code>([^<]*)<\/code>/.exec(html) ?? [];
+      const at = /data-formula-at="([A-Z]+\d+)"/.exec(html)?.[1] ?? "A1";
+      const cells = html.includes("data-formula-at") ? tableAfter(html, "data-formula-at") : [];
+      const sheet = `Sheet ${host.grid.sheets.list().length}`;
+      host.grid.sheets.add(sheet);
+      const place = (column: number, row: string) => `'${sheet}'!${String.fromCharCode(64 + column)}${row}`;
+      await host.type(
+        Object.fromEntries(
+          cells.flatMap(([row, ...across]) =>
+            across.flatMap((cell, column) => (cell === "" ? [] : [[place(column + 1, row!), Number(cell)]])),
+          ),
+        ),
+      );
+      await host.type({ [`'${sheet}'!${at}`]: text(formula!) });
+
+      const [, number] = /<output>([^<]*)<\/output>/.exec(html) ?? [];
+      if (number !== undefined) {
+        const shown = Number(number.replaceAll(",", ""));
+        const digits = (value: unknown) => Number(Number(value).toPrecision(6));
+        expect(digits(host.value(`'${sheet}'!${at}`))).toBe(shown);
+        const [, ordinary] = /<p class="formula ordinary"><code>([^<]*)<\/code>/.exec(html) ?? [];
+        if (ordinary === undefined) return expect(html).toContain("There is no ordinary form");
+        await host.type({ [`'${sheet}'!H20`]: text(ordinary) });
+        return expect(digits(host.value(`'${sheet}'!H20`))).toBe(shown);
+      }
+      const rows = tableAfter(html, '<div class="result">');
+      expect(rows.length).toBeGreaterThan(0);
+      const first = at.charCodeAt(0);
+      const [, row] = /(\d+)$/.exec(at)!;
+      const last = `${String.fromCharCode(first + rows[0]!.length - 1)}${Number(row) + rows.length}`;
+      const [, ...spilled] = host.values(`'${sheet}'!${at}:${last}`);
+      const shown = (cell: unknown) =>
+        typeof cell === "number"
+          ? Number(cell.toPrecision(6)).toLocaleString("en-US", { maximumFractionDigits: 6 })
+          : cell;
+      expect(spilled.map((cellsOfRow) => cellsOfRow.map(shown))).toEqual(rows);
+      expect(doc.example).toContain("INDEX");
+    },
+  );
+
+  test.each(docs.map((doc) => [doc.id, doc] as const))(
+    "%s says what it is for, every argument, its source, what can go wrong, and what is related",
+    (id, doc) => {
+      const html = page(`${id}.html`);
+      for (const said of [doc.about, doc.returns, doc.source, ...doc.arguments.map(({ about }) => about)])
+        expect(html).toContain(escaped(said));
+      const slips = tableAfter(html, "What can go wrong");
+      expect(slips.length).toBeGreaterThan(2);
+      for (const [, says] of slips) {
+        expect(says).toMatch(/^#(VALUE!|N\/A) \S.+\.$/);
+        expect(says).not.toContain(messages.unforeseen());
+      }
+      for (const related of doc.related) expect(html).toContain(`<a href="${related}.html">BED.${related}</a>`);
+    },
+  );
+});
+
+test("a message of a function's own is told on its page, not only what all functions say", () => {
+  for (const [id, says] of [
+    ["AREA_TRIANGLE", "which enclose nothing"],
+    ["AREA_POINTS", "crosses or touches itself"],
+    ["AREA_RECTANGLE", "more than the sides have room for"],
+    ["AREA_ROUND", "which leaves no ring"],
+    ["STONE_DEPTH", "no depth is left for stone"],
+    ["STONE_TONS", "Did you mean"],
+    ["PRICE_MARGIN", "A share must be under 1"],
+    ["CUT_COUNT", "longer than the stock"],
+    ["DIG_DATE", "day and month can be read two ways"],
+    ["LAYOUT", "reaches outside the bed"],
+  ] as const)
+    expect(page(`${id}.html`), id).toContain(says);
+});
+
+test("the docstrings are read from every file that the build lists", () => {
+  const tagged = files.flatMap((file) =>
+    [...readFileSync(join(ROOT, "src/functions", file), "utf8").matchAll(/@customfunction (\w+)/g)].map(([, id]) => id),
+  );
+  expect(docs.map(({ id }) => id)).toEqual(tagged);
+});
