@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "./page";
 
@@ -10,6 +10,7 @@ import type { Page } from "./page";
  * @throws Error for a file that does not begin so.
  */
 export function guidePages(folder: string): Page[] {
+  if (!existsSync(folder)) return [];
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".html"))
     .sort((one, other) => Number.parseInt(one, 10) - Number.parseInt(other, 10));
