@@ -1,9 +1,20 @@
 import { areaAddress, cellAddress } from "../address";
-import type { Area } from "../plan";
+import type { Anchor, Area } from "../plan";
+import { Carried } from "./carried";
 import { callsOwnFunction } from "./formula";
 import { copyFormula, type FormulaCopy } from "./formulaCopy";
+import { needsArray } from "./needsArray";
+import { OutsideReads } from "./outsideReads";
 import { type Found, References } from "./references";
-import { type Destination, isFormula, type Region, type SheetArea, type Surroundings } from "./region";
+import {
+  type CellContent,
+  type Destination,
+  isFormula,
+  type Region,
+  type SheetArea,
+  type Surroundings,
+} from "./region";
+import { replacedFormat } from "./replacedFormat";
 import type { LeftAsValue, ReplacedInput } from "./result";
 import { covers, type Spill, spillsOf } from "./spills";
 import { type CellReader, type Replacement, TapedCells } from "./taped";
@@ -12,6 +23,8 @@ import { written } from "./written";
 /** The cells of a copy in ordinary formulas, and the account of what became of them. */
 export class Copying {
   readonly contents: (string | number)[][];
+  /** What the copy's cells show. */
+  readonly results: CellContent[][];
   readonly formats: string[][];
   /** Where values stand that were formulas, from the first cell on. */
   readonly valueAreas: Area[] = [];
@@ -20,6 +33,9 @@ export class Copying {
   readonly leftAsValues: LeftAsValue[] = [];
   readonly alsoRead: string[] = [];
   readonly arrays: string[] = [];
+  readonly outside = new OutsideReads();
+  /** Where the copy goes into a workbook of its own: the values that it brings along. */
+  readonly carried: Carried | undefined;
 
   private readonly references: References;
   private readonly spills: readonly Spill[];
@@ -30,16 +46,22 @@ export class Copying {
     around: Surroundings,
     private readonly to: Destination,
   ) {
-    this.references = new References(region, to, around);
+    this.carried = to.isElsewhere ? new Carried(around, carriedPlace(region, to)) : undefined;
+    this.references = new References(region, to, around, this.carried);
     this.spills = spillsOf(region, around);
     this.contents = region.values.map((row) => row.map(written));
+    this.results = region.values.map((row) => [...row]);
     this.formats = region.formats.map((row) => [...row]);
     const taped = new TapedCells(region, around);
     this.eachFormula((formula, row, column) => {
+      if (!this.carried && !callsOwnFunction(formula)) return;
       const asking = taped.asking();
-      if (callsOwnFunction(formula) && "formula" in this.copyOf(formula, row, column, asking)) asking.keep();
+      if ("reason" in this.copyOf(formula, row, column, asking)) return;
+      asking.keep();
+      this.carried?.keep(this.references.noticed);
     });
     this.replacements = taped.settle();
+    this.carried?.settle();
     this.eachFormula((formula, row, column) => this.enter(formula, row, column, taped.settled));
     for (const [key, replacement] of this.replacements) this.replace(key, replacement);
   }
@@ -59,11 +81,14 @@ export class Copying {
     } else if ("reason" in copy) this.leave(formula, row, column, copy.reason, spill);
     else {
       const address = cellAddress(this.place(row, column));
-      if (spill) this.clear(spill);
+      this.outside.add(this.references.noticed, cellAddress(this.original(row, column)));
+      if (spill) {
+        this.clear(spill);
+        this.arrays.push(areaAddress({ ...spill, ...this.place(row, column) }));
+      }
       this.contents[row]![column] = copy.formula;
       if (copy.isConverted) this.converted.push(address);
-      // Only arithmetic of ours turns columns into rows within a formula.
-      if (copy.isConverted && copy.formula.includes("TRANSPOSE(")) this.arrays.push(address);
+      if (!spill && needsArray(copy.formula)) this.arrays.push(address);
       if (copy.read.some((found) => this.holdsReplaced(found))) this.alsoRead.push(address);
     }
   }
@@ -79,10 +104,12 @@ export class Copying {
     });
   }
 
-  private replace(key: string, { was, content, reading }: Replacement): void {
+  private replace(key: string, replacement: Replacement): void {
+    const { was, content, reading } = replacement;
     const [row = 0, column = 0] = key.split(",").map(Number);
     this.contents[row]![column] = written(content);
-    this.formats[row]![column] = formatOf(this.formats[row]![column]!, was, reading);
+    this.results[row]![column] = content;
+    this.formats[row]![column] = replacedFormat(this.formats[row]![column]!, replacement);
     if (isFormula(this.region.formulas[row]![column])) return;
     this.replaced.push({
       from: cellAddress(this.original(row, column)),
@@ -130,9 +157,7 @@ export class Copying {
   }
 }
 
-/** A number must not stand in a cell that is formatted as text, and a share or a date has to look like one. */
-function formatOf(format: string, was: string, reading: Replacement["reading"]): string {
-  if (format !== "@" && format !== "General") return format;
-  if (reading === "date") return "yyyy-mm-dd";
-  return was.trim().endsWith("%") ? "0.0%" : "General";
+/** The values that are brought along stand below the cells and a heading, beside what they are. */
+function carriedPlace(region: Region, { at }: Destination): Anchor {
+  return { row: at.row + region.formulas.length + 2, column: at.column + 1 };
 }

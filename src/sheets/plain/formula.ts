@@ -28,6 +28,15 @@ export function callsOwnFunction(formula: string): boolean {
   );
 }
 
+/** Whether a formula names values within itself. */
+export function definesNames(formula: string): boolean {
+  return (
+    /LET|LAMBDA/i.test(formula) && tokenize(formula).some(({ type, value }) => type === "func" && DEFINING.test(value))
+  );
+}
+
+const DEFINING = /^(?:_xlfn\.)?(?:LET|LAMBDA)$/i;
+
 /**
  * A formula as a tree.
  *

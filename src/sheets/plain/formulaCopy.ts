@@ -1,6 +1,7 @@
 import { type ReferenceIdentifier, type Token, tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
-import { callsOwnFunction, parsed } from "./formula";
+import { refuseElsewhere } from "./elsewhere";
+import { callsOwnFunction, definesNames, parsed } from "./formula";
 import { refuseTooLong } from "./limits";
 import type { Found, References } from "./references";
 import type { SheetArea } from "./region";
@@ -40,6 +41,8 @@ export function copyFormula(
   isList: (found: Found) => boolean,
 ): FormulaCopy {
   try {
+    references.begin(definesNames(formula));
+    if (references.isElsewhere) refuseElsewhere(formula);
     refuseLists(formula, at, references, isList);
     if (!callsOwnFunction(formula)) return moved(formula, at, references);
     const tree = parsed(formula);

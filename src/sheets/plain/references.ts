@@ -1,6 +1,9 @@
-import { parseA1Ref, parseStructRef, type RangeA1, type ReferenceIdentifier, stringifyA1Ref, toCol } from "@borgar/fx";
-import type { GivenRange } from "../../functions/native/given";
-import type { Destination, Region, SheetArea, Surroundings, TableFacts } from "./region";
+import { parseA1Ref, type RangeA1, type ReferenceIdentifier } from "@borgar/fx";
+import { type GivenRange, NoNative } from "../../functions/native/given";
+import type { Carried, Noticed } from "./carried";
+import type { Destination, Region, SheetArea, Surroundings } from "./region";
+import { a1, prefix } from "./spelling";
+import { tableColumns } from "./tableColumns";
 
 /** A reference to a rectangle of cells, and how it is written in the copy. */
 export interface Found extends SheetArea {
@@ -15,69 +18,109 @@ export class References {
     private readonly region: Region,
     private readonly to: Destination,
     private readonly around: Surroundings,
+    /** Where the copy goes into a workbook of its own: the values that it brings along. */
+    private readonly carried?: Carried,
   ) {}
+
+  private readonly seen = new Map<string, Noticed>();
+  private definesNames = false;
+
+  /** Begins a formula. Names that it defines by itself are nobody else's. */
+  begin(definesNames: boolean): void {
+    this.seen.clear();
+    this.definesNames = definesNames;
+  }
+
+  /** Whether the copy goes into a workbook of its own. */
+  get isElsewhere(): boolean {
+    return this.carried !== undefined;
+  }
+
+  /** What lies outside the copy of all that was looked for since the formula began. */
+  get noticed(): readonly Noticed[] {
+    return [...this.seen.values()];
+  }
 
   /**
    * The cells that a reference means.
    *
    * @param at the cell of its formula, for a table's "this row".
    * @returns undefined where its text does not tell, as of a name nobody explained.
+   * @throws NoNative where the copy cannot read it, in a workbook of its own.
    */
   find(node: ReferenceIdentifier, at: SheetArea): Found | undefined {
+    const found = this.found(node, at);
+    if (found && !found.isInside) this.notice(node, found);
+    return found;
+  }
+
+  /**
+   * The reference as it stands in the copy; undefined where it can only stand in the original.
+   *
+   * @throws NoNative where the copy cannot read it, in a workbook of its own.
+   */
+  written(node: ReferenceIdentifier, at: SheetArea): string | undefined {
+    const found = this.find(node, at);
+    if (node.kind === "table") return found?.range.text;
+    if (node.kind === "name") return this.nameWritten(node.value, found);
+    const reference = parseA1Ref(node.value, { allowNamed: false });
+    const sheetName = reference && "range" in reference ? this.sheetOf(reference.context) : undefined;
+    if (!reference || !("range" in reference) || sheetName === undefined) {
+      if (this.carried) throw new NoNative(`it reads ${node.value}, which is not in the copy`);
+      return node.value;
+    }
+    return this.text(sheetName, reference.range, this.isInside(sheetName, reference.range));
+  }
+
+  private nameWritten(name: string, found: Found | undefined): string {
+    if (!this.carried) return name;
+    if (found) return found.range.text;
+    if (!this.definesNames || this.meaningOf(name) !== undefined)
+      throw new NoNative(`${name} is a name of the original workbook`);
+    return name;
+  }
+
+  private found(node: ReferenceIdentifier, at: SheetArea): Found | undefined {
     if (node.kind === "table") return this.inTable(node.value, at);
     if (node.kind === "name") return this.named(node.value);
     return this.parsed(node.value);
   }
 
-  /** The reference as it stands in the copy; undefined where it can only stand in the original. */
-  written(node: ReferenceIdentifier, at: SheetArea): string | undefined {
-    if (node.kind === "name") return node.value;
-    if (node.kind === "table") return this.inTable(node.value, at)?.range.text;
-    const reference = parseA1Ref(node.value, { allowNamed: false });
-    if (!reference || !("range" in reference)) return node.value;
-    const sheetName = this.sheetOf(reference.context);
-    return sheetName === undefined
-      ? node.value
-      : this.text(sheetName, reference.range, this.isInside(sheetName, reference.range));
+  private notice(node: ReferenceIdentifier, { sheetName, row, column, rows, columns }: Found): void {
+    const isAddress = node.kind !== "name" && node.kind !== "table";
+    const bare = { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+    const what = isAddress ? prefix(sheetName) + a1(bare) : node.value;
+    const isCell = rows * columns === 1;
+    this.seen.set(what, { what, ...(isCell && { cell: { sheetName, row, column, rows, columns } }) });
   }
 
   private parsed(text: string): Found | undefined {
     const reference = parseA1Ref(text, { allowNamed: false });
     if (!reference || !("range" in reference)) return undefined;
     const sheetName = this.sheetOf(reference.context);
-    return sheetName === undefined ? undefined : this.found(sheetName, reference.range);
+    return sheetName === undefined ? undefined : this.area(sheetName, reference.range);
+  }
+
+  private meaningOf(name: string): string | undefined {
+    const key = Object.keys(this.around.names ?? {}).find((one) => one.toLowerCase() === name.toLowerCase());
+    return key === undefined ? undefined : this.around.names![key]!.replace(/^=/, "");
   }
 
   private named(name: string): Found | undefined {
-    const key = Object.keys(this.around.names ?? {}).find((one) => one.toLowerCase() === name.toLowerCase());
-    const meant = key === undefined ? undefined : this.parsed(this.around.names![key]!.replace(/^=/, ""));
-    if (!meant) return undefined;
+    const meaning = this.meaningOf(name);
+    const meant = meaning === undefined ? undefined : this.parsed(meaning);
+    // A workbook of its own does not know the name.
+    if (!meant || this.carried) return meant;
     // One cell keeps its name in the copy, since that reads well; of several cells the parts are needed.
     return meant.rows * meant.columns === 1 ? { ...meant, range: { ...meant.range, text: name } } : meant;
   }
 
   private inTable(text: string, at: SheetArea): Found | undefined {
-    const reference = parseStructRef(text);
-    if (!reference) return undefined;
-    const table = (this.around.tables ?? []).find((one) => isMeant(one, reference.table, at));
-    const [first, last, ...more] = reference.columns ?? [];
-    if (!table || first === undefined || more.length > 0) return undefined;
-    const placeOf = (heading: string) => table.headings.findIndex((one) => one.toLowerCase() === heading.toLowerCase());
-    const [left, right] = [placeOf(first), placeOf(last ?? first)];
-    const sections = reference.sections ?? [];
-    const thisRow = sections.includes("this row");
-    if (left < 0 || right < 0) return undefined;
-    if (!thisRow && sections.some((section) => section !== "data")) return undefined;
-    const { data } = table;
-    return this.found(data.sheetName, {
-      top: thisRow ? at.row : data.row,
-      bottom: thisRow ? at.row : data.row + data.rows - 1,
-      left: data.column + Math.min(left, right),
-      right: data.column + Math.max(left, right),
-    });
+    const meant = tableColumns(text, this.around.tables ?? [], at);
+    return meant && this.area(meant.sheetName, meant.range);
   }
 
-  private found(sheetName: string, range: RangeA1): Found | undefined {
+  private area(sheetName: string, range: RangeA1): Found | undefined {
     const { top, left, bottom = top, right = left } = range;
     if (top === null || left === null || bottom === null || right === null) return undefined;
     const isInside = this.isInside(sheetName, range);
@@ -119,8 +162,18 @@ export class References {
     return top >= row && left >= column && bottom < row + formulas.length && right < column + columns;
   }
 
+  private broughtAlong(carried: Carried, sheetName: string, range: RangeA1): string {
+    const { top, left, bottom = top, right = left } = range;
+    if (typeof top !== "number" || typeof left !== "number" || top !== bottom || left !== right) {
+      const what = prefix(sheetName) + a1(range);
+      throw new NoNative(`it reads ${what}, which is not in the copy, and only single cells are brought along`);
+    }
+    return carried.addressOf({ sheetName, row: top, column: left, rows: 1, columns: 1 });
+  }
+
   private text(sheetName: string, range: RangeA1, isInside: boolean): string {
     if (!isInside) {
+      if (this.carried) return this.broughtAlong(this.carried, sheetName, range);
       const isNear = this.to.sameSheet && this.isOwn(sheetName);
       return isNear ? a1(range) : prefix(sheetName) + a1(range);
     }
@@ -135,23 +188,4 @@ export class References {
       right: moved(range.right, across) ?? null,
     });
   }
-}
-
-function isMeant(table: TableFacts, name: string | undefined, at: SheetArea): boolean {
-  if (name) return table.name.toLowerCase() === name.toLowerCase();
-  const { sheetName, row, column, rows, columns } = table.data;
-  const isIn = at.row >= row && at.row < row + rows && at.column >= column && at.column < column + columns;
-  return isIn && at.sheetName === sheetName;
-}
-
-function a1(range: RangeA1): string {
-  const { top, left, bottom, right, $top, $left } = range;
-  if (typeof top === "number" && typeof left === "number" && top === bottom && left === right) {
-    return `${$left ? "$" : ""}${toCol(left)}${$top ? "$" : ""}${top + 1}`;
-  }
-  return stringifyA1Ref({ range });
-}
-
-function prefix(sheetName: string): string {
-  return stringifyA1Ref({ context: [sheetName], name: "_" }).slice(0, -1);
 }

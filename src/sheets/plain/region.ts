@@ -1,4 +1,4 @@
-import type { Anchor } from "../plan";
+import type { Anchor, Area, CellDress } from "../plan";
 
 export type CellContent = string | number | boolean;
 
@@ -9,6 +9,12 @@ export interface Region extends Anchor {
   readonly formulas: readonly (readonly CellContent[])[];
   readonly values: readonly (readonly CellContent[])[];
   readonly formats: readonly (readonly string[])[];
+  /** How the cells look, where that is to be copied, too. */
+  readonly dress?: readonly (readonly (CellDress | undefined)[])[];
+  /** Column widths in characters. */
+  readonly widths?: readonly number[];
+  /** Merged cells, counted from the region's first cell. */
+  readonly merged?: readonly Area[];
 }
 
 /** A rectangle of a sheet, zero-based. */
@@ -43,6 +49,8 @@ export interface Destination {
   readonly sameSheet: boolean;
   /** The region is all that its sheet holds, so that every reference to the sheet stays within the copy. */
   readonly wholeSheet?: boolean;
+  /** In a workbook of its own: single cells that formulas read elsewhere are brought along as values. */
+  readonly isElsewhere?: boolean;
 }
 
 /** Whether a cell's content is a formula. */

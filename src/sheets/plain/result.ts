@@ -1,4 +1,7 @@
 import type { Plan } from "../plan";
+import type { CarriedValue } from "./carried";
+import type { OutsideRead } from "./outsideReads";
+import type { CellContent } from "./region";
 
 /** A cell whose text was replaced, since ordinary arithmetic cannot read it. */
 export interface ReplacedInput {
@@ -30,6 +33,15 @@ export interface PlainCopy {
   readonly leftAsValues: readonly LeftAsValue[];
   /** Addresses in the copy of formulas that read a replaced text by themselves, and may show something else there. */
   readonly alsoRead: readonly string[];
-  /** Addresses in the copy of formulas that a file must hold as array formulas, for programs older than 2021. */
+  /**
+   * Addresses in the copy of formulas that a file must hold as array formulas, and of lists by all their cells: `C4`,
+   * `C4:D9`.
+   */
   readonly arrays: readonly string[];
+  /** What the copied cells show, so that a file can hold it beside the formulas. */
+  readonly results: readonly (readonly CellContent[])[];
+  /** What formulas of the copy read outside of it. */
+  readonly outside: readonly OutsideRead[];
+  /** Values from outside that stand below the copied cells, in a workbook of its own. */
+  readonly carried: readonly CarriedValue[];
 }
