@@ -24,7 +24,7 @@ describe("a copy into a workbook of its own", () => {
       D3: "=B3*(1+Rate_waste)+Z1+Rates!$B$2",
     });
     expect(plan.formulas).toEqual([
-      [100, expect.stringContaining("A1*2/324*(1+$B$4)"), "=A1*(1+$B$4)+$B$5+$B$4"],
+      [100, expect.stringContaining("A1*2/324*(1+N($B$4))"), "=A1*(1+$B$4)+$B$5+$B$4"],
       ["", "", ""],
       ["'Values from outside the copied cells, as they stood then", "", ""],
       ["'Rate_waste", 0.08, ""],

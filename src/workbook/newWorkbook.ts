@@ -1,0 +1,20 @@
+import { inWords } from "./trouble";
+
+/** Whether the host opens files of ours as workbooks of their own. */
+export function canOpenWorkbooks(): boolean {
+  return Office.context.requirements.isSetSupported("ExcelApi", "1.8");
+}
+
+/**
+ * Opens a file as a workbook of its own, beside the one that is open, which stays as it is. Nothing is saved by it.
+ *
+ * @param base64 an .xlsx file.
+ * @throws WorkbookTrouble where the host refuses, in words for the person.
+ */
+export async function openAsWorkbook(base64: string): Promise<void> {
+  try {
+    await Excel.createWorkbook(base64);
+  } catch (error) {
+    throw inWords(error);
+  }
+}
