@@ -1,6 +1,6 @@
 /*
- * The entry of functions.js. The build appends the calls that tell the host about each function to the files
- * themselves; `files.json` lists them once, for the build and for the tests.
+ * Every worksheet function by its id. The files it gives on stand in `files.json`, too, whose docstrings become the
+ * host's help; a test holds the two together.
  */
 export * from "./areas";
 export * from "./barrowing";
