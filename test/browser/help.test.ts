@@ -1,0 +1,61 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, picture } from "./openPractice";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+async function findings(page: Page, at: string): Promise<string[]> {
+  await page.evaluate(AXE);
+  const results = await page.evaluate(
+    (place) => (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run(place),
+    at,
+  );
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
+  test("is found from the pane, and its pages are readable, at a pane's width too", async () => {
+    const { page } = await openPractice(browser, { colorScheme, bypassCSP: true });
+    await page.getByRole("button", { name: "Help", exact: true }).click();
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^\d+ pages/ })
+      .waitFor();
+    await picture(page, `help-${colorScheme}`);
+    expect(await findings(page, "#pane")).toEqual([]);
+
+    await page.getByLabel("Look for").fill("stone weight");
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^2 pages,/ })
+      .waitFor();
+    const opened = page.waitForEvent("popup");
+    await page.getByRole("link", { name: "BED.STONE_TONS" }).click();
+    const help = await opened;
+    await help.getByRole("heading", { name: "BED.STONE_TONS" }).waitFor();
+    expect(await findings(help, "main")).toEqual([]);
+    await help.setViewportSize({ width: 350, height: 700 });
+    await picture(help, `help-page-${colorScheme}`);
+    const width = await help.evaluate(() => document.documentElement.scrollWidth);
+    expect(width).toBeLessThanOrEqual(350);
+    await help.getByRole("link", { name: "What the numbers rest on" }).first().click();
+    await help.getByRole("heading", { name: "What the numbers rest on" }).waitFor();
+    expect(await findings(help, "main")).toEqual([]);
+  });
+});
+
+test("a list that cannot be fetched is said in words", async () => {
+  const { page } = await openPractice(browser);
+  await page.route("**/help/contents.json", (route) => route.abort());
+  await page.getByRole("button", { name: "Help", exact: true }).click();
+  await page.getByText("The help could not be fetched. Try again once the connection is there.").waitFor();
+});
