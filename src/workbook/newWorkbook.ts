@@ -2,7 +2,7 @@ import { inWords } from "./trouble";
 
 /** Whether the host opens files of ours as workbooks of their own. */
 export function canOpenWorkbooks(): boolean {
-  return Office.context.requirements.isSetSupported("ExcelApi", "1.8");
+  return Office.context.requirements.isSetSupported("ExcelApi", "1.8") && typeof Excel.createWorkbook === "function";
 }
 
 /**

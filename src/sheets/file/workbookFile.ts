@@ -68,7 +68,7 @@ function addSheet(book: Workbook, file: FileSheet, name: string, names: SheetNam
   const sheet = book.addWorksheet(name);
   const lacksResults = addCells(sheet, file, at, names, valuesOnly);
   plan.widths.forEach((characters, index) => {
-    sheet.getColumn(at.column + index + 1).width = characters + PADDING;
+    if (characters > 0) sheet.getColumn(at.column + index + 1).width = characters + PADDING;
   });
   for (const area of plan.merged ?? []) sheet.mergeCells(areaAddress(placed(area, at)));
   if (!valuesOnly) addRules(book, sheet, plan, at, names.references);

@@ -89,7 +89,10 @@ export class Copying {
       this.contents[row]![column] = copy.formula;
       if (copy.isConverted) this.converted.push(address);
       if (!spill && needsArray(copy.formula)) this.arrays.push(address);
-      if (copy.read.some((found) => this.holdsReplaced(found))) this.alsoRead.push(address);
+      const mayDiffer =
+        copy.read.some((found) => this.holdsReplaced(found, () => true)) ||
+        copy.askedForZero.some((found) => this.holdsReplaced(found, ({ content }) => content === 0));
+      if (mayDiffer) this.alsoRead.push(address);
     }
   }
 
@@ -130,13 +133,16 @@ export class Copying {
     return isFormula(content) && callsOwnFunction(content);
   }
 
-  private holdsReplaced(found: Found): boolean {
+  private holdsReplaced(found: Found, counts: (replacement: Replacement) => boolean): boolean {
     if (!found.isInside) return false;
     const area: Spill = { ...found, row: found.row - this.region.row, column: found.column - this.region.column };
-    if (area.rows * area.columns === 1) return this.replacements.has(`${area.row},${area.column}`);
-    return [...this.replacements.keys()].some((key) => {
+    if (area.rows * area.columns === 1) {
+      const replacement = this.replacements.get(`${area.row},${area.column}`);
+      return replacement !== undefined && counts(replacement);
+    }
+    return [...this.replacements].some(([key, replacement]) => {
       const [row = 0, column = 0] = key.split(",").map(Number);
-      return covers(area, row, column);
+      return covers(area, row, column) && counts(replacement);
     });
   }
 

@@ -14,6 +14,8 @@ export type FormulaCopy =
       readonly formula: string;
       /** Cells that it reads by itself, and not as an argument of ours. */
       readonly read: readonly Found[];
+      /** Cells of which it asks by itself whether they are 0. */
+      readonly askedForZero: readonly Found[];
       /** Whether it called a function of ours. */
       readonly isConverted: boolean;
     }
@@ -50,7 +52,8 @@ export function copyFormula(
     const translation = new Translation(at, references, cells);
     const text = `=${translation.text(tree)}`;
     refuseTooLong(text);
-    return { formula: text, read: translation.read, isConverted: true };
+    const { read, askedForZero } = translation;
+    return { formula: text, read, askedForZero, isConverted: true };
   } catch (reason) {
     if (reason instanceof NoNative) return { reason: reason.message };
     throw reason;
@@ -71,7 +74,7 @@ function moved(formula: string, at: SheetArea, references: References): FormulaC
       return changed;
     })
     .join("");
-  return { formula: text, read, isConverted: false };
+  return { formula: text, read, askedForZero: [], isConverted: false };
 }
 
 /** `C5#` means a list that spills, and the copy holds lists of ours as values. */

@@ -164,6 +164,13 @@ test("formulas that read a replaced text by themselves are named", () => {
   expect(toPlain(region).alsoRead).toEqual(["C1", "D1"]);
 });
 
+test("asking whether a replaced text is blank changes nothing, and asking whether it is 0 only where it is", () => {
+  const asks = (text: string) => toPlain(regionOf({ A1: text, B1: '=IF(OR(A1="",A1=0),0,BED.FEET(A1))' }));
+  expect(asks("18'").alsoRead).toEqual([]);
+  expect(asks("0'").alsoRead).toEqual(["B1"]);
+  expect(String(asks("18'").plan.formulas[0]![1])).toContain('IF(OR(A1="",A1=0),0,');
+});
+
 test("a formula over 8,192 characters is left as its value", () => {
   const cells = Object.fromEntries(Array.from({ length: 80 }, (_, row) => [`A${row + 1}`, row]));
   const points = `'Front yard of the corner house'!$A$1001:$B$1020`;

@@ -15,6 +15,8 @@ import type { CellReader } from "./taped";
 export class Translation {
   /** Cells that the formula reads by itself, and not as a function's argument. */
   readonly read: Found[] = [];
+  /** Cells of which it asks by itself whether they are 0, which no text is. */
+  readonly askedForZero: Found[] = [];
 
   constructor(
     private readonly at: SheetArea,
@@ -40,6 +42,8 @@ export class Translation {
       case "UnaryExpression":
         return this.unary(node.operator, node.arguments[0]!, strength);
       case "BinaryExpression": {
+        const asked = this.askedFor(node.operator, node.arguments);
+        if (asked !== undefined) return STRENGTH[node.operator] < strength ? `(${asked})` : asked;
         const own = STRENGTH[node.operator];
         const [left, right] = node.arguments;
         const text = this.text(left!, own) + node.operator + this.text(right!, own + 1);
@@ -50,6 +54,17 @@ export class Translation {
       default:
         throw new NoNative("it defines names within the formula (LET or LAMBDA)");
     }
+  }
+
+  /** Whether a cell is blank or 0; a number in place of its text is as little blank as the text was. */
+  private askedFor(operator: BinaryOperator, [left, right]: readonly AstExpression[]): string | undefined {
+    if ((operator !== "=" && operator !== "<>") || left?.type !== "ReferenceIdentifier") return undefined;
+    if (right?.type !== "Literal" || (right.value !== "" && right.value !== 0)) return undefined;
+    const before = this.read.length;
+    const text = `${this.reference(left)}${operator}${right.raw}`;
+    const found = this.read.splice(before);
+    if (right.value === 0) this.askedForZero.push(...found);
+    return text;
   }
 
   private unary(operator: string, inner: AstExpression, strength: number): string {
