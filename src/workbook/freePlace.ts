@@ -33,6 +33,15 @@ export function overlap(one: Area, other: Area, apart = 0): boolean {
   );
 }
 
+/** The cells that two areas share; undefined where they share none. */
+export function common(one: Area, other: Area): Area | undefined {
+  const row = Math.max(one.row, other.row);
+  const column = Math.max(one.column, other.column);
+  const rows = Math.min(one.row + one.rows, other.row + other.rows) - row;
+  const columns = Math.min(one.column + one.columns, other.column + other.columns) - column;
+  return rows > 0 && columns > 0 ? { row, column, rows, columns } : undefined;
+}
+
 function firstFree(taken: readonly Area[], wanted: Area, moveBehind: (area: Area, by: Area) => Area): Area {
   let area = wanted;
   for (;;) {

@@ -1,5 +1,5 @@
 import type { BorderStyleTypes, IBorderData, IBorderStyleData, Nullable } from "@univerjs/core";
-import type { Border, Edge } from "./port";
+import type { Border, CellBorders, Edge } from "./port";
 
 /** The grid's letters for the edges of a cell. */
 export const edgeKeys = { top: "t", bottom: "b", left: "l", right: "r" } as const satisfies Record<
@@ -27,6 +27,12 @@ export function borderTo({ style, weight, color }: Border): IBorderStyleData | n
   const exact = lines.find((line) => line[1] === style && line[2] === weight);
   const near = exact ?? lines.find((line) => line[1] === style);
   return { s: near?.[0] ?? 1, cl: { rgb: color } };
+}
+
+/** The grid's own lines for the borders of a cell; those that are left out are left alone. */
+export function bordersTo(borders: CellBorders): IBorderData {
+  const edges = Object.entries(borders) as [Edge, Border][];
+  return Object.fromEntries(edges.map(([edge, border]) => [edgeKeys[edge], borderTo(border)]));
 }
 
 export function borderFrom(line: Nullable<IBorderStyleData>): Border {

@@ -1,7 +1,7 @@
-import { borderFrom, borderTo, edgeKeys } from "./borders";
+import { borderFrom, bordersTo, borderTo, edgeKeys } from "./borders";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
-import type { Area, Border, CellLook, Edge, LooksPort } from "./port";
+import type { Area, Border, CellBorders, CellLook, Edge, LooksPort } from "./port";
 import { setStyle, setStyles } from "./setStyle";
 import { heldPart, makeRoom, sheetOf, worksheetOf } from "./sheetOf";
 import { lookFrom, styleFrom } from "./styles";
@@ -31,6 +31,14 @@ export class GridLooks implements LooksPort {
 
   setBorder(area: Area, edge: Edge, border: Border): void {
     setStyle(this.grid, area, "bd", { [edgeKeys[edge]]: borderTo(border) });
+  }
+
+  setBorders(area: Area, borders: (CellBorders | undefined)[][]): void {
+    setStyles(
+      this.grid,
+      area,
+      borders.map((row) => row.map((cell) => (cell && Object.keys(cell).length > 0 ? { bd: bordersTo(cell) } : {}))),
+    );
   }
 
   columnWidth(sheetId: string, column: number): number {

@@ -10,6 +10,9 @@ export interface Border {
   readonly color: string;
 }
 
+/** The borders of one cell. */
+export type CellBorders = Readonly<Partial<Record<Edge, Border>>>;
+
 /** How a cell looks. Lengths are in points; undefined is the grid's own default. */
 export interface CellLook {
   fill: string | undefined;
@@ -34,6 +37,8 @@ export interface LooksPort {
   setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void;
   border(sheetId: string, row: number, column: number, edge: Edge): Border;
   setBorder(area: Area, edge: Edge, border: Border): void;
+  /** The same cell by cell; edges that are left out are left alone. */
+  setBorders(area: Area, borders: (CellBorders | undefined)[][]): void;
   columnWidth(sheetId: string, column: number): number;
   setColumnWidth(area: Area, points: number): void;
   rowHeight(sheetId: string, row: number): number;

@@ -1,11 +1,14 @@
 import { eachCell } from "../grid/geometry";
-import type { Area, CellLook, LooksPort } from "../grid/port";
+import type { Area, Border, CellBorders, CellLook, Edge, LooksPort } from "../grid/port";
 import { hostColor } from "./color";
 import { refuse } from "./error";
 import { lookDefaults } from "./lookDefaults";
+import { borderStyles, borderWeights } from "./rangeBorders";
 
 type Format = Excel.CellPropertiesFormat;
 type Asked = Excel.CellPropertiesLoadOptions;
+
+const edges: readonly Edge[] = ["top", "bottom", "left", "right"];
 
 /**
  * How each cell of an area looks, in the host's words; only what was asked for.
@@ -14,14 +17,21 @@ type Asked = Excel.CellPropertiesLoadOptions;
  */
 export function cellProperties(looks: LooksPort, area: Area, asked: Asked): Excel.CellProperties[][] {
   const { format = {}, ...others } = asked;
-  const { fill = {}, font = {}, ...alignment } = format;
+  const { borders = {}, fill = {}, font = {}, ...alignment } = format;
   checkCarried(others, {});
+  checkCarried(borders, { color: true, style: true, weight: true });
   checkCarried(fill, { color: true });
   checkCarried(font, { bold: true, color: true, italic: true, name: true, size: true, underline: true });
   checkCarried(alignment, { horizontalAlignment: true, indentLevel: true, verticalAlignment: true, wrapText: true });
   return eachCell(area, (row, column) => {
     const look = looks.read(area.sheetId, row, column);
-    return { format: pick(formatOf(look), { ...alignment, fill, font }) };
+    const picked = pick(formatOf(look), { ...alignment, fill, font });
+    if (Object.keys(borders).length === 0) return { format: picked };
+    const drawn = edges.map((edge) => {
+      const border = looks.border(area.sheetId, row, column, edge);
+      return [edge, pick({ ...border, color: hostColor(border.color) }, borders)];
+    });
+    return { format: { ...picked, borders: Object.fromEntries(drawn) } };
   });
 }
 
@@ -80,4 +90,26 @@ export function lookOf({ format = {} }: Excel.SettableCellProperties): Partial<C
   };
   const given = Object.entries(look).filter(([, value]) => value !== undefined);
   return Object.fromEntries(given) as Partial<CellLook>;
+}
+
+/**
+ * The borders that a cell's properties set.
+ *
+ * @throws HostError for a border that the practice workbook does not carry.
+ */
+export function bordersOf({ format }: Excel.SettableCellProperties): CellBorders {
+  const { borders = {} } = format ?? {};
+  checkCarried(borders, { top: true, bottom: true, left: true, right: true });
+  const given = Object.entries(borders as Partial<Record<Edge, Excel.CellBorder>>);
+  return Object.fromEntries(given.map(([edge, border]) => [edge, borderOf(border)]));
+}
+
+/** A border that is given a colour or a weight alone is drawn, as in the host. */
+function borderOf({ style = "Continuous", weight = "Thin", color = "#000000" }: Excel.CellBorder): Border {
+  const line = {
+    style: borderStyles.find((one) => one === style),
+    weight: borderWeights.find((one) => one === weight),
+  };
+  if (!line.style || !line.weight) throw refuse("InvalidArgument");
+  return { style: line.style, weight: line.weight, color };
 }

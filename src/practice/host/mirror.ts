@@ -8,6 +8,7 @@ import type { RangeFont } from "./rangeFont";
 import type { RangeFormat } from "./rangeFormat";
 import type { Setting } from "./settings";
 import type { Shape } from "./shapes";
+import type { Style } from "./styles";
 import type { Table, TableCollection } from "./tables";
 import type { Worksheet } from "./worksheet";
 
@@ -33,19 +34,21 @@ type Mirror<T> = 0 extends 1 & T
                 ? RangeBorders
                 : T extends Excel.RangeBorder
                   ? RangeBorder
-                  : T extends Excel.NamedItem
-                    ? NamedItem
-                    : T extends Excel.Setting
-                      ? Setting
-                      : T extends Excel.TableCollection | Excel.TableScopedCollection
-                        ? TableCollection
-                        : T extends Excel.Table
-                          ? Table
-                          : T extends Excel.WorksheetProtection
-                            ? WorksheetProtection
-                            : T extends Excel.Shape
-                              ? Shape
-                              : T;
+                  : T extends Excel.Style
+                    ? Style
+                    : T extends Excel.NamedItem
+                      ? NamedItem
+                      : T extends Excel.Setting
+                        ? Setting
+                        : T extends Excel.TableCollection | Excel.TableScopedCollection
+                          ? TableCollection
+                          : T extends Excel.Table
+                            ? Table
+                            : T extends Excel.WorksheetProtection
+                              ? WorksheetProtection
+                              : T extends Excel.Shape
+                                ? Shape
+                                : T;
 
 type MirrorEach<A extends unknown[]> = { [I in keyof A]: Mirror<A[I]> };
 

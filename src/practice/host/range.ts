@@ -1,7 +1,7 @@
 import { intersection } from "../grid/geometry";
 import type { Area } from "../grid/port";
 import { areaAt, onSheet, wholeSheet } from "./areas";
-import { cellProperties, isProperties, lookOf } from "./cellProperties";
+import { bordersOf, cellProperties, isProperties, lookOf } from "./cellProperties";
 import type { Loadable } from "./clientObject";
 import { ClientResult } from "./clientResult";
 import { ConditionalFormats } from "./conditionalFormats";
@@ -154,13 +154,16 @@ export class Range extends RangeContents implements Carried {
     });
   }
 
+  /** Which columns do not show, and how wide they are in points; nothing else can be asked for here. */
   getColumnProperties(asked: Excel.ColumnPropertiesLoadOptions): ClientResult<Excel.ColumnProperties[]> {
     return new ClientResult(this.context, "Range.getColumnProperties", () => {
-      const { sheetId, column, columnCount } = carriable(this.place);
-      if (!asked.columnHidden) throw refuse("InvalidArgument");
+      const { sheetId, column, columnCount } = carriable({ ...this.place, rowCount: 1 });
+      const wantsWidth = asked.format?.columnWidth;
+      if (!asked.columnHidden && !wantsWidth) throw refuse("InvalidArgument");
       const { looks } = this.context.session.grid;
       return Array.from({ length: columnCount }, (_, index) => ({
-        columnHidden: looks.columnHidden(sheetId, column + index),
+        ...(asked.columnHidden && { columnHidden: looks.columnHidden(sheetId, column + index) }),
+        ...(wantsWidth && { format: { columnWidth: looks.columnWidth(sheetId, column + index) } }),
       }));
     });
   }
@@ -194,8 +197,16 @@ export class Range extends RangeContents implements Carried {
   setCellProperties(given: Excel.SettableCellProperties[][]): void {
     this.act("setCellProperties", () => {
       this.context.session.checkWritable(this.place.sheetId);
-      const looks = shaped(this.place, given, isProperties).map((row) => row.map((cell) => cell && lookOf(cell)));
-      this.context.session.grid.looks.setEach(this.place, looks);
+      const { looks } = this.context.session.grid;
+      const cells = shaped(this.place, given, isProperties);
+      looks.setEach(
+        this.place,
+        cells.map((row) => row.map((cell) => cell && lookOf(cell))),
+      );
+      looks.setBorders(
+        this.place,
+        cells.map((row) => row.map((cell) => cell && bordersOf(cell))),
+      );
     });
   }
 

@@ -17,8 +17,9 @@ const bands: Record<string, (area: Area) => { cells: Area; edge: Edge }> = {
   InsideVertical: (area) => ({ cells: { ...area, columnCount: area.columnCount - 1 }, edge: "right" }),
 };
 
-const styles: readonly Border["style"][] = ["None", "Continuous", "Dash", "Dot", "Double"];
-const weights: readonly Border["weight"][] = ["Hairline", "Thin", "Medium", "Thick"];
+/** The lines that the practice workbook carries. */
+export const borderStyles: readonly Border["style"][] = ["None", "Continuous", "Dash", "Dot", "Double"];
+export const borderWeights: readonly Border["weight"][] = ["Hairline", "Thin", "Medium", "Thick"];
 
 /** One border of a range. */
 export class RangeBorder
@@ -75,7 +76,7 @@ export class RangeBorder
   }
 
   set style(given: Excel.RangeBorder["style"]) {
-    const style = styles.find((one) => one === given);
+    const style = borderStyles.find((one) => one === given);
     this.change("style", given, style && { style });
   }
 
@@ -84,7 +85,7 @@ export class RangeBorder
   }
 
   set weight(given: Excel.RangeBorder["weight"]) {
-    const weight = weights.find((one) => one === given);
+    const weight = borderWeights.find((one) => one === given);
     this.change("weight", given, weight && { weight });
   }
 

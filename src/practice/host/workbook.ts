@@ -4,6 +4,7 @@ import { NamedItemCollection } from "./names";
 import { Range } from "./range";
 import type { RequestContext } from "./requestContext";
 import { SettingCollection } from "./settings";
+import { StyleCollection } from "./styles";
 import { TableCollection } from "./tables";
 import { WorksheetCollection } from "./worksheets";
 
@@ -12,6 +13,7 @@ export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getS
   readonly worksheets: WorksheetCollection;
   readonly settings: SettingCollection;
   readonly names: NamedItemCollection;
+  readonly styles: StyleCollection;
   readonly tables: TableCollection;
   readonly onSelectionChanged: EventHandlers<{ readonly workbook: Workbook }>;
 
@@ -19,6 +21,7 @@ export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getS
     this.worksheets = new WorksheetCollection(context);
     this.settings = new SettingCollection(context);
     this.names = new NamedItemCollection(context);
+    this.styles = new StyleCollection(context);
     this.tables = new TableCollection(context, () => context.session.tables);
     this.onSelectionChanged = new EventHandlers(context, "Workbook.onSelectionChanged", (tell) => {
       return context.session.grid.watch.selection(() => tell({ workbook: this }));

@@ -17,6 +17,14 @@ export interface Region extends Anchor {
   readonly merged?: readonly Area[];
 }
 
+/** A region as `workbook/readRegion` reads it: with all that its cells look like, and what the workbook's names mean. */
+export interface RegionRead extends Required<Region> {
+  /** The host's id of the sheet, which outlives a new name. */
+  readonly sheetId: string;
+  /** What the workbook's names refer to, without "=", such as `Rates!$B$2`. */
+  readonly names: Readonly<Record<string, string>>;
+}
+
 /** A rectangle of a sheet, zero-based. */
 export interface SheetArea extends Anchor {
   readonly sheetName: string;

@@ -1,0 +1,66 @@
+import type { CellDress } from "../sheets/plan";
+
+/** What of a cell's look is read and written. */
+export const DRESS_ASKED: Excel.CellPropertiesLoadOptions = {
+  format: {
+    borders: { color: true, style: true },
+    fill: { color: true },
+    font: { bold: true, color: true, italic: true, name: true, size: true, underline: true },
+    horizontalAlignment: true,
+    indentLevel: true,
+    verticalAlignment: true,
+    wrapText: true,
+  },
+};
+
+/** The host says white for a cell without a fill; writing that would hide its gridlines. */
+export const NO_FILL = "#FFFFFF";
+
+/** The letters of cells that nobody has dressed; readable after a sync. */
+export function queuePlainFont(context: Excel.RequestContext) {
+  const style = context.workbook.styles.getItemOrNullObject("Normal");
+  style.load("font/name,font/size,font/color");
+  return (): PlainFont => {
+    if (style.isNullObject) return {};
+    const { name, size, color } = style.font;
+    return { name, size, color };
+  };
+}
+
+/** Empty where the host does not tell: then every cell's font counts as chosen. */
+export interface PlainFont {
+  readonly name?: string;
+  readonly size?: number;
+  readonly color?: string;
+}
+
+const SIDES = ["top", "bottom", "left", "right"] as const;
+const ALIGNS = ["Left", "Center", "Right"] as const;
+
+/** How a cell looks, without what a cell has that nobody has dressed; undefined where nothing is left. */
+export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont): CellDress | undefined {
+  const { borders = {}, fill, font = {}, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
+  const align = ALIGNS.find((one) => one === horizontalAlignment);
+  const vertical = (["Top", "Center"] as const).find((one) => one === verticalAlignment);
+  const rules = Object.fromEntries(
+    SIDES.flatMap((side) => {
+      const { style = "None", color } = borders[side] ?? {};
+      return style !== "None" && color ? [[side, color]] : [];
+    }),
+  );
+  const dress: CellDress = {
+    ...(fill?.color && fill.color !== NO_FILL && { fill: fill.color }),
+    ...(font.color && font.color !== plain.color && { color: font.color }),
+    ...(font.name && font.name !== plain.name && { font: font.name }),
+    ...(font.size && font.size !== plain.size && { size: font.size }),
+    ...(font.bold && { bold: true }),
+    ...(font.italic && { italic: true }),
+    ...(font.underline && font.underline !== "None" && { underline: true }),
+    ...(align && { align }),
+    ...(vertical && { vertical }),
+    ...(indentLevel && { indent: indentLevel }),
+    ...(wrapText && { wrap: true }),
+    ...(Object.keys(rules).length > 0 && { rules }),
+  };
+  return Object.keys(dress).length > 0 ? dress : undefined;
+}

@@ -1,0 +1,120 @@
+import type { CellContent, RegionRead } from "../sheets/plain/region";
+import type { Area } from "../sheets/plan";
+import { areaOfAddress } from "./areaOfAddress";
+import { DRESS_ASKED, dressOf, queuePlainFont } from "./cellDress";
+import { charactersOfPoints } from "./columnWidth";
+import { common, SHEET_COLUMNS, SHEET_ROWS } from "./freePlace";
+import { areaOf } from "./place";
+import { inWorkbook, WorkbookTrouble } from "./trouble";
+
+/** What is to be read. A sheet is named by the host's id, or by its name; the one in front where it is left out. */
+export type RegionPlace =
+  | { readonly kind: "selection" }
+  | { readonly kind: "area"; readonly sheetId: string; readonly area: Area }
+  | { readonly kind: "sheet"; readonly sheetId?: string };
+
+/** How many cells are read with their looks at once: the host takes 5 MB a request, and a look is some 100 bytes. */
+const MOST_CELLS = 50_000;
+
+/**
+ * Reads cells with all that they look like. Two syncs, whatever the size.
+ *
+ * @param place the selection (whole rows and columns of it as far as the sheet is used), an area, or what is used of a
+ *   sheet.
+ * @returns what stands there. Formulas are as the host gives them: with "=", in English, with commas.
+ * @throws WorkbookTrouble where the sheet is blank, nothing stands in the selection, or it is more than 50,000 cells.
+ */
+export async function readRegion(place: RegionPlace): Promise<RegionRead> {
+  return inWorkbook(async (context) => {
+    const { worksheet, areaWanted } = queueArea(context, place);
+    worksheet.load("id,name");
+    const plainFont = queuePlainFont(context);
+    const { names } = context.workbook;
+    names.load("items/name,items/formula");
+    await context.sync();
+
+    const area = areaWanted();
+    if (area.rows * area.columns > MOST_CELLS) {
+      throw new WorkbookTrouble(
+        `These are more than ${MOST_CELLS.toLocaleString("en-US")} cells, too many to read at once. Select fewer, then try again.`,
+      );
+    }
+    const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+    range.load("formulas,values,numberFormat");
+    const looks = range.getCellProperties(DRESS_ASKED);
+    const columns = range.getColumnProperties({ format: { columnWidth: true } });
+    const merged = range.getMergedAreasOrNullObject();
+    merged.load("address");
+    await context.sync();
+
+    const plain = plainFont();
+    return {
+      sheetId: worksheet.id,
+      sheetName: worksheet.name,
+      row: area.row,
+      column: area.column,
+      formulas: range.formulas as CellContent[][],
+      values: range.values as CellContent[][],
+      formats: range.numberFormat as string[][],
+      dress: looks.value.map((row) => row.map((cell) => dressOf(cell, plain))),
+      widths: columns.value.map(({ format }) => charactersOfPoints(format?.columnWidth ?? 0)),
+      merged: merged.isNullObject ? [] : merged.address.split(",").flatMap((address) => within(address, area)),
+      names: Object.fromEntries(names.items.map(({ name, formula }) => [name, String(formula).replace(/^=/, "")])),
+    };
+  });
+}
+
+/** The sheet, and the area on it; the area is known after a sync. */
+function queueArea(
+  context: Excel.RequestContext,
+  place: RegionPlace,
+): { readonly worksheet: Excel.Worksheet; readonly areaWanted: () => Area } {
+  const { worksheets } = context.workbook;
+  if (place.kind === "area") return { worksheet: worksheets.getItem(place.sheetId), areaWanted: () => place.area };
+
+  const selection = place.kind === "selection" ? context.workbook.getSelectedRange() : undefined;
+  selection?.load("rowIndex,columnIndex,rowCount,columnCount");
+  const ofSheet = place.kind === "sheet" && place.sheetId !== undefined ? worksheets.getItem(place.sheetId) : undefined;
+  const worksheet = selection?.worksheet ?? ofSheet ?? worksheets.getActiveWorksheet();
+  // Formats of whole columns make the used range as long as the sheet; then only the cells that hold something count.
+  const dressed = queueUsed(worksheet, false);
+  const filled = queueUsed(worksheet, true);
+  return {
+    worksheet,
+    areaWanted: () => {
+      const all = dressed();
+      const used = all && all.rows * all.columns <= MOST_CELLS ? all : filled();
+      const area = used && selection ? shortened(areaOf(selection), used) : used;
+      if (!area) {
+        throw new WorkbookTrouble(
+          selection
+            ? "Nothing stands in the selected cells. Select the cells that are meant, then try again."
+            : `Nothing stands on the sheet “${worksheet.name}”.`,
+        );
+      }
+      return area;
+    },
+  };
+}
+
+function queueUsed(worksheet: Excel.Worksheet, valuesOnly: boolean): () => Area | undefined {
+  const used = worksheet.getUsedRangeOrNullObject(valuesOnly);
+  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  return () => (used.isNullObject ? undefined : areaOf(used));
+}
+
+/** A selection with its whole rows and columns cut to what is used; undefined where nothing used is in it. */
+function shortened(selected: Area, used: Area): Area | undefined {
+  const shared = common(selected, used);
+  if (!shared) return undefined;
+  const { row, rows } = selected.rows === SHEET_ROWS ? shared : selected;
+  const { column, columns } = selected.columns === SHEET_COLUMNS ? shared : selected;
+  return { row, column, rows, columns };
+}
+
+/** The part of a merged area that lies in an area, counted from its first cell. */
+function within(address: string, area: Area): Area[] {
+  const shared = common(areaOfAddress(address), area);
+  if (!shared || shared.rows * shared.columns === 1) return [];
+  return [{ ...shared, row: shared.row - area.row, column: shared.column - area.column }];
+}
