@@ -1,16 +1,27 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launch, openPractice, picture } from "./openPractice";
 
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const ROWS = "J5:N17";
+
 let browser: Browser;
-let page: Page;
 beforeAll(async () => {
   browser = await launch();
-  ({ page } = await openPractice(browser));
 });
 afterAll(() => browser.close());
 
-function read(sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
+async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
+  // The checker itself comes in past the page's content security policy.
+  const { page } = await openPractice(browser, { colorScheme, bypassCSP: true });
+  return page;
+}
+
+function read(page: Page, sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
   return page.evaluate(
     ([name, at]) =>
       Excel.run(async (context) => {
@@ -23,46 +34,139 @@ function read(sheet: string, address: string): Promise<{ values: unknown[][]; fo
   );
 }
 
-const ROWS = "J5:N17";
-
-test("a copy in ordinary formulas shows the same numbers without one function of ours, and follows a change", async () => {
-  const original = await read("Jobs", ROWS);
-  await page.getByRole("button", { name: "Copy for others" }).click();
-  await page.getByRole("button", { name: "Copy this sheet" }).click();
-  await page.getByText("The copy stands on Jobs plain.").waitFor();
-  const copy = await read("Jobs plain", "A1:N17");
-  const numbers = (await read("Jobs plain", ROWS)).values;
-  for (const [at, row] of numbers.entries()) {
-    for (const [column, value] of row.entries()) {
-      expect(value).toBeCloseTo(Number(original.values[at]?.[column]), 9);
-    }
-  }
-  expect(copy.formulas.flat().filter((content) => /BED\./.test(String(content)))).toEqual([]);
-  // 18' 6" is 18.5 ft.
-  expect(copy.formulas[4]?.[2]).toBe(18.5);
-  await picture(page, "copy-plain");
-
-  await page.evaluate(() =>
-    Excel.run(async (context) => {
-      context.workbook.worksheets.getItem("Jobs plain").getRange("C5").values = [[20]];
-      context.workbook.worksheets.getItem("Jobs").getRange("C5").values = [[20]];
-      await context.sync();
-    }),
+function select(page: Page, sheet: string, address: string): Promise<void> {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItem(name!);
+        worksheet.activate();
+        worksheet.getRange(at).select();
+        await context.sync();
+      }),
+    [sheet, address],
   );
-  const [changed, followed] = [await read("Jobs", ROWS), await read("Jobs plain", ROWS)];
-  expect(followed.values[0]?.[0]).toBeCloseTo(Number(changed.values[0]?.[0]), 9);
+}
+
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const results = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
+  );
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+const press = (page: Page, name: string) => page.getByRole("button", { name }).click();
+const look = (page: Page) => press(page, "Look before copying");
+
+describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
+  test("shows what it will be, shows the same numbers without one function of ours, and follows a change", async () => {
+    const page = await open(scheme);
+    const original = await read(page, "Jobs", "A1:N17");
+    const rows = await read(page, "Jobs", ROWS);
+    await press(page, "Copy for others");
+    expect(await findings(page)).toEqual([]);
+    await look(page);
+    await page.getByText("on a new sheet, Jobs plain").waitFor();
+    await page.getByText("Taped text that becomes a number (18)").click();
+    await page.getByText(`C5: 18' 6" becomes 18.5 ft`).waitFor();
+    expect(await findings(page)).toEqual([]);
+    await picture(page, `copy-${scheme}-preview`);
+    // Nothing was written yet.
+    expect(await page.getByText("Jobs plain", { exact: true }).count()).toBe(0);
+    await press(page, "Make the copy");
+    await page.getByText("The copy stands on Jobs plain").waitFor();
+    expect(await findings(page)).toEqual([]);
+    await picture(page, `copy-${scheme}-plain`);
+
+    const copy = await read(page, "Jobs plain", "A1:N17");
+    const numbers = (await read(page, "Jobs plain", ROWS)).values;
+    numbers.forEach((row, at) => {
+      row.forEach((value, column) => {
+        expect(value).toBeCloseTo(Number(rows.values[at]?.[column]), 9);
+      });
+    });
+    expect(copy.formulas.flat().filter((content) => /BED\./.test(String(content)))).toEqual([]);
+    // 18' 6" is 18.5 ft.
+    expect(copy.formulas[4]?.[2]).toBe(18.5);
+    expect(await read(page, "Jobs", "A1:N17")).toEqual(original);
+
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        for (const name of ["Jobs plain", "Jobs"])
+          context.workbook.worksheets.getItem(name).getRange("C5").values = [[20]];
+        await context.sync();
+      }),
+    );
+    const [changed, followed] = [await read(page, "Jobs", ROWS), await read(page, "Jobs plain", ROWS)];
+    expect(followed.values[0]?.[0]).toBeCloseTo(Number(changed.values[0]?.[0]), 9);
+    await page.context().close();
+  });
 });
 
-test("a copy of values holds no formula", async () => {
-  await page.evaluate(() =>
-    Excel.run(async (context) => {
-      context.workbook.worksheets.getItem("Jobs").activate();
-      await context.sync();
-    }),
-  );
-  await page.getByLabel("What to make").selectOption("values only");
-  await page.getByRole("button", { name: "Copy this sheet" }).click();
-  await page.getByText("The copy stands on Jobs values.").waitFor();
-  const { formulas } = await read("Jobs values", "A1:N17");
+test("a copy of values holds no formula, and can be taken back", async () => {
+  const page = await open();
+  await press(page, "Copy for others");
+  await page.getByLabel("What it holds").selectOption("values only");
+  await look(page);
+  await page.getByText("No formula is left").waitFor();
+  await press(page, "Make the copy");
+  await page.getByText("The copy stands on Jobs values").waitFor();
+  const { formulas } = await read(page, "Jobs values", "A1:N17");
   expect(formulas.flat().filter((content) => String(content).startsWith("="))).toEqual([]);
+  await press(page, "Take back");
+  await page.getByText("The copy of Jobs was taken back from Jobs values").waitFor();
+  await page.context().close();
+});
+
+test("selected cells go to a cell that is selected next, and never over anything", async () => {
+  const page = await open();
+  await press(page, "Copy for others");
+  await page.getByLabel("What to copy").selectOption("cells");
+  await page.getByLabel("Where to").selectOption("cell");
+  await select(page, "Jobs", "A4:N6");
+  await look(page);
+  await page.getByText("from the cell on that you select").waitFor();
+  await select(page, "Jobs", "B7");
+  await press(page, "Put it at Jobs!B7");
+  await page.getByText("Nothing was written. The copy needs B7:").waitFor();
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "copy-in-the-way");
+  const free = page.getByRole("button", { name: /^Put it at / });
+  const address = (await free.textContent())!.replace("Put it at ", "");
+  await free.click();
+  await page.getByText(`The copy stands on Jobs at ${address}:`).waitFor();
+  await page.context().close();
+});
+
+test("an estimate block becomes a workbook of its own, with the same price, which opens elsewhere", async () => {
+  const page = await open();
+  await page.getByLabel("Bed name").fill("Front walk");
+  await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+  await page.getByLabel("Width", { exact: true }).fill("5");
+  await select(page, "Estimate", "A4");
+  await page.getByRole("button", { name: /^Insert/ }).click();
+  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  const live = await read(page, "Estimate", "A4:B6");
+
+  await press(page, "Copy for others");
+  await page.getByLabel("What to copy").selectOption("block");
+  await page.getByLabel("Where to").selectOption("workbook");
+  await look(page);
+  await page.getByText("as a workbook of its own.").waitFor();
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "copy-workbook-preview");
+  const downloading = page.waitForEvent("download");
+  await page.getByRole("button", { name: /^(Open|Download) the copy$/ }).click();
+  const download = await downloading;
+  await page.getByText("The copy is a workbook of its own now").waitFor();
+  await picture(page, "copy-workbook");
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.readFile((await download.path())!);
+  const sheet = book.worksheets[0]!;
+  expect(sheet.name).toBe("Front walk");
+  expect(sheet.getCell("B2").result).toBeCloseTo(Number(live.values[1]?.[1]), 9);
+  expect(sheet.getCell("B2").formula).toBeTruthy();
+  // The dark heading of the block.
+  expect(sheet.getCell("A1").fill).toMatchObject({ fgColor: { argb: "FF24413A" } });
+  await page.context().close();
 });

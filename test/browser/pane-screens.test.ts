@@ -79,7 +79,8 @@ describe.each(looks)("the pane in %s", (name, options) => {
     await page.getByRole("status").filter({ hasText: "Jobs!" }).waitFor();
     expect(await findings(page)).toEqual([]);
     await page.getByRole("button", { name: "Copy for others" }).click();
-    await page.getByRole("button", { name: "Copy this sheet" }).click();
+    await page.getByRole("button", { name: "Look before copying" }).click();
+    await page.getByRole("button", { name: "Make the copy" }).click();
     await page.getByText("The copy stands on").waitFor();
     expect(await findings(page)).toEqual([]);
     await page.context().close();

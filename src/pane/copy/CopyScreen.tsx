@@ -1,52 +1,133 @@
 import type { CopyMode } from "../../sheets/plain/toPlain";
+import type { InTheWay } from "../../workbook/place";
 import { Select } from "../Select";
-import { useCopy } from "./useCopy";
+import { CopyPreview } from "./CopyPreview";
+import type { OnSheet } from "./makeCopy";
+import type { What } from "./source";
+import { type Looked, useCopy, type Where } from "./useCopy";
 
+const whats = [
+  { value: "sheet", label: "The sheet in front" },
+  { value: "block", label: "The selected estimate block" },
+  { value: "cells", label: "The selected cells" },
+];
+const wheres = [
+  { value: "new sheet", label: "On a new sheet" },
+  { value: "cell", label: "At a cell that I select next" },
+  { value: "workbook", label: "As a workbook of its own" },
+];
 const modes = [
   { value: "formulas", label: "Ordinary formulas, which go on working" },
   { value: "values only", label: "Values only" },
 ];
 
-/** A copy of the sheet for people who do not have the add-in. */
+/** A copy of cells for people who do not have the add-in. */
 export function CopyScreen() {
-  const { mode, setMode, working, made, trouble, make } = useCopy();
+  const copying = useCopy();
+  const { wish, looked, inTheWay, word, selected, choose } = copying;
+  const working = word?.kind === "working";
   return (
     <>
       <header>
         <h1>A copy for others</h1>
       </header>
       <p class="below">
-        Copies the sheet in front to a new one that works without this add-in: its functions become ordinary arithmetic,
-        taped lengths become decimal numbers. The original stays as it is.
+        Copies cells so that they work without this add-in: its functions become ordinary arithmetic, taped lengths
+        become decimal numbers. The original stays as it is. Pictures, lists to choose from and colour rules stay
+        behind.
       </p>
-      <Select label="What to make" value={mode} options={modes} onChoose={(value) => setMode(value as CopyMode)} />
-      <p class="row">
-        <button type="button" class="main" disabled={working} onClick={() => void make()}>
-          Copy this sheet
-        </button>
-      </p>
-      <p role="status" class={trouble ? "notice trouble" : "notice"} hidden={!working && !made && !trouble}>
-        {working && "Copying the sheet…"}
-        {trouble}
-        {made && `The copy stands on ${made.sheetName}.`}
-      </p>
-      {made && made.copy.converted.length > 0 && (
-        <p>
-          Formulas made ordinary: {made.copy.converted.length}. Taped lengths made numbers: {made.copy.replaced.length}.
+      <Select
+        label="What to copy"
+        value={wish.what}
+        options={whats}
+        onChoose={(what) => choose({ what: what as What })}
+      />
+      <Select
+        label="Where to"
+        value={wish.where}
+        options={wheres}
+        onChoose={(where) => choose({ where: where as Where })}
+      />
+      <Select
+        label="What it holds"
+        value={wish.mode}
+        options={modes}
+        onChoose={(mode) => choose({ mode: mode as CopyMode })}
+      />
+      {!looked && (
+        <p class="row">
+          <button type="button" class="main" disabled={working} onClick={() => void copying.look()}>
+            Look before copying
+          </button>
+          <button type="button" disabled={working || !copying.canTakeBack} onClick={() => void copying.takeBack()}>
+            Take back
+          </button>
         </p>
       )}
-      {made && made.copy.leftAsValues.length > 0 && (
-        <section aria-labelledby="left-heading">
-          <h2 id="left-heading">Left as values, which no longer follow changes</h2>
-          <ul>
-            {made.copy.leftAsValues.map(({ from, reason }) => (
-              <li key={from}>
-                {from}: {reason}
-              </li>
-            ))}
-          </ul>
-        </section>
+      {looked && <CopyPreview looked={looked} />}
+      {looked && !inTheWay && (
+        <p class="insert-bar row">
+          <button type="button" class="main" disabled={working} onClick={() => void copying.make(looked)}>
+            {makeLabel(looked, selected, copying.opens)}
+          </button>
+          <button type="button" disabled={working} onClick={copying.cancel}>
+            Cancel
+          </button>
+        </p>
       )}
+      {looked && inTheWay && (
+        <InTheWayNotice inTheWay={inTheWay} onPut={(to) => void copying.makeAt(looked, to)} onCancel={copying.cancel} />
+      )}
+      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
+        {word?.text}
+      </p>
     </>
+  );
+}
+
+function makeLabel({ wish }: Looked, selected: string, opens: boolean): string {
+  if (wish.where === "workbook") return opens ? "Open the copy" : "Download the copy";
+  if (wish.where === "new sheet") return "Make the copy";
+  return `Put it at ${selected || "the selected cell"}`;
+}
+
+interface NoticeProps {
+  readonly inTheWay: InTheWay;
+  readonly onPut: (to: OnSheet) => void;
+  readonly onCancel: () => void;
+}
+
+function InTheWayNotice({ inTheWay, onPut, onCancel }: NoticeProps) {
+  const { sheetId, sheetName, address, obstacles, nearestFree } = inTheWay;
+  return (
+    <div role="alert" class="notice trouble">
+      <p>
+        Nothing was written. The copy needs {address} on {sheetName}, and there is:
+      </p>
+      <ul>
+        {obstacles.map(({ what, where }) => (
+          <li key={what + where}>
+            {what}: {where.length > 80 ? `${where.slice(0, 80)}…` : where}
+          </li>
+        ))}
+      </ul>
+      <p class="row">
+        {nearestFree && (
+          <button
+            type="button"
+            class="main"
+            onClick={() => onPut({ kind: "cell", sheetId, sheetName, at: nearestFree.at })}
+          >
+            Put it at {nearestFree.address.split(":")[0]}
+          </button>
+        )}
+        <button type="button" onClick={() => onPut({ kind: "new sheet" })}>
+          On a new sheet
+        </button>
+        <button type="button" onClick={onCancel}>
+          Cancel
+        </button>
+      </p>
+    </div>
   );
 }

@@ -1,0 +1,134 @@
+import type { ComponentChildren } from "preact";
+import type { LeftAsValue, PlainCopy, ReplacedInput } from "../../sheets/plain/result";
+import { copyName } from "./makeCopy";
+import type { Looked } from "./useCopy";
+
+const MOST_NAMED = 12;
+
+/** What will become of the cells, told before anything is written. */
+export function CopyPreview({ looked }: { readonly looked: Looked }) {
+  const { wish, source, copy } = looked;
+  const formulas = source.region.formulas.flat().filter((content) => String(content).startsWith("=")).length;
+  const valuesOnly = wish.mode === "values only";
+  return (
+    <section aria-labelledby="copy-preview">
+      <h2 id="copy-preview">What it will be</h2>
+      <p>
+        {source.where}, {goal(looked)}.
+      </p>
+      <ul>
+        {valuesOnly ? (
+          <li>Formulas that become what they show now: {formulas}. No formula is left.</li>
+        ) : (
+          <li>Formulas that become ordinary ones, with the same results: {copy.converted.length}.</li>
+        )}
+        {source.isPlain && <li>These are too many cells to copy their looks, so only what stands in them is.</li>}
+        {source.hidden.length > 0 && (
+          <li>{source.hidden.join(" and ")} of it are copied, too, and show in the copy.</li>
+        )}
+      </ul>
+      {copy.replaced.length > 0 && <Replaced replaced={copy.replaced} />}
+      {copy.leftAsValues.length > 0 && <Left left={copy.leftAsValues} />}
+      {copy.outside.length > 0 && <Outside copy={copy} isElsewhere={wish.where === "workbook"} />}
+      {copy.alsoRead.length > 0 && (
+        <Part heading="May show something else">
+          <p>These read a taped text by themselves, which is a number in the copy: {named(copy.alsoRead)}.</p>
+        </Part>
+      )}
+    </section>
+  );
+}
+
+function goal({ wish, source }: Looked): string {
+  if (wish.where === "workbook") return "as a workbook of its own";
+  if (wish.where === "cell") return "from the cell on that you select";
+  return `on a new sheet, ${copyName(source, wish.mode)}`;
+}
+
+function Replaced({ replaced }: { readonly replaced: readonly ReplacedInput[] }) {
+  const words = replaced.map(({ from, was, is, unit }) => `${from}: ${was} becomes ${shortNumber(is)} ${unit ?? ""}`);
+  return (
+    <details>
+      <summary>Taped text that becomes a number ({replaced.length})</summary>
+      <ul>
+        {words.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Left({ left }: { readonly left: readonly LeftAsValue[] }) {
+  const byReason = new Map<string, string[]>();
+  for (const { from, reason } of left) byReason.set(reason, [...(byReason.get(reason) ?? []), from]);
+  return (
+    <Part heading={`Formulas that stay as values, and no longer follow changes (${left.length})`}>
+      <List items={[...byReason].map(([reason, cells]) => `${named(cells)}: ${reason}`)} />
+    </Part>
+  );
+}
+
+function Outside({
+  copy: { outside, carried },
+  isElsewhere,
+}: {
+  readonly copy: PlainCopy;
+  readonly isElsewhere: boolean;
+}) {
+  const read = (readBy: readonly string[]) => `read by ${named(readBy)}`;
+  if (!isElsewhere) {
+    return (
+      <Part heading={`Read from outside of it, and stays linked (${outside.length})`}>
+        <List items={outside.map(({ what, readBy }) => `${what}, ${read(readBy)}`)} />
+      </Part>
+    );
+  }
+  return (
+    <Part heading={`Read from outside of it, and comes along as a value (${carried.length})`}>
+      <p class="below">They stand in a list below the copied cells, where they can be changed.</p>
+      <List items={carried.map(({ what, value }) => `${what}: ${value === "" ? "blank" : value}`)} />
+    </Part>
+  );
+}
+
+function Part({ heading, children }: { readonly heading: string; readonly children: ComponentChildren }) {
+  return (
+    <>
+      <h3>{heading}</h3>
+      {children}
+    </>
+  );
+}
+
+function List({ items }: { readonly items: readonly string[] }) {
+  const more = items.slice(MOST_NAMED);
+  return (
+    <>
+      <ul>
+        {items.slice(0, MOST_NAMED).map((item) => (
+          <li key={item}>{item}</li>
+        ))}
+      </ul>
+      {more.length > 0 && (
+        <details>
+          <summary>{more.length} more</summary>
+          <ul>
+            {more.map((item) => (
+              <li key={item}>{item}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+function named(addresses: readonly string[]): string {
+  const more = addresses.length - MOST_NAMED;
+  return addresses.slice(0, MOST_NAMED).join(", ") + (more > 0 ? ` and ${more} more` : "");
+}
+
+function shortNumber(is: number | string): string {
+  return typeof is === "number" ? String(Math.round(is * 1000) / 1000) : is;
+}

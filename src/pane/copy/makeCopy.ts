@@ -1,0 +1,62 @@
+import { base64Of } from "../../sheets/file/base64";
+import { workbookFile } from "../../sheets/file/workbookFile";
+import type { Destination } from "../../sheets/plain/region";
+import type { PlainCopy } from "../../sheets/plain/result";
+import { type CopyMode, toPlain } from "../../sheets/plain/toPlain";
+import type { Anchor } from "../../sheets/plan";
+import { type Inserted, insertPlan } from "../../workbook/insert";
+import { openAsWorkbook } from "../../workbook/newWorkbook";
+import type { Source } from "./source";
+
+const CORNER: Anchor = { row: 0, column: 0 };
+
+/** Where a copy on a sheet of the same workbook goes. */
+export type OnSheet =
+  | { readonly kind: "new sheet" }
+  | { readonly kind: "cell"; readonly sheetId: string; readonly sheetName: string; readonly at: Anchor };
+
+/** What becomes of a source, to be looked at before anything is written. */
+export function copyForSheet(source: Source, mode: CopyMode, to: OnSheet): PlainCopy {
+  return toPlain(source.region, source.around, destinationOf(source, to), mode);
+}
+
+/** What becomes of a source in a workbook of its own. */
+export function copyForWorkbook({ what, region, around }: Source, mode: CopyMode): PlainCopy {
+  return toPlain(region, around, { ...onNewSheet(what), isElsewhere: true }, mode);
+}
+
+/** Writes the copy on a sheet, over nothing; a write that fails is taken back. */
+export async function writeCopy(source: Source, mode: CopyMode, to: OnSheet): Promise<Inserted> {
+  if (to.kind === "new sheet") {
+    const { plan } = copyForSheet(source, mode, to);
+    return insertPlan(() => plan, { kind: "new sheet", name: copyName(source, mode) });
+  }
+  const { kind, sheetId, at } = to;
+  return insertPlan((place) => copyForSheet(source, mode, { ...to, at: place }).plan, { kind, sheetId, at });
+}
+
+/** The copy as a file. */
+export async function copyFile(source: Source, mode: CopyMode): Promise<Uint8Array> {
+  const { plan, results, arrays } = copyForWorkbook(source, mode);
+  const sheet = { sheetName: source.name, plan, results, arrays };
+  return workbookFile([sheet], { valuesOnly: mode === "values only", title: copyName(source, mode) });
+}
+
+/** Opens the copy as a workbook of its own. */
+export async function openCopy(source: Source, mode: CopyMode): Promise<void> {
+  await openAsWorkbook(base64Of(await copyFile(source, mode)));
+}
+
+export function copyName({ name }: Source, mode: CopyMode): string {
+  return `${name} ${mode === "formulas" ? "plain" : "values"}`;
+}
+
+function destinationOf({ what, region }: Source, to: OnSheet): Destination {
+  if (to.kind === "new sheet") return onNewSheet(what);
+  return { at: to.at, sameSheet: to.sheetName === region.sheetName };
+}
+
+/** A whole sheet keeps its cells' addresses, and every reference to itself. */
+function onNewSheet(what: Source["what"]): Destination {
+  return { at: CORNER, sameSheet: false, wholeSheet: what === "sheet" };
+}
