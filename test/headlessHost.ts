@@ -14,7 +14,7 @@ import type { Area, CellContent, CellInput } from "../src/practice/grid/port";
 import { emptyOffice, type PracticeOffice } from "../src/practice/grid/practiceOffice";
 import { createExcel } from "../src/practice/host/excel";
 import { createOffice } from "../src/practice/host/office";
-import { HostSession } from "../src/practice/host/session";
+import { type HandedFile, HostSession } from "../src/practice/host/session";
 
 // The grid's packages run in Node only as CommonJS, and all of them must come from that one build.
 const require = createRequire(import.meta.url);
@@ -37,7 +37,11 @@ export interface HostOptions {
   };
   /** What stands before the dot in a function's name. "BED" where left out. */
   readonly namespace?: string;
+  /** A workbook that was saved, in place of the office. */
+  readonly kept?: KeptWorkbook;
 }
+
+type KeptWorkbook = Core.IWorkbookData;
 
 /** A host without a screen, on the same engine that the practice workbook runs on. */
 export interface HeadlessHost {
@@ -48,6 +52,10 @@ export interface HeadlessHost {
   readonly grid: Grid;
   /** How many requests reached the host so far. */
   readonly syncCount: number;
+  /** The files that the host gave to the person, in their order. */
+  readonly handed: readonly HandedFile[];
+  /** The workbook as it is now, as the practice page keeps it over a reload. */
+  save(): KeptWorkbook;
   /** Makes the n-th request from now fail, after this many of its changes took effect. */
   failAtSync(n: number, afterOperations?: number): void;
   /** Types values or formulas into cells, by address (`B2`, `Jobs!B2`), and waits for the results. */
@@ -78,10 +86,12 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     univer,
     FUniver.newAPI(univer),
     options.office ?? emptyOffice,
+    options.kept,
   );
   const grid = new Grid(open, () => false);
+  const handed: HandedFile[] = [];
   const namespace = options.namespace ?? "BED";
-  const session = new HostSession(grid, namespace);
+  const session = new HostSession(grid, namespace, (file) => handed.push(file));
 
   const associations = new Associations();
   const { calls = {}, metadata = { functions: [] } } = options.functions ?? {};
@@ -115,6 +125,8 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
   return {
     ...globals,
     grid,
+    handed,
+    save: () => open.workbook.save(),
     get syncCount() {
       return session.syncCount;
     },

@@ -5,6 +5,7 @@ import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { Shelf } from "./keep/database";
 import { keepWork } from "./keep/keepWork";
+import { handOver } from "./screen/handOver";
 import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
@@ -54,7 +55,7 @@ export async function start(namespace: string, associations: Associations, note:
   });
   showReasons(grid);
   note.done();
-  return new HostSession(grid, namespace);
+  return new HostSession(grid, namespace, handOver);
 }
 
 const notKept =

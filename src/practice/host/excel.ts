@@ -1,3 +1,4 @@
+import { createWorkbook } from "./createWorkbook";
 import { enums } from "./enums";
 import { HostError } from "./error";
 import type { RequestContext } from "./requestContext";
@@ -16,6 +17,7 @@ const editPollMs = 100;
 
 /** What `Excel` offers to an add-in. */
 export interface ExcelGlobal extends Readonly<typeof enums> {
+  createWorkbook(base64?: string): Promise<void>;
   run<T>(batch: Batch<T>): Promise<T>;
   run<T>(options: RunOptions | { readonly context: RequestContext } | RequestContext, batch: Batch<T>): Promise<T>;
 }
@@ -37,7 +39,7 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
     await context.sync();
     return result;
   }
-  return { ...enums, run };
+  return { ...enums, run, createWorkbook: async (base64) => createWorkbook(await session, base64) };
 }
 
 function contextOf(host: HostSession, given: object): RequestContext | undefined {

@@ -9,6 +9,12 @@ export interface HostTable {
   readonly area: Area;
 }
 
+/** A file that the host gives to the person. */
+export interface HandedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
 interface PlannedFailure {
   syncsLeft: number;
   readonly afterOperations: number;
@@ -18,6 +24,8 @@ interface PlannedFailure {
 export class HostSession {
   /** How many requests reached the host so far; a sync with nothing to do is none. */
   syncCount = 0;
+  /** How many workbooks the add-in has asked for so far. */
+  workbooksCreated = 0;
   readonly tables: HostTable[] = [];
   readonly protectedSheets = new Set<string>();
   private last: Promise<unknown> = Promise.resolve();
@@ -25,10 +33,12 @@ export class HostSession {
 
   /**
    * @param namespace What stands before the dot in the names of the add-in's functions.
+   * @param handOver Gives a file to the person, as where the add-in asks for a workbook of its own.
    */
   constructor(
     readonly grid: GridPort,
     private readonly namespace: string,
+    readonly handOver: (file: HandedFile) => void,
   ) {}
 
   newContext(): RequestContext {
