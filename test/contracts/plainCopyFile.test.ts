@@ -1,13 +1,15 @@
 import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { surroundingsOf } from "../../src/pane/copy/surroundings";
 import type { CellValue } from "../../src/practice/grid/port";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
-import type { CellContent, Region } from "../../src/sheets/plain/region";
+import type { Region } from "../../src/sheets/plain/region";
 import type { PlainCopy } from "../../src/sheets/plain/result";
 import { toPlain } from "../../src/sheets/plain/toPlain";
 import { insertPlan } from "../../src/workbook/insert";
+import { readWorkbook } from "../../src/workbook/readWorkbook";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
@@ -43,16 +45,13 @@ function regionOf(sheetName: string, rows: number, columns: number): Region {
 
 beforeAll(async () => {
   host = await createProductHost();
-  const around = {
-    valueAt: (sheetName: string, row: number, column: number) =>
-      regionOf(sheetName, row + 1, column + 1).values[row]![column] as CellContent,
-  };
   const to = { at: { row: 0, column: 0 }, sameSheet: false, isElsewhere: true };
   for (const [way, bed] of Object.entries(bedsOfEachWay)) {
     const live = await insertPlan((at) => estimateBlock(bed, at), { kind: "new sheet", name: way });
     if (!live.done) throw new Error("a new sheet is free");
     const plan = estimateBlock(bed, { row: 0, column: 0 });
     const region = regionOf(live.sheetName, plan.rows, plan.columns);
+    const around = surroundingsOf((await readWorkbook()).facts);
     const copy = toPlain(region, around, to);
     const sheet = { sheetName: way, plan: copy.plan, results: copy.results, arrays: copy.arrays };
     const values = toPlain(region, around, to, "values only");

@@ -3,7 +3,7 @@ import { workbookFile } from "../../sheets/file/workbookFile";
 import type { Destination } from "../../sheets/plain/region";
 import type { PlainCopy } from "../../sheets/plain/result";
 import { type CopyMode, toPlain } from "../../sheets/plain/toPlain";
-import type { Anchor } from "../../sheets/plan";
+import type { Anchor, PageSetup, Plan } from "../../sheets/plan";
 import { type Inserted, insertPlan } from "../../workbook/insert";
 import { openAsWorkbook } from "../../workbook/newWorkbook";
 import type { Source } from "./source";
@@ -38,8 +38,23 @@ export async function writeCopy(source: Source, mode: CopyMode, to: OnSheet): Pr
 /** The copy as a file. */
 export async function copyFile(source: Source, mode: CopyMode): Promise<Uint8Array> {
   const { plan, results, arrays } = copyForWorkbook(source, mode);
-  const sheet = { sheetName: source.name, plan, results, arrays };
+  const sheet = { sheetName: source.name, plan: { ...plan, page: pageFor(plan) }, results, arrays };
   return workbookFile([sheet], { valuesOnly: mode === "values only", title: copyName(source, mode) });
+}
+
+const MARGIN_IN = 0.5;
+/** Wider than this, in characters, letters get too small on upright paper. */
+const UPRIGHT_WIDTH = 110;
+const USUAL_WIDTH = 8.43;
+
+/** Whoever gets the file can print it as it is: one page across, however many down. */
+function pageFor({ columns, widths }: Plan): PageSetup {
+  const width = Array.from({ length: columns }, (_, column) => widths[column] ?? USUAL_WIDTH).reduce(
+    (a, b) => a + b,
+    0,
+  );
+  const marginsIn = { top: MARGIN_IN, bottom: MARGIN_IN, left: MARGIN_IN, right: MARGIN_IN };
+  return { paper: "letter", landscape: width > UPRIGHT_WIDTH, pagesWide: 1, marginsIn };
 }
 
 /** Opens the copy as a workbook of its own. */

@@ -17,10 +17,13 @@ export interface Noticed {
   readonly cell?: SheetArea;
 }
 
+/** More would make a list that nobody reads. */
+const MOST_CARRIED = 500;
+
 /** Collects the values to bring along, first all that are wanted, and then gives each its cell. */
 export class Carried {
   private readonly kept = new Map<string, CarriedValue>();
-  private isSettled = false;
+  private places: ReadonlyMap<string, number> | undefined;
 
   /** @param first the cell of the first value in the copy; the others stand below it. */
   constructor(
@@ -35,24 +38,26 @@ export class Carried {
   /** Keeps what a formula reads, once it was found that the formula can be copied. */
   keep(noticed: Iterable<Noticed>): void {
     for (const { what, cell } of noticed) {
-      if (!cell || this.kept.has(keyOf(cell))) continue;
+      if (!cell || this.kept.has(keyOf(cell)) || this.kept.size === MOST_CARRIED) continue;
       this.kept.set(keyOf(cell), { what, value: this.valueAt(cell) });
     }
   }
 
   /** From here on each value has its cell. */
   settle(): void {
-    this.isSettled = true;
+    this.places = new Map([...this.kept.keys()].map((key, place) => [key, place]));
   }
 
   /**
    * The address in the copy of the value of a cell outside.
    *
-   * @throws NoNative where nothing is known of it.
+   * @throws NoNative where nothing is known of it, or too many others are read.
    */
   addressOf(cell: SheetArea): string {
     if (!this.around.valueAt) throw new NoNative("it reads cells outside the copy, of which nothing is known");
-    const place = this.isSettled ? [...this.kept.keys()].indexOf(keyOf(cell)) : 0;
+    const place = this.places ? this.places.get(keyOf(cell)) : 0;
+    if (place === undefined)
+      throw new NoNative(`more than ${MOST_CARRIED} cells outside the copy are read, and only those come along`);
     const { row, column } = this.first;
     return cellAddress({ row: row + place, column }).replace(/^([A-Z]+)/, "$$$1$$");
   }

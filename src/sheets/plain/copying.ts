@@ -14,9 +14,10 @@ import {
   type SheetArea,
   type Surroundings,
 } from "./region";
+import { ReplacedCells } from "./replacedCells";
 import { replacedFormat } from "./replacedFormat";
 import type { LeftAsValue, ReplacedInput } from "./result";
-import { covers, type Spill, spillsOf } from "./spills";
+import { type Spill, spillsOf } from "./spills";
 import { type CellReader, type Replacement, TapedCells } from "./taped";
 import { written } from "./written";
 
@@ -40,6 +41,7 @@ export class Copying {
   private readonly references: References;
   private readonly spills: readonly Spill[];
   private readonly replacements: ReadonlyMap<string, Replacement>;
+  private readonly replacedCells: ReplacedCells;
 
   constructor(
     private readonly region: Region,
@@ -61,6 +63,7 @@ export class Copying {
       this.carried?.keep(this.references.noticed);
     });
     this.replacements = taped.settle();
+    this.replacedCells = new ReplacedCells(this.replacements);
     this.carried?.settle();
     this.eachFormula((formula, row, column) => this.enter(formula, row, column, taped.settled));
     for (const [key, replacement] of this.replacements) this.replace(key, replacement);
@@ -90,7 +93,7 @@ export class Copying {
       if (copy.isConverted) this.converted.push(address);
       if (!spill && needsArray(copy.formula)) this.arrays.push(address);
       const mayDiffer =
-        copy.read.some((found) => this.holdsReplaced(found, () => true)) ||
+        copy.read.some((found) => this.holdsReplaced(found)) ||
         copy.askedForZero.some((found) => this.holdsReplaced(found, ({ content }) => content === 0));
       if (mayDiffer) this.alsoRead.push(address);
     }
@@ -133,17 +136,10 @@ export class Copying {
     return isFormula(content) && callsOwnFunction(content);
   }
 
-  private holdsReplaced(found: Found, counts: (replacement: Replacement) => boolean): boolean {
+  private holdsReplaced(found: Found, counts?: (replacement: Replacement) => boolean): boolean {
     if (!found.isInside) return false;
-    const area: Spill = { ...found, row: found.row - this.region.row, column: found.column - this.region.column };
-    if (area.rows * area.columns === 1) {
-      const replacement = this.replacements.get(`${area.row},${area.column}`);
-      return replacement !== undefined && counts(replacement);
-    }
-    return [...this.replacements].some(([key, replacement]) => {
-      const [row = 0, column = 0] = key.split(",").map(Number);
-      return covers(area, row, column) && counts(replacement);
-    });
+    const { row, column } = this.region;
+    return this.replacedCells.any({ ...found, row: found.row - row, column: found.column - column }, counts);
   }
 
   private original(row: number, column: number) {

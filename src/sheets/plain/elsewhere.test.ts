@@ -69,6 +69,13 @@ describe("a copy into a workbook of its own", () => {
     expect(carried.map(({ what }) => what)).not.toContain("Twice");
   });
 
+  test("brings no more than 500 values along", () => {
+    const cells = Object.fromEntries(Array.from({ length: 501 }, (_, row) => [`A${row + 1}`, `=Rates!D${row + 1}*2`]));
+    const { carried, leftAsValues } = toFile(cells);
+    expect(carried).toHaveLength(500);
+    expect(leftAsValues.map(({ from }) => from)).toEqual(["A501"]);
+  });
+
   test("keeps names that a formula defines for itself, and names of copied cells as their cells", () => {
     const { plan } = toPlain(
       regionOf({ B3: 2, C3: "=LET(x,B3,x*x)", D3: "=Depth*2" }),

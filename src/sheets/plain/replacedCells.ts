@@ -1,0 +1,42 @@
+import type { Area } from "../plan";
+import type { Replacement } from "./taped";
+
+/** Finds replaced cells in an area without looking at all of them. */
+export class ReplacedCells {
+  /** The rows of the replaced cells by column, from the top down. */
+  private readonly rows = new Map<number, number[]>();
+
+  /** @param replacements by `row,column`, counted from the region's first cell. */
+  constructor(private readonly replacements: ReadonlyMap<string, Replacement>) {
+    for (const key of replacements.keys()) {
+      const [row = 0, column = 0] = key.split(",").map(Number);
+      const known = this.rows.get(column);
+      if (known) known.push(row);
+      else this.rows.set(column, [row]);
+    }
+    for (const rows of this.rows.values()) rows.sort((one, other) => one - other);
+  }
+
+  /** Whether an area holds a replaced cell that counts. */
+  any(area: Area, counts: (replacement: Replacement) => boolean = () => true): boolean {
+    const inColumn = (column: number, rows: readonly number[]): boolean => {
+      for (let place = firstFrom(rows, area.row); rows[place]! < area.row + area.rows; place += 1)
+        if (counts(this.replacements.get(`${rows[place]},${column}`)!)) return true;
+      return false;
+    };
+    return [...this.rows].some(
+      ([column, rows]) => column >= area.column && column < area.column + area.columns && inColumn(column, rows),
+    );
+  }
+}
+
+/** Where in ascending rows the first one stands that is not above `row`. */
+function firstFrom(rows: readonly number[], row: number): number {
+  let [low, high] = [0, rows.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rows[middle]! < row) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
