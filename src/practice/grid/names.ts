@@ -1,22 +1,121 @@
 import type { OpenGrid } from "./library";
-import type { NamesPort } from "./port";
+import type { DefinedName, NamesPort } from "./port";
+
+/** Letters that a name can hold, so that a name is told from one that is part of it. */
+const letter = "[\\p{L}\\p{N}_.\\\\]";
+
+interface Cell {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+}
 
 /** The workbook's defined names. */
 export class GridNames implements NamesPort {
-  constructor(private readonly grid: OpenGrid) {}
+  private readonly changed = new Set<string>();
 
-  list(): { name: string; formula: string }[] {
+  constructor(private readonly grid: OpenGrid) {
+    const { core, sheets } = grid.library;
+    const changing = [sheets.SetDefinedNameMutation.id, sheets.RemoveDefinedNameMutation.id];
+    grid.injector.get(core.ICommandService).onCommandExecuted(({ id, params }) => {
+      if (changing.includes(id)) this.note((params as { name: string }).name);
+    });
+  }
+
+  list(): DefinedName[] {
     return this.grid.workbook.getDefinedNames().map((item) => {
       const text = item.getFormulaOrRefString();
-      return { name: item.getName(), formula: text.startsWith("=") ? text : `=${text}` };
+      return {
+        name: item.getName(),
+        formula: text.startsWith("=") ? text : `=${text}`,
+        scope: item.isWorkbookScope() ? "Workbook" : "Worksheet",
+      };
     });
   }
 
   add(name: string, formula: string): void {
-    this.grid.workbook.insertDefinedName(name, formula.replace(/^=/, ""));
+    this.grid.workbook.insertDefinedName(name, stored(formula));
   }
 
-  remove(name: string): void {
-    this.grid.workbook.deleteDefinedName(name);
+  change(name: string, formula: string): void {
+    const { library } = this.grid;
+    const known = this.known(name);
+    if (!known) throw new Error(`The name ${name} is gone.`);
+    this.execute(library.sheets.SetDefinedNameMutation.id, { ...known, formulaOrRefString: stored(formula) });
   }
+
+  /** Formulas keep the name in their text, as in the host; the grid's own command would write #REF! into them. */
+  remove(name: string): void {
+    const { injector, library } = this.grid;
+    const known = this.known(name);
+    if (!known) return;
+    this.execute(library.sheets.RemoveDefinedNameMutation.id, known);
+    // Without any name left the grid takes every formula for what it was read as; this makes it forget them.
+    if (this.list().length === 0) injector.get(library.sheets.LexerTreeBuilder).dispose();
+  }
+
+  private known(name: string) {
+    const { injector, library, workbook } = this.grid;
+    const unitId = workbook.getId();
+    const known = injector.get(library.sheets.IDefinedNamesService).getValueByName(unitId, name);
+    return known && { ...known, unitId };
+  }
+
+  /** A change often comes with others, as when rows are inserted above many named cells. */
+  private note(name: string): void {
+    if (this.changed.size === 0) queueMicrotask(() => this.workOutAnew());
+    this.changed.add(name);
+  }
+
+  /** The grid remembers what a formula meant when it was first read, so the formulas with a name are read anew. */
+  private workOutAnew(): void {
+    const { injector, library, workbook } = this.grid;
+    const unitId = workbook.getId();
+    const { cells, spellings } = this.callers([...this.changed]);
+    this.changed.clear();
+    if (cells.length === 0) return;
+    injector.get(library.sheets.IFunctionService).deleteFormulaAstCacheKey(...spellings);
+    const sheetIds = new Set(cells.map(({ sheetId }) => sheetId));
+    this.execute(library.sheets.SetTriggerFormulaCalculationStartMutation.id, {
+      dirtyRanges: cells.map(({ sheetId, row, column }) => {
+        return { unitId, sheetId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } };
+      }),
+      dirtyDefinedNameMap: { [unitId]: Object.fromEntries(spellings.map((spelling) => [spelling, "1"])) },
+      clearDependencyTreeCache: { [unitId]: Object.fromEntries([...sheetIds].map((sheetId) => [sheetId, "1"])) },
+    });
+  }
+
+  /** The cells whose formulas call one of the names, and how they spell it. */
+  private callers(names: readonly string[]): { readonly cells: readonly Cell[]; readonly spellings: string[] } {
+    const { injector, library, workbook } = this.grid;
+    const any = names.map((name) => name.replace(/[\\.]/g, "\\$&")).join("|");
+    const isCalled = new RegExp(`(?<!${letter})(?:${any})(?!${letter})`, "giu");
+    const formulas = injector.get(library.sheets.FormulaDataModel);
+    const spellings = new Set<string>();
+    const cells: Cell[] = [];
+    for (const sheet of workbook.getSheets()) {
+      const sheetId = sheet.getSheetId();
+      const matrix = sheet.getSheet().getCellMatrix();
+      matrix.forValue((row, column, cell) => {
+        if (!cell?.f && !cell?.si) return;
+        const formula = formulas.getFormulaStringByCell(row, column, sheetId, workbook.getId()) ?? "";
+        const found = formula.match(isCalled);
+        if (!found) return;
+        cells.push({ sheetId, row, column });
+        for (const spelling of found) spellings.add(spelling);
+      });
+    }
+    return { cells, spellings: [...spellings] };
+  }
+
+  private execute(id: string, parameters: object): void {
+    this.grid.injector.get(this.grid.library.core.ICommandService).syncExecuteCommand(id, parameters);
+  }
+}
+
+/** The grid keeps cells without an "=" and anything else with one. */
+function stored(formula: string): string {
+  const text = formula.replace(/^=/, "");
+  const isReference = /^(?:'(?:[^']|'')+'|[^'!()+\-*/^&,<>= ]+)!\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/i.test(text);
+  return isReference ? text : `=${text}`;
 }

@@ -68,10 +68,18 @@ export interface CellsPort {
   errorMessage(sheetId: string, row: number, column: number): string | undefined;
 }
 
+/** A name for cells or for a formula, which has its "=". */
+export interface DefinedName {
+  readonly name: string;
+  readonly formula: string;
+  readonly scope: "Workbook" | "Worksheet";
+}
+
 export interface NamesPort {
-  list(): { name: string; formula: string }[];
+  list(): DefinedName[];
   /** `formula` has its "=". */
   add(name: string, formula: string): void;
+  change(name: string, formula: string): void;
   remove(name: string): void;
 }
 

@@ -1,3 +1,4 @@
+import type { DefinedName } from "../grid/port";
 import { addressOf, areaOfReference } from "./areas";
 import type { Loadable } from "./clientObject";
 import { Collection } from "./collection";
@@ -7,23 +8,33 @@ import { Placed } from "./placed";
 import { Range } from "./range";
 import type { RequestContext } from "./requestContext";
 
-interface Named {
-  readonly name: string;
-  readonly formula: string;
-}
-
 /** A name for cells or for a formula. */
 export class NamedItem
-  extends Placed<Named>
+  extends Placed<DefinedName>
   implements
-    Members<Excel.NamedItem, "delete" | "formula" | "getRange" | "getRangeOrNullObject" | "isNullObject" | "name">
+    Members<
+      Excel.NamedItem,
+      "delete" | "formula" | "getRange" | "getRangeOrNullObject" | "isNullObject" | "name" | "scope"
+    >
 {
-  constructor(context: RequestContext, location: string, find: () => Named | null, isFound = false) {
+  constructor(context: RequestContext, location: string, find: () => DefinedName | null, isFound = false) {
     super(context, "NamedItem", location, find, isFound);
   }
 
   protected loadable(): Loadable {
-    return { properties: { name: () => this.place.name, formula: () => this.place.formula } };
+    return {
+      properties: {
+        name: () => this.place.name,
+        formula: () => this.now().formula,
+        scope: () => this.place.scope,
+      },
+    };
+  }
+
+  private now(): DefinedName {
+    const found = this.context.session.grid.names.list().find(({ name }) => name === this.place.name);
+    if (!found) throw refuse("ItemNotFound");
+    return found;
   }
 
   get name(): string {
@@ -34,8 +45,19 @@ export class NamedItem
     return this.loadedValue("formula");
   }
 
+  set formula(given: Excel.NamedItem["formula"]) {
+    this.assign("formula", given, () => {
+      if (typeof given !== "string" || !/^=./.test(given)) throw refuse("InvalidArgument");
+      this.context.session.grid.names.change(this.now().name, given);
+    });
+  }
+
+  get scope(): Excel.NamedItem["scope"] {
+    return this.loadedValue("scope");
+  }
+
   private area() {
-    return areaOfReference(this.context.session, this.place.formula);
+    return areaOfReference(this.context.session, this.now().formula);
   }
 
   getRange(): Range {
@@ -51,7 +73,7 @@ export class NamedItem
   }
 
   delete(): void {
-    this.act("delete", () => this.context.session.grid.names.remove(this.place.name));
+    this.act("delete", () => this.context.session.grid.names.remove(this.now().name));
   }
 }
 
@@ -73,7 +95,7 @@ export class NamedItemCollection
     return all.map((item) => new NamedItem(this.context, "NamedItemCollection.items", () => item, true));
   }
 
-  private find(name: string): Named | null {
+  private find(name: string): DefinedName | null {
     const all = this.context.session.grid.names.list();
     return all.find((item) => item.name.toLowerCase() === name.toLowerCase()) ?? null;
   }
