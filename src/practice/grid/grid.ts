@@ -6,11 +6,13 @@ import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
 import { GridLooks } from "./looks";
 import { GridNames } from "./names";
+import { GridPages } from "./pages";
 import { GridPictures } from "./pictures";
 import type { GridPort } from "./port";
 import { GridRules } from "./rules";
 import { GridSelection } from "./selection";
 import { GridSheets } from "./sheets";
+import { GridTables } from "./tables";
 import { GridWatch } from "./watch";
 
 /** The one workbook of a grid that is up, as the host's objects see it. */
@@ -21,6 +23,8 @@ export class Grid implements GridPort {
   readonly rules: GridRules;
   readonly names: GridNames;
   readonly pictures: GridPictures;
+  readonly tables: GridTables;
+  readonly pages: GridPages;
   readonly selection: GridSelection;
   readonly kept: GridKept;
   readonly watch: GridWatch;
@@ -44,6 +48,8 @@ export class Grid implements GridPort {
     this.selection = new GridSelection(grid);
     this.calculation = new Calculation(grid);
     this.watch = new GridWatch(grid, this, () => this.hostDepth > 0);
+    this.tables = new GridTables(grid, this.watch);
+    this.pages = new GridPages(grid, this.watch);
     this.kept = new GridKept(grid, () => this.watch.tellAnything());
     this.watch.cells((change) => {
       if (change.kind !== "edited") this.rememberReasonsAnew();

@@ -4,8 +4,10 @@
  */
 
 import type { LooksPort, RulesPort } from "./portLooks";
+import type { PagesPort, TablesPort } from "./portPages";
 
 export type * from "./portLooks";
+export type * from "./portPages";
 
 /** A rectangle of cells on one sheet; rows and columns are counted from 0. */
 export interface Area {
@@ -144,6 +146,8 @@ export interface GridPort {
   readonly rules: RulesPort;
   readonly names: NamesPort;
   readonly pictures: PicturesPort;
+  readonly tables: TablesPort;
+  readonly pages: PagesPort;
   readonly selection: SelectionPort;
   readonly kept: KeptPort;
   readonly watch: WatchPort;
