@@ -1,4 +1,4 @@
-import { inWords } from "./trouble";
+import { WorkbookTrouble } from "./trouble";
 
 /** Whether the host opens files of ours as workbooks of their own. */
 export function canOpenWorkbooks(): boolean {
@@ -15,6 +15,9 @@ export async function openAsWorkbook(base64: string): Promise<void> {
   try {
     await Excel.createWorkbook(base64);
   } catch (error) {
-    throw inWords(error);
+    const { message } = error as { readonly message?: string };
+    throw new WorkbookTrouble(
+      `The spreadsheet program did not open a new workbook (${message ?? String(error)}). Nothing was changed here. Try again, or put it on a new sheet.`,
+    );
   }
 }

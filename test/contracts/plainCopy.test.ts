@@ -2,12 +2,14 @@ import ExcelJS from "exceljs";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { copyFile, copyForWorkbook, type OnSheet, openCopy, writeCopy } from "../../src/pane/copy/makeCopy";
 import { readAgain, readSource, type What } from "../../src/pane/copy/source";
-import { estimateBlock } from "../../src/sheets/estimate/block";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/insert";
 import { lastInsert, takeBackLastInsert } from "../../src/workbook/takeBack";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
+import { hasLibreOffice, recalculated } from "../recalculate";
 
 let host: HeadlessHost;
 beforeEach(async () => {
@@ -173,10 +175,8 @@ describe("where it goes", () => {
 
   test("into a workbook of its own, which reads nothing of this one", async () => {
     let handed = "";
-    Object.assign(Excel, {
-      createWorkbook: async (base64: string) => {
-        handed = base64;
-      },
+    vi.spyOn(Excel, "createWorkbook").mockImplementation(async (base64) => {
+      handed = base64 ?? "";
     });
     await select("Jobs", "B3:D6");
     const source = await readSource("cells");
@@ -196,6 +196,16 @@ describe("where it goes", () => {
     expect([sheet!.getCell("A7").value, sheet!.getCell("B7").value]).toEqual(["Rates!B1", "river rock"]);
   });
 
+  test("says so where the host opens no workbook, and changes nothing", async () => {
+    vi.spyOn(Excel, "createWorkbook").mockRejectedValue(new Error("no window"));
+    await select("Jobs", "B3:D6");
+    const before = await everything();
+    await expect(openCopy(await readSource("cells"), "formulas")).rejects.toThrow(
+      /did not open a new workbook \(no window\). Nothing was changed/,
+    );
+    expect(await everything()).toEqual(before);
+  });
+
   test("as values with nothing behind them", async () => {
     await select("Jobs", "B3:D6");
     const book = new ExcelJS.Workbook();
@@ -204,6 +214,37 @@ describe("where it goes", () => {
     expect(sheet.getCell("C4").value).toBeCloseTo(Number(host.value("Jobs!D6")), 9);
     expect(sheet.getCell("A2").value).toBe(`18' 6"`);
   });
+});
+
+test("a block that was adjusted by hand comes to the same price on a plain sheet and in a file", async () => {
+  const bed = bedsOfEachWay["rectangle, rounded"]!;
+  await select("Room", "C3");
+  await insertPlan((place) => estimateBlock(bed, place), { kind: "selection" });
+  const keys = keyAddresses(estimateRows(bed), { row: 2, column: 2 });
+  const adjusted = {
+    "stoneLine.markup": 0.5,
+    "fabric.quantity": 3,
+    "spare1.quantity": 2,
+    "spare1.unitCost": 40,
+    "spare1.kind": "labor",
+  };
+  const cells = Object.entries(adjusted).map(([key, content]) => [`Room!${keys.get(key)}`, content]);
+  await host.type(Object.fromEntries(cells));
+  const price = Number(host.value(`Room!${keys.get("price")}`));
+  expect(price).toBeGreaterThan(400);
+
+  await select("Room", "C3");
+  const source = await readSource("block");
+  const inCopy = keyAddresses(estimateRows(bed), { row: 0, column: 0 }).get("price")!;
+  const written = await writeCopy(source, "formulas", newSheet);
+  if (!written.done) throw new Error("a new sheet is free");
+  expect(host.value(`'${written.sheetName}'!${inCopy}`)).toBeCloseTo(price, 9);
+
+  const file = await copyFile(await readAgain(source), "formulas");
+  const [opened = file] = hasLibreOffice() ? recalculated([file]) : [];
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.load(new Uint8Array(opened).buffer);
+  expect(book.worksheets[0]!.getCell(inCopy).result).toBeCloseTo(price, 9);
 });
 
 describe("the original", () => {
