@@ -90,6 +90,8 @@ describe.each(Object.entries(beds))("the block of a bed measured as %s", (_, bed
       "overheadCost",
       "fullCost",
       "price",
+      "taxSum",
+      "priceWithTax",
       "markupOnCost",
       "marginOnPrice",
       "laborHours",
@@ -153,6 +155,7 @@ describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 f
     const kinds = {
       scrape: 0.35,
       haul: 0.15,
+      dump: 0.15,
       edging: 0.2,
       stakeLine: 0.2,
       setEdging: 0.35,
@@ -217,12 +220,12 @@ describe("a block that somebody works with", () => {
 
   test("takes a markup typed over its line, says so, and counts it", async () => {
     const { value, type } = await insertRectangle(beds.rectangle!);
-    expect(value("stoneLine.typedOver")).toBe("");
+    expect(value("stoneLine.remark")).toBe("example price");
     await type({ "stoneLine.markup": 0.5 });
-    expect(value("stoneLine.typedOver")).toBe("markup");
+    expect(value("stoneLine.remark")).toBe("markup typed over. example price");
     expect(value("stoneLine.price")).toBeCloseTo(Number(value("stoneLine.cost")) * 1.5, 9);
     await type({ "fabric.quantity": 3 });
-    expect(value("fabric.typedOver")).toBe("quantity ");
+    expect(value("fabric.remark")).toBe("quantity typed over. example price");
     expect(value("fabric.cost")).toBe(3 * 64);
   });
 

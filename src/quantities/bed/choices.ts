@@ -10,11 +10,11 @@ export interface Choice {
 }
 
 export const stoneChoices: readonly Choice[] = [
-  { name: "River rock, to 1 1/4 in", fills: { stone: "river rock", stoneSize: "1.25", stoneCost: "62" } },
-  { name: "Pea gravel, to 3/8 in", fills: { stone: "pea gravel", stoneSize: "0.375", stoneCost: "48" } },
-  { name: "Crushed limestone, to 3/4 in", fills: { stone: "crushed limestone", stoneSize: "0.75", stoneCost: "39" } },
-  { name: "Crushed granite, to 1 in", fills: { stone: "crushed granite", stoneSize: "1", stoneCost: "58" } },
-  { name: "Lava rock, to 1 in", fills: { stone: "lava rock", stoneSize: "1", stoneCost: "140" } },
+  { name: "River rock, to 1 1/4 in", fills: { stone: "river rock", stoneSize: "1.25" } },
+  { name: "Pea gravel, to 3/8 in", fills: { stone: "pea gravel", stoneSize: "0.375" } },
+  { name: "Crushed limestone, to 3/4 in", fills: { stone: "crushed limestone", stoneSize: "0.75" } },
+  { name: "Crushed granite, to 1 in", fills: { stone: "crushed granite", stoneSize: "1" } },
+  { name: "Lava rock, to 1 in", fills: { stone: "lava rock", stoneSize: "1" } },
 ];
 
 export const borderChoices: readonly Choice[] = [

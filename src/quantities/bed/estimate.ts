@@ -29,9 +29,12 @@ export interface Estimate {
   readonly directCost: number;
   readonly overheadCost: number;
   readonly fullCost: number;
-  /** To the cent; the smallest job charge where that is more. */
+  /** To the cent, before tax; the smallest job charge where that is more. */
   readonly price: number;
   readonly minimumApplies: boolean;
+  /** Of the whole price, to the cent. */
+  readonly taxSum: number;
+  readonly priceWithTax: number;
   /** Profit over cost, and profit over price; undefined where there is no cost or price to divide by. */
   readonly markupOnCost: number | undefined;
   readonly marginOnPrice: number | undefined;
@@ -75,6 +78,7 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
   const fullCost = directCost + overheadCost;
   const fromLines = sum(priced.map(({ priceSum }) => priceSum)) + overheadCost;
   const price = roundToCents(Math.max(numbers.minimumCharge, fromLines));
+  const taxSum = roundToCents(numbers.salesTax * price);
   const laborHours = sum(priced.filter(({ kind }) => kind === "labor").map(({ amount }) => amount));
   return {
     amounts,
@@ -84,6 +88,8 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     fullCost,
     price,
     minimumApplies: numbers.minimumCharge > fromLines,
+    taxSum,
+    priceWithTax: price + taxSum,
     markupOnCost: fullCost > 0 ? price / fullCost - 1 : undefined,
     marginOnPrice: price > 0 ? 1 - fullCost / price : undefined,
     laborHours,
@@ -94,7 +100,8 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
 function amountsOf(bed: Bed, laid: LaidCounts | undefined): Record<AmountKey, number> {
   const { numbers: n } = bed;
   const shape = shapeAmounts(bed);
-  const stoneDensity = numberOr(bed.names.stone, "stone", (name) => stoneNamed(name).tonsPerYard);
+  const stoneDensity =
+    bed.weighedTonsPerYard ?? numberOr(bed.names.stone, "stone", (name) => stoneNamed(name).tonsPerYard);
   const swell = numberOr(bed.names.soil, "soil", (name) => soilNamed(name).swell);
 
   const depth = stoneDepth(n.borderHeight, n.trenchDepth, n.topGap);

@@ -14,8 +14,13 @@ export interface Field {
   readonly initial: string;
   /** Zero or blank is a sensible answer (no rounded corner, no minimum). */
   readonly mayBeZero?: boolean;
+  /** A share that must stay under this; others may be up to {@link MOST_SHARE}. */
+  readonly shareUnder?: number;
   readonly note?: string;
 }
+
+/** A markup over 200 % is more likely 20 typed for 20 %. */
+export const MOST_SHARE = 2;
 
 /** Fields of the ways to measure. Which of them belong to which way stands in `shapes.ts`. */
 export const shapeFields = {
@@ -118,7 +123,15 @@ export const depthFields = {
   },
   stone: { label: "Stone", unit: "name", reads: "name", initial: "river rock", note: "or tons per cubic yard" },
   stoneSize: { label: "Largest stone", unit: "in", reads: "inches", initial: "1.25" },
-  waste: { label: "Waste and low spots", unit: "share", reads: "share", initial: "8%", mayBeZero: true },
+  // Waste of the whole is no waste.
+  waste: {
+    label: "Waste and low spots",
+    unit: "share",
+    reads: "share",
+    initial: "8%",
+    mayBeZero: true,
+    shareUnder: 1,
+  },
   orderStep: { label: "Yard sells stone by", unit: "tons", reads: "number", initial: "0.5" },
   orderMinimum: { label: "Smallest stone order", unit: "tons", reads: "number", initial: "1", mayBeZero: true },
   soil: {
@@ -206,7 +219,8 @@ export const crewFields = {
 
 /** Prices, markups and charges: invented examples until the office types its own. */
 export const moneyFields = {
-  haulCost: { label: "Haul off and dump", unit: "per load", reads: "number", initial: "75", mayBeZero: true },
+  haulCost: { label: "Haul off", unit: "per load", reads: "number", initial: "45", mayBeZero: true },
+  dumpFee: { label: "Dump fee", unit: "per load", reads: "number", initial: "30", mayBeZero: true },
   pieceCost: { label: "Border piece", unit: "per piece", reads: "number", initial: "24", mayBeZero: true },
   stakeCost: { label: "Extra stake", unit: "per stake", reads: "number", initial: "2.5", mayBeZero: true },
   rollCost: { label: "Fabric roll", unit: "per roll", reads: "number", initial: "64", mayBeZero: true },
@@ -225,6 +239,14 @@ export const moneyFields = {
     note: "passed on without markup",
   },
   minimumCharge: { label: "Smallest job charge", unit: "a job", reads: "number", initial: "400", mayBeZero: true },
+  salesTax: {
+    label: "Sales tax rate",
+    unit: "share",
+    reads: "share",
+    initial: "0%",
+    mayBeZero: true,
+    note: "of the whole price; the law of the place says what is taxed",
+  },
 } as const satisfies Record<string, Field>;
 
 export const fields = { ...shapeFields, ...depthFields, ...supplyFields, ...crewFields, ...moneyFields };

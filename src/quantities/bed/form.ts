@@ -1,4 +1,6 @@
+import { exampleStonePrice } from "./examples";
 import { type FieldKey, fields, type ShapeFieldKey } from "./fields";
+import { isRate, type Rate, type Rates, rateFor, type StoneRate, stoneRateOf } from "./rates";
 
 /** The ways to measure a bed, in the order in which they are offered. */
 export const ways = {
@@ -42,6 +44,8 @@ export interface BedForm {
   readonly points: readonly PointText[];
   /** What stands in the bed, by its place in plan: none where the area alone is known. */
   readonly cutOuts: readonly CutOutText[];
+  /** The office's rates, where its workbook has them: they stand in the fields that nobody typed into. */
+  readonly rates?: Rates;
 }
 
 /** A corner as typed, and whether border is set from it to the next: "1" or "0". */
@@ -75,9 +79,24 @@ export function blankForm(): BedForm {
   };
 }
 
-/** What stands in a field: what was typed, or its starting value. */
+/** What stands in a field: what was typed, or the office's rate, or the field's starting value. */
 export function textOf(form: BedForm, key: FieldKey): string {
-  return form.typed[key] ?? fields[key].initial;
+  const typed = form.typed[key];
+  if (typed !== undefined) return typed;
+  const rate = followedRate(form, key);
+  if (rate) return rate.problem === undefined ? rate.text : "";
+  return key === "stoneCost" ? exampleStonePrice(textOf(form, "stone")) : fields[key].initial;
+}
+
+/** The rate that a field follows: none where something was typed, or where the office has no rates. */
+export function followedRate(form: BedForm, key: FieldKey): Rate | undefined {
+  if (!form.rates || !isRate(key) || form.typed[key] !== undefined) return undefined;
+  return rateFor(form.rates, key, textOf(form, "stone"));
+}
+
+/** The form's stone in the office's list; undefined where it stands in none. */
+export function listedStone(form: BedForm): StoneRate | undefined {
+  return form.rates && stoneRateOf(form.rates, textOf(form, "stone"));
 }
 
 /** Whether a bed measured in this way can be laid out in plan. */

@@ -58,7 +58,8 @@ export const lines: readonly EstimateLine[] = [
     cost: "crewRate",
     kind: "labor",
   },
-  { key: "haul", label: "Haul off and dump", unit: "loads", quantity: "spoilLoads", cost: "haulCost", kind: "hauling" },
+  { key: "haul", label: "Haul off", unit: "loads", quantity: "spoilLoads", cost: "haulCost", kind: "hauling" },
+  { key: "dump", label: "Dump fee", unit: "loads", quantity: "spoilLoads", cost: "dumpFee", kind: "hauling" },
   { key: "edging", label: "Border pieces", unit: "pieces", quantity: "pieces", cost: "pieceCost", kind: "material" },
   {
     key: "stakeLine",

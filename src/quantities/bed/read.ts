@@ -1,10 +1,20 @@
 import { messages } from "../messages";
-import { readNumber, readShare } from "../numberText";
 import type { Point } from "../outline";
 import { Problem } from "../problem";
 import { readTape } from "../tape";
-import { type Field, type FieldKey, fields, type NameFieldKey, type NumberFieldKey, shapeFields } from "./fields";
-import { type BedForm, givenCutOuts, givenPoints, givenWidths, shapeFieldsOf, textOf, type Way } from "./form";
+import { type FieldKey, fields, type NameFieldKey, type NumberFieldKey, shapeFields } from "./fields";
+import {
+  type BedForm,
+  followedRate,
+  givenCutOuts,
+  givenPoints,
+  givenWidths,
+  listedStone,
+  shapeFieldsOf,
+  textOf,
+  type Way,
+} from "./form";
+import { readField } from "./readField";
 
 /** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
 export interface Bed {
@@ -17,6 +27,8 @@ export interface Bed {
   /** For each point, whether border is set from it to the next. */
   readonly borderAfterPoint: readonly boolean[];
   readonly cutOuts: readonly CutOut[];
+  /** The stone's short tons in a loose cubic yard, where the office weighed it. */
+  readonly weighedTonsPerYard?: number;
 }
 
 /** What stands in the bed, in feet: round where it has no depth. */
@@ -48,10 +60,6 @@ export type Reading =
 
 const FEWEST_WIDTHS = 2;
 const FEWEST_POINTS = 3;
-/** A markup over 200 % is more likely 20 typed for 20 %; waste of the whole is no waste. */
-const MOST_SHARE = 2;
-const WASTE_LIMIT = 1;
-
 /**
  * Reads a form. Every field is read, so that all problems show at once.
  *
@@ -76,8 +84,18 @@ export function readForm(form: BedForm): Reading {
   for (const key of Object.keys(fields) as FieldKey[]) {
     if (key in shapeFields && !asked.has(key)) numbers[key as NumberFieldKey] = 0;
     else if (isName(key)) names[key] = attempt(key, textOf(form, key), (text) => readName(key, text), "");
-    else numbers[key as NumberFieldKey] = attempt(key, textOf(form, key), (text) => readField(fields[key], text), 0);
+    else {
+      const rate = followedRate(form, key);
+      if (rate?.problem !== undefined) problems.push({ place: key, message: rate.problem, unfinished: false });
+      else numbers[key as NumberFieldKey] = attempt(key, textOf(form, key), (text) => readField(fields[key], text), 0);
+    }
   }
+  const { stonesProblem } = form.rates ?? {};
+  // Where the price is typed, the list is still asked for the weight.
+  if (stonesProblem !== undefined && form.typed.stoneCost !== undefined)
+    problems.push({ place: "stone", message: stonesProblem, unfinished: false });
+  const weight = listedStone(form)?.tonsPerYard;
+  if (weight?.problem !== undefined) problems.push({ place: "stone", message: weight.problem, unfinished: false });
   const widthsFt = givenWidths(form).map((text, index) =>
     attempt(`width${index + 1}`, text, () => readListed(`Width ${index + 1}`, text), 0),
   );
@@ -111,7 +129,9 @@ export function readForm(form: BedForm): Reading {
     missing(`point${points.length + 1}.x`, messages.morePoints(FEWEST_POINTS));
   }
   if (problems.length > 0) return { problems };
-  return { bed: { way: form.way, numbers, names, widthsFt, points, borderAfterPoint, cutOuts }, problems: [] };
+  const bed = { way: form.way, numbers, names, widthsFt, points, borderAfterPoint, cutOuts };
+  if (weight?.problem !== undefined || weight === undefined) return { bed, problems: [] };
+  return { bed: { ...bed, weighedTonsPerYard: Number(weight.text) }, problems: [] };
 }
 
 function isName(key: FieldKey): key is NameFieldKey {
@@ -122,44 +142,6 @@ function readName(key: NameFieldKey, text: string): string {
   const name = text.trim();
   if (name === "") throw new Problem("value", messages.missing(fields[key].label, fields[key].initial), key);
   return name;
-}
-
-function readField(field: Field, text: string): number {
-  const { label, mayBeZero } = field;
-  const example = field.initial || (field.reads === "feet" ? `18' 6"` : "12");
-  if (text.trim() === "") {
-    if (mayBeZero) return 0;
-    throw new Problem("value", messages.missing(label, example), label);
-  }
-  const value = readValue(field, text);
-  if (value < 0) throw new Problem("value", messages.negative(label, text), label);
-  if (value === 0 && !mayBeZero) throw new Problem("value", messages.zero(label, example), label);
-  return value;
-}
-
-function readValue({ label, reads }: Field, text: string): number {
-  switch (reads) {
-    case "feet":
-      return readTape(text, "ft", label);
-    case "inches":
-      return readTape(text, "in", label);
-    case "share": {
-      const share = readShare(text, label);
-      const isWaste = label === fields.waste.label;
-      if (isWaste ? share >= WASTE_LIMIT : share > MOST_SHARE) {
-        throw new Problem("value", messages.shareTooLarge(label, text, isWaste ? WASTE_LIMIT : MOST_SHARE), label);
-      }
-      return share;
-    }
-    case "whole": {
-      const value = readNumber(text, label);
-      if (!Number.isInteger(value))
-        throw new Problem("value", messages.notWhole(label, text, Number.POSITIVE_INFINITY));
-      return value;
-    }
-    default:
-      return readNumber(text, label);
-  }
 }
 
 /** A width or coordinate: blank is an error, 0 is a place where the bed runs to a point. */

@@ -1,3 +1,4 @@
+import { textNatives } from "./textNatives";
 import {
   type Failure,
   isFailure,
@@ -82,6 +83,7 @@ export const natives: Readonly<Record<string, (given: readonly Value[]) => Value
   ISERROR: ([value]) => isFailure(single(value ?? null)),
   TRUE: () => true,
   FALSE: () => false,
+  ...textNatives,
 };
 
 /** Numbers of ranges, and single values that can be read as numbers; the first error among them is the answer. */

@@ -5,6 +5,7 @@ import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import type { Anchor, Plan } from "../plan";
 import { typed } from "../typed";
+import { headRow } from "./head";
 import { BLOCK_TITLE, headings, MEASURED } from "./headings";
 import { lineRows } from "./lines";
 import { measuredRows, shapeResultRows } from "./measured";
@@ -13,7 +14,7 @@ import { blankRow, resultRow, sectionRow, textRow } from "./rows";
 import { borderRows, crewRows, diggingRows, fabricRows, stoneRows } from "./working";
 
 /** Least widths of the block's nine columns, in characters. */
-const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 16];
+const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 28];
 
 const stoneNames = STONES.map(({ name }) => name);
 const soilNames = SOILS.map(({ name }) => name);
@@ -34,12 +35,7 @@ export function estimateBlock(form: BedForm, at: Anchor): Plan {
 export function estimateRows(form: BedForm): DraftRow[] {
   return [
     { look: "title", cells: [{ content: BLOCK_TITLE }, { content: typed(form.name), key: "name" }] },
-    resultRow(
-      "Price",
-      { content: "={price}", key: "headPrice", format: "money", look: "total" },
-      "",
-      "example prices until the office types its own",
-    ),
+    headRow(form),
     resultRow("Stone to order", { content: "={orderTons}", key: "headTons" }, "tons"),
     {
       cells: [

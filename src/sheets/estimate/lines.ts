@@ -1,9 +1,12 @@
+import { isExamplePrice } from "../../quantities/bed/examples";
 import type { FieldKey } from "../../quantities/bed/fields";
-import type { BedForm } from "../../quantities/bed/form";
+import { type BedForm, textOf } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
+import { quoted } from "../typed";
 import { headings } from "./headings";
-import { fieldContent, sectionRow } from "./rows";
+import { rateRemark } from "./rateFormulas";
+import { fieldContent, fieldLook, rateOf, sectionRow } from "./rows";
 
 const SPARE_LINES = 3;
 
@@ -13,7 +16,7 @@ export function lineRows(form: BedForm): DraftRow[] {
   const last = `spare${SPARE_LINES}`;
   const spares = Array.from({ length: SPARE_LINES }, (_, index) => spareRow(`spare${index + 1}`));
   return [
-    sectionRow(headings.lines, "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Typed over"),
+    sectionRow(headings.lines, "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Remarks"),
     ...lines.map((line) => lineRow(form, line)),
     ...spares,
     {
@@ -46,16 +49,21 @@ function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: Esti
       unitCostCell(form, key, cost),
       ...pricedCells(key),
       kindCell(key, kind),
-      typedOverCell(key),
+      remarkCell(form, key, cost),
     ],
   };
 }
 
-/** Labor is paid at the crew rate; everything else has its own price, typed here. */
+/** The remarks of all lines, which say in words what the colours show. */
+export function remarksRange(): string {
+  return `{${lines[0]!.key}.remark}:{${lines.at(-1)!.key}.remark}`;
+}
+
+/** Labor is paid at the crew rate; everything else has its own price, typed here or from the office's rates. */
 function unitCostCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
   const place = { key: `${key}.unitCost`, format: "money" } as const;
   if (cost === "crewRate") return { ...place, content: "={crewRate}", look: "result", warnWhen: TYPED_OVER };
-  return { ...place, content: fieldContent(form, cost), look: "input" };
+  return { ...place, content: fieldContent(form, cost), ...fieldLook(form, cost) };
 }
 
 function spareRow(key: string): DraftRow {
@@ -89,12 +97,31 @@ function kindCell(key: string, kind: string): DraftCell {
   return { content: kind, key: `${key}.kind`, look: "note", choices: lineKinds };
 }
 
-/** Says in words what the colour shows, for print and for those who do not see the colour. */
-function typedOverCell(key: string): DraftCell {
-  const [quantity, markup] = [`ISFORMULA({${key}.quantity})`, `ISFORMULA({${key}.markup})`];
-  return {
-    content: `=IF(${quantity},"","quantity ")&IF(${markup},"","markup")`,
-    key: `${key}.typedOver`,
-    look: "warning",
-  };
+/** Says in words what was typed over, whether the price is an example, and why there is none. */
+function remarkCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
+  const isGiven = cost !== "crewRate" && !rateOf(form, cost);
+  const typedOver = [
+    [`${key}.quantity`, "quantity"],
+    [`${key}.markup`, "markup"],
+    ...(isGiven ? [] : [[`${key}.unitCost`, "price"]]),
+  ].map(([cell, what]) => `IF(ISFORMULA({${cell}}),"","${what} typed over. ")`);
+  const content = `=TRIM(${[...typedOver, priceRemark(form, key, cost)].join("&")})`;
+  return { content, key: `${key}.remark`, look: "warning" };
+}
+
+const EXAMPLE_PRICE = quoted("example price");
+
+function priceRemark(form: BedForm, key: string, cost: FieldKey): string {
+  const price = `{${key}.unitCost}`;
+  if (cost === "crewRate") {
+    // The row of the crew rate says what there is to say; here is no room for its note.
+    const said = `IF(LEFT({crewRate.note},7)="example",${EXAMPLE_PRICE},IF(ISNUMBER(${price}),"",{crewRate.note}))`;
+    return `IF(ISFORMULA(${price}),${said},"")`;
+  }
+  const rate = rateOf(form, cost);
+  if (rate) return `IF(ISFORMULA(${price}),${rateRemark(rate, price, EXAMPLE_PRICE, '""')},"")`;
+  const content = fieldContent(form, cost);
+  const isExample = typeof content === "number" && isExamplePrice(cost, textOf(form, cost));
+  const said = isExample ? `IF(${price}=${content},${EXAMPLE_PRICE},"")` : '""';
+  return `IF(ISNUMBER(${price}),${said},"no price")`;
 }

@@ -11,6 +11,7 @@ export function priceRows(form: BedForm): DraftRow[] {
     fieldRow(form, "haulingMarkup"),
     fieldRow(form, "overhead"),
     fieldRow(form, "minimumCharge"),
+    fieldRow(form, "salesTax"),
     resultRow(
       "Overhead",
       { content: "={overhead}*{directCost}", key: "overheadCost", format: "money" },
@@ -21,14 +22,17 @@ export function priceRows(form: BedForm): DraftRow[] {
     resultRow(
       "Price",
       {
-        content: "=ROUND(MAX({minimumCharge},{linePrices}+{overheadCost}),2)",
+        // A text among the things compared would be passed over; added to 0 it is an error.
+        content: "=ROUND(MAX({minimumCharge}+0,{linePrices}+{overheadCost}),2)",
         key: "price",
         format: "money",
         look: "total",
       },
-      "",
+      "before tax",
       "sum of prices and overhead, or the smallest charge where that is more",
     ),
+    resultRow("Sales tax", { content: "=ROUND({salesTax}*{price},2)", key: "taxSum", format: "money" }, ""),
+    resultRow("Price with tax", { content: "={price}+{taxSum}", key: "priceWithTax", format: "money" }, ""),
     resultRow(
       "Markup, on cost",
       { content: '=IF({fullCost}>0,{price}/{fullCost}-1,"")', key: "markupOnCost", format: "share" },

@@ -1,20 +1,35 @@
-import { type FieldKey, fields } from "../../quantities/bed/fields";
-import { type BedForm, textOf } from "../../quantities/bed/form";
+import { isExamplePrice } from "../../quantities/bed/examples";
+import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
+import { type BedForm, followedRate, textOf } from "../../quantities/bed/form";
+import { isPriced, isRate, type RateKey } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import type { FormatName } from "../plan";
-import { typed } from "../typed";
+import { quoted, typed } from "../typed";
+import { followingFormula, isLength, rateRemark } from "./rateFormulas";
 
 /**
- * What to write for a field: a length as it was taped, since the functions read tape text; any other number as a
- * number, since plain arithmetic does not.
+ * What to write for a field: a formula where it follows one of the office's rates; else a length as it was taped,
+ * since the functions read tape text, and any other number as a number, since plain arithmetic does not.
  */
 export function fieldContent(form: BedForm, key: FieldKey): string | number {
+  const rate = rateOf(form, key);
+  if (rate) return followingFormula(rate);
   const text = textOf(form, key);
   const { reads } = fields[key];
   if (text.trim() === "") return "";
   if (reads === "share") return readShare(text, key);
   return reads === "number" || reads === "whole" ? readNumber(text, key) : typed(text);
+}
+
+/** The rate that a field's cell follows; undefined for one that holds what was typed, or a starting value. */
+export function rateOf(form: BedForm, key: FieldKey): RateKey | undefined {
+  return isRate(key) && followedRate(form, key) ? key : undefined;
+}
+
+/** Where a cell holds what its field does, and how that shows: a rate that is followed was not typed here. */
+export function fieldLook(form: BedForm, key: FieldKey): Pick<DraftCell, "look" | "warnWhen"> {
+  return rateOf(form, key) ? { look: "result", warnWhen: TYPED_OVER } : { look: "input" };
 }
 
 /** Headings of columns that hold numbers, which stand at the right of their cells. */
@@ -40,28 +55,50 @@ export function textRow(content: string, look: "note" | "caution", lead = ""): D
 
 /** An input: its label, what was typed, its unit, and for a length what the tape text reads as. */
 export function fieldRow(form: BedForm, key: FieldKey, choices?: readonly string[]): DraftRow {
-  const { label, unit, reads, note } = { note: "", ...fields[key] };
+  const { label, unit, reads } = fields[key];
   const format: FormatName = reads === "share" ? "share" : "general";
-  return inputRow(label, { content: fieldContent(form, key), key, format, ...(choices && { choices }) }, unit, {
+  const cell: DraftCell = {
+    content: fieldContent(form, key),
+    key,
+    format,
+    ...fieldLook(form, key),
+    ...(choices && { choices }),
+  };
+  return inputRow(label, cell, unit, {
     ...(reads === "feet" && { readsAs: "BED.FEET" }),
     ...(reads === "inches" && { readsAs: "BED.INCHES" }),
-    note,
+    note: { content: noteOf(form, key), key: `${key}.note`, look: "note" },
   });
 }
 
-export function inputRow(
-  label: string,
-  cell: DraftCell,
-  unit: string,
-  { readsAs, note }: { readonly readsAs?: string; readonly note?: string } = {},
-): DraftRow {
+/** A field's note, with what is to be said of its rate before it. */
+function noteOf(form: BedForm, key: FieldKey): string {
+  const { note = "" } = fields[key] as Field;
+  const noted = (said: string) => quoted(note ? `${said}; ${note}` : said);
+  const rate = rateOf(form, key);
+  if (rate) {
+    const followed = isLength(fields[key]) ? `{${key}.decimal}` : `{${key}}`;
+    const remark = rateRemark(rate, followed, noted("example"), quoted(note || "from the sheet Rates"));
+    return `=IF(ISFORMULA({${key}}),${remark},${noted("typed over")})`;
+  }
+  const content = fieldContent(form, key);
+  if (!isPriced(key) || typeof content !== "number" || !isExamplePrice(key, textOf(form, key))) return note;
+  return `=IF({${key}}=${content},${noted("example")},${quoted(note)})`;
+}
+
+interface Beside {
+  readonly readsAs?: string;
+  readonly note?: DraftCell;
+}
+
+export function inputRow(label: string, cell: DraftCell, unit: string, { readsAs, note }: Beside = {}): DraftRow {
   return {
     cells: [
       { content: label, look: "label" },
-      { ...cell, look: "input" },
+      { look: "input", ...cell },
       { content: unit, look: "note" },
       readsAs && cell.key ? readsAsCell(cell.key, readsAs) : undefined,
-      note ? { content: note, look: "note" } : undefined,
+      note,
     ],
   };
 }

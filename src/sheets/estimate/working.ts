@@ -3,6 +3,7 @@ import { type BedForm, givenCutOuts, hasPlan, type Way } from "../../quantities/
 import type { DraftRow } from "../compose";
 import { quoted } from "../typed";
 import { closedCondition, inList } from "./measured";
+import { stoneWeightFormula } from "./rateFormulas";
 import { fieldRow, resultRow } from "./rows";
 
 /** Depth follows from the border, stone from depth and area. `stoneNames` are offered to choose from. */
@@ -23,9 +24,11 @@ export function stoneRows(form: BedForm, stoneNames: readonly string[]): DraftRo
     fieldRow(form, "waste"),
     resultRow(
       "Stone weighs",
-      { content: "=BED.STONE_DENSITY({stone})", key: "stoneDensity" },
+      { content: form.rates ? stoneWeightFormula() : "=BED.STONE_DENSITY({stone})", key: "stoneDensity" },
       "tons/cu yd",
-      "loose, from the table of common stone; a scale ticket beats it",
+      form.rates
+        ? "loose, as weighed in the sheet Rates, or from the table of common stone"
+        : "loose, from the table of common stone; a scale ticket beats it",
     ),
     resultRow(
       "Stone needed",
@@ -35,7 +38,7 @@ export function stoneRows(form: BedForm, stoneNames: readonly string[]): DraftRo
     ),
     resultRow(
       "Stone needed",
-      { content: "=BED.STONE_TONS({stoneArea},{stoneDepth},{stone},{waste})", key: "stoneTons" },
+      { content: "=BED.STONE_TONS({stoneArea},{stoneDepth},{stoneDensity},{waste})", key: "stoneTons" },
       "tons",
     ),
     fieldRow(form, "orderStep"),
@@ -260,7 +263,7 @@ export function crewRows(form: BedForm): DraftRow[] {
     resultRow(
       "Barrow trips",
       {
-        content: "=BED.BARROW_TRIPS({stoneYards},{stone},{barrowSize},{barrowLoad})",
+        content: "=BED.BARROW_TRIPS({stoneYards},{stoneDensity},{barrowSize},{barrowLoad})",
         key: "barrowTrips",
         format: "whole",
       },

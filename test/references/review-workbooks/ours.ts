@@ -3,8 +3,23 @@ import { blankForm } from "../../../src/quantities/bed/form";
 import { estimateBlock } from "../../../src/sheets/estimate/block";
 import type { SheetInput, WorkbookInput } from "../../reviewWorkbook";
 
-/** The note that the block carries until the office has typed its own prices; an office in its second week has. */
-const EXAMPLE_NOTE = /^example prices/;
+/** Prices of an office in its second week, which has typed its own over the ones it started with. */
+const ownPrices = {
+  haulCost: "52",
+  dumpFee: "34",
+  pieceCost: "26",
+  stakeCost: "3",
+  rollCost: "71",
+  pinBoxCost: "21",
+  stoneCost: "66",
+  deliveryCost: "95",
+  crewRate: "53",
+  materialMarkup: "22%",
+  laborMarkup: "40%",
+  haulingMarkup: "12%",
+  overhead: "11%",
+  minimumCharge: "450",
+};
 
 /** Estimates of ours as they are inserted, one bed a sheet. */
 export function ours(most = Number.POSITIVE_INFINITY): WorkbookInput {
@@ -12,7 +27,7 @@ export function ours(most = Number.POSITIVE_INFINITY): WorkbookInput {
     {
       ...blankForm(),
       name: "Front walk",
-      typed: { length: `18' 6"`, width: "5", crewRate: "53", cutAround: "6" },
+      typed: { length: `18' 6"`, width: "5", cutAround: "6" },
     },
     {
       ...blankForm(),
@@ -45,11 +60,9 @@ export function ours(most = Number.POSITIVE_INFINITY): WorkbookInput {
 }
 
 function sheetOf(form: BedForm): SheetInput {
-  const { formulas, formats } = estimateBlock(form, { row: 0, column: 0 });
-  const rows = formulas.map((row) =>
-    row.map((content) =>
-      typeof content === "string" && EXAMPLE_NOTE.test(content) ? "our prices of spring" : content,
-    ),
+  const { formulas: rows, formats } = estimateBlock(
+    { ...form, typed: { ...ownPrices, ...form.typed } },
+    { row: 0, column: 0 },
   );
   const formatAt: Record<string, string> = {};
   for (const [row, cells] of formats.entries()) {

@@ -1,0 +1,152 @@
+import { type FieldKey, fields, type NumberFieldKey } from "./fields";
+
+/**
+ * The fields that an office sets once for all its estimates, by the names that their cells have in its workbook.
+ * Formulas of blocks and rows read them by these names, so they stay as they are.
+ */
+export const rateNames = {
+  stoneCost: "Rate_stone_per_ton",
+  pieceLength: "Rate_piece_length",
+  stakesPerPiece: "Rate_stakes_per_piece",
+  pieceCost: "Rate_border_piece",
+  stakeCost: "Rate_extra_stake",
+  rollWidth: "Rate_roll_width",
+  rollLength: "Rate_roll_length",
+  rollCost: "Rate_fabric_roll",
+  pinsPerBox: "Rate_pins_per_box",
+  pinBoxCost: "Rate_pin_box",
+  haulCost: "Rate_haul_off",
+  dumpFee: "Rate_dump_fee",
+  truckYards: "Rate_truck_yards",
+  truckPayload: "Rate_truck_payload",
+  deliveryCost: "Rate_delivery",
+  deliveryYards: "Rate_delivery_yards",
+  deliveryPayload: "Rate_delivery_payload",
+  crewRate: "Rate_crew_hour",
+  crewSize: "Rate_crew_size",
+  crewDay: "Rate_crew_day",
+  scrapeHours: "Rate_scrape_hours",
+  edgingRate: "Rate_edging_feet",
+  fabricRate: "Rate_fabric_area",
+  rakeRate: "Rate_rake_area",
+  materialMarkup: "Rate_markup_material",
+  laborMarkup: "Rate_markup_labor",
+  haulingMarkup: "Rate_markup_hauling",
+  overhead: "Rate_overhead",
+  minimumCharge: "Rate_smallest_charge",
+  salesTax: "Rate_sales_tax",
+  waste: "Rate_waste",
+  orderStep: "Rate_order_step",
+  orderMinimum: "Rate_order_minimum",
+} as const satisfies Partial<Record<NumberFieldKey, string>>;
+
+export type RateKey = keyof typeof rateNames;
+export const rateKeys = Object.keys(rateNames) as RateKey[];
+
+/** Columns of the list of stone by kind: what it is called, its price a ton, and its weight where it was weighed. */
+export const stoneListNames = {
+  kinds: "Rate_stone_kinds",
+  prices: "Rate_stone_prices",
+  weights: "Rate_stone_weights",
+  whose: "Whose_stone_kinds",
+} as const;
+
+/** The name of the cell that says whose a price is: "example" until the office has typed its own. */
+export function whoseName(key: PricedRateKey): string {
+  return rateNames[key].replace("Rate_", "Whose_");
+}
+
+/** What that cell holds as long as a price is invented. */
+export const EXAMPLE = "example";
+
+/** Whether a name is one of ours for rates, so that who copies formulas elsewhere can bring its value along. */
+export function isRateName(name: string): boolean {
+  const names: readonly string[] = [
+    ...Object.values(rateNames),
+    ...Object.values(stoneListNames),
+    ...pricedRates.map(whoseName),
+  ];
+  return names.some((one) => one.toLowerCase() === name.toLowerCase());
+}
+
+/** Rates whose starting values are invented; the others start with common practice: sizes, paces and shares. */
+export const pricedRates = [
+  "stoneCost",
+  "pieceCost",
+  "stakeCost",
+  "rollCost",
+  "pinBoxCost",
+  "haulCost",
+  "dumpFee",
+  "deliveryCost",
+  "crewRate",
+  "materialMarkup",
+  "laborMarkup",
+  "haulingMarkup",
+  "overhead",
+  "minimumCharge",
+] as const satisfies readonly RateKey[];
+export type PricedRateKey = (typeof pricedRates)[number];
+
+export function isRate(key: FieldKey): key is RateKey {
+  return key in rateNames;
+}
+
+export function isPriced(key: FieldKey): key is PricedRateKey {
+  return (pricedRates as readonly FieldKey[]).includes(key);
+}
+
+const ownLabels: Readonly<Partial<Record<RateKey, string>>> = {
+  stoneCost: "Any other stone",
+  pieceLength: "Border piece, length",
+  pieceCost: "Border piece, price",
+  rollCost: "Fabric roll, price",
+  pinBoxCost: "Box of pins, price",
+  scrapeHours: "Scrape and load, time",
+  edgingRate: "Set edging, pace",
+  fabricRate: "Lay and pin fabric, pace",
+  rakeRate: "Spread and rake, pace",
+};
+
+/** What a rate is called where it stands among all others. */
+export function rateLabel(key: RateKey): string {
+  return ownLabels[key] ?? fields[key].label;
+}
+
+/** A rate as the workbook holds it: text to be read like a typed field, or what is wrong with it. */
+export type Rate =
+  | { readonly text: string; readonly isExample: boolean; readonly problem?: undefined }
+  | { readonly problem: string };
+
+/** A kind of stone with a price of its own. */
+export interface StoneRate {
+  readonly name: string;
+  readonly perTon: Rate;
+  /** Short tons in a loose cubic yard; absent where the table of common stone is to be asked. */
+  readonly tonsPerYard?: Rate;
+}
+
+/** The rates of an office, as its workbook holds them. */
+export interface Rates {
+  readonly byField: Readonly<Record<RateKey, Rate>>;
+  readonly stones: readonly StoneRate[];
+  /** What is wrong with the list of stone as a whole. */
+  readonly stonesProblem?: string;
+}
+
+/** The listed kind of stone of a name, as the sheet finds it: capitals and spaces around it do not matter. */
+export function stoneRateOf(rates: Rates, stone: string): StoneRate | undefined {
+  const name = stone.replace(/ +/g, " ").replace(/^ | $/g, "").toLowerCase();
+  return name === "" ? undefined : rates.stones.find((one) => one.name.toLowerCase() === name);
+}
+
+/**
+ * The rate that a field takes where nothing is typed into it.
+ *
+ * @param stone what the bed's stone is called, or its weight; a stone that is not listed takes the price of any other.
+ */
+export function rateFor(rates: Rates, key: RateKey, stone: string): Rate {
+  if (key !== "stoneCost") return rates.byField[key];
+  if (rates.stonesProblem !== undefined) return { problem: rates.stonesProblem };
+  return stoneRateOf(rates, stone)?.perTon ?? rates.byField.stoneCost;
+}

@@ -1,0 +1,44 @@
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import type { BedForm } from "../../quantities/bed/form";
+import { lines } from "../../quantities/bed/lines";
+import { rateKeys } from "../../quantities/bed/rates";
+import type { DraftRow } from "../compose";
+import { quoted } from "../typed";
+import { remarksRange } from "./lines";
+import { isLength } from "./rateFormulas";
+import { rateOf, resultRow } from "./rows";
+
+const NO_RATE_WORDS = "No price: a rate is missing or damaged; its row says why.";
+const NO_VALUE_WORDS = "No price: a cell below is in error; it says why.";
+const EXAMPLE_WORDS = "uses example prices until the office types its own";
+
+/**
+ * The price on top of the block, and in words why there is none, or that it rests on example prices. The price itself
+ * stays an error then: words in its place would be passed over by a sum of several blocks.
+ */
+export function headRow(form: BedForm): DraftRow {
+  const said =
+    `=IF(ISERROR({price}),${noPriceWords(form)},` +
+    `IF(COUNTIF(${remarksRange()},"*example*")+COUNTIF({materialMarkup.note}:{minimumCharge.note},"example*")>0,` +
+    `${quoted(EXAMPLE_WORDS)},""))`;
+  const row = resultRow(
+    "Price",
+    { content: "={price}", key: "headPrice", format: "money", look: "total" },
+    "before tax",
+  );
+  const words = { content: said, key: "headWords", look: "warning" } as const;
+  return { cells: [...row.cells.slice(0, 4), words] };
+}
+
+function noPriceWords(form: BedForm): string {
+  const cells = rateKeys.filter((key) => rateOf(form, key)).map((key) => numberCell(key));
+  if (cells.length === 0) return quoted(NO_VALUE_WORDS);
+  return `IF(COUNT(${cells.join(",")})<${cells.length},${quoted(NO_RATE_WORDS)},${quoted(NO_VALUE_WORDS)})`;
+}
+
+/** The cell that holds a followed rate as a number: a price stands in its line, tape text in the cell that reads it. */
+function numberCell(key: FieldKey): string {
+  const line = lines.find(({ cost }) => cost === key);
+  if (line && key !== "crewRate") return `{${line.key}.unitCost}`;
+  return isLength(fields[key]) ? `{${key}.decimal}` : `{${key}}`;
+}

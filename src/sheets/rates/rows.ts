@@ -1,0 +1,76 @@
+import { type Field, fields } from "../../quantities/bed/fields";
+import { EXAMPLE, isPriced, type RateKey, rateLabel } from "../../quantities/bed/rates";
+import { readNumber, readShare } from "../../quantities/numberText";
+import type { DraftCell, DraftRow } from "../compose";
+import { isLength, usableNumber, whatIsWrong } from "../estimate/rateFormulas";
+import type { FormatName } from "../plan";
+import { quoted, typed } from "../typed";
+
+const OWN = "own";
+/** What is offered in the column that says whose a rate is; it may be typed over with it. */
+const MARKS = [EXAMPLE, OWN] as const;
+
+/** A rate's row: what it is called, its cell, its unit, whose it is, what it started with, and a note. */
+export function rateRow(key: RateKey, note: string): DraftRow {
+  const field: Field = fields[key];
+  const start = startingContent(field);
+  const format = formatOf(field);
+  return {
+    cells: [
+      { content: rateLabel(key), look: "label" },
+      { content: start, key, format, look: "input" },
+      { content: field.unit, look: "note" },
+      whoseCell(key, `=${whose(key, field)}`),
+      { content: start, key: startKey(key), format, look: "aside" },
+      undefined,
+      { content: note, look: "note" },
+    ],
+  };
+}
+
+/** The keys of the cells beside a rate: whose it is, and what it started with. */
+export const whoseKey = (key: string) => `${key}.whose`;
+export const startKey = (key: string) => `${key}.start`;
+
+/** The cell that says whose a rate is, or what is wrong with it; it stands out then. */
+export function whoseCell(key: string, content: string): DraftCell {
+  return { content, key: whoseKey(key), look: "note", choices: MARKS, warnWhen: '=LEFT({self},5)="rate "' };
+}
+
+/** What a rate starts with: invented prices, and usual sizes and shares. */
+function startingContent({ reads, initial }: Field): string | number {
+  if (reads === "share") return readShare(initial, "share");
+  return reads === "number" || reads === "whole" ? readNumber(initial, "rate") : typed(initial);
+}
+
+function formatOf({ reads, unit }: Field): FormatName {
+  if (reads === "share") return "share";
+  return unit.startsWith("per ") || unit === "a job" ? "money" : "general";
+}
+
+/** A price that is still what it started with is an example; a size may well be the office's own. */
+function whose(key: RateKey, field: Field): string {
+  const started = isPriced(key) ? EXAMPLE : "as it started";
+  const known = `IF({${key}}={${startKey(key)}},${quoted(started)},${quoted(OWN)})`;
+  return whoseOrWrong(field, key, known);
+}
+
+/** Whose a rate is, or what is wrong with its cell. */
+export function whoseOrWrong(field: Field, key: string, known: string): string {
+  return `IF(${isUsable(field, `{${key}}`)},${known},${whatIsWrong(field, `{${key}}`)})`;
+}
+
+/** The condition under which a cell is usable, which is never in error itself. */
+function isUsable(field: Field, cell: string): string {
+  const reader = field.reads === "feet" ? "BED.FEET" : "BED.INCHES";
+  return isLength(field) ? `ISNUMBER(1/${reader}(${cell}))` : `IFERROR(${usableNumber(field, cell)},FALSE)`;
+}
+
+/** A heading across the sheet, with what its columns hold. */
+export function headingRow(heading: string, ...columns: readonly string[]): DraftRow {
+  const numbers = ["Rate", "Price", "Started with", "Tons a cu yd"];
+  const cells = columns.map(
+    (content): DraftCell => ({ content, look: numbers.includes(content) ? "numberHeading" : "textHeading" }),
+  );
+  return { look: "section", cells: [{ content: heading }, ...cells] };
+}
