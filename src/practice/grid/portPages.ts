@@ -51,6 +51,7 @@ export interface PagesPort {
 
 /** A table of the host: the grid draws none, and its cells look as they are dressed. */
 export interface SheetTable {
+  readonly id: string;
   readonly name: string;
   /** With its row of headings. */
   readonly area: Area;
@@ -60,7 +61,8 @@ export interface SheetTable {
 
 export interface TablesPort {
   list(): SheetTable[];
-  add(table: SheetTable): void;
-  change(name: string, change: Partial<SheetTable>): void;
-  remove(name: string): void;
+  /** Gives its id. */
+  add(table: Omit<SheetTable, "id">): string;
+  change(id: string, change: Partial<Omit<SheetTable, "id">>): void;
+  remove(id: string): void;
 }

@@ -24,16 +24,18 @@ export class GridTables implements TablesPort {
     return tables.filter(({ area }) => this.grid.workbook.getSheetBySheetId(area.sheetId));
   }
 
-  add(table: SheetTable): void {
-    this.replace([...this.list(), table]);
+  add(table: Omit<SheetTable, "id">): string {
+    const id = String(1 + Math.max(0, ...this.list().map((one) => Number(one.id))));
+    this.replace([...this.list(), { ...table, id }]);
+    return id;
   }
 
-  change(name: string, change: Partial<SheetTable>): void {
-    this.replace(this.list().map((table) => (table.name === name ? { ...table, ...change } : table)));
+  change(id: string, change: Partial<Omit<SheetTable, "id">>): void {
+    this.replace(this.list().map((table) => (table.id === id ? { ...table, ...change } : table)));
   }
 
-  remove(name: string): void {
-    this.replace(this.list().filter((table) => table.name !== name));
+  remove(id: string): void {
+    this.replace(this.list().filter((table) => table.id !== id));
   }
 
   private replace(tables: readonly SheetTable[]): void {

@@ -1,4 +1,6 @@
+import type { HeaderFooter, HeaderFooterGroup } from "./headersFooters";
 import type { NamedItem } from "./names";
+import type { PageBreak } from "./pageBreaks";
 import type { WorksheetProtection } from "./protection";
 import type { Range } from "./range";
 import type { RangeAreas } from "./rangeAreas";
@@ -44,11 +46,17 @@ type Mirror<T> = 0 extends 1 & T
                           ? TableCollection
                           : T extends Excel.Table
                             ? Table
-                            : T extends Excel.WorksheetProtection
-                              ? WorksheetProtection
-                              : T extends Excel.Shape
-                                ? Shape
-                                : T;
+                            : T extends Excel.PageBreak
+                              ? PageBreak
+                              : T extends Excel.HeaderFooter
+                                ? HeaderFooter
+                                : T extends Excel.HeaderFooterGroup
+                                  ? HeaderFooterGroup
+                                  : T extends Excel.WorksheetProtection
+                                    ? WorksheetProtection
+                                    : T extends Excel.Shape
+                                      ? Shape
+                                      : T;
 
 type MirrorEach<A extends unknown[]> = { [I in keyof A]: Mirror<A[I]> };
 

@@ -4,6 +4,7 @@ import type { Loadable } from "./clientObject";
 import { Collection } from "./collection";
 import { refuse } from "./error";
 import type { Members } from "./mirror";
+import { isNameAllowed } from "./nameRules";
 import { Placed } from "./placed";
 import { Range } from "./range";
 import type { RequestContext } from "./requestContext";
@@ -77,10 +78,6 @@ export class NamedItem
   }
 }
 
-/** What the host takes for a name: it starts with a letter, _ or \, and is shaped like no reference. */
-const namePattern = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u;
-const cellPattern = /^([a-z]{1,3}\d+|r\d*c?\d*|c\d*)$/i;
-
 /** The workbook's names. */
 export class NamedItemCollection
   extends Collection<NamedItem>
@@ -103,8 +100,8 @@ export class NamedItemCollection
   add(name: string, reference: Range | string): NamedItem {
     const { session } = this.context;
     this.act("add", () => {
-      if (!namePattern.test(name) || cellPattern.test(name)) throw refuse("InvalidArgument");
-      if (this.find(name)) throw refuse("ItemAlreadyExists");
+      if (!isNameAllowed(name)) throw refuse("InvalidArgument");
+      if (session.isNameTaken(name)) throw refuse("ItemAlreadyExists");
       session.grid.names.add(name, typeof reference === "string" ? reference : absolute(session, reference));
     });
     return new NamedItem(this.context, "NamedItemCollection.add", () => this.find(name));

@@ -1,13 +1,7 @@
 import { intersection } from "../grid/geometry";
-import type { Area, GridPort } from "../grid/port";
+import type { Area, GridPort, SheetTable } from "../grid/port";
 import { HostError } from "./error";
 import { RequestContext } from "./requestContext";
-
-/** A table, of which the grid knows nothing: the host's objects see it, the grid draws none. */
-export interface HostTable {
-  readonly name: string;
-  readonly area: Area;
-}
 
 /** A file that the host gives to the person. */
 export interface HandedFile {
@@ -20,13 +14,12 @@ interface PlannedFailure {
   readonly afterOperations: number;
 }
 
-/** What all request contexts share: the grid, the tables and protections, and the order in which syncs run. */
+/** What all request contexts share: the grid, the protections, and the order in which syncs run. */
 export class HostSession {
   /** How many requests reached the host so far; a sync with nothing to do is none. */
   syncCount = 0;
   /** How many workbooks the add-in has asked for so far. */
   workbooksCreated = 0;
-  readonly tables: HostTable[] = [];
   readonly protectedSheets = new Set<string>();
   private last: Promise<unknown> = Promise.resolve();
   private planned: PlannedFailure | undefined;
@@ -91,8 +84,18 @@ export class HostSession {
     if (this.protectedSheets.has(sheetId)) throw new HostError("AccessDenied", "", "The sheet is protected.");
   }
 
+  /**
+   * Whether a name of the workbook or another table has this name already; the two share their names.
+   *
+   * @param ownId The table that may have it.
+   */
+  isNameTaken(name: string, ownId?: string): boolean {
+    const tables = this.grid.tables.list().filter(({ id }) => id !== ownId);
+    return [...this.grid.names.list(), ...tables].some((one) => one.name.toLowerCase() === name.toLowerCase());
+  }
+
   /** The tables that share at least one cell with the area. */
-  tablesIn(area: Area): HostTable[] {
-    return this.tables.filter((table) => intersection(table.area, area) !== undefined);
+  tablesIn(area: Area): SheetTable[] {
+    return this.grid.tables.list().filter((table) => intersection(table.area, area) !== undefined);
   }
 }

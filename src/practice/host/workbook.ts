@@ -22,7 +22,7 @@ export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getS
     this.settings = new SettingCollection(context);
     this.names = new NamedItemCollection(context);
     this.styles = new StyleCollection(context);
-    this.tables = new TableCollection(context, () => context.session.tables);
+    this.tables = new TableCollection(context, () => context.session.grid.tables.list());
     this.onSelectionChanged = new EventHandlers(context, "Workbook.onSelectionChanged", (tell) => {
       return context.session.grid.watch.selection(() => tell({ workbook: this }));
     });

@@ -6,6 +6,8 @@ import { refuse } from "./error";
 import { EventHandlers } from "./events";
 import { FreezePanes } from "./freezePanes";
 import type { Members } from "./mirror";
+import { HorizontalPageBreaks } from "./pageBreaks";
+import { PageLayout } from "./pageLayout";
 import { Placed } from "./placed";
 import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
@@ -51,6 +53,8 @@ export class Worksheet extends Placed<string> implements Carried {
   readonly shapes: ShapeCollection;
   readonly protection: WorksheetProtection;
   readonly freezePanes: FreezePanes;
+  readonly pageLayout: PageLayout;
+  readonly horizontalPageBreaks: HorizontalPageBreaks;
   readonly onChanged: EventHandlers<WorksheetChange>;
 
   constructor(context: RequestContext, location: string, find: () => string | null, isFound = false) {
@@ -59,6 +63,8 @@ export class Worksheet extends Placed<string> implements Carried {
     this.tables = new SheetTables(context, () => this.place);
     this.protection = new WorksheetProtection(context, () => this.place);
     this.freezePanes = new FreezePanes(context, () => this.place);
+    this.pageLayout = new PageLayout(context, () => this.facts().id);
+    this.horizontalPageBreaks = new HorizontalPageBreaks(context, () => this.facts().id);
     this.onChanged = new EventHandlers(context, "Worksheet.onChanged", (tell) => {
       const sheetId = this.place;
       return context.session.grid.watch.cells((change) => {
@@ -83,7 +89,12 @@ export class Worksheet extends Placed<string> implements Carried {
         position: () => this.facts().position,
         visibility: () => (this.facts().hidden ? "Hidden" : "Visible"),
       },
-      children: { protection: () => this.protection, shapes: () => this.shapes, tables: () => this.tables },
+      children: {
+        pageLayout: () => this.pageLayout,
+        protection: () => this.protection,
+        shapes: () => this.shapes,
+        tables: () => this.tables,
+      },
     };
   }
 
@@ -163,7 +174,8 @@ export class Worksheet extends Placed<string> implements Carried {
   }
 }
 
-function changeArgs({ kind, area, byHost }: CellsChanged): WorksheetChange {
+/** A change of cells in the host's words. */
+export function changeArgs({ kind, area, byHost }: CellsChanged): WorksheetChange {
   return {
     address: writeAddress(undefined, area),
     changeType: changeTypes[kind],

@@ -1,9 +1,10 @@
 import { Collection } from "./collection";
 import { refuse } from "./error";
+import { EventHandlers } from "./events";
 import type { Members } from "./mirror";
 import type { RequestContext } from "./requestContext";
 import { checkSheetName, freeSheetName } from "./sheetName";
-import { Worksheet } from "./worksheet";
+import { changeArgs, Worksheet, type WorksheetChange } from "./worksheet";
 
 type Carried = Members<
   Excel.WorksheetCollection,
@@ -12,8 +13,14 @@ type Carried = Members<
 
 /** The workbook's sheets. */
 export class WorksheetCollection extends Collection<Worksheet> implements Omit<Carried, "items"> {
+  /** Cells have changed on any sheet, also on one that is added later. */
+  readonly onChanged: EventHandlers<WorksheetChange>;
+
   constructor(context: RequestContext) {
     super(context, "WorksheetCollection");
+    this.onChanged = new EventHandlers(context, "WorksheetCollection.onChanged", (tell) => {
+      return context.session.grid.watch.cells((change) => tell(changeArgs(change)));
+    });
   }
 
   protected itemsNow(): Worksheet[] {
