@@ -1,0 +1,77 @@
+import {
+  EXAMPLE,
+  isPriced,
+  type Rate,
+  type RateKey,
+  type Rates,
+  rateKeys,
+  rateLabel,
+  rateNames,
+  type StoneRate,
+  stoneListNames,
+  whoseName,
+} from "../../quantities/bed/rates";
+import { readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
+
+export { isRateName } from "../../quantities/bed/rates";
+
+/** What the cells of a name hold; undefined for a name whose cells are gone. */
+export type NamedCells = readonly (readonly unknown[])[] | undefined;
+
+/**
+ * The office's rates from the cells of their names. A cell that is missing or damaged gives no number: it comes back
+ * as what is wrong with it.
+ *
+ * @param named the workbook's names and what their cells hold; names that are none of ours are passed over.
+ * @returns undefined where the workbook has none of the rates.
+ */
+export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undefined {
+  const cells = new Map([...named].map(([name, values]) => [name.toLowerCase(), values]));
+  const find = (name: string) => cells.get(name.toLowerCase());
+  const has = (name: string) => cells.has(name.toLowerCase());
+  const rates = [...Object.values(rateNames), ...Object.values(stoneListNames)];
+  if (!rates.some(has)) return undefined;
+
+  const rateOf = (key: RateKey): Rate => {
+    const values = find(rateNames[key]);
+    const isExample = isPriced(key) && find(whoseName(key))?.[0]?.[0] === EXAMPLE;
+    if (!values) {
+      return has(rateNames[key])
+        ? {
+            problem: `${rateLabel(key)} (Rates) has lost its cell: the name ${rateNames[key]} stands for nothing. ${NAME_IT}`,
+          }
+        : readRate(key, undefined, false);
+    }
+    if (values.length > 1 || (values[0]?.length ?? 0) > 1) {
+      return {
+        problem: `${rateLabel(key)} (Rates) is several cells: the name ${rateNames[key]} must stand for one. ${NAME_IT}`,
+      };
+    }
+    return readRate(key, values[0]?.[0], isExample);
+  };
+  const byField = Object.fromEntries(rateKeys.map((key) => [key, rateOf(key)])) as Record<RateKey, Rate>;
+  const { kinds, prices, weights, whose } = stoneListNames;
+  const lists = [find(kinds), find(prices), find(weights)];
+  const [names, perTon, tonsPerYard] = lists.map(column);
+  if (!names || !perTon || !tonsPerYard || perTon.length !== names.length || tonsPerYard.length !== names.length) {
+    return { byField, stones: [], stonesProblem: LIST_PROBLEM };
+  }
+  const marks = column(find(whose)) ?? [];
+  const stones = names.flatMap((name, index): StoneRate[] => {
+    if (typeof name !== "string" || name === "") return [];
+    const weight = readStoneWeight(name, tonsPerYard[index]);
+    const price = readStonePrice(name, perTon[index] ?? "", marks[index] === EXAMPLE);
+    return [{ name, perTon: price, ...(weight && { tonsPerYard: weight }) }];
+  });
+  return { byField, stones };
+}
+
+const NAME_IT = "Give the name to its cell again (Formulas, Name Manager).";
+const LIST_PROBLEM =
+  `The list of stone by kind (Rates) is missing or damaged: ${stoneListNames.kinds}, ${stoneListNames.prices} and ` +
+  `${stoneListNames.weights} must name cells beside one another.`;
+
+/** The cells of a name that stands for one column. */
+function column(values: NamedCells): unknown[] | undefined {
+  return values?.every((cells) => cells.length === 1) ? values.map(([cell]) => cell) : undefined;
+}

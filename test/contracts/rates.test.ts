@@ -1,0 +1,309 @@
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { countsInPlan } from "../../src/layout/planOfEstimate";
+import { estimateBed } from "../../src/quantities/bed/estimate";
+import { type Field, fields } from "../../src/quantities/bed/fields";
+import { type BedForm, blankForm, textOf } from "../../src/quantities/bed/form";
+import { lines } from "../../src/quantities/bed/lines";
+import { pricedRates, type RateKey, rateKeys, rateNames, whoseName } from "../../src/quantities/bed/rates";
+import { readForm } from "../../src/quantities/bed/read";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
+import { insertPlan } from "../../src/workbook/insert";
+import { readRates } from "../../src/workbook/readRates";
+import type { HeadlessHost } from "../headlessHost";
+import { insertRates, rateAddress } from "../insertRates";
+import { createProductHost } from "../productHost";
+
+let host: HeadlessHost;
+let sheet: string;
+
+/** Types into cells of the sheet of rates, by their names. */
+const typeRates = (cells: Record<string, string | number>) =>
+  host.type(
+    Object.fromEntries(Object.entries(cells).map(([name, content]) => [`${sheet}!${rateAddress(name)}`, content])),
+  );
+
+const taped = { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2", stoneSize: "3/4" };
+
+/** A bed as the pane has it in a workbook with rates. */
+async function formWith(typed: BedForm["typed"] = {}): Promise<BedForm> {
+  const { rates } = (await readRates())!;
+  return { ...blankForm(), name: "Front walk", typed: { ...taped, ...typed }, rates };
+}
+
+/** The price of the pane, before anything is written. */
+function paneEstimate(form: BedForm) {
+  const { bed, problems } = readForm(form);
+  return bed ? estimateBed(bed, countsInPlan(bed)) : problems;
+}
+
+async function insertBlock(form: BedForm) {
+  const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "Bed" });
+  if (!inserted.done) throw new Error("a new sheet is free");
+  const keys = keyAddresses(estimateRows(form), { row: 0, column: 0 });
+  const address = (key: string) => {
+    if (!keys.has(key)) throw new Error(`no cell has the key ${key}`);
+    return `'${inserted.sheetName}'!${keys.get(key)}`;
+  };
+  return {
+    value: (key: string) => host.value(address(key)),
+    formula: (key: string) => host.formula(address(key)),
+    type: (key: string, content: string | number) => host.type({ [address(key)]: content }),
+  };
+}
+
+describe("the sheet of rates", () => {
+  beforeEach(async () => {
+    host = await createProductHost();
+    sheet = await insertRates();
+  });
+  afterEach(() => host.dispose());
+
+  test("starts with the fields' own values, its prices marked as examples", async () => {
+    const found = (await readRates())!;
+    expect(found.sheets).toEqual(["Rates"]);
+    const form = await formWith();
+    for (const key of rateKeys) {
+      expect(found.rates.byField[key].problem, key).toBeUndefined();
+      expect(textOf(form, key), key).toBe(fields[key].initial);
+    }
+    expect(host.value(`Rates!${rateAddress("Whose_fabric_roll")}`)).toBe("example");
+    expect(host.value(`Rates!${rateAddress("Whose_stone_kinds")}`)).toBe("example");
+    expect(found.rates.byField.rollCost).toMatchObject({ isExample: true });
+    // A size is no price; nobody is asked to prove that theirs is their own.
+    expect(found.rates.byField.rollWidth).toMatchObject({ isExample: false });
+  });
+
+  test("takes what the office types for its own, also the very price it started with", async () => {
+    await typeRates({ Rate_fabric_roll: 71, Whose_border_piece: "own" });
+    const { byField } = (await readRates())!.rates;
+    expect(byField.rollCost).toEqual({ text: "71", isExample: false });
+    expect(byField.pieceCost).toEqual({ text: "24", isExample: false });
+  });
+
+  test("is read in two syncs, wherever its cells stand and whatever it is called", async () => {
+    await typeRates({ Rate_fabric_roll: 71 });
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Rates").name = "Dale's prices";
+      await context.sync();
+    });
+    const before = host.syncCount;
+    const found = await readRates();
+    expect(host.syncCount - before).toBe(2);
+    expect(found?.sheets).toEqual(["Dale's prices"]);
+    expect(found?.rates.byField.rollCost).toMatchObject({ text: "71" });
+  });
+
+  test("says on itself what is wrong with a cell", async () => {
+    await typeRates({ Rate_fabric_roll: "ask Dale", Rate_waste: 8, Rate_roll_width: "six", Rate_pins_per_box: 2.5 });
+    const said = (name: string) => host.value(`Rates!D${rateAddress(name).replace(/\D/g, "")}`);
+    expect(said("Rate_fabric_roll")).toBe("rate is text, no number");
+    expect(said("Rate_waste")).toBe("rate is not 0% to under 100%");
+    expect(said("Rate_roll_width")).toBe("rate is no length");
+    expect(said("Rate_pins_per_box")).toBe("rate is no whole number over 0");
+  });
+});
+
+test("a workbook without rates has none, which costs one sync to know", async () => {
+  host = await createProductHost();
+  const before = host.syncCount;
+  expect(await readRates()).toBeUndefined();
+  expect(host.syncCount - before).toBe(1);
+  host.dispose();
+});
+
+describe("a block in a workbook with rates", () => {
+  beforeAll(async () => {
+    host = await createProductHost();
+    sheet = await insertRates();
+  });
+  afterAll(() => host.dispose());
+
+  /** Puts something into a rate's cell while `look` looks, and then what stood there before. */
+  async function during(name: string, content: number | string, look: () => Promise<void> | void): Promise<void> {
+    const address = `${sheet}!${rateAddress(name)}`;
+    const [formula, before] = [host.formula(address), host.value(address)];
+    await host.type({ [address]: content });
+    await look();
+    await host.type({ [address]: formula ?? before });
+  }
+
+  test("follows every rate, and still comes to what the pane shows", async () => {
+    // A bed by its stone's weight, so that the price of any other stone counts, too.
+    const block = await insertBlock(await formWith({ stone: "1.4" }));
+    for (const key of rateKeys) {
+      await during(rateNames[key], changed(key), async () => {
+        expect(block.value(cellOf(key)), key).toBe(changed(key));
+        const expected = paneEstimate(await formWith({ stone: "1.4" }));
+        if (!("price" in expected)) throw new Error(`${key}: ${JSON.stringify(expected)}`);
+        expect(block.value("price"), key).toBeCloseTo(expected.price, 9);
+        expect(block.value("priceWithTax"), key).toBeCloseTo(expected.priceWithTax, 9);
+        expect(block.value("crewDays"), key).toBeCloseTo(expected.crewDays, 9);
+      });
+    }
+  });
+
+  test("keeps what was typed for this bed, in the pane or over its cell", async () => {
+    const block = await insertBlock(await formWith({ rollCost: "59" }));
+    await block.type("pinLine.unitCost", 15);
+    expect(block.value("pinLine.remark")).toBe("price typed over.");
+    await during("Rate_fabric_roll", 80, () => expect(block.value("fabric.unitCost")).toBe(59));
+    await during("Rate_pin_box", 80, () => expect(block.value("pinLine.unitCost")).toBe(15));
+    await during("Rate_border_piece", 80, () => expect(block.value("edging.unitCost")).toBe(80));
+  });
+
+  test("says which prices are examples, and that it uses any, only while it does", async () => {
+    const block = await insertBlock(await formWith());
+    expect(block.value("fabric.remark")).toBe("example price");
+    expect(block.value("scrape.remark")).toBe("example price");
+    expect(block.value("overhead.note")).toBe("example; passed on without markup");
+    expect(block.value("headWords")).toBe("uses example prices until the office types its own");
+    await during("Rate_fabric_roll", 71, () => expect(block.value("fabric.remark")).toBe(""));
+    await during("Whose_fabric_roll", "own", () => expect(block.value("fabric.remark")).toBe(""));
+
+    const marks = [...pricedRates.map(whoseName), "Whose_stone_kinds"];
+    const own = Object.fromEntries(marks.map((name) => [`${sheet}!${rateAddress(name)}`, "own"]));
+    const formulas = Object.fromEntries(Object.keys(own).map((address) => [address, host.formula(address)!]));
+    await host.type(own);
+    expect(block.value("headWords")).toBe("");
+    await host.type(formulas);
+    expect(block.value("headWords")).toBe("uses example prices until the office types its own");
+  });
+
+  test("takes the price of its stone, and of any other for one that is not listed, and says so", async () => {
+    const block = await insertBlock(await formWith({ stone: "Pea Gravel " }));
+    expect(block.value("stoneLine.unitCost")).toBe(48);
+    await block.type("stone", "crushed marble");
+    expect(block.value("stoneLine.unitCost")).toBe(62);
+    expect(block.value("stoneLine.remark")).toBe("example price, any other stone");
+    // A kind of the office's own, below those that are there from the start, with its weight.
+    const row = Number(rateAddress("Rate_stone_kinds").slice(1)) + 5;
+    await host.type({ [`${sheet}!A${row}`]: "canyon blend", [`${sheet}!B${row}`]: 88, [`${sheet}!F${row}`]: 1.42 });
+    await block.type("stone", "Canyon blend");
+    expect(block.value("stoneLine.unitCost")).toBe(88);
+    expect(block.value("stoneLine.remark")).toBe("");
+    expect(block.value("stoneDensity")).toBe(1.42);
+    const form = await formWith({ stone: "canyon blend" });
+    expect(block.value("price")).toBeCloseTo((paneEstimate(form) as { price: number }).price, 9);
+    await host.type({ [`${sheet}!B${row}`]: "" });
+    expect([block.value("stoneLine.unitCost"), block.value("stoneLine.remark")]).toEqual(["no rate", "rate is blank"]);
+    expect(block.value("price")).toBe("#VALUE!");
+    await host.type({ [`${sheet}!A${row}`]: "", [`${sheet}!F${row}`]: "" });
+  });
+
+  describe("and a rate that is damaged", () => {
+    const no = "No price: a rate is missing or damaged; its row says why.";
+    const words: Readonly<Record<string, RegExp>> = { "": /blank/, "ask Dale": /text|length/, "-3": /0|whole|%/ };
+
+    // What the price before tax does not rest on.
+    const neededFor: Readonly<Partial<Record<RateKey, string>>> = {
+      crewSize: "crewDays",
+      crewDay: "crewDays",
+      salesTax: "priceWithTax",
+    };
+
+    test("gives no price, whichever it is, and says why in its row and on top", async () => {
+      const block = await insertBlock(await formWith({ stone: "1.4" }));
+      for (const [index, key] of rateKeys.entries()) {
+        const [damage, word] = Object.entries(words)[index % 3]!;
+        await during(rateNames[key], damage === "-3" ? -3 : damage, async () => {
+          const needed = neededFor[key];
+          expect([key, block.value(needed ?? "headPrice")]).toEqual([key, "#VALUE!"]);
+          if (!needed) expect([key, block.value("headWords")]).toEqual([key, no]);
+          expect(block.value(remarkOf(key)), key).toMatch(word);
+          // The pane says so, too, at the field, and does not write a block without a price.
+          const problems = paneEstimate(await formWith({ stone: "1.4" }));
+          expect(problems, key).toMatchObject([{ place: key, unfinished: false }]);
+        });
+      }
+      expect(block.value("price")).toBeTypeOf("number");
+    });
+
+    test.each([
+      ["Rate_fabric_roll", "=1/0", "rate is missing or in error"],
+      ["Rate_fabric_roll", true, "rate is text, no number"],
+      ["Rate_fabric_roll", "'64", "rate is text, no number"],
+      ["Rate_edging_feet", 0, "rate is 0 or less"],
+      ["Rate_pins_per_box", 2.5, "rate is no whole number over 0"],
+      ["Rate_markup_labor", 35, "rate is not 0% to 200%"],
+      ["Rate_waste", 1, "rate is not 0% to under 100%"],
+      ["Rate_roll_width", 0, "rate is 0 or less"],
+      ["Rate_roll_width", "6 foots", "rate is no length"],
+    ])("%s as %j: %s", async (name, damage, said) => {
+      const block = await insertBlock(await formWith());
+      const key = rateKeys.find((one) => rateNames[one] === name)!;
+      await during(name, damage as string, async () => {
+        // An error in the cell of a rate is told by this block's own cell, and not handed on without words.
+        expect(block.value(remarkOf(key))).toContain(said);
+        expect(block.value("price")).toBe("#VALUE!");
+        expect(block.value("headWords")).toBe(no);
+        expect((await readRates())!.rates.byField[key].problem).toBeTruthy();
+      });
+    });
+
+    test("0 is a price where a field takes it, and none where it makes no sense", async () => {
+      const block = await insertBlock(await formWith());
+      await during("Rate_dump_fee", 0, () => expect(block.value("dump.price")).toBe(0));
+      await during("Rate_sales_tax", 0.0825, () =>
+        expect(block.value("priceWithTax")).toBeCloseTo(Number(block.value("price")) * 1.0825, 1),
+      );
+    });
+  });
+});
+
+describe("a block whose rates are gone", () => {
+  beforeEach(async () => {
+    host = await createProductHost();
+    sheet = await insertRates();
+  });
+  afterEach(() => host.dispose());
+
+  const removeName = (name: string) =>
+    Excel.run(async (context) => {
+      context.workbook.names.getItem(name).delete();
+      await context.sync();
+    });
+
+  test("has no price, and says so; the pane says which names are missing", async () => {
+    const form = await formWith();
+    await removeName("Rate_fabric_roll");
+    const block = await insertBlock(form);
+    expect(block.value("fabric.unitCost")).toBe("no rate");
+    expect(block.value("fabric.remark")).toBe("rate is missing or in error");
+    expect(block.value("price")).toBe("#VALUE!");
+    const { byField } = (await readRates())!.rates;
+    expect(byField.rollCost.problem).toMatch(/no cell has the name Rate_fabric_roll/);
+  });
+
+  test("without its list of stone, too", async () => {
+    const form = await formWith();
+    await removeName("Rate_stone_prices");
+    const block = await insertBlock(form);
+    expect([block.value("stoneLine.unitCost"), block.value("stoneLine.remark")]).toEqual([
+      "no rate",
+      "list of stone is missing",
+    ]);
+    expect(block.value("price")).toBe("#VALUE!");
+    expect((await readRates())!.rates.stonesProblem).toMatch(/list of stone by kind/);
+  });
+});
+
+/** The cell of the block that follows a rate. */
+function cellOf(key: RateKey): string {
+  const line = key === "crewRate" ? undefined : lines.find(({ cost }) => cost === key);
+  return line ? `${line.key}.unitCost` : key;
+}
+
+/** The cell that says what there is to say about it. */
+function remarkOf(key: RateKey): string {
+  const cell = cellOf(key);
+  return cell.endsWith(".unitCost") ? cell.replace("unitCost", "remark") : `${key}.note`;
+}
+
+/** Another sensible value for a rate, in the way that somebody types it. */
+function changed(key: RateKey): number | string {
+  const { reads, initial }: Field = fields[key];
+  if (reads === "feet") return `${Number(initial) - 1}' 3"`;
+  if (reads === "share") return 0.31;
+  return reads === "whole" ? Number(initial) + 1 : Number(initial) * 1.5;
+}

@@ -1,0 +1,27 @@
+import { cellAddress } from "../src/sheets/address";
+import { ratesSheet } from "../src/sheets/rates/ratesSheet";
+import { insertPlan } from "../src/workbook/insert";
+
+/** Puts the sheet of rates into the workbook, as the pane does, and says where it stands. */
+export async function insertRates(): Promise<string> {
+  const inserted = await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" });
+  if (!inserted.done) throw new Error("a new sheet is free");
+  await Excel.run(async (context) => {
+    const { names, worksheets } = context.workbook;
+    names.load("items/name");
+    await context.sync();
+    if (names.items.length > 0) return;
+    const sheet = worksheets.getItem(inserted.sheetName);
+    for (const { name, area } of ratesSheet({ row: 0, column: 0 }).names ?? [])
+      names.add(name, sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns));
+    await context.sync();
+  });
+  return inserted.sheetName;
+}
+
+/** Where on the sheet of rates, put at its first cell, the cell of a name is. */
+export function rateAddress(name: string): string {
+  const area = ratesSheet({ row: 0, column: 0 }).names?.find((one) => one.name === name)?.area;
+  if (!area) throw new Error(`No rate has the name ${name}.`);
+  return cellAddress(area);
+}
