@@ -1,0 +1,136 @@
+import { describe, expect, test } from "vitest";
+import { dateWords, serialOf } from "./calendarDay";
+import { digNotice, type NoticeWish } from "./digNotice";
+import { lastNoticeDate } from "./lastNoticeDate";
+import { marksLastDay } from "./marksLastDay";
+
+const day = serialOf;
+const thursday = day(2026, 3, 5);
+
+const notice = (wish: Partial<NoticeWish> = {}) =>
+  digNotice({
+    startDate: thursday,
+    workingDays: 2,
+    today: day(2026, 2, 25),
+    holidays: { federal: true, own: [] },
+    ...wish,
+  });
+const kinds = (wish: Partial<NoticeWish>) => notice(wish).warnings.map(({ kind }) => kind);
+
+describe("the last day to give notice", () => {
+  test("leaves the full working days between it and the start", () => {
+    expect(lastNoticeDate(day(2026, 3, 5), 2)).toBe(day(2026, 3, 2)); // Thu; Wed, Tue full; Mon
+    expect(lastNoticeDate(day(2026, 3, 11), 2)).toBe(day(2026, 3, 6)); // Wed; Tue, Mon full; Fri
+  });
+
+  test("for a start on a day off is that of the working day before it", () => {
+    expect(lastNoticeDate(day(2026, 3, 7), 2)).toBe(lastNoticeDate(day(2026, 3, 6), 2));
+    expect(lastNoticeDate(day(2026, 3, 8), 2)).toBe(lastNoticeDate(day(2026, 3, 6), 2));
+  });
+
+  test("passes over the holiday kept on Friday, July 3, 2026", () => {
+    expect(dateWords(notice({ startDate: day(2026, 7, 8), today: day(2026, 6, 1) }).lastNoticeDate)).toBe(
+      "Thursday, July 2, 2026",
+    );
+  });
+
+  test("passes over the office's own days", () => {
+    const own = [{ date: day(2026, 11, 27), name: "Friday after Thanksgiving" }];
+    const found = notice({ startDate: day(2026, 12, 1), today: day(2026, 11, 2), holidays: { federal: true, own } });
+    // Tue Dec 1; Mon Nov 30 and Wed Nov 25 full; Tue Nov 24
+    expect(found.lastNoticeDate).toBe(day(2026, 11, 24));
+    expect(found.holidays.map(({ name }) => name)).toEqual([
+      "Veterans Day",
+      "Thanksgiving Day",
+      "Friday after Thanksgiving",
+    ]);
+  });
+
+  test("must be in the calendar", () => {
+    expect(() => lastNoticeDate(63, 2)).toThrow(/calendar begins/);
+  });
+});
+
+describe("marks", () => {
+  const monday = day(2026, 3, 2);
+  test("are good for so many calendar days after the day from which they count", () => {
+    expect(marksLastDay(monday, { days: 14, counted: "calendar", from: "notice" })).toBe(day(2026, 3, 16));
+  });
+
+  test("or for so many working days", () => {
+    const life = { days: 10, counted: "working", from: "notice" } as const;
+    expect(marksLastDay(monday, life)).toBe(day(2026, 3, 16)); // two weeks of five days
+    expect(marksLastDay(monday, life, [day(2026, 3, 16)])).toBe(day(2026, 3, 17));
+    expect(marksLastDay(day(2026, 3, 6), { ...life, days: 1 })).toBe(day(2026, 3, 9)); // Fri; Mon
+  });
+
+  test("count from the notice or from the first day to dig", () => {
+    const life = { days: 14, counted: "calendar" } as const;
+    const found = (from: "notice" | "first day to dig") =>
+      notice({ noticeDate: monday, marks: { ...life, from } }).marksLastDay;
+    expect(found("notice")).toBe(day(2026, 3, 16));
+    expect(found("first day to dig")).toBe(day(2026, 3, 19));
+  });
+});
+
+describe("a notice says", () => {
+  test("nothing where all is well", () => {
+    expect(notice()).toMatchObject({ isInTime: true, warnings: [], marksLastDay: undefined, lastDayOfWork: thursday });
+  });
+
+  test("that the start lies in the past", () => {
+    expect(kinds({ today: thursday + 1, noticeDate: day(2026, 3, 2) })).toEqual(["startInPast"]);
+  });
+
+  test("that it is too late, and from when digging is allowed", () => {
+    const late = notice({ today: day(2026, 3, 3) });
+    expect(late.isInTime).toBe(false);
+    expect(late.earliestIfToday).toBe(day(2026, 3, 6));
+    expect(late.warnings.map(({ text }) => text)).toEqual([
+      "Notice on Tuesday, March 3, 2026 allows digging from Friday, March 6, 2026, not from Thursday, March 5, 2026. " +
+        "Move the start.",
+    ]);
+  });
+
+  test("that today is the last day for it", () => {
+    expect(kinds({ today: day(2026, 3, 2) })).toEqual(["lastChance"]);
+    expect(kinds({ today: day(2026, 3, 4), noticeDate: day(2026, 3, 2) })).toEqual([]);
+  });
+
+  test("that it is not given yet", () => {
+    expect(kinds({ noticeDate: day(2026, 3, 2) })).toEqual(["noticeAhead"]);
+  });
+
+  test("that it is given on a day off", () => {
+    expect(kinds({ today: day(2026, 3, 1) })).toEqual(["noticeOnDayOff"]);
+  });
+
+  test("that the start is on a weekend or a holiday, which it names", () => {
+    expect(kinds({ startDate: day(2026, 3, 7) })).toEqual(["startOnWeekend"]);
+    const onHoliday = notice({ startDate: day(2026, 7, 3), today: day(2026, 6, 1) });
+    expect(onHoliday.warnings[0]!.text).toMatch(/^The start, Friday, July 3, 2026, is a holiday \(Independence Day\)/);
+  });
+
+  test("that marks run out before the start, or before the work is done", () => {
+    const marks = { days: 14, counted: "calendar", from: "notice" } as const;
+    expect(kinds({ noticeDate: day(2026, 2, 18), marks })).toEqual(["marksEndFirst"]);
+    // Notice Thu Feb 19, good to Thu Mar 5: the second day of work is a Friday.
+    expect(kinds({ noticeDate: day(2026, 2, 19), marks, daysOfWork: 1 })).toEqual([]);
+    expect(kinds({ noticeDate: day(2026, 2, 19), marks, daysOfWork: 2 })).toEqual(["marksEndDuring"]);
+  });
+
+  test("when the work is done: the start is a day of it, whatever day it is", () => {
+    expect(notice({ daysOfWork: 3 }).lastDayOfWork).toBe(day(2026, 3, 9)); // Thu, Fri, Mon
+    expect(notice({ startDate: day(2026, 3, 7), daysOfWork: 2 }).lastDayOfWork).toBe(day(2026, 3, 9)); // Sat, Mon
+  });
+});
+
+test.each([
+  [{ workingDays: 0 }, /working_days is blank or 0/],
+  [{ workingDays: 1.5 }, /working_days arrived as 1.5. Type a whole number, 366 or less/],
+  [{ workingDays: 400 }, /366 or less/],
+  [{ daysOfWork: 0 }, /days_of_work/],
+  [{ marks: { days: -1, counted: "working", from: "notice" } as const }, /marks_days arrived as -1/],
+])("a notice is refused for %o", (wish, message) => {
+  expect(() => notice(wish)).toThrow(message);
+});
