@@ -1,58 +1,61 @@
+import type { CellDress } from "../sheets/plan";
+import { DRESS_ASKED, dressOf, queueDress, queuePlainFont } from "./cellDress";
 import type { PlaceBefore } from "./receipt";
 
-const ASKED: Excel.CellPropertiesLoadOptions = {
-  format: {
-    fill: { color: true },
-    font: { bold: true, color: true, italic: true, name: true, size: true },
-    horizontalAlignment: true,
-    wrapText: true,
-  },
-};
-
-/** The host says white for a cell without a fill; writing that back would hide its gridlines. */
-const NO_FILL = "#FFFFFF";
+/** What a cell's number format is after a clearing. */
+const PLAIN_FORMAT = "General";
 
 /** Asks how a blank place looks; readable after a sync. */
-export function queueBefore(target: Excel.Range, columns: number) {
+export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
   target.load("numberFormat");
-  const properties = target.getCellProperties(ASKED);
-  const columnRanges = Array.from({ length: columns }, (_, index) => target.getColumn(index));
-  for (const column of columnRanges) column.load("format/columnWidth");
+  const plainFont = queuePlainFont(context);
+  const properties = target.getCellProperties(DRESS_ASKED);
+  const columns = target.getColumnProperties({ format: { columnWidth: true } });
   return {
-    read: (): PlaceBefore => ({
-      numberFormat: target.numberFormat as string[][],
-      columnWidths: columnRanges.map(({ format }) => format.columnWidth),
-      looks: distinctLooks(properties.value),
-    }),
+    read: () => {
+      const numberFormat = target.numberFormat as string[][];
+      const plain = plainFont();
+      const dress = properties.value.map((cells) => cells.map((cell) => dressOf(cell, plain)));
+      return {
+        columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
+        ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
+        ...(dress.some((cells) => cells.some((cell) => cell)) && { looks: distinctLooks(dress) }),
+      };
+    },
   };
 }
 
 /** Queues everything that makes a written place as blank, and as it looked, as before. */
-export function queueRestore(target: Excel.Range, before: PlaceBefore): void {
+export function queueRestore(target: Excel.Range, { numberFormat, looks, columnWidths }: PlaceBefore): void {
+  target.unmerge();
   target.conditionalFormats.clearAll();
   target.dataValidation.clear();
   target.clear();
-  target.numberFormat = before.numberFormat as string[][];
-  const { distinct, cells } = before.looks;
+  if (numberFormat) target.numberFormat = numberFormat as string[][];
   // After the clearing all cells are plain, so that only those that were not plain are written.
-  if (distinct.length > 1) target.setCellProperties(cells.map((row) => row.map((index) => distinct[index]!)));
-  before.columnWidths.forEach((width, index) => {
+  if (looks) {
+    queueDress(
+      target,
+      looks.cells.map((row) => row.map((index) => looks.distinct[index])),
+    );
+  }
+  columnWidths.forEach((width, index) => {
     target.getColumn(index).format.columnWidth = width;
   });
 }
 
-function distinctLooks(properties: Excel.CellProperties[][]): PlaceBefore["looks"] {
+/** A plain cell has the index -1. */
+function distinctLooks(dress: readonly (readonly (CellDress | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
   const indexes = new Map<string, number>();
-  const distinct: Excel.SettableCellProperties[] = [];
-  const cells = properties.map((row) =>
-    row.map(({ format }) => {
-      const { fill, ...others } = format ?? {};
-      const look = { format: fill?.color && fill.color !== NO_FILL ? { ...others, fill } : others };
-      const text = JSON.stringify(look);
+  const distinct: CellDress[] = [];
+  const cells = dress.map((row) =>
+    row.map((cell) => {
+      if (!cell) return -1;
+      const text = JSON.stringify(cell);
       const known = indexes.get(text);
       if (known !== undefined) return known;
       indexes.set(text, distinct.length);
-      return distinct.push(look) - 1;
+      return distinct.push(cell) - 1;
     }),
   );
   return { distinct, cells };

@@ -64,3 +64,58 @@ export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont)
   };
   return Object.keys(dress).length > 0 ? dress : undefined;
 }
+
+/** A dress in the host's words. */
+export function propertiesOf(dress: CellDress): Excel.SettableCellProperties {
+  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules } = dress;
+  const letters: Excel.CellPropertiesFont = {
+    ...(color && { color }),
+    ...(font && { name: font }),
+    ...(size && { size }),
+    ...(bold !== undefined && { bold }),
+    ...(italic !== undefined && { italic }),
+    ...(underline !== undefined && { underline: underline ? "Single" : "None" }),
+  };
+  const borders = Object.fromEntries(
+    Object.entries(rules ?? {}).map(([side, ruleColor]) => [side, { style: "Continuous", color: ruleColor }]),
+  );
+  return {
+    format: {
+      ...(fill && { fill: { color: fill } }),
+      ...(Object.keys(letters).length > 0 && { font: letters }),
+      ...(align && { horizontalAlignment: align }),
+      ...(vertical && { verticalAlignment: vertical }),
+      ...(indent !== undefined && { indentLevel: indent }),
+      ...(wrap !== undefined && { wrapText: wrap }),
+      ...(Object.keys(borders).length > 0 && { borders }),
+    },
+  };
+}
+
+/** Queues looks cell by cell onto a range; only as much of it is written as is dressed. */
+export function queueDress(range: Excel.Range, dress: readonly (readonly (CellDress | undefined)[])[]): void {
+  const rows = dress.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
+  const columns = dress.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
+  const [firstRow, lastRow] = [rows[0], rows.at(-1)];
+  if (firstRow === undefined || lastRow === undefined) return;
+  // One by one, since a large sheet has more columns than a call takes arguments.
+  const firstColumn = columns.reduce((first, column) => Math.min(first, column));
+  const lastColumn = columns.reduce((last, column) => Math.max(last, column));
+  const known = new Map<CellDress, Excel.SettableCellProperties>();
+  const properties = (cell: CellDress | undefined): Excel.SettableCellProperties => {
+    if (!cell) return {};
+    const made = known.get(cell) ?? propertiesOf(cell);
+    known.set(cell, made);
+    return made;
+  };
+  range
+    .getCell(firstRow, firstColumn)
+    .getResizedRange(lastRow - firstRow, lastColumn - firstColumn)
+    .setCellProperties(
+      dress
+        .slice(firstRow, lastRow + 1)
+        .map((cells) =>
+          Array.from({ length: lastColumn - firstColumn + 1 }, (_, index) => properties(cells[firstColumn + index])),
+        ),
+    );
+}

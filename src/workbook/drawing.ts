@@ -2,17 +2,11 @@ import { drawnInputs } from "../sheets/estimate/drawnInputs";
 import { blockAt, type FoundBlock, findBlocks } from "../sheets/estimate/readBlock";
 import type { Area } from "../sheets/plan";
 import { type DrawingRecord, drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
+import { freeShapeName, type Picture, queuePicture, queueShapes } from "./pictures";
 import { anchorOf } from "./place";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
-/** A picture to put beside a block. */
-export interface Picture {
-  /** PNG, base64, without a prefix. */
-  readonly png: string;
-  readonly widthPoints: number;
-  readonly heightPoints: number;
-  readonly altText: string;
-}
+export type { Picture } from "./pictures";
 
 /** The inputs of a block, as its form. */
 export type BlockForm = FoundBlock["form"];
@@ -104,23 +98,20 @@ async function putBeside(context: Excel.RequestContext, placing: Placing): Promi
   below.load("left,top");
   const before = record && worksheet.shapes.getItemOrNullObject(record.shapeName);
   before?.load("name");
-  worksheet.shapes.load("items/id");
+  const shapes = queueShapes(worksheet);
   await context.sync();
 
-  const earlier = worksheet.shapes.items.map(({ id }) => id);
+  const earlier = shapes.ids();
   const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
   const place = isFree ? beside : below;
-  const shapeName = freeName(records);
+  const shapeName = freeShapeName(
+    "Bedrow drawing",
+    records.map((other) => other.shapeName),
+  );
   const { row, column: first } = area;
   const drawn = { shapeName, sheetId, bedName: form.name, row, column: first, drawnFrom: drawnInputs(form) };
   try {
-    const shape = worksheet.shapes.addImage(picture.png);
-    shape.name = shapeName;
-    shape.altTextDescription = picture.altText;
-    shape.left = place.left + GAP_POINTS;
-    shape.top = place.top;
-    shape.width = picture.widthPoints;
-    shape.height = picture.heightPoints;
+    queuePicture(worksheet, picture, { left: place.left + GAP_POINTS, top: place.top }, shapeName);
     queueWriteDrawings(context, [...records.filter((other) => other !== record), drawn]);
     if (before && !before.isNullObject) before.delete();
     await context.sync();
@@ -137,17 +128,9 @@ async function removeNewShapes(
   earlier: readonly string[],
   records: readonly DrawingRecord[],
 ): Promise<void> {
-  const { shapes } = context.workbook.worksheets.getItem(sheetId);
-  shapes.load("items/id");
+  const shapes = queueShapes(context.workbook.worksheets.getItem(sheetId));
   await context.sync();
-  for (const shape of shapes.items) if (!earlier.includes(shape.id)) shape.delete();
+  shapes.remove(({ id }) => !earlier.includes(id));
   queueWriteDrawings(context, records);
   await context.sync();
-}
-
-function freeName(records: readonly DrawingRecord[]): string {
-  for (let number = 1; ; number += 1) {
-    const name = `Bedrow drawing ${number}`;
-    if (!records.some(({ shapeName }) => shapeName === name)) return name;
-  }
 }

@@ -13,18 +13,19 @@ export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
 
 /** What stands where something was to be put. */
 export interface Obstacle {
-  readonly what: "filled cells" | "merged cells" | "table" | "list or colour rule";
+  readonly what: "filled cells" | "merged cells" | "table" | "list or colour rule" | "name";
   /** Addresses or names, for the person. */
   readonly where: string;
 }
 
 /** Why a plan was not written, and where it could go instead. */
 export interface InTheWay {
+  /** "" where the sheet would have been a new one. */
   readonly sheetId: string;
   readonly sheetName: string;
   readonly address: string;
   readonly obstacles: readonly Obstacle[];
-  /** Set where the sheet has room elsewhere. */
+  /** Set where the sheet has room elsewhere; a name stands in the way anywhere. */
   readonly nearestFree?: { readonly at: Anchor; readonly address: string };
 }
 
@@ -98,7 +99,10 @@ export async function describeInTheWay(
     sheetName: worksheet.name,
     address: areaAddress(wanted),
     obstacles,
-    ...(at && { nearestFree: { at, address: areaAddress({ ...at, ...size }) } }),
+    ...(at &&
+      obstacles.every(({ what }) => what !== "name") && {
+        nearestFree: { at, address: areaAddress({ ...at, ...size }) },
+      }),
   };
 }
 

@@ -1,12 +1,25 @@
-import type { Area } from "../sheets/plan";
+import type { Area, CellDress } from "../sheets/plan";
 
 /** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
 export interface Receipt {
   readonly title: string;
+  readonly parts: readonly ReceiptPart[];
+}
+
+/** One plan that was written. */
+export interface ReceiptPart extends Written {
   readonly sheetId: string;
-  readonly area: Area;
   /** The formulas as the host gave them back right after the write. */
   readonly formulas: readonly (readonly unknown[])[];
+  /** The names of its pictures on the sheet. */
+  readonly pictures: readonly string[];
+}
+
+/** What has to be known of a plan that was written to take it off again. */
+export interface Written {
+  readonly area: Area;
+  /** Names of the workbook that came with it. */
+  readonly names: readonly string[];
   /** How the place was before: what a write puts over blank cells. */
   readonly before: PlaceBefore;
   /** Whether the sheet was made for this. */
@@ -14,11 +27,12 @@ export interface Receipt {
 }
 
 export interface PlaceBefore {
-  readonly numberFormat: readonly (readonly string[])[];
   readonly columnWidths: readonly number[];
-  /** The looks that occur, and which of them each cell has. */
-  readonly looks: {
-    readonly distinct: readonly Excel.SettableCellProperties[];
+  /** Left out where no cell had a format. */
+  readonly numberFormat?: readonly (readonly string[])[];
+  /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell was dressed. */
+  readonly looks?: {
+    readonly distinct: readonly CellDress[];
     readonly cells: readonly (readonly number[])[];
   };
 }
@@ -45,10 +59,14 @@ export function queueReadReceipt(context: Excel.RequestContext) {
     receipt: (): Receipt | undefined => {
       try {
         const receipt = JSON.parse(text()) as Receipt;
-        return Array.isArray(receipt.formulas) && receipt.area && receipt.before ? receipt : undefined;
+        return receipt.parts.length > 0 && receipt.parts.every(isPart) ? receipt : undefined;
       } catch {
         return undefined;
       }
     },
   };
+}
+
+function isPart({ area, names, before, formulas, pictures }: ReceiptPart): boolean {
+  return Boolean(area && before) && [names, formulas, pictures, before.columnWidths].every(Array.isArray);
 }

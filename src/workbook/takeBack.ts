@@ -1,7 +1,8 @@
 import { areaAddress, cellAddress } from "../sheets/address";
-import { queueRestore } from "./before";
-import { drawingAt, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
-import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
+import { type DrawingRecord, drawingAt, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
+import { areaOf } from "./place";
+import { queueReadReceipt, queueReceiptText, type ReceiptPart } from "./receipt";
+import { queueTakeOff } from "./takeOff";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
 /** What would be taken back: what the person is asked about; undefined where there is nothing. */
@@ -15,7 +16,7 @@ export async function lastInsert(): Promise<{ readonly title: string } | undefin
 }
 
 /**
- * Takes the last insert back, unless somebody has typed into it since.
+ * Takes the last insert back, with all that came with it, unless somebody has typed into it since.
  *
  * @returns what was taken back and from where.
  * @throws WorkbookTrouble where there is nothing to take back, or cells have changed; it names them.
@@ -27,51 +28,62 @@ export async function takeBackLastInsert(): Promise<{ readonly title: string; re
     await context.sync();
     const receipt = read();
     if (!receipt) throw new WorkbookTrouble("There is nothing to take back.");
-    const worksheet = context.workbook.worksheets.getItemOrNullObject(receipt.sheetId);
-    const { row, column, rows, columns } = receipt.area;
-    worksheet.load("name");
-    const target = worksheet.getRangeByIndexes(row, column, rows, columns);
-    target.load("formulas");
+    const { title } = receipt;
     const records = readRecords();
-    const drawing = drawingAt(records, receipt.sheetId, receipt.area);
-    const shape = drawing && worksheet.shapes.getItemOrNullObject(drawing.shapeName);
-    shape?.load("name");
-    const used = worksheet.getUsedRangeOrNullObject(true);
-    used.load("rowIndex,columnIndex,rowCount,columnCount");
+    const parts = receipt.parts.map((part) => queueInserted(context, part, records));
     await context.sync();
-    if (worksheet.isNullObject) {
-      throw new WorkbookTrouble(`The sheet with the ${receipt.title} is gone, so there is nothing to take back.`);
-    }
 
-    const changed = changedCells(receipt, target.formulas);
+    const there = parts.filter(({ worksheet }) => !worksheet.isNullObject);
+    if (there.length === 0) {
+      throw new WorkbookTrouble(`The sheet with the ${title} is gone, so there is nothing to take back.`);
+    }
+    const changed = there.flatMap((part) => part.changed(receipt.parts.length > 1));
     if (changed.length > 0) {
       const named = changed.slice(0, 3).join(", ") + (changed.length > 3 ? ` and ${changed.length - 3} more` : "");
       throw new WorkbookTrouble(
-        `The ${receipt.title} was changed or moved since it was inserted (${named}), so it stays. Delete it by hand.`,
+        `The ${title} was changed or moved since it was inserted (${named}), so it stays. Delete it by hand.`,
       );
     }
-    const nothingElse =
-      used.isNullObject ||
-      (used.rowIndex + used.rowCount <= row + rows && used.columnIndex + used.columnCount <= column + columns);
-    if (receipt.newSheet && nothingElse) {
-      worksheet.delete();
-    } else {
-      queueRestore(target, receipt.before);
-      if (shape && !shape.isNullObject) shape.delete();
-    }
-    if (drawing) {
+    for (const part of parts) part.takeOff();
+    const drawings = parts.map(({ drawing }) => drawing);
+    if (drawings.some((drawing) => drawing)) {
       queueWriteDrawings(
         context,
-        records.filter((record) => record !== drawing),
+        records.filter((record) => !drawings.includes(record)),
       );
     }
     queueReceiptText(context, "");
     await context.sync();
-    return { title: receipt.title, where: `${worksheet.name} ${areaAddress(receipt.area)}` };
+    return { title, where: there.map(({ where }) => where()).join(", ") };
   });
 }
 
-function changedCells({ area, formulas }: Receipt, now: readonly (readonly unknown[])[]): string[] {
+/** What there is by now of a part that was inserted; readable after a sync. */
+function queueInserted(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
+  const { sheetId, area, newSheet } = part;
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
+  const drawing = drawingAt(records, sheetId, area);
+  const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
+  const { target, takeOff } = queueTakeOff(context, worksheet, part, ({ name }) => pictures.includes(name));
+  target.load("formulas");
+  const used = worksheet.getUsedRangeOrNullObject(true);
+  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  const holdsNothingElse = () => {
+    if (used.isNullObject) return true;
+    const { row, column, rows, columns } = areaOf(used);
+    return row + rows <= area.row + area.rows && column + columns <= area.column + area.columns;
+  };
+  return {
+    worksheet,
+    drawing,
+    takeOff: () => takeOff(!worksheet.isNullObject && newSheet && holdsNothingElse()),
+    where: () => `${worksheet.name} ${areaAddress(area)}`,
+    changed: (withSheet: boolean) =>
+      changedCells(part, target.formulas).map((address) => (withSheet ? `${worksheet.name}!${address}` : address)),
+  };
+}
+
+function changedCells({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
   const changed: string[] = [];
   formulas.forEach((cells, row) => {
     cells.forEach((formula, column) => {

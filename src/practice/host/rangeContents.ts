@@ -15,6 +15,7 @@ type Carried = Members<
   | "columnCount"
   | "columnIndex"
   | "formulas"
+  | "height"
   | "isNullObject"
   | "left"
   | "merge"
@@ -28,6 +29,7 @@ type Carried = Members<
   | "unmerge"
   | "valueTypes"
   | "values"
+  | "width"
 >;
 
 const typeNames = { empty: "Empty", text: "String", number: "Double", truth: "Boolean", error: "Error" } as const;
@@ -57,8 +59,16 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
         values: each((cell) => cell.value),
         formulas: each((cell) => cell.formula ?? cell.value),
         valueTypes: each((cell) => typeNames[cell.kind]),
-        left: () => total(this.place.column, (column) => looks.columnWidth(this.place.sheetId, column)),
-        top: () => total(this.place.row, (row) => looks.rowHeight(this.place.sheetId, row)),
+        left: () => total(0, this.place.column, (column) => looks.columnWidth(this.place.sheetId, column)),
+        top: () => total(0, this.place.row, (row) => looks.rowHeight(this.place.sheetId, row)),
+        width: () => {
+          const { sheetId, column, columnCount } = this.place;
+          return total(column, column + columnCount, (one) => looks.columnWidth(sheetId, one));
+        },
+        height: () => {
+          const { sheetId, row, rowCount } = this.place;
+          return total(row, row + rowCount, (one) => looks.rowHeight(sheetId, one));
+        },
         text: () => cells.text(carriable(this.place)),
         numberFormat: () => {
           const { sheetId } = this.place;
@@ -108,6 +118,16 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   /** In points from the sheet's top edge. */
   get top(): number {
     return this.loadedValue("top");
+  }
+
+  /** In points. */
+  get width(): number {
+    return this.loadedValue("width");
+  }
+
+  /** In points. */
+  get height(): number {
+    return this.loadedValue("height");
   }
 
   get cellCount(): number {
@@ -190,9 +210,9 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   }
 }
 
-/** The lengths of all that stand before the given place, together. */
-function total(before: number, length: (place: number) => number): number {
+/** The lengths of all from one place up to another, together. */
+function total(from: number, before: number, length: (place: number) => number): number {
   let sum = 0;
-  for (let place = 0; place < before; place += 1) sum += length(place);
+  for (let place = from; place < before; place += 1) sum += length(place);
   return sum;
 }

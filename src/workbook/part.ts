@@ -1,0 +1,98 @@
+import type { Area, Plan } from "../sheets/plan";
+import { queueBefore } from "./before";
+import { queueDress } from "./cellDress";
+import { pointsOfCharacters } from "./columnWidth";
+import { queueLooks } from "./look";
+import { queuePage } from "./page";
+import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "./pictures";
+import type { PlaceBefore, ReceiptPart } from "./receipt";
+
+/** A plan, and where in the workbook it is written. */
+export interface Part {
+  readonly plan: Plan;
+  readonly area: Area;
+  readonly sheetName: string;
+  /** Left out for a sheet that is made for it. */
+  readonly sheetId?: string;
+  /** How the place was; left out for a sheet that is made for it. */
+  readonly before?: PlaceBefore;
+  /** The name of its table, where it has one: one that is free. */
+  readonly tableName?: string | undefined;
+}
+
+/** The host's own quiet style: the cells keep the looks of the plan. */
+const TABLE_STYLE = "TableStyleLight1";
+/** As wide as the host makes columns, in points: 64 px at 96 px and 72 pt an inch (from memory). */
+const USUAL_COLUMN_POINTS = 48;
+const PICTURE_STEM = "Bedrow picture";
+
+/** Queues a part onto its sheet, pictures aside, which stand on cells that have their size only after a sync. */
+export function queuePart(context: Excel.RequestContext, part: Part) {
+  const { plan, area, sheetId, sheetName } = part;
+  const { worksheets } = context.workbook;
+  const worksheet = sheetId === undefined ? worksheets.add(sheetName) : worksheets.getItem(sheetId);
+  worksheet.load("id");
+  const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+  const fresh = part.before ? undefined : queueBefore(context, target);
+
+  for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
+  target.numberFormat = plan.formats as string[][];
+  target.formulas = plan.formulas as (string | number)[][];
+  queueLooks(target, plan);
+  if (plan.dress) queueDress(target, plan.dress);
+  for (const merged of plan.merged ?? []) inside(target, merged).merge();
+  widen(target, plan.widths, part.before);
+  if (plan.table && part.tableName) {
+    const table = worksheet.tables.add(inside(target, plan.table.area), true);
+    table.name = part.tableName;
+    table.style = TABLE_STYLE;
+  }
+  if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
+
+  target.load("formulas");
+  const pictures = plan.pictures ?? [];
+  const frames = pictures.map((picture) => inside(target, picture.area));
+  for (const frame of frames) frame.load("left,top,width,height");
+  const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
+  return {
+    target,
+    worksheet,
+    /** After a sync: queues its pictures, and tells what has to be known to take all of it back. */
+    finish: (): ReceiptPart => {
+      const taken = shapes?.names() ?? [];
+      const names = pictures.map(({ png, altText }, index) => {
+        const name = freeShapeName(PICTURE_STEM, taken);
+        taken.push(name);
+        const frame = frames[index]!;
+        queuePicture(worksheet, fittedPicture(png, altText, frame), frame, name);
+        return name;
+      });
+      return {
+        sheetId: worksheet.id,
+        area,
+        formulas: target.formulas,
+        pictures: names,
+        names: (plan.names ?? []).map(({ name }) => name),
+        before: part.before ?? fresh!.read(),
+        newSheet: sheetId === undefined,
+      };
+    },
+    /** The shapes that were on the sheet before the pictures. */
+    shapesBefore: (): readonly string[] => shapes?.ids() ?? [],
+  };
+}
+
+export type QueuedPart = ReturnType<typeof queuePart>;
+
+function inside(target: Excel.Range, { row, column, rows, columns }: Area): Excel.Range {
+  return target.getCell(row, column).getResizedRange(rows - 1, columns - 1);
+}
+
+/** Columns only ever get wider, since other things may stand in them. */
+function widen(target: Excel.Range, widths: readonly number[], before: PlaceBefore | undefined): void {
+  widths.forEach((characters, index) => {
+    const width = pointsOfCharacters(characters);
+    if ((before?.columnWidths[index] ?? USUAL_COLUMN_POINTS) < width)
+      target.getColumn(index).format.columnWidth = width;
+  });
+}

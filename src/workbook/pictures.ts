@@ -1,0 +1,65 @@
+import { pngSize } from "./pngSize";
+
+/** A picture over cells. */
+export interface Picture {
+  /** PNG, base64, without a prefix. */
+  readonly png: string;
+  readonly widthPoints: number;
+  readonly heightPoints: number;
+  readonly altText: string;
+}
+
+/** Where cells lie on their sheet, in points. */
+export interface Frame {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Queues a picture onto a sheet, under a name by which it can be found again. */
+export function queuePicture(
+  worksheet: Excel.Worksheet,
+  { png, widthPoints, heightPoints, altText }: Picture,
+  { left, top }: Pick<Frame, "left" | "top">,
+  name: string,
+): void {
+  const shape = worksheet.shapes.addImage(png);
+  shape.name = name;
+  shape.altTextDescription = altText;
+  shape.left = left;
+  shape.top = top;
+  shape.width = widthPoints;
+  shape.height = heightPoints;
+}
+
+/** A picture as large as fits into a frame, in its own proportions. */
+export function fittedPicture(
+  png: string,
+  altText: string,
+  { width, height }: Pick<Frame, "width" | "height">,
+): Picture {
+  const natural = pngSize(png);
+  const scale = Math.min(width / natural.widthPoints, height / natural.heightPoints);
+  return { png, altText, widthPoints: natural.widthPoints * scale, heightPoints: natural.heightPoints * scale };
+}
+
+/** The pictures and shapes of a sheet; readable after a sync. */
+export function queueShapes(worksheet: Excel.Worksheet) {
+  worksheet.shapes.load("items/id,items/name");
+  return {
+    ids: (): string[] => worksheet.shapes.items.map(({ id }) => id),
+    names: (): string[] => worksheet.shapes.items.map(({ name }) => name),
+    /** Queues the removal of some. */
+    remove: (isMeant: (shape: { readonly id: string; readonly name: string }) => boolean): void => {
+      for (const shape of worksheet.shapes.items) if (isMeant(shape)) shape.delete();
+    },
+  };
+}
+
+/**
+ * @example freeShapeName("Bedrow drawing", ["Bedrow drawing 1"]) // "Bedrow drawing 2"
+ */
+export function freeShapeName(stem: string, taken: readonly string[]): string {
+  for (let number = 1; ; number += 1) if (!taken.includes(`${stem} ${number}`)) return `${stem} ${number}`;
+}
