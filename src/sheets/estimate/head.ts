@@ -33,7 +33,8 @@ export function headRow(form: BedForm): DraftRow {
 function noPriceWords(form: BedForm): string {
   const cells = rateKeys.filter((key) => rateOf(form, key)).map((key) => numberCell(key));
   if (cells.length === 0) return quoted(NO_VALUE_WORDS);
-  return `IF(COUNT(${cells.join(",")})<${cells.length},${quoted(NO_RATE_WORDS)},${quoted(NO_VALUE_WORDS)})`;
+  const areNumbers = cells.map((cell) => `ISNUMBER(${cell})`).join(",");
+  return `IF(AND(${areNumbers}),${quoted(NO_VALUE_WORDS)},${quoted(NO_RATE_WORDS)})`;
 }
 
 /** The cell that holds a followed rate as a number: a price stands in its line, tape text in the cell that reads it. */

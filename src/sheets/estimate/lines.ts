@@ -5,7 +5,7 @@ import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines"
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import { quoted } from "../typed";
 import { headings } from "./headings";
-import { rateRemark } from "./rateFormulas";
+import { isStillExample, rateRemark } from "./rateFormulas";
 import { fieldContent, fieldLook, rateOf, sectionRow } from "./rows";
 
 const SPARE_LINES = 3;
@@ -122,6 +122,6 @@ function priceRemark(form: BedForm, key: string, cost: FieldKey): string {
   if (rate) return `IF(ISFORMULA(${price}),${rateRemark(rate, price, EXAMPLE_PRICE, '""')},"")`;
   const content = fieldContent(form, cost);
   const isExample = typeof content === "number" && isExamplePrice(cost, textOf(form, cost));
-  const said = isExample ? `IF(${price}=${content},${EXAMPLE_PRICE},"")` : '""';
+  const said = isExample ? `IF(${isStillExample(price, content)},${EXAMPLE_PRICE},"")` : '""';
   return `IF(ISNUMBER(${price}),${said},"no price")`;
 }

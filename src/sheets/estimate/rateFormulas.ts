@@ -53,6 +53,16 @@ export function rateRemark(key: RateKey, followed: string, example: string, othe
   return `IF(ISNUMBER(${followed}),${said},${whatIsWrong(fields[key], rateNames[key])})`;
 }
 
+const PARTS = 1000;
+
+/**
+ * The condition under which a typed cell still holds an example price. It is compared as the text of a whole number,
+ * which reads alike in every country, so that no price stands in the formula, where it would look like a buried rate.
+ */
+export function isStillExample(cell: string, example: number): string {
+  return `${cell}*${PARTS}&""=${quoted(String(Math.round(example * PARTS)))}`;
+}
+
 const { kinds, prices, weights, whose } = stoneListNames;
 const PLACE = `MATCH(TRIM({stone}),${kinds},0)`;
 const LISTED_PRICE = `INDEX(${prices},${PLACE})`;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { blankForm, textOf } from "../../quantities/bed/form";
+import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
+import { ratesFrom } from "../rates/ratesFrom";
 import { estimateBlock } from "./block";
 import { blockAt, findBlocks } from "./readBlock";
 
@@ -18,7 +19,7 @@ const corners = {
 };
 
 /** What a block shows where its inputs are constants: the text mark of typed text does not show. */
-const shown = (form: typeof kidney | typeof corners, column = 0) =>
+const shown = (form: BedForm, column = 0) =>
   estimateBlock(form, { row: 0, column }).formulas.map((cells) => [
     ...Array(column).fill(""),
     ...cells.map((cell) => (typeof cell === "string" ? cell.replace(/^'/, "") : cell)),
@@ -32,6 +33,27 @@ describe("reading a block back", () => {
     for (const [key, text] of Object.entries(kidney.typed))
       expect(textOf(form, key as keyof typeof kidney.typed)).toBe(text);
     expect(textOf(form, "pieceLength")).toBe("8");
+  });
+
+  test("leaves out what follows the office's rates, where the formulas are at hand", () => {
+    const following = { ...kidney, rates: ratesFrom(new Map([["Rate_waste", [[0.05]]]]))! };
+    const formulas = shown(following);
+    const values = formulas.map((cells) => cells.map((cell) => (String(cell).startsWith("=") ? 9 : cell)));
+    const [found] = findBlocks(values, { row: 0, column: 0 }, formulas);
+    expect(found?.form.typed.pieceLength).toBeUndefined();
+    expect(found?.form.typed).toMatchObject({ crewSize: "3", rollWidth: "4", borderHeight: "4" });
+    // By values alone a drawing is made of what the cells show.
+    expect(findBlocks(values, { row: 0, column: 0 })[0]?.form.typed.pieceLength).toBe("9");
+  });
+
+  test("reads a block from before the dump fee and the tax", () => {
+    const newer = ["Dump fee", "Sales tax rate", "Sales tax", "Price with tax"];
+    const [found] = findBlocks(
+      shown(kidney).filter(([label]) => !newer.includes(String(label))),
+      { row: 0, column: 0 },
+    );
+    expect(found?.form.typed).toMatchObject(kidney.typed);
+    expect(found?.form.typed.salesTax).toBeUndefined();
   });
 
   test("finds the block that a cell lies in, and none where it lies in none", () => {

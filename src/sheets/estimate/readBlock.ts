@@ -27,10 +27,19 @@ export function blockAt(blocks: readonly FoundBlock[], cell: Anchor): FoundBlock
  * Every estimate block of a sheet, read back from its labels, so that it is found wherever it was copied or moved to,
  * with lines added and cells typed over.
  *
- * @param values what the sheet's used range shows.
+ * @param shown what the sheet's used range shows.
  * @param at where that range begins.
+ * @param formulas what stands in the same cells; with it, a cell that follows one of the office's rates was not typed.
+ *   Without it such a cell reads as the rate that it shows now.
  */
-export function findBlocks(values: readonly (readonly unknown[])[], at: Anchor): FoundBlock[] {
+export function findBlocks(
+  shown: readonly (readonly unknown[])[],
+  at: Anchor,
+  formulas?: readonly (readonly unknown[])[],
+): FoundBlock[] {
+  const values = formulas
+    ? shown.map((cells, row) => cells.map((cell, column) => (followsRate(formulas[row]?.[column]) ? FOLLOWS : cell)))
+    : shown;
   const titles = values.flatMap((cells, row) =>
     cells.flatMap((content, column) => (content === BLOCK_TITLE ? [{ row, column }] : [])),
   );
@@ -41,6 +50,13 @@ export function findBlocks(values: readonly (readonly unknown[])[], at: Anchor):
     const area = { row: at.row + row, column: at.column + column, rows: lastFilled(rows) + 1, columns: BLOCK_COLUMNS };
     return form ? [{ area, form }] : [];
   });
+}
+
+/** What stands for a cell that follows a rate. */
+const FOLLOWS = Symbol("follows a rate");
+
+function followsRate(formula: unknown): boolean {
+  return typeof formula === "string" && /^=.*\bRate_/s.test(formula);
 }
 
 function lastFilled(rows: readonly (readonly unknown[])[]): number {
@@ -87,7 +103,7 @@ function typedIn({ heading, rows }: Part): Partial<Record<FieldKey, string>> {
   return Object.fromEntries(
     keys.flatMap((key) => {
       const row = rows.find(([label]) => label === fields[key].label);
-      return row ? [[key, text(row[1])]] : [];
+      return row && row[1] !== FOLLOWS ? [[key, text(row[1])]] : [];
     }),
   );
 }

@@ -6,7 +6,7 @@ import { readNumber, readShare } from "../../quantities/numberText";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import type { FormatName } from "../plan";
 import { quoted, typed } from "../typed";
-import { followingFormula, isLength, rateRemark } from "./rateFormulas";
+import { followingFormula, isLength, isStillExample, rateRemark } from "./rateFormulas";
 
 /**
  * What to write for a field: a formula where it follows one of the office's rates; else a length as it was taped,
@@ -83,7 +83,7 @@ function noteOf(form: BedForm, key: FieldKey): string {
   }
   const content = fieldContent(form, key);
   if (!isPriced(key) || typeof content !== "number" || !isExamplePrice(key, textOf(form, key))) return note;
-  return `=IF({${key}}=${content},${noted("example")},${quoted(note)})`;
+  return `=IF(${isStillExample(`{${key}}`, content)},${noted("example")},${quoted(note)})`;
 }
 
 interface Beside {

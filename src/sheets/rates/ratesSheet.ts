@@ -43,12 +43,8 @@ function ratesRows({ keys, stones }: WantedRates): DraftRow[] {
   return [
     { look: "title", cells: [{ content: TITLE }] },
     ...HOW.map((content): DraftRow => ({ cells: [{ content, look: "caution" }] })),
-    ...(stones || keys.includes("stoneCost")
-      ? [headingRow("Stone by kind", "Price", "Unit", "Whose", "Started with", "Tons a cu yd", "Note")]
-      : []),
-    ...(stones ? stoneRows() : []),
-    ...(keys.includes("stoneCost")
-      ? [rateRow("stoneCost", "for stone that is not listed, or given by its weight")]
+    ...(stones
+      ? [headingRow("Stone by kind", "Price", "Unit", "Whose", "Started with", "Tons a cu yd", "Note"), ...stoneRows()]
       : []),
     ...sections
       .filter(({ rates }) => rates.length > 0)

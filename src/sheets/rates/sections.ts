@@ -11,6 +11,10 @@ const PAYLOAD = "GVWR less empty weight, people and fuel";
 /** All rates but the list of stone by kind, in the order in which they stand. */
 export const rateSections: readonly RateSection[] = [
   {
+    heading: "Stone of any other kind",
+    rates: { stoneCost: "for stone that is not listed, or given by its weight" },
+  },
+  {
     heading: "Border, fabric and pins, by the pack",
     rates: {
       pieceLength: "as bought; tape text may be typed, such as 8' or 2.5 m",

@@ -1,0 +1,91 @@
+import { expect, test } from "vitest";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { EXAMPLE } from "../../src/quantities/bed/rates";
+import { reviewAtOnce } from "../../src/review/review";
+import { cellAddress } from "../../src/sheets/address";
+import { estimateBlock } from "../../src/sheets/estimate/block";
+import type { Plan } from "../../src/sheets/plan";
+import { ratesFrom } from "../../src/sheets/rates/ratesFrom";
+import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
+import { callFunction } from "../callFunction";
+import { factsOf, knowledge, type SheetInput } from "../reviewWorkbook";
+
+/*
+ * A workbook with a sheet of rates and estimates of ours that follow it, as they are inserted: what is an example is
+ * asked about once, where it stands, and an office that has typed its own is left in peace.
+ */
+const ORIGIN = { row: 0, column: 0 };
+const ratesPlan = ratesSheet(ORIGIN);
+
+const names = Object.fromEntries(
+  ratesPlan.names!.map(({ name, area }) => {
+    const [first, last] = [area, { row: area.row + area.rows - 1, column: area.column }].map(fixed);
+    return [name, `=Rates!${first}${area.rows > 1 ? `:${last}` : ""}`];
+  }),
+);
+
+function fixed(cell: { row: number; column: number }): string {
+  return cellAddress(cell).replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
+}
+
+const rates = ratesFrom(new Map(ratesPlan.names!.map(({ name, area }) => [name, partOf(ratesPlan, area)] as const)))!;
+
+function partOf({ formulas }: Plan, { row, column, rows, columns }: NonNullable<Plan["names"]>[number]["area"]) {
+  return formulas.slice(row, row + rows).map((cells) => cells.slice(column, column + columns));
+}
+
+const beds: BedForm[] = [
+  { ...blankForm(), name: "Front walk", typed: { length: `18' 6"`, width: "5", cutAround: "6" }, rates },
+  {
+    ...blankForm(),
+    name: "Long border",
+    way: "area",
+    typed: { area: "210", edge: "44", longest: "30", widest: "8", corners: "2", stone: "crushed basalt" },
+    rates,
+  },
+];
+
+/** The sheet of an office that has typed its own over every price, or nothing yet. */
+function rateRows(isOwn: boolean): (string | number)[][] {
+  return ratesPlan.formulas.map((cells) => {
+    const isPriced = String(cells[3]).includes(`"${EXAMPLE}"`) && typeof cells[1] === "number";
+    return cells.map((cell, column) => (isOwn && isPriced && column === 1 ? Number(cell) * 1.1 : cell));
+  });
+}
+
+function check(isOwn: boolean, others: readonly BedForm[] = []) {
+  const plans = [...beds, ...others].map((form) => ({ name: form.name, plan: estimateBlock(form, ORIGIN) }));
+  const sheets: SheetInput[] = [
+    { name: "Rates", rows: rateRows(isOwn), formats: formatsOf(ratesPlan) },
+    ...plans.map(({ name, plan }) => ({ name, rows: plan.formulas, formats: formatsOf(plan) })),
+  ];
+  return reviewAtOnce(factsOf({ sheets, names }), knowledge, { call: callFunction }).findings;
+}
+
+function formatsOf({ formats }: Plan): Record<string, string> {
+  const byCell = formats.flatMap((cells, row) => cells.map((format, column) => [cellAddress({ row, column }), format]));
+  return Object.fromEntries(byCell.filter(([, format]) => format !== "General"));
+}
+
+test("examples are asked about once, on the sheet of rates", () => {
+  const findings = check(false);
+  expect(findings.map(({ rule, where }) => `${rule} ${where.split("!")[0]}`)).toEqual(["example-rate Rates"]);
+  expect(findings[0]!.seen).toMatch(/B6 \(.*\) is marked “example”, and is in use/);
+});
+
+test("an office that has typed its own is not asked, also where an estimate keeps prices of its own", () => {
+  expect(check(true)).toEqual([]);
+  const { rates: _, ...older } = { ...beds[1]!, name: "Of last year", typed: { ...beds[1]!.typed, rollCost: "58" } };
+  expect(check(true, [older]).map(({ rule, where }) => `${rule} ${where.split("!")[0]}`)).toEqual([
+    "example-rate 'Of last year'",
+  ]);
+});
+
+test("in a workbook without rates the lines themselves are asked about", () => {
+  const { rates: _, ...bed } = beds[0]!;
+  const plan = estimateBlock(bed, ORIGIN);
+  const sheets = [{ name: "Bed", rows: plan.formulas, formats: formatsOf(plan) }];
+  const { findings } = reviewAtOnce(factsOf({ sheets }), knowledge, { call: callFunction });
+  expect([...new Set(findings.map(({ rule }) => rule))]).toEqual(["example-rate"]);
+  expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “example price”, and is in use/);
+});
