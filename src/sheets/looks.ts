@@ -12,8 +12,11 @@ export interface Look {
   readonly indent?: number;
   /** Breaks long text into lines, and keeps it at the top of its cell. */
   readonly wrap?: boolean;
-  /** A rule above the cells. */
+  /** Keeps a number at the top of its cell, beside text that breaks into lines. */
+  readonly top?: boolean;
+  /** A rule above the cells, or below them. */
   readonly ruleAbove?: string;
+  readonly ruleBelow?: string;
 }
 
 /** Colours are our own, with at least 4.5:1 between text and fill; typed cells are the only tinted ones. */
@@ -30,6 +33,10 @@ export const looks: Readonly<Record<LookName, Look>> = {
   aside: { color: "#5A635E", italic: true, align: "Right" },
   caution: { color: "#1B1B1B" },
   wrapped: { color: "#1B1B1B", wrap: true },
+  topNumber: { color: "#1B1B1B", align: "Right", top: true },
+  /** A line to write on. */
+  blankToFill: { ruleBelow: "#5A635E" },
+  checkBox: { color: "#1B1B1B", align: "Right", size: 13 },
   warning: { color: "#8A2B00", bold: true },
 };
 

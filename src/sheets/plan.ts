@@ -17,6 +17,9 @@ export type LookName =
   | "aside"
   | "warning"
   | "wrapped"
+  | "topNumber"
+  | "blankToFill"
+  | "checkBox"
   | "caution";
 
 export const numberFormats = {

@@ -1,7 +1,7 @@
 import { type Look, looks, warned } from "../sheets/looks";
 import type { Plan } from "../sheets/plan";
 
-const RULE_ABOVE = "EdgeTop";
+const RULE_SIDES = { ruleAbove: "EdgeTop", ruleBelow: "EdgeBottom" } as const;
 
 /** Queues a plan's looks, warnings and lists onto the range it was written to. */
 export function queueLooks(range: Excel.Range, plan: Plan): void {
@@ -24,10 +24,8 @@ function part(range: Excel.Range, area: { row: number; column: number; rows: num
   return range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
 }
 
-function dress(
-  { format }: Excel.Range,
-  { fill, color, bold, italic, size, align, indent, wrap, ruleAbove }: Look,
-): void {
+function dress({ format }: Excel.Range, look: Look): void {
+  const { fill, color, bold, italic, size, align, indent, wrap, top } = look;
   if (fill) format.fill.color = fill;
   if (color) format.font.color = color;
   if (bold !== undefined) format.font.bold = bold;
@@ -35,13 +33,13 @@ function dress(
   if (size) format.font.size = size;
   if (align) format.horizontalAlignment = align;
   if (indent) format.indentLevel = indent;
-  if (wrap) {
-    format.wrapText = true;
-    format.verticalAlignment = "Top";
-  }
-  if (ruleAbove) {
-    const border = format.borders.getItem(RULE_ABOVE);
+  if (wrap) format.wrapText = true;
+  if (wrap || top) format.verticalAlignment = "Top";
+  for (const rule of ["ruleAbove", "ruleBelow"] as const) {
+    const ruleColor = look[rule];
+    if (!ruleColor) continue;
+    const border = format.borders.getItem(RULE_SIDES[rule]);
     border.style = "Continuous";
-    border.color = ruleAbove;
+    border.color = ruleColor;
   }
 }

@@ -39,12 +39,9 @@ function over(below: CellDress, above: CellDress): CellDress {
   return { ...below, ...above, rules: { ...below.rules, ...above.rules } };
 }
 
-function dressOf({ ruleAbove, wrap, ...look }: Look): CellDress {
-  return {
-    ...look,
-    ...(wrap && { wrap, vertical: "Top" as const }),
-    ...(ruleAbove && { rules: { top: ruleAbove } }),
-  };
+function dressOf({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellDress {
+  const rules = { ...(ruleAbove && { top: ruleAbove }), ...(ruleBelow && { bottom: ruleBelow }) };
+  return { ...look, ...(wrap && { wrap }), ...((wrap || top) && { vertical: "Top" as const }), rules };
 }
 
 function styleOf(dress: CellDress): Partial<Style> {

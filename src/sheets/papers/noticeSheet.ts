@@ -1,0 +1,85 @@
+import { compose, type DraftRow } from "../compose";
+import type { Anchor, Plan } from "../plan";
+import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
+
+/** What a dig notice says. Dates arrive in words; text that is "" leaves a blank to write in. */
+export interface NoticeFacts {
+  readonly job: string;
+  readonly place: string;
+  readonly start: string;
+  readonly noticeDays: number;
+  readonly lastNotice: string;
+  readonly noticeOn: string;
+  readonly earliestDig: string;
+  /** "" where the office entered no life of marks. */
+  readonly marksGoodTo: string;
+  /** Days that the count passed over: date in words and name. */
+  readonly holidays: readonly { readonly date: string; readonly name: string }[];
+  readonly warnings: readonly string[];
+  readonly beds: readonly { readonly name: string; readonly areaSqFt: number; readonly extent: string }[];
+  /** The deepest dig of the job: scrape and trench, inches below grade, in words. */
+  readonly deepest: string;
+}
+
+const WIDTHS = [26, 76];
+
+const ASKED: readonly (readonly [label: string, hint: string])[] = [
+  ["Nearest cross street", ""],
+  ["Who calls, phone", ""],
+  ["Work is done for", ""],
+  ["Kind of work", "scraping and trenching by hand for a decorative stone bed and its border"],
+  ["White lining", "outline the dig in white paint or flags before the locators come, if the place asks for it"],
+  ["Ticket number", ""],
+  ["Members answered", ""],
+];
+
+/**
+ * The dig notice: by when to give it, from when to dig, how long marks are good, and what the locators will ask. It says
+ * that the ticket and the law of the place rule over the count. 49 CFR 196.103: use the one-call system before digging,
+ * wait for the marks, and dig with regard to them.
+ */
+export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan {
+  const { job, place, start, noticeDays, lastNotice, noticeOn, earliestDig, marksGoodTo, deepest } = facts;
+  const rows: DraftRow[] = [
+    titleLine(`Dig notice${job ? `: ${job}` : ""}`),
+    {
+      cells: [
+        textCell("First", "label"),
+        textCell("Call 811 before any digging. The ticket and the law of the place rule over this count.", "wrapped"),
+      ],
+    },
+    ...facts.warnings.map(
+      (warning): DraftRow => ({ cells: [textCell("Mind", "warning"), textCell(warning, "wrapped")] }),
+    ),
+    blankLine,
+    headingLine("Days", ""),
+    factLine("Wished start", start),
+    factLine("Full working days", `${noticeDays}, the day of notice not counted`),
+    factLine("Give notice by", lastNotice),
+    factLine("Notice on", noticeOn),
+    factLine("Dig from", earliestDig),
+    factLine("Marks are good to", marksGoodTo),
+    ...facts.holidays.map(({ date, name }) => factLine("Not counted", `${date}: ${name}`)),
+    blankLine,
+    headingLine("What the locators will ask", ""),
+    factLine("Place of the dig", place),
+    ...facts.beds.map(({ name, areaSqFt, extent }) =>
+      factLine(name || "Bed", `about ${Math.round(areaSqFt)} sq ft, ${extent}`),
+    ),
+    factLine("Depth below grade", deepest),
+    ...ASKED.map(([label, hint]) => factLine(label, hint)),
+    blankLine,
+    headingLine("On the day", ""),
+    ...ON_THE_DAY.map((text): DraftRow => ({ cells: [textCell("☐", "checkBox"), textCell(text, "wrapped")] })),
+  ];
+  return { ...compose("dig notice", rows, WIDTHS, at), page: pageOf(paper) };
+}
+
+/** Common practice and 49 CFR 196.103; widths of the zone beside marks differ by place. */
+const ON_THE_DAY = [
+  "All members of the ticket have answered: marked, or clear.",
+  "Marks are photographed before the first cut.",
+  "Beside marks dig by hand, as wide on either side as the law of the place says.",
+  "Private lines (yard lights, sprinklers, gas to a grill) are not marked by the locators: asked of the owner.",
+  "A nick, a smell of gas or a bare cable: stop, keep people away, call the emergency number and the utility.",
+];
