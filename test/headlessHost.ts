@@ -9,6 +9,7 @@ import { createCustomFunctions } from "../src/practice/functions/customFunctions
 import type { AssociatedFunction, FunctionsFile } from "../src/practice/functions/metadata";
 import { readAddress } from "../src/practice/grid/a1";
 import { Grid } from "../src/practice/grid/grid";
+import type { OpenGrid } from "../src/practice/grid/library";
 import { openGrid } from "../src/practice/grid/openGrid";
 import type { Area, CellContent, CellInput } from "../src/practice/grid/port";
 import { emptyOffice, type PracticeOffice } from "../src/practice/grid/practiceOffice";
@@ -38,7 +39,7 @@ export interface HostOptions {
   /** What stands before the dot in a function's name. "BED" where left out. */
   readonly namespace?: string;
   /** A workbook that was saved, in place of the office. */
-  readonly kept?: KeptWorkbook;
+  readonly kept?: Partial<KeptWorkbook>;
 }
 
 type KeptWorkbook = Core.IWorkbookData;
@@ -50,6 +51,8 @@ export interface HeadlessHost {
   readonly Office: typeof Office;
   readonly CustomFunctions: typeof CustomFunctions;
   readonly grid: Grid;
+  /** What the grid is made of. */
+  readonly open: OpenGrid;
   /** How many requests reached the host so far. */
   readonly syncCount: number;
   /** The files that the host gave to the person, in their order. */
@@ -125,6 +128,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
   return {
     ...globals,
     grid,
+    open,
     handed,
     save: () => open.workbook.save(),
     get syncCount() {

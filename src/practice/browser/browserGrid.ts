@@ -9,16 +9,19 @@ import listWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import * as drawing from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { Grid } from "../grid/grid";
+import type { OpenGrid } from "../grid/library";
 import { openGrid } from "../grid/openGrid";
 import type { PracticeOffice } from "../grid/practiceOffice";
 import { giveReasons } from "./errorNotes";
 import { closeStaleSuggestions } from "./suggestions";
 
-export type KeptWorkbook = core.IWorkbookData;
+export type KeptWorkbook = Partial<core.IWorkbookData>;
 
 /** A grid on the page, and how to take a copy of its workbook. */
 export interface BrowserGrid {
   readonly grid: Grid;
+  /** What the grid is made of, for what reads and makes files of it. */
+  readonly open: OpenGrid;
   readonly save: () => KeptWorkbook;
 }
 
@@ -61,5 +64,5 @@ export function createBrowserGrid(
   const grid = new Grid(open, () => editor.isVisible().visible);
   closeStaleSuggestions(injector);
   giveReasons(injector.get(sheets.CellAlertManagerService), grid);
-  return { grid, save: () => open.workbook.save() };
+  return { grid, open, save: () => open.workbook.save() };
 }
