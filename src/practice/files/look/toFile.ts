@@ -1,0 +1,66 @@
+import type { IStyleData } from "@univerjs/core";
+import type { Alignment, Fill, Font, Style } from "exceljs";
+import type { GridLibrary } from "../../grid/library";
+import type { CellLook } from "../../grid/port";
+import { lookFrom } from "../../grid/styles";
+import { bordersToFile } from "./borderLines";
+import { plainFont } from "./plainFont";
+
+/** A file's style for one of the grid. */
+export function styleToFile(library: GridLibrary, style: IStyleData): Partial<Style> {
+  const look = lookFrom(library, style);
+  const alignment = alignmentOf(look);
+  const borders = style.bd ? bordersToFile(style.bd, argb) : {};
+  return {
+    numFmt: look.numberFormat,
+    font: { ...fontOf(look), ...(style.st?.s === 1 && { strike: true }) },
+    ...(look.fill && {
+      fill: { type: "pattern", pattern: "solid", fgColor: { argb: argb(look.fill) } } satisfies Fill,
+    }),
+    ...(Object.keys(borders).length > 0 && { border: borders }),
+    ...(Object.keys(alignment).length > 0 && { alignment }),
+  };
+}
+
+function fontOf({ fontName, fontSize, bold, italic, underline, fontColor }: CellLook): Partial<Font> {
+  return {
+    name: fontName ?? plainFont.name,
+    size: fontSize ?? plainFont.size,
+    ...(bold && { bold }),
+    ...(italic && { italic }),
+    ...(underline && { underline }),
+    ...(fontColor && { color: { argb: argb(fontColor) } }),
+  };
+}
+
+function alignmentOf({ horizontal, vertical, wrap, indent }: CellLook): Partial<Alignment> {
+  return {
+    ...(horizontal !== "General" && { horizontal: across[horizontal] }),
+    ...(vertical !== "Bottom" && { vertical: down[vertical] }),
+    ...(wrap && { wrapText: true }),
+    ...(indent > 0 && { indent, ...(horizontal === "General" && { horizontal: "left" as const }) }),
+  };
+}
+
+const across = { Left: "left", Center: "center", Right: "right" } as const;
+const down = { Top: "top", Center: "middle" } as const;
+
+/** The grid's colours are HTML's, or `rgb(…)` where a person picked one. */
+export function argb(color: string): string {
+  const hex =
+    /^#([\da-f]{6})/i.exec(color)?.[1] ??
+    /^#([\da-f])([\da-f])([\da-f])$/i
+      .exec(color)
+      ?.slice(1)
+      .map((one) => one + one)
+      .join("");
+  if (hex) return `FF${hex.toUpperCase()}`;
+  const parts = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/.exec(color)?.slice(1) ?? [];
+  return `FF${[0, 1, 2]
+    .map((place) =>
+      Math.min(255, Number(parts[place] ?? 0))
+        .toString(16)
+        .padStart(2, "0"),
+    )
+    .join("")}`.toUpperCase();
+}
