@@ -34,6 +34,7 @@ export const looks: Readonly<Record<LookName, Look>> = {
   caution: { color: "#1B1B1B" },
   wrapped: { color: "#1B1B1B", wrap: true },
   topNumber: { color: "#1B1B1B", align: "Right", top: true },
+  topTotal: { color: "#1B1B1B", align: "Right", bold: true, top: true },
   /** A line to write on. */
   blankToFill: { ruleBelow: "#5A635E" },
   checkBox: { color: "#1B1B1B", align: "Right", size: 13 },

@@ -18,6 +18,7 @@ export type LookName =
   | "warning"
   | "wrapped"
   | "topNumber"
+  | "topTotal"
   | "blankToFill"
   | "checkBox"
   | "caution";
@@ -28,6 +29,7 @@ export const numberFormats = {
   two: "#,##0.00",
   money: "#,##0.00",
   share: "0.0%",
+  date: "yyyy-mm-dd",
 } as const;
 export type FormatName = keyof typeof numberFormats;
 
