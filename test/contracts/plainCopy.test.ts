@@ -165,6 +165,27 @@ describe("where it goes", () => {
     expect(host.formula("Jobs!C10")).toBe("=SUM(D4:D5)");
   });
 
+  test.each(["formulas", "values only"] as const)("with its looks, widths and merged cells, in %s", async (mode) => {
+    await Excel.run(async (context) => {
+      const jobs = context.workbook.worksheets.getItem("Jobs");
+      jobs.getRange("B3").format.columnWidth = 120;
+      jobs.getRange("A1:C1").merge();
+      await context.sync();
+    });
+    await select("Jobs", "A1");
+    expect(await writeCopy(await readSource("sheet"), mode, newSheet)).toMatchObject({ done: true });
+    const [jobs, copy] = [(await everything())[0]!, (await everything()).at(-1)!];
+    expect(copy.looks.slice(0, 6)).toEqual(jobs.looks.slice(0, 6));
+    expect(copy.widths[1]).toBeCloseTo(jobs.widths[1]!, 1);
+    const merged = await Excel.run(async (context) => {
+      const areas = context.workbook.worksheets.getItem(copy.name).getRange("A1:H16").getMergedAreasOrNullObject();
+      areas.load("address");
+      await context.sync();
+      return areas.address;
+    });
+    expect(merged).toMatch(/A1:C1$/);
+  });
+
   test("never over anything: it names what is in the way", async () => {
     await select("Jobs", "B3:D6");
     const before = await everything();
