@@ -6,16 +6,6 @@ import { insertPlan } from "../src/workbook/insert";
 export async function insertRates(): Promise<string> {
   const inserted = await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" });
   if (!inserted.done) throw new Error("a new sheet is free");
-  await Excel.run(async (context) => {
-    const { names, worksheets } = context.workbook;
-    names.load("items/name");
-    await context.sync();
-    if (names.items.length > 0) return;
-    const sheet = worksheets.getItem(inserted.sheetName);
-    for (const { name, area } of ratesSheet({ row: 0, column: 0 }).names ?? [])
-      names.add(name, sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns));
-    await context.sync();
-  });
   return inserted.sheetName;
 }
 

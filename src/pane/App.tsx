@@ -4,6 +4,7 @@ import { EstimateScreen } from "./EstimateScreen";
 
 /** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
 const fetched = {
+  rates: async () => (await import(/* webpackChunkName: "rates" */ "./rates/RatesScreen")).RatesScreen,
   check: async () => (await import(/* webpackChunkName: "check" */ "./check/CheckScreen")).CheckScreen,
   explain: async () => (await import(/* webpackChunkName: "explain" */ "./explain/ExplainScreen")).ExplainScreen,
   copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
@@ -14,6 +15,7 @@ type Screen = "estimate" | keyof typeof fetched;
 
 const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
   { screen: "estimate", label: "Estimate a bed" },
+  { screen: "rates", label: "Rates" },
   { screen: "check", label: "Check the sheets" },
   { screen: "explain", label: "Explain a cell" },
   { screen: "copy", label: "Copy for others" },
@@ -38,7 +40,7 @@ export function App() {
       </nav>
       {/* The form keeps what was typed while another screen shows. */}
       <div class="screen" hidden={screen !== "estimate"}>
-        <EstimateScreen />
+        <EstimateScreen onShowRates={() => setScreen("rates")} />
       </div>
       {screen !== "estimate" && <Fetched key={screen} screen={screen} />}
     </>

@@ -1,11 +1,13 @@
 import { borderChoices, type Choice, fabricChoices, stoneChoices } from "../quantities/bed/choices";
 import type { FieldKey } from "../quantities/bed/fields";
 import { type BedForm, textOf } from "../quantities/bed/form";
+import { isRate } from "../quantities/bed/rates";
 import { Select } from "./Select";
 
 interface ChoicesProps {
   readonly form: BedForm;
-  readonly onFill: (fills: Readonly<Partial<Record<FieldKey, string>>>) => void;
+  /** Fills fields; undefined gives one back to the office's rate. */
+  readonly onFill: (fills: Readonly<Partial<Record<FieldKey, string | undefined>>>) => void;
 }
 
 /** Which stone, border and roll: each fills the fields further down, which stay open to change. */
@@ -13,28 +15,47 @@ export function Choices({ form, onFill }: ChoicesProps) {
   return (
     <section aria-labelledby="choices-heading">
       <h2 id="choices-heading">Stone, border, fabric</h2>
-      <ChoiceSelect label="Stone" choices={stoneChoices} form={form} onFill={onFill} />
+      <ChoiceSelect label="Stone" choices={[...stoneChoices, ...ownStones(form)]} form={form} onFill={onFill} />
       <ChoiceSelect label="Border" choices={borderChoices} form={form} onFill={onFill} />
       <ChoiceSelect label="Fabric roll" choices={fabricChoices} form={form} onFill={onFill} />
     </section>
   );
 }
 
+/** Kinds of stone that the office has added to its rates; how large they are is for the person to say. */
+function ownStones({ rates }: BedForm): Choice[] {
+  const ready = new Set(stoneChoices.map(({ fills }) => fills.stone));
+  return (rates?.stones ?? [])
+    .filter(({ name }) => !ready.has(name.toLowerCase()))
+    .map(({ name }) => ({ name: `${name}, from the rates`, fills: { stone: name } }));
+}
+
 const OWN = "own";
+const RATES = "rates";
 
 function ChoiceSelect({ label, choices, form, onFill }: ChoicesProps & { label: string; choices: readonly Choice[] }) {
-  const chosen = choices.find(({ fills }) =>
-    Object.entries(fills).every(([key, text]) => textOf(form, key as FieldKey) === text),
-  );
-  const options = choices.map(({ name }) => ({ value: name, label: name }));
+  const fromRates = form.rates
+    ? [...new Set(choices.flatMap(({ fills }) => Object.keys(fills) as FieldKey[]))].filter(isRate)
+    : [];
+  const followsRates = fromRates.length > 0 && fromRates.every((key) => form.typed[key] === undefined);
+  const chosen = followsRates
+    ? RATES
+    : choices.find(({ fills }) => Object.entries(fills).every(([key, text]) => textOf(form, key as FieldKey) === text))
+        ?.name;
+  const options = [
+    ...(chosen === undefined ? [{ value: OWN, label: "Own values, below" }] : []),
+    ...(fromRates.length > 0 ? [{ value: RATES, label: "As the rates have it" }] : []),
+    ...choices.map(({ name }) => ({ value: name, label: name })),
+  ];
   return (
     <Select
       label={label}
-      value={chosen?.name ?? OWN}
-      options={chosen ? options : [{ value: OWN, label: "Own values, below" }, ...options]}
+      value={chosen ?? OWN}
+      options={options}
       onChoose={(name) => {
         const choice = choices.find((other) => other.name === name);
         if (choice) onFill(choice.fills);
+        else if (name === RATES) onFill(Object.fromEntries(fromRates.map((key) => [key, undefined])));
       }}
     />
   );

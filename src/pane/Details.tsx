@@ -1,5 +1,6 @@
 import { crewFields, depthFields, type FieldKey, moneyFields, supplyFields } from "../quantities/bed/fields";
-import { type BedForm, textOf } from "../quantities/bed/form";
+import { type BedForm, followedRate, textOf } from "../quantities/bed/form";
+import { isRate } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
 import { SOILS } from "../quantities/soil";
 import { STONES } from "../quantities/stone";
@@ -9,6 +10,8 @@ interface DetailsProps {
   readonly form: BedForm;
   readonly problemAt: (place: FormPlace) => string | undefined;
   readonly onType: (field: FieldKey, text: string) => void;
+  /** Gives a field back to the office's rate. */
+  readonly onUseRate: (field: FieldKey) => void;
 }
 
 const groups: readonly { readonly heading: string; readonly note?: string; readonly keys: readonly FieldKey[] }[] = [
@@ -17,10 +20,12 @@ const groups: readonly { readonly heading: string; readonly note?: string; reado
   { heading: "Crew", keys: keysOf(crewFields) },
   {
     heading: "Prices and markups",
-    note: "These prices are invented examples. Type the office's own.",
+    note: "These prices are invented examples. Type the office's own, or insert a sheet of rates.",
     keys: keysOf(moneyFields),
   },
 ];
+
+const FOR_THIS_BED = "From the office's rates. What is typed here holds for this bed alone.";
 
 const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
   stone: STONES.map(({ name }) => name),
@@ -28,13 +33,13 @@ const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
 };
 
 /** Everything with a sensible starting value, closed until somebody wants to change it. */
-export function Details({ form, problemAt, onType }: DetailsProps) {
+export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
   return (
     <section aria-label="Starting values">
       {groups.map(({ heading, note, keys }) => (
         <details key={heading} open={keys.some((key) => problemAt(key)) || undefined}>
           <summary>{heading}</summary>
-          {note && <p class="below">{note}</p>}
+          {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
           <div class="pairs">
             {keys.map((key) => {
               const names = namesOf[key];
@@ -46,6 +51,8 @@ export function Details({ form, problemAt, onType }: DetailsProps) {
                   problem={problemAt(key)}
                   onType={onType}
                   {...(names && { names })}
+                  {...(followedRate(form, key) && { source: "from the rates" })}
+                  {...(form.rates && isRate(key) && form.typed[key] !== undefined && { onUseRate })}
                 />
               );
             })}

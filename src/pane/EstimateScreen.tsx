@@ -1,3 +1,4 @@
+import type { FieldKey } from "../quantities/bed/fields";
 import { cautions } from "../sheets/cautions";
 import type { Place } from "../workbook/place";
 import { Choices } from "./Choices";
@@ -5,13 +6,16 @@ import { Details } from "./Details";
 import { InsertBar } from "./InsertBar";
 import { Measurements } from "./Measurements";
 import { Result } from "./Result";
+import { RatesNote } from "./rates/RatesNote";
+import { useRates } from "./rates/store";
 import { useDrawing } from "./useDrawing";
 import { useForm } from "./useForm";
 import { useInsert } from "./useInsert";
 
 /** Measure a bed, look at what it comes to, and insert it. */
-export function EstimateScreen() {
-  const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = useForm();
+export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
+  const rates = useRates();
+  const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = useForm(rates?.found?.rates);
   const { word, inTheWay, canTakeBack, insert, draw, takeBack, cancel } = useInsert();
   const drawing = useDrawing();
 
@@ -20,7 +24,7 @@ export function EstimateScreen() {
     if (preview.estimate) void insert(form, place, preview.plan && drawing.draw);
     else requestAnimationFrame(focusFirstProblem);
   };
-  const onType = (field: Parameters<typeof problemAt>[0], text: string) => fill({ [field]: text });
+  const onType = (field: FieldKey, text: string) => fill({ [field]: text });
 
   return (
     <>
@@ -32,7 +36,8 @@ export function EstimateScreen() {
       </header>
       <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
       <Choices form={form} onFill={fill} />
-      <Details form={form} problemAt={problemAt} onType={onType} />
+      <RatesNote rates={rates} onShow={onShowRates} />
+      <Details form={form} problemAt={problemAt} onType={onType} onUseRate={(field) => fill({ [field]: undefined })} />
       <Result preview={preview} />
       {shownProblems.length > 0 && (
         <div class="notice trouble" role="alert">

@@ -12,9 +12,12 @@ interface TextFieldProps {
   readonly placeholder?: string | undefined;
   /** Names to choose from; others can be typed, too. */
   readonly names?: readonly string[] | undefined;
+  /** A button below the field. */
+  readonly button?: { readonly label: string; readonly onPress: () => void };
 }
 
-export function TextField({ label, value, onType, unit, note, problem, placeholder, names }: TextFieldProps) {
+export function TextField(props: TextFieldProps) {
+  const { label, value, onType, unit, note, problem, placeholder, names, button } = props;
   const id = useId();
   const below = problem ?? note;
   return (
@@ -46,6 +49,11 @@ export function TextField({ label, value, onType, unit, note, problem, placehold
           {below}
         </span>
       )}
+      {button && (
+        <button type="button" aria-label={`${button.label}: ${label}`} onClick={button.onPress}>
+          {button.label}
+        </button>
+      )}
     </div>
   );
 }
@@ -56,22 +64,28 @@ interface BedFieldProps {
   readonly onType: (field: FieldKey, text: string) => void;
   readonly problem?: string | undefined;
   readonly names?: readonly string[];
+  /** Where the value comes from, where nobody typed it. */
+  readonly source?: string;
+  /** Takes the office's rate instead of what was typed. */
+  readonly onUseRate?: (field: FieldKey) => void;
 }
 
 /** A field of the bed, with what its tape text reads as. */
-export function BedField({ field, value, onType, problem, names }: BedFieldProps) {
+export function BedField({ field, value, onType, problem, names, source, onUseRate }: BedFieldProps) {
   const { label, unit, reads, note } = { note: "", ...fields[field] };
   const isLength = reads === "feet" || reads === "inches";
+  const read = isLength ? readsAs(value, reads === "feet" ? "ft" : "in") : "";
   return (
     <TextField
       label={label}
       value={value}
       unit={unit}
-      note={(isLength && readsAs(value, reads === "feet" ? "ft" : "in")) || note}
+      note={[read || note, source].filter(Boolean).join("; ")}
       problem={problem}
       placeholder={reads === "feet" ? `such as 18' 6"` : undefined}
       names={names}
       onType={(text) => onType(field, text)}
+      {...(onUseRate && { button: { label: "Use the rate", onPress: () => onUseRate(field) } })}
     />
   );
 }

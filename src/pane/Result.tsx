@@ -33,6 +33,11 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
       <p class="price">
         <span>Price</span> <strong>{moneyText(price)}</strong>
       </p>
+      {estimate.taxSum > 0 && (
+        <p class="below">
+          Before tax. Sales tax {moneyText(estimate.taxSum)}; with tax {moneyText(estimate.priceWithTax)}.
+        </p>
+      )}
       {estimate.minimumApplies && <p class="below">The smallest job charge applies.</p>}
       <p class="below">
         Cost with overhead {moneyText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}

@@ -1,7 +1,7 @@
 import { type BedForm, blankForm, ways } from "../quantities/bed/form";
 
 /** The half-typed form outlives a closed pane, in the browser's own storage. */
-const KEY = "Bedrow.form.2";
+const KEY = "Bedrow.form.3";
 
 export function loadDraft(): BedForm {
   try {

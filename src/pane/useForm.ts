@@ -1,16 +1,21 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { type FieldKey, shapeFields } from "../quantities/bed/fields";
 import { type BedForm, blankForm } from "../quantities/bed/form";
+import type { Rates } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
 import { loadDraft, saveDraft } from "./draft";
 import { previewOf } from "./preview";
 
-/** The form with what it comes to. Blanks are named only once the person has tried to insert. */
-export function useForm() {
+/**
+ * The form with what it comes to. Blanks are named only once the person has tried to insert.
+ *
+ * @param rates the office's rates, which stand in the fields that nobody typed into; the draft never keeps them.
+ */
+export function useForm(rates: Rates | undefined) {
   const [form, setForm] = useState<BedForm>(loadDraft);
   const [tried, setTried] = useState(false);
   useEffect(() => saveDraft(form), [form]);
-  const preview = useMemo(() => previewOf(form), [form]);
+  const preview = useMemo(() => previewOf(rates ? { ...form, rates } : form), [form, rates]);
   const shown = preview.problems.filter(({ unfinished }) => tried || !unfinished);
   return {
     form: preview.form,
@@ -19,7 +24,8 @@ export function useForm() {
     problemAt: (place: FormPlace) => shown.find((problem) => problem.place === place)?.message,
     /** Changes the form as typed; what the plan filled in does not count as typed. */
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
-    fill: (typed: Readonly<Partial<Record<FieldKey, string>>>) =>
+    /** What stands in fields as if typed; undefined gives a field back to its rate or starting value. */
+    fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
       setForm((now) => ({ ...now, typed: { ...now.typed, ...typed } })),
     showAll: () => setTried(true),
     /** A new bed keeps what the office chose and forgets what was taped. */

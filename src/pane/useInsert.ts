@@ -1,10 +1,9 @@
 import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
-import { estimateBlock } from "../sheets/estimate/block";
-import { insertPlan } from "../workbook/insert";
 import type { InTheWay, Place } from "../workbook/place";
 import { lastInsert, takeBackLastInsert } from "../workbook/takeBack";
 import { WorkbookTrouble } from "../workbook/trouble";
+import { refreshRates } from "./rates/store";
 
 /** What the pane says about its last deed. */
 export type Word =
@@ -16,6 +15,9 @@ export type Word =
 /** The host keeps a request waiting as long as a cell is open for typing. */
 const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
 const WAITING_AFTER_MS = 2500;
+
+const RATES_CHANGED =
+  "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
 
 const NOTHING: Word = { kind: "none" };
 
@@ -54,7 +56,10 @@ export function useInsert() {
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
-        const inserted = await insertPlan((at) => estimateBlock(form, at), place);
+        // What was shown is what is written.
+        if (await refreshRates()) return { kind: "trouble", text: RATES_CHANGED };
+        const { insertEstimate } = await import(/* webpackChunkName: "insert" */ "./insertEstimate");
+        const inserted = await insertEstimate(form, place);
         if (!inserted.done) {
           setInTheWay(inserted.inTheWay);
           return NOTHING;

@@ -1,0 +1,23 @@
+import type { KnownRates } from "./store";
+import { ratesSummary } from "./summary";
+
+interface RatesNoteProps {
+  readonly rates: KnownRates;
+  readonly onShow: () => void;
+}
+
+/** Where the prices come from, in one line. */
+export function RatesNote({ rates, onShow }: RatesNoteProps) {
+  if (!rates) return null;
+  const { found } = rates;
+  return (
+    <p class="row">
+      <span class="grow below">
+        {found ? ratesSummary(found) : "Example prices: insert a sheet of your own rates."}
+      </span>
+      <button type="button" onClick={onShow}>
+        {found ? "Show the rates" : "Rates…"}
+      </button>
+    </p>
+  );
+}

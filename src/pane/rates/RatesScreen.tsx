@@ -1,0 +1,151 @@
+import { exampleStonePrices } from "../../quantities/bed/examples";
+import { fields } from "../../quantities/bed/fields";
+import { type RateKey, rateLabel } from "../../quantities/bed/rates";
+import { rateSections } from "../../sheets/rates/sections";
+import type { FoundRates } from "../../workbook/readRates";
+import { useRates } from "./store";
+import { examplePrices, rateProblems } from "./summary";
+import { missingRates, useRatesSheet } from "./useRatesSheet";
+
+/** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
+export function RatesScreen() {
+  const rates = useRates();
+  const { word, canTakeBack, insert, addMissing, takeBack, show } = useRatesSheet();
+  const working = word.kind === "working";
+  return (
+    <>
+      <header>
+        <h1>Rates</h1>
+      </header>
+      {rates?.found ? (
+        <Found
+          found={rates.found}
+          disabled={working}
+          onShow={(sheet) => void show(sheet)}
+          onAdd={() => rates.found && void addMissing(rates.found)}
+        />
+      ) : (
+        rates && <None disabled={working} onInsert={() => void insert()} />
+      )}
+      {canTakeBack && (
+        <p class="row">
+          <button type="button" disabled={working} onClick={() => void takeBack()}>
+            Take back
+          </button>
+        </p>
+      )}
+      <p role="status" class={word.kind === "trouble" ? "notice trouble" : "notice"} hidden={word.kind === "none"}>
+        {word.kind === "none" ? "" : word.text}
+      </p>
+    </>
+  );
+}
+
+function None({ disabled, onInsert }: { disabled: boolean; onInsert: () => void }) {
+  return (
+    <>
+      <p>
+        This workbook has no rates yet. They go on a sheet of their own, once: estimates and job rows that are made from
+        then on follow it, and change with it.
+      </p>
+      <p class="row">
+        <button type="button" class="main" disabled={disabled} onClick={onInsert}>
+          Insert the sheet Rates
+        </button>
+      </p>
+      <h2>What it holds at first</h2>
+      <p class="below">Prices and markups are invented examples, and are marked so until you type your own.</p>
+      <details>
+        <summary>Stone by kind</summary>
+        <table>
+          <tbody>
+            {exampleStonePrices.map(({ stone, perTon }) => (
+              <Line key={stone} label={stone} value={perTon} unit={fields.stoneCost.unit} />
+            ))}
+          </tbody>
+        </table>
+        <p class="below">and rows for kinds of your own, with their weight</p>
+      </details>
+      {rateSections.map(({ heading, rates }) => (
+        <details key={heading}>
+          <summary>{heading}</summary>
+          <table>
+            <tbody>
+              {(Object.keys(rates) as RateKey[]).map((key) => (
+                <Line key={key} label={rateLabel(key)} value={fields[key].initial} unit={fields[key].unit} />
+              ))}
+            </tbody>
+          </table>
+        </details>
+      ))}
+    </>
+  );
+}
+
+function Line({ label, value, unit }: { label: string; value: string; unit: string }) {
+  return (
+    <tr>
+      <th scope="row">{label}</th>
+      <td class="number">
+        {value} {unit === "share" ? "" : unit}
+      </td>
+    </tr>
+  );
+}
+
+interface FoundProps {
+  readonly found: FoundRates;
+  readonly disabled: boolean;
+  readonly onShow: (sheet: string) => void;
+  readonly onAdd: () => void;
+}
+
+function Found({ found, disabled, onShow, onAdd }: FoundProps) {
+  const [problems, examples] = [rateProblems(found), examplePrices(found)];
+  const { keys, stones } = missingRates(found);
+  const missing = keys.length + (stones ? 1 : 0);
+  return (
+    <>
+      {found.sheets.map((sheet) => (
+        <p class="row" key={sheet}>
+          <span class="grow">The rates stand on {sheet}.</span>
+          <button type="button" class="main" disabled={disabled} onClick={() => onShow(sheet)}>
+            Go to {sheet}
+          </button>
+        </p>
+      ))}
+      {problems.length > 0 && (
+        <div class="notice trouble">
+          <p>Estimates that need these have no price until they are mended:</p>
+          <ul>
+            {problems.map((problem) => (
+              <li key={problem}>{problem}</li>
+            ))}
+          </ul>
+          {missing > 0 && (
+            <button type="button" disabled={disabled} onClick={onAdd}>
+              Add {missing === 1 ? "the missing row" : `the ${missing} missing rows`} below
+            </button>
+          )}
+        </div>
+      )}
+      {examples.length > 0 ? (
+        <>
+          <h2>Still examples</h2>
+          <p class="below">Invented; estimates that use them say so. Type your own on the sheet.</p>
+          <ul>
+            {examples.map((label) => (
+              <li key={label}>{label}</li>
+            ))}
+          </ul>
+        </>
+      ) : (
+        <p>Every price and markup is your own.</p>
+      )}
+      <p class="below">
+        A change on the sheet goes into every estimate and row that follows it. What was typed over in one stays as it
+        is.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,142 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, type Practice, picture } from "./openPractice";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser);
+  page = practice.page;
+});
+afterAll(() => browser.close());
+
+/** What a cell shows, read as the product itself reads it. */
+function value(address: string): Promise<unknown> {
+  return page.evaluate(
+    (at) =>
+      Excel.run(async (context) => {
+        const [sheet = "", cells] = at.split("!");
+        const range = context.workbook.worksheets.getItem(sheet).getRange(cells);
+        range.load("values");
+        await context.sync();
+        return range.values[0]?.[0];
+      }),
+    address,
+  );
+}
+
+/** The cell of a name, as `Rates!B27`. */
+function cellOf(name: string): Promise<string> {
+  return page.evaluate(
+    (wanted) =>
+      Excel.run(async (context) => {
+        const range = context.workbook.names.getItem(wanted).getRange();
+        range.load("address");
+        await context.sync();
+        return range.address;
+      }),
+    name,
+  );
+}
+
+function select(address: string): Promise<void> {
+  return page.evaluate(
+    (at) =>
+      Excel.run(async (context) => {
+        const [sheet = "", cells] = at.split("!");
+        const worksheet = context.workbook.worksheets.getItem(sheet);
+        worksheet.activate();
+        worksheet.getRange(cells).select();
+        await context.sync();
+      }),
+    address,
+  );
+}
+
+/** Types into a cell with the keyboard, as a person does. */
+async function typeInto(address: string, text: string): Promise<void> {
+  await select(address);
+  const grid = await page.locator("#practice-grid").boundingBox();
+  if (!grid) throw new Error("The grid is not on the screen.");
+  await page.mouse.click(grid.x + 90, grid.y + grid.height / 2);
+  await page.keyboard.press("Escape");
+  await select(address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+const screen = (name: string) => page.getByRole("navigation").getByRole("button", { name, exact: true });
+
+/** Where in the first column of the sheet Estimate a label stands. */
+async function rowOf(label: string): Promise<number> {
+  for (let row = 1; row < 140; row++) if ((await value(`Estimate!A${row}`)) === label) return row;
+  throw new Error(`No row is labelled ${label}.`);
+}
+
+describe("the office's rates, in the practice workbook", () => {
+  test("are shown before they are written, and go on a sheet of their own", async () => {
+    await page.getByText("Example prices: insert a sheet of your own rates.").waitFor();
+    await screen("Rates").click();
+    await page.getByText("Hauling and dump fees").click();
+    await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
+    await picture(page, "rates-before");
+    await page.getByRole("button", { name: "Insert the sheet Rates" }).click();
+    await page.getByText(/The rates stand on Rates at A1/).waitFor();
+    expect(await value(await cellOf("Rate_fabric_roll"))).toBe(64);
+    await page.getByText("Still examples").waitFor();
+    expect(await page.getByRole("button", { name: "Insert the sheet Rates" }).count()).toBe(0);
+    await picture(page, "rates-inserted");
+  });
+
+  test("an estimate follows them, and says that they are examples", async () => {
+    await screen("Estimate a bed").click();
+    await page.getByText(/Prices from the sheet Rates; \d+ are still examples/).waitFor();
+    await page.getByLabel("Bed name").fill("Front walk");
+    await page.getByLabel("Length", { exact: true }).fill("41");
+    await page.getByLabel("Width", { exact: true }).fill("9");
+    await select("Estimate!A4");
+    await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
+    await page.getByText("The estimate stands on Estimate at A4").waitFor();
+    expect(await value("Estimate!E5")).toBe("uses example prices until the office types its own");
+    await select("Estimate!A4");
+    await picture(page, "rates-block");
+  });
+
+  test("a price that is changed there changes the estimate and the pane, and is no example any more", async () => {
+    const row = await rowOf("Fabric rolls");
+    const before = Number(await value("Estimate!B5"));
+    await typeInto(await cellOf("Rate_fabric_roll"), "95");
+    await expect.poll(() => value(`Estimate!D${row}`)).toBe(95);
+    expect(await value(`Estimate!I${row}`)).toBe("");
+    const after = Number(await value("Estimate!B5"));
+    expect(after).toBeGreaterThan(before);
+    await expect
+      .poll(async () => Number((await page.locator(".price strong").textContent())?.replace(",", "")))
+      .toBeCloseTo(after, 2);
+  });
+
+  test("a price that is damaged there leaves no price, and words in its place", async () => {
+    const row = await rowOf("Fabric rolls");
+    await typeInto(await cellOf("Rate_fabric_roll"), "ask Dale");
+    await expect.poll(() => value(`Estimate!D${row}`)).toBe("no rate");
+    expect(await value(`Estimate!I${row}`)).toBe("rate is text, no number");
+    expect(await value("Estimate!B5")).toBe("#VALUE!");
+    expect(await value("Estimate!E5")).toBe("No price: a rate is missing or damaged; its row says why.");
+    await select(`Estimate!A4`);
+    await page.getByText(/1 rate is missing or damaged/).waitFor();
+    await picture(page, "rates-damaged");
+    await page.getByRole("button", { name: "Show the rates" }).click();
+    await page.getByText(/Fabric roll, price \(Rates\) arrived as “ask Dale”/).waitFor();
+    await page.getByRole("button", { name: "Go to Rates" }).click();
+    await picture(page, "rates-trouble");
+    await typeInto(await cellOf("Rate_fabric_roll"), "95");
+    await expect.poll(() => value("Estimate!B5")).toBeTypeOf("number");
+  });
+
+  test("asks nobody outside, and meets no error", () => {
+    expect(practice.outside).toEqual([]);
+    expect(practice.errors).toEqual([]);
+  });
+});
