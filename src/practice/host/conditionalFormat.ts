@@ -4,6 +4,7 @@ import { hostColor } from "./color";
 import { refuse } from "./error";
 import type { Members } from "./mirror";
 import { Placed } from "./placed";
+import { RangeAreas } from "./rangeAreas";
 import type { RequestContext } from "./requestContext";
 
 type Change = (location: string, part: Partial<ShadingRule>) => void;
@@ -92,7 +93,7 @@ class Font extends ClientObject implements Members<Excel.ConditionalRangeFont, "
 /** A rule by which cells are dressed where a formula holds. */
 export class ConditionalFormat
   extends Placed<Shading>
-  implements Members<Excel.ConditionalFormat, "delete" | "id" | "isNullObject">
+  implements Members<Excel.ConditionalFormat, "delete" | "getRanges" | "id" | "isNullObject">
 {
   readonly custom: { readonly rule: Rule; readonly format: { readonly fill: Fill; readonly font: Font } };
   private current: ShadingRule | undefined;
@@ -127,6 +128,11 @@ export class ConditionalFormat
 
   get type(): "Custom" {
     return this.loadedValue("type");
+  }
+
+  /** The cells that the rule dresses. */
+  getRanges(): RangeAreas {
+    return new RangeAreas(this.context, "ConditionalFormat.getRanges", () => [this.place.area]);
   }
 
   delete(): void {

@@ -1,0 +1,42 @@
+import { MOST_OFFICE_FILES } from "./limits";
+
+const INDEX_FORMAT = "bedrow-template-index";
+const INDEX_VERSION = 1;
+/** Files of the folder itself: no folders, no addresses. */
+const FILE = /^[A-Za-z0-9][A-Za-z0-9 ._-]{0,78}\.json$/;
+
+export type OfficeIndex =
+  | { readonly ok: true; readonly files: readonly string[] }
+  | { readonly ok: false; readonly why: string };
+
+/**
+ * Reads the list of templates that an office offers to everybody.
+ *
+ * @param text of the file `templates/index.json` beside the add-in.
+ * @example readOfficeIndex('{"format":"bedrow-template-index","version":1,"templates":["front-bed.json"]}')
+ */
+export function readOfficeIndex(text: string): OfficeIndex {
+  const { format, version, templates } = parsed(text);
+  if (format !== INDEX_FORMAT) return refused("is no list of templates, or damaged");
+  if (version !== INDEX_VERSION) return refused("is written in a version that this add-in does not read");
+  if (!Array.isArray(templates)) return refused("names no templates");
+  const wrong = templates.find((file) => typeof file !== "string" || !FILE.test(file) || file === "index.json");
+  if (wrong !== undefined) {
+    return refused(`names ${JSON.stringify(wrong).slice(0, 80)}, which is no file of the folder itself`);
+  }
+  if (templates.length > MOST_OFFICE_FILES) return refused(`names more than ${MOST_OFFICE_FILES} templates`);
+  return { ok: true, files: [...new Set(templates as string[])] };
+}
+
+function refused(why: string): OfficeIndex {
+  return { ok: false, why: `The office's list of templates (templates/index.json) ${why}.` };
+}
+
+function parsed(text: string): Record<string, unknown> {
+  try {
+    const content: unknown = JSON.parse(text.replace(/^\uFEFF/, ""));
+    return typeof content === "object" && content !== null ? (content as Record<string, unknown>) : {};
+  } catch {
+    return {};
+  }
+}
