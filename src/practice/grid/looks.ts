@@ -29,6 +29,11 @@ export class GridLooks implements LooksPort {
     return borderFrom(style.bd?.[edgeKeys[edge]]);
   }
 
+  borders(sheetId: string, row: number, column: number): Record<Edge, Border> {
+    const { bd } = worksheetOf(this.grid, sheetId).getComposedCellStyle(row, column);
+    return { top: borderFrom(bd?.t), bottom: borderFrom(bd?.b), left: borderFrom(bd?.l), right: borderFrom(bd?.r) };
+  }
+
   setBorder(area: Area, edge: Edge, border: Border): void {
     setStyle(this.grid, area, "bd", { [edgeKeys[edge]]: borderTo(border) });
   }

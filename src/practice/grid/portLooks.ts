@@ -36,6 +36,8 @@ export interface LooksPort {
   /** The same cell by cell; `looks` has the shape of `area`, and undefined leaves a cell alone. */
   setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void;
   border(sheetId: string, row: number, column: number, edge: Edge): Border;
+  /** All four borders of a cell. */
+  borders(sheetId: string, row: number, column: number): Readonly<Record<Edge, Border>>;
   setBorder(area: Area, edge: Edge, border: Border): void;
   /** The same cell by cell; edges that are left out are left alone. */
   setBorders(area: Area, borders: (CellBorders | undefined)[][]): void;

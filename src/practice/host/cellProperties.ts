@@ -8,8 +8,6 @@ import { borderStyles, borderWeights } from "./rangeBorders";
 type Format = Excel.CellPropertiesFormat;
 type Asked = Excel.CellPropertiesLoadOptions;
 
-const edges: readonly Edge[] = ["top", "bottom", "left", "right"];
-
 /**
  * How each cell of an area looks, in the host's words; only what was asked for.
  *
@@ -27,8 +25,7 @@ export function cellProperties(looks: LooksPort, area: Area, asked: Asked): Exce
     const look = looks.read(area.sheetId, row, column);
     const picked = pick(formatOf(look), { ...alignment, fill, font });
     if (Object.keys(borders).length === 0) return { format: picked };
-    const drawn = edges.map((edge) => {
-      const border = looks.border(area.sheetId, row, column, edge);
+    const drawn = Object.entries(looks.borders(area.sheetId, row, column)).map(([edge, border]) => {
       return [edge, pick({ ...border, color: hostColor(border.color) }, borders)];
     });
     return { format: { ...picked, borders: Object.fromEntries(drawn) } };
