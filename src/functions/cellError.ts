@@ -18,6 +18,7 @@ export function cellError(reason: unknown): CustomFunctions.Error {
  * @throws Problem where the arithmetic overflowed.
  */
 export function sound(answer: number): number {
-  if (answer >= 0 && answer <= Number.MAX_VALUE) return answer;
+  // + 0 makes a plain 0 of a -0 that somebody typed.
+  if (answer >= 0 && answer <= Number.MAX_VALUE) return answer + 0;
   throw new Problem("value", messages.overflow());
 }

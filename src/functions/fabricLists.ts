@@ -1,8 +1,5 @@
-import { layoutMessages } from "../layout/messages";
 import { rectanglePins } from "../layout/pinPattern";
 import { fabricCuts } from "../quantities/fabricRolls";
-import { pins } from "../quantities/pins";
-import { Problem } from "../quantities/problem";
 import { cellError } from "./cellError";
 import { feet, inches, inchesOrZero } from "./read";
 import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
@@ -68,24 +65,16 @@ export function PIN_MAP(
   bay_ft?: unknown,
 ): unknown[][] {
   try {
-    const bed = [
+    const map = rectanglePins(
       feet(length, "length"),
       feet(width, "width"),
       feet(roll_width, "roll_width"),
       inchesOrZero(overlap_in, "overlap_in"),
-    ] as const;
-    const spacing = inches(spacing_in, "spacing_in", USUAL_PIN_SPACING_IN);
-    const bay = feet(bay_ft, "bay_ft", USUAL_BAY_FT);
-    refuseTooMany(pins(...bed, spacing, 0, bay));
-    return [["x, ft", "y, ft"], ...rectanglePins(...bed, spacing, bay).map(({ x, y }) => [x, y])];
+      inches(spacing_in, "spacing_in", USUAL_PIN_SPACING_IN),
+      feet(bay_ft, "bay_ft", USUAL_BAY_FT),
+    );
+    return [["x, ft", "y, ft"], ...map.map(({ x, y }) => [x, y])];
   } catch (reason) {
     throw cellError(reason);
   }
-}
-
-/** Pins that a list shows at most: beyond it a unit is wrong, and no sheet has the rows. */
-const MOST_PINS = 100_000;
-
-function refuseTooMany(count: number): void {
-  if (!(count <= MOST_PINS)) throw new Problem("value", layoutMessages.tooMuch("pins", count, MOST_PINS), "length");
 }

@@ -65,10 +65,12 @@ export function summaryOf({ outline, areaSqFt, fabric: { counts } }: Laid): (str
   return [HEADINGS, [areaSqFt, ringLength(outline.ring), strips, fabricSqFt, rolls, seamLengthFt, pins]];
 }
 
+// A place turned back from the strips' frame may be -0, which no cell should show: + 0 makes a plain 0 of it.
+
 /** The lengths to cut, a piece a row. */
 export function cutsOf({ fabric }: Laid): (string | number)[][] {
   const rows = fabric.cuts.flatMap(({ number, strip, pieces }) =>
-    pieces.map(({ roll, startsAtFt, lengthFt }, piece) => [number, strip, piece + 1, roll, startsAtFt, lengthFt]),
+    pieces.map(({ roll, startsAtFt, lengthFt }, piece) => [number, strip, piece + 1, roll, startsAtFt + 0, lengthFt]),
   );
   return [["Cut", "Strip", "Piece", "Roll", "Starts at, ft", "Length, ft"], ...rows];
 }
@@ -76,5 +78,5 @@ export function cutsOf({ fabric }: Laid): (string | number)[][] {
 /** Every pin, with why it stands there. */
 export function pinsOf({ fabric }: Laid): (string | number)[][] {
   const why = { corner: "corner", edge: "edge", cutOut: "cut-out", seam: "overlap", lap: "end lap", row: "row" };
-  return [["x, ft", "y, ft", "Stands at"], ...fabric.pins.map(({ x, y, kind }) => [x, y, why[kind]])];
+  return [["x, ft", "y, ft", "Stands at"], ...fabric.pins.map(({ x, y, kind }) => [x + 0, y + 0, why[kind]])];
 }

@@ -3,6 +3,7 @@ import type { Bed } from "./bed";
 import { checkCutOuts } from "./checkCutOuts";
 import { checkRing } from "./checkRing";
 import { cutOutsOf } from "./cutOuts";
+import { refuseEndless } from "./limits";
 import { layoutMessages as messages } from "./messages";
 import { type Outline, ringOf } from "./outline";
 import { rectangleRuns } from "./rectangleRuns";
@@ -18,6 +19,7 @@ import { widthsRuns } from "./widthsRuns";
  * @example outlineOf({ kind: "rectangle", lengthFt: 18.5, widthFt: 5 }).ring.points.length // 4
  */
 export function outlineOf(bed: Bed): Outline {
+  refuseEndless(bed);
   const outline = { ring: ringOf(withBorder(bed, runsOf(bed)), 1), cutOuts: cutOutsOf(bed) };
   checkCutOuts(outline);
   return outline;

@@ -1,6 +1,7 @@
-import { pinGrid } from "../quantities/pins";
+import { pins as countPins, pinGrid } from "../quantities/pins";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
+import { refusePins } from "./limits";
 import type { Pin } from "./pinBoard";
 import { SAME_FT } from "./plane";
 
@@ -41,6 +42,7 @@ export function bayLevels(low: number, high: number, bays: number): { lines: num
  * @param rollWidthFt more than 0; overlap 0 or more inches, less than the roll is wide.
  * @param spacingIn from row to row at most; bays are at most `bayFt` wide.
  * @returns row by row, from x = 0.
+ * @throws Problem where they are more than any bed takes.
  * @example rectanglePins(12, 12, 12, 0, 18, 3).length // 41
  */
 export function rectanglePins(
@@ -51,6 +53,7 @@ export function rectanglePins(
   spacingIn = 12,
   bayFt = 4,
 ): Pin[] {
+  refusePins(countPins(lengthFt, widthFt, rollWidthFt, overlapIn, spacingIn, 0, bayFt));
   const { strips, bays, intervals } = pinGrid(lengthFt, widthFt, rollWidthFt, overlapIn, spacingIn, bayFt);
   const overlapFt = overlapIn / INCHES_PER_FOOT;
   const seams = Array.from({ length: strips - 1 }, (_, i) => (i + 1) * (rollWidthFt - overlapFt) + overlapFt / 2);

@@ -3,11 +3,12 @@ import { wholeUp } from "../quantities/whole";
 import { isOn } from "./boundary";
 import { type Chain, chainsOf, cornersOf, pointAlong } from "./chains";
 import type { FabricPlan } from "./fabric";
+import { refusePins, refusePlaces } from "./limits";
 import type { FabricRules } from "./options";
 import { isRectangle, type Outline } from "./outline";
 import { type Pin, PinBoard } from "./pinBoard";
 import { bayLevels, intervalsOver, pinRows, rectanglePins } from "./pinPattern";
-import { distance, type Point, SAME_FT, toFrame } from "./plane";
+import { type Bounds, boundsOf, distance, type Point, SAME_FT, toFrame } from "./plane";
 import { endLapsOf, type LapLine, seamLevels, seamsOf } from "./seams";
 import { crossings } from "./stretches";
 
@@ -26,10 +27,13 @@ export function placePins(outline: Outline, plan: FabricPlan, rules: FabricRules
   const board = new PinBoard(spacing * CLEAR_SHARE);
   const chains = chainsOf(plan.boundary);
   const laps = endLapsOf(plan, rules.endLapFt);
+  const seams = seamsOf(plan);
+  const pinnedFt = total(chains.map(({ lengthFt }) => lengthFt)) + total([...seams, ...laps].map(lengthOf));
+  refusePins(pinnedFt / spacing, plan.boundary.length);
   if (isPlain(outline, plan)) {
     const cutOuts = chains.filter(({ ring }) => ring > 0);
     for (const chain of cutOuts) pinChain(board, chain, spacing);
-    const pattern = patternInBed(plan, rules);
+    const pattern = patternInBed(plan, chains, rules);
     for (const pin of pattern.filter(({ kind }) => kind !== "row")) board.add(pin, pin.kind);
     for (const lap of laps) pinLine(board, lap, spacing);
     const loose = pattern.filter(({ kind }) => kind === "row");
@@ -39,12 +43,15 @@ export function placePins(outline: Outline, plan: FabricPlan, rules: FabricRules
     return board.pins;
   }
   for (const chain of chains) for (const at of cornersOf(chain)) board.add(pointAlong(chain, at), "corner");
-  const seams = seamsOf(plan);
   for (const line of [...seams, ...laps]) pinLine(board, line, spacing);
   for (const chain of chains) pinChain(board, chain, spacing);
   fillRows(board, plan, seams, rules);
   return board.pins;
 }
+
+const total = (lengths: readonly number[]) => lengths.reduce((sum, length) => sum + length, 0);
+
+const lengthOf = ({ stretch }: LapLine) => stretch.to - stretch.from;
 
 /** Whether the outline is a rectangle that lies square to its strips. */
 function isPlain({ ring }: Outline, { frame, reach, bands }: FabricPlan): boolean {
@@ -58,15 +65,16 @@ function isPlain({ ring }: Outline, { frame, reach, bands }: FabricPlan): boolea
 }
 
 /** The pattern of BED.PINS over a rectangle, without what would stand within a cut-out. */
-function patternInBed({ boundary, reach, bands }: FabricPlan, rules: FabricRules): Pin[] {
+function patternInBed({ boundary, reach, bands }: FabricPlan, chains: readonly Chain[], rules: FabricRules): Pin[] {
   const low = bands[0]!.low;
   const [length, width] = [reach.to - reach.from, bands.at(-1)!.high - low];
   const { rollWidthFt, overlapFt, pinSpacingFt, bayFt } = rules;
   const [overlapIn, spacingIn] = [overlapFt * INCHES_PER_FOOT, pinSpacingFt * INCHES_PER_FOOT];
   const all = rectanglePins(length, width, rollWidthFt, overlapIn, spacingIn, bayFt);
   const placed = all.map(({ x, y, kind }): Pin => ({ x: reach.from + x, y: low + y, kind }));
-  if (boundary.every(({ ring }) => ring === 0)) return placed;
-  return placed.filter((pin) => isInBed(boundary, pin));
+  // The pattern lies within the rectangle: only near a cut-out can a pin stand where no bed is.
+  const cutOuts = chains.filter(({ ring }) => ring > 0).map(({ points }) => boundsOf(points));
+  return placed.filter((pin) => !cutOuts.some((reach) => isWithin(reach, pin)) || isInBed(boundary, pin));
 }
 
 /** Within the bed, or on its edge. */
@@ -90,7 +98,9 @@ function pinLine(board: PinBoard, { kind, at, stretch }: LapLine, spacing: numbe
 /** Pins along the bed's edge or round a cut-out, at equal gaps between corners and the pins that stand on it already. */
 function pinChain(board: PinBoard, chain: Chain, spacing: number): void {
   const kind = chain.ring === 0 ? "edge" : "cutOut";
-  const fixed = [...cornersOf(chain), ...board.pins.flatMap((pin) => placesOn(chain, pin))].sort((a, b) => a - b);
+  const reach = boundsOf(chain.points);
+  const near = board.pins.filter((pin) => isWithin(reach, pin));
+  const fixed = [...cornersOf(chain), ...near.flatMap((pin) => placesOn(chain, pin))].sort((a, b) => a - b);
   const places = fixed.filter((at, i) => i === 0 || at - fixed[i - 1]! > SAME_FT);
   if (places.length === 0) places.push(0);
   for (const at of places) board.add(pointAlong(chain, at), kind);
@@ -105,6 +115,10 @@ function pinChain(board: PinBoard, chain: Chain, spacing: number): void {
   }
 }
 
+/** Whether a pin is near enough to a chain to stand on it: most of a large bed's pins are not. */
+const isWithin = ({ minX, maxX, minY, maxY }: Bounds, { x, y }: Point): boolean =>
+  x >= minX - SAME_FT && x <= maxX + SAME_FT && y >= minY - SAME_FT && y <= maxY + SAME_FT;
+
 /** How far along the chain a pin stands on it; nothing where it does not. */
 function placesOn({ points, along, lengthFt }: Chain, pin: Point): number[] {
   const i = along.findIndex((start, k) => {
@@ -117,7 +131,10 @@ function placesOn({ points, along, lengthFt }: Chain, pin: Point): number[] {
 /** The dice-five pattern between the lines that are pinned already. */
 function fillRows(board: PinBoard, plan: FabricPlan, seams: readonly LapLine[], rules: FabricRules): void {
   const { boundary, reach } = plan;
-  const rows = pinRows(reach.from, reach.to, intervalsOver(reach.to - reach.from, rules.pinSpacingFt));
+  const intervals = intervalsOver(reach.to - reach.from, rules.pinSpacingFt);
+  const levels = seamLevels(plan);
+  refusePlaces(intervals * (levels.length + (levels.at(-1)! - levels[0]!) / rules.bayFt));
+  const rows = pinRows(reach.from, reach.to, intervals);
   const fill = (level: number, places: readonly number[]) => {
     const stretches = crossings(boundary, level);
     const pinned = seams.filter(({ at }) => at === level);
@@ -127,7 +144,6 @@ function fillRows(board: PinBoard, plan: FabricPlan, seams: readonly LapLine[], 
       if (!board.hasNear({ x, y: level })) board.add({ x, y: level }, "row");
     }
   };
-  const levels = seamLevels(plan);
   levels.slice(0, -1).forEach((low, strip) => {
     const high = levels[strip + 1]!;
     const { lines, middles } = bayLevels(low, high, intervalsOver(high - low, rules.bayFt));

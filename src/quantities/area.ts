@@ -36,7 +36,7 @@ export function areaRectangle(
   const whole = lengthFt * widthFt - roundedCorners * CORNER_LOSS * cornerRadiusFt ** 2;
   let cutOut = 0;
   for (const area of cutOutsSqFt) cutOut += area;
-  if (whole - cutOut <= WHOLE_TOLERANCE * whole)
+  if (whole <= Number.MAX_VALUE && whole - cutOut <= WHOLE_TOLERANCE * whole)
     throw new Problem("value", messages.cutOutsTooLarge(whole, cutOut), "cut_outs");
   return whole - cutOut;
 }

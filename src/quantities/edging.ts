@@ -16,7 +16,7 @@ import { wholeUp } from "./whole";
  */
 export function edgingPieces(edgeLengthFt: number, pieceLengthFt: number, lapIn = 0, closed = false): number {
   const lapFt = lapIn / INCHES_PER_FOOT;
-  const gain = gainOf(pieceLengthFt, lapFt);
+  const gain = gainOf(pieceLengthFt, lapIn);
   if (edgeLengthFt === 0) return 0;
   if (closed) return wholeUp(edgeLengthFt / gain);
   return Math.max(1, wholeUp((edgeLengthFt - lapFt) / gain));
@@ -48,7 +48,7 @@ export function stakes(
   const pieces = edgingPieces(edgeLengthFt, pieceLengthFt, lapIn, closed);
   if (pieces === 0) return 0;
   const spacingFt = stakeSpacingIn / INCHES_PER_FOOT;
-  const segment = gainOf(pieceLengthFt, lapIn / INCHES_PER_FOOT);
+  const segment = gainOf(pieceLengthFt, lapIn);
   const lastSegment = edgeLengthFt - (pieces - 1) * segment;
   return (
     (pieces - 1) * wholeUp(segment / spacingFt) +
@@ -59,9 +59,10 @@ export function stakes(
 }
 
 /** How much further each next piece reaches. */
-function gainOf(pieceLengthFt: number, lapFt: number): number {
+function gainOf(pieceLengthFt: number, lapIn: number): number {
+  const lapFt = lapIn / INCHES_PER_FOOT;
   if (lapFt >= pieceLengthFt) {
-    const [lapIn, mostIn] = [lapFt * INCHES_PER_FOOT, pieceLengthFt * INCHES_PER_FOOT];
+    const mostIn = pieceLengthFt * INCHES_PER_FOOT;
     throw new Problem("value", messages.lapTooLong("lap_in", lapIn, mostIn, "piece_length is"), "lap_in");
   }
   return pieceLengthFt - lapFt;

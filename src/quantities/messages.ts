@@ -91,7 +91,8 @@ const short = (value: number) => String(Number(value.toPrecision(6)));
 export function quoted(arrived: unknown): string {
   switch (typeof arrived) {
     case "string":
-      return `“${arrived.length > 40 ? arrived.slice(0, 39) + "…" : arrived}”`;
+      // Cut, but not through the middle of a sign that takes two units.
+      return `“${arrived.length > 40 ? arrived.slice(0, 39).replace(/[\ud800-\udbff]$/, "") + "…" : arrived}”`;
     case "boolean":
       return arrived ? "TRUE" : "FALSE";
     case "number":

@@ -1,0 +1,51 @@
+import { Problem } from "../quantities/problem";
+import type { Bed } from "./bed";
+import { layoutMessages as messages } from "./messages";
+
+/*
+ * How much of a bed is laid out at most. A sheet waits for its functions, so what can only be a slip of units is refused
+ * before the work is done. The limits count work, not time: the same sheet gives the same answer on every machine.
+ */
+
+/** Corners of an outline, or widths from a base line. A crew tapes a few dozen. */
+const MOST_CORNERS = 2000;
+/** Things that stand in a bed and are placed in plan. */
+const MOST_CUT_OUTS = 100;
+const MOST_PINS = 100_000;
+/** Pins times the straight pieces of the edge: each pin is looked for on each piece. */
+const MOST_PINS_BY_EDGE = 1e8;
+/** Places between the edges that are looked at for a pin; few of them may lie in a thin bed. */
+const MOST_PLACES = 1_000_000;
+
+/**
+ * Refuses a bed that is given with more corners or cut-outs than anybody tapes.
+ *
+ * @throws Problem that says how many, and how many there may be.
+ */
+export function refuseEndless(bed: Bed): void {
+  if (bed.kind === "points") refuseOver(MOST_CORNERS, "corners", bed.points.length, "points");
+  if (bed.kind === "widths") refuseOver(MOST_CORNERS, "widths", bed.widthsFt.length, "widths");
+  for (const cutOut of bed.cutOuts ?? [])
+    if (cutOut.kind === "outline") refuseOver(MOST_CORNERS, "corners", cutOut.points.length, "cut_outs");
+  refuseOver(MOST_CUT_OUTS, "cut-outs", bed.cutOuts?.length ?? 0, "cut_outs");
+}
+
+/**
+ * Refuses more pins than any bed takes.
+ *
+ * @param edgePieces straight pieces of the bed's edge that the pins are looked for on; 1 where they are not.
+ */
+export function refusePins(count: number, edgePieces = 1): void {
+  refuseOver(Math.floor(Math.min(MOST_PINS, MOST_PINS_BY_EDGE / edgePieces)), "pins", count, "spacing_in");
+}
+
+/** Refuses more places for pins than there is time to look at. */
+export const refusePlaces = (count: number): void => refuseOver(MOST_PLACES, "places for pins", count, "spacing_in");
+
+/** More than any count can mean; beyond it digits would say nothing. */
+const BEYOND_COUNTING = 1e15;
+
+function refuseOver(most: number, what: string, count: number, argument: string): void {
+  if (count <= most) return;
+  throw new Problem("value", messages.tooMuch(what, Math.ceil(Math.min(count, BEYOND_COUNTING)), most), argument);
+}

@@ -1,0 +1,31 @@
+import * as functions from "../../src/functions/index";
+import { standInForCustomFunctions } from "../fakeCustomFunctions";
+import { isList } from "../functionCases";
+import { fuzz } from "../fuzz/fuzzFunctions";
+
+const CALLS = Number(process.env.FUZZ_CALLS ?? 100_000);
+/** Laying out and planning cuts take a thousand times as long as arithmetic: a tenth of the calls. */
+const LIST_SHARE = 0.1;
+/** A sheet must never hang: no single call may take longer, on a slow machine under load. */
+const LONGEST_MS = 5000;
+
+/** Every function with random and hostile values: answers, refusals, faults, and the slowest call. */
+export async function bench(): Promise<{ title: string; rows: Record<string, string | number>[] }> {
+  standInForCustomFunctions();
+  const faults: string[] = [];
+  const rows = (Object.keys(functions) as (keyof typeof functions)[]).map((id) => {
+    const found = fuzz(id, isList(id) ? CALLS * LIST_SHARE : CALLS, 11);
+    faults.push(...found.faults);
+    if (found.slowestMs > LONGEST_MS) faults.push(`${id}(${found.slowest}) took ${Math.round(found.slowestMs)} ms`);
+    return {
+      function: id,
+      calls: found.calls,
+      answers: found.answers,
+      refusals: found.refusals,
+      faults: found.faults.length,
+      "slowest call, ms": Number(found.slowestMs.toFixed(1)),
+    };
+  });
+  if (faults.length > 0) throw new Error(`Faults found:\n${faults.join("\n")}`);
+  return { title: "Fuzz: a right answer or a worded error, whatever is typed", rows };
+}
