@@ -65,8 +65,9 @@ export function readCells(
     const number = styleNumber(model.style?.numFmt);
     const s = reading.styleIds[number];
     if (s === undefined && Object.keys(data).length === 0) continue;
-    const row = (rows[place.row] ??= {});
+    const row = rows[place.row] ?? {};
     row[place.column] = s === undefined ? data : { ...data, s };
+    rows[place.row] = row;
     if (Object.keys(data).length > 0) reading.cells += 1;
   }
   return rows;

@@ -17,3 +17,6 @@ export interface Opening {
 
 /** The id that a sheet of a file gets in the grid, by its place among the sheets of cells. */
 export const sheetId = (place: number): string => `sheet-${place + 1}`;
+
+/** The id that the page's workbook has, and its pictures name. */
+export const unitId = "practice-1";

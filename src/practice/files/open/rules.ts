@@ -137,7 +137,7 @@ function readLists(opening: Opening, sheet: SheetPart, id: string): object[] {
 /** A list's source as the grid keeps it: its words, or a reference with "=". */
 function sourceOf(opening: Opening, sheet: SheetPart, source: string, first: IRange): string | undefined {
   if (source === "") return undefined;
-  const words = /^"([^]*)"$/.exec(source)?.[1];
+  const words = /^"([\s\S]*)"$/.exec(source)?.[1];
   if (words !== undefined)
     return JSON.stringify(
       words

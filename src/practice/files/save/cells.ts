@@ -1,0 +1,99 @@
+import type { ICellData, IRange, IStyleData } from "@univerjs/core";
+import type { CellValue, Style, Worksheet } from "exceljs";
+import { shownValue } from "../../../sheets/file/fileCell";
+import { needsArray } from "../../../sheets/plain/needsArray";
+import { fromRange } from "../../grid/geometry";
+import type { CellContent } from "../../grid/port";
+import { worksheetOf } from "../../grid/sheetOf";
+import { addressOf } from "../formula/cellPlace";
+import { toFile } from "../formula/toFile";
+import { styleToFile } from "../look/toFile";
+import type { Saving } from "./context";
+
+/** Puts the cells of a sheet into the file: what they hold, what they show, and how they look. */
+export function writeCells(saving: Saving, id: string, file: Worksheet): void {
+  const styles = new StylesOf(saving, id);
+  const spills = new Spills(saving, id);
+  const sheet = saving.kept.sheets[id];
+  const places = new Set<string>();
+  const write = (row: number, column: number, data: ICellData | undefined) => {
+    if (places.has(`${row},${column}`)) return;
+    places.add(`${row},${column}`);
+    const [[content] = []] = saving.cells.read({ sheetId: id, row, column, rowCount: 1, columnCount: 1 });
+    const cell = file.getCell(row + 1, column + 1);
+    cell.style = styles.at(row, column, data);
+    if (content) cell.value = fileValue(saving, content, spills.from(row, column));
+  };
+  for (const [row, cells] of numbered(sheet?.cellData ?? {})) {
+    for (const [column, data] of numbered(cells)) write(row, column, data);
+  }
+  for (const { row, column } of spills.cells()) write(row, column, undefined);
+}
+
+function fileValue({ functions }: Saving, { formula, value, kind }: CellContent, spill: IRange | undefined): CellValue {
+  // Text may read like an error, and is none.
+  const shown = kind === "error" ? shownValue(value) : value;
+  if (formula === undefined) return value === "" ? null : shown;
+  const made = { formula: toFile(formula, functions), result: shown };
+  if (!spill) return made;
+  // Its published types leave out that a value may be an array formula.
+  return { ...made, shareType: "array", ref: addressOf(fromRange("", spill)) } as CellValue;
+}
+
+/** How cells look with what their row and column add; each look once, so that the file has it once. */
+class StylesOf {
+  private readonly known = new Map<string, Partial<Style>>();
+
+  constructor(
+    private readonly saving: Saving,
+    private readonly id: string,
+  ) {}
+
+  at(row: number, column: number, data: ICellData | undefined): Partial<Style> {
+    const sheet = this.saving.kept.sheets[this.id];
+    const key = JSON.stringify([data?.s, sheet?.rowData?.[row]?.s, sheet?.columnData?.[column]?.s]);
+    const known = this.known.get(key);
+    if (known) return known;
+    const { grid } = this.saving;
+    const style = styleToFile(grid.library, worksheetOf(grid, this.id).getComposedCellStyle(row, column) as IStyleData);
+    this.known.set(key, style);
+    return style;
+  }
+}
+
+/** The lists that formulas of a sheet spill into other cells. */
+class Spills {
+  private readonly ranges: readonly (readonly [row: number, column: number, range: IRange])[];
+
+  constructor(
+    private readonly saving: Saving,
+    private readonly id: string,
+  ) {
+    const { injector, library, workbook } = saving.grid;
+    const kept = injector.get(library.sheets.FormulaDataModel).getArrayFormulaRange()[workbook.getId()]?.[id] ?? {};
+    this.ranges = numbered(kept).flatMap(([row, cells]) =>
+      numbered(cells).flatMap(([column, range]) => (range ? [[row, column, range] as const] : [])),
+    );
+  }
+
+  /** The cells of an array formula; undefined where the formula is an ordinary one. */
+  from(row: number, column: number): IRange | undefined {
+    const [, , range] = this.ranges.find((one) => one[0] === row && one[1] === column) ?? [];
+    if (range && (range.endRow > row || range.endColumn > column)) return range;
+    const [[content] = []] = this.saving.cells.read({ sheetId: this.id, row, column, rowCount: 1, columnCount: 1 });
+    if (content?.formula === undefined || !needsArray(content.formula)) return undefined;
+    return { startRow: row, startColumn: column, endRow: row, endColumn: column };
+  }
+
+  *cells(): Generator<{ readonly row: number; readonly column: number }> {
+    for (const [, , { startRow, startColumn, endRow, endColumn }] of this.ranges) {
+      for (let row = startRow; row <= endRow; row += 1)
+        for (let column = startColumn; column <= endColumn; column += 1) yield { row, column };
+    }
+  }
+}
+
+/** The entries of the grid's sparse lists. */
+export function numbered<T>(list: Readonly<Record<number, T>> | undefined): [number, T][] {
+  return Object.entries(list ?? {}).map(([place, one]) => [Number(place), one]);
+}
