@@ -1,0 +1,108 @@
+import type { Estimate } from "../bed/estimate";
+import type { NumberFieldKey } from "../bed/fields";
+import { lines } from "../bed/lines";
+import type { Bed } from "../bed/read";
+import { shapeAmounts } from "../bed/shape";
+import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
+
+/** What somebody typed over on a line of the bed's sheet. */
+export interface TypedLine {
+  /** Its key in `bed/lines`, such as "edging". */
+  readonly line: string;
+  readonly quantity?: number;
+  readonly unitCost?: number;
+}
+
+/** What an estimate does not say of itself. */
+export interface MoreAboutBed {
+  readonly name: string;
+  /** Color or metal of the border. */
+  readonly finish?: string;
+  /** Lengths of fabric to cut, where the bed was counted in plan. Left out: the strips of its length by its width. */
+  readonly stripsFt?: readonly number[];
+  readonly typed?: readonly TypedLine[];
+  readonly others?: BedNeeds["others"];
+  readonly otherHours?: NonNullable<BedNeeds["work"]>["otherHours"];
+}
+
+/** The lines of labor, by the step that takes their hours. */
+const lineOfStep = {
+  scrape: "scrape",
+  border: "setEdging",
+  fabric: "layFabric",
+  stone: "spread",
+  cleanUp: "cleanUp",
+} as const satisfies Record<HoursStep, string>;
+
+/**
+ * The needs of a bed behind its estimate.
+ *
+ * @param bed from `readForm`; @param estimate of it, from `estimateBed`.
+ * @param more its name, and what was typed over in its sheet.
+ * @example bedNeedsOf(bed, estimateBed(bed), { name: "Front walk" }).stone?.tons
+ */
+export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): BedNeeds {
+  const { numbers: n } = bed;
+  const { amounts: a } = estimate;
+  const own = (key: string): OwnQuantity => {
+    const line = lines.find((one) => one.key === key)!;
+    const { quantity, unitCost = n[line.cost] } = more.typed?.find((one) => one.line === key) ?? {};
+    return { quantity: quantity ?? a[line.quantity], ...(quantity === undefined ? {} : { typed: true }), unitCost };
+  };
+  const truck = (yards: NumberFieldKey, payload: NumberFieldKey) => ({ yards: n[yards], payloadTons: n[payload] });
+  const runs = [
+    { feet: a.borderRun, closed: shapeAmounts(bed).closed },
+    { feet: a.innerRun, closed: true },
+  ].filter(({ feet }) => feet > 0);
+  return {
+    name: more.name,
+    stone: {
+      kind: bed.names.stone,
+      sizeIn: n.stoneSize,
+      tons: a.stoneTons,
+      allowance: n.waste,
+      tonsPerYard: a.stoneDensity,
+      yardStep: n.orderStep,
+      yardMinimum: n.orderMinimum,
+      order: own("stoneLine"),
+      truck: truck("deliveryYards", "deliveryPayload"),
+      deliveries: own("delivery"),
+    },
+    border: {
+      heightIn: n.borderHeight,
+      ...(more.finish === undefined ? {} : { finish: more.finish }),
+      pieceLengthFt: n.pieceLength,
+      lapIn: n.pieceLap,
+      runs,
+      stakes: a.stakes,
+      stakesPerPiece: n.stakesPerPiece,
+      pieces: own("edging"),
+      extraStakes: own("stakeLine"),
+    },
+    fabric: {
+      rollWidthFt: n.rollWidth,
+      rollLengthFt: n.rollLength,
+      endLapIn: n.endLap,
+      stripsFt: more.stripsFt ?? new Array<number>(a.fabricStrips).fill(a.fabricLength),
+      rolls: own("fabric"),
+    },
+    pins: { count: a.pins, pinsPerBox: n.pinsPerBox, boxes: own("pinLine") },
+    spoil: {
+      yards: a.spoilYards,
+      tonsPerYard: n.soilTonsPerYard,
+      truck: truck("truckYards", "truckPayload"),
+      haul: own("haul"),
+      dump: own("dump"),
+    },
+    ...(more.others ? { others: more.others } : {}),
+    work: {
+      areaSqFt: a.stoneArea,
+      bankYards: a.digYards,
+      fabricSqFt: a.fabricArea,
+      stoneYards: a.stoneYards,
+      barrowTrips: a.barrowTrips,
+      hours: Object.fromEntries(Object.entries(lineOfStep).map(([step, key]) => [step, own(key).quantity])),
+      ...(more.otherHours ? { otherHours: more.otherHours } : {}),
+    },
+  };
+}

@@ -1,0 +1,57 @@
+import { addedUp } from "./addedUp";
+import type { BedNeeds } from "./bedNeeds";
+import type { JobOrder } from "./order";
+
+/** What the crew handles in all the beds of a job. */
+export interface CrewAmounts {
+  readonly beds: number;
+  readonly areaSqFt: number;
+  readonly bankYards: number;
+  readonly spoilYards: number;
+  readonly spoilLoads: number;
+  readonly borderFt: number;
+  readonly pieces: number;
+  /** Pieces cut to length. */
+  readonly cutPieces: number;
+  readonly stakes: number;
+  readonly fabricSqFt: number;
+  readonly strips: number;
+  readonly rolls: number;
+  readonly pins: number;
+  readonly stoneTons: number;
+  readonly stoneYards: number;
+  readonly deliveries: number;
+  /** Bed by bed, since a barrow is emptied in one bed. */
+  readonly barrowTrips: number;
+}
+
+/**
+ * The amounts of a crew sheet. Needs are those of the beds; what is bought and hauled is that of the order.
+ *
+ * @param beds as given to `orderJob`; @param order what it gave.
+ */
+export function crewAmounts(beds: readonly BedNeeds[], order: JobOrder): CrewAmounts {
+  const sumOf = (amount: (bed: BedNeeds) => number | undefined) => addedUp(beds.map((bed) => amount(bed) ?? 0));
+  const ordered = (key: string) =>
+    addedUp(order.lines.filter((line) => line.key.split("|")[0] === key).map((line) => line.order));
+  const cuttings = order.lines.filter(({ supplier }) => supplier === "border").flatMap(({ cutting }) => cutting ?? []);
+  return {
+    beds: beds.length,
+    areaSqFt: sumOf(({ work }) => work?.areaSqFt),
+    bankYards: sumOf(({ work }) => work?.bankYards),
+    spoilYards: sumOf(({ spoil }) => spoil?.yards),
+    spoilLoads: ordered("haul"),
+    borderFt: sumOf(({ border }) => addedUp((border?.runs ?? []).map(({ feet }) => feet))),
+    pieces: ordered("border"),
+    cutPieces: cuttings.flatMap(({ stocks }) => stocks.flatMap(({ cuts }) => cuts)).length,
+    stakes: sumOf(({ border }) => border?.stakes),
+    fabricSqFt: sumOf(({ work }) => work?.fabricSqFt),
+    strips: sumOf(({ fabric }) => fabric?.stripsFt?.length),
+    rolls: ordered("fabric"),
+    pins: sumOf(({ pins }) => pins?.count),
+    stoneTons: sumOf(({ stone }) => stone?.tons),
+    stoneYards: sumOf(({ work }) => work?.stoneYards),
+    deliveries: ordered("delivery"),
+    barrowTrips: sumOf(({ work }) => work?.barrowTrips),
+  };
+}

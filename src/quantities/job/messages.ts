@@ -1,0 +1,37 @@
+/** What is said about needs that cannot be ordered. Part of the one catalogue. */
+export const jobMessages = {
+  badNeed: (bed: string, what: string, arrived: unknown) =>
+    `${bed}: ${what} arrived as ${String(arrived)}. Mend it in the bed's own sheet, then make the papers again.`,
+  noBeds: () => "No bed belongs to the job yet. Tick one at least.",
+} as const;
+
+const short = (value: number) => String(Number(value.toPrecision(6)));
+
+/** Notes at the lines of an order. */
+export const orderNotes = {
+  apart: (what: readonly string[]) => `Not all ordered together: the beds differ in ${listed(what)}.`,
+  typed: (bed: string, quantity: number, unit: string) =>
+    `${bed}: ${short(quantity)} ${unit} as typed there, beside the rest.`,
+  notKnown: (bed: string) => `${bed}: only what it orders is known, so it is ordered by itself.`,
+  withPieces: (stakes: number) => `${short(stakes)} more come with the pieces.`,
+  piecesApart: () => "Cut bed by bed: pieces saved would bring fewer stakes along, and those cost more.",
+  unproven: () => "The cutting is the best found; fewer may be possible.",
+} as const;
+
+/** Warnings about trucks and trailers. GVWR is the maker's maximum loaded weight. */
+export const truckWords = {
+  noPayload: (what: string) =>
+    `${what}: no payload is given, so weight was not checked. Payload is GVWR less the empty weight, people and fuel.`,
+  overloaded: (what: string, loads: number, tonsEach: number, payloadTons: number) =>
+    `${what}: in ${loads} ${loads === 1 ? "load" : "loads"} each carries ${short(tonsEach)} tons, ` +
+    `over the payload of ${short(payloadTons)}. Plan more loads.`,
+  overfull: (what: string, loads: number, yardsEach: number, truckYards: number) =>
+    `${what}: in ${loads} ${loads === 1 ? "load" : "loads"} each carries ${short(yardsEach)} cu yd, ` +
+    `over the ${short(truckYards)} that the box holds. Plan more loads.`,
+  overPlate: (what: string, payloadTons: number, plateTons: number) =>
+    `${what}: the payload of ${short(payloadTons)} tons is over GVWR less empty weight, ${short(plateTons)} tons. ` +
+    "Go by the maker's plate.",
+} as const;
+
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

@@ -1,0 +1,65 @@
+import { loads } from "../hauling";
+import { POUNDS_PER_SHORT_TON } from "../units";
+import { WHOLE_TOLERANCE } from "../whole";
+import type { Truck } from "./bedNeeds";
+import { truckWords } from "./messages";
+
+/** What one truck carries in so many loads. */
+export interface Haul {
+  readonly yards: number;
+  /** 0 where it is not known. */
+  readonly tonsPerYard: number;
+  readonly loads: number;
+  readonly truck: Truck;
+}
+
+/**
+ * What may be loaded by the maker's plate.
+ *
+ * @param gvwrPounds gross vehicle weight rating: the most it may weigh loaded.
+ * @param emptyPounds what it weighs empty, with people and fuel.
+ * @returns short tons, 0 or more.
+ * @example platePayload(7000, 1900) // 2.55
+ */
+export function platePayload(gvwrPounds: number, emptyPounds: number): number {
+  return Math.max(0, gvwrPounds - emptyPounds) / POUNDS_PER_SHORT_TON;
+}
+
+/** Whole loads for an amount, by volume and by weight. */
+export function loadsFor(yards: number, tonsPerYard: number, { yards: truckYards, payloadTons }: Truck): number {
+  return loads(yards, truckYards, tonsPerYard, payloadTons);
+}
+
+/**
+ * What to know about a truck before it is loaded.
+ *
+ * @param what is hauled, such as "Delivery of river rock".
+ * @param haul loads are taken as even.
+ * @returns sentences; none where all is known and fits.
+ */
+export function truckWarnings(what: string, { yards, tonsPerYard, loads: count, truck }: Haul): string[] {
+  const warnings: string[] = [];
+  const { payloadTons, gvwrPounds, emptyPounds } = truck;
+  if (yards === 0) return warnings;
+  const isOver = (amount: number, limit: number) => amount > limit * (1 + WHOLE_TOLERANCE);
+  // Nobody hauls something in no load: then all of it is over.
+  const [yardsEach, tonsEach] = [yards / Math.max(1, count), (yards * tonsPerYard) / Math.max(1, count)];
+  if (payloadTons === 0 || tonsPerYard === 0) warnings.push(truckWords.noPayload(what));
+  else if (isOver(tonsEach, payloadTons)) warnings.push(truckWords.overloaded(what, count, tonsEach, payloadTons));
+  if (isOver(yardsEach, truck.yards)) warnings.push(truckWords.overfull(what, count, yardsEach, truck.yards));
+  if (gvwrPounds !== undefined && emptyPounds !== undefined) {
+    const plate = platePayload(gvwrPounds, emptyPounds);
+    if (isOver(payloadTons, plate)) warnings.push(truckWords.overPlate(what, payloadTons, plate));
+  }
+  return warnings;
+}
+
+/** What must be the same for loads to be put on one truck. */
+export function truckTerms({ yards, payloadTons, gvwrPounds = 0, emptyPounds = 0 }: Truck): Record<string, number> {
+  return {
+    "the truck's box": yards,
+    "the truck's payload": payloadTons,
+    "its GVWR": gvwrPounds,
+    "its weight": emptyPounds,
+  };
+}
