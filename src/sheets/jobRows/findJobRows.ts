@@ -1,0 +1,110 @@
+import { readTape } from "../../quantities/tape";
+import { fitColumns } from "./fitColumns";
+import { headingRows, isMeasure } from "./headingRows";
+import { judgeRows, rowsBelow } from "./listRows";
+import { ListCells, type ListSheet } from "./listSheet";
+import { type InputRole, inputRoles, isResult, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
+import { listUnits, type UnitName } from "./units";
+
+/** One bed of a list, as its row stands in the sheet. */
+export interface JobRow {
+  /** Counted from 0, on the sheet. */
+  readonly row: number;
+  readonly job: string;
+  readonly bed: string;
+  readonly stone: string;
+  /** Lengths in feet, depths in inches, waste as a share. Absent where no column holds it or the cell cannot be read. */
+  readonly measured: Readonly<Partial<Record<InputRole, number>>>;
+  /** What stands in the columns of results, in the units of {@link ResultRole}: square feet, feet, short tons, pieces. */
+  readonly quantities: Readonly<Partial<Record<ResultRole, number>>>;
+}
+
+export interface JobList {
+  readonly sheet: string;
+  readonly headingRow: number;
+  readonly beds: readonly JobRow[];
+}
+
+/**
+ * Recognises the lists of beds on a sheet, and reads their rows: names and quantities, for what is made of several beds
+ * together. Columns that would have to be asked about are left out, as are rows of totals, notes and rows without
+ * measurements.
+ *
+ * @param sheet as it was read; what the selection is does not matter.
+ * @returns every list with at least one bed, from the top; none where the sheet has no such list.
+ * @example findJobRows(sheet)[0]?.beds[0]?.quantities.tons // 1.05
+ */
+export function findJobRows(sheet: ListSheet): JobList[] {
+  const cells = new ListCells(sheet);
+  const headings = headingRows(cells);
+  return headings.flatMap((heading) => {
+    const rows = rowsBelow(cells, heading, headings);
+    const columns = new Map(
+      fitColumns(cells, heading, rows).flatMap(({ role, column, unit }) =>
+        role ? [[role, { column, unit }] as const] : [],
+      ),
+    );
+    const needed = [["length", "width"], ["area"]]
+      .filter((roles) => roles.every((role) => columns.has(role as Role)))
+      .map((roles) => roles.map((role) => neededColumn(role as Role, columns.get(role as Role)!.column)));
+    if (needed.length === 0) return [];
+    const beds = judgeRows(cells, heading, rows, needed).filter(({ kind }) => kind === "bed");
+    const read = beds.map(({ row }) => readRow(cells, row, columns));
+    return read.length > 0 ? [{ sheet: sheet.name, headingRow: heading.row, beds: read }] : [];
+  });
+}
+
+function neededColumn(role: Role, column: number) {
+  return { column, label: roleLabel(role), reads: role === "area" ? ("number" as const) : ("length" as const) };
+}
+
+function readRow(
+  cells: ListCells,
+  row: number,
+  columns: ReadonlyMap<Role, { readonly column: number; readonly unit: UnitName | undefined }>,
+): JobRow {
+  const text = (role: Role) => {
+    const column = columns.get(role)?.column;
+    return column === undefined ? "" : String(cells.value(row, column)).trim();
+  };
+  const measured: Partial<Record<InputRole, number>> = {};
+  const quantities: Partial<Record<ResultRole, number>> = {};
+  for (const [role, { column, unit }] of columns) {
+    const value = amount(cells, row, column, role, unit);
+    if (value === undefined) continue;
+    if (isResult(role)) quantities[role] = value;
+    else if (role !== "job" && role !== "bed" && role !== "stone") measured[role] = value;
+  }
+  return { row, job: text("job"), bed: text("bed"), stone: text("stone"), measured, quantities };
+}
+
+/** A cell's number in the role's own unit; tape text by its own unit. */
+function amount(
+  cells: ListCells,
+  row: number,
+  column: number,
+  role: Role,
+  unit: UnitName | undefined,
+): number | undefined {
+  const own = ownUnit(role);
+  const number = cells.number(row, column);
+  if (number === undefined) {
+    const text = cells.value(row, column);
+    const isLength = !isResult(role) && inputRoles[role].measures === "length";
+    if (!isLength || typeof text !== "string" || !isMeasure(text)) return undefined;
+    return readTape(text, own === "in" ? "in" : "ft");
+  }
+  if (role === "waste") return number >= 1 ? number / 100 : number;
+  return own && unit ? inUnit(number, unit, own) : number;
+}
+
+function inUnit(amount: number, from: UnitName, to: UnitName): number {
+  if (from === to) return amount;
+  const base = applied(amount, listUnits[from].toBase);
+  const [sign, factor] = listUnits[to].toBase;
+  return applied(base, [sign === "*" ? "/" : "*", factor]);
+}
+
+function applied(amount: number, [sign, factor]: readonly ["*" | "/", number]): number {
+  return sign === "*" ? amount * factor : amount / factor;
+}

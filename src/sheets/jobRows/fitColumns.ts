@@ -1,0 +1,182 @@
+import { type Claims, claimsOf } from "./claims";
+import { type ColumnFacts, columnFacts, middle } from "./columnFacts";
+import { type HeadingRow, headingAt } from "./headingRows";
+import { readHeading } from "./headingText";
+import { isApart } from "./listRows";
+import type { ListCells } from "./listSheet";
+import { isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
+import type { UnitName } from "./units";
+
+/** What a column is taken for, how sure that is, and why. */
+export interface FittedColumn {
+  readonly column: number;
+  readonly heading: string;
+  /** Absent where it holds nothing for the formulas, or where it has to be asked. */
+  readonly role?: Role;
+  /** What bare numbers in it are in; absent for names and plain counts. */
+  readonly unit?: UnitName;
+  /** "ask" where the heading can be read several ways: then `asks` has them, and nothing is taken. */
+  readonly sure: "sure" | "likely" | "ask" | "none";
+  readonly asks: readonly Role[];
+  readonly why: string;
+  readonly facts: ColumnFacts;
+}
+
+interface Reading {
+  readonly column: number;
+  readonly heading: string;
+  readonly unit: UnitName | undefined;
+  readonly claims: Claims;
+  readonly facts: ColumnFacts;
+}
+
+/**
+ * Proposes what the columns of a list hold. No role is given twice, and no column has two.
+ *
+ * @param rows the first and the last row below the headings.
+ */
+export function fitColumns(
+  cells: ListCells,
+  heading: HeadingRow,
+  rows: { readonly first: number; readonly last: number },
+): FittedColumn[] {
+  const inside: number[] = [];
+  for (let row = rows.first; row <= rows.last; row += 1) if (!isApart(cells, row, heading)) inside.push(row);
+  const readings: Reading[] = [];
+  for (let column = heading.first; column <= heading.last; column += 1) {
+    const text = headingAt(cells, heading, column);
+    const facts = columnFacts(cells, column, inside);
+    const read = readHeading(text);
+    readings.push({ column, heading: text, unit: read.unit, claims: byData(claimsOf(read), facts), facts });
+  }
+  const pairs = feetBesideInches(readings);
+  return readings.map((reading) => pairs.get(reading.column) ?? fitted(reading, readings));
+}
+
+/** What stands in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */
+function byData(claims: Claims, { numbers, tape, formulas, otherTexts }: ColumnFacts): Claims {
+  const holdsNames = otherTexts.length > 0 && numbers.length + tape + formulas === 0;
+  if (holdsNames && claims.roles.length === 1 && claims.roles[0] === "area")
+    return { roles: ["bed"], strength: "within" };
+  if (numbers.length > 0 && otherTexts.length === 0 && claims.roles.includes("stone")) {
+    return { roles: ["stone", "tons", "yards"], strength: "vague" };
+  }
+  return claims;
+}
+
+function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
+  const { column, heading, claims, facts, unit } = reading;
+  const [role, ...more] = claims.roles;
+  const base = { column, heading, facts, asks: [] as readonly Role[] };
+  if (role === undefined)
+    return { ...base, sure: "none", why: heading === "" ? "no heading" : "nothing the formulas need" };
+  const ask = (why: string): FittedColumn => ({ ...base, sure: "ask", asks: claims.roles, why });
+  if (more.length > 0) return ask(`may be ${inWords(claims.roles)}`);
+
+  const rivals = all.filter(
+    (other) => other.column !== column && other.claims.roles.length === 1 && other.claims.roles[0] === role,
+  );
+  if (rivals.length > 0 && (role === "job" || role === "bed")) {
+    const better = rivals.some((other) => isBetter(other, reading));
+    if (better) return { ...base, sure: "none", why: "another column names it" };
+  } else if (rivals.length > 0) {
+    return ask(`${rivals.length + 1} columns speak of ${roleLabel(role).toLowerCase()}`);
+  }
+  const trouble = doubt(reading, role);
+  if (trouble) return ask(trouble);
+
+  const taken = unit ?? ownUnit(role);
+  const assumes =
+    unit === undefined && taken !== undefined && needsUnit(role) && facts.numbers.length + facts.formulas > 0;
+  return {
+    ...base,
+    role,
+    ...(taken && { unit: taken }),
+    sure: claims.strength === "plain" && !assumes ? "sure" : "likely",
+    why: whyWords(claims, role, unit, assumes ? taken : undefined),
+  };
+}
+
+function whyWords({ strength }: Claims, role: Role, unit: UnitName | undefined, assumed: UnitName | undefined): string {
+  const says = `${strength === "plain" ? "says" : "speaks of"} ${roleLabel(role).toLowerCase()}`;
+  if (assumed) return `${says}; no unit, so ${unitWords(assumed)} are taken`;
+  return unit && needsUnit(role) && !(isResult(role) && unit === ownUnit(role))
+    ? `${says}, in ${unitWords(unit)}`
+    : says;
+}
+
+/** A unit that could be misread in a sentence is written out. */
+function unitWords(unit: UnitName): string {
+  return unit === "in" ? "inches" : unit === "ft" ? "feet" : unit === "m" ? "meters" : unit;
+}
+
+/** Whether numbers such as 8 stand for percent in a column of waste. */
+export function holdsPercents({ unit, facts }: Pick<FittedColumn, "unit" | "facts">): boolean {
+  return facts.numbers.some((one) => one >= 1) || (unit === "%" && facts.numbers.length === 0);
+}
+
+/** Whether the unit makes a difference: of lengths, areas, volumes and weights. */
+export function needsUnit(role: Role): boolean {
+  const measure = measureOf(role);
+  return measure === "length" || measure === "area" || measure === "volume" || measure === "weight";
+}
+
+/** Between two columns of names the plainer one, and of equals the first, is taken. */
+function isBetter(one: Reading, other: Reading): boolean {
+  if (one.claims.strength !== other.claims.strength) return one.claims.strength === "plain";
+  return one.column < other.column;
+}
+
+const DEEPEST_IN = 18;
+const LONGEST_FT = 600;
+
+/** Why a column cannot be what its heading says, without asking; undefined where it can. */
+function doubt({ facts, unit }: Reading, role: Role): string | undefined {
+  const { numbers, tape, formulas, otherTexts } = facts;
+  const isLength = measureOf(role) === "length" && !isResult(role);
+  if (isLength && otherTexts.length > 0 && numbers.length + tape + formulas === 0) {
+    return `holds text such as “${otherTexts[0]!.slice(0, 20)}”, which is no length`;
+  }
+  if (unit !== undefined) return undefined;
+  const typical = middle(numbers);
+  if ((role === "depth" || role === "scrape") && typical > DEEPEST_IN)
+    return `${typical} is deep for inches: which unit?`;
+  if ((role === "length" || role === "width") && typical > LONGEST_FT)
+    return `${typical} is long for feet: which unit?`;
+  return undefined;
+}
+
+/** A pair of columns for one length: "Length ft" and, right beside it, "Length in" with less than a foot in each row. */
+function feetBesideInches(readings: readonly Reading[]): Map<number, FittedColumn> {
+  const pairs = new Map<number, FittedColumn>();
+  for (const [role, rest] of [
+    ["length", "lengthInches"],
+    ["width", "widthInches"],
+  ] as const) {
+    const some = readings.filter(({ claims }) => claims.roles.length === 1 && claims.roles[0] === role);
+    const [feet, inches] = some;
+    const isPair =
+      some.length === 2 && feet?.unit === "ft" && inches?.unit === "in" && inches.column === feet.column + 1;
+    if (
+      !isPair ||
+      feet.facts.tape > 0 ||
+      inches.facts.tape > 0 ||
+      inches.facts.numbers.some((one) => one < 0 || one >= 12)
+    )
+      continue;
+    const why = `feet in one column and inches in the next make one ${role}`;
+    for (const [one, part] of [
+      [feet, role],
+      [inches, rest],
+    ] as const) {
+      const { column, heading, facts, unit } = one;
+      pairs.set(column, { column, heading, facts, role: part, ...(unit && { unit }), sure: "likely", asks: [], why });
+    }
+  }
+  return pairs;
+}
+
+function inWords(roles: readonly Role[]): string {
+  const labels = roles.map((role) => roleLabel(role).toLowerCase());
+  return labels.length < 2 ? labels.join("") : `${labels.slice(0, -1).join(", ")} or ${labels.at(-1)}`;
+}

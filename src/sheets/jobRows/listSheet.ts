@@ -1,0 +1,76 @@
+import type { Anchor, Area } from "../plan";
+
+/** What the host gives for a cell: "" for a blank one, the text of the error for an error. */
+export type CellContent = string | number | boolean;
+
+/** A table as it lies on the sheet, with its heading row and its row of totals where they show. */
+export interface ListTable {
+  readonly name: string;
+  readonly area: Area;
+  readonly headingRow: boolean;
+  readonly totalsRow: boolean;
+}
+
+/** What is known of a sheet that may hold a list of beds. Rows and columns are counted from 0, on the sheet. */
+export interface ListSheet extends Anchor {
+  readonly name: string;
+  /** What stands in the used cells, from `row` and `column` on; a formula with its "=", in English, with commas. */
+  readonly formulas: readonly (readonly CellContent[])[];
+  readonly values: readonly (readonly CellContent[])[];
+  /** Rows that do not show, by hand or by a filter. */
+  readonly hiddenRows: readonly number[];
+  readonly merged: readonly Area[];
+  readonly tables: readonly ListTable[];
+  /** Names that the workbook has, as far as formulas may use them. */
+  readonly names: readonly string[];
+  /** Whether the office has weighed stone of its own, in its sheet of rates. */
+  readonly weighsStone: boolean;
+}
+
+/** The cells of a sheet, asked for by their place on it. */
+export class ListCells {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+
+  constructor(readonly sheet: ListSheet) {
+    this.top = sheet.row;
+    this.left = sheet.column;
+    this.bottom = sheet.row + sheet.formulas.length - 1;
+    this.right = sheet.column + (sheet.formulas[0]?.length ?? 0) - 1;
+  }
+
+  /** What the cell shows; "" where nothing stands. */
+  value(row: number, column: number): CellContent {
+    return this.sheet.values[row - this.top]?.[column - this.left] ?? "";
+  }
+
+  /** What was typed into the cell, a formula with its "="; "" where nothing stands. */
+  content(row: number, column: number): CellContent {
+    return this.sheet.formulas[row - this.top]?.[column - this.left] ?? "";
+  }
+
+  isBlank(row: number, column: number): boolean {
+    const content = this.content(row, column);
+    return typeof content === "string" && content.trim() === "";
+  }
+
+  formula(row: number, column: number): string | undefined {
+    const content = this.content(row, column);
+    return typeof content === "string" && content.startsWith("=") ? content : undefined;
+  }
+
+  /** The number that the cell shows, typed or worked out. */
+  number(row: number, column: number): number | undefined {
+    const value = this.value(row, column);
+    return typeof value === "number" ? value : undefined;
+  }
+
+  /** Text that was typed into the cell; undefined for numbers, formulas and blanks. */
+  typedText(row: number, column: number): string | undefined {
+    const content = this.content(row, column);
+    if (typeof content !== "string" || content.trim() === "" || content.startsWith("=")) return undefined;
+    return content;
+  }
+}

@@ -1,0 +1,120 @@
+import type { RateKey } from "../../quantities/bed/rates";
+import { compose, type DraftCell } from "../compose";
+import { NO_RATE } from "../estimate/rateFormulas";
+import type { Anchor, FormatName, LookName, Plan } from "../plan";
+import { typed } from "../typed";
+import { resultFormula, results } from "./results";
+import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
+import type { Assumed, ListSetting, ReadColumn } from "./setting";
+import { rate } from "./setting";
+import { wantedResults } from "./wanted";
+
+/** The first bed of a new list, as typed. */
+export interface FirstBed {
+  readonly job: string;
+  readonly bed: string;
+  readonly length: string;
+  readonly width: string;
+}
+
+/** What a new list is to be. */
+export interface NewListWish {
+  readonly first: FirstBed;
+  readonly assumed: Assumed;
+  /** In the order of their columns. */
+  readonly results: readonly ResultRole[];
+  readonly rates: ReadonlySet<RateKey>;
+  readonly weighsStone: boolean;
+  /** Offered to choose from in the column of stone. */
+  readonly stones: readonly string[];
+}
+
+interface InputColumn {
+  readonly role: InputRole;
+  readonly heading: string;
+  readonly width: number;
+  readonly format?: FormatName;
+}
+
+const inputColumns: readonly InputColumn[] = [
+  { role: "job", heading: "Job", width: 18 },
+  { role: "bed", heading: "Bed", width: 18 },
+  { role: "length", heading: "Length, ft", width: 11 },
+  { role: "width", heading: "Width, ft", width: 11 },
+  { role: "radius", heading: "Corner radius, ft", width: 16 },
+  { role: "corners", heading: "Rounded corners", width: 16 },
+  { role: "depth", heading: "Depth, in", width: 10 },
+  { role: "stone", heading: "Stone", width: 18 },
+  { role: "waste", heading: "Waste", width: 8, format: "share" },
+];
+
+/** What the table is called where the host has tables; a number is added where the name is taken. */
+const TABLE_NAME = "Bed_list";
+const NARROWEST = 8;
+
+/** Which results a new list gets: those asked for, with those that they rest on, and why others are left out. */
+export function newListResults(wish: NewListWish) {
+  return wantedResults(wish.results, settingOf(wish, [], { row: 0, column: 0 }), new Set());
+}
+
+/**
+ * A heading row and the first bed below it: typed cells, and formulas that copy down. As a table where the host has
+ * tables. Its headings are read back by the fitting of columns.
+ */
+export function newList(wish: NewListWish, at: Anchor): Plan {
+  const roles = newListResults(wish).results.map(({ role }) => role);
+  const setting = settingOf(wish, roles, at);
+  const columns: readonly Role[] = [...inputColumns.map(({ role }) => role), ...roles];
+  const headings = columns.map((role): DraftCell => ({ content: headingOf(role), look: headingLook(role) }));
+  const first = columns.map((role): DraftCell => {
+    if (!isResult(role)) return inputCell(wish, setting, role);
+    const { format } = results[role];
+    return { content: resultFormula(setting, role, at.row + 1), format, look: "result" };
+  });
+  const widths = columns.map((role) => Math.max(NARROWEST, inputOf(role)?.width ?? headingOf(role).length + 2));
+  const plan = compose("list of beds", [{ look: "section", cells: headings }, { cells: first }], widths, at);
+  return { ...plan, table: { name: TABLE_NAME, area: { row: 0, column: 0, rows: 2, columns: columns.length } } };
+}
+
+function settingOf(
+  { assumed, rates, weighsStone }: NewListWish,
+  roles: readonly ResultRole[],
+  at: Anchor,
+): ListSetting {
+  const columns = new Map<Role, ReadColumn>();
+  [...inputColumns.map(({ role }) => role), ...roles].forEach((role, index) => {
+    columns.set(role, { column: at.column + index, hasText: true, hasPercents: false });
+  });
+  for (const role of ["depth", "scrape"] as const) {
+    const column = columns.get(role);
+    if (column) columns.set(role, { ...column, unit: "in" });
+  }
+  return { columns, shown: new Set(roles), assumed, rates, weighsStone };
+}
+
+function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting, role: InputRole): DraftCell {
+  const content: Readonly<Partial<Record<InputRole, string | number>>> = {
+    job: typed(first.job),
+    bed: typed(first.bed),
+    length: typed(first.length),
+    width: typed(first.width),
+    radius: 0,
+    corners: 0,
+    depth: assumed.depthIn,
+    stone: typed(assumed.stone),
+    waste: setting.rates.has("waste") ? `=${rate(setting, "waste", true)}` : assumed.waste,
+  };
+  const format = inputOf(role)?.format;
+  return {
+    content: content[role] ?? "",
+    look: "input",
+    ...(format && { format }),
+    ...(role === "stone" && { choices: stones }),
+    ...(role === "waste" && { warnWhen: `={self}="${NO_RATE}"` }),
+  };
+}
+
+const inputOf = (role: Role) => inputColumns.find((one) => one.role === role);
+const headingOf = (role: Role) => (isResult(role) ? results[role].heading : (inputOf(role)?.heading ?? ""));
+const isName = (role: Role) => role === "job" || role === "bed" || role === "stone";
+const headingLook = (role: Role): LookName => (isName(role) ? "textHeading" : "numberHeading");

@@ -1,0 +1,267 @@
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import type { RateKey } from "../../quantities/bed/rates";
+import { rateNames } from "../../quantities/bed/rates";
+import { cellAddress } from "../address";
+import { followingFormula, stoneWeightFormula } from "../estimate/rateFormulas";
+import type { FormatName } from "../plan";
+import { quoted } from "../typed";
+import {
+  cornerArguments,
+  decimalFeet,
+  depthArgument,
+  lengthArgument,
+  scrapeArgument,
+  stoneArgument,
+  wasteArgument,
+} from "./inputs";
+import { type ResultRole, resultRoles } from "./roles";
+
+export type { ResultRole } from "./roles";
+
+import { guarded, type ListSetting, rate } from "./setting";
+import { conversion } from "./units";
+
+/** How one result of a bed is worked out from its row. */
+export interface Result {
+  /** The heading of a new column; it reads back as this result. */
+  readonly heading: string;
+  readonly format: FormatName;
+  /** What a bed's row must tell; area and border may stand in a column of their own instead. */
+  readonly needs: "area" | "border" | "sides" | "stone" | "nothing";
+  /** Results that have to stand in columns of their own, so that the formula can be read. */
+  readonly columns: readonly ResultRole[];
+  /** Rates without which it would rest on invented prices or paces. */
+  readonly rates: readonly RateKey[];
+  readonly formula: (row: Row) => string;
+  /** What it is, and what is taken for granted, for the person. */
+  readonly note: string;
+}
+
+/** A row for which formulas are made. */
+export interface Row {
+  readonly setting: ListSetting;
+  readonly row: number;
+  /** Another result of the same row: its cell, or how it is worked out. */
+  readonly of: (role: ResultRole) => string;
+}
+
+const initial = (key: FieldKey) => fields[key].initial;
+
+const sides = ({ setting, row }: Row) => {
+  return `${lengthArgument(setting, "length", row, "ft")},${lengthArgument(setting, "width", row, "ft")}`;
+};
+const density = ({ setting, row, of }: Row) => {
+  return setting.shown.has("density") || setting.weighsStone
+    ? of("density")
+    : `BED.STONE_DENSITY(${stoneArgument(setting, row)})`;
+};
+/** Weighed stone, where the office has weighed any, else the kind by its name. */
+const stone = ({ setting, row, of }: Row) => {
+  return setting.shown.has("density") || setting.weighsStone ? of("density") : stoneArgument(setting, row);
+};
+const times = (count: number, what: string | undefined) => (count === 1 ? what : `${count}*${what}`);
+
+/** Corners in which two sides with border meet. */
+const metCorners = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders * shortBorders;
+const isClosed = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders + shortBorders === 4;
+const closing = ({ assumed }: ListSetting) => (isClosed(assumed) ? ",TRUE" : "");
+
+const result = (
+  heading: string,
+  format: FormatName,
+  needs: Result["needs"],
+  note: string,
+  formula: Result["formula"],
+  more: Partial<Pick<Result, "columns" | "rates">> = {},
+): Result => ({ heading, format, needs, note, formula, columns: [], rates: [], ...more });
+
+export const results: Readonly<Record<ResultRole, Result>> = {
+  area: result("Area, sq ft", "two", "sides", "length by width, less rounded corners", (at) => {
+    const round = cornerArguments(at.setting, at.row);
+    return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
+  }),
+  border: result("Border, ft", "two", "sides", "along the sides that have a border", ({ setting, row }) => {
+    const { longBorders, shortBorders } = setting.assumed;
+    const run = [
+      ...(longBorders > 0 ? [times(longBorders, decimalFeet(setting, "length", row))] : []),
+      ...(shortBorders > 0 ? [times(shortBorders, decimalFeet(setting, "width", row))] : []),
+    ].join("+");
+    const round = cornerArguments(setting, row);
+    const met = metCorners(setting.assumed);
+    return `BED.EDGE_LENGTH(${run}${round && met > 0 ? `,${round.radius},MIN(${round.corners},${met})` : ""})`;
+  }),
+  pieces: result("Border pieces", "whole", "border", "lapped 2 in at each joint", ({ setting, of }) => {
+    return `BED.EDGING_PIECES(${of("border")},${rate(setting, "pieceLength")},${initial("pieceLap")}${closing(setting)})`;
+  }),
+  stakes: result("Extra stakes", "whole", "border", "beyond those that come with the pieces", (at) => {
+    const { setting, row, of } = at;
+    const [round, met] = [cornerArguments(setting, row), metCorners(setting.assumed)];
+    const square = round && met > 0 ? `MAX(0,${met}-${round.corners})` : String(met);
+    const all = `BED.STAKES(${of("border")},${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")},${square}${closing(setting)})`;
+    return `MAX(0,${all}-${of("pieces")}*${rate(setting, "stakesPerPiece", true)})`;
+  }),
+  yards: result("Stone, cu yd", "two", "area", "area × depth ÷ 324, and waste", ({ setting, row, of }) => {
+    return `BED.STONE_YARDS(${of("area")},${depthArgument(setting, row)},${wasteArgument(setting, row)})`;
+  }),
+  density: result("Stone, tons a cu yd", "two", "stone", "as weighed by the office, else from the table", (at) => {
+    const name = stoneArgument(at.setting, at.row);
+    return at.setting.weighsStone ? withStone(stoneWeightFormula(), name) : `BED.STONE_DENSITY(${name})`;
+  }),
+  tons: result("Tons", "two", "area", "short tons, with waste", (at) => {
+    const { setting, row, of } = at;
+    return `BED.STONE_TONS(${of("area")},${depthArgument(setting, row)},${stone(at)},${wasteArgument(setting, row)})`;
+  }),
+  order: result("Order, tons", "two", "area", "up to the yard's next step", ({ setting, of }) => {
+    return `BED.ORDER_UP(${of("tons")},${rate(setting, "orderStep")},${rate(setting, "orderMinimum", true)})`;
+  }),
+  rolls: result("Fabric rolls", "whole", "sides", "strips along the length, 6 in overlap", (at) => {
+    const { setting } = at;
+    return `BED.FABRIC_ROLLS(${sides(at)},${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")})`;
+  }),
+  pins: result("Pins", "whole", "sides", "by the rule for a plain rectangle", (at) => {
+    return `BED.PINS(${sides(at)},${rate(at.setting, "rollWidth")},${initial("overlap")})`;
+  }),
+  boxes: result("Boxes of pins", "whole", "sides", "whole boxes for each bed", ({ setting, of }) => {
+    const box = rate(setting, "pinsPerBox");
+    return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
+  }),
+  dig: result(
+    "Dig, cu yd in the ground",
+    "two",
+    "area",
+    "the scrape and the trench below it",
+    ({ setting, row, of }) => {
+      const trench = `${of("border")},${initial("trenchWidth")},${initial("trenchDepth")}`;
+      return `BED.DIG_YARDS(${of("area")},${scrapeArgument(setting, row)},${trench})`;
+    },
+  ),
+  spoilLoads: result("Spoil loads", "whole", "area", "loam; by volume and by weight", ({ setting, of }) => {
+    const loose = `BED.SPOIL_YARDS(${of("dig")},${quoted(initial("soil"))})`;
+    return `BED.LOADS(${loose},${rate(setting, "truckYards")},${initial("soilTonsPerYard")},${rate(setting, "truckPayload", true)})`;
+  }),
+  deliveries: result("Stone deliveries", "whole", "area", "loads for each bed by itself", (at) => {
+    const { setting, of } = at;
+    const limits = `${rate(setting, "deliveryYards")},${density(at)},${rate(setting, "deliveryPayload", true)}`;
+    return `BED.LOADS(${of("order")}/${density(at)},${limits})`;
+  }),
+  hours: result(
+    "Crew hours",
+    "two",
+    "sides",
+    "scrape, border, fabric, stone by barrow 60 ft, and 1 h to clean up",
+    (at) => {
+      const { setting, of } = at;
+      const fabric = `BED.FABRIC_AREA(${sides(at)},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`;
+      const barrow = `BED.HAUL_HOURS(BED.BARROW_TRIPS(${of("yards")},${stone(at)}),${initial("barrowDistance")})`;
+      const { scrapeHours, edgingRate, fabricRate, rakeRate } = rateNames;
+      return guarded(
+        ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"],
+        `${of("dig")}*${scrapeHours}+${of("border")}/${edgingRate}+${fabric}/${fabricRate}+${barrow}+${of("area")}/${rakeRate}+${initial("cleanUpHours")}`,
+      );
+    },
+    { columns: ["area", "border", "yards", "dig"], rates: ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"] },
+  ),
+  stonePrice: result(
+    "Stone price a ton",
+    "money",
+    "stone",
+    "by kind, else that of any other stone",
+    ({ setting, row }) => withStone(followingFormula("stoneCost"), stoneArgument(setting, row)),
+    { rates: ["stoneCost"] },
+  ),
+  materialCost: result(
+    "Material cost",
+    "money",
+    "sides",
+    "stone, border, stakes, fabric and pins at the office's rates",
+    ({ of }) => {
+      const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
+      return guarded(
+        ["pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
+        `${of("order")}*${of("stonePrice")}+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
+        [of("stonePrice")],
+      );
+    },
+    {
+      columns: ["order", "stonePrice", "pieces", "stakes", "rolls", "boxes"],
+      rates: ["stoneCost", "pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
+    },
+  ),
+  laborCost: result(
+    "Labor cost",
+    "money",
+    "sides",
+    "crew hours at the crew rate",
+    ({ of }) => guarded(["crewRate"], `${of("hours")}*${rateNames.crewRate}`),
+    { columns: ["hours"], rates: ["crewRate"] },
+  ),
+  haulingCost: result(
+    "Hauling cost",
+    "money",
+    "area",
+    "spoil with its dump fee, and deliveries",
+    ({ of }) => {
+      const { haulCost, dumpFee, deliveryCost } = rateNames;
+      return guarded(
+        ["haulCost", "dumpFee", "deliveryCost"],
+        `${of("spoilLoads")}*(${haulCost}+${dumpFee})+${of("deliveries")}*${deliveryCost}`,
+      );
+    },
+    { columns: ["spoilLoads", "deliveries"], rates: ["haulCost", "dumpFee", "deliveryCost"] },
+  ),
+  price: result(
+    "Price before tax",
+    "money",
+    "sides",
+    "with markups and overhead, before the smallest job charge",
+    ({ of }) => {
+      const { materialMarkup, laborMarkup, haulingMarkup, overhead } = rateNames;
+      const costs = [of("materialCost"), of("laborCost"), of("haulingCost")];
+      const marked = [materialMarkup, laborMarkup, haulingMarkup].map((name, index) => `${costs[index]}*(1+${name})`);
+      return guarded(
+        ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
+        `ROUND(${marked.join("+")}+(${costs.join("+")})*${overhead},2)`,
+      );
+    },
+    {
+      columns: ["materialCost", "laborCost", "haulingCost"],
+      rates: ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
+    },
+  ),
+};
+
+export const resultOrder = Object.keys(resultRoles) as ResultRole[];
+
+/** The formula of a result in a row, with its "=", in the unit of the column that it goes to. */
+export function resultFormula(setting: ListSetting, role: ResultRole, row: number): string {
+  const expression = results[role].formula(rowOf(setting, row));
+  const [own, unit] = [resultRoles[role].unit, setting.columns.get(role)?.unit];
+  const factor = own && unit ? conversion(own, unit) : "";
+  return factor === "" ? `=${expression}` : `=${isOneCall(expression) ? expression : `(${expression})`}${factor}`;
+}
+
+function rowOf(setting: ListSetting, row: number): Row {
+  const at: Row = {
+    setting,
+    row,
+    of: (role) => {
+      const column = setting.columns.get(role);
+      if (!setting.shown.has(role) || !column) {
+        const inside = results[role].formula(at);
+        return isOneCall(inside) ? inside : `(${inside})`;
+      }
+      const [own, { unit }] = [resultRoles[role].unit, column];
+      return cellAddress({ row, column: column.column }) + (own && unit ? conversion(unit, own) : "");
+    },
+  };
+  return at;
+}
+
+/** Whether an expression is a single call, which needs no brackets around it. */
+function isOneCall(expression: string): boolean {
+  return /^[A-Z][A-Z_.]*\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)$/.test(expression);
+}
+
+function withStone(formula: string, name: string): string {
+  return formula.slice(1).replaceAll("{stone}", () => name);
+}

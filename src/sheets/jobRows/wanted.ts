@@ -1,0 +1,72 @@
+import { type Result, type ResultRole, results } from "./results";
+import { roleLabel } from "./roles";
+import type { ListSetting } from "./setting";
+
+/** Which results go into columns, in their order, and which cannot be. */
+export interface WantedResults {
+  readonly results: readonly { readonly role: ResultRole; readonly isAdded: boolean }[];
+  /** Why others are left out, in words. */
+  readonly troubles: readonly string[];
+}
+
+/**
+ * The results that were asked for, with those that they rest on in front of them.
+ *
+ * @param filled results that stand in the list already, with something in their column.
+ */
+export function wantedResults(
+  asked: readonly ResultRole[],
+  setting: ListSetting,
+  filled: ReadonlySet<ResultRole>,
+): WantedResults {
+  const order: { role: ResultRole; isAdded: boolean }[] = [];
+  const troubles: string[] = [];
+  const taken = new Set<ResultRole>();
+  const take = (role: ResultRole, isAdded: boolean) => {
+    if (taken.has(role) || (isAdded && filled.has(role))) return;
+    taken.add(role);
+    for (const one of restsOn(role, setting)) take(one, !asked.includes(one));
+    order.push({ role, isAdded });
+  };
+  for (const role of asked) {
+    const trouble = lackOf(role, setting, filled);
+    if (trouble) troubles.push(`${roleLabel(role)} is left out: ${trouble}.`);
+    else take(role, false);
+  }
+  return { results: order, troubles };
+}
+
+/** Results that must have a column of their own for this one. */
+export function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): readonly ResultRole[] {
+  const weighs = weighsStone && columns.has("stone") && (role === "tons" || role === "deliveries" || role === "hours");
+  return weighs ? ["density", ...results[role].columns] : results[role].columns;
+}
+
+/** What a result lacks, in words; undefined where it can be worked out. */
+export function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<ResultRole>): string | undefined {
+  const { needs, rates } = results[role];
+  if (rates.some((key) => !setting.rates.has(key))) {
+    return "it rests on the office's rates, which this workbook does not have yet (see Rates)";
+  }
+  const lacks = lackOfColumns(needs, setting, filled);
+  if (lacks) return lacks;
+  for (const one of results[role].columns) {
+    const lack = filled.has(one) ? undefined : lackOf(one, setting, filled);
+    if (lack) return lack;
+  }
+  return undefined;
+}
+
+function lackOfColumns(
+  needs: Result["needs"],
+  { columns, assumed }: ListSetting,
+  filled: ReadonlySet<ResultRole>,
+): string | undefined {
+  if (needs === "nothing" || needs === "stone") return undefined;
+  if (needs !== "sides" && filled.has(needs)) return undefined;
+  const missing = [
+    ...(columns.has("length") ? [] : ["lengths"]),
+    ...(columns.has("width") || (needs === "border" && assumed.shortBorders === 0) ? [] : ["widths"]),
+  ];
+  return missing.length > 0 ? `no column of ${missing.join(" and none of ")} is known` : undefined;
+}

@@ -1,0 +1,64 @@
+import type { PracticeOffice } from "../src/practice/grid/practiceOffice";
+import { columnLetters } from "../src/sheets/address";
+import { type Filling, fillList, type ListWish } from "../src/sheets/jobRows/fillList";
+import { fitList, type ListFit } from "../src/sheets/jobRows/fitList";
+import type { CellContent, ListSheet } from "../src/sheets/jobRows/listSheet";
+import { proposedResults } from "../src/sheets/jobRows/proposed";
+import { usualAssumed } from "../src/sheets/jobRows/setting";
+
+/** Rows of a sheet from its corner on; "" is a blank cell. */
+export type Rows = readonly (readonly CellContent[])[];
+
+/** A sheet of these rows, as it would be read. Formulas show nothing, since nothing works them out. */
+export function listSheet(rows: Rows, more: Partial<ListSheet> = {}): ListSheet {
+  const width = Math.max(...rows.map((row) => row.length));
+  const formulas = rows.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? ""));
+  const values = formulas.map((row) => row.map((content) => (String(content).startsWith("=") ? 1 : content)));
+  return {
+    name: "List",
+    row: 0,
+    column: 0,
+    formulas,
+    values,
+    hiddenRows: [],
+    merged: [],
+    tables: [],
+    names: [],
+    weighsStone: false,
+    ...more,
+  };
+}
+
+/** A workbook with these rows on its one sheet. Texts stay text. */
+export function officeOf(rows: Rows): PracticeOffice {
+  const cells: Record<string, string | number | boolean> = {};
+  rows.forEach((row, index) => {
+    row.forEach((content, column) => {
+      if (content === "") return;
+      const isPlain = typeof content === "string" && /\d/.test(content) && !content.startsWith("=");
+      cells[`${columnLetters(column)}${index + 1}`] = isPlain ? `'${content}` : content;
+    });
+  });
+  return { sheets: [{ name: "List", cells }] };
+}
+
+export const CORNER = { row: 0, column: 0, rows: 1, columns: 1 };
+
+/** The fit of a sheet of rows; the sheet has to have a list. */
+export function fitOf(sheet: ListSheet): ListFit {
+  const fit = fitList(sheet, CORNER);
+  if (!fit) throw new Error("No heading row was found.");
+  return fit;
+}
+
+/** What would be written, where nothing is wished for but what is proposed. */
+export function fillOf(fit: ListFit, wish: Partial<ListWish> = {}): Filling {
+  const corrections = wish.corrections ?? new Map();
+  return fillList(fit, {
+    corrections,
+    results: proposedResults(fit, corrections),
+    assumed: usualAssumed,
+    replace: new Set(),
+    ...wish,
+  });
+}
