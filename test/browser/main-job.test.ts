@@ -121,7 +121,7 @@ describe("the main job, in the practice workbook", () => {
     expect(before[1]).toBeCloseTo(0.2, 12);
     await typeInto(`Estimate!F${row}`, "0.5");
     await expect.poll(() => value(`Estimate!G${row}`)).toBeCloseTo(before[0]! * 1.5, 9);
-    expect(await value(`Estimate!I${row}`)).toBe("markup");
+    expect(await value(`Estimate!I${row}`)).toBe("markup typed over. example price");
     await select(`Estimate!A${row - 14}`);
     await picture(page, "markup-typed-over");
   });

@@ -85,7 +85,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByRole("button", { name: "Insert the sheet Rates" }).click();
     await page.getByText(/The rates stand on Rates at A1/).waitFor();
     expect(await value(await cellOf("Rate_fabric_roll"))).toBe(64);
-    await page.getByText("Still examples").waitFor();
+    await page.getByRole("heading", { name: "Still examples" }).waitFor();
     expect(await page.getByRole("button", { name: "Insert the sheet Rates" }).count()).toBe(0);
     await picture(page, "rates-inserted");
   });
@@ -128,7 +128,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByText(/1 rate is missing or damaged/).waitFor();
     await picture(page, "rates-damaged");
     await page.getByRole("button", { name: "Show the rates" }).click();
-    await page.getByText(/Fabric roll, price \(Rates\) arrived as “ask Dale”/).waitFor();
+    await page.locator("li:visible", { hasText: "Fabric roll, price (Rates) arrived as “ask Dale”" }).waitFor();
     await page.getByRole("button", { name: "Go to Rates" }).click();
     await picture(page, "rates-trouble");
     await typeInto(await cellOf("Rate_fabric_roll"), "95");

@@ -4,7 +4,9 @@ import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { toPlain } from "../../src/sheets/plain/toPlain";
+import { readRates } from "../../src/workbook/readRates";
 import type { HeadlessHost } from "../headlessHost";
+import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
 
 const form = (changes: Partial<BedForm>): BedForm => ({ ...blankForm(), name: "Front walk", ...changes });
@@ -114,4 +116,22 @@ test("the copy follows changes as the block does", async () => {
       .flat()
       .map(({ value }) => value),
   ).not.toEqual(before);
+}, 30_000);
+
+test("the copy of a block that follows the office's rates follows them, too", async () => {
+  const sheet = await insertRates();
+  const { rates } = (await readRates())!;
+  const { copy, read } = await copyOf({ ...beds.area!, typed: { ...beds.area!.typed, stone: "lava rock" }, rates });
+  expectSameResults(read());
+  expect(copy.plan.formulas.flat().join("\n")).not.toMatch(/BED\./);
+  const before = JSON.stringify(read()[1]);
+  await host.type({
+    [`${sheet}!${rateAddress("Rate_fabric_roll")}`]: 81,
+    [`${sheet}!${rateAddress("Rate_roll_width")}`]: 4.5,
+  });
+  expectSameResults(read());
+  expect(JSON.stringify(read()[1])).not.toBe(before);
+  await host.type({ [`${sheet}!${rateAddress("Rate_fabric_roll")}`]: "" });
+  expectSameResults(read());
+  expect(JSON.stringify(read()[1])).toMatch(/rate is blank/);
 }, 30_000);

@@ -9,6 +9,8 @@ import { isStillExample, rateRemark } from "./rateFormulas";
 import { fieldContent, fieldLook, rateOf, sectionRow } from "./rows";
 
 const SPARE_LINES = 3;
+const EXAMPLE_WORDS = "example price";
+const EXAMPLE_PRICE = quoted(EXAMPLE_WORDS);
 
 /** The priced lines of the block, a few spare ones that the sums already include, and their sums. */
 export function lineRows(form: BedForm): DraftRow[] {
@@ -106,10 +108,9 @@ function remarkCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
     ...(isGiven ? [] : [[`${key}.unitCost`, "price"]]),
   ].map(([cell, what]) => `IF(ISFORMULA({${cell}}),"","${what} typed over. ")`);
   const content = `=TRIM(${[...typedOver, priceRemark(form, key, cost)].join("&")})`;
-  return { content, key: `${key}.remark`, look: "warning" };
+  const warnWhen = `=AND(LEN({self})>0,LEFT({self},${EXAMPLE_WORDS.length})<>${EXAMPLE_PRICE})`;
+  return { content, key: `${key}.remark`, look: "note", warnWhen };
 }
-
-const EXAMPLE_PRICE = quoted("example price");
 
 function priceRemark(form: BedForm, key: string, cost: FieldKey): string {
   const price = `{${key}.unitCost}`;

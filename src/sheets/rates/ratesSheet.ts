@@ -19,11 +19,12 @@ export interface WantedRates {
 
 export const allRates: WantedRates = { keys: rateKeys, stones: true };
 
-const WIDTHS = [30, 12, 14, 30, 13, 13, 60];
+const WIDTHS = [37, 12, 14, 30, 13, 13, 60];
 const TITLE = "Rates of the office";
 const HOW = [
-  "Prices and markups are invented examples until you type your own over them: then the row says “own”. Sizes, paces and shares start with common practice; yours will differ.",
-  "Estimates and job rows follow these cells by their names, such as Rate_fabric_roll, wherever the cells or the sheet are moved to.",
+  "Prices and markups are invented examples until you type your own over them: then the row says “own”.",
+  "Sizes, paces and shares start with common practice; yours will differ.",
+  "Estimates and job rows follow these cells by their names, such as Rate_fabric_roll, wherever the cells are moved to.",
   "A price that happens to be the same as the one it started with: choose “own” in the column Whose.",
 ];
 
