@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { bedsOfEachWay } from "../../../test/bedsOfEachWay";
+import { estimateBed } from "../bed/estimate";
+import { readForm } from "../bed/read";
+import { bedNeedsOf } from "./bedNeedsOf";
+import { orderJob } from "./orderJob";
+
+const needsOf = (way: string, more = {}) => {
+  const { bed } = readForm(bedsOfEachWay[way]!);
+  const estimate = estimateBed(bed!);
+  return { estimate, needs: bedNeedsOf(bed!, estimate, { name: way, ...more }) };
+};
+
+test.each(Object.keys(bedsOfEachWay))("a bed by %s is ordered as its own estimate says", (way) => {
+  const { estimate, needs } = needsOf(way);
+  const { lines, money } = orderJob([needs]);
+  const materials = estimate.lines.filter(({ kind, amount }) => kind !== "labor" && amount > 0);
+  expect(lines.map(({ order }) => order).sort()).toEqual(materials.map(({ amount }) => amount).sort());
+  expect(money.orderCents / 100).toBeCloseTo(
+    materials.reduce((sum, { costSum }) => sum + costSum, 0),
+    2,
+  );
+});
+
+test("a ring has two closed runs", () => {
+  const { needs, estimate } = needsOf("ring");
+  expect(needs.border!.runs).toEqual([
+    { feet: estimate.amounts.borderRun, closed: true },
+    { feet: estimate.amounts.innerRun, closed: true },
+  ]);
+});
+
+test("what was typed over stands in place of what was worked out", () => {
+  const typed = [
+    { line: "edging", quantity: 9 },
+    { line: "stoneLine", unitCost: 55 },
+    { line: "setEdging", quantity: 2.5 },
+  ];
+  const { needs, estimate } = needsOf("rectangle, plain", { typed, finish: "black", stripsFt: [40, 38.5] });
+  expect(needs.border!.pieces).toEqual({ quantity: 9, typed: true, unitCost: 24 });
+  expect(needs.stone!.order).toEqual({ quantity: estimate.amounts.orderTons, unitCost: 55 });
+  expect(needs.work!.hours.border).toBe(2.5);
+  expect(needs.border!.finish).toBe("black");
+  expect(needs.fabric!.stripsFt).toEqual([40, 38.5]);
+});

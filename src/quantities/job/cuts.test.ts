@@ -1,0 +1,98 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { edgingPieces } from "../edging";
+import { fabricRolls } from "../fabricRolls";
+import { cutAcross } from "./cutAcross";
+import { edgingCuts } from "./edgingCuts";
+import { rollsInTurn } from "./rollsInTurn";
+import { stripCuts } from "./stripCuts";
+
+describe("the pieces of a run", () => {
+  test("are whole ones and a last one cut to what is left", () => {
+    expect(edgingCuts({ feet: 20, closed: false }, 8, 0)).toEqual({ whole: 2, lastFt: 4 });
+    expect(edgingCuts({ feet: 16, closed: false }, 8, 0)).toEqual({ whole: 2, lastFt: undefined });
+    expect(edgingCuts({ feet: 3, closed: false }, 8, 2)).toEqual({ whole: 0, lastFt: 3 });
+    expect(edgingCuts({ feet: 0, closed: true }, 8, 2)).toEqual({ whole: 0, lastFt: undefined });
+  });
+
+  test("lap one another, and in a closed run the last laps the first", () => {
+    // Open: 2 × 7' 10" reach 15' 8", and 20' − 15' 8" are left. Closed: the last goes 2 in over the first.
+    expect(edgingCuts({ feet: 20, closed: false }, 8, 2).lastFt).toBeCloseTo(4 + 4 / 12, 9);
+    expect(edgingCuts({ feet: 20, closed: true }, 8, 2).lastFt).toBeCloseTo(4.5, 9);
+    expect(edgingCuts({ feet: 23.5, closed: true }, 8, 2)).toEqual({ whole: 3, lastFt: undefined }); // 3 × 7' 10"
+  });
+
+  test("are as many as BED.EDGING_PIECES counts, and reach exactly", () => {
+    const inches = (min: number, max: number) => fc.integer({ min, max });
+    fc.assert(
+      fc.property(inches(1, 4000), inches(30, 240), inches(0, 20), fc.boolean(), (edge, piece, lap, closed) => {
+        const { whole, lastFt } = edgingCuts({ feet: edge / 12, closed }, piece / 12, lap);
+        const pieces = whole + (lastFt === undefined ? 0 : 1);
+        expect(pieces).toBe(edgingPieces(edge / 12, piece / 12, lap, closed));
+        if (lastFt === undefined) return;
+        const reach = whole * piece + lastFt * 12 - (closed ? pieces : pieces - 1) * lap;
+        expect(reach).toBeCloseTo(edge, 6);
+        expect(lastFt * 12).toBeLessThan(piece);
+        expect(lastFt).toBeGreaterThan(0);
+      }),
+    );
+  });
+});
+
+describe("a strip of fabric", () => {
+  test("longer than a roll takes whole rolls, lapped, and what is left", () => {
+    expect(stripCuts(60, 50, 12)).toEqual({ whole: 1, lastFt: 11 });
+    expect(stripCuts(99, 50, 12)).toEqual({ whole: 2, lastFt: undefined }); // 50 + 49 with a lap of 1 ft
+    expect(stripCuts(50, 50, 12)).toEqual({ whole: 1, lastFt: undefined });
+    expect(stripCuts(30, 50, 12)).toEqual({ whole: 0, lastFt: 30 });
+  });
+
+  test("must lap by less than a roll", () => {
+    expect(() => stripCuts(60, 1, 12)).toThrow(/end_lap_in is 12 in, but roll_length is 12 in/);
+  });
+});
+
+describe("rolls used up in turn", () => {
+  const strips = (endLapIn: number, ...lengths: number[]) =>
+    lengths.map((lengthFt, n) => ({ bed: "Front walk", part: n + 1, lengthFt, endLapIn }));
+
+  test("lap where one runs out", () => {
+    expect(rollsInTurn(strips(12, 30, 30), 50)).toEqual({
+      stocks: [
+        {
+          cuts: [
+            { bed: "Front walk", part: 1, lengthFt: 30 },
+            { bed: "Front walk", part: 2, lengthFt: 20 },
+          ],
+          leftOverFt: 0,
+        },
+        { cuts: [{ bed: "Front walk", part: 2, lengthFt: 11 }], leftOverFt: 39 },
+      ],
+      moreJoints: 1,
+    });
+  });
+
+  test("leave a remnant that is no longer than the lap", () => {
+    expect(rollsInTurn(strips(12, 49, 10), 50)).toMatchObject({ stocks: [{ leftOverFt: 1 }, {}], moreJoints: 0 });
+  });
+
+  test("are as many as BED.FABRIC_ROLLS counts for strips of one length", () => {
+    const inches = (min: number, max: number) => fc.integer({ min, max });
+    fc.assert(
+      fc.property(inches(12, 1800), inches(12, 600), inches(240, 1200), inches(0, 24), (long, wide, roll, lap) => {
+        const count = Math.ceil(wide / 72);
+        const lengths = new Array<number>(count).fill(long / 12);
+        expect(rollsInTurn(strips(lap, ...lengths), roll / 12).stocks).toHaveLength(
+          fabricRolls(long / 12, wide / 12, 6, roll / 12, 0, lap),
+        );
+      }),
+    );
+  });
+});
+
+test("cuts across runs say when the steps allowed ran out before the plan was proven", () => {
+  // A trap for first-fit-decreasing: 16 ft holds 8 + 6 + 2 and 7 + 5 + 4, which first-fit cuts from three.
+  const parts = [8, 7, 6, 5, 4, 2].map((lastFt, n) => ({ bed: `${n}`, part: 1, whole: 1, lastFt }));
+  expect(cutAcross(16, parts, 0)).toMatchObject({ count: 8, proven: true });
+  expect(cutAcross(16, parts, 0, 1)).toMatchObject({ count: 9, proven: false });
+});
