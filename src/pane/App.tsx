@@ -4,9 +4,13 @@ import { EstimateScreen } from "./EstimateScreen";
 
 /** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
 const fetched = {
+  jobRows: async () => (await import(/* webpackChunkName: "job-rows" */ "./jobRows/JobRowsScreen")).JobRowsScreen,
   rates: async () => (await import(/* webpackChunkName: "rates" */ "./rates/RatesScreen")).RatesScreen,
+  papers: async () => (await import(/* webpackChunkName: "papers" */ "./papers/PapersScreen")).PapersScreen,
   check: async () => (await import(/* webpackChunkName: "check" */ "./check/CheckScreen")).CheckScreen,
   explain: async () => (await import(/* webpackChunkName: "explain" */ "./explain/ExplainScreen")).ExplainScreen,
+  templates: async () =>
+    (await import(/* webpackChunkName: "templates" */ "./templates/TemplatesScreen")).TemplatesScreen,
   copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
   help: async () => (await import(/* webpackChunkName: "help" */ "./help/HelpScreen")).HelpScreen,
 } as const satisfies Record<string, () => Promise<ComponentType>>;
@@ -15,9 +19,12 @@ type Screen = "estimate" | keyof typeof fetched;
 
 const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
   { screen: "estimate", label: "Estimate a bed" },
+  { screen: "jobRows", label: "Job rows" },
   { screen: "rates", label: "Rates" },
+  { screen: "papers", label: "Job papers" },
   { screen: "check", label: "Check the sheets" },
   { screen: "explain", label: "Explain a cell" },
+  { screen: "templates", label: "Templates" },
   { screen: "copy", label: "Copy for others" },
   { screen: "help", label: "Help" },
 ];

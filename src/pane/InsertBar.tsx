@@ -53,7 +53,8 @@ export function InsertBar(props: InsertBarProps) {
 
 type NoticeProps = Pick<InsertBarProps, "newSheetName" | "onInsert" | "onCancel"> & { readonly inTheWay: InTheWay };
 
-function InTheWayNotice({ inTheWay, newSheetName, onInsert, onCancel }: NoticeProps) {
+/** What stands in the way of something that was to be written, and where it can go instead. */
+export function InTheWayNotice({ inTheWay, newSheetName, onInsert, onCancel }: NoticeProps) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);
   const { sheetId, sheetName, address, obstacles, nearestFree } = inTheWay;

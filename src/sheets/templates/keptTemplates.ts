@@ -72,22 +72,23 @@ export const sameName = (one: string, other: string): boolean =>
 export function withTemplate(templates: readonly KeptTemplate[], template: Template, replacing: boolean): Changed {
   const { name } = template;
   const added: KeptTemplate = { name, template, content: template };
-  const isTaken = templates.some((one) => sameName(one.name, name));
-  if (isTaken && !replacing) return { ok: false, why: `This workbook keeps a template “${name}” already.` };
-  return limited([...templates.filter((one) => !sameName(one.name, name)), added]);
+  const isOld = (one: KeptTemplate) => one.template !== undefined && sameName(one.name, name);
+  if (templates.some(isOld) && !replacing)
+    return { ok: false, why: `This workbook keeps a template “${name}” already.` };
+  return limited([...templates.filter((one) => !isOld(one)), added]);
 }
 
 /** The templates without one of them. */
-export function withoutTemplate(templates: readonly KeptTemplate[], name: string): Changed {
-  const rest = templates.filter((one) => !sameName(one.name, name));
-  return rest.length < templates.length ? { ok: true, templates: rest } : gone(name);
+export function withoutTemplate(templates: readonly KeptTemplate[], unwanted: KeptTemplate): Changed {
+  const text = JSON.stringify(unwanted.content);
+  const rest = templates.filter(({ content }) => JSON.stringify(content) !== text);
+  return rest.length < templates.length ? { ok: true, templates: rest } : gone(unwanted.name);
 }
 
 /** The templates with one of them under another name. */
 export function renamedTemplate(templates: readonly KeptTemplate[], name: string, wanted: string): Changed {
-  const found = templates.find((one) => sameName(one.name, name));
+  const found = templates.find((one) => one.template !== undefined && sameName(one.name, name));
   if (!found) return gone(name);
-  if (!found.template) return { ok: false, why: `“${name}” cannot be read, so it keeps its name.` };
   const isTaken = templates.some((one) => one !== found && sameName(one.name, wanted));
   if (isTaken) return { ok: false, why: `This workbook keeps a template “${wanted.trim()}” already.` };
   const read = templateOf({ ...found.template, name: wanted.trim() });

@@ -1,10 +1,14 @@
 import type { Template } from "./template";
 
-/** A template as the text of its file: lines for people who compare two of them, one cell a line. */
+/** A template as the text of its file, one cell or look a line, for people who compare two of them. */
 export function templateText(template: Template): string {
-  const { cells, ...rest } = template;
-  const head = JSON.stringify(rest, undefined, 1).slice(0, -2);
-  return `${head},\n "cells": [\n${cells.map((cell) => `  ${JSON.stringify(cell)}`).join(",\n")}\n ]\n}\n`;
+  const parts = Object.entries(template).map(([key, value]) => `  ${JSON.stringify(key)}: ${part(value)}`);
+  return `{\n${parts.join(",\n")}\n}\n`;
+}
+
+function part(value: unknown): string {
+  if (!Array.isArray(value) || typeof value[0] !== "object") return JSON.stringify(value);
+  return `[\n${value.map((one) => `    ${JSON.stringify(one)}`).join(",\n")}\n  ]`;
 }
 
 /**

@@ -1,0 +1,85 @@
+import { useEffect, useRef } from "preact/hooks";
+import { contentsOf, type TypedIn } from "../../sheets/templates/contents";
+import { InTheWayNotice } from "../InsertBar";
+import { Grid } from "./Grid";
+import { isThereIn } from "./opening";
+import { PartList } from "./PartList";
+import { ReadsOutside } from "./ReadsOutside";
+import type { Looking, Opening } from "./useOpening";
+import { counted, savedWords, sizeWords } from "./words";
+
+interface OpenPanelProps {
+  readonly opening: Opening;
+  readonly looking: Looking;
+  readonly working: boolean;
+  readonly selected: string;
+}
+
+/** What a template holds, before anything of it is written. */
+export function OpenPanel({ opening, looking, working, selected }: OpenPanelProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const { template, there } = looking;
+  const contents = contentsOf(template);
+  const isThere = isThereIn(there);
+  const missing = contents.rates.filter(({ name }) => !isThere(name));
+  const newSheet = { kind: "new sheet", name: template.name } as const;
+  return (
+    <section aria-labelledby="template-held">
+      <h2 id="template-held" tabIndex={-1} ref={heading}>
+        {template.name}
+      </h2>
+      {template.note && <p class="breaks">{template.note}</p>}
+      <p class="below">
+        {sizeWords(template)}, {counted(contents.formulas, "formula")}. {savedWords(template)} Nothing is written yet.
+      </p>
+      <Grid template={template} />
+      <PartList summary="Prices and markups that stand in it" items={contents.prices.map(typedWords)} open />
+      <PartList summary="Other inputs" items={contents.inputs.map(typedWords)} />
+      <ReadsOutside opening={opening} outside={contents.outside} isThere={isThere} selected={selected} />
+      <PartList
+        summary="Rates of the office that it follows"
+        items={contents.rates.map(({ name, formulas }) => `${name}, in ${counted(formulas, "formula")}`)}
+      />
+      <PartList summary="Functions that it uses" items={contents.functions} />
+      {contents.functions.includes("OFFSET") && (
+        <p class="notice">OFFSET works out by itself which cells it reads. Look at the formulas with it.</p>
+      )}
+      {missing.length > 0 && (
+        <p class="notice trouble">
+          This workbook has no {missing.map(({ name }) => name).join(", ")}. The cells that follow{" "}
+          {missing.length === 1 ? "it" : "them"} will say so until the rates are there (Rates).
+        </p>
+      )}
+      {opening.inTheWay ? (
+        <InTheWayNotice
+          inTheWay={opening.inTheWay}
+          newSheetName={template.name}
+          onInsert={(place) => void opening.write(place)}
+          onCancel={opening.cancel}
+        />
+      ) : (
+        <p class="insert-bar row">
+          <button
+            type="button"
+            class="main"
+            disabled={working}
+            onClick={() => void opening.write({ kind: "selection" })}
+          >
+            Put it at {selected || "the selected cell"}
+          </button>
+          <button type="button" disabled={working} onClick={() => void opening.write(newSheet)}>
+            On a new sheet
+          </button>
+          <button type="button" disabled={working} onClick={opening.cancel}>
+            Cancel
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function typedWords({ at, label, shows }: TypedIn): string {
+  return `${at}${label ? ` ${label}` : ""}: ${shows}`;
+}

@@ -1,0 +1,71 @@
+import type { Outside, Treatment } from "../../sheets/templates/findOutside";
+import { Select } from "../Select";
+import type { Saving } from "./useSaving";
+import { named, shownValue } from "./words";
+
+interface OutsideQuestionsProps {
+  readonly saving: Saving;
+  readonly outside: readonly Outside[];
+}
+
+const UNANSWERED = { value: "", label: "Choose…" };
+
+/** What cells that become a template read outside of it, each asked about. */
+export function OutsideQuestions({ saving, outside }: OutsideQuestionsProps) {
+  const asked = outside.filter(({ cannotStay }) => cannotStay === undefined);
+  const forced = outside.filter(({ cannotStay }) => cannotStay !== undefined);
+  if (outside.length === 0) return <p class="below">Its formulas read nothing outside of it but the office's rates.</p>;
+  const all = [
+    { value: "keep", label: "Read them on where it is opened" },
+    { value: "value", label: "Put what is shown now" },
+    { value: "ask", label: "Ask when it is opened" },
+  ];
+  return (
+    <>
+      <h3>It reads outside of itself ({outside.length})</h3>
+      {asked.length > 1 && (
+        <Select
+          label="For all of them"
+          value=""
+          options={[UNANSWERED, ...all]}
+          onChoose={(treatment) =>
+            treatment !== "" &&
+            saving.treat(
+              asked.map(({ reads }) => reads),
+              treatment as Treatment,
+            )
+          }
+        />
+      )}
+      {asked.map((one) => (
+        <Select
+          key={one.reads}
+          label={one.reads}
+          value={saving.treatments.get(one.reads) ?? ""}
+          options={[UNANSWERED, ...optionsOf(one)]}
+          onChoose={(treatment) => treatment !== "" && saving.treat([one.reads], treatment as Treatment)}
+          note={`Read by ${named(one.readBy)}`}
+        />
+      ))}
+      {forced.length > 0 && (
+        <ul class="lines">
+          {forced.map(({ reads, readBy, cannotStay }) => (
+            <li key={reads}>
+              {reads}: {cannotStay}, so {named(readBy)} will hold what {readBy.length === 1 ? "it shows" : "they show"}.
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function optionsOf({ reads, value, treatments }: Outside) {
+  const labels: Readonly<Record<Treatment, string>> = {
+    keep: `Read ${reads} where it is opened`,
+    value:
+      value === undefined ? "Put what its formulas show, in place of them" : `Put what it shows: ${shownValue(value)}`,
+    ask: "Ask when it is opened",
+  };
+  return treatments.map((treatment) => ({ value: treatment, label: labels[treatment] }));
+}

@@ -1,0 +1,34 @@
+import { useEffect, useRef } from "preact/hooks";
+
+interface QuestionProps {
+  readonly text: string;
+  readonly yes: string;
+  readonly no: string;
+  readonly working: boolean;
+  readonly onYes: () => void;
+  readonly onNo: () => void;
+}
+
+/** Asks before something is lost; the answer that loses nothing has the focus. */
+export function Question({ text, yes, no, working, onYes, onNo }: QuestionProps) {
+  const safe = useRef<HTMLButtonElement>(null);
+  useEffect(() => safe.current?.focus(), []);
+  return (
+    <div
+      role="alertdialog"
+      aria-labelledby="template-question"
+      class="notice trouble"
+      onKeyDown={(event) => event.key === "Escape" && onNo()}
+    >
+      <p id="template-question">{text}</p>
+      <p class="row">
+        <button type="button" disabled={working} onClick={onYes}>
+          {yes}
+        </button>
+        <button type="button" ref={safe} onClick={onNo}>
+          {no}
+        </button>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import { TextField } from "../Field";
+import { OutsideQuestions } from "./OutsideQuestions";
+import { PartList } from "./PartList";
+import { Question } from "./Question";
+import { type ToSave, templateOfCells } from "./saving";
+import type { Saving } from "./useSaving";
+import { sizeWords } from "./words";
+
+interface SavePanelProps {
+  readonly saving: Saving;
+  readonly toSave: ToSave;
+  readonly working: boolean;
+}
+
+/** What a template of the cells would be, and what the person has to say about it. */
+export function SavePanel({ saving, toSave, working }: SavePanelProps) {
+  const { words, treatments, setWords, replacing } = saving;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const made = useMemo(() => {
+    // Until all is answered, the account is given as if everything were read on.
+    const all = new Map(toSave.outside.map(({ reads }) => [reads, treatments.get(reads) ?? "keep"]));
+    return templateOfCells(toSave, all, { name: "-", note: "", by: "" }, new Date());
+  }, [toSave, treatments]);
+  const { source } = toSave;
+  return (
+    <section aria-labelledby="save-template">
+      <h2 id="save-template" tabIndex={-1} ref={heading}>
+        Save as template
+      </h2>
+      <p>
+        {source.where}: {sizeWords(made.template)}. Pictures stay behind.
+        {source.hidden.length > 0 && ` ${source.hidden.join(" and ")} of it show in the template.`}
+      </p>
+      {made.faults.length > 0 && (
+        <div class="notice trouble">
+          <p>These cells cannot be a template, until they are changed:</p>
+          <ul>
+            {made.faults.slice(0, 12).map((fault) => (
+              <li key={fault}>{fault}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <PartList summary="Otherwise than on the sheet" items={made.told} open />
+      <OutsideQuestions saving={saving} outside={toSave.outside} />
+      <TextField label="Name" value={words.name} onType={(name) => setWords({ ...words, name })} />
+      <TextField
+        label="Note for whoever opens it"
+        value={words.note}
+        onType={(note) => setWords({ ...words, note })}
+        placeholder="optional"
+      />
+      <TextField
+        label="Saved by"
+        value={words.by}
+        onType={(by) => setWords({ ...words, by })}
+        placeholder="optional"
+        note="Goes along with the template, wherever it is sent."
+      />
+      {replacing ? (
+        <Question
+          text={`This workbook keeps a template “${replacing.name}” already. Replace it?`}
+          yes="Replace it"
+          no="Keep the old one"
+          working={working}
+          onYes={saving.replace}
+          onNo={saving.dontReplace}
+        />
+      ) : (
+        <p class="insert-bar row">
+          <button type="button" class="main" disabled={working || made.faults.length > 0} onClick={saving.keep}>
+            Keep in this workbook
+          </button>
+          <button type="button" disabled={working || made.faults.length > 0} onClick={saving.toFile}>
+            Save to a file
+          </button>
+          <button type="button" disabled={working} onClick={saving.cancel}>
+            Cancel
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+import { useEffect, useRef } from "preact/hooks";
+import { FilePart } from "./FilePart";
+import { KeptList } from "./KeptList";
+import { OfficeList } from "./OfficeList";
+import { OpenPanel } from "./OpenPanel";
+import { SavePanel } from "./SavePanel";
+import { useKept } from "./useKept";
+import { useOpening } from "./useOpening";
+import { useSaving } from "./useSaving";
+import { useSelected } from "./useSelected";
+import { useWord } from "./useWord";
+
+/** Templates: saving cells as one, and opening one from the workbook, a file or the office's folder. */
+export function TemplatesScreen() {
+  const speaking = useWord();
+  const kept = useKept();
+  const saving = useSaving(speaking, kept);
+  const opening = useOpening(speaking);
+  const selected = useSelected();
+  const { word } = speaking;
+  const working = word.kind === "working";
+  const said = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    // What was said stands below all else, which may be long.
+    if (word.kind === "done" || word.kind === "trouble") said.current?.scrollIntoView({ block: "nearest" });
+  }, [word]);
+  const { toSave } = saving;
+  const { looking } = opening;
+  return (
+    <>
+      <header>
+        <h1>Templates</h1>
+      </header>
+      {toSave && <SavePanel saving={saving} toSave={toSave} working={working} />}
+      {looking && <OpenPanel opening={opening} looking={looking} working={working} selected={selected} />}
+      {!toSave && !looking && (
+        <>
+          <p class="below">
+            A template keeps lines, markups, notes and looks as you changed them, to be put into any workbook. Select a
+            cell of an estimate block, or the cells that are meant.
+          </p>
+          <p class="row">
+            <button type="button" class="main" disabled={working} onClick={() => void saving.look("block")}>
+              Save the estimate block
+            </button>
+            <button type="button" disabled={working} onClick={() => void saving.look("cells")}>
+              Save the selected cells
+            </button>
+            {opening.canTakeBack && (
+              <button type="button" disabled={working} onClick={() => void opening.takeBack()}>
+                Take back
+              </button>
+            )}
+          </p>
+          <KeptList
+            kept={kept}
+            speaking={speaking}
+            working={working}
+            onOpen={(template) => void opening.look(template)}
+          />
+          <OfficeList working={working} onOpen={(template) => void opening.look(template)} />
+          <FilePart speaking={speaking} onOpen={(template) => void opening.look(template)} />
+        </>
+      )}
+      <p
+        role="status"
+        ref={said}
+        class={word.kind === "trouble" ? "notice trouble" : "notice"}
+        hidden={word.kind === "none"}
+      >
+        {word.kind === "none" ? "" : word.text}
+      </p>
+    </>
+  );
+}

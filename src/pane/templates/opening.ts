@@ -1,0 +1,26 @@
+import { type Choices, templatePlan } from "../../sheets/templates/openTemplate";
+import { canonical } from "../../sheets/templates/reference";
+import type { Template } from "../../sheets/templates/template";
+import { type Inserted, insertPlan } from "../../workbook/insert";
+import type { Place } from "../../workbook/place";
+import type { WhatIsThere } from "../../workbook/whatIsThere";
+
+/** Writes a template as a plan, over nothing; a write that fails is taken back. */
+export async function writeTemplate(template: Template, choices: Choices, place: Place): Promise<Inserted> {
+  return insertPlan((at) => templatePlan(template, choices, at), place);
+}
+
+/** Whether a workbook has what a template reads: a name of its, or the sheet of an address. */
+export function isThereIn({ sheets, names }: WhatIsThere): (reads: string) => boolean {
+  const has = (all: readonly string[], one: string) => all.some((each) => each.toLowerCase() === one.toLowerCase());
+  return (reads) => {
+    if (canonical(reads) === undefined) return has(names, reads);
+    return has(sheets, sheetOf(reads));
+  };
+}
+
+/** The sheet of a listed address: `'Front yard'!$B$2` is on Front yard. */
+export function sheetOf(reads: string): string {
+  const sheet = reads.slice(0, reads.lastIndexOf("!"));
+  return sheet.startsWith("'") ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
+}

@@ -1,0 +1,81 @@
+import { useState } from "preact/hooks";
+import { type Choice, type Choices, unanswered } from "../../sheets/templates/openTemplate";
+import { canonical } from "../../sheets/templates/reference";
+import type { Template } from "../../sheets/templates/template";
+import type { InTheWay, Place } from "../../workbook/place";
+import { takeBackLastInsert } from "../../workbook/takeBack";
+import { WorkbookTrouble } from "../../workbook/trouble";
+import { selectedAddress, type WhatIsThere, whatIsThere } from "../../workbook/whatIsThere";
+import { isThereIn, writeTemplate } from "./opening";
+import type { Speaking } from "./useWord";
+
+/** A template that is looked at before it is written. */
+export interface Looking {
+  readonly template: Template;
+  readonly there: WhatIsThere;
+}
+
+/** Opening a template: shows what it holds, asks what it leaves open, and writes it. */
+export function useOpening(speaking: Speaking) {
+  const [looking, setLooking] = useState<Looking>();
+  const [choices, setChoices] = useState<Choices>(new Map());
+  const [inTheWay, setInTheWay] = useState<InTheWay>();
+  const [canTakeBack, setCanTakeBack] = useState(false);
+
+  const choose = (reads: string, choice: Choice) => setChoices(new Map([...choices, [reads, choice]]));
+  const close = () => {
+    setLooking(undefined);
+    setInTheWay(undefined);
+  };
+
+  return {
+    looking,
+    choices,
+    inTheWay,
+    canTakeBack,
+    choose,
+    look: (template: Template) =>
+      speaking.attempt("Reading the template…", async () => {
+        setChoices(new Map());
+        setInTheWay(undefined);
+        setLooking({ template, there: await whatIsThere() });
+        return undefined;
+      }),
+    /** Has it read the cells that are selected now. */
+    chooseSelected: (reads: string) =>
+      speaking.attempt("Looking at the selection…", async () => {
+        const chosen = canonical(await selectedAddress());
+        if (chosen === undefined) throw new WorkbookTrouble("Select one cell, or one run of cells, then choose again.");
+        choose(reads, { kind: "cells", reads: chosen });
+        return undefined;
+      }),
+    write: (place: Place) =>
+      speaking.attempt("Writing the template…", async () => {
+        if (!looking) return undefined;
+        const { template, there } = looking;
+        const [open] = unanswered(template, choices, isThereIn(there));
+        if (open) throw new WorkbookTrouble(`Choose what to read for ${open.reads} first. Nothing was written.`);
+        setInTheWay(undefined);
+        const written = await writeTemplate(template, choices, place);
+        if (!written.done) {
+          setInTheWay(written.inTheWay);
+          return undefined;
+        }
+        close();
+        setCanTakeBack(true);
+        return `“${template.name}” stands on ${written.sheetName} at ${written.address}.`;
+      }),
+    takeBack: () =>
+      speaking.attempt("Taking it back…", async () => {
+        const { title, where } = await takeBackLastInsert();
+        setCanTakeBack(false);
+        return `The ${title} was taken back from ${where}.`;
+      }),
+    cancel: () => {
+      close();
+      speaking.say("Nothing was written.");
+    },
+  };
+}
+
+export type Opening = ReturnType<typeof useOpening>;

@@ -1,0 +1,88 @@
+import { useState } from "preact/hooks";
+import type { Treatment } from "../../sheets/templates/findOutside";
+import { sameName, withTemplate } from "../../sheets/templates/keptTemplates";
+import type { Template } from "../../sheets/templates/template";
+import { readToSave, type ToSave, templateOfCells } from "./saving";
+import { saveTemplateFile } from "./templateFiles";
+import type { Kept } from "./useKept";
+import type { Speaking } from "./useWord";
+
+/** What the person says of the template that is being saved. */
+export interface SaveWords {
+  readonly name: string;
+  readonly note: string;
+  readonly by: string;
+}
+
+const BLANK: SaveWords = { name: "", note: "", by: "" };
+
+/** Saving cells as a template: reads them, asks about what they read outside, and keeps or hands out the result. */
+export function useSaving(speaking: Speaking, kept: Kept) {
+  const [toSave, setToSave] = useState<ToSave>();
+  const [words, setWords] = useState<SaveWords>(BLANK);
+  const [treatments, setTreatments] = useState<ReadonlyMap<string, Treatment>>(new Map());
+  /** A template of the name is kept already; the person is asked whether it gives way. */
+  const [replacing, setReplacing] = useState<Template>();
+
+  const close = () => {
+    setToSave(undefined);
+    setReplacing(undefined);
+  };
+
+  /** The template, or nothing where something is still wanting, which is said. */
+  const finished = (): Template | undefined => {
+    if (!toSave) return undefined;
+    const open = toSave.outside.find(({ reads, cannotStay }) => cannotStay === undefined && !treatments.has(reads));
+    if (open) return void speaking.complain(`Choose what becomes of ${open.reads} first. Nothing was saved.`);
+    if (words.name.trim() === "") return void speaking.complain("Give it a name first. Nothing was saved.");
+    const { template, faults } = templateOfCells(toSave, treatments, words, new Date());
+    if (faults.length === 0) return template;
+    return void speaking.complain(`It cannot be a template. ${faults.slice(0, 5).join(" ")}`);
+  };
+
+  const keep = (template: Template, isReplacing: boolean) =>
+    speaking.attempt("Keeping it with the workbook…", async () => {
+      await kept.change((templates) => withTemplate(templates, template, isReplacing));
+      close();
+      return `“${template.name}” is kept in this workbook, and is saved with it.`;
+    });
+
+  return {
+    toSave,
+    words,
+    treatments,
+    replacing,
+    setWords,
+    treat: (reads: readonly string[], treatment: Treatment) =>
+      setTreatments(new Map([...treatments, ...reads.map((one) => [one, treatment] as const)])),
+    look: (what: "block" | "cells") =>
+      speaking.attempt("Reading the cells…", async () => {
+        const read = await readToSave(what);
+        setTreatments(new Map());
+        setWords({ ...BLANK, by: words.by, name: what === "block" ? read.source.name : "" });
+        setToSave(read);
+        return undefined;
+      }),
+    keep: () => {
+      const template = finished();
+      if (!template) return;
+      const isTaken = kept.templates.some((one) => one.template && sameName(one.name, template.name));
+      if (isTaken) setReplacing(template);
+      else void keep(template, false);
+    },
+    replace: () => replacing && void keep(replacing, true),
+    toFile: () => {
+      const template = finished();
+      if (!template) return;
+      speaking.say(`The template is saved as ${saveTemplateFile(template)}, where the browser keeps what it saves.`);
+      close();
+    },
+    cancel: () => {
+      close();
+      speaking.say("Nothing was saved.");
+    },
+    dontReplace: () => setReplacing(undefined),
+  };
+}
+
+export type Saving = ReturnType<typeof useSaving>;

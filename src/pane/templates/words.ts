@@ -1,0 +1,35 @@
+import { withoutHidden } from "../../sheets/templates/hiddenCharacters";
+import type { Template } from "../../sheets/templates/template";
+
+const MOST_NAMED = 8;
+
+/** How much a template is: `61 rows by 9 columns`. */
+export function sizeWords({ rows, columns }: Pick<Template, "rows" | "columns">): string {
+  return `${counted(rows, "row")} by ${counted(columns, "column")}`;
+}
+
+/** When and by whom it was saved, as far as it says. */
+export function savedWords({ saved, by }: Template): string {
+  if (!saved && !by) return "";
+  return `Saved${saved ? ` on ${saved}` : ""}${by ? ` by ${by}` : ""}.`;
+}
+
+export function counted(count: number, one: string): string {
+  return `${count} ${count === 1 ? one : `${one}s`}`;
+}
+
+export function named(addresses: readonly string[]): string {
+  const more = addresses.length - MOST_NAMED;
+  return addresses.slice(0, MOST_NAMED).join(", ") + (more > 0 ? ` and ${more} more` : "");
+}
+
+/** A name that may come from anywhere. */
+export function shownName(name: string): string {
+  return withoutHidden(name).trim() || "(without a name)";
+}
+
+/** A value as it is shown beside what it belongs to. */
+export function shownValue(value: string | number | boolean): string {
+  if (typeof value !== "number") return String(value);
+  return Number(value.toPrecision(8)).toLocaleString("en-US", { maximumFractionDigits: 6 });
+}
