@@ -46,6 +46,20 @@ export async function printPicture(form: BlockForm): Promise<Picture> {
   };
 }
 
+/** Each bed in plan, for the crew's sheet; a bed of which only the area is known has no drawing. */
+export async function crewDrawings(
+  beds: readonly { readonly name: string; readonly plan: Layout | undefined }[],
+): Promise<{ readonly bed: string; readonly png: string; readonly altText: string }[]> {
+  const drawn = beds.flatMap(({ name, plan }, index) =>
+    plan
+      ? [{ name, svg: drawPlan(plan, { widthPx: PRINT_WIDTH, theme: "light", title: name, id: `crew-${index}` }) }]
+      : [],
+  );
+  return Promise.all(
+    drawn.map(async ({ name, svg }) => ({ bed: name, png: (await pngOf([svg])).png, altText: descriptionOf(svg) })),
+  );
+}
+
 function depthsOf({ numbers: n }: Bed) {
   return {
     scrapeDepthIn: n.scrapeDepth,

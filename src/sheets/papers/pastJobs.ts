@@ -11,13 +11,15 @@ export interface PastLine {
   readonly unit: string;
   readonly estimated: number;
   readonly actual: number;
+  /** The rate by which it was estimated; undefined where none stands behind it. */
+  readonly setThen?: number;
 }
 
 /** The sheet's name when it is new; the list is found by its heading row wherever it stands. */
 export const PAST_JOBS_SHEET = "Past jobs";
 
-const HEADING = ["Job", "Date", "What", "Unit", "Estimated", "Actual", "Actual ÷ estimated"] as const;
-const WIDTHS = [26, 13, 30, 12, 12, 12, 19];
+const HEADING = ["Job", "Date", "What", "Unit", "Estimated", "Actual", "By rate of", "Actual ÷ estimated"] as const;
+const WIDTHS = [26, 13, 30, 12, 12, 12, 12, 19];
 const TITLE = "Past jobs: estimated against actual";
 const HOW =
   "One line a job and measure. Lines may be added, changed and deleted by hand; proposals rest on what stands here.";
@@ -40,7 +42,7 @@ export function morePastJobs(lines: readonly PastLine[], at: Anchor): Plan {
 }
 
 function rowsOf(lines: readonly PastLine[]): DraftRow[] {
-  return lines.map(({ job, date, measure, unit, estimated, actual }, index) => ({
+  return lines.map(({ job, date, measure, unit, estimated, actual, setThen }, index) => ({
     cells: [
       { content: sentence(job) },
       { content: date, format: "date" },
@@ -48,6 +50,7 @@ function rowsOf(lines: readonly PastLine[]): DraftRow[] {
       { content: sentence(unit) },
       { content: estimated, format: "two", key: `estimated${index}` },
       { content: actual, format: "two", look: "input", key: `actual${index}` },
+      { content: setThen ?? "" },
       {
         content: `=IF(AND(ISNUMBER({estimated${index}}),ISNUMBER({actual${index}}),{estimated${index}}>0),{actual${index}}/{estimated${index}},"")`,
         format: "two",
@@ -90,7 +93,7 @@ export function findPastJobs(values: readonly (readonly unknown[])[], at: Anchor
   return undefined;
 }
 
-function lineOf([job, date, measure, unit, estimated, actual]: readonly unknown[]): PastLine | undefined {
+function lineOf([job, date, measure, unit, estimated, actual, setThen]: readonly unknown[]): PastLine | undefined {
   if (!isAmount(estimated) || !isAmount(actual) || typeof measure !== "string" || measure === "") return undefined;
   return {
     job: String(job ?? ""),
@@ -99,6 +102,7 @@ function lineOf([job, date, measure, unit, estimated, actual]: readonly unknown[
     unit: String(unit ?? ""),
     estimated,
     actual,
+    ...(isAmount(setThen) && { setThen }),
   };
 }
 

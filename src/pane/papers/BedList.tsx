@@ -1,0 +1,35 @@
+import type { FoundBed } from "./readJob";
+
+interface BedListProps {
+  readonly beds: readonly FoundBed[];
+  readonly isTicked: (bed: FoundBed) => boolean;
+  readonly onTick: (bed: FoundBed, on: boolean) => void;
+}
+
+/** The beds of the workbook, to tick those that belong to the job. */
+export function BedList({ beds, isTicked, onTick }: BedListProps) {
+  return (
+    <fieldset>
+      <legend>Beds of this job</legend>
+      {beds.map((bed) => (
+        <label key={bed.id} class="tick">
+          <input
+            type="checkbox"
+            checked={bed.worked !== undefined && isTicked(bed)}
+            disabled={!bed.worked}
+            onChange={(event) => onTick(bed, event.currentTarget.checked)}
+          />
+          <span class="grow">
+            {bed.block.name || "Bed without a name"} <span class="below">{bed.where}</span>
+            {bed.problem && <span class="below"> {bed.problem}</span>}
+          </span>
+          <span class="number">{bed.block.price === undefined ? "no price" : money(bed.block.price)}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+export function money(amount: number): string {
+  return amount.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+}

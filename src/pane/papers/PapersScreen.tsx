@@ -1,0 +1,166 @@
+import { dateWords } from "../../quantities/calendar/calendarDay";
+import type { DigNotice } from "../../quantities/calendar/digNotice";
+import { TextField } from "../Field";
+import { Select } from "../Select";
+import { AfterTheJob } from "./after/AfterTheJob";
+import { BedList } from "./BedList";
+import { CustomerPart } from "./CustomerPart";
+import type { JobDetails } from "./details";
+import { TextArea } from "./TextArea";
+import { Together } from "./Together";
+import { usePapers } from "./usePapers";
+
+const papers = [
+  { value: "letter", label: "Letter" },
+  { value: "a4", label: "A4" },
+];
+
+/** One job of several beds: its order, crew sheet, dig notice and customer's sheet, and what came of it. */
+export function PapersScreen() {
+  const work = usePapers();
+  const { found, details, job, notice, word, canTakeBack, type, make } = work;
+  const working = word.kind === "working";
+  const beds = found?.beds ?? [];
+  return (
+    <>
+      <header>
+        <h1>Papers of a job</h1>
+        <button type="button" disabled={working} onClick={() => void work.read()}>
+          Read again
+        </button>
+      </header>
+      {found && beds.length === 0 && (
+        <p class="notice">This workbook has no estimate block yet. Make one under “Estimate a bed”, then come back.</p>
+      )}
+      {beds.length > 0 && <BedList beds={beds} isTicked={work.isTicked} onTick={work.tick} />}
+      {job.problem && <p class="notice trouble">{job.problem}</p>}
+      {job.value && (
+        <>
+          <Together job={job.value} />
+          <h2>The job</h2>
+          <TextField label="Job" value={details.job} onType={(text) => type({ job: text })} />
+          <TextField label="Place" value={details.place} onType={(text) => type({ place: text })} />
+          <TextField label="Your office" value={details.office} onType={(text) => type({ office: text })} />
+          <Select
+            label="Paper"
+            value={details.paper}
+            options={papers}
+            onChoose={(paper) => type({ paper: paper as JobDetails["paper"] })}
+          />
+          <NoticePart details={details} notice={notice.value} problem={notice.problem} onType={type} />
+          <h2>Sheets for this workbook</h2>
+          <p class="below">
+            Each goes onto a new sheet that fits its paper. Nothing that stands in the workbook changes.
+          </p>
+          <p class="row">
+            <button type="button" disabled={working} onClick={() => void make(["order"])}>
+              Order
+            </button>
+            <button type="button" disabled={working} onClick={() => void make(["crew"])}>
+              Crew sheet
+            </button>
+            <button type="button" disabled={working || !notice.value} onClick={() => void make(["notice"])}>
+              Dig notice
+            </button>
+            <button
+              type="button"
+              class="main"
+              disabled={working || !notice.value}
+              title={notice.value ? undefined : "Type the start first"}
+              onClick={() => void make(["order", "crew", "notice"])}
+            >
+              All three
+            </button>
+          </p>
+          <CustomerPart work={work} job={job.value} disabled={working} />
+          <AfterTheJob work={work} job={job.value} past={found?.past} disabled={working} />
+        </>
+      )}
+      <p class="row">
+        <button type="button" disabled={working || !canTakeBack} onClick={() => void work.takeBack()}>
+          Take back
+        </button>
+      </p>
+      <p role="status" class={word.kind === "trouble" ? "notice trouble" : "notice"} hidden={word.kind === "none"}>
+        {word.kind === "none" ? "" : word.text}
+      </p>
+    </>
+  );
+}
+
+interface NoticePartProps {
+  readonly details: JobDetails;
+  readonly notice: DigNotice | undefined;
+  readonly problem: string | undefined;
+  readonly onType: (typed: Partial<JobDetails>) => void;
+}
+
+function NoticePart({ details, notice, problem, onType }: NoticePartProps) {
+  return (
+    <section aria-labelledby="notice-heading">
+      <h2 id="notice-heading">Start and dig notice</h2>
+      <TextField
+        label="Wished start"
+        value={details.start}
+        placeholder="such as 2026-12-07"
+        problem={problem}
+        onType={(start) => onType({ start })}
+      />
+      <TextField
+        label="Notice, full working days"
+        value={details.noticeDays}
+        note="the law of the place says how many; the day of notice is not counted"
+        onType={(noticeDays) => onType({ noticeDays })}
+      />
+      <details>
+        <summary>Holidays and life of marks</summary>
+        <Select
+          label="Federal holidays"
+          value={details.federal}
+          options={[
+            { value: "yes", label: "are no working days" },
+            { value: "no", label: "count as working days" },
+          ]}
+          onChoose={(federal) => onType({ federal: federal as JobDetails["federal"] })}
+        />
+        <TextArea
+          label="Other holidays, one a line"
+          value={details.ownHolidays}
+          note="2026-11-27 Friday after Thanksgiving"
+          onType={(ownHolidays) => onType({ ownHolidays })}
+        />
+        <TextField
+          label="Marks are good for"
+          unit="days"
+          value={details.marksDays}
+          note="as the ticket says; left blank, nothing is said about it"
+          onType={(marksDays) => onType({ marksDays })}
+        />
+        <Select
+          label="These days are"
+          value={details.marksCounted}
+          options={[
+            { value: "calendar", label: "calendar days" },
+            { value: "working", label: "working days" },
+          ]}
+          onChoose={(counted) => onType({ marksCounted: counted as JobDetails["marksCounted"] })}
+        />
+      </details>
+      {notice && (
+        <>
+          <p>
+            Give notice by <strong>{dateWords(notice.lastNoticeDate)}</strong>. With notice today, dig from{" "}
+            {dateWords(notice.earliestIfToday)}.
+            {notice.marksLastDay !== undefined && ` Marks are good to ${dateWords(notice.marksLastDay)}.`} The ticket
+            and the law of the place rule.
+          </p>
+          {notice.warnings.map(({ kind, text }) => (
+            <p key={kind} class="notice trouble">
+              {text}
+            </p>
+          ))}
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,45 @@
+import { figure } from "../../../sheets/papers/orderSheet";
+import { TextField } from "../../Field";
+import type { Job } from "../makePapers";
+import type { PastJobsOnSheet } from "../readJob";
+import type { Papers } from "../usePapers";
+import { PastJobs } from "./PastJobs";
+import { useActuals } from "./useActuals";
+
+interface AfterTheJobProps {
+  readonly work: Papers;
+  readonly job: Job;
+  readonly past: PastJobsOnSheet | undefined;
+  readonly disabled: boolean;
+}
+
+/** What was really used comes back, and what past jobs say about the office's rates. */
+export function AfterTheJob({ work, job, past, disabled }: AfterTheJobProps) {
+  const { measures, typed, type, problemOf, hasSome, add } = useActuals(work, job);
+  return (
+    <section aria-labelledby="after-heading">
+      <h2 id="after-heading">After the job</h2>
+      <details>
+        <summary>Type what was really used</summary>
+        <p class="below">From the crew sheet, for all ticked beds together. Leave blank what was not counted.</p>
+        {measures.map(({ measure: { key, label, unit }, planned }) => (
+          <TextField
+            key={key}
+            label={`${label}, really`}
+            unit={unit}
+            value={typed[key] ?? ""}
+            note={`planned ${figure(planned)}`}
+            problem={problemOf(key)}
+            onType={(text) => type(key, text)}
+          />
+        ))}
+        <p class="row">
+          <button type="button" class="main" disabled={disabled || !hasSome} onClick={() => void add()}>
+            Add to the past jobs
+          </button>
+        </p>
+      </details>
+      <PastJobs work={work} past={past} disabled={disabled} />
+    </section>
+  );
+}

@@ -1,0 +1,120 @@
+import { type ComparedJob, compareJobs } from "../../../quantities/history/compareJobs";
+import type { Lesson } from "../../../quantities/history/learn";
+import { figure } from "../../../sheets/papers/orderSheet";
+import type { PastJobsOnSheet } from "../readJob";
+import type { Papers } from "../usePapers";
+import { useLessons } from "./useLessons";
+
+interface PastJobsProps {
+  readonly work: Papers;
+  readonly past: PastJobsOnSheet | undefined;
+  readonly disabled: boolean;
+}
+
+/** Estimated against actual, by job and by line, and what that says about the office's rates. */
+export function PastJobs({ work, past, disabled }: PastJobsProps) {
+  const { entries, lessons, hasRates, changed, change, takeBack } = useLessons(work, past);
+  if (!past || past.lines.length === 0) return <p class="below">No past job is in this workbook yet.</p>;
+  const jobs = compareJobs(entries);
+  return (
+    <>
+      {past.unusable.length > 0 && (
+        <p class="notice trouble">
+          Rows {past.unusable.map((row) => row + 1).join(", ")} of {past.sheet} lack a number or a measure, and are left
+          out.
+        </p>
+      )}
+      <details>
+        <summary>
+          {jobs.length} past {jobs.length === 1 ? "job" : "jobs"} on {past.sheet}
+        </summary>
+        {jobs.map((one) => (
+          <JobTable key={`${one.date} ${one.job}`} compared={one} />
+        ))}
+      </details>
+      <h3>What past jobs say</h3>
+      <dl class="cautions">
+        {lessons.map((lesson) => (
+          <>
+            <dt key={lesson.measure.key}>{lesson.measure.label}</dt>
+            <dd>
+              {lesson.text}
+              {lesson.verdict === "change" && lesson.proposal && (
+                <ChangeButton lesson={lesson} disabled={disabled || !hasRates} onChange={() => void change(lesson)} />
+              )}
+            </dd>
+          </>
+        ))}
+      </dl>
+      {!hasRates && lessons.some(({ verdict }) => verdict === "change") && (
+        <p class="below">To change a rate here, insert a sheet of rates first: under “Rates”.</p>
+      )}
+      {changed && (
+        <p class="row">
+          <span class="grow">{changed.title}</span>
+          <button type="button" disabled={disabled} onClick={() => void takeBack()}>
+            Put the rate back
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+interface ChangeButtonProps {
+  readonly lesson: Lesson;
+  readonly disabled: boolean;
+  readonly onChange: () => void;
+}
+
+function ChangeButton({ lesson: { proposal, measure }, disabled, onChange }: ChangeButtonProps) {
+  if (!proposal || !measure.rate) return null;
+  const shown = (value: number) =>
+    measure.rate?.kind === "share on top" ? `${figure(value * 100)} %` : `${figure(value)} ${measure.rate?.unit}`;
+  return (
+    <p class="row">
+      <button type="button" disabled={disabled} onClick={onChange}>
+        Change “{measure.rate.label}” from {shown(proposal.now)} to {shown(proposal.proposed)}
+      </button>
+    </p>
+  );
+}
+
+function JobTable({ compared: { job, lines } }: { readonly compared: ComparedJob }) {
+  return (
+    <table>
+      <caption>{job || "Without a name"}</caption>
+      <thead>
+        <tr>
+          <th scope="col">What</th>
+          <th scope="col" class="number">
+            Estimated
+          </th>
+          <th scope="col" class="number">
+            Actual
+          </th>
+          <th scope="col" class="number">
+            Off by
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map(({ measure, estimated, actual, ratio }) => (
+          <tr key={measure.key}>
+            <th scope="row">
+              {measure.label} <span class="below">{measure.unit}</span>
+            </th>
+            <td class="number">{figure(estimated)}</td>
+            <td class="number">{figure(actual)}</td>
+            <td class="number">{ratio === undefined ? "" : offBy(ratio)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function offBy(ratio: number): string {
+  const percent = Math.round((ratio - 1) * 100);
+  return `${percent > 0 ? "+" : ""}${percent} %`;
+}

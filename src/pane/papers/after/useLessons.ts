@@ -1,0 +1,73 @@
+import { useState } from "preact/hooks";
+import { fields } from "../../../quantities/bed/fields";
+import { type RateKey, type Rates, rateKeys, rateNames } from "../../../quantities/bed/rates";
+import { type Lesson, learn, type RatesNow } from "../../../quantities/history/learn";
+import { measures } from "../../../quantities/history/measures";
+import type { PastEntry } from "../../../quantities/history/pastEntry";
+import { readNumber, readShare } from "../../../quantities/numberText";
+import { Problem } from "../../../quantities/problem";
+import { takeBackChanges, type WrittenChanges, writeChanges } from "../../../workbook/changes";
+import { namedCell } from "../../../workbook/namedCell";
+import { WorkbookTrouble } from "../../../workbook/trouble";
+import { refreshRates, useRates } from "../../rates/store";
+import type { PastJobsOnSheet } from "../readJob";
+import type { Papers } from "../usePapers";
+
+/** What the past jobs of the workbook say, and changing a rate by it, which only ever happens when told to. */
+export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | undefined) {
+  const known = useRates();
+  const [changed, setChanged] = useState<WrittenChanges>();
+  const rates = known?.found?.rates;
+  const entries = entriesOf(past);
+  const follow = async () => {
+    await refreshRates();
+    await read();
+  };
+  return {
+    entries,
+    lessons: learn(entries, numbersOf(rates)),
+    hasRates: rates !== undefined,
+    changed,
+    change: ({ proposal, measure }: Lesson) =>
+      attempt("Changing the rate…", async () => {
+        if (!proposal) throw new WorkbookTrouble("Nothing is proposed.");
+        const cell = await namedCell(rateNames[proposal.rate]);
+        const title = `${measure.rate?.label}: changed to what past jobs say.`;
+        setChanged(await writeChanges(title, [{ ...cell, after: proposal.proposed }]));
+        await follow();
+        return { kind: "done", text: `${title} Every estimate that follows the rates has changed with it.` };
+      }),
+    takeBack: () =>
+      attempt("Putting the rate back…", async () => {
+        if (changed) await takeBackChanges(changed);
+        setChanged(undefined);
+        await follow();
+        return { kind: "done", text: "The rate is what it was." };
+      }),
+  };
+}
+
+/** The list's lines by the keys of their measures; what the office calls by words of its own keeps these. */
+function entriesOf(past: PastJobsOnSheet | undefined): PastEntry[] {
+  return (past?.lines ?? []).map(({ measure, unit, ...line }) => {
+    const known = measures.find((one) => one.label === measure && one.unit === unit);
+    return { ...line, measure: known?.key ?? measure };
+  });
+}
+
+function numbersOf(rates: Rates | undefined): RatesNow {
+  if (!rates) return {};
+  return Object.fromEntries(rateKeys.flatMap((key) => numberOf(rates, key)));
+}
+
+function numberOf(rates: Rates, key: RateKey): [RateKey, number][] {
+  const rate = rates.byField[key];
+  if (rate.problem !== undefined) return [];
+  try {
+    return [[key, fields[key].reads === "share" ? readShare(rate.text, key) : readNumber(rate.text, key)]];
+  } catch (error) {
+    // Tape text stands behind no measure of past jobs.
+    if (error instanceof Problem) return [];
+    throw error;
+  }
+}

@@ -1,0 +1,163 @@
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { DigNotice } from "../../quantities/calendar/digNotice";
+import { Problem } from "../../quantities/problem";
+import { base64Of } from "../../sheets/file/base64";
+import { workbookFile } from "../../sheets/file/workbookFile";
+import { insertPlans } from "../../workbook/insert";
+import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/newWorkbook";
+import { takeBackLastInsert } from "../../workbook/takeBack";
+import { WorkbookTrouble } from "../../workbook/trouble";
+import { download } from "../copy/download";
+import type { Word } from "../useInsert";
+import { type JobDetails, loadDetails, saveDetails } from "./details";
+import {
+  crewPaper,
+  customerPlan,
+  type Job,
+  jobOf,
+  noticePaper,
+  orderPaper,
+  type PaperSheet,
+  quoteOf,
+} from "./makePapers";
+import { noticeOf } from "./noticeOf";
+import { type FoundBed, type FoundJob, readJob } from "./readJob";
+
+/** The papers that go onto sheets of this workbook. The customer's goes into a workbook of its own. */
+export type PaperKind = "order" | "crew" | "notice";
+
+/** What could be worked out, or why not. */
+type Reckoned<T> = { readonly value: T | undefined; readonly problem: string | undefined };
+
+/** The beds of the workbook, which of them belong to the job, and its papers. */
+export function usePapers() {
+  const [found, setFound] = useState<FoundJob>();
+  const [unticked, setUnticked] = useState<readonly string[]>([]);
+  const [details, setDetails] = useState<JobDetails>(loadDetails);
+  const [word, setWord] = useState<Word>({ kind: "none" });
+  const [canTakeBack, setCanTakeBack] = useState(false);
+  useEffect(() => saveDetails(details), [details]);
+
+  const chosen = useMemo(
+    () => (found?.beds ?? []).filter(({ id, worked }) => worked && !unticked.includes(id)),
+    [found, unticked],
+  );
+  const job = useMemo(() => reckoned(() => (chosen.length > 0 ? jobOf(chosen) : undefined)), [chosen]);
+  const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
+
+  const attempt = async (text: string, deed: () => Promise<Word>) => {
+    setWord({ kind: "working", text });
+    try {
+      setWord(await deed());
+    } catch (error) {
+      setWord({ kind: "trouble", text: troubleOf(error) });
+    }
+  };
+  const read = () =>
+    attempt("Reading the beds…", async () => {
+      setFound(await readJob());
+      return { kind: "none" };
+    });
+  // Read once when the screen comes up; after that the person asks for it.
+  const readFirst = useRef(read);
+  useEffect(() => void readFirst.current(), []);
+
+  /** The job as the workbook has it now: what was shown may have changed since. */
+  const again = async (): Promise<Job> => {
+    const now = await readJob();
+    setFound(now);
+    const ids = chosen.map(({ id }) => id);
+    const beds = now.beds.filter(({ id }) => ids.includes(id));
+    if (beds.length < ids.length || beds.some(({ worked }) => !worked)) {
+      throw new WorkbookTrouble("The beds have changed in the meantime, so nothing was written. Look at them again.");
+    }
+    return jobOf(beds);
+  };
+
+  return {
+    found,
+    details,
+    job,
+    notice,
+    word,
+    canTakeBack,
+    opens: canOpenWorkbooks(),
+    isTicked: ({ id }: FoundBed) => !unticked.includes(id),
+    tick: ({ id }: FoundBed, on: boolean) =>
+      setUnticked((now) => (on ? now.filter((one) => one !== id) : [...now, id])),
+    type: (typed: Partial<JobDetails>) => setDetails((now) => ({ ...now, ...typed })),
+    read,
+    make: (kinds: readonly PaperKind[]) =>
+      attempt("Making the papers…", async () => {
+        const now = await again();
+        const sheets = await papersOf(kinds, now, details, notice.value);
+        const inserted = await insertPlans(titleOf(kinds, details), sheets);
+        if (!inserted.done) return { kind: "trouble", text: "Names of the papers are taken. Nothing was written." };
+        setCanTakeBack(true);
+        const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
+        return { kind: "done", text: `On new sheets: ${names}. Print them from the spreadsheet program.` };
+      }),
+    makeForCustomer: () =>
+      attempt("Making the customer's sheet…", async () => {
+        const plan = customerPlan(quoteOf(await again(), details), details);
+        const title = ["Price", details.job.trim()].filter(Boolean).join(" ");
+        const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title });
+        if (canOpenWorkbooks()) await openAsWorkbook(base64Of(file));
+        else download(file, title);
+        return {
+          kind: "done",
+          text: "The customer's sheet is a workbook of its own. Look at it, then save and send it.",
+        };
+      }),
+    takeBack: () =>
+      attempt("Taking it back…", async () => {
+        const { title, where } = await takeBackLastInsert();
+        setCanTakeBack(false);
+        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+      }),
+    /** For what else is done with the job: the same words, the same way of failing. */
+    attempt,
+    setCanTakeBack,
+  };
+}
+
+export type Papers = ReturnType<typeof usePapers>;
+
+async function papersOf(
+  kinds: readonly PaperKind[],
+  job: Job,
+  details: JobDetails,
+  notice: DigNotice | undefined,
+): Promise<PaperSheet[]> {
+  const made: PaperSheet[] = [];
+  for (const kind of kinds) {
+    if (kind === "order") made.push(orderPaper(job, details, notice));
+    else if (kind === "crew") made.push(await crewPaper(job, details, notice));
+    else if (notice) made.push(noticePaper(job, details, notice));
+    else throw new WorkbookTrouble("The dig notice needs a start. Type the day on which digging is to begin.");
+  }
+  return made;
+}
+
+function titleOf(kinds: readonly PaperKind[], { job }: JobDetails): string {
+  const what =
+    kinds.length > 1 ? "papers" : kinds[0] === "order" ? "order" : kinds[0] === "crew" ? "crew sheet" : "dig notice";
+  return job.trim() ? `${what} for ${job.trim()}` : what;
+}
+
+function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
+  try {
+    return { value: reckon(), problem: undefined };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return { value: undefined, problem: error.message };
+  }
+}
+
+function troubleOf(error: unknown): string {
+  if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
+  // The parts that draw and make files are fetched when they are first wanted.
+  if (error instanceof Error && error.name === "ChunkLoadError")
+    return "A part of the add-in could not be fetched. Nothing was written. Try again.";
+  throw error;
+}

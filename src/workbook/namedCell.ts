@@ -1,0 +1,29 @@
+import { inWorkbook, WorkbookTrouble } from "./trouble";
+
+/** A cell by its place, with what stands in it. */
+export interface NamedCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly before: string | number | boolean;
+}
+
+/**
+ * The cell of a name of the workbook, wherever it stands.
+ *
+ * @throws WorkbookTrouble where the workbook has no such name, or its cell is gone.
+ */
+export async function namedCell(name: string): Promise<NamedCell> {
+  return inWorkbook(async (context) => {
+    const item = context.workbook.names.getItemOrNullObject(name);
+    await context.sync();
+    if (item.isNullObject) throw new WorkbookTrouble(`This workbook has no cell by the name ${name}.`);
+    const range = item.getRangeOrNullObject();
+    range.load("rowIndex,columnIndex,formulas");
+    range.worksheet.load("name");
+    await context.sync();
+    if (range.isNullObject) throw new WorkbookTrouble(`The name ${name} stands for no cell any more.`);
+    const { rowIndex: row, columnIndex: column, formulas, worksheet } = range;
+    return { sheet: worksheet.name, row, column, before: formulas[0]?.[0] as NamedCell["before"] };
+  });
+}
