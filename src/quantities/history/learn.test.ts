@@ -1,0 +1,154 @@
+import { describe, expect, test } from "vitest";
+import { compareJobs } from "./compareJobs";
+import { learn } from "./learn";
+import type { PastEntry } from "./pastEntry";
+import { sensible, sensibleShare } from "./sensible";
+
+/** Jobs a week apart, each estimated at 10. */
+const jobs = (measure: string, actuals: readonly number[], changes: Partial<PastEntry> = {}): PastEntry[] =>
+  actuals.map((actual, n) => ({
+    job: `Job ${n + 1}`,
+    date: 46_000 + 7 * n,
+    measure,
+    estimated: 10,
+    actual,
+    ...changes,
+  }));
+const lesson = (entries: readonly PastEntry[], rates = {}) => learn(entries, rates)[0]!;
+
+describe("production rates", () => {
+  test("by the hour go down where jobs took longer, and the words say on what that rests", () => {
+    const found = lesson(jobs("border", [10.5, 11, 11.1, 11.2, 11.5, 12, 12.2]), { edgingRate: 14 });
+    expect(found.verdict).toBe("change");
+    // 14 ÷ 1.12 = 12.5
+    expect(found.proposal).toMatchObject({ rate: "edgingRate", now: 14, proposed: 12.5 });
+    expect(found.text).toBe(
+      "7 jobs: took 12 % longer than estimated, likely between 5 % and 22 % longer (an interval of 98.4 %). " +
+        "Propose 12.5 ft/h for “Set edging” instead of 14 ft/h. " +
+        "7 jobs do not say by which rate they were estimated; today's is taken.",
+    );
+  });
+
+  test("as hours for an amount go up with the hours", () => {
+    const found = lesson(jobs("scrape", [10.5, 10.8, 11, 11, 11.3, 12], { setThen: 1.2 }), { scrapeHours: 1.2 });
+    expect(found.proposal).toMatchObject({ rate: "scrapeHours", proposed: 1.3, isClear: true }); // 1.2 × 1.1 = 1.32
+    expect(found.proposal!.low).toBeCloseTo(1.26, 9);
+    expect(found.proposal!.high).toBeCloseTo(1.44, 9);
+  });
+
+  test("are kept where the interval lies on both sides of the estimate", () => {
+    const found = lesson(jobs("fabric", [8, 9.7, 11, 11, 12, 13], { setThen: 120 }), { fabricRate: 120 });
+    expect(found.verdict).toBe("keep");
+    expect(found.text).toBe(
+      "6 jobs: took 10 % longer than estimated, likely between 20 % shorter and 30 % longer (an interval of 96.9 %). " +
+        "That may be chance: keep 120 sq ft/h.",
+    );
+  });
+
+  test("fit where the rounded proposal is the rate of today", () => {
+    const found = lesson(jobs("border", [10.05, 10.1, 10.1, 10.1, 10.2, 10.2], { setThen: 14 }), { edgingRate: 14 });
+    expect(found).toMatchObject({ verdict: "keep", proposal: { proposed: 14, isNear: true, isClear: false } });
+    expect(found.text).toMatch(/14 ft\/h fits\.$/);
+  });
+
+  test("of jobs from before a change are restated, so that the same jobs do not speak twice", () => {
+    const slow = [11, 11.2, 11.2, 11.2, 11.3, 12];
+    const before = lesson(jobs("border", slow, { setThen: 14 }), { edgingRate: 14 });
+    expect(before.proposal!.proposed).toBe(12.5);
+    const after = lesson(jobs("border", slow, { setThen: 14 }), { edgingRate: 12.5 });
+    expect(after).toMatchObject({ verdict: "keep", proposal: { now: 12.5, proposed: 12.5 } });
+    expect(after.ratio!.median).toBeCloseTo(1, 9);
+  });
+
+  test("count a job once, however many beds it had", () => {
+    const beds = jobs("border", [11, 12, 13, 14], {}).flatMap((entry) => [entry, { ...entry, job: ` ${entry.job} ` }]);
+    const found = lesson(beds, { edgingRate: 14 });
+    expect(found.jobs).toHaveLength(4);
+    expect(found.jobs[0]).toMatchObject({ estimated: 20, actual: 22 });
+    expect(found.verdict).toBe("too few");
+  });
+});
+
+describe("the waste share of stone", () => {
+  test("is what was used beyond the net amount", () => {
+    // Estimated with 8 %: 10.8 tons for 10 net. Used 11.2 in the middle: 12 %.
+    const used = [11, 11.1, 11.2, 11.2, 11.3, 11.4];
+    const found = lesson(jobs("stoneTons", used, { estimated: 10.8, setThen: 0.08 }), { waste: 0.08 });
+    expect(found.proposal).toMatchObject({ rate: "waste", now: 0.08, proposed: 0.12, isClear: true });
+    expect(found.text).toBe(
+      "6 jobs: used 12 % more than the net volume, likely between 10 % and 14 % more (an interval of 96.9 %). " +
+        "Propose 12 % for “Waste and low spots” instead of 8 %.",
+    );
+  });
+
+  test("is never under nothing, and less than the net volume points elsewhere", () => {
+    const found = lesson(jobs("stoneTons", [9, 9.1, 9.2, 9.3, 9.4, 9.5], { setThen: 0 }), { waste: 0.08 });
+    expect(found.proposal).toMatchObject({ proposed: 0, low: 0, high: 0, isUnderNet: true });
+    expect(found.text).toMatch(/look at depth and weight of the stone before the waste/);
+  });
+});
+
+describe("too few jobs", () => {
+  test("propose nothing, and say so", () => {
+    const found = lesson(jobs("border", [15, 15, 15, 15]), { edgingRate: 14 });
+    expect(found).toMatchObject({ verdict: "too few", ratio: undefined, proposal: undefined });
+    expect(found.text).toMatch(/^4 jobs so far. Nothing is proposed from fewer than 5\./);
+  });
+
+  test("five are enough for a proposal, but not for an interval of 95 %", () => {
+    const found = lesson(jobs("border", [15, 15.1, 15.2, 15.3, 15.4]), { edgingRate: 14 });
+    expect(found.verdict).toBe("change");
+    expect(found.text).toMatch(/\(an interval of 93\.8 %\)\. From 6 jobs on it can be one of 95 %\./);
+  });
+
+  test("entries without an estimate or an actual amount do not count", () => {
+    const entries = [...jobs("border", [12, 12, 12, 12]), ...jobs("border", [0, Number.NaN], { job: "Blank" })];
+    expect(lesson(entries).text).toMatch(/^4 jobs so far.*2 entries tell nothing/);
+    expect(lesson(jobs("border", [0, 0])).text).toMatch(/^No job so far/);
+  });
+});
+
+describe("measures without a rate", () => {
+  test("are compared alone", () => {
+    const found = lesson(jobs("pins", [10, 10, 10, 10, 11, 12]));
+    expect(found).toMatchObject({ verdict: "compare", proposal: undefined });
+    expect(found.text).toBe(
+      "6 jobs: used as much as estimated, likely between 0 % and 20 % more (an interval of 96.9 %). " +
+        "It is counted from the shape of each bed; no rate stands behind it.",
+    );
+  });
+
+  test("may be the office's own, and come after ours in the order of the work", () => {
+    const entries = [...jobs("Plants", [1]), ...jobs("pins", [1]), ...jobs("scrape", [1])];
+    expect(learn(entries, {}).map(({ measure }) => measure.label)).toEqual(["Scrape and load", "Pins", "Plants"]);
+  });
+});
+
+test("rates are rounded as an office writes them", () => {
+  const rates = [12.46, 1.317, 107.9, 0.0321, 88.8, 14, 120, 100];
+  expect(rates.map(sensible)).toEqual([12.5, 1.3, 110, 0.032, 88, 14, 120, 100]);
+  expect([0.084, -0.2, 3].map(sensibleShare)).toEqual([0.08, 0, 0.99]);
+});
+
+test("jobs are compared line by line, the latest first, beds added up", () => {
+  const entries = [
+    ...jobs("pins", [12, 9]),
+    ...jobs("border", [11, 8]),
+    ...jobs("border", [10]),
+    ...jobs("Plants", [3], { estimated: 0 }),
+  ];
+  const compared = compareJobs(entries);
+  expect(compared.map(({ job }) => job)).toEqual(["Job 2", "Job 1"]);
+  const told = compared[1]!.lines.map(({ measure, estimated, actual, difference, ratio }) => [
+    measure.label,
+    estimated,
+    actual,
+    difference,
+    ratio,
+  ]);
+  expect(told).toEqual([
+    ["Set edging", 20, 21, 1, 1.05],
+    ["Pins", 10, 12, 2, 1.2],
+    ["Plants", 0, 3, 3, undefined],
+  ]);
+});
