@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { countsInPlan } from "../../src/layout/planOfEstimate";
+import { missingRates } from "../../src/pane/rates/missing";
 import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type Field, fields } from "../../src/quantities/bed/fields";
 import { type BedForm, blankForm, textOf } from "../../src/quantities/bed/form";
@@ -8,8 +10,14 @@ import { pricedRates, type RateKey, rateKeys, rateNames, whoseName } from "../..
 import { readForm } from "../../src/quantities/bed/read";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
+import { unfollowingCells } from "../../src/sheets/estimate/followRates";
+import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
+import { belowUsed } from "../../src/workbook/belowUsed";
+import { writeChanges } from "../../src/workbook/changes";
 import { insertPlan } from "../../src/workbook/insert";
 import { readRates } from "../../src/workbook/readRates";
+import { readWorkbook } from "../../src/workbook/readWorkbook";
+import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
@@ -92,6 +100,24 @@ describe("the sheet of rates", () => {
     expect(host.syncCount - before).toBe(2);
     expect(found?.sheets).toEqual(["Dale's prices"]);
     expect(found?.rates.byField.rollCost).toMatchObject({ text: "71" });
+  });
+
+  test("of an earlier make takes the rates that it has no names for below, and no second of any", async () => {
+    await Excel.run(async (context) => {
+      for (const name of ["Rate_dump_fee", "Whose_dump_fee", "Rate_sales_tax"])
+        context.workbook.names.getItem(name).delete();
+      await context.sync();
+    });
+    const found = (await readRates())!;
+    expect(missingRates(found)).toMatchObject({ keys: ["dumpFee", "salesTax"], stones: false });
+    const { sheetId, at } = await belowUsed("Rates");
+    await insertPlan((anchor) => ratesSheet(anchor, missingRates(found)), { kind: "cell", sheetId, at });
+    const { rates } = (await readRates())!;
+    expect([rates.byField.dumpFee, rates.byField.salesTax]).toEqual([
+      { text: "30", isExample: true },
+      { text: "0%", isExample: false },
+    ]);
+    expect(missingRates((await readRates())!)).toMatchObject({ keys: [], stones: false });
   });
 
   test("says on itself what is wrong with a cell", async () => {
@@ -202,8 +228,12 @@ describe("a block in a workbook with rates", () => {
       salesTax: "priceWithTax",
     };
 
+    let block: Awaited<ReturnType<typeof insertBlock>>;
+    beforeAll(async () => {
+      block = await insertBlock(await formWith({ stone: "1.4" }));
+    });
+
     test("gives no price, whichever it is, and says why in its row and on top", async () => {
-      const block = await insertBlock(await formWith({ stone: "1.4" }));
       for (const [index, key] of rateKeys.entries()) {
         const [damage, word] = Object.entries(words)[index % 3]!;
         await during(rateNames[key], damage === "-3" ? -3 : damage, async () => {
@@ -230,7 +260,6 @@ describe("a block in a workbook with rates", () => {
       ["Rate_roll_width", 0, "rate is 0 or less"],
       ["Rate_roll_width", "6 foots", "rate is no length"],
     ])("%s as %j: %s", async (name, damage, said) => {
-      const block = await insertBlock(await formWith());
       const key = rateKeys.find((one) => rateNames[one] === name)!;
       await during(name, damage as string, async () => {
         // An error in the cell of a rate is told by this block's own cell, and not handed on without words.
@@ -241,14 +270,50 @@ describe("a block in a workbook with rates", () => {
       });
     });
 
-    test("0 is a price where a field takes it, and none where it makes no sense", async () => {
-      const block = await insertBlock(await formWith());
+    test("0 is a price where a field takes it", async () => {
       await during("Rate_dump_fee", 0, () => expect(block.value("dump.price")).toBe(0));
       await during("Rate_sales_tax", 0.0825, () =>
         expect(block.value("priceWithTax")).toBeCloseTo(Number(block.value("price")) * 1.0825, 1),
       );
     });
   });
+});
+
+describe("blocks of each way of measuring", () => {
+  /** Rates of an office, as somebody might type them. */
+  const office = fc.record(
+    Object.fromEntries(rateKeys.map((key) => [key, anyRate(fields[key])])) as Record<RateKey, fc.Arbitrary<number>>,
+  );
+
+  test("come to what the pane shows, whatever the rates are", async () => {
+    host = await createProductHost();
+    sheet = await insertRates();
+    const { rates } = (await readRates())!;
+    // Of one bed waste and crew rate were typed, and of one the stone is given by its weight.
+    const beds = Object.values(bedsOfEachWay);
+    const blocks = [];
+    for (const bed of beds) blocks.push(await insertBlock({ ...bed, rates }));
+    for (const values of fc.sample(office, { numRuns: 4, seed: 20 })) {
+      await typeRates(Object.fromEntries(rateKeys.map((key) => [rateNames[key], values[key]])));
+      const now = (await readRates())!.rates;
+      for (const [index, bed] of beds.entries()) {
+        const expected = paneEstimate({ ...bed, rates: now });
+        if (!("price" in expected)) throw new Error(JSON.stringify(expected));
+        for (const key of ["price", "priceWithTax", "fullCost", "laborHours", "crewDays"] as const)
+          expect(blocks[index]!.value(key), `${key} with ${JSON.stringify(values)}`).toBeCloseTo(expected[key], 7);
+        for (const { key, costSum } of expected.lines)
+          expect(blocks[index]!.value(`${key}.cost`), key).toBeCloseTo(costSum, 7);
+      }
+    }
+    host.dispose();
+  });
+
+  function anyRate({ reads, initial, mayBeZero }: Field): fc.Arbitrary<number> {
+    if (reads === "share") return fc.integer({ min: 0, max: 90 }).map((percent) => percent / 100);
+    const start = Number(initial);
+    if (reads === "whole") return fc.integer({ min: mayBeZero ? 0 : 1, max: start + 3 });
+    return fc.integer({ min: 70, max: 200 }).map((percent) => Math.round(start * percent) / 100);
+  }
 });
 
 describe("a block whose rates are gone", () => {
@@ -285,6 +350,67 @@ describe("a block whose rates are gone", () => {
     ]);
     expect(block.value("price")).toBe("#VALUE!");
     expect((await readRates())!.rates.stonesProblem).toMatch(/list of stone by kind/);
+  });
+});
+
+describe("an estimate from before the workbook had rates", () => {
+  beforeEach(async () => {
+    host = await createProductHost();
+  });
+  afterEach(() => host.dispose());
+
+  /** The cells of the estimates that could follow, as the pane finds them. */
+  async function olderCells() {
+    const { facts } = await readWorkbook();
+    return facts.sheets.flatMap(({ name, used }) =>
+      used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
+    );
+  }
+
+  test("follows them once it is let, but for what was changed by hand", async () => {
+    // A price by hand keeps the whole roll; a border piece that is not the one it started with, the whole piece.
+    const typed = { ...taped, rollCost: "59", pieceLength: "10", stone: "pea gravel", crewRate: "51" };
+    const block = await insertBlock({ ...blankForm(), name: "Front walk", typed });
+    const before = block.value("price");
+    sheet = await insertRates();
+    const cells = await olderCells();
+    const kept: RateKey[] = [
+      "rollWidth",
+      "rollLength",
+      "rollCost",
+      "pieceLength",
+      "stakesPerPiece",
+      "pieceCost",
+      "crewRate",
+    ];
+    expect(cells.map(({ rate }) => rate)).toEqual(rateKeys.filter((key) => !kept.includes(key)));
+    await writeChanges("let older estimates follow", cells);
+    expect(block.value("price")).toBe(before);
+
+    await typeRates({
+      Rate_fabric_roll: 80,
+      Rate_border_piece: 80,
+      Rate_crew_hour: 80,
+      Rate_pin_box: 21,
+      Rate_waste: 0.1,
+    });
+    const row = Number(rateAddress("Rate_stone_kinds").slice(1)) + 1;
+    await host.type({ [`${sheet}!B${row}`]: 55 });
+    expect(block.value("stoneLine.unitCost")).toBe(55);
+    const hand = { ...typed, rollWidth: "6", rollLength: "50", stakesPerPiece: "3", pieceCost: "24" };
+    const expected = paneEstimate(await formWith(hand)) as { price: number };
+    expect(block.value("price")).toBeCloseTo(expected.price, 9);
+    expect(await olderCells()).toEqual([]);
+  });
+
+  test.each([1, 2])("stays as it was when sync %i of that fails", async (sync) => {
+    const block = await insertBlock({ ...blankForm(), name: "Front walk", typed: taped });
+    await insertRates();
+    const cells = await olderCells();
+    host.failAtSync(sync, 5);
+    await expect(writeChanges("let older estimates follow", cells)).rejects.toThrow();
+    expect(block.formula("fabric.unitCost")).toBeUndefined();
+    expect(await olderCells()).toEqual(cells);
   });
 });
 

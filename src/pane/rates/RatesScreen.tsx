@@ -3,9 +3,11 @@ import { fields } from "../../quantities/bed/fields";
 import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
 import type { FoundRates } from "../../workbook/readRates";
+import { missingRates } from "./missing";
+import { OlderEstimates } from "./OlderEstimates";
 import { useRates } from "./store";
 import { examplePrices, rateProblems } from "./summary";
-import { missingRates, useRatesSheet } from "./useRatesSheet";
+import { useRatesSheet } from "./useRatesSheet";
 
 /** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
 export function RatesScreen() {
@@ -142,6 +144,7 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       ) : (
         <p>Every price and markup is your own.</p>
       )}
+      <OlderEstimates />
       <p class="below">
         A change on the sheet goes into every estimate and row that follows it. What was typed over in one stays as it
         is.

@@ -1,6 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { type RateKey, rateKeys, rateNames, stoneListNames } from "../../quantities/bed/rates";
-import { RATES_SHEET, ratesSheet, type WantedRates } from "../../sheets/rates/ratesSheet";
+import { RATES_SHEET, ratesSheet } from "../../sheets/rates/ratesSheet";
 import { belowUsed } from "../../workbook/belowUsed";
 import { goTo } from "../../workbook/goTo";
 import { type Inserted, insertPlan } from "../../workbook/insert";
@@ -8,16 +7,8 @@ import { type FoundRates, readRates } from "../../workbook/readRates";
 import { takeBackLastInsert } from "../../workbook/takeBack";
 import { WorkbookTrouble } from "../../workbook/trouble";
 import type { Word } from "../useInsert";
+import { missingRates } from "./missing";
 import { refreshRates } from "./store";
-
-/** Rates that the workbook has no names for: those of a sheet from before there were so many. */
-export function missingRates({ names }: FoundRates): WantedRates {
-  const has = new Set(names.map((name) => name.toLowerCase()));
-  const isMissing = (name: string) => !has.has(name.toLowerCase());
-  const keys: RateKey[] = rateKeys.filter((key) => isMissing(rateNames[key]));
-  // The list belongs together; where a part of it is left, a second one would stand beside it.
-  return { keys, stones: Object.values(stoneListNames).every(isMissing), taken: names };
-}
 
 /** Inserting the sheet of rates, adding to it, and going there. */
 export function useRatesSheet() {

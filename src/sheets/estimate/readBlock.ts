@@ -3,7 +3,7 @@ import { type BedForm, blankForm, type CutOutText, type PointText, type Way, way
 import type { Anchor, Area } from "../plan";
 import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
 
-const BLOCK_COLUMNS = 9;
+export const BLOCK_COLUMNS = 9;
 
 /** An estimate block that was found in a sheet. */
 export interface FoundBlock {
@@ -82,19 +82,26 @@ function readForm(rows: readonly Row[]): BedForm | undefined {
   };
 }
 
-interface Part {
+/** A part of a block: its heading, and where below the block's first row its own rows begin. */
+export interface Part {
   readonly heading: string;
+  readonly first: number;
   readonly rows: readonly Row[];
 }
 
-function partsOf(rows: readonly Row[]): Part[] {
+/** The parts of a block, from the rows of its columns. */
+export function partsOf(rows: readonly Row[]): Part[] {
   const known: readonly string[] = Object.values(headings);
   const starts = rows.flatMap(([first], row) => {
     const heading = text(first);
     // A row of the head says "Price", too; parts begin below the measurements.
     return heading.startsWith(MEASURED) || (known.includes(heading) && row > 2) ? [{ heading, row }] : [];
   });
-  return starts.map(({ heading, row }, index) => ({ heading, rows: rows.slice(row + 1, starts[index + 1]?.row) }));
+  return starts.map(({ heading, row }, index) => ({
+    heading,
+    first: row + 1,
+    rows: rows.slice(row + 1, starts[index + 1]?.row),
+  }));
 }
 
 /** The inputs below one heading. A label that stands twice is an input first and a result after. */

@@ -1,0 +1,54 @@
+import { cellWords, groupsOf, useOlderEstimates } from "./useOlderEstimates";
+
+/** Lets estimates from before the workbook had rates follow them, cell by cell as listed. */
+export function OlderEstimates() {
+  const { cells, word, canTakeBack, look, follow, leave, takeBack } = useOlderEstimates();
+  return (
+    <section aria-labelledby="older-heading">
+      <h2 id="older-heading">Estimates from before</h2>
+      {cells && cells.length > 0 ? (
+        <>
+          <p>
+            These cells still hold what they started with. Following the rates, they take the office's own, and the
+            prices change with them.
+          </p>
+          {groupsOf(cells).map(([estimate, own]) => (
+            <details key={estimate}>
+              <summary>
+                {estimate}: {own.length} cells
+              </summary>
+              <ul>
+                {own.map((cell) => (
+                  <li key={cellWords(cell)}>{cellWords(cell)}</li>
+                ))}
+              </ul>
+            </details>
+          ))}
+          <p class="row">
+            <button type="button" class="main" onClick={() => void follow()}>
+              Let {cells.length === 1 ? "it" : `these ${cells.length}`} follow
+            </button>
+            <button type="button" onClick={leave}>
+              Leave them
+            </button>
+          </p>
+        </>
+      ) : (
+        <p class="row">
+          <span class="grow below">Estimates that were made without rates keep the prices they started with.</span>
+          <button type="button" onClick={() => void look()}>
+            Look for them
+          </button>
+          {canTakeBack && (
+            <button type="button" onClick={() => void takeBack()}>
+              Put the cells back
+            </button>
+          )}
+        </p>
+      )}
+      <p role="status" class={word?.trouble ? "notice trouble" : "notice"} hidden={!word}>
+        {word?.text ?? ""}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from "preact/hooks";
+import { rateLabel } from "../../quantities/bed/rates";
+import { cellAddress } from "../../sheets/address";
+import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/followRates";
+import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
+import { readWorkbook } from "../../workbook/readWorkbook";
+import { WorkbookTrouble } from "../../workbook/trouble";
+
+/** A cell that could follow a rate, on its sheet. */
+export type OlderCell = UnfollowingCell & { readonly sheet: string };
+
+/** What a cell holds and would follow, in words. */
+export function cellWords({ sheet, rate, before, ...cell }: OlderCell): string {
+  return `${sheet}!${cellAddress(cell)}: ${rateLabel(rate)}, ${before}`;
+}
+
+/** The cells by the estimate that they belong to. */
+export function groupsOf(cells: readonly OlderCell[]): [estimate: string, cells: OlderCell[]][] {
+  const groups = new Map<string, OlderCell[]>();
+  for (const cell of cells) {
+    const estimate = `${cell.bed || "A bed"} on ${cell.sheet}`;
+    groups.set(estimate, [...(groups.get(estimate) ?? []), cell]);
+  }
+  return [...groups];
+}
+
+/** Estimates from before the workbook had rates: looked for, let follow, and taken back. */
+export function useOlderEstimates() {
+  const [cells, setCells] = useState<readonly OlderCell[]>();
+  const [written, setWritten] = useState<WrittenChanges>();
+  const [word, setWord] = useState<{ readonly text: string; readonly trouble: boolean }>();
+
+  const attempt = async (deed: () => Promise<string | undefined>) => {
+    try {
+      const text = await deed();
+      setWord(text ? { text, trouble: false } : undefined);
+    } catch (error) {
+      if (!(error instanceof WorkbookTrouble)) throw error;
+      setWord({ text: error.message, trouble: true });
+    }
+  };
+
+  return {
+    cells,
+    word,
+    canTakeBack: written !== undefined,
+    look: () =>
+      attempt(async () => {
+        const { facts } = await readWorkbook();
+        const found = facts.sheets.flatMap(({ name, used, protected: isProtected }) =>
+          used && !isProtected
+            ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name }))
+            : [],
+        );
+        setCells(found);
+        return found.length === 0 ? "Every estimate follows the rates, or was changed by hand." : undefined;
+      }),
+    follow: () =>
+      attempt(async () => {
+        if (!cells) return undefined;
+        setWritten(await writeChanges("let older estimates follow the rates", cells));
+        setCells(undefined);
+        return `${cells.length} cells follow the rates now.`;
+      }),
+    leave: () => {
+      setCells(undefined);
+      setWord({ text: "Nothing was changed.", trouble: false });
+    },
+    takeBack: () =>
+      attempt(async () => {
+        if (!written) return undefined;
+        await takeBackChanges(written);
+        setWritten(undefined);
+        return "The cells hold what they held before.";
+      }),
+  };
+}
