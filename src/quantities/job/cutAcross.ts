@@ -13,7 +13,7 @@ export interface CutsOfPart {
 }
 
 /**
- * Work allowed for one list of cuts, in steps of the solver: about a tenth of a second. The list of a job of twenty beds
+ * Work allowed for one list of cuts, in steps of the solver: well under a second. The list of a job of twenty beds
  * takes a small part of it; where it runs out, the best plan found stands, and says that it is not proven.
  */
 export const STEPS_FOR_A_JOB = 2_000_000;

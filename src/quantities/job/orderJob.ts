@@ -14,7 +14,7 @@ export const USUAL_CUT_LOSS_IN = 0.125;
 export interface OrderChoices {
   /** What each cut of a border piece takes, in inches, 0 or more. Left out: 1/8 in. */
   readonly cutLossIn?: number;
-  /** Work allowed for each list of cuts, in steps of the solver. Left out: about a tenth of a second's worth. */
+  /** Work allowed for each list of cuts, in steps of the solver. Left out: well under a second's worth. */
   readonly steps?: number;
 }
 
