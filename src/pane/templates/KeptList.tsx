@@ -64,7 +64,7 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
         </span>
         {template && (
           <button type="button" aria-label={`Look at ${name}`} disabled={working} onClick={() => onOpen(template)}>
-            Look at it
+            Look
           </button>
         )}
       </p>

@@ -37,7 +37,7 @@ export function OfficeList({ working, onOpen }: OfficeListProps) {
                 disabled={working}
                 onClick={() => onOpen(template)}
               >
-                Look at it
+                Look
               </button>
             </p>
           ) : (

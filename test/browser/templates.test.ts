@@ -1,0 +1,240 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, picture, ready } from "./openPractice";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+async function open(colorScheme: "light" | "dark" = "light") {
+  // The checker itself comes in past the page's content security policy.
+  return openPractice(browser, { colorScheme, bypassCSP: true });
+}
+
+function values(page: Page, sheet: string, address: string): Promise<unknown[][]> {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const range = context.workbook.worksheets.getItem(name!).getRange(at);
+        range.load("values");
+        await context.sync();
+        return range.values;
+      }),
+    [sheet, address],
+  );
+}
+
+function write(page: Page, sheet: string, address: string, content: string | number): Promise<void> {
+  return page.evaluate(
+    ([name, at, value]) =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem(String(name)).getRange(String(at)).values = [[value]];
+        await context.sync();
+      }),
+    [sheet, address, content],
+  );
+}
+
+function select(page: Page, sheet: string, address: string): Promise<void> {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItem(name!);
+        worksheet.activate();
+        worksheet.getRange(at).select();
+        await context.sync();
+      }),
+    [sheet, address],
+  );
+}
+
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const results = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
+  );
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();
+
+/** A block with a markup of the office's own. */
+async function insertBlock(page: Page): Promise<void> {
+  await page.getByLabel("Bed name").fill("Front walk");
+  await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+  await page.getByLabel("Width", { exact: true }).fill("5");
+  await select(page, "Estimate", "A4");
+  await press(page, /^Insert/);
+  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  const labels = (await values(page, "Estimate", "A1:A60")).flat();
+  await write(page, "Estimate", `F${labels.indexOf("Pins") + 1}`, 0.62);
+}
+
+describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
+  test("keeps the office's block in the workbook, shows what it holds, and gives the same price elsewhere", async () => {
+    const { page, errors, outside } = await open(scheme);
+    await insertBlock(page);
+    const price = (await values(page, "Estimate", "B5"))[0]![0];
+    expect(Number(price)).toBeGreaterThan(100);
+
+    await press(page, "Templates");
+    await page.getByText("It keeps no templates yet.").waitFor();
+    await page.getByText("Front bed with sleeves").waitFor();
+    expect(await findings(page)).toEqual([]);
+    await picture(page, `templates-${scheme}-start`);
+    await press(page, "Save the estimate block");
+    await page.getByText("Its formulas read nothing outside of it").waitFor();
+    await page.getByLabel("Name", { exact: true }).fill("Front bed, our markups");
+    await page.getByLabel("Note for whoever opens it").fill("Pins at 62 percent");
+    expect(await findings(page)).toEqual([]);
+    await picture(page, `templates-${scheme}-save`);
+    await press(page, "Keep in this workbook");
+    await page.getByText("is kept in this workbook, and is saved with it").waitFor();
+    expect(await findings(page)).toEqual([]);
+
+    // It is there after a reload, too.
+    await page.waitForTimeout(1500);
+    await page.reload();
+    await ready(page);
+    await press(page, "Templates");
+    await select(page, "Estimate", "M4");
+    await press(page, "Look at Front bed, our markups");
+    await page.getByRole("heading", { name: "Front bed, our markups" }).waitFor();
+    await page.getByText(/: 62%$/).waitFor();
+    expect(await findings(page)).toEqual([]);
+    await picture(page, `templates-${scheme}-look`);
+    // Nothing was written yet.
+    expect(await values(page, "Estimate", "M4")).toEqual([[""]]);
+    await press(page, "Put it at Estimate!M4");
+    await page.getByText("“Front bed, our markups” stands on Estimate at M4").waitFor();
+    expect((await values(page, "Estimate", "N5"))[0]![0]).toBeCloseTo(Number(price), 9);
+    await picture(page, `templates-${scheme}-opened`);
+    await press(page, "Take back");
+    await page.getByText("The template Front bed, our markups was taken back").waitFor();
+    expect(await values(page, "Estimate", "M4")).toEqual([[""]]);
+
+    await press(page, "Delete Front bed, our markups");
+    await page.getByText("Delete the template “Front bed, our markups” from this workbook?").waitFor();
+    expect(await findings(page)).toEqual([]);
+    await press(page, "Keep it");
+    await press(page, "Rename Front bed, our markups");
+    await page.getByLabel("New name for Front bed, our markups").fill("Front bed 62");
+    await press(page, "Rename it");
+    await page.getByText("is called “Front bed 62” now").waitFor();
+    await press(page, "Delete Front bed 62");
+    await press(page, "Delete it");
+    await page.getByText("It keeps no templates yet.").waitFor();
+    expect(outside).toEqual([]);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  });
+});
+
+test("cells that read outside are asked about, go to a file, and come back from it with questions", async () => {
+  const { page } = await open();
+  await press(page, "Templates");
+  await select(page, "Jobs", "D4:N6");
+  await press(page, "Save the selected cells");
+  await page.getByText("It reads outside of itself (2)").waitFor();
+  await page.getByLabel("Name", { exact: true }).fill("Rows without lengths");
+  await press(page, "Save to a file");
+  await page.getByText("Choose what becomes of Jobs!$C$5 first. Nothing was saved.").waitFor();
+  await page.getByLabel("Jobs!$C$5", { exact: true }).selectOption("ask");
+  await page.getByLabel("Jobs!$C$6", { exact: true }).selectOption("value");
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "templates-outside");
+  const downloading = page.waitForEvent("download");
+  await press(page, "Save to a file");
+  const download = await downloading;
+  expect(download.suggestedFilename()).toBe("Rows without lengths.bedrow.json");
+  const text = readFileSync((await download.path())!, "utf8");
+  // The second row's length was put as it is taped; the first is asked about.
+  expect(text).toContain(`{"reads":"Jobs!$C$5","opened":"ask","value":"18' 6\\""}`);
+  expect(text).not.toContain("Jobs!$C$6");
+
+  const file = (content: string) => ({ name: "rows.json", mimeType: "application/json", buffer: Buffer.from(content) });
+  const chooser = page.getByLabel("File of a template (.json)");
+  await chooser.setInputFiles(file(text));
+  await page.getByRole("heading", { name: "Rows without lengths" }).waitFor();
+  await select(page, "Estimate", "A4");
+  await press(page, "Put it at Estimate!A4");
+  await page.getByText("Choose what to read for Jobs!$C$5 first. Nothing was written.").waitFor();
+  await write(page, "Estimate", "P1", 20);
+  await select(page, "Estimate", "P1");
+  await page.getByLabel(/What to read for Jobs!\$C\$5/).selectOption("cells");
+  await page.getByRole("option", { name: "Estimate!$P$1" }).waitFor({ state: "attached" });
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "templates-asked");
+  await select(page, "Estimate", "A4");
+  await press(page, "Put it at Estimate!A4");
+  await page.getByText("“Rows without lengths” stands on Estimate at A4:K6.").waitFor();
+  // 20 ft by 5 ft with two rounded corners of 2 ft: 100 − 2 × (1 − π/4) × 4.
+  expect((await values(page, "Estimate", "G5"))[0]![0]).toBeCloseTo(100 - 8 * (1 - Math.PI / 4), 9);
+
+  // In the way of itself now.
+  await chooser.setInputFiles(file(text));
+  await page.getByLabel(/What to read for Jobs!\$C\$5/).selectOption("value");
+  await press(page, "Put it at Estimate!A4");
+  await page.getByText("Nothing was written. The block needs A4:K6 on Estimate").waitFor();
+  expect(await findings(page)).toEqual([]);
+  await page.keyboard.press("Escape");
+
+  for (const [content, words] of [
+    [
+      text.replace(`"=BED.EDGE_LENGTH`, `"=WEBSERVICE(A1)+BED.EDGE_LENGTH`),
+      /calls WEBSERVICE, which reaches out to the web/,
+    ],
+    [text.replace(`"version": 1`, `"version": 3`), /A later version of this add-in wrote it/],
+    [text.slice(0, 200), /The file is damaged/],
+  ] as const) {
+    const before = await values(page, "Estimate", "A1:Z60");
+    await chooser.setInputFiles(file(content));
+    await page.getByText(/rows\.json was not opened, and nothing was changed/).waitFor();
+    await page.getByText(words).waitFor();
+    expect(await values(page, "Estimate", "A1:Z60")).toEqual(before);
+  }
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "templates-refused");
+  await page.context().close();
+});
+
+test("the office's templates come from its folder, a bad one is named, and a missing folder is nothing", async () => {
+  const { page } = await open();
+  const right = readFileSync(new URL("../../assets/templates/crew-day-sheet.json", import.meta.url), "utf8");
+  await page.route("**/templates/index.json", (route) =>
+    route.fulfill({
+      json: { format: "bedrow-template-index", version: 1, templates: ["good.json", "bad.json", "gone.json"] },
+    }),
+  );
+  await page.route("**/templates/good.json", (route) =>
+    route.fulfill({ contentType: "application/json", body: right }),
+  );
+  await page.route("**/templates/bad.json", (route) =>
+    route.fulfill({ contentType: "application/json", body: right.replace("=SUM(D5:D6)", "=INDIRECT(A1)") }),
+  );
+  await page.route("**/templates/gone.json", (route) => route.fulfill({ status: 404 }));
+  await press(page, "Templates");
+  await page.getByText("bad.json cannot be opened. D7 calls INDIRECT, which hides what it reads.").waitFor();
+  await page.getByText("gone.json cannot be opened. The list names it, but there is no such file").waitFor();
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "templates-office");
+  await press(page, "Look at Crew day sheet");
+  await press(page, "On a new sheet");
+  await page.getByText("“Crew day sheet” stands on Crew day sheet at A1:F12.").waitFor();
+  // 18.5 × 5 + 12 × 3.5 sq ft.
+  expect((await values(page, "Crew day sheet", "D7"))[0]![0]).toBeCloseTo(18.5 * 5 + 12 * 3.5, 9);
+
+  await page.route("**/templates/index.json", (route) => route.fulfill({ status: 404 }));
+  await press(page, "Estimate a bed");
+  await press(page, "Templates");
+  await page.getByRole("heading", { name: "From a file" }).waitFor();
+  expect(await page.getByRole("heading", { name: "From the office" }).count()).toBe(0);
+  await page.context().close();
+});
