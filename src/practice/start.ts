@@ -1,12 +1,17 @@
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
+import type { OpenedNews } from "./files/afterOpening";
+import { FunctionNames } from "./files/formula/functionNames";
+import { FileTrouble } from "./files/trouble";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata, FunctionsFile } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { Shelf } from "./keep/database";
 import { keepWork } from "./keep/keepWork";
+import { offerFiles } from "./screen/files";
 import { handOver } from "./screen/handOver";
 import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
+import { sayOpened } from "./screen/opened";
 import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
@@ -19,10 +24,11 @@ import { showTrouble } from "./screen/trouble";
  */
 export async function start(namespace: string, associations: Associations, note: LoadingNote): Promise<HostSession> {
   const shelf = new Shelf<KeptWorkbook>("workbook");
+  const newsShelf = new Shelf<OpenedNews>("opened");
   let stopKeeping = () => {};
   offerStartAfresh(() => {
     stopKeeping();
-    return shelf.clear();
+    return Promise.all([shelf.clear(), newsShelf.clear()]);
   });
 
   note.step("Fetching the office and its functions…");
@@ -33,7 +39,8 @@ export async function start(namespace: string, associations: Associations, note:
   ]);
   note.step("Opening the workbook…");
   await painted();
-  const { grid, save } = opened(office, kept);
+  const page = opened(office, kept);
+  const { grid, save } = page;
 
   note.step("Working out the formulas…");
   await painted();
@@ -47,19 +54,41 @@ export async function start(namespace: string, associations: Associations, note:
   await register(file.functions);
   associations.onAdded((id) => void register(file.functions.filter((one) => one.id.toUpperCase() === id)));
 
-  stopKeeping = keepWork({
-    watch: grid.watch,
-    work: save,
-    put: (work) => shelf.put(work),
-    onResult: (error) => showTrouble(error === undefined ? undefined : notKept),
+  const keep = () =>
+    keepWork({
+      watch: grid.watch,
+      work: save,
+      put: (work) => shelf.put(work),
+      onResult: (error) => showTrouble(error === undefined ? undefined : notKept),
+    });
+  stopKeeping = keep();
+  offerFiles({
+    grid: page,
+    functions: new FunctionNames(file.functions.map(({ name }) => `${namespace}.${name}`)),
+    replace: async (book, news) => {
+      stopKeeping();
+      try {
+        await shelf.put(book);
+        await newsShelf.put(news);
+      } catch {
+        stopKeeping = keep();
+        throw new FileTrouble(noRoom);
+      }
+      location.reload();
+    },
   });
   showReasons(grid);
   note.done();
+  await sayOpened(newsShelf, grid);
   return new HostSession(grid, namespace, handOver);
 }
 
 const notKept =
   "This browser does not keep your work: its storage is full or switched off. It will be gone when the page closes.";
+
+const noRoom =
+  "Nothing was opened: this browser's storage is full or switched off, and a file is opened by way of it. Close " +
+  "private windows or make room, then try again.";
 
 async function keptWork(shelf: Shelf<KeptWorkbook>): Promise<KeptWorkbook | undefined> {
   try {

@@ -46,7 +46,12 @@ export function createBrowserGrid(
     logLevel: core.LogLevel.ERROR,
   });
   const presets = [
-    sheets.UniverSheetsCorePreset({ container, ribbonType: "simple" }),
+    // Kept results are not taken for granted: lists are kept without what they spill, and a file may hold anything.
+    sheets.UniverSheetsCorePreset({
+      container,
+      ribbonType: "simple",
+      formula: { initialFormulaComputing: sheets.CalculationMode.FORCED },
+    }),
     drawing.UniverSheetsDrawingPreset(),
     UniverSheetsConditionalFormattingPreset(),
     // The list's own search box would take the keys away from the cell that is being typed into.

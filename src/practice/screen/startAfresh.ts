@@ -5,7 +5,7 @@ import { element } from "./element";
  *
  * @param forget Throws away what is kept.
  */
-export function offerStartAfresh(forget: () => Promise<void>): void {
+export function offerStartAfresh(forget: () => Promise<unknown>): void {
   const ask = element("practice-afresh-ask") as HTMLDialogElement;
   element("practice-afresh").addEventListener("click", () => {
     ask.returnValue = "keep";

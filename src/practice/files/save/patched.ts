@@ -1,8 +1,9 @@
-import { elements } from "../package/xml";
 import { settingsPart, settingsXml } from "../settingsPart";
 import { ZipFile } from "../zip/readZip";
 import { writeZip } from "../zip/writeZip";
+import { type Change, contentTypes, declare, pointers, pointTo, relationshipTypes } from "./parts";
 import { type PictureWords, withWords } from "./pictures";
+import { addSpillFacts, spilling } from "./spillFacts";
 import { numberedTable, type TablePart } from "./tables";
 
 /** What the library leaves out of a file, and is added to its parts afterwards. */
@@ -19,8 +20,7 @@ export interface Additions {
   readonly tables: readonly TablePart[];
 }
 
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006";
-const SPREADSHEET = "application/vnd.openxmlformats-officedocument";
+const customXml = "http://schemas.openxmlformats.org/officeDocument/2006/customXml";
 const settingsId = "{6B0B3F0E-3C1D-4E0B-9C4A-5B1B0A6D2F11}";
 
 /** The file with what the library left out. */
@@ -34,12 +34,13 @@ export async function patched(file: Uint8Array<ArrayBuffer>, additions: Addition
     // The order of a sheet's elements is fixed: ECMA-376 18.3.1.99.
     change(name, (xml) => {
       const merged = xml.replace(/<\/sheetData>|<sheetData\/>/, (end) => end + mergesXml);
-      return merged.replace(afterLists, (next) => listsXml + next);
+      return spilling(merged.replace(afterLists, (next) => listsXml + next));
     });
     const drawing = pointers(parts.text, name).find(({ kind }) => kind === "drawing")?.target;
     if (drawing) change(drawing.replace("../", "xl/"), (xml) => withWords(xml, pictures));
     addTables(change, parts.text, name, additions.tables, id);
   });
+  addSpillFacts(change);
   if (Object.keys(additions.settings).length > 0) addSettings(change, additions.settings);
   const encoder = new TextEncoder();
   const all = [...parts.text].map(([name, text]) => [name, encoder.encode(text)] as const);
@@ -49,8 +50,6 @@ export async function patched(file: Uint8Array<ArrayBuffer>, additions: Addition
 /** What follows the lists to choose from in a sheet; the last of them is its end. */
 const afterLists =
   /<(?:hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|drawing|tableParts|extLst|\/worksheet)\b/;
-
-type Change = (name: string, edit: (text: string) => string) => void;
 
 async function textsOf(file: Uint8Array<ArrayBuffer>) {
   const zip = new ZipFile(file);
@@ -65,34 +64,6 @@ async function textsOf(file: Uint8Array<ArrayBuffer>) {
   return { text, other };
 }
 
-function relsOf(part: string): string {
-  return part.replace(/([^/]*)$/, "_rels/$1.rels");
-}
-
-function pointers(text: ReadonlyMap<string, string>, part: string) {
-  return [...elements(text.get(relsOf(part)) ?? "", "Relationship")].map(({ attributes }) => {
-    const { Type = "", Target = "" } = attributes;
-    return { kind: Type.slice(Type.lastIndexOf("/") + 1), target: Target };
-  });
-}
-
-function pointTo(change: Change, part: string, id: string, type: string, target: string): void {
-  change(relsOf(part), (xml) => {
-    const before =
-      xml || '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>';
-    return before.replace(
-      "</Relationships>",
-      `<Relationship Id="${id}" Type="${type}" Target="${target}"/></Relationships>`,
-    );
-  });
-}
-
-function declare(change: Change, part: string, type: string): void {
-  change("[Content_Types].xml", (xml) =>
-    xml.replace("</Types>", `<Override PartName="/${part}" ContentType="${type}"/></Types>`),
-  );
-}
-
 function addTables(
   change: Change,
   text: ReadonlyMap<string, string>,
@@ -105,8 +76,8 @@ function addTables(
   for (const [place, { xml }] of here) {
     const part = `xl/tables/table${place + 1}.xml`;
     change(part, () => numberedTable(xml, place + 1));
-    declare(change, part, `${SPREADSHEET}.spreadsheetml.table+xml`);
-    pointTo(change, sheet, `table${place + 1}`, `${OFFICE}/relationships/table`, `../tables/table${place + 1}.xml`);
+    declare(change, part, `${contentTypes}.spreadsheetml.table+xml`);
+    pointTo(change, sheet, `table${place + 1}`, `${relationshipTypes}/table`, `../tables/table${place + 1}.xml`);
   }
   const marks = here.map(([place]) => `<tablePart r:id="table${place + 1}"/>`);
   const partsXml = `<tableParts count="${marks.length}">${marks.join("")}</tableParts>`;
@@ -118,10 +89,9 @@ function addSettings(change: Change, settings: Readonly<Record<string, unknown>>
   change(settingsPart, () => settingsXml(settings));
   change(
     facts,
-    () =>
-      `<ds:datastoreItem ds:itemID="${settingsId}" xmlns:ds="${OFFICE}/customXml"><ds:schemaRefs/></ds:datastoreItem>`,
+    () => `<ds:datastoreItem ds:itemID="${settingsId}" xmlns:ds="${customXml}"><ds:schemaRefs/></ds:datastoreItem>`,
   );
-  declare(change, facts, `${SPREADSHEET}.customXmlProperties+xml`);
-  pointTo(change, settingsPart, "facts", `${OFFICE}/relationships/customXmlProps`, facts.replace(/^.*\//, ""));
-  pointTo(change, "xl/workbook.xml", "settings", `${OFFICE}/relationships/customXml`, `../${settingsPart}`);
+  declare(change, facts, `${contentTypes}.customXmlProperties+xml`);
+  pointTo(change, settingsPart, "facts", `${relationshipTypes}/customXmlProps`, facts.replace(/^.*\//, ""));
+  pointTo(change, "xl/workbook.xml", "settings", `${relationshipTypes}/customXml`, `../${settingsPart}`);
 }

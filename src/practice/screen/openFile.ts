@@ -1,0 +1,78 @@
+import type { BrowserGrid } from "../browser/browserGrid";
+import type { OpenedNews } from "../files/afterOpening";
+import type { FunctionNames } from "../files/formula/functionNames";
+import { mostFileBytes } from "../files/limits";
+import type { GridBook, OpenedBook } from "../files/open/openBook";
+import { FileTrouble } from "../files/trouble";
+import { counted } from "../files/words";
+import { element } from "./element";
+import { fill, sayInBar, sayInFront } from "./say";
+
+/** What opening a file takes from the page. */
+export interface Openings {
+  readonly grid: BrowserGrid;
+  readonly functions: FunctionNames;
+  /** Saves the workbook that is there; gives what to say of it. */
+  readonly save: () => Promise<string | undefined>;
+  /** Puts a file's workbook in the place of the one that is there, and shows it. */
+  readonly replace: (book: GridBook, news: OpenedNews) => Promise<void>;
+}
+
+/** Reads a file, says what would not come along, and asks; nothing changes before the person says so. */
+export async function openFile(file: File, openings: Openings): Promise<void> {
+  sayInBar(`Reading “${file.name}”…`);
+  try {
+    const opened = await read(file, openings);
+    sayInBar("");
+    if (!(await agreed(file, opened, openings.save))) return;
+    const { sheets, cells, formulas, shown } = opened;
+    await openings.replace(opened.book, { fileName: file.name, sheets, cells, formulas, shown });
+  } catch (cause) {
+    sayInBar("");
+    sayInFront({ title: `“${file.name}” cannot be opened`, text: reasonOf(cause) });
+  }
+}
+
+async function read(file: File, { grid, functions }: Openings): Promise<OpenedBook> {
+  if (file.size > mostFileBytes) {
+    throw new FileTrouble(
+      `The file is too large: ${Math.ceil(file.size / 1e6)} MB, and at most ${mostFileBytes / 1e6} MB can be opened here.`,
+    );
+  }
+  const [{ openBook }, { nameOf }, bytes] = await Promise.all([
+    import(/* webpackChunkName: "files" */ "../files/open/openBook"),
+    import(/* webpackChunkName: "files" */ "../files/save/fileName"),
+    file.arrayBuffer(),
+  ]);
+  return openBook(grid.open.library, new Uint8Array(bytes), nameOf(file.name), functions);
+}
+
+/** Whether the person wants the file in the place of the workbook. */
+async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): Promise<boolean> {
+  const dialog = element("practice-open-ask") as HTMLDialogElement;
+  const { sheets, cells, formulas, lost, notes } = opened;
+  const holds = [counted(sheets, "sheet"), counted(cells, "cell that holds something", "cells that hold something")];
+  const facts = `It holds ${holds.join(" and ")}, ${counted(formulas, "formula")} among them.`;
+  fill(dialog, {
+    title: `Open “${file.name}” in the place of this workbook?`,
+    text: lost.length > 0 ? `${facts} The practice workbook does not keep:` : `${facts} All of it comes along.`,
+    lines: lost,
+  });
+  element("practice-open-notes").textContent = notes.map((note) => `${note}.`).join(" ");
+  const said = element("practice-open-said");
+  said.textContent = "";
+  const saveFirst = element("practice-open-save");
+  saveFirst.onclick = async () => {
+    said.textContent = (await save()) ?? "";
+  };
+  dialog.returnValue = "keep";
+  dialog.showModal();
+  await new Promise((resolve) => dialog.addEventListener("close", resolve, { once: true }));
+  return dialog.returnValue === "open";
+}
+
+function reasonOf(cause: unknown): string {
+  if (cause instanceof FileTrouble) return cause.message;
+  const reason = cause instanceof Error ? cause.message : String(cause);
+  return `It holds something that cannot be read here. Nothing was opened. (${reason})`;
+}

@@ -1,0 +1,36 @@
+import type { BrowserGrid } from "../browser/browserGrid";
+import type { FunctionNames } from "../files/formula/functionNames";
+import { FileTrouble } from "../files/trouble";
+import { handOver } from "./handOver";
+import { type Said, sayInFront } from "./say";
+
+/**
+ * Makes a file of the workbook and gives it to the person; always a new file.
+ *
+ * @returns what is to be said of it; undefined where it was not made, which then has been said.
+ */
+export async function saveFile({ grid, open }: BrowserGrid, functions: FunctionNames): Promise<string | undefined> {
+  try {
+    const [{ saveBook }, { savedName }] = await Promise.all([
+      import(/* webpackChunkName: "files" */ "../files/save/saveBook"),
+      import(/* webpackChunkName: "files" */ "../files/save/fileName"),
+    ]);
+    await grid.settled();
+    const { bytes, lost } = await saveBook(open, grid.cells, functions);
+    const name = savedName(open.workbook.getName(), new Date());
+    handOver({ name, bytes });
+    const said = `Saved as “${name}”, a new file among your downloads.`;
+    if (lost.length > 0) sayInFront({ title: said, text: "It does not hold:", lines: lost });
+    return said;
+  } catch (cause) {
+    sayInFront(troubleSaving(cause));
+    return undefined;
+  }
+}
+
+function troubleSaving(cause: unknown): Said {
+  const title = "No file was saved";
+  if (cause instanceof FileTrouble) return { title, text: cause.message };
+  const reason = cause instanceof Error ? cause.message : String(cause);
+  return { title, text: `Check the connection and try again. The workbook is as it was. (${reason})` };
+}
