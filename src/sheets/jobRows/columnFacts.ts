@@ -4,6 +4,7 @@ import type { ListCells } from "./listSheet";
 /** What stands in a column of a list, below its heading. */
 export interface ColumnFacts {
   readonly filled: number;
+  readonly blank: number;
   readonly formulas: number;
   /** Numbers that were typed, in their order in the sheet. */
   readonly numbers: readonly number[];
@@ -26,7 +27,12 @@ export function columnFacts(cells: ListCells, column: number, rows: readonly num
     else if (isMeasure(String(content))) tape += 1;
     else otherTexts.push(String(content));
   }
-  return { filled, formulas, numbers, tape, otherTexts };
+  return { filled, blank: rows.length - filled, formulas, numbers, tape, otherTexts };
+}
+
+/** Whether every bed has a number that was typed, so that nothing is left to be worked out. */
+export function isTyped({ numbers, formulas, blank }: ColumnFacts): boolean {
+  return numbers.length > 0 && formulas === 0 && blank === 0;
 }
 
 /** The middle of some numbers; 0 of none. */

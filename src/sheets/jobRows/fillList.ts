@@ -1,5 +1,6 @@
 import { cellAddress, columnLetters } from "../address";
 import { numberFormats } from "../plan";
+import { isTyped } from "./columnFacts";
 import { type FittedColumn, holdsPercents } from "./fitColumns";
 import { type Corrections, type ListFit, settleColumns } from "./fitList";
 import { judgeRows, type ListRow, type NeededColumns } from "./listRows";
@@ -8,7 +9,7 @@ import { freeColumns, isMerged } from "./place";
 import { resultFormula, results } from "./results";
 import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
 import { assumptions } from "./says";
-import { type Assumed, type ListSetting, type ReadColumn, ratesOf } from "./setting";
+import { type Assumed, type ListSetting, type ReadColumn, rateKeysOf } from "./setting";
 import { wantedResults } from "./wanted";
 
 /** What the estimator wants of a list. */
@@ -71,7 +72,7 @@ export function fillList(fit: ListFit, wish: ListWish): Filling {
   );
   const givenBefore = setting(fit, byRole, wish, filled);
   // What is to be written anew cannot be what it is worked out from.
-  const given = new Set([...filled].filter((role) => !wish.results.includes(role) || isTyped(byRole.get(role)!)));
+  const given = new Set([...filled].filter((role) => !wish.results.includes(role) || isTyped(byRole.get(role)!.facts)));
   const wanted = wantedResults(wish.results, givenBefore, given);
 
   const fresh = wanted.results.filter(({ role }) => !byRole.has(role));
@@ -151,11 +152,7 @@ function setting(
     });
   }
   const { sheet } = fit.cells;
-  return { columns, shown, assumed: wish.assumed, rates: ratesOf(sheet), weighsStone: sheet.weighsStone };
-}
-
-function isTyped({ facts }: FittedColumn): boolean {
-  return facts.numbers.length > 0 && facts.formulas === 0;
+  return { columns, shown, assumed: wish.assumed, rates: rateKeysOf(sheet.names), weighsStone: sheet.weighsStone };
 }
 
 /** What a bed must have filled, for what is wanted. */

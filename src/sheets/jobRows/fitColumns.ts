@@ -41,7 +41,7 @@ export function fitColumns(
   rows: { readonly first: number; readonly last: number },
 ): FittedColumn[] {
   const inside: number[] = [];
-  for (let row = rows.first; row <= rows.last; row += 1) if (!isApart(cells, row, heading)) inside.push(row);
+  for (let row = rows.first; row <= rows.last; row += 1) if (holdsBed(cells, row, heading)) inside.push(row);
   const readings: Reading[] = [];
   for (let column = heading.first; column <= heading.last; column += 1) {
     const text = headingAt(cells, heading, column);
@@ -51,6 +51,14 @@ export function fitColumns(
   }
   const pairs = feetBesideInches(readings);
   return readings.map((reading) => pairs.get(reading.column) ?? fitted(reading, readings));
+}
+
+/** Whether a row may be a bed: it is not blank, no total, and more than one text across. */
+function holdsBed(cells: ListCells, row: number, heading: HeadingRow): boolean {
+  if (isApart(cells, row, heading)) return false;
+  let filled = 0;
+  for (let column = heading.first; column <= heading.last; column += 1) if (!cells.isBlank(row, column)) filled += 1;
+  return filled > 1;
 }
 
 /** What stands in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */

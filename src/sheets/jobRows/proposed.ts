@@ -1,7 +1,8 @@
+import { isTyped } from "./columnFacts";
 import { type Corrections, type ListFit, settleColumns } from "./fitList";
 import { resultOrder, results } from "./results";
 import { isResult, type ResultRole } from "./roles";
-import { ratesOf } from "./setting";
+import { rateKeysOf } from "./setting";
 
 /** What most lists have: how large, how much border, how much stone, and what to order. */
 const USUAL: readonly ResultRole[] = ["area", "border", "tons", "order", "pins"];
@@ -13,9 +14,9 @@ const USUAL: readonly ResultRole[] = ["area", "border", "tons", "order", "pins"]
 export function proposedResults(fit: ListFit, corrections: Corrections = new Map()): ResultRole[] {
   const columns = settleColumns(fit.columns, corrections);
   const there = columns.flatMap(({ role, facts }) =>
-    role && isResult(role) ? [{ role, isTyped: facts.numbers.length > 0 && facts.formulas === 0 }] : [],
+    role && isResult(role) ? [{ role, isTyped: isTyped(facts) }] : [],
   );
-  const rates = ratesOf(fit.cells.sheet);
+  const rates = rateKeysOf(fit.cells.sheet.names);
   const open = there.filter(({ role, isTyped }) => !isTyped && results[role].rates.every((key) => rates.has(key)));
   const wanted = open.map(({ role }) => role);
   if (wanted.length > 0) return wanted;

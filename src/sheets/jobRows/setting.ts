@@ -3,7 +3,6 @@ import { type RateKey, rateNames, stoneListNames } from "../../quantities/bed/ra
 import { readNumber, readShare } from "../../quantities/numberText";
 import { readTape } from "../../quantities/tape";
 import { quoted } from "../typed";
-import type { ListSheet } from "./listSheet";
 import type { ResultRole, Role } from "./roles";
 import type { UnitName } from "./units";
 
@@ -58,8 +57,8 @@ function inches(key: "borderHeight" | "trenchDepth" | "topGap" | "scrapeDepth"):
 /** The cells in which the office keeps the weights of stone that it has weighed. */
 export const STONE_WEIGHTS = stoneListNames.weights;
 
-/** The rates that the workbook has cells for. */
-export function ratesOf({ names }: ListSheet): Set<RateKey> {
+/** The rates that have cells in a workbook with these names. */
+export function rateKeysOf(names: readonly string[]): Set<RateKey> {
   const there = new Set(names.map((name) => name.toLowerCase()));
   return new Set((Object.keys(rateNames) as RateKey[]).filter((key) => there.has(rateNames[key].toLowerCase())));
 }

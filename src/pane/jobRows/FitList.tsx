@@ -1,0 +1,121 @@
+import { columnLetters } from "../../sheets/address";
+import type { ListFit } from "../../sheets/jobRows/fitList";
+import { headingAt } from "../../sheets/jobRows/headingRows";
+import { Select } from "../Select";
+import { type AssumedField, AssumedFields } from "./AssumedFields";
+import { ColumnChoices } from "./ColumnChoices";
+import { FillPreview } from "./FillPreview";
+import { ResultPicker } from "./ResultPicker";
+import { type Fitting, useFit } from "./useFit";
+
+/** Writes formulas into a list that is there, by its own headings. */
+export function FitList() {
+  const fitting = useFit();
+  const { fit, columns, filling, word, isWorking } = fitting;
+  return (
+    <>
+      <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
+      <p class="row">
+        <button type="button" class={fit ? "" : "main"} disabled={isWorking} onClick={() => void fitting.read()}>
+          {fit ? "Read it again" : "Read the list at the selection"}
+        </button>
+        <button
+          type="button"
+          disabled={isWorking || !fitting.canTakeBack}
+          title={fitting.canTakeBack}
+          onClick={() => void fitting.takeBack()}
+        >
+          Take back
+        </button>
+      </p>
+      {fit && columns && filling && (
+        <>
+          <HeadingChoice fit={fit} onChoose={fitting.chooseHeading} />
+          <ColumnChoices columns={columns} corrected={fit.columns} onCorrect={fitting.correct} />
+          <ResultPicker
+            chosen={fitting.results}
+            existing={
+              new Map(
+                columns.flatMap(({ role, column, heading }) =>
+                  role ? [[role, `${columnLetters(column)} ${heading}`]] : [],
+                ),
+              )
+            }
+            added={filling.columns.filter(({ isAdded }) => isAdded).map(({ role }) => role)}
+            onChange={fitting.setResults}
+          />
+          <AssumedFields
+            fields={lacking(columns)}
+            texts={fitting.texts}
+            problems={fitting.problems}
+            onChange={fitting.setTexts}
+          />
+          <FillPreview filling={filling} replace={fitting.replace} onReplace={fitting.setReplaces} />
+          <WriteBar fitting={fitting} />
+        </>
+      )}
+      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
+        {word?.text}
+      </p>
+    </>
+  );
+}
+
+function WriteBar({ fitting }: { readonly fitting: Fitting }) {
+  const { filling, problems, isWorking } = fitting;
+  const count = filling?.changes.length ?? 0;
+  return (
+    <p class="insert-bar row">
+      <button
+        type="button"
+        class="main"
+        disabled={isWorking || count === 0 || Object.keys(problems).length > 0}
+        onClick={() => void fitting.write()}
+      >
+        {count === 0 ? "Nothing to write" : `Write ${count.toLocaleString("en-US")} ${count === 1 ? "cell" : "cells"}`}
+      </button>
+      <button type="button" disabled={isWorking} onClick={fitting.cancel}>
+        Cancel
+      </button>
+    </p>
+  );
+}
+
+function HeadingChoice({
+  fit,
+  onChoose,
+}: {
+  readonly fit: ListFit;
+  readonly onChoose: (heading: ListFit["heading"]) => void;
+}) {
+  const { cells, heading, headings, rows } = fit;
+  const name = (one: ListFit["heading"]) => `${one.row} ${one.first}`;
+  const where = `${cells.sheet.name}, rows ${rows.first + 1} to ${rows.last + 1}`;
+  if (headings.length === 1) {
+    return (
+      <p>
+        Headings stand in row {heading.row + 1} of {where}.
+      </p>
+    );
+  }
+  return (
+    <Select
+      label="Headings"
+      value={name(heading)}
+      options={headings.map((one) => ({
+        value: name(one),
+        label: `row ${one.row + 1}, from ${columnLetters(one.first)}: ${headingAt(cells, one, one.first)}, …`,
+      }))}
+      note={where}
+      onChoose={(value) => {
+        const chosen = headings.find((one) => name(one) === value);
+        if (chosen) onChoose(chosen);
+      }}
+    />
+  );
+}
+
+function lacking(columns: NonNullable<Fitting["columns"]>): AssumedField[] {
+  const roles = new Set(columns.map(({ role }) => role));
+  return [...(["depth", "stone", "waste"] as const).filter((role) => !roles.has(role)), "border"];
+}

@@ -1,0 +1,66 @@
+import { offeredResults } from "../../sheets/jobRows/proposed";
+import { results } from "../../sheets/jobRows/results";
+import { type ResultRole, type Role, roleLabel } from "../../sheets/jobRows/roles";
+import { Select } from "../Select";
+
+interface ResultPickerProps {
+  readonly chosen: readonly ResultRole[];
+  /** Columns that are there, by what they hold. */
+  readonly existing: ReadonlyMap<Role, string>;
+  /** Columns that come along, since a chosen one rests on them. */
+  readonly added: readonly ResultRole[];
+  readonly onChange: (chosen: readonly ResultRole[]) => void;
+}
+
+/** Which results are wanted, and in which order their new columns stand. */
+export function ResultPicker({ chosen, existing, added, onChange }: ResultPickerProps) {
+  const open = offeredResults.filter((role) => !chosen.includes(role));
+  const earlier = (index: number) => {
+    const order = [...chosen];
+    const [one] = order.splice(index, 1);
+    if (one) order.splice(index - 1, 0, one);
+    onChange(order);
+  };
+  return (
+    <section aria-labelledby="results-heading">
+      <h2 id="results-heading">What to work out</h2>
+      <ol class="picked">
+        {chosen.map((role, index) => (
+          <li key={role} class="row small">
+            <span class="grow">
+              {roleLabel(role)}
+              <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
+            </span>
+            <button
+              type="button"
+              disabled={index === 0}
+              aria-label={`Move ${roleLabel(role)} earlier`}
+              onClick={() => earlier(index)}
+            >
+              Earlier
+            </button>
+            <button
+              type="button"
+              aria-label={`Leave out ${roleLabel(role)}`}
+              onClick={() => onChange(chosen.filter((other) => other !== role))}
+            >
+              Leave out
+            </button>
+          </li>
+        ))}
+      </ol>
+      {added.length > 0 && (
+        <p class="below">Added, since others rest on them: {added.map((role) => results[role].heading).join("; ")}.</p>
+      )}
+      <Select
+        label="Add a result"
+        value=""
+        options={[
+          { value: "", label: "choose…" },
+          ...open.map((role) => ({ value: role, label: `${roleLabel(role)}: ${results[role].note}` })),
+        ]}
+        onChoose={(value) => value !== "" && onChange([...chosen, value as ResultRole])}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,108 @@
+import { cellAddress } from "../../sheets/address";
+import type { FirstBed } from "../../sheets/jobRows/newList";
+import { readsAs, TextField } from "../Field";
+import { InTheWayNotice } from "../InsertBar";
+import { AssumedFields } from "./AssumedFields";
+import { ResultPicker } from "./ResultPicker";
+import { useStart } from "./useStart";
+
+const EVERY_FIELD = ["depth", "stone", "waste", "border"] as const;
+
+/** A heading row and the first bed below it, to be copied down. */
+export function StartList() {
+  const start = useStart();
+  const { first, wanted, preview, word, isWorking, inTheWay, sizeProblems } = start;
+  const type = (change: Partial<FirstBed>) => start.setFirst({ ...first, ...change });
+  const isReady =
+    sizeProblems.length === undefined && sizeProblems.width === undefined && Object.keys(start.problems).length === 0;
+  return (
+    <>
+      <fieldset>
+        <legend>The first bed</legend>
+        <div class="pairs">
+          <TextField label="Job" value={first.job} onType={(job) => type({ job })} />
+          <TextField label="Bed" value={first.bed} onType={(bed) => type({ bed })} />
+          {(["length", "width"] as const).map((side) => (
+            <TextField
+              key={side}
+              label={side === "length" ? "Length" : "Width"}
+              unit="ft"
+              value={first[side]}
+              placeholder={`such as 18' 6"`}
+              note={readsAs(first[side], "ft")}
+              problem={sizeProblems[side] || undefined}
+              onType={(text) => type({ [side]: text })}
+            />
+          ))}
+        </div>
+      </fieldset>
+      <AssumedFields fields={EVERY_FIELD} texts={start.texts} problems={start.problems} onChange={start.setTexts} />
+      <ResultPicker
+        chosen={start.results}
+        existing={new Map()}
+        added={wanted.results.filter(({ isAdded }) => isAdded).map(({ role }) => role)}
+        onChange={start.setResults}
+      />
+      {wanted.troubles.length > 0 && (
+        <ul class="notice trouble lines">
+          {wanted.troubles.map((trouble) => (
+            <li key={trouble}>{trouble}</li>
+          ))}
+        </ul>
+      )}
+      <details>
+        <summary>What would be written ({preview.columns} columns, 2 rows)</summary>
+        <p class="below">As it would be at A1; elsewhere the formulas follow.</p>
+        <ul class="lines">
+          {preview.formulas[0]?.map((heading, column) => (
+            <li key={String(heading)}>
+              {heading}:{" "}
+              <code>
+                {cellAddress({ row: 1, column })}{" "}
+                {String(preview.formulas[1]?.[column] ?? "").replace(/^'/, "") || "blank"}
+              </code>
+            </li>
+          ))}
+        </ul>
+      </details>
+      {!isReady && <p class="below">Type the first bed's length and width to insert the list.</p>}
+      {inTheWay ? (
+        <InTheWayNotice
+          inTheWay={inTheWay}
+          newSheetName="Beds"
+          onInsert={(place) => void start.write(place)}
+          onCancel={start.cancel}
+        />
+      ) : (
+        <p class="insert-bar row">
+          <button
+            type="button"
+            class="main"
+            disabled={isWorking || !isReady}
+            onClick={() => void start.write({ kind: "selection" })}
+          >
+            Insert at the selected cell
+          </button>
+          <button
+            type="button"
+            disabled={isWorking || !isReady}
+            onClick={() => void start.write({ kind: "new sheet", name: "Beds" })}
+          >
+            On a new sheet
+          </button>
+          <button
+            type="button"
+            disabled={isWorking || !start.canTakeBack}
+            title={start.canTakeBack}
+            onClick={() => void start.takeBack()}
+          >
+            Take back
+          </button>
+        </p>
+      )}
+      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
+        {word?.text}
+      </p>
+    </>
+  );
+}

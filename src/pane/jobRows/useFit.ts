@@ -1,0 +1,90 @@
+import { useMemo, useState } from "preact/hooks";
+import { type Filling, fillList } from "../../sheets/jobRows/fillList";
+import { type Correction, type Corrections, fitList, type ListFit, settleColumns } from "../../sheets/jobRows/fitList";
+import type { HeadingRow } from "../../sheets/jobRows/headingRows";
+import { proposedResults } from "../../sheets/jobRows/proposed";
+import type { ResultRole } from "../../sheets/jobRows/roles";
+import { type ReadListSheet, readListSheet } from "../../workbook/jobRowsRead";
+import { takeBackRows, type WrittenRows, writeRows } from "../../workbook/jobRowsWrite";
+import { WorkbookTrouble } from "../../workbook/trouble";
+import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
+import { useWord } from "./useWord";
+
+const NO_LIST =
+  "No row of this sheet reads like the headings of a list of beds. Select a cell in your list; its headings should name at least a length, a width or an area.";
+
+/** Fitting to a list: reading it, what the estimator says of it, and writing into it. */
+export function useFit() {
+  const speaking = useWord();
+  const [read, setRead] = useState<ReadListSheet>();
+  const [fit, setFit] = useState<ListFit>();
+  const [corrections, setCorrections] = useState<Corrections>(new Map());
+  const [results, setResults] = useState<readonly ResultRole[]>([]);
+  const [replace, setReplace] = useState<ReadonlySet<ResultRole>>(new Set());
+  const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
+  const [written, setWritten] = useState<WrittenRows>();
+
+  const show = (next: ListFit | undefined) => {
+    setFit(next);
+    setCorrections(new Map());
+    setReplace(new Set());
+    setResults(next ? proposedResults(next) : []);
+  };
+  const { assumed, problems } = useMemo(() => readAssumed(texts), [texts]);
+  const filling: Filling | undefined = useMemo(
+    () => fit && fillList(fit, { corrections, results, assumed, replace }),
+    [fit, corrections, results, assumed, replace],
+  );
+
+  return {
+    ...speaking,
+    fit,
+    columns: fit && settleColumns(fit.columns, corrections),
+    results,
+    setResults,
+    replace,
+    texts,
+    setTexts,
+    problems,
+    filling,
+    canTakeBack: written?.title,
+    read: () =>
+      speaking.attempt("Reading the sheet…", async () => {
+        show(undefined);
+        const sheet = await readListSheet();
+        const found = fitList(sheet.sheet, sheet.selection);
+        if (!found) throw new WorkbookTrouble(NO_LIST);
+        setRead(sheet);
+        show(found);
+        return undefined;
+      }),
+    chooseHeading: (heading: HeadingRow) => read && show(fitList(read.sheet, read.selection, heading)),
+    correct: (column: number, correction: Correction) =>
+      setCorrections(new Map([...corrections, [column, correction]])),
+    setReplaces: (role: ResultRole, replaces: boolean) => {
+      const others = [...replace].filter((one) => one !== role);
+      setReplace(new Set(replaces ? [...others, role] : others));
+    },
+    write: () =>
+      speaking.attempt("Writing…", async () => {
+        if (!fit || !filling) return undefined;
+        setWritten(await writeRows(fit, filling.changes));
+        show(undefined);
+        return `Written: ${filling.changes.length.toLocaleString("en-US")} cells on ${fit.cells.sheet.name}, for ${filling.beds.length.toLocaleString("en-US")} beds.`;
+      }),
+    takeBack: () =>
+      speaking.attempt("Taking it back…", async () => {
+        if (!written) return undefined;
+        await takeBackRows(written);
+        setWritten(undefined);
+        show(undefined);
+        return `Taken back: ${written.title}.`;
+      }),
+    cancel: () => {
+      show(undefined);
+      speaking.say("Nothing was written.");
+    },
+  };
+}
+
+export type Fitting = ReturnType<typeof useFit>;

@@ -1,0 +1,94 @@
+import { useEffect, useState } from "preact/hooks";
+import { Problem } from "../../quantities/problem";
+import { STONES } from "../../quantities/stone";
+import { readTape } from "../../quantities/tape";
+import { type FirstBed, type NewListWish, newList, newListResults } from "../../sheets/jobRows/newList";
+import type { ResultRole } from "../../sheets/jobRows/roles";
+import { rateKeysOf } from "../../sheets/jobRows/setting";
+import { insertPlan } from "../../workbook/insert";
+import type { InTheWay, Place } from "../../workbook/place";
+import { lastInsert, takeBackLastInsert } from "../../workbook/takeBack";
+import { refreshRates, useRates } from "../rates/store";
+import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
+import { useWord } from "./useWord";
+
+const NO_BED: FirstBed = { job: "", bed: "", length: "", width: "" };
+const USUAL: readonly ResultRole[] = ["area", "border", "pieces", "tons", "order", "rolls", "pins"];
+
+/** Starting a list: its first bed, its columns, and writing it. */
+export function useStart() {
+  const speaking = useWord();
+  const rates = useRates();
+  const [first, setFirst] = useState(NO_BED);
+  const [results, setResults] = useState(USUAL);
+  const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
+  const [inTheWay, setInTheWay] = useState<InTheWay>();
+  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const { assumed, problems } = readAssumed(texts);
+  const wish: NewListWish = {
+    first,
+    assumed,
+    results,
+    rates: rateKeysOf(rates?.found?.names ?? []),
+    weighsStone: rates?.found?.rates.stones.some(({ tonsPerYard }) => tonsPerYard) ?? false,
+    stones: [...new Set([...(rates?.found?.rates.stones ?? []), ...STONES].map(({ name }) => name))],
+  };
+
+  useEffect(() => {
+    // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
+    lastInsert().then(
+      (last) => setCanTakeBack(last?.title),
+      () => setCanTakeBack(undefined),
+    );
+  }, []);
+
+  return {
+    ...speaking,
+    first,
+    setFirst,
+    results,
+    setResults,
+    texts,
+    setTexts,
+    problems,
+    sizeProblems: { length: sizeProblem(first.length, "length"), width: sizeProblem(first.width, "width") },
+    wanted: newListResults(wish),
+    preview: newList(wish, { row: 0, column: 0 }),
+    inTheWay,
+    canTakeBack,
+    write: (place: Place) =>
+      speaking.attempt("Writing the list…", async () => {
+        setInTheWay(undefined);
+        if (await refreshRates())
+          return "Nothing was written: the rates have changed in the meantime. Look again, then insert.";
+        const inserted = await insertPlan((at) => newList(wish, at), place);
+        if (!inserted.done) {
+          setInTheWay(inserted.inTheWay);
+          return undefined;
+        }
+        setCanTakeBack(inserted.title);
+        return `The list stands on ${inserted.sheetName} at ${inserted.address}. Type the next bed below, and copy the formulas down.`;
+      }),
+    takeBack: () =>
+      speaking.attempt("Taking it back…", async () => {
+        const { title, where } = await takeBackLastInsert();
+        setCanTakeBack(undefined);
+        return `The ${title} was taken back from ${where}.`;
+      }),
+    cancel: () => {
+      setInTheWay(undefined);
+      speaking.say("Nothing was written.");
+    },
+  };
+}
+
+/** What is wrong with a side of the first bed; undefined where it can be used. "" asks for it. */
+function sizeProblem(text: string, side: string): string | undefined {
+  if (text.trim() === "") return "";
+  try {
+    return readTape(text, "ft", side) > 0 ? undefined : `Type a ${side} over 0, such as 18' 6".`;
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    return problem.message;
+  }
+}

@@ -1,0 +1,202 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, picture } from "./openPractice";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** An invented list in other words, order and units than ours, with a blank row, a note and a row of totals. */
+const LIST: readonly (readonly (string | number)[])[] = [
+  ["Beds for the week", "", "", "", "", "", ""],
+  ["", "", "", "", "", "", ""],
+  ["Client", "Where", "L m", "Width", "Depth – cm", "Rock (t)", "Size"],
+  ["Elm Row 3", "front", 6.096, "4'", 6.35, "", "big"],
+  ["Elm Row 3", "back", "20 ft", 4, 6.35, 0.7, "big"],
+  ["", "", "", "", "", "", ""],
+  ["gate code is with the office", "", "", "", "", "", ""],
+  ["Total", "", "", "", "", "=SUM(F4:F5)", ""],
+];
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
+  // The checker itself comes in past the page's content security policy.
+  const { page } = await openPractice(browser, {
+    colorScheme,
+    bypassCSP: true,
+    viewport: { width: 1280, height: 1100 },
+  });
+  await page.getByRole("button", { name: "Job rows" }).click();
+  await page.getByRole("heading", { name: "Job rows" }).waitFor();
+  return page;
+}
+
+function read(page: Page, sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const range = context.workbook.worksheets.getItem(name!).getRange(at);
+        range.load("values,formulas");
+        await context.sync();
+        return { values: range.values, formulas: range.formulas };
+      }),
+    [sheet, address],
+  );
+}
+
+/** Puts a list on a new sheet, and selects a cell in it. */
+function putList(page: Page): Promise<void> {
+  return page.evaluate(
+    (rows) =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.add("Week");
+        const range = sheet.getRangeByIndexes(0, 0, rows.length, rows[0]!.length);
+        range.formulas = rows.map((row) =>
+          row.map((cell) => (/^\d/.test(String(cell)) && typeof cell === "string" ? `'${cell}` : cell)),
+        );
+        sheet.activate();
+        sheet.getRange("C5").select();
+        await context.sync();
+      }),
+    LIST,
+  );
+}
+
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const results = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
+  );
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();
+const readList = (page: Page) => press(page, "Read the list at the selection");
+
+/** A picture of the whole pane, however long it is. */
+async function panePicture(page: Page, name: string): Promise<void> {
+  const height = await page.evaluate(() => document.querySelector("#pane")!.scrollHeight);
+  await page.setViewportSize({ width: 1280, height: Math.min(4000, Math.max(1100, height + 80)) });
+  await picture(page, name);
+  await page.setViewportSize({ width: 1280, height: 1100 });
+}
+
+describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (scheme) => {
+  test("is read, asked about, shown, written and taken back", async () => {
+    const page = await open(scheme);
+    await putList(page);
+    const before = await read(page, "Week", "A1:L8");
+    expect(await findings(page)).toEqual([]);
+    await readList(page);
+    await page.getByText("One heading can be read several ways").waitFor();
+    await page.getByText(/of 6 columns besides are used/).click();
+    await page.getByLabel("D “Width”").waitFor();
+    // Left alone at first: somebody typed a number into F5.
+    await page.getByText("Left as they are (1)").waitFor();
+    await page.getByLabel("Add a result").selectOption("area");
+    await press(page, "Move Area earlier");
+    expect(await findings(page)).toEqual([]);
+    await panePicture(page, `job-rows-${scheme}-fit`);
+    expect(await read(page, "Week", "A1:L8")).toEqual(before);
+
+    await page.getByLabel(/Write over 1 filled cell in/).check();
+    await page.getByRole("cell", { name: "0.7", exact: true }).waitFor();
+    expect(await findings(page)).toEqual([]);
+    await panePicture(page, `job-rows-${scheme}-write-over`);
+    await press(page, /^Write 5 cells/);
+    await page.getByText("Written: 5 cells on Week, for 2 beds").waitFor();
+    await picture(page, `job-rows-${scheme}-written`);
+    const { values, formulas } = await read(page, "Week", "F3:H8");
+    // By hand: 20 ft × 4 ft = 80 sq ft; 80 × 2.5 in × 1.35 ÷ 324 × 1.08 = 0.9 tons of river rock (6.096 m, 6.35 cm).
+    expect(values[1]?.[0]).toBeCloseTo(0.9, 6);
+    expect(values[2]?.[0]).toBeCloseTo(0.9, 6);
+    expect(values[5]?.[0]).toBeCloseTo(1.8, 6);
+    expect(values.map((row) => row[2]).slice(0, 3)).toEqual(["Area, sq ft", 80, 80]);
+    expect([formulas[3], formulas[4]]).toEqual([
+      ["", "", ""],
+      ["", "", ""],
+    ]);
+    await press(page, "Take back");
+    await page.getByText("Taken back: job rows on Week").waitFor();
+    expect(await read(page, "Week", "A1:L8")).toEqual(before);
+    await page.context().close();
+  });
+});
+
+test("the practice list is fitted whole, and there is nothing to write", async () => {
+  const page = await open();
+  await readList(page);
+  await page.getByText("14 of 14 columns are used").waitFor();
+  await page.getByText("all 12 cells hold this already").first().waitFor();
+  expect(await page.getByRole("button", { name: "Nothing to write" }).isDisabled()).toBe(true);
+  await page.context().close();
+});
+
+test("a list is started by keyboard alone, refuses to stand on anything, reads back, and is taken back", async () => {
+  const page = await open();
+  await page.getByLabel("What you have").selectOption("start");
+  expect(await findings(page)).toEqual([]);
+  const first = page.getByRole("group", { name: "The first bed" });
+  await first.getByLabel("Bed").fill("Front walk");
+  await first.getByLabel("Length").fill(`18' 6"`);
+  await first.getByLabel("Width").fill("5");
+  await page.getByText("What would be written (16 columns, 2 rows)").click();
+  await panePicture(page, "job-rows-light-start");
+  const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
+  for (let presses = 0; presses < 60 && (await focused()) !== "Insert at the selected cell"; presses += 1) {
+    await page.keyboard.press("Tab");
+  }
+  await page.keyboard.press("Enter");
+  await page.getByRole("alertdialog").getByText("Nothing was written").waitFor();
+  expect(await findings(page)).toEqual([]);
+  await page.getByRole("alertdialog").getByRole("button", { name: "On a new sheet" }).click();
+  await page.getByText("The list stands on Beds at A1:P2").waitFor();
+  const { values } = await read(page, "Beds", "A1:P2");
+  // 18.5 × 5 = 92.5 sq ft; 18.5 + 2 × 5 = 28.5 ft; 92.5 × 2 × 1.35 ÷ 324 × 1.08 = 0.8325 tons; the yard's least is 1.
+  expect(values[0]).toEqual(
+    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Border, ft|Border pieces|Tons|Order, tons|Fabric rolls|Pins".split(
+      "|",
+    ),
+  );
+  expect(values[1]?.slice(9, 11)).toEqual([92.5, 28.5]);
+  expect(values[1]?.[12]).toBeCloseTo(0.8325, 6);
+  expect(values[1]?.[13]).toBe(1);
+  await picture(page, "job-rows-light-started");
+
+  await page.getByLabel("What you have").selectOption("fit");
+  await readList(page);
+  await page.getByText("16 of 16 columns are used").waitFor();
+  await page.getByLabel("What you have").selectOption("start");
+  await press(page, "Take back");
+  await page.getByText("The list of beds was taken back from Beds").waitFor();
+  await page.context().close();
+});
+
+test("everything stays inside the pane's 350 px, at twice the text size, too", async () => {
+  const page = await open();
+  await putList(page);
+  await readList(page);
+  await page.getByText(/columns besides are used/).click();
+  for (const zoom of ["1", "2"]) {
+    const wide = await page.evaluate((times) => {
+      const pane = document.querySelector<HTMLElement>("#pane")!;
+      pane.style.setProperty("zoom", times);
+      return [...pane.querySelectorAll("*")]
+        .filter(
+          (element) =>
+            element.scrollWidth > element.clientWidth + 1 &&
+            getComputedStyle(element).display !== "inline" &&
+            !["INPUT", "SELECT"].includes(element.tagName),
+        )
+        .map((element) => element.outerHTML.slice(0, 80));
+    }, zoom);
+    expect(wide, `zoom ${zoom}`).toEqual([]);
+  }
+  await page.context().close();
+});
