@@ -28,10 +28,22 @@ export function InsertBar(props: InsertBarProps) {
         <InTheWayNotice inTheWay={inTheWay} newSheetName={newSheetName} onInsert={onInsert} onCancel={onCancel} />
       ) : (
         <p class="row">
-          <button type="button" class="main" disabled={working} onClick={() => onInsert({ kind: "selection" })}>
+          {/* A button that is disabled loses the keyboard's place; one at work only does nothing. */}
+          <button
+            type="button"
+            class="main"
+            aria-disabled={working}
+            onClick={() => working || onInsert({ kind: "selection" })}
+          >
             Insert {selected ? `at ${selected}` : "at the selected cell"}
           </button>
-          <button type="button" disabled={working || !canTakeBack} title={canTakeBack} onClick={onTakeBack}>
+          <button
+            type="button"
+            disabled={!canTakeBack}
+            aria-disabled={working}
+            title={canTakeBack}
+            onClick={() => working || onTakeBack()}
+          >
             Take back
           </button>
         </p>

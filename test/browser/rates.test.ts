@@ -78,6 +78,13 @@ async function rowOf(label: string): Promise<number> {
 describe("the office's rates, in the practice workbook", () => {
   test("are shown before they are written, and go on a sheet of their own", async () => {
     await page.getByText("Example prices: insert a sheet of your own rates.").waitFor();
+    // An estimate from before there are rates.
+    await page.getByLabel("Bed name").fill("Old walk");
+    await page.getByLabel("Length", { exact: true }).fill("12");
+    await page.getByLabel("Width", { exact: true }).fill("4");
+    await select("Estimate!L4");
+    await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
+    await page.getByText("The estimate stands on Estimate at L4").waitFor();
     await screen("Rates").click();
     await page.getByText("Hauling and dump fees").click();
     await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
@@ -133,6 +140,27 @@ describe("the office's rates, in the practice workbook", () => {
     await picture(page, "rates-trouble");
     await typeInto(await cellOf("Rate_fabric_roll"), "95");
     await expect.poll(() => value("Estimate!B5")).toBeTypeOf("number");
+  });
+
+  test("an estimate from before them follows once it is let, as listed", async () => {
+    await page.getByRole("button", { name: "Look for them" }).click();
+    await page.getByText(/^Old walk on Estimate: \d+ cells$/).click();
+    await page.locator("li:visible", { hasText: "Fabric roll, price, 64" }).waitFor();
+    await picture(page, "rates-older");
+    await page.getByRole("button", { name: /^Let these \d+ follow$/ }).click();
+    await page.getByText(/cells follow the rates now/).waitFor();
+    await expect.poll(async () => value(`Estimate!O${await rowOf("Fabric rolls")}`)).toBe(95);
+  });
+
+  test("what is typed for one bed can be given back to its rate", async () => {
+    await screen("Estimate a bed").click();
+    await page.getByText("Prices and markups", { exact: true }).click();
+    const price = page.getByLabel("Fabric roll", { exact: true }).last();
+    await price.fill("70");
+    await page.getByRole("button", { name: "Use the rate: Fabric roll" }).click();
+    await expect.poll(() => price.inputValue()).toBe("95");
+    await price.scrollIntoViewIfNeeded();
+    await picture(page, "rates-fields");
   });
 
   test("asks nobody outside, and meets no error", () => {
