@@ -118,6 +118,22 @@ describe("stone", () => {
     expect(line(job({ stone: light }, { stone: light }).lines, "delivery").order).toBe(2); // 4 cu yd in a box of 3
   });
 
+  test("whose loads were typed is not loaded a second time with the rest", () => {
+    const typed = stone(7, 7, { deliveries: { quantity: 3, typed: true, unitCost: 90 } });
+    // 3 loads bring 7 tons as typed; 7 + 8 of the others come on 2 of 8 tons, where all 22 would take 3.
+    const others = [stone(7, 7), stone(8, 8)].map((one) => ({ stone: one }));
+    expect(line(job({ stone: typed }, ...others, { stone: stone(0.5, 1) }).lines, "delivery").order).toBe(3 + 2);
+  });
+
+  test("is brought bed by bed where the beds name different trucks", () => {
+    const small = stone(1, 1, { truck: { yards: 4, payloadTons: 3 } });
+    const large = stone(1, 1);
+    const { lines } = job({ stone: large }, { stone: large }, { stone: small }, { stone: small });
+    // Two tons would fit on either truck; but nobody knows whose stone comes on which.
+    expect(line(lines, "delivery")).toMatchObject({ order: 4, bedByBed: 4 });
+    expect(line(lines, "delivery").notes[0]).toMatch(/differ in the truck's box and the truck's payload/);
+  });
+
   test("that was typed to come in fewer loads than the truck may carry is warned about", () => {
     const { warnings } = job({ stone: stone(9, 9, { deliveries: { quantity: 1, typed: true } }) });
     expect(warnings.map(({ text }) => text)).toEqual([
