@@ -32,7 +32,7 @@ async function hostWithFunctions(): Promise<HeadlessHost> {
 
 const numbersOf = (row: number) => [20 + (row % 40), 5 + (row % 7), 2 + (row % 3) / 2, 0.05 + (row % 5) / 100];
 
-/** Milliseconds to write the formulas on a new sheet and have all of their results. */
+/** Milliseconds of the processor to write the formulas on a new sheet and have all of their results. */
 async function timeOf(host: HeadlessHost, formulas: readonly string[], name: string): Promise<[number, number]> {
   const { grid } = host;
   const sheetId = grid.sheets.add(name);
@@ -46,10 +46,12 @@ async function timeOf(host: HeadlessHost, formulas: readonly string[], name: str
   const texts = Array.from({ length: ROWS }, (_, row) =>
     formulas.map((formula) => `=${formula.replaceAll("#", String(row + 1))}`),
   );
-  const start = performance.now();
+  const start = process.cpuUsage();
   grid.cells.write(results, texts);
   await grid.settled();
-  const ms = performance.now() - start;
+  // The processor's time, since the clock's also holds what else the machine does.
+  const { user, system } = process.cpuUsage(start);
+  const ms = (user + system) / 1000;
   const sum = grid.cells
     .read(results)
     .flat()
@@ -80,5 +82,8 @@ export async function bench(): Promise<{ title: string; rows: Record<string, str
       "may be": MOST,
     },
   ];
-  return { title: "10,000 rows of 5 functions in the practice grid's engine, written and calculated", rows };
+  return {
+    title: "10,000 rows of 5 functions in the practice grid's engine, written and calculated; seconds of the processor",
+    rows,
+  };
 }

@@ -16,14 +16,23 @@ export type Refused = { readonly error: ErrorValueObject } | { readonly unreadab
 export function readArguments(metadata: FunctionMetadata, given: readonly BaseValueObject[]): unknown[] | Refused {
   const values: unknown[] = [];
   for (const [place, parameter] of metadata.parameters.entries()) {
-    const taken = parameter.repeating ? given.slice(place) : given.slice(place, place + 1);
-    const read: unknown[] = [];
-    for (const one of taken) {
-      const value = readArgument(parameter, one);
-      if (isRefused(value)) return value;
-      read.push(value);
-    }
-    values.push(parameter.repeating ? read : (read[0] ?? null));
+    const value = parameter.repeating ? readAll(parameter, given.slice(place)) : readOne(parameter, given[place]);
+    if (isRefused(value)) return value;
+    values.push(value);
+  }
+  return values;
+}
+
+function readOne(parameter: ParameterMetadata, given: BaseValueObject | undefined): unknown {
+  return given === undefined ? null : (readArgument(parameter, given) ?? null);
+}
+
+function readAll(parameter: ParameterMetadata, given: readonly BaseValueObject[]): unknown[] | Refused {
+  const values: unknown[] = [];
+  for (const one of given) {
+    const value = readArgument(parameter, one);
+    if (isRefused(value)) return value;
+    values.push(value);
   }
   return values;
 }
@@ -33,6 +42,8 @@ export function isRefused(value: unknown): value is Refused {
 }
 
 function readArgument(parameter: ParameterMetadata, given: BaseValueObject): unknown {
+  const single = parameter.dimensionality === "matrix" ? undefined : singleCell(given);
+  if (single) return readCell(parameter, single);
   const rows = given.isArray() ? cellsOf(given as ArrayValueObject) : [[given]];
   const cells = rows.flat();
   const error = cells.find((cell) => cell?.isError());
@@ -40,8 +51,19 @@ function readArgument(parameter: ParameterMetadata, given: BaseValueObject): unk
   if (parameter.dimensionality === "matrix") {
     return rows.map((row) => Array.from(row, (cell) => plain(cell)));
   }
-  if (cells.length !== 1) return { unreadable: parameter };
-  const value = converted(parameter.type, plain(cells[0]));
+  return cells.length === 1 ? readCell(parameter, cells[0]) : { unreadable: parameter };
+}
+
+/** The value itself, or the cell of a reference to one: what nearly all arguments are, without making a list of it. */
+function singleCell(given: BaseValueObject): Nullable<BaseValueObject> {
+  if (!given.isArray()) return given;
+  const array = given as ArrayValueObject;
+  return array.getRowCount() === 1 && array.getColumnCount() === 1 ? array.getArrayValue()[0]?.[0] : undefined;
+}
+
+function readCell(parameter: ParameterMetadata, cell: Nullable<BaseValueObject>): unknown {
+  if (cell?.isError()) return { error: cell as ErrorValueObject };
+  const value = converted(parameter.type, plain(cell));
   return value === undefined ? { unreadable: parameter } : value;
 }
 
