@@ -1,3 +1,6 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
@@ -161,6 +164,27 @@ describe("the office's rates, in the practice workbook", () => {
     await expect.poll(() => price.inputValue()).toBe("95");
     await price.scrollIntoViewIfNeeded();
     await picture(page, "rates-fields");
+  });
+
+  test("have a screen without accessibility findings, in the dark and at its narrowest, too", async () => {
+    const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+    const dark = await openPractice(browser, { colorScheme: "dark", bypassCSP: true });
+    const check = async () => {
+      await dark.page.evaluate(axe);
+      const { violations } = await dark.page.evaluate(() =>
+        (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
+      );
+      return violations.map(({ id }) => id);
+    };
+    await dark.page.getByRole("navigation").getByRole("button", { name: "Rates", exact: true }).click();
+    await dark.page.getByText("Hauling and dump fees").click();
+    expect(await check()).toEqual([]);
+    await dark.page.getByRole("button", { name: "Insert the sheet Rates" }).click();
+    await dark.page.getByRole("heading", { name: "Still examples" }).waitFor();
+    expect(await check()).toEqual([]);
+    await picture(dark.page, "rates-dark");
+    expect(dark.errors).toEqual([]);
+    await dark.page.context().close();
   });
 
   test("asks nobody outside, and meets no error", () => {

@@ -1,142 +1,17 @@
 import fc from "fast-check";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { countsInPlan } from "../../src/layout/planOfEstimate";
-import { missingRates } from "../../src/pane/rates/missing";
-import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type Field, fields } from "../../src/quantities/bed/fields";
-import { type BedForm, blankForm, textOf } from "../../src/quantities/bed/form";
 import { lines } from "../../src/quantities/bed/lines";
 import { pricedRates, type RateKey, rateKeys, rateNames, whoseName } from "../../src/quantities/bed/rates";
-import { readForm } from "../../src/quantities/bed/read";
-import { keyAddresses } from "../../src/sheets/compose";
-import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
-import { unfollowingCells } from "../../src/sheets/estimate/followRates";
-import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
-import { belowUsed } from "../../src/workbook/belowUsed";
-import { writeChanges } from "../../src/workbook/changes";
-import { insertPlan } from "../../src/workbook/insert";
 import { readRates } from "../../src/workbook/readRates";
-import { readWorkbook } from "../../src/workbook/readWorkbook";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
+import { type Block, formWithRates, insertBlock, paneEstimate, paneProblems, typeRates } from "../ratesBench";
 
 let host: HeadlessHost;
 let sheet: string;
-
-/** Types into cells of the sheet of rates, by their names. */
-const typeRates = (cells: Record<string, string | number>) =>
-  host.type(
-    Object.fromEntries(Object.entries(cells).map(([name, content]) => [`${sheet}!${rateAddress(name)}`, content])),
-  );
-
-const taped = { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2", stoneSize: "3/4" };
-
-/** A bed as the pane has it in a workbook with rates. */
-async function formWith(typed: BedForm["typed"] = {}): Promise<BedForm> {
-  const { rates } = (await readRates())!;
-  return { ...blankForm(), name: "Front walk", typed: { ...taped, ...typed }, rates };
-}
-
-/** The price of the pane, before anything is written. */
-function paneEstimate(form: BedForm) {
-  const { bed, problems } = readForm(form);
-  return bed ? estimateBed(bed, countsInPlan(bed)) : problems;
-}
-
-async function insertBlock(form: BedForm) {
-  const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "Bed" });
-  if (!inserted.done) throw new Error("a new sheet is free");
-  const keys = keyAddresses(estimateRows(form), { row: 0, column: 0 });
-  const address = (key: string) => {
-    if (!keys.has(key)) throw new Error(`no cell has the key ${key}`);
-    return `'${inserted.sheetName}'!${keys.get(key)}`;
-  };
-  return {
-    value: (key: string) => host.value(address(key)),
-    formula: (key: string) => host.formula(address(key)),
-    type: (key: string, content: string | number) => host.type({ [address(key)]: content }),
-  };
-}
-
-describe("the sheet of rates", () => {
-  beforeEach(async () => {
-    host = await createProductHost();
-    sheet = await insertRates();
-  });
-  afterEach(() => host.dispose());
-
-  test("starts with the fields' own values, its prices marked as examples", async () => {
-    const found = (await readRates())!;
-    expect(found.sheets).toEqual(["Rates"]);
-    const form = await formWith();
-    for (const key of rateKeys) {
-      expect(found.rates.byField[key].problem, key).toBeUndefined();
-      expect(textOf(form, key), key).toBe(fields[key].initial);
-    }
-    expect(host.value(`Rates!${rateAddress("Whose_fabric_roll")}`)).toBe("example");
-    expect(host.value(`Rates!${rateAddress("Whose_stone_kinds")}`)).toBe("example");
-    expect(found.rates.byField.rollCost).toMatchObject({ isExample: true });
-    // A size is no price; nobody is asked to prove that theirs is their own.
-    expect(found.rates.byField.rollWidth).toMatchObject({ isExample: false });
-  });
-
-  test("takes what the office types for its own, also the very price it started with", async () => {
-    await typeRates({ Rate_fabric_roll: 71, Whose_border_piece: "own" });
-    const { byField } = (await readRates())!.rates;
-    expect(byField.rollCost).toEqual({ text: "71", isExample: false });
-    expect(byField.pieceCost).toEqual({ text: "24", isExample: false });
-  });
-
-  test("is read in two syncs, wherever its cells stand and whatever it is called", async () => {
-    await typeRates({ Rate_fabric_roll: 71 });
-    await Excel.run(async (context) => {
-      context.workbook.worksheets.getItem("Rates").name = "Dale's prices";
-      await context.sync();
-    });
-    const before = host.syncCount;
-    const found = await readRates();
-    expect(host.syncCount - before).toBe(2);
-    expect(found?.sheets).toEqual(["Dale's prices"]);
-    expect(found?.rates.byField.rollCost).toMatchObject({ text: "71" });
-  });
-
-  test("of an earlier make takes the rates that it has no names for below, and no second of any", async () => {
-    await Excel.run(async (context) => {
-      for (const name of ["Rate_dump_fee", "Whose_dump_fee", "Rate_sales_tax"])
-        context.workbook.names.getItem(name).delete();
-      await context.sync();
-    });
-    const found = (await readRates())!;
-    expect(missingRates(found)).toMatchObject({ keys: ["dumpFee", "salesTax"], stones: false });
-    const { sheetId, at } = await belowUsed("Rates");
-    await insertPlan((anchor) => ratesSheet(anchor, missingRates(found)), { kind: "cell", sheetId, at });
-    const { rates } = (await readRates())!;
-    expect([rates.byField.dumpFee, rates.byField.salesTax]).toEqual([
-      { text: "30", isExample: true },
-      { text: "0%", isExample: false },
-    ]);
-    expect(missingRates((await readRates())!)).toMatchObject({ keys: [], stones: false });
-  });
-
-  test("says on itself what is wrong with a cell", async () => {
-    await typeRates({ Rate_fabric_roll: "ask Dale", Rate_waste: 8, Rate_roll_width: "six", Rate_pins_per_box: 2.5 });
-    const said = (name: string) => host.value(`Rates!D${rateAddress(name).replace(/\D/g, "")}`);
-    expect(said("Rate_fabric_roll")).toBe("rate is text, no number");
-    expect(said("Rate_waste")).toBe("rate is not 0% to under 100%");
-    expect(said("Rate_roll_width")).toBe("rate is no length");
-    expect(said("Rate_pins_per_box")).toBe("rate is no whole number over 0");
-  });
-});
-
-test("a workbook without rates has none, which costs one sync to know", async () => {
-  host = await createProductHost();
-  const before = host.syncCount;
-  expect(await readRates()).toBeUndefined();
-  expect(host.syncCount - before).toBe(1);
-  host.dispose();
-});
 
 describe("a block in a workbook with rates", () => {
   beforeAll(async () => {
@@ -156,12 +31,11 @@ describe("a block in a workbook with rates", () => {
 
   test("follows every rate, and still comes to what the pane shows", async () => {
     // A bed by its stone's weight, so that the price of any other stone counts, too.
-    const block = await insertBlock(await formWith({ stone: "1.4" }));
+    const block = await insertBlock(host, await formWithRates({ stone: "1.4" }));
     for (const key of rateKeys) {
       await during(rateNames[key], changed(key), async () => {
         expect(block.value(cellOf(key)), key).toBe(changed(key));
-        const expected = paneEstimate(await formWith({ stone: "1.4" }));
-        if (!("price" in expected)) throw new Error(`${key}: ${JSON.stringify(expected)}`);
+        const expected = paneEstimate(await formWithRates({ stone: "1.4" }));
         expect(block.value("price"), key).toBeCloseTo(expected.price, 9);
         expect(block.value("priceWithTax"), key).toBeCloseTo(expected.priceWithTax, 9);
         expect(block.value("crewDays"), key).toBeCloseTo(expected.crewDays, 9);
@@ -170,7 +44,7 @@ describe("a block in a workbook with rates", () => {
   });
 
   test("keeps what was typed for this bed, in the pane or over its cell", async () => {
-    const block = await insertBlock(await formWith({ rollCost: "59" }));
+    const block = await insertBlock(host, await formWithRates({ rollCost: "59" }));
     await block.type("pinLine.unitCost", 15);
     expect(block.value("pinLine.remark")).toBe("price typed over.");
     await during("Rate_fabric_roll", 80, () => expect(block.value("fabric.unitCost")).toBe(59));
@@ -179,7 +53,7 @@ describe("a block in a workbook with rates", () => {
   });
 
   test("says which prices are examples, and that it uses any, only while it does", async () => {
-    const block = await insertBlock(await formWith());
+    const block = await insertBlock(host, await formWithRates());
     expect(block.value("fabric.remark")).toBe("example price");
     expect(block.value("scrape.remark")).toBe("example price");
     expect(block.value("overhead.note")).toBe("example; passed on without markup");
@@ -197,7 +71,7 @@ describe("a block in a workbook with rates", () => {
   });
 
   test("takes the price of its stone, and of any other for one that is not listed, and says so", async () => {
-    const block = await insertBlock(await formWith({ stone: "Pea Gravel " }));
+    const block = await insertBlock(host, await formWithRates({ stone: "Pea Gravel " }));
     expect(block.value("stoneLine.unitCost")).toBe(48);
     await block.type("stone", "crushed marble");
     expect(block.value("stoneLine.unitCost")).toBe(62);
@@ -209,8 +83,8 @@ describe("a block in a workbook with rates", () => {
     expect(block.value("stoneLine.unitCost")).toBe(88);
     expect(block.value("stoneLine.remark")).toBe("");
     expect(block.value("stoneDensity")).toBe(1.42);
-    const form = await formWith({ stone: "canyon blend" });
-    expect(block.value("price")).toBeCloseTo((paneEstimate(form) as { price: number }).price, 9);
+    const form = await formWithRates({ stone: "canyon blend" });
+    expect(block.value("price")).toBeCloseTo(paneEstimate(form).price, 9);
     await host.type({ [`${sheet}!B${row}`]: "" });
     expect([block.value("stoneLine.unitCost"), block.value("stoneLine.remark")]).toEqual(["no rate", "rate is blank"]);
     expect(block.value("price")).toBe("#VALUE!");
@@ -228,9 +102,9 @@ describe("a block in a workbook with rates", () => {
       salesTax: "priceWithTax",
     };
 
-    let block: Awaited<ReturnType<typeof insertBlock>>;
+    let block: Block;
     beforeAll(async () => {
-      block = await insertBlock(await formWith({ stone: "1.4" }));
+      block = await insertBlock(host, await formWithRates({ stone: "1.4" }));
     });
 
     test("gives no price, whichever it is, and says why in its row and on top", async () => {
@@ -242,7 +116,7 @@ describe("a block in a workbook with rates", () => {
           if (!needed) expect([key, block.value("headWords")]).toEqual([key, no]);
           expect(block.value(remarkOf(key)), key).toMatch(word);
           // The pane says so, too, at the field, and does not write a block without a price.
-          const problems = paneEstimate(await formWith({ stone: "1.4" }));
+          const problems = paneProblems(await formWithRates({ stone: "1.4" }));
           expect(problems, key).toMatchObject([{ place: key, unfinished: false }]);
         });
       }
@@ -292,13 +166,12 @@ describe("blocks of each way of measuring", () => {
     // Of one bed waste and crew rate were typed, and of one the stone is given by its weight.
     const beds = Object.values(bedsOfEachWay);
     const blocks = [];
-    for (const bed of beds) blocks.push(await insertBlock({ ...bed, rates }));
+    for (const bed of beds) blocks.push(await insertBlock(host, { ...bed, rates }));
     for (const values of fc.sample(office, { numRuns: 4, seed: 20 })) {
-      await typeRates(Object.fromEntries(rateKeys.map((key) => [rateNames[key], values[key]])));
+      await typeRates(host, sheet, Object.fromEntries(rateKeys.map((key) => [rateNames[key], values[key]])));
       const now = (await readRates())!.rates;
       for (const [index, bed] of beds.entries()) {
         const expected = paneEstimate({ ...bed, rates: now });
-        if (!("price" in expected)) throw new Error(JSON.stringify(expected));
         for (const key of ["price", "priceWithTax", "fullCost", "laborHours", "crewDays"] as const)
           expect(blocks[index]!.value(key), `${key} with ${JSON.stringify(values)}`).toBeCloseTo(expected[key], 7);
         for (const { key, costSum } of expected.lines)
@@ -330,9 +203,9 @@ describe("a block whose rates are gone", () => {
     });
 
   test("has no price, and says so; the pane says which names are missing", async () => {
-    const form = await formWith();
+    const form = await formWithRates();
     await removeName("Rate_fabric_roll");
-    const block = await insertBlock(form);
+    const block = await insertBlock(host, form);
     expect(block.value("fabric.unitCost")).toBe("no rate");
     expect(block.value("fabric.remark")).toBe("rate is missing or in error");
     expect(block.value("price")).toBe("#VALUE!");
@@ -341,76 +214,15 @@ describe("a block whose rates are gone", () => {
   });
 
   test("without its list of stone, too", async () => {
-    const form = await formWith();
+    const form = await formWithRates();
     await removeName("Rate_stone_prices");
-    const block = await insertBlock(form);
+    const block = await insertBlock(host, form);
     expect([block.value("stoneLine.unitCost"), block.value("stoneLine.remark")]).toEqual([
       "no rate",
       "list of stone is missing",
     ]);
     expect(block.value("price")).toBe("#VALUE!");
     expect((await readRates())!.rates.stonesProblem).toMatch(/list of stone by kind/);
-  });
-});
-
-describe("an estimate from before the workbook had rates", () => {
-  beforeEach(async () => {
-    host = await createProductHost();
-  });
-  afterEach(() => host.dispose());
-
-  /** The cells of the estimates that could follow, as the pane finds them. */
-  async function olderCells() {
-    const { facts } = await readWorkbook();
-    return facts.sheets.flatMap(({ name, used }) =>
-      used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
-    );
-  }
-
-  test("follows them once it is let, but for what was changed by hand", async () => {
-    // A price by hand keeps the whole roll; a border piece that is not the one it started with, the whole piece.
-    const typed = { ...taped, rollCost: "59", pieceLength: "10", stone: "pea gravel", crewRate: "51" };
-    const block = await insertBlock({ ...blankForm(), name: "Front walk", typed });
-    const before = block.value("price");
-    sheet = await insertRates();
-    const cells = await olderCells();
-    const kept: RateKey[] = [
-      "rollWidth",
-      "rollLength",
-      "rollCost",
-      "pieceLength",
-      "stakesPerPiece",
-      "pieceCost",
-      "crewRate",
-    ];
-    expect(cells.map(({ rate }) => rate)).toEqual(rateKeys.filter((key) => !kept.includes(key)));
-    await writeChanges("let older estimates follow", cells);
-    expect(block.value("price")).toBe(before);
-
-    await typeRates({
-      Rate_fabric_roll: 80,
-      Rate_border_piece: 80,
-      Rate_crew_hour: 80,
-      Rate_pin_box: 21,
-      Rate_waste: 0.1,
-    });
-    const row = Number(rateAddress("Rate_stone_kinds").slice(1)) + 1;
-    await host.type({ [`${sheet}!B${row}`]: 55 });
-    expect(block.value("stoneLine.unitCost")).toBe(55);
-    const hand = { ...typed, rollWidth: "6", rollLength: "50", stakesPerPiece: "3", pieceCost: "24" };
-    const expected = paneEstimate(await formWith(hand)) as { price: number };
-    expect(block.value("price")).toBeCloseTo(expected.price, 9);
-    expect(await olderCells()).toEqual([]);
-  });
-
-  test.each([1, 2])("stays as it was when sync %i of that fails", async (sync) => {
-    const block = await insertBlock({ ...blankForm(), name: "Front walk", typed: taped });
-    await insertRates();
-    const cells = await olderCells();
-    host.failAtSync(sync, 5);
-    await expect(writeChanges("let older estimates follow", cells)).rejects.toThrow();
-    expect(block.formula("fabric.unitCost")).toBeUndefined();
-    expect(await olderCells()).toEqual(cells);
   });
 });
 
