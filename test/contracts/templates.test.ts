@@ -4,8 +4,10 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { isThereIn, writeTemplate } from "../../src/pane/templates/opening";
 import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
 import { estimateBlock } from "../../src/sheets/estimate/block";
+import { contentsOf } from "../../src/sheets/templates/contents";
 import type { Treatment } from "../../src/sheets/templates/findOutside";
 import { type KeptTemplate, keptText, withoutTemplate, withTemplate } from "../../src/sheets/templates/keptTemplates";
+import { readOfficeIndex } from "../../src/sheets/templates/officeIndex";
 import { type Choices, unanswered } from "../../src/sheets/templates/openTemplate";
 import { readTemplate } from "../../src/sheets/templates/readTemplate";
 import type { Template } from "../../src/sheets/templates/template";
@@ -257,6 +259,43 @@ describe("from a sheet to a file to another workbook", () => {
     expect(read).toEqual(["#EEF3E6", true, "Room!A5:B5"]);
   });
 
+  test("rates are followed by name, wherever the template is opened", async () => {
+    await nameCell("Rate_waste", "Rates", "B2");
+    await host.type({ "Room!A1": 10, "Room!B1": "=A1*(1+Rate_waste)" });
+    await select("Room", "A1:B1");
+    const { template } = await saveAs("With waste", "cells");
+    expect(template.outside).toBeUndefined();
+    host.dispose();
+    host = await createProductHost({ sheets: [{ name: "Theirs", cells: { C1: 0.25 } }] });
+    expect(contentsOf(template).rates).toEqual([{ name: "Rate_waste", formulas: 1 }]);
+    expect(isThereIn(await whatIsThere())("Rate_waste")).toBe(false);
+    await writeTemplate(template, noAnswers, at("Theirs", 4, 0));
+    // Without the rate there is no price, and no wrong one either.
+    expect(typeof host.value("Theirs!B5")).not.toBe("number");
+    await nameCell("Rate_waste", "Theirs", "C1");
+    await host.type({ "Theirs!A5": 20 });
+    expect(host.value("Theirs!B5")).toBeCloseTo(25, 9);
+  });
+
+  test("a name for cells of the region reads the template's own, and a list read from cells its names", async () => {
+    await host.type({ "Room!A1": "river rock", "Room!A2": "pea gravel", "Room!B1": 8, "Room!B2": "=Yards*2" });
+    await nameCell("Yards", "Room", "B1");
+    await Excel.run(async (context) => {
+      const { dataValidation } = context.workbook.worksheets.getItem("Room").getRange("B4");
+      dataValidation.rule = { list: { inCellDropDown: true, source: "=$A$1:$A$2" } };
+      await context.sync();
+    });
+    await select("Room", "A1:B4");
+    const { template, told } = await saveAs("Named", "cells");
+    expect(template.cells.at(-1)).toEqual({ at: "B2", formula: "=$B$1*2" });
+    expect(template.choices).toEqual([{ at: "B4", names: ["river rock", "pea gravel"] }]);
+    expect(told).toContain("Yards: read as the template's own cells, without the name.");
+    await writeTemplate(template, noAnswers, at("Jobs", 20, 2));
+    expect(host.formula("Jobs!D22")).toBe("=$D$21*2");
+    await host.type({ "Room!B1": 100 });
+    expect(host.value("Jobs!D22")).toBe(16);
+  });
+
   test("text that begins like a formula stays text", async () => {
     await host.type({ "Room!A1": "'=1+1", "Room!A2": "'+cmd|' /c calc'!A0", "Room!A3": "'-2", "Room!A4": "'@SUM(1)" });
     const before = host.values("Room!A1:A4");
@@ -279,6 +318,19 @@ describe("where it cannot be done, it says why", () => {
     expect(faults).toEqual(["F4 calls INDIRECT, which hides what it reads."]);
   });
 
+  test("what could not be opened again is not saved", async () => {
+    await select("Jobs", "B3:B6");
+    const read = await readToSave("cells");
+    const faultsFor = (name: string, note = "") => templateOfCells(read, new Map(), { name, note, by: "" }, DAY).faults;
+    expect(faultsFor("a".repeat(81))).toEqual(["Its name is longer than 80 characters."]);
+    expect(faultsFor("a", "b".repeat(1001))).toEqual(["Its note is longer than 1000 characters."]);
+    expect(faultsFor("a\u202E")).toEqual(["Its name has a character that does not show (U+202E)."]);
+    for (let row = 10; row < 50; row += 1) await host.type({ [`Jobs!B${row}`]: "x".repeat(30_000) });
+    await select("Jobs", "B3:B50");
+    const large = templateOfCells(await readToSave("cells"), new Map(), { name: "a", note: "", by: "" }, DAY);
+    expect(large.faults.join(" ")).toMatch(/^It would take 1,2\d\d,\d{3} characters, and 1,000,000 are the most\.$/);
+  });
+
   test("what was not answered is not kept silently", async () => {
     await select("Jobs", "B3:E6");
     const { faults } = templateOfCells(await readToSave("cells"), new Map(), { name: "a", note: "", by: "" }, DAY);
@@ -291,6 +343,13 @@ describe("where it cannot be done, it says why", () => {
     await expect(readToSave("cells")).rejects.toThrow(
       /by 105 columns\. A template holds at most 2,000 rows, 100 columns/,
     );
+  });
+
+  test("blank cells, and a cell of no block, are told", async () => {
+    await select("Jobs", "G9:H12");
+    await expect(readToSave("cells")).rejects.toThrow(/Nothing stands in the selected cells/);
+    await select("Jobs", "C4");
+    await expect(readToSave("block")).rejects.toThrow(/Select a cell of an estimate block/);
   });
 
   test("a template is never written over anything", async () => {
@@ -404,12 +463,35 @@ describe("a fault at any sync leaves the workbook as it was", () => {
   });
 });
 
-describe("the published schema", () => {
-  const schema = (path: string) => JSON.parse(readFileSync(resolve(import.meta.dirname, "../..", path), "utf8"));
+describe("what comes with the add-in", () => {
+  const file = (path: string) => readFileSync(resolve(import.meta.dirname, "../..", path), "utf8");
+  const schema = (path: string) => JSON.parse(file(path));
 
-  test("is the one that files are held to", () => {
+  test("the published schema is the one that files are held to", () => {
     expect(schema("assets/templates/template-1.schema.json")).toEqual(
       schema("src/sheets/templates/template-1.schema.json"),
     );
+  });
+
+  test("the examples for the office are templates, and work anywhere", async () => {
+    const index = readOfficeIndex(file("assets/templates/index.json"));
+    expect(index).toEqual({ ok: true, files: ["front-bed-with-sleeves.json", "crew-day-sheet.json"] });
+    const [bed, day] = (index.ok ? index.files : []).map((name) => {
+      const read = readTemplate(file(`assets/templates/${name}`));
+      if (!read.ok) throw new Error(read.why.join(" "));
+      expect(read.template.note).toMatch(/invented example/);
+      expect(read.template.outside).toBeUndefined();
+      return read.template;
+    });
+    await writeTemplate(day!, noAnswers, at("Room", 0, 0));
+    // 18.5 × 5 + 12 × 3.5 sq ft.
+    expect(host.value("Room!D7")).toBeCloseTo(18.5 * 5 + 12 * 3.5, 9);
+    await writeTemplate(bed!, noAnswers, at("Room", 20, 2));
+    const rows = host.values("Room!C21:K153");
+    const line = (label: string) => rows.find(([first]) => first === label)!;
+    // Two sleeves at 14.50, and the office's markup on a ton of stone at 62.
+    expect(line("Sleeves under the walk")[4]).toBeCloseTo(29, 9);
+    expect(line("Stone").slice(4, 7)).toEqual([62, 0.45, expect.closeTo(62 * 1.45, 9)]);
+    expect(Number(rows[1]?.[1])).toBeGreaterThan(900);
   });
 });

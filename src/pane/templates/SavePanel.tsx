@@ -23,15 +23,15 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
     const all = new Map(toSave.outside.map(({ reads }) => [reads, treatments.get(reads) ?? "keep"]));
     return templateOfCells(toSave, all, { name: "-", note: "", by: "" }, new Date());
   }, [toSave, treatments]);
-  const { source } = toSave;
+  const { where, hiddenRows } = toSave;
   return (
     <section aria-labelledby="save-template">
       <h2 id="save-template" tabIndex={-1} ref={heading}>
         Save as template
       </h2>
       <p>
-        {source.where}: {sizeWords(made.template)}. Pictures stay behind.
-        {source.hidden.length > 0 && ` ${source.hidden.join(" and ")} of it show in the template.`}
+        {where}: {sizeWords(made.template)}. Pictures stay behind.
+        {hiddenRows > 0 && ` Rows of it that are hidden show in the template (${hiddenRows}).`}
       </p>
       {made.faults.length > 0 && (
         <div class="notice trouble">

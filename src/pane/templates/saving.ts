@@ -1,16 +1,25 @@
+import type { WorkbookFacts } from "../../review/facts";
+import { areaAddress } from "../../sheets/address";
+import { blockAt, findBlocks } from "../../sheets/estimate/readBlock";
 import { findOutside, type Outside, type Treatment } from "../../sheets/templates/findOutside";
 import { MOST_CELLS, MOST_COLUMNS, MOST_OUTSIDE, MOST_ROWS, thousands } from "../../sheets/templates/limits";
 import { type Made, makeTemplate, type Words } from "../../sheets/templates/makeTemplate";
-import type { Saved } from "../../sheets/templates/readsOf";
-import { areaOfRegion } from "../../sheets/templates/readsOf";
+import { areaOfRegion, type Saved } from "../../sheets/templates/readsOf";
 import type { RegionRules } from "../../sheets/templates/rules";
+import { type RegionPlace, readRegion } from "../../workbook/readRegion";
 import { readRules } from "../../workbook/readRules";
+import { type ReadWorkbook, readWorkbook } from "../../workbook/readWorkbook";
 import { WorkbookTrouble } from "../../workbook/trouble";
-import { readSource, type Source } from "../copy/source";
+import { surroundingsOf } from "../copy/surroundings";
 
 /** Cells that were read to be saved as a template. */
 export interface ToSave {
-  readonly source: Source;
+  /** The bed's name, where they are its block. */
+  readonly name: string;
+  /** Where they stand, for the person. */
+  readonly where: string;
+  /** Rows of them that do not show on the sheet; they do in the template. */
+  readonly hiddenRows: number;
   readonly saved: Saved;
   readonly rules: RegionRules;
   readonly outside: readonly Outside[];
@@ -18,26 +27,50 @@ export interface ToSave {
 
 /**
  * Reads the estimate block in which the selection lies, or the selected cells, with all that a template holds of them.
+ * Five or six syncs.
  *
  * @throws WorkbookTrouble where there is nothing, or too much.
  */
 export async function readToSave(what: "block" | "cells"): Promise<ToSave> {
-  const source = await readSource(what);
-  const { region, around } = source;
-  const { rows, columns } = areaOfRegion(region);
-  if (rows > MOST_ROWS || columns > MOST_COLUMNS || rows * columns > MOST_CELLS) {
-    throw new WorkbookTrouble(
-      `These are ${thousands(rows)} rows by ${thousands(columns)} columns. A template holds at most ${thousands(MOST_ROWS)} rows, ${MOST_COLUMNS} columns and ${thousands(MOST_CELLS)} cells. Select fewer, then try again.`,
-    );
-  }
-  const saved: Saved = { region, around };
+  const book = await readWorkbook();
+  const sheet = book.facts.sheets.find(({ name }) => name === book.sheet);
+  const { name, place } =
+    what === "block" ? blockPlace(book, sheet) : { name: "", place: { kind: "selection" } as const };
+  const region = await readRegion(place);
+  const area = areaOfRegion(region);
+  refuseUnfit(region.formulas, area);
+  const saved: Saved = { region, around: surroundingsOf(book.facts) };
   const outside = findOutside(saved);
   if (outside.length > MOST_OUTSIDE) {
     throw new WorkbookTrouble(
       `Formulas in these cells read ${outside.length} things outside of them, and a template holds ${MOST_OUTSIDE}. Select the cells that they read as well, then try again.`,
     );
   }
-  return { source, saved, rules: await readRules(region.sheetName, areaOfRegion(region)), outside };
+  const hiddenRows = (sheet?.hiddenRows ?? []).filter((row) => row >= area.row && row < area.row + area.rows).length;
+  const where = `${region.sheetName}, ${areaAddress(area)}`;
+  return { name, where, hiddenRows, saved, rules: await readRules(region.sheetId, area), outside };
+}
+
+type SheetFacts = WorkbookFacts["sheets"][number];
+
+function blockPlace({ selection }: ReadWorkbook, sheet: SheetFacts | undefined): { name: string; place: RegionPlace } {
+  const block = sheet?.used && blockAt(findBlocks(sheet.used.values, sheet.used), selection);
+  if (!sheet || !block) throw new WorkbookTrouble("Select a cell of an estimate block, then try again.");
+  return { name: block.form.name.trim(), place: { kind: "area", sheetId: sheet.name, area: block.area } };
+}
+
+function refuseUnfit(
+  formulas: readonly (readonly unknown[])[],
+  { rows, columns }: { readonly rows: number; readonly columns: number },
+): void {
+  if (rows > MOST_ROWS || columns > MOST_COLUMNS || rows * columns > MOST_CELLS) {
+    throw new WorkbookTrouble(
+      `These are ${thousands(rows)} rows by ${thousands(columns)} columns. A template holds at most ${thousands(MOST_ROWS)} rows, ${MOST_COLUMNS} columns and ${thousands(MOST_CELLS)} cells. Select fewer, then try again.`,
+    );
+  }
+  if (formulas.every((row) => row.every((content) => content === ""))) {
+    throw new WorkbookTrouble("Nothing stands in the selected cells. Select the cells that are meant, then try again.");
+  }
 }
 
 /** The template of cells that were read. */

@@ -59,7 +59,7 @@ export function useSaving(speaking: Speaking, kept: Kept) {
       speaking.attempt("Reading the cells…", async () => {
         const read = await readToSave(what);
         setTreatments(new Map());
-        setWords({ ...BLANK, by: words.by, name: what === "block" ? read.source.name : "" });
+        setWords({ ...BLANK, by: words.by, name: read.name });
         setToSave(read);
         return undefined;
       }),

@@ -104,7 +104,10 @@ function shadingRule({ rule }: GridShading): Shading["rule"] {
 function listRule({ sheets }: OpenGrid["library"], made: GridList): ListRule {
   const { formula1 = "", showDropDown, allowBlank } = made.rule;
   return {
-    source: formula1.startsWith("=") ? formula1 : sheets.deserializeListOptions(formula1).join(","),
+    // The grid puts its own id of the workbook before the sheet; the host names no workbook there.
+    source: formula1.startsWith("=")
+      ? formula1.replace(/^='\[[^\]]*\]/, "='")
+      : sheets.deserializeListOptions(formula1).join(","),
     dropDown: showDropDown ?? true,
     ignoreBlanks: allowBlank ?? true,
     strict: !made.getAllowInvalid(),

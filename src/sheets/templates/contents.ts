@@ -28,8 +28,7 @@ export interface Contents {
 }
 
 const MONEY = /price|cost|markup|margin|overhead|charge|\brate\b|tax|\bfee\b|per hour|wage/i;
-/** Formats of shares and of money. */
-const MONEY_FORMAT = /%|[$€£¥]/;
+const MONEY_FORMAT = /[$€£¥]/;
 
 /** All that the person should know of a template before it is written. */
 export function contentsOf(template: Template): Contents {
@@ -42,9 +41,11 @@ export function contentsOf(template: Template): Contents {
     .map((cell) => {
       const { row, column } = areaOf(cell.at)!;
       const format = formats.get(key({ row, column })) ?? "";
-      const [beside, above] = [textBeside(byPlace, row, column), textAbove(byPlace, row, column)];
-      const label = beside || above;
-      const isMoney = MONEY.test(beside) || MONEY.test(above) || MONEY_FORMAT.test(format);
+      const beside = textBeside(byPlace, row, column);
+      const above = textAbove(byPlace, row, column);
+      const label = beside?.isNext ? beside.text : [beside?.text, above].filter(Boolean).join(", ");
+      const words = `${beside?.text ?? ""} ${above}`;
+      const isMoney = MONEY.test(words) || MONEY_FORMAT.test(format);
       return { at: cell.at, label, shows: shownAs(cell, format), isMoney: isMoney && cell.number !== undefined };
     });
   const plain = ({ at, label, shows }: TypedIn): TypedIn => ({ at, label, shows });
@@ -74,12 +75,13 @@ function isTaped(text: string): boolean {
 
 type Cells = ReadonlyMap<string, TemplateCell>;
 
-function textBeside(cells: Cells, row: number, column: number): string {
-  for (let left = column - 1; left >= 0; left -= 1) {
+/** The first text of the row, which says what the row is, and whether the cell is right beside it. */
+function textBeside(cells: Cells, row: number, column: number) {
+  for (let left = 0; left < column; left += 1) {
     const text = cells.get(key({ row, column: left }))?.text;
-    if (text !== undefined && !isTaped(text)) return text.slice(0, 80);
+    if (text !== undefined && !isTaped(text)) return { text: text.slice(0, 60), isNext: left === column - 1 };
   }
-  return "";
+  return undefined;
 }
 
 /** The nearest text above, which heads its column. */

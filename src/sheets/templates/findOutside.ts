@@ -78,11 +78,13 @@ export function eachFormula(saved: Saved, visit: (found: FormulaOf) => void): vo
   });
 }
 
+const ERROR = /^#(?:N\/A|[A-Z0/]+[!?])$/;
+
 function shownBy({ sheet, range, constant, cannotStay }: OutsidePiece, { around }: Saved) {
   if (cannotStay !== undefined) return undefined;
   const cell = range && oneCell(range);
   if (!cell || sheet === undefined) return constant;
   const value = around.valueAt?.(sheet, cell.row, cell.column);
   // A blank is no zero, and an error no value.
-  return value === undefined || value === "" || String(value).startsWith("#") ? undefined : value;
+  return value === undefined || value === "" || ERROR.test(String(value)) ? undefined : value;
 }

@@ -8,6 +8,9 @@ const LEAST_CONTRAST = 1.5;
 /** What cells have that nobody has dressed. */
 const PLAIN_GROUND = "#FFFFFF";
 const PLAIN_LETTERS = "#000000";
+/** Names of fonts as a template holds them. */
+const FONT_NAME = /^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/;
+const LARGEST_LETTERS = 96;
 /** Fonts whose letters are pictures, from memory. */
 const PICTURE_FONTS = /webdings|wingdings|dingbats|^symbol$|marlett/i;
 
@@ -26,14 +29,19 @@ export function hidingIn({ numberFormat, ...dress }: CellDress & { readonly numb
     ...(contrast(fill, color) < LEAST_CONTRAST
       ? [{ part: "color" as const, why: `has letters that do not show on their ground (${color} on ${fill})` }]
       : []),
-    ...(size !== undefined && size < SMALLEST_LETTERS
-      ? [{ part: "size" as const, why: `has letters of ${size} points, too small to be seen` }]
+    ...(size !== undefined && (size < SMALLEST_LETTERS || size > LARGEST_LETTERS)
+      ? [{ part: "size" as const, why: `has letters of ${size} points, too ${sizeWord(size)} to be read` }]
+      : []),
+    ...(font !== undefined && !FONT_NAME.test(font)
+      ? [{ part: "font" as const, why: "is written in a font whose name a template does not hold" }]
       : []),
     ...(font !== undefined && PICTURE_FONTS.test(font)
       ? [{ part: "font" as const, why: `is written in ${font}, which shows pictures in place of letters` }]
       : []),
   ];
 }
+
+const sizeWord = (size: number): string => (size < SMALLEST_LETTERS ? "small" : "large");
 
 /** Contrast of two colours, 1 to 21, as the web content accessibility guidelines (WCAG 2.2) define it. */
 function contrast(one: string, other: string): number {

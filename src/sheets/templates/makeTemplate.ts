@@ -1,17 +1,16 @@
 import { areaAddress, cellAddress } from "../address";
-import type { CellContent } from "../plain/region";
-import { covers, spillsOf } from "../plain/spills";
-import { quoted } from "../typed";
 import { areaOf } from "./area";
 import { carriedRules } from "./carriedRules";
-import { eachFormula, findOutside, namesInside, type Outside, type Treatment } from "./findOutside";
-import { withoutHidden } from "./hiddenCharacters";
+import { findOutside, namesInside, type Outside, type Treatment } from "./findOutside";
+import { MOST_CHARACTERS, thousands } from "./limits";
 import { looksOf } from "./lookGroups";
-import { areaOfRegion, type Piece, type Saved } from "./readsOf";
-import { movedBy } from "./reference";
+import { areaOfRegion, type Saved } from "./readsOf";
+import { templateOf } from "./readTemplate";
 import type { RegionRules } from "./rules";
-import { TEMPLATE_FORMAT, TEMPLATE_VERSION, type Template, type TemplateCell, type TemplateOutside } from "./template";
+import { TEMPLATE_FORMAT, TEMPLATE_VERSION, type Template, type TemplateOutside } from "./template";
+import { templateCells } from "./templateCells";
 import { type Fault, templateFaults } from "./templateFaults";
+import { templateText } from "./templateText";
 
 /** What the person says of a template. */
 export interface Words {
@@ -53,7 +52,7 @@ export function makeTemplate(
   const outside = findOutside(saved);
   const { looks, shown } = looksOf(region);
   const { choices, warnings, leftOut } = carriedRules(rules, saved);
-  const { cells, told } = cellsFor(saved, outside, treatments);
+  const { cells, told } = templateCells(saved, outside, treatments);
   const merged = (region.merged ?? []).map(areaAddress);
   const kept = outside.flatMap((one) => keptOf(one, treatments.get(one.reads)));
   const template: Template = {
@@ -84,82 +83,8 @@ export function makeTemplate(
       ...told,
       ...leftOut,
     ],
-    faults: templateFaults(template).map((fault) => faultOnSheet(fault, saved)),
+    faults: faultsOf(template, saved),
   };
-}
-
-function cellsFor(saved: Saved, outside: readonly Outside[], treatments: ReadonlyMap<string, Treatment>) {
-  const { region, around } = saved;
-  const spilled = spillsOf(region, around);
-  const contents: (TemplateCell | undefined)[][] = region.formulas.map((cells, row) =>
-    cells.map((content, column) => {
-      const isFirst = spilled.some((spill) => spill.row === row && spill.column === column);
-      if (!isFirst && spilled.some((spill) => covers(spill, row, column))) return undefined;
-      return constant(region.values[row]?.[column] ?? content, cellAddress({ row, column }));
-    }),
-  );
-  const told: string[] = [];
-  const listed = new Map(outside.map((one) => [one.reads.toLowerCase(), one]));
-  eachFormula(saved, ({ row, column, pieces, formula, address }) => {
-    const at = cellAddress({ row, column });
-    const asValue = !pieces || pieces.some((piece) => stands(piece, listed, treatments) === undefined);
-    if (asValue) {
-      if (!pieces) told.push(`${address} has a formula that cannot be read, and is saved as what it shows.`);
-      return;
-    }
-    const text = pieces.map((piece) => written(piece, saved, listed, treatments)).join("");
-    contents[row]![column] = { at, formula: text === "" ? formula : text };
-  });
-  const cleaned = contents.flat().filter((cell) => cell !== undefined && hidesText(cell)).length;
-  if (cleaned > 0) told.push(`Characters that do not show were taken out of texts (${cleaned} cells).`);
-  const cells = contents.flat().flatMap((cell) => (cell ? withoutHiddenText(cell) : []));
-  return { cells, told };
-}
-
-function constant(value: CellContent, at: string): TemplateCell | undefined {
-  if (value === "") return undefined;
-  if (typeof value === "number") return { at, number: value };
-  return typeof value === "boolean" ? { at, truth: value } : { at, text: value };
-}
-
-const hidesText = ({ text }: TemplateCell): boolean => text !== undefined && withoutHidden(text) !== text;
-
-function withoutHiddenText(cell: TemplateCell): TemplateCell[] {
-  if (cell.text === undefined) return [cell];
-  const text = withoutHidden(cell.text);
-  return text === "" ? [] : [{ ...cell, text }];
-}
-
-type Listed = ReadonlyMap<string, Outside>;
-
-/** How a piece stands in the template; undefined where the whole formula has to give way to what it shows. */
-function stands(
-  piece: Piece,
-  listed: Listed,
-  treatments: ReadonlyMap<string, Treatment>,
-): "as it is" | "value" | undefined {
-  if (piece.kind !== "outside") return "as it is";
-  const one = listed.get(piece.reads.toLowerCase())!;
-  if (treatments.get(one.reads) !== "value") return one.cannotStay === undefined ? "as it is" : undefined;
-  return one.valueOf === "it" ? "value" : undefined;
-}
-
-function written(piece: Piece, { region }: Saved, listed: Listed, treatments: ReadonlyMap<string, Treatment>): string {
-  if (piece.kind === "text") return piece.text;
-  if (piece.kind === "inside") {
-    // A name means one place, wherever its formula stands.
-    const fixed = piece.name === undefined ? {} : { $top: true, $left: true, $bottom: true, $right: true };
-    return movedBy({ ...piece.range, ...fixed }, -region.row, -region.column);
-  }
-  const one = listed.get(piece.reads.toLowerCase())!;
-  return stands(piece, listed, treatments) === "value" ? literal(one.value!) : one.reads;
-}
-
-/** A value inside a formula. */
-export function literal(value: string | number | boolean): string {
-  if (typeof value === "string") return quoted(value);
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value < 0 ? `(${value})` : String(value);
 }
 
 const LONGEST_VALUE = 255;
@@ -176,6 +101,18 @@ function openWidth(width = USUAL_WIDTH): number {
 
 function onSheet({ region }: Saved, { row, column }: { readonly row: number; readonly column: number }): string {
   return cellAddress({ row: region.row + row, column: region.column + column });
+}
+
+/** Why what was made could not be opened again, with addresses of the sheet. */
+function faultsOf(template: Template, saved: Saved): string[] {
+  const { length } = templateText(template);
+  if (length > MOST_CHARACTERS) {
+    return [`It would take ${thousands(length)} characters, and ${thousands(MOST_CHARACTERS)} are the most.`];
+  }
+  const faults = templateFaults(template).map((fault) => faultOnSheet(fault, saved));
+  if (faults.length > 0) return faults;
+  const read = templateOf(JSON.parse(JSON.stringify(template)));
+  return read.ok ? [] : [...read.why];
 }
 
 function faultOnSheet({ at, what }: Fault, saved: Saved): string {

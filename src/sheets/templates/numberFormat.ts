@@ -19,8 +19,8 @@ export function numberFormatFault(format: string): string | undefined {
   const hides = `has a number format that hides what stands in it (${format.slice(0, 40)})`;
   const literals = [...format.matchAll(/"([^"]*)"|\\(.)/g)].map(([, quoted, escaped]) => quoted ?? escaped ?? "");
   const bare = format.replace(QUOTED, " ").replace(BRACKETED, " ");
-  // "m2" is a unit; any other digit would be read as part of the number.
-  if (literals.some((text) => /(?<![\p{L}\d])\d/u.test(text)) || OWN_DIGIT.test(bare))
+  // After letters, as in "m2" or "per 100 ft", digits are words; before them they would pass for part of the number.
+  if (literals.some((text) => /^\P{L}*\d/u.test(text)) || OWN_DIGIT.test(bare))
     return `has a number format that writes digits of its own (${format.slice(0, 40)})`;
   const [positive = "", negative, zero, text, ...more] = bare.split(";");
   if (more.length > 0) return hides;

@@ -1,7 +1,7 @@
 import { written } from "../plain/written";
 import type { Anchor, CellDress, Plan } from "../plan";
 import { areaOf, cellsOf } from "./area";
-import { literal } from "./makeTemplate";
+import { literal } from "./literal";
 import { canonical, movedBy, referenceOf } from "./reference";
 import type { Template, TemplateCell } from "./template";
 import { tokensOf } from "./tokens";

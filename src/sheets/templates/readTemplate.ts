@@ -56,12 +56,12 @@ function refused(why: readonly string[]): Read {
 
 const LONGEST_TOLD = 160;
 
-/** Where a file is not as it should be: `The file is damaged at cells, 3, formula`. */
+/** Where a file is not as it should be: `It is damaged at cells, 3, formula`. */
 function damage(unit: OutputUnit | undefined): string {
   const place = (unit?.instanceLocation ?? "#").split("/").slice(1).join(", ").slice(0, LONGEST_TOLD);
   if (unit?.keyword === "false") return `It holds “${place}”, which a template does not have.`;
   const where = place === "" ? "" : ` at ${place}`;
-  return `The file is damaged${where}: ${(unit?.error ?? "it is not as the schema says").slice(0, LONGEST_TOLD)}`;
+  return `It is damaged${where}: ${(unit?.error ?? "it is not as the schema says").slice(0, LONGEST_TOLD)}`;
 }
 
 function isRecord(value: unknown): boolean {

@@ -32,6 +32,9 @@ export function templateFaults(template: Template): Fault[] {
   ];
 }
 
+const LONGEST_NAME = 80;
+const LONGEST_NOTE = 1000;
+
 function textFaults({ name, note = "", by = "" }: Template): Fault[] {
   const texts = [
     ["name", name],
@@ -39,6 +42,8 @@ function textFaults({ name, note = "", by = "" }: Template): Fault[] {
     ["note", note],
   ] as const;
   const faults = texts.flatMap(([what, text]) => {
+    const most = what === "note" ? LONGEST_NOTE : LONGEST_NAME;
+    if (text.length > most) return [{ what: `Its ${what} is longer than ${most} characters.` }];
     const hidden = hiddenCharacter(text, what === "note");
     return hidden ? [{ what: `Its ${what} has a character that does not show (${hidden}).` }] : [];
   });
