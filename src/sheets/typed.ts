@@ -2,8 +2,8 @@ const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const PLAIN_SHARE = /^(\d+\.?\d*|\.\d+)\s*%$/;
 /** A length with its mark or unit at the end, which no host takes for anything else. */
 const TAPE_TEXT = /^[\d½¼¾⅛⅜⅝⅞][^=]*(?:['"′″’”]|ft|feet|foot|in|inch|inches|yd|yards?|cm|mm|m)$/i;
-/** Longer text with words in it is never taken for a number or a date. */
-const LONGEST_NUMBER = 20;
+/** Longer text is never taken for a number or a date: "Wednesday, September 30, 2026 12:00:00" is. */
+const LONGEST_NUMBER = 40;
 
 /**
  * What to write into a cell so that it holds what a person typed, and nothing else: a plain number or share

@@ -30,7 +30,9 @@ export function PapersScreen() {
         </button>
       </header>
       {found && beds.length === 0 && (
-        <p class="notice">This workbook has no estimate block yet. Make one under “Estimate a bed”, then come back.</p>
+        <p class="notice">
+          This workbook has no bed yet: no estimate block, and no list with one bed a row. Make one, then come back.
+        </p>
       )}
       {beds.length > 0 && <BedList beds={beds} isTicked={work.isTicked} onTick={work.tick} />}
       {job.problem && <p class="notice trouble">{job.problem}</p>}

@@ -61,7 +61,7 @@ export function noticeFacts(details: JobDetails, notice: DigNotice, beds: readon
     noticeOn: dateWords(notice.noticeDate),
     earliestDig: dateWords(notice.earliestDate),
     marksGoodTo: notice.marksLastDay === undefined ? "" : dateWords(notice.marksLastDay),
-    holidays: notice.holidays.map(({ date, name }) => ({ date: dateWords(date), name })),
+    holidays: counted(notice).map(({ date, name }) => ({ date: dateWords(date), name })),
     warnings: notice.warnings.map(({ text }) => text),
     beds: beds.map(({ name, estimate: { amounts } }) => ({
       name,
@@ -70,4 +70,14 @@ export function noticeFacts(details: JobDetails, notice: DigNotice, beds: readon
     })),
     deepest: `${inches(deepest)}: the scrape, and the border's trench below it`,
   };
+}
+
+/** The holidays that lie in one of the stretches that were counted. */
+function counted({ holidays, lastNoticeDate, startDate, noticeDate, earliestDate, lastDayOfWork }: DigNotice) {
+  const stretches = [
+    [lastNoticeDate, startDate],
+    [noticeDate, earliestDate],
+    [startDate, lastDayOfWork],
+  ] as const;
+  return holidays.filter(({ date }) => stretches.some(([from, to]) => from <= date && date <= to));
 }

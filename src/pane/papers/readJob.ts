@@ -1,15 +1,22 @@
+import type { Rates } from "../../quantities/bed/rates";
+import type { SheetFacts, WorkbookFacts } from "../../review/facts";
 import { areaAddress } from "../../sheets/address";
 import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
+import { findJobRows } from "../../sheets/jobRows/findJobRows";
 import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
+import { readRates } from "../../workbook/readRates";
 import { readWorkbook } from "../../workbook/readWorkbook";
 import { previewOf } from "../preview";
 import type { WorkedOutBed } from "./needsOf";
+import { rowBed } from "./rowBed";
 
 /** A bed that was found in the workbook, worked out, or why it cannot be. */
 export interface FoundBed {
   /** Tells beds apart, two of one name, too. */
   readonly id: string;
   readonly where: string;
+  /** A row of a list has to be ticked: a list holds the beds of many jobs. */
+  readonly tickedAtFirst: boolean;
   readonly block: JobBed;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
@@ -25,24 +32,49 @@ export interface FoundJob {
   readonly past: PastJobsOnSheet | undefined;
 }
 
-/** Every bed of the workbook that has an estimate block, and the list of past jobs; two syncs. */
+/** Every bed of the workbook that has an estimate block or a row in a list, and the list of past jobs. */
 export async function readJob(): Promise<FoundJob> {
   const { facts } = await readWorkbook();
-  const used = facts.sheets.flatMap(({ name, visibility, used }) =>
-    used && visibility === "Visible" ? [{ name, used }] : [],
+  const rates = (await readRates())?.rates;
+  const used = facts.sheets.flatMap((sheet) =>
+    sheet.used && sheet.visibility === "Visible" ? [{ sheet, name: sheet.name, used: sheet.used }] : [],
   );
   const past = used.flatMap(({ name, used }) => {
     const found = findPastJobs(used.values, used);
     return found ? [{ ...found, sheet: name }] : [];
   });
-  return { beds: used.flatMap(({ name, used }) => findJobBeds(name, used).map(foundBed)), past: past[0] };
+  const beds = used.flatMap(({ sheet, name, used }) => {
+    const blocks = findJobBeds(name, used);
+    // The rows of a block, of rates or of past jobs are no list of beds.
+    if (blocks.length > 0) return blocks.map(blockBed);
+    return findPastJobs(used.values, used) ? [] : rowBeds(sheet, used, facts, rates);
+  });
+  return { beds, past: past[0] };
 }
 
-function foundBed(block: JobBed): FoundBed {
+function rowBeds(
+  sheet: SheetFacts,
+  used: NonNullable<SheetFacts["used"]>,
+  facts: WorkbookFacts,
+  rates: Rates | undefined,
+): FoundBed[] {
+  const { name, hiddenRows, merged } = sheet;
+  const tables = facts.tables.filter((table) => table.sheet === name);
+  const names = facts.names.map((one) => one.name);
+  const lists = findJobRows({ ...used, name, hiddenRows, merged, tables, names, weighsStone: false });
+  return lists.flatMap(({ beds }) =>
+    beds.map((row) => {
+      const where = `${name}, row ${row.row + 1}`;
+      return { id: where, where, tickedAtFirst: false, ...rowBed(name, row, rates) };
+    }),
+  );
+}
+
+function blockBed(block: JobBed): FoundBed {
   const where = `${block.sheet}!${areaAddress(block.area).split(":")[0]}`;
   const preview = previewOf(block.form);
   const noPrice = block.price === undefined ? "It has no price: look at its unit costs and rates." : undefined;
-  const base = { id: where, where, block };
+  const base = { id: where, where, tickedAtFirst: true, block };
   if (!preview.estimate) return { ...base, worked: undefined, problem: preview.problems[0]?.message };
   const { bed, plan, estimate } = preview;
   return { ...base, worked: { bed, plan, estimate }, problem: noPrice };

@@ -32,15 +32,15 @@ type Reckoned<T> = { readonly value: T | undefined; readonly problem: string | u
 /** The beds of the workbook, which of them belong to the job, and its papers. */
 export function usePapers() {
   const [found, setFound] = useState<FoundJob>();
-  const [unticked, setUnticked] = useState<readonly string[]>([]);
+  const [turned, setTurned] = useState<readonly string[]>([]);
   const [details, setDetails] = useState<JobDetails>(loadDetails);
   const [word, setWord] = useState<Word>({ kind: "none" });
   const [canTakeBack, setCanTakeBack] = useState(false);
   useEffect(() => saveDetails(details), [details]);
 
   const chosen = useMemo(
-    () => (found?.beds ?? []).filter(({ id, worked }) => worked && !unticked.includes(id)),
-    [found, unticked],
+    () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
+    [found, turned],
   );
   const job = useMemo(() => reckoned(() => (chosen.length > 0 ? jobOf(chosen) : undefined)), [chosen]);
   const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
@@ -82,9 +82,9 @@ export function usePapers() {
     word,
     canTakeBack,
     opens: canOpenWorkbooks(),
-    isTicked: ({ id }: FoundBed) => !unticked.includes(id),
-    tick: ({ id }: FoundBed, on: boolean) =>
-      setUnticked((now) => (on ? now.filter((one) => one !== id) : [...now, id])),
+    isTicked: (bed: FoundBed) => isTicked(bed, turned),
+    tick: ({ id, tickedAtFirst }: FoundBed, on: boolean) =>
+      setTurned((now) => [...now.filter((one) => one !== id), ...(on === tickedAtFirst ? [] : [id])]),
     type: (typed: Partial<JobDetails>) => setDetails((now) => ({ ...now, ...typed })),
     read,
     make: (kinds: readonly PaperKind[]) =>
@@ -119,6 +119,10 @@ export function usePapers() {
     attempt,
     setCanTakeBack,
   };
+}
+
+function isTicked({ id, tickedAtFirst }: FoundBed, turned: readonly string[]): boolean {
+  return turned.includes(id) !== tickedAtFirst;
 }
 
 export type Papers = ReturnType<typeof usePapers>;

@@ -6,6 +6,7 @@ import { fileFormula } from "./fileFormula";
 import { stylesOf } from "./fileLooks";
 import { setPage } from "./filePage";
 import { addRules, corners, placed } from "./fileRules";
+import { inLines } from "./lines";
 import { SheetNames } from "./sheetNames";
 
 /** One sheet of a file. */
@@ -67,6 +68,7 @@ function addSheet(book: Workbook, file: FileSheet, name: string, names: SheetNam
   const { valuesOnly = false } = options;
   const sheet = book.addWorksheet(name);
   const lacksResults = addCells(sheet, file, at, names, valuesOnly);
+  growRows(sheet, plan, at);
   plan.widths.forEach((characters, index) => {
     if (characters > 0) sheet.getColumn(at.column + index + 1).width = characters + PADDING;
   });
@@ -78,6 +80,22 @@ function addSheet(book: Workbook, file: FileSheet, name: string, names: SheetNam
   }
   if (plan.page) setPage(sheet, plan.page, { ...at, rows: plan.rows, columns: plan.columns });
   return lacksResults;
+}
+
+/** A line of text in the file's font, in points. */
+const LINE_POINTS = 15;
+
+/** Rows as high as the text that breaks into lines in them: not every program works that out when it opens a file. */
+function growRows(sheet: Worksheet, plan: Plan, at: Anchor): void {
+  plan.formulas.forEach((contents, row) => {
+    const lines = contents.map((content, column) => {
+      const wraps = sheet.getCell(at.row + row + 1, at.column + column + 1).alignment?.wrapText === true;
+      const width = plan.widths[column] ?? 0;
+      return wraps && width > 0 && typeof content === "string" ? inLines(content, width).length : 1;
+    });
+    const most = Math.max(1, ...lines);
+    if (most > 1) sheet.getRow(at.row + row + 1).height = most * LINE_POINTS;
+  });
 }
 
 function addCells(

@@ -3,9 +3,10 @@ import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { printTape } from "../../quantities/tape";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
+import { inLines } from "../file/lines";
 import type { Anchor, PlacedPicture, Plan } from "../plan";
 import { figure } from "./orderSheet";
-import { blankLine, factLine, headingLine, inLines, type Paper, pageOf, textCell, titleLine } from "./paper";
+import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
 
 /** A bed's drawing. */
 export interface BedDrawing {

@@ -23,24 +23,18 @@ export function titleLine(text: string): DraftRow {
   return { look: "title", cells: [textCell(text)] };
 }
 
+/** Headings of columns that hold numbers, which stand at the right of their cells. */
+const NUMBER_HEADINGS = ["To order", "Needed", "Allowance", "Price", "Person-h", "Planned"];
+
 /** A heading across the page; the columns behind it say what they hold. */
 export function headingLine(text: string, ...columns: readonly string[]): DraftRow {
-  return { look: "section", cells: [textCell(text), ...columns.map((column) => textCell(column, "textHeading"))] };
+  const cells = columns.map((column) =>
+    textCell(column, NUMBER_HEADINGS.includes(column) ? "numberHeading" : undefined),
+  );
+  return { look: "section", cells: [textCell(text), ...cells] };
 }
 
 /** A fact beside its label; a fact that is not known yet leaves a blank to write in. */
 export function factLine(label: string, fact: string): DraftRow {
   return { cells: [textCell(label, "label"), fact ? textCell(fact, "wrapped") : { content: "", look: "blankToFill" }] };
-}
-
-/** A text in lines of at most so many characters, for cells that cannot grow with what stands in them. */
-export function inLines(text: string, characters: number): string[] {
-  const lines = [""];
-  for (const word of text.split(" ")) {
-    const line = lines.at(-1)!;
-    if (line === "") lines[lines.length - 1] = word;
-    else if (line.length + 1 + word.length <= characters) lines[lines.length - 1] = `${line} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
 }

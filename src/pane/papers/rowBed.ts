@@ -1,0 +1,92 @@
+import type { depthFields, FieldKey } from "../../quantities/bed/fields";
+import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
+import type { Rates } from "../../quantities/bed/rates";
+import { readTape } from "../../quantities/tape";
+import { INCHES_PER_FOOT } from "../../quantities/units";
+import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
+import type { JobRow } from "../../sheets/jobRows/findJobRows";
+import type { ResultRole } from "../../sheets/jobRows/roles";
+import { previewOf } from "../preview";
+import type { WorkedOutBed } from "./needsOf";
+
+/** Which column of a list is the quantity of which line of an estimate. */
+const QUANTITY_OF: Readonly<Record<string, ResultRole>> = {
+  stoneLine: "order",
+  edging: "pieces",
+  stakeLine: "stakes",
+  fabric: "rolls",
+  pinLine: "boxes",
+  haul: "spoilLoads",
+  dump: "spoilLoads",
+  delivery: "deliveries",
+};
+
+/** A row of a list as a bed of the job, worked out as far as its columns go. */
+export interface RowBed {
+  readonly block: JobBed;
+  readonly worked: WorkedOutBed | undefined;
+  readonly problem: string | undefined;
+}
+
+/**
+ * A bed of a list that has one bed a row. What its columns do not say takes the office's rates and starting values; a
+ * quantity that stands in the row is ordered as it stands there. It has the price that the row shows, or none.
+ *
+ * @param sheet the sheet's name.
+ * @param rates the office's, where the workbook has them.
+ */
+export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): RowBed {
+  const form = formOf(row, rates);
+  const preview = previewOf(form);
+  const price = row.quantities.price;
+  const base = {
+    sheet,
+    area: { row: row.row, column: 0, rows: 1, columns: 1 },
+    name: form.name,
+    form,
+    price: price === undefined ? undefined : Math.round(price * 100) / 100,
+    salesTax: 0,
+  };
+  if (!preview.estimate)
+    return { block: { ...base, lines: [] }, worked: undefined, problem: preview.problems[0]?.message };
+  const { bed, plan, estimate } = preview;
+  const lines = estimate.lines.map(({ key, label, unit, amount, unitCost, kind }): BedLine => {
+    const role = QUANTITY_OF[key];
+    const quantity = (role && row.quantities[role]) ?? amount;
+    return { key, label, unit, quantity, unitCost, kind, typed: false };
+  });
+  return { block: { ...base, lines }, worked: { bed, plan, estimate }, problem: undefined };
+}
+
+function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates | undefined): BedForm {
+  const name = [job, bed].filter(Boolean).join(", ");
+  const base: BedForm = { ...blankForm(), name, ...(rates && { rates }) };
+  const length = withInches(measured.length, measured.lengthInches);
+  const width = withInches(measured.width, measured.widthInches);
+  const isRectangle = length !== undefined && width !== undefined;
+  const shape: Partial<Record<FieldKey, number | undefined>> = isRectangle
+    ? { length, width, cornerRadius: measured.radius, roundedCorners: measured.corners }
+    : { area: quantities.area, edge: quantities.border, longest: length, widest: width };
+  const given: Partial<Record<FieldKey, number | undefined>> = {
+    ...shape,
+    waste: measured.waste,
+    scrapeDepth: measured.scrape,
+    borderHeight: measured.depth === undefined ? undefined : borderFor(measured.depth, base),
+  };
+  const typed = Object.entries(given).flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)]]));
+  return {
+    ...base,
+    way: isRectangle ? "rectangle" : "area",
+    typed: { ...Object.fromEntries(typed), ...(stone && { stone }) },
+  };
+}
+
+/** A border as high as a depth of stone asks for: the trench below the scrape and the gap below its top come on top. */
+function borderFor(depthIn: number, form: BedForm): number {
+  const inches = (key: keyof typeof depthFields) => readTape(textOf(form, key), "in");
+  return depthIn + inches("trenchDepth") + inches("topGap");
+}
+
+function withInches(feet: number | undefined, inches: number | undefined): number | undefined {
+  return feet === undefined ? undefined : feet + (inches ?? 0) / INCHES_PER_FOOT;
+}

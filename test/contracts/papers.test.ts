@@ -1,0 +1,172 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { startingDetails } from "../../src/pane/papers/details";
+import { customerPlan, jobOf, orderPaper, quoteOf } from "../../src/pane/papers/makePapers";
+import { measuresOf } from "../../src/pane/papers/measures";
+import type { FoundBed } from "../../src/pane/papers/readJob";
+import { rowBed } from "../../src/pane/papers/rowBed";
+import { previewOf } from "../../src/pane/preview";
+import type { Way } from "../../src/quantities/bed/form";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { workbookFile } from "../../src/sheets/file/workbookFile";
+import type { BedLine } from "../../src/sheets/job/jobBeds";
+import { crewSheet } from "../../src/sheets/papers/crewSheet";
+import { totalOf } from "../../src/sheets/papers/customerSheet";
+import { unzip } from "../unzip";
+
+const CORNER = { row: 0, column: 0 };
+
+/** A bed whose block shows what its inputs come to; a test of blocks holds the two equal. */
+function bedOf(form: BedForm, id: number, typed: Readonly<Record<string, number>> = {}): FoundBed {
+  const preview = previewOf(form);
+  if (!preview.estimate) throw new Error(preview.problems.map(({ message }) => message).join(" "));
+  const { bed, plan, estimate } = preview;
+  const lines = estimate.lines.map(
+    ({ key, label, unit, amount, unitCost, kind }): BedLine => ({
+      key,
+      label,
+      unit,
+      unitCost,
+      kind,
+      quantity: typed[key] ?? amount,
+      typed: key in typed,
+    }),
+  );
+  const block = { sheet: "Beds", area: { ...CORNER, rows: 1, columns: 9 }, name: form.name, form, lines };
+  return {
+    id: String(id),
+    where: `Beds!A${id}`,
+    tickedAtFirst: true,
+    block: { ...block, price: estimate.price, salesTax: 0 },
+    worked: { bed, plan, estimate },
+    problem: undefined,
+  };
+}
+
+const tenths = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((n) => n / 10);
+const forms = fc
+  .record({
+    length: tenths(6, 60),
+    width: tenths(2, 14),
+    round: fc.boolean(),
+    stone: fc.constantFrom("river rock", "pea gravel"),
+  })
+  .map(({ length, width, round, stone }, index?: number): BedForm => {
+    const way: Way = round ? "round" : "rectangle";
+    const shape = round ? { diameter: String(width) } : { length: String(length), width: String(width) };
+    return { ...blankForm(), name: `Bed ${index ?? ""}`, way, typed: { ...shape, stone } };
+  });
+const jobs = fc.array(forms, { minLength: 1, maxLength: 20 });
+
+describe("the papers of a job", () => {
+  test("agree with the blocks to the pin and the cent, on random jobs of one to twenty beds", () => {
+    fc.assert(
+      fc.property(jobs, (list) => {
+        const beds = list.map((form, index) => bedOf({ ...form, name: `Bed ${index + 1}` }, index));
+        const job = jobOf(beds);
+        const added = (of: (bed: FoundBed) => number) => beds.reduce((sum, bed) => sum + of(bed), 0);
+        const pins = added(({ worked }) => worked!.estimate.amounts.pins);
+        const tons = added(({ worked }) => worked!.estimate.amounts.stoneTons);
+
+        const { plan } = orderPaper(job, startingDetails, undefined);
+        const rows = (item: string) => plan.formulas.filter((row) => row[0] === item);
+        expect(rows("Pins").reduce((sum, row) => sum + Number(row[4]), 0)).toBe(pins);
+        const stones = job.order.lines.filter(({ key }) => key.startsWith("stone|"));
+        expect(stones.reduce((sum, { needed }) => sum + needed, 0)).toBeCloseTo(tons, 6);
+        for (const { item, specification, order } of job.order.lines) {
+          expect(rows(item).find((row) => String(row[1]).replace(/^'/, "") === specification)?.[2]).toBe(order);
+        }
+
+        const measures = measuresOf(job);
+        expect(measures.find(({ measure }) => measure.key === "pins")?.planned).toBe(pins);
+        expect(job.crew.personHours).toBeCloseTo(
+          added(({ worked }) => worked!.estimate.laborHours),
+          6,
+        );
+        const cents = added(({ block }) => Math.round(block.price! * 100));
+        expect(Math.round(totalOf(quoteOf(job, startingDetails).beds) * 100)).toBe(cents);
+        for (const { order, bedByBed, key } of job.order.lines) {
+          if (!key.startsWith("stakes")) expect(order).toBeLessThanOrEqual(bedByBed + 1e-9);
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test("what was typed over in a block is ordered as typed", () => {
+    const form: BedForm = { ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } };
+    const job = jobOf([bedOf(form, 1, { fabric: 7 }), bedOf({ ...form, name: "Other" }, 2)]);
+    const fabric = job.order.lines.find(({ key }) => key.startsWith("fabric|"));
+    // 7 rolls as typed, and one for the other bed: 20 ft of a 50 ft roll.
+    expect(fabric?.order).toBe(8);
+  });
+
+  test("the crew's sheet has a box for each step, each caution at its step, and fits its paper", () => {
+    const job = jobOf([bedOf({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
+    const head = { job: "Alder Court", place: "", start: "", people: job.people, drawings: [], measures: [] };
+    const { formulas, page } = crewSheet(job.crew, job.order, head, "a4", CORNER);
+    const steps = formulas.filter(([box, label]) => box === "☐" && job.crew.steps.some((step) => step.label === label));
+    expect(steps).toHaveLength(job.crew.steps.length);
+    const text = formulas.flat().join("\n");
+    for (const about of ["Buried lines", "Meters and vents", "Dust", "Lifting", "Trailers and trucks", "Water"]) {
+      expect(text).toContain(`${about}: `);
+    }
+    expect(page).toMatchObject({ paper: "a4", pagesWide: 1 });
+  });
+
+  test("nothing of our reckoning is in the customer's file", async () => {
+    const form: BedForm = {
+      ...blankForm(),
+      name: "=Front, +strip",
+      typed: { length: "20", width: "5", stoneCost: "61.37" },
+    };
+    const bed = bedOf(form, 1);
+    const details = { ...startingDetails, customer: "=cmd|' /c calc'!A0", job: "Alder Court" };
+    const plan = customerPlan(quoteOf(jobOf([bed]), details), details);
+    const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title: "Price" });
+    const secrets = [
+      ...bed.worked!.estimate.lines.flatMap(({ unitCost, costSum }) => [unitCost, costSum]),
+      bed.worked!.estimate.directCost,
+      bed.worked!.estimate.fullCost,
+      bed.worked!.estimate.overheadCost,
+    ].filter((figure) => figure > 60 && figure !== bed.block.price);
+    const parts = [...unzip(file)];
+    expect(
+      parts.map(([path]) => path).filter((path) => /comments|externalLink|calcChain|vml|customXml/.test(path)),
+    ).toEqual([]);
+    const sheets = parts.filter(([path]) => /worksheets\/|sharedStrings|workbook\.xml$/.test(path));
+    for (const [path, text] of sheets) {
+      expect(text, path).not.toMatch(/<f[ >]|hidden="1"|dataValidation|conditionalFormatting/);
+      for (const name of text.matchAll(/<definedName name="([^"]*)"/g)) expect(name[1]).toMatch(/^_xlnm\.Print/);
+      const shown = [...text.matchAll(/<v>([^<]*)<\/v>/g)].map((match) => Number(match[1]));
+      if (path.includes("worksheets/")) for (const secret of secrets) expect(shown).not.toContain(secret);
+    }
+  });
+});
+
+describe("a row of a list", () => {
+  const row = {
+    row: 4,
+    job: "Alder Court 4",
+    bed: "Front strip",
+    stone: "river rock",
+    measured: { length: 18.5, width: 5, depth: 2, waste: 0.08 },
+    quantities: { order: 1.5, price: 812.345 },
+  };
+
+  test("is a bed of the job, ordered as it stands there, at the price that it shows", () => {
+    const { block, worked, problem } = rowBed("Jobs", row, undefined);
+    expect(problem).toBeUndefined();
+    expect(block).toMatchObject({ name: "Alder Court 4, Front strip", price: 812.35 });
+    expect(worked?.estimate.amounts.stoneDepth).toBe(2);
+    // 92.5 sq ft at 2 in is 92.5 / 162 cu yd.
+    expect(worked?.estimate.amounts.stoneYards).toBeCloseTo((92.5 / 162) * 1.08, 9);
+    const bed = { id: "1", where: "Jobs, row 5", tickedAtFirst: false, block, worked, problem };
+    expect(jobOf([bed]).order.lines.find(({ key }) => key.startsWith("stone|"))?.order).toBe(1.5);
+  });
+
+  test("with the area alone is measured by it", () => {
+    const { worked } = rowBed("Jobs", { ...row, measured: {}, quantities: { area: 80, border: 30 } }, undefined);
+    expect(worked?.bed.way ?? "area").toBe("area");
+  });
+});
