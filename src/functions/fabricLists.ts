@@ -1,6 +1,6 @@
 import { rectanglePins } from "../layout/pinPattern";
 import { fabricCuts } from "../quantities/fabricRolls";
-import { cellError } from "./cellError";
+import { cellError, sound } from "./cellError";
 import { feet, inches, inchesOrZero } from "./read";
 import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
@@ -73,7 +73,7 @@ export function PIN_MAP(
       inches(spacing_in, "spacing_in", USUAL_PIN_SPACING_IN),
       feet(bay_ft, "bay_ft", USUAL_BAY_FT),
     );
-    return [["x, ft", "y, ft"], ...map.map(({ x, y }) => [x, y])];
+    return [["x, ft", "y, ft"], ...map.map(({ x, y }) => [sound(x), sound(y)])];
   } catch (reason) {
     throw cellError(reason);
   }

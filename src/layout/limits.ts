@@ -1,3 +1,4 @@
+import { messages as allMessages } from "../quantities/messages";
 import { Problem } from "../quantities/problem";
 import type { Bed } from "./bed";
 import { layoutMessages as messages } from "./messages";
@@ -7,6 +8,8 @@ import { layoutMessages as messages } from "./messages";
  * before the work is done. The limits count work, not time: the same sheet gives the same answer on every machine.
  */
 
+/** Any measure of a bed, in feet: 190 miles. */
+const MOST_FT = 1_000_000;
 /** Corners of an outline, or widths from a base line. A crew tapes a few dozen. */
 const MOST_CORNERS = 2000;
 /** Things that stand in a bed and are placed in plan. */
@@ -18,7 +21,7 @@ const MOST_PINS_BY_EDGE = 1e8;
 const MOST_PLACES = 1_000_000;
 
 /**
- * Refuses a bed that is given with more corners or cut-outs than anybody tapes.
+ * Refuses a bed that is given with more corners or cut-outs than anybody tapes, or with a measure beyond all beds.
  *
  * @throws Problem that says how many, and how many there may be.
  */
@@ -28,6 +31,14 @@ export function refuseEndless(bed: Bed): void {
   for (const cutOut of bed.cutOuts ?? [])
     if (cutOut.kind === "outline") refuseOver(MOST_CORNERS, "corners", cutOut.points.length, "cut_outs");
   refuseOver(MOST_CUT_OUTS, "cut-outs", bed.cutOuts?.length ?? 0, "cut_outs");
+  refuseFar(bed);
+}
+
+/** Looks at every number of a bed, however deep it stands. */
+function refuseFar(part: unknown): void {
+  if (typeof part === "number" && Math.abs(part) > MOST_FT)
+    throw new Problem("value", allMessages.tooLarge("A measure of the bed", part, "1,000,000 ft"));
+  if (typeof part === "object" && part !== null) Object.values(part).forEach(refuseFar);
 }
 
 /**
@@ -42,10 +53,7 @@ export function refusePins(count: number, edgePieces = 1): void {
 /** Refuses more places for pins than there is time to look at. */
 export const refusePlaces = (count: number): void => refuseOver(MOST_PLACES, "places for pins", count, "spacing_in");
 
-/** More than any count can mean; beyond it digits would say nothing. */
-const BEYOND_COUNTING = 1e15;
-
 function refuseOver(most: number, what: string, count: number, argument: string): void {
   if (count <= most) return;
-  throw new Problem("value", messages.tooMuch(what, Math.ceil(Math.min(count, BEYOND_COUNTING)), most), argument);
+  throw new Problem("value", messages.tooMuch(what, Math.ceil(count), most), argument);
 }

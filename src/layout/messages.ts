@@ -13,6 +13,9 @@ function feet(value: number): string {
   return String(Math.round(value * 100) / 100 + 0);
 }
 
+/** Digits of a larger count would say nothing. */
+const BEYOND_COUNTING = 1e15;
+
 /**
  * What the layout says about a bed it cannot lay out. Part of the one catalogue: each message names the value
  * or the place, says what arrived, and what to give instead.
@@ -53,7 +56,8 @@ export const layoutMessages = {
   noSuchSide: (side: number, count: number) =>
     `There is no side ${side}: this bed has sides 1 to ${count}. Side numbers stand in the drawing.`,
   tooMuch: (what: string, count: number, limit: number) =>
-    `This would take ${count} ${what}, more than the ${limit} that can be laid out. Check the units of the measurements.`,
+    `This would take ${count < BEYOND_COUNTING ? `${count} ${what}, more` : `more ${what}`} than the ${limit} that can be ` +
+    "laid out. Check the units of the measurements.",
 } as const;
 
 /** What the layout tells beside its counts. */

@@ -84,8 +84,8 @@ export const messages = {
   overflow: () => "The answer is too large to be a quantity. Check the units of what was typed.",
 } as const;
 
-/** A number as a message shows it: six digits at most. */
-const short = (value: number) => String(Number(value.toPrecision(6)));
+/** A number as a message shows it: six digits at most, and never "Infinity". */
+const short = (value: number) => String(Number(Math.min(value, Number.MAX_VALUE).toPrecision(6)));
 
 /** What arrived, as a message shows it: text between typographic quotes, so that inch marks stay readable. */
 export function quoted(arrived: unknown): string {
