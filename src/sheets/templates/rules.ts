@@ -9,5 +9,3 @@ export interface RegionRules {
   /** Rules of other kinds, which templates do not hold. */
   readonly others: number;
 }
-
-export const noRules: RegionRules = { lists: [], warnings: [], others: 0 };
