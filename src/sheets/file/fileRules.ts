@@ -1,7 +1,7 @@
 import type { Workbook, Worksheet } from "exceljs";
+import { fileFormula } from "../../spreadsheet/fileFormula";
 import { areaAddress, cellAddress } from "../address";
 import type { Anchor, Area, Plan } from "../plan";
-import { fileFormula } from "./fileFormula";
 import { warnedStyle } from "./fileLooks";
 
 /** The longest list of choices that a file holds without cells of its own for it; from memory. */

@@ -1,8 +1,8 @@
 import type { Workbook, Worksheet } from "exceljs";
+import { contentValue, isFormula, type Shown, shownValue } from "../../spreadsheet/fileCell";
+import { fileFormula } from "../../spreadsheet/fileFormula";
 import { areaAddress, cellAddress } from "../address";
 import type { Anchor, Plan } from "../plan";
-import { contentValue, isFormula, type Shown, shownValue } from "./fileCell";
-import { fileFormula } from "./fileFormula";
 import { stylesOf } from "./fileLooks";
 import { setPage } from "./filePage";
 import { addRules, corners, placed } from "./fileRules";

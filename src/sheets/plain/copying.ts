@@ -1,9 +1,9 @@
+import { needsArray } from "../../spreadsheet/needsArray";
 import { areaAddress, cellAddress } from "../address";
 import type { Anchor, Area } from "../plan";
 import { Carried } from "./carried";
 import { callsOwnFunction } from "./formula";
 import { copyFormula, type FormulaCopy } from "./formulaCopy";
-import { needsArray } from "./needsArray";
 import { OutsideReads } from "./outsideReads";
 import { type Found, References } from "./references";
 import {

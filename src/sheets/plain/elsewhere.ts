@@ -1,6 +1,6 @@
 import { tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
-import { isOfAnAddIn } from "../file/newerFunctions";
+import { isOfAnAddIn } from "../../spreadsheet/newerFunctions";
 import { ownFunction } from "./formula";
 
 /**

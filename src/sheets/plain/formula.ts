@@ -1,4 +1,4 @@
-import { type AstExpression, parse, tokenize } from "@borgar/fx";
+import { tokenize } from "@borgar/fx";
 
 /** What stands before the functions' names: the office's own copy, and that of whoever develops it. */
 const NAMESPACES = ["BED", "BEDDEV"];
@@ -36,19 +36,6 @@ export function definesNames(formula: string): boolean {
 }
 
 const DEFINING = /^(?:_xlfn\.)?(?:LET|LAMBDA)$/i;
-
-/**
- * A formula as a tree.
- *
- * @returns undefined where it cannot be read as a formula.
- */
-export function parsed(formula: string): AstExpression | undefined {
-  try {
-    return parse(tokenize(formula, { mergeRefs: true }));
-  } catch {
-    return undefined;
-  }
-}
 
 /** Functions that always give a number, or an error. */
 const NUMBERS = new Set(

@@ -1,7 +1,8 @@
 import { type ReferenceIdentifier, type Token, tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
+import { parsed } from "../../spreadsheet/parsed";
 import { refuseElsewhere } from "./elsewhere";
-import { callsOwnFunction, definesNames, parsed } from "./formula";
+import { callsOwnFunction, definesNames } from "./formula";
 import { refuseTooLong } from "./limits";
 import type { Found, References } from "./references";
 import type { SheetArea } from "./region";

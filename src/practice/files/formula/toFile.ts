@@ -1,5 +1,5 @@
 import { tokenize } from "@borgar/fx";
-import { fileFormula } from "../../../sheets/file/fileFormula";
+import { fileFormula } from "../../../spreadsheet/fileFormula";
 import type { FunctionNames } from "./functionNames";
 
 /** The prefix of a name that a formula makes for itself, with LET or LAMBDA: [MS-XLSX], from memory. */

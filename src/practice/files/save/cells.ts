@@ -1,7 +1,7 @@
 import type { ICellData, IRange, IStyleData } from "@univerjs/core";
 import type { CellValue, Style, Worksheet } from "exceljs";
-import { shownValue } from "../../../sheets/file/fileCell";
-import { needsArray } from "../../../sheets/plain/needsArray";
+import { shownValue } from "../../../spreadsheet/fileCell";
+import { needsArray } from "../../../spreadsheet/needsArray";
 import { fromRange } from "../../grid/geometry";
 import type { CellContent } from "../../grid/port";
 import { worksheetOf } from "../../grid/sheetOf";
@@ -21,7 +21,7 @@ export function writeCells(saving: Saving, id: string, file: Worksheet): void {
     places.add(`${row},${column}`);
     const [[content] = []] = saving.cells.read({ sheetId: id, row, column, rowCount: 1, columnCount: 1 });
     const cell = file.getCell(row + 1, column + 1);
-    cell.style = styles.at(row, column, data);
+    cell.style = styles.at(row, column, data, content?.kind === "text");
     if (content) cell.value = fileValue(saving, content, spills.from(row, column));
   };
   for (const [row, cells] of numbered(sheet?.cellData ?? {})) {
@@ -49,13 +49,14 @@ class StylesOf {
     private readonly id: string,
   ) {}
 
-  at(row: number, column: number, data: ICellData | undefined): Partial<Style> {
+  at(row: number, column: number, data: ICellData | undefined, isText: boolean): Partial<Style> {
     const sheet = this.saving.kept.sheets[this.id];
-    const key = JSON.stringify([data?.s, sheet?.rowData?.[row]?.s, sheet?.columnData?.[column]?.s]);
+    const key = JSON.stringify([data?.s, sheet?.rowData?.[row]?.s, sheet?.columnData?.[column]?.s, isText]);
     const known = this.known.get(key);
     if (known) return known;
     const { grid } = this.saving;
-    const style = styleToFile(grid.library, worksheetOf(grid, this.id).getComposedCellStyle(row, column) as IStyleData);
+    const composed: IStyleData = worksheetOf(grid, this.id).getComposedCellStyle(row, column);
+    const style = styleToFile(grid.library, composed, isText);
     this.known.set(key, style);
     return style;
   }

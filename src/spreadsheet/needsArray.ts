@@ -1,5 +1,5 @@
 import type { AstExpression } from "@borgar/fx";
-import { parsed } from "./formula";
+import { parsed } from "./parsed";
 
 /** Work through whole lists by themselves, but for choices and turned lists in their arguments. */
 const LISTWISE = new Set(["SUMPRODUCT", "MMULT", "LOOKUP"]);
