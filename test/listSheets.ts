@@ -1,6 +1,7 @@
 import type { PracticeOffice } from "../src/practice/grid/practiceOffice";
 import { columnLetters } from "../src/sheets/address";
-import { type Filling, fillList, type ListWish } from "../src/sheets/jobRows/fillList";
+import type { Filling, ListWish } from "../src/sheets/jobRows/filling";
+import { fillList } from "../src/sheets/jobRows/fillList";
 import { fitList, type ListFit } from "../src/sheets/jobRows/fitList";
 import type { CellContent, ListSheet } from "../src/sheets/jobRows/listSheet";
 import { proposedResults } from "../src/sheets/jobRows/proposed";

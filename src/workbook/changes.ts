@@ -1,6 +1,7 @@
 import type { Area, CellValue } from "../review/facts";
 import type { Change } from "../review/finding";
 import { cellAddress } from "../sheets/address";
+import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
 import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
 
@@ -8,6 +9,7 @@ import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
 export interface WrittenChanges {
   readonly title: string;
   readonly cells: readonly (Change & { readonly formatBefore: string })[];
+  readonly headings?: DressedHeadings;
 }
 
 /** Cells that the changes rest on: they must still hold what they held when the changes were proposed. */
@@ -17,41 +19,52 @@ export interface Standing {
   readonly formulas: readonly (readonly CellValue[])[];
 }
 
+/** What goes with changes: cells that must not have changed either, and new headings among them. */
+export interface WithChanges {
+  readonly standing?: Standing;
+  readonly headings?: NewHeadings;
+}
+
 /**
  * Writes changes to single cells, each only where still stands what stood there when it was proposed. Two syncs,
  * however many they are; a write that fails is taken back.
  *
  * @param title what they are, for the person.
- * @param standing other cells that must not have changed since either.
  * @returns what {@link takeBackChanges} takes.
  * @throws WorkbookTrouble where a cell has changed since; it names it, and nothing is written.
  */
 export async function writeChanges(
   title: string,
   changes: readonly CellWrite[],
-  standing: readonly Standing[] = [],
+  { standing, headings }: WithChanges = {},
 ): Promise<WrittenChanges> {
   return inWorkbook(async (context) => {
     const runs = queueRuns(context, changes);
-    const stands = standing.map((one) => queueStanding(context, one));
+    const stands = standing && queueStanding(context, standing);
+    const dressed = headings && queueHeadings(context, headings);
     await context.sync();
-    for (const { one, range } of stands) refuseMoved(one, range);
+    if (standing && stands) refuseMoved(standing, stands);
     refuseChanged(runs, ({ before }) => before);
     const before = new Map(
       runs.flatMap(({ changes: run, range }) =>
         run.map((change, index) => [change, formatBefore(range, index)] as const),
       ),
     );
-    const written = changes.map((change) => ({ ...change, formatBefore: before.get(change) ?? "General" }));
+    const written: WrittenChanges = {
+      title,
+      cells: changes.map((change) => ({ ...change, formatBefore: before.get(change) ?? "General" })),
+      ...(dressed && { headings: dressed() }),
+    };
     try {
-      context.application.suspendApiCalculationUntilNextSync();
-      context.application.suspendScreenUpdatingUntilNextSync();
-      for (const run of runs)
+      queueQuiet(context);
+      if (written.headings) queueDressed(context, written.headings);
+      for (const run of runs) {
         queueContents(
           run,
           ({ after }) => after,
           (change) => formatAfter(change, before.get(change)),
         );
+      }
       await context.sync();
     } catch (error) {
       await takingBack(error, async () => {
@@ -60,19 +73,44 @@ export async function writeChanges(
       });
       throw error;
     }
-    return { title, cells: written };
+    return written;
   });
 }
 
-/** Puts back what stood in the cells before, unless somebody has typed into one of them since. */
-export async function takeBackChanges({ cells }: WrittenChanges): Promise<void> {
+/**
+ * Puts back what stood in the cells before, unless somebody has typed into one of them since. Two syncs; where the
+ * second fails, the changes stand again as they did.
+ */
+export async function takeBackChanges(written: WrittenChanges): Promise<void> {
   return inWorkbook(async (context) => {
-    const now = queueRuns(context, cells);
+    const now = queueRuns(context, written.cells);
     await context.sync();
     refuseChanged(now, ({ after }) => after);
-    queueBack(context, cells);
-    await context.sync();
+    try {
+      queueQuiet(context);
+      queueBack(context, written);
+      await context.sync();
+    } catch (error) {
+      await takingBack(error, async () => {
+        if (written.headings) queueDressed(context, written.headings);
+        for (const run of now) {
+          queueContents(
+            run,
+            ({ after }) => after,
+            (_, index) => formatBefore(run.range, index),
+          );
+        }
+        await context.sync();
+      });
+      throw error;
+    }
   });
+}
+
+/** Formulas are worked out once, when all of them are there. */
+function queueQuiet({ application }: Excel.RequestContext): void {
+  application.suspendApiCalculationUntilNextSync();
+  application.suspendScreenUpdatingUntilNextSync();
 }
 
 /** A format that belongs to the change, or one for a cell that has none, or that would turn a formula into text. */
@@ -80,11 +118,12 @@ function formatAfter({ numberFormat, formatIfPlain }: CellWrite, before: string 
   return numberFormat ?? (before === "General" || before === "@" ? formatIfPlain : undefined);
 }
 
-function queueStanding(context: Excel.RequestContext, one: Standing) {
-  const { row, column, rows, columns } = one.area;
-  const range = context.workbook.worksheets.getItem(one.sheet).getRangeByIndexes(row, column, rows, columns);
+function queueStanding(context: Excel.RequestContext, { sheet, area }: Standing): Excel.Range {
+  const range = context.workbook.worksheets
+    .getItem(sheet)
+    .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   range.load("formulas");
-  return { one, range };
+  return range;
 }
 
 function refuseMoved({ sheet, area, formulas }: Standing, range: Excel.Range): void {
@@ -109,7 +148,7 @@ function changedSince(cell: Pick<Change, "sheet" | "row" | "column">): WorkbookT
   );
 }
 
-function queueBack(context: Excel.RequestContext, cells: WrittenChanges["cells"]): void {
+function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenChanges): void {
   for (const run of runsToWrite(context, cells)) {
     queueContents(
       run,
@@ -117,6 +156,7 @@ function queueBack(context: Excel.RequestContext, cells: WrittenChanges["cells"]
       (change) => change.formatBefore,
     );
   }
+  if (headings) queueUndressed(context, headings);
 }
 
 /** Runs what takes a failed write back; if that fails, too, the person has to know. */

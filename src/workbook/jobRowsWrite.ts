@@ -1,5 +1,7 @@
-import type { CellChange } from "../sheets/jobRows/fillList";
+import type { CellChange } from "../sheets/jobRows/filling";
 import type { ListFit } from "../sheets/jobRows/fitList";
+import { isMerged } from "../sheets/jobRows/place";
+import type { NewHeadings } from "./changeLooks";
 import { takeBackChanges, type WrittenChanges, writeChanges } from "./changes";
 
 /** What was written into a list of beds, to be taken back. */
@@ -7,14 +9,14 @@ export type WrittenRows = WrittenChanges;
 
 /**
  * Writes what was proposed for a list: two syncs, however many rows. Every cell of the list must still hold what it
- * held when it was read, headings and measurements, too, since the formulas go by their places.
+ * held when it was read, headings and measurements, too, since the formulas go by their places. New headings look like
+ * the last one of the list.
  *
  * @throws WorkbookTrouble where something has changed since, naming the cell; nothing is written then.
  */
-export async function writeRows(
-  { cells, heading, rows }: ListFit,
-  changes: readonly CellChange[],
-): Promise<WrittenRows> {
+export async function writeRows(fit: ListFit, changes: readonly CellChange[]): Promise<WrittenRows> {
+  const { cells, heading, rows } = fit;
+  const sheet = cells.sheet.name;
   const area = {
     row: heading.row,
     column: heading.first,
@@ -24,8 +26,25 @@ export async function writeRows(
   const formulas = Array.from({ length: area.rows }, (_, row) =>
     Array.from({ length: area.columns }, (_, column) => cells.content(area.row + row, area.column + column)),
   );
-  return writeChanges(`job rows on ${cells.sheet.name}`, changes, [{ sheet: cells.sheet.name, area, formulas }]);
+  const headings = newHeadings(fit, changes);
+  return writeChanges(`job rows on ${sheet}`, changes, {
+    standing: { sheet, area, formulas },
+    ...(headings && { headings }),
+  });
 }
+
+/** The headings among the changes; they stand side by side. */
+function newHeadings({ cells, heading }: ListFit, changes: readonly CellChange[]): NewHeadings | undefined {
+  const fresh = changes.filter(({ row }) => row === heading.row).sort((one, other) => one.column - other.column);
+  const [first] = fresh;
+  if (!first || isMerged(cells.sheet, heading.row, heading.last)) return undefined;
+  const { sheet, row, column } = first;
+  const widths = fresh.map(({ after }) => String(after).length + PADDING_CHARACTERS);
+  return { sheet, row, column, like: { row, column: heading.last }, widths };
+}
+
+/** Room beside a heading, so that it does not touch the next. */
+const PADDING_CHARACTERS = 2;
 
 /**
  * Puts back what stood in the list before, unless somebody has typed into one of the cells since.

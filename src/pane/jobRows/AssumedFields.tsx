@@ -1,3 +1,4 @@
+import { fields as bedFields } from "../../quantities/bed/fields";
 import { STONES } from "../../quantities/stone";
 import { readsAs, TextField } from "../Field";
 import { Select } from "../Select";
@@ -17,6 +18,7 @@ const labels = { depth: "Stone depth", stone: "Kind of stone", waste: "Waste" } 
 
 /** What is taken for every bed of the list. */
 export function AssumedFields({ fields, texts, problems, onChange }: AssumedFieldsProps) {
+  if (fields.length === 0) return null;
   return (
     <fieldset>
       <legend>For every bed, where no column says it</legend>
@@ -36,7 +38,7 @@ export function AssumedFields({ fields, texts, problems, onChange }: AssumedFiel
             value={texts[field]}
             {...(field === "depth" && { unit: "in", note: readsAs(texts.depth, "in") })}
             {...(field === "stone" && { names: STONES.map(({ name }) => name), note: "or tons per cubic yard" })}
-            {...(field === "waste" && { note: "the office's rate, where the workbook has it" })}
+            {...(field === "waste" && { note: `blank: the office's rate, else ${bedFields.waste.initial}` })}
             problem={problems[field]}
             onType={(text) => onChange({ ...texts, [field]: text })}
           />

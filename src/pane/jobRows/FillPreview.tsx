@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { columnLetters } from "../../sheets/address";
-import type { FilledColumn, Filling } from "../../sheets/jobRows/fillList";
+import type { FilledColumn, Filling } from "../../sheets/jobRows/filling";
 import type { ListRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 

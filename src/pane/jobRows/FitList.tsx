@@ -1,6 +1,8 @@
 import { columnLetters } from "../../sheets/address";
+import type { Filling } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
 import { headingAt } from "../../sheets/jobRows/headingRows";
+import type { ResultRole } from "../../sheets/jobRows/roles";
 import { Select } from "../Select";
 import { type AssumedField, AssumedFields } from "./AssumedFields";
 import { ColumnChoices } from "./ColumnChoices";
@@ -45,7 +47,7 @@ export function FitList() {
             onChange={fitting.setResults}
           />
           <AssumedFields
-            fields={lacking(columns)}
+            fields={lacking(columns, filling)}
             texts={fitting.texts}
             problems={fitting.problems}
             onChange={fitting.setTexts}
@@ -115,7 +117,13 @@ function HeadingChoice({
   );
 }
 
-function lacking(columns: NonNullable<Fitting["columns"]>): AssumedField[] {
+const FOR_STONE: readonly ResultRole[] = ["tons", "yards", "order", "deliveries", "hours"];
+const FOR_BORDER: readonly ResultRole[] = ["border", "pieces", "stakes", "dig", "spoilLoads", "hours"];
+
+/** What the wanted results need and no column says. */
+function lacking(columns: NonNullable<Fitting["columns"]>, { columns: wanted }: Filling): AssumedField[] {
   const roles = new Set(columns.map(({ role }) => role));
-  return [...(["depth", "stone", "waste"] as const).filter((role) => !roles.has(role)), "border"];
+  const wants = (some: readonly ResultRole[]) => wanted.some(({ role }) => some.includes(role));
+  const forStone = wants(FOR_STONE) ? (["depth", "stone", "waste"] as const) : [];
+  return [...forStone.filter((role) => !roles.has(role)), ...(wants(FOR_BORDER) ? (["border"] as const) : [])];
 }

@@ -29,7 +29,9 @@ export function ResultPicker({ chosen, existing, added, onChange }: ResultPicker
           <li key={role} class="row small">
             <span class="grow">
               {roleLabel(role)}
-              <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
+              {existing.size > 0 && (
+                <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
+              )}
             </span>
             <button
               type="button"

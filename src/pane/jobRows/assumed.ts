@@ -8,6 +8,7 @@ import { type Assumed, usualAssumed } from "../../sheets/jobRows/setting";
 export interface AssumedTexts {
   readonly depth: string;
   readonly stone: string;
+  /** Blank for the office's rate, or the usual share where it has none. */
   readonly waste: string;
   /** Long and short sides with border, such as "1 2". */
   readonly border: string;
@@ -16,7 +17,7 @@ export interface AssumedTexts {
 export const usualTexts: AssumedTexts = {
   depth: String(usualAssumed.depthIn),
   stone: usualAssumed.stone,
-  waste: `${usualAssumed.waste * 100}%`,
+  waste: "",
   border: `${usualAssumed.longBorders} ${usualAssumed.shortBorders}`,
 };
 
@@ -55,7 +56,8 @@ export function readAssumed(texts: AssumedTexts): {
     const inches = readTape(texts.depth, "in", "depth");
     return inches > 0 ? inches : refuse("Type a depth over 0, such as 2 in.");
   });
-  const waste = read("waste", usualAssumed.waste, () => {
+  const waste = read("waste", undefined, () => {
+    if (texts.waste.trim() === "") return undefined;
     const share = readShare(texts.waste, "waste");
     return share >= 0 && share < 1 ? share : refuse("Type a share from 0 to under 100%, such as 8%.");
   });
@@ -65,5 +67,8 @@ export function readAssumed(texts: AssumedTexts): {
     () => texts.stone.trim() || refuse("Type a kind of stone, such as river rock."),
   );
   const [longBorders = 1, shortBorders = 2] = texts.border.split(" ").map(Number);
-  return { assumed: { ...usualAssumed, depthIn, waste, stone, longBorders, shortBorders }, problems };
+  return {
+    assumed: { ...usualAssumed, depthIn, stone, longBorders, shortBorders, ...(waste !== undefined && { waste }) },
+    problems,
+  };
 }

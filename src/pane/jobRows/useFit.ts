@@ -1,5 +1,6 @@
 import { useMemo, useState } from "preact/hooks";
-import { type Filling, fillList } from "../../sheets/jobRows/fillList";
+import type { Filling } from "../../sheets/jobRows/filling";
+import { fillList } from "../../sheets/jobRows/fillList";
 import { type Correction, type Corrections, fitList, type ListFit, settleColumns } from "../../sheets/jobRows/fitList";
 import type { HeadingRow } from "../../sheets/jobRows/headingRows";
 import { proposedResults } from "../../sheets/jobRows/proposed";

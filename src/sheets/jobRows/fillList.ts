@@ -1,66 +1,17 @@
-import { cellAddress, columnLetters } from "../address";
-import { numberFormats } from "../plan";
+import { columnLetters } from "../address";
 import { isTyped } from "./columnFacts";
-import { type FittedColumn, holdsPercents } from "./fitColumns";
-import { type Corrections, type ListFit, settleColumns } from "./fitList";
-import { judgeRows, type ListRow, type NeededColumns } from "./listRows";
-import type { CellContent } from "./listSheet";
+import { fillColumn } from "./fillColumn";
+import type { CellChange, Filling, ListWish } from "./filling";
+import type { FittedColumn } from "./fitColumns";
+import { type ListFit, settleColumns } from "./fitList";
+import { judgeRows } from "./listRows";
+import { listSetting, neededColumns } from "./listSetting";
 import { freeColumns, isMerged } from "./place";
-import { resultFormula, results } from "./results";
-import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
+import { results } from "./results";
+import { isResult, type ResultRole, type Role } from "./roles";
 import { assumptions } from "./says";
-import { type Assumed, type ListSetting, type ReadColumn, rateKeysOf } from "./setting";
+import type { ListSetting, ReadColumn } from "./setting";
 import { wantedResults } from "./wanted";
-
-/** What the estimator wants of a list. */
-export interface ListWish {
-  readonly corrections: Corrections;
-  /** In the order in which new columns are to stand. */
-  readonly results: readonly ResultRole[];
-  readonly assumed: Assumed;
-  /** Results whose filled cells may be written over. */
-  readonly replace: ReadonlySet<ResultRole>;
-}
-
-/** One cell that would change: what stands there, and what would stand there. */
-export interface CellChange {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly before: CellContent;
-  readonly after: CellContent;
-  /** For a cell that has no number format of its own yet. */
-  readonly formatIfPlain?: string;
-}
-
-export interface FilledColumn {
-  readonly role: ResultRole;
-  readonly heading: string;
-  readonly column: number;
-  readonly isNew: boolean;
-  /** It was not asked for: another one rests on it. */
-  readonly isAdded: boolean;
-  /** The formula of the first bed, and the cells that it reads, with their headings. */
-  readonly first: { readonly address: string; readonly formula: string; readonly reads: readonly string[] };
-  /** How many cells are written, and how many have the very formula already. */
-  readonly written: number;
-  readonly same: number;
-  /** Filled cells that hold something else: left alone unless they may be written over. */
-  readonly clashes: readonly { readonly address: string; readonly before: CellContent; readonly after: string }[];
-  readonly replaces: boolean;
-}
-
-/** What would be written into a list, told before anything is. */
-export interface Filling {
-  readonly columns: readonly FilledColumn[];
-  readonly beds: readonly ListRow[];
-  readonly skipped: readonly ListRow[];
-  readonly changes: readonly CellChange[];
-  /** Results that cannot be worked out, and why. */
-  readonly troubles: readonly string[];
-  /** What is taken for granted. */
-  readonly assumes: readonly string[];
-}
 
 /** Works out what would be written into a list. Nothing is asked of the host. */
 export function fillList(fit: ListFit, wish: ListWish): Filling {
@@ -70,7 +21,7 @@ export function fillList(fit: ListFit, wish: ListWish): Filling {
   const filled = new Set(
     [...byRole].flatMap(([role, { facts }]) => (isResult(role) && facts.filled > 0 ? [role] : [])),
   );
-  const givenBefore = setting(fit, byRole, wish, filled);
+  const givenBefore = listSetting(fit, byRole, wish.assumed, filled);
   // What is to be written anew cannot be what it is worked out from.
   const given = new Set([...filled].filter((role) => !wish.results.includes(role) || isTyped(byRole.get(role)!.facts)));
   const wanted = wantedResults(wish.results, givenBefore, given);
@@ -98,7 +49,7 @@ export function fillList(fit: ListFit, wish: ListWish): Filling {
     cells,
     heading,
     rows,
-    needed(
+    neededColumns(
       wanted.results.map(({ role }) => role),
       made,
       given,
@@ -136,103 +87,6 @@ export function fillList(fit: ListFit, wish: ListWish): Filling {
   };
 }
 
-function setting(
-  fit: ListFit,
-  byRole: ReadonlyMap<Role, FittedColumn>,
-  wish: ListWish,
-  shown: ReadonlySet<ResultRole>,
-): ListSetting {
-  const columns = new Map<Role, ReadColumn>();
-  for (const [role, { column, unit, facts }] of byRole) {
-    columns.set(role, {
-      column,
-      ...(unit && { unit }),
-      hasText: facts.tape + facts.otherTexts.length > 0,
-      hasPercents: role === "waste" && holdsPercents({ ...(unit && { unit }), facts }),
-    });
-  }
-  const { sheet } = fit.cells;
-  return { columns, shown, assumed: wish.assumed, rates: rateKeysOf(sheet.names), weighsStone: sheet.weighsStone };
-}
-
-/** What a bed must have filled, for what is wanted. */
-function needed(
-  roles: readonly ResultRole[],
-  { columns, assumed }: ListSetting,
-  given: ReadonlySet<ResultRole>,
-  byRole: ReadonlyMap<Role, FittedColumn>,
-): NeededColumns {
-  const wants = new Set(roles.map((role) => results[role].needs));
-  const must = new Set<Role>();
-  const sides = () => must.add("length").add("width");
-  if (wants.has("sides")) sides();
-  if (wants.has("area")) given.has("area") ? must.add("area") : sides();
-  if (wants.has("border")) {
-    if (given.has("border")) must.add("border");
-    else if (assumed.shortBorders > 0) sides();
-    else must.add("length");
-  }
-  if (must.size === 0) must.add(byRole.has("length") ? "length" : byRole.has("area") ? "area" : "stone");
-  const set = [...must].flatMap((role) => {
-    const column = columns.get(role);
-    if (!column) return [];
-    const reads = role === "area" || role === "border" ? "number" : role === "stone" ? "name" : "length";
-    return [{ column: column.column, label: roleLabel(role), reads } as const];
-  });
-  return [set];
-}
-
-interface Job {
-  readonly fit: ListFit;
-  readonly wish: ListWish;
-  readonly made: ListSetting;
-  readonly beds: readonly ListRow[];
-  readonly changes: CellChange[];
-  readonly headings: ReadonlyMap<string, string>;
-}
-
-function fillColumn(
-  { fit, wish, made, beds, changes, headings }: Job,
-  role: ResultRole,
-  isAdded: boolean,
-  existing: FittedColumn | undefined,
-): FilledColumn {
-  const { cells, heading } = fit;
-  const { column } = made.columns.get(role)!;
-  const [sheet, formatIfPlain] = [cells.sheet.name, numberFormats[results[role].format]];
-  const replaces = wish.replace.has(role);
-  const clashes: { address: string; before: CellContent; after: string }[] = [];
-  let [written, same] = [0, 0];
-  if (!existing) changes.push({ sheet, row: heading.row, column, before: "", after: results[role].heading });
-  for (const { row } of beds) {
-    const before = cells.content(row, column);
-    const after = resultFormula(made, role, row);
-    if (isSame(before, after)) {
-      same += 1;
-      continue;
-    }
-    const isFilled = !cells.isBlank(row, column);
-    if (isFilled) clashes.push({ address: cellAddress({ row, column }), before, after });
-    if (isFilled && !replaces) continue;
-    written += 1;
-    changes.push({ sheet, row, column, before, after, formatIfPlain });
-  }
-  const row = beds[0]?.row ?? fit.rows.first;
-  const formula = resultFormula(made, role, row);
-  return {
-    role,
-    heading: existing?.heading ?? results[role].heading,
-    column,
-    isNew: !existing,
-    isAdded,
-    first: { address: cellAddress({ row, column }), formula, reads: readsOf(formula, headings) },
-    written,
-    same,
-    clashes,
-    replaces,
-  };
-}
-
 function headingsOf(
   fitted: readonly FittedColumn[],
   fresh: readonly { readonly role: ResultRole }[],
@@ -242,19 +96,4 @@ function headingsOf(
     ...fitted.map(({ column, heading }) => [columnLetters(column), heading] as const),
     ...fresh.map(({ role }, index) => [columnLetters(place + index), results[role].heading] as const),
   ]);
-}
-
-/** The cells that a formula reads, each once, with the heading of its column. */
-function readsOf(formula: string, headings: ReadonlyMap<string, string>): string[] {
-  const cells = formula.replace(/"(?:[^"]|"")*"/g, "").matchAll(/(?<![A-Z_.\d])([A-Z]{1,3})(\d+)(?![\d(])/g);
-  return [...new Set([...cells].map(([cell, letters]) => `${cell} ${headings.get(letters!) ?? ""}`.trim()))];
-}
-
-/** Whether two formulas differ in nothing but spaces and capitals. */
-function isSame(before: CellContent, after: string): boolean {
-  return typeof before === "string" && plain(before) === plain(after);
-}
-
-function plain(formula: string): string {
-  return formula.replace(/("(?:[^"]|"")*")|\s+/g, (_, text: string | undefined) => text ?? "").toUpperCase();
 }

@@ -59,9 +59,9 @@ export function stoneArgument({ columns, assumed }: ListSetting, row: number): s
 
 /** In a column of percents 8 is 8 %, and so is a cell that was typed as 8%. */
 export function wasteArgument(setting: ListSetting, row: number): string {
-  const { columns, assumed, rates } = setting;
+  const { columns, assumed } = setting;
   const column = columns.get("waste");
-  if (!column) return rates.has("waste") ? rate(setting, "waste", true) : String(assumed.waste);
+  if (!column) return assumed.waste === undefined ? rate(setting, "waste", true) : String(assumed.waste);
   const cell = cellAddress({ row, column: column.column });
   return column.hasPercents ? `IF(N(${cell})<1,${cell},${cell}/100)` : cell;
 }

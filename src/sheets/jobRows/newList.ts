@@ -3,7 +3,8 @@ import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
 import type { Anchor, FormatName, LookName, Plan } from "../plan";
 import { typed } from "../typed";
-import { resultFormula, results } from "./results";
+import { resultFormula } from "./resultFormula";
+import { results } from "./results";
 import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
 import type { Assumed, ListSetting, ReadColumn } from "./setting";
 import { rate } from "./setting";
@@ -102,7 +103,7 @@ function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting
     corners: 0,
     depth: assumed.depthIn,
     stone: typed(assumed.stone),
-    waste: setting.rates.has("waste") ? `=${rate(setting, "waste", true)}` : assumed.waste,
+    waste: assumed.waste ?? usualWaste(setting),
   };
   const format = inputOf(role)?.format;
   return {
@@ -112,6 +113,12 @@ function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting
     ...(role === "stone" && { choices: stones }),
     ...(role === "waste" && { warnWhen: `={self}="${NO_RATE}"` }),
   };
+}
+
+/** The office's rate as a formula, or the usual share. */
+function usualWaste(setting: ListSetting): string | number {
+  const waste = rate(setting, "waste", true);
+  return setting.rates.has("waste") ? `=${waste}` : Number(waste);
 }
 
 const inputOf = (role: Role) => inputColumns.find((one) => one.role === role);

@@ -1,9 +1,6 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
-import type { RateKey } from "../../quantities/bed/rates";
 import { rateNames } from "../../quantities/bed/rates";
-import { cellAddress } from "../address";
-import { followingFormula, stoneWeightFormula } from "../estimate/rateFormulas";
-import type { FormatName } from "../plan";
+import { stoneWeightFormula } from "../estimate/rateFormulas";
 import { quoted } from "../typed";
 import {
   cornerArguments,
@@ -14,36 +11,11 @@ import {
   stoneArgument,
   wasteArgument,
 } from "./inputs";
+import { moneyResults } from "./moneyResults";
+import { type Result, type Row, result, withStone } from "./result";
 import { type ResultRole, resultRoles } from "./roles";
 
-export type { ResultRole } from "./roles";
-
 import { guarded, type ListSetting, rate } from "./setting";
-import { conversion } from "./units";
-
-/** How one result of a bed is worked out from its row. */
-export interface Result {
-  /** The heading of a new column; it reads back as this result. */
-  readonly heading: string;
-  readonly format: FormatName;
-  /** What a bed's row must tell; area and border may stand in a column of their own instead. */
-  readonly needs: "area" | "border" | "sides" | "stone" | "nothing";
-  /** Results that have to stand in columns of their own, so that the formula can be read. */
-  readonly columns: readonly ResultRole[];
-  /** Rates without which it would rest on invented prices or paces. */
-  readonly rates: readonly RateKey[];
-  readonly formula: (row: Row) => string;
-  /** What it is, and what is taken for granted, for the person. */
-  readonly note: string;
-}
-
-/** A row for which formulas are made. */
-export interface Row {
-  readonly setting: ListSetting;
-  readonly row: number;
-  /** Another result of the same row: its cell, or how it is worked out. */
-  readonly of: (role: ResultRole) => string;
-}
 
 const initial = (key: FieldKey) => fields[key].initial;
 
@@ -65,15 +37,6 @@ const times = (count: number, what: string | undefined) => (count === 1 ? what :
 const metCorners = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders * shortBorders;
 const isClosed = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders + shortBorders === 4;
 const closing = ({ assumed }: ListSetting) => (isClosed(assumed) ? ",TRUE" : "");
-
-const result = (
-  heading: string,
-  format: FormatName,
-  needs: Result["needs"],
-  note: string,
-  formula: Result["formula"],
-  more: Partial<Pick<Result, "columns" | "rates">> = {},
-): Result => ({ heading, format, needs, note, formula, columns: [], rates: [], ...more });
 
 export const results: Readonly<Record<ResultRole, Result>> = {
   area: result("Area, sq ft", "two", "sides", "length by width, less rounded corners", (at) => {
@@ -125,16 +88,10 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const box = rate(setting, "pinsPerBox");
     return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
   }),
-  dig: result(
-    "Dig, cu yd in the ground",
-    "two",
-    "area",
-    "the scrape and the trench below it",
-    ({ setting, row, of }) => {
-      const trench = `${of("border")},${initial("trenchWidth")},${initial("trenchDepth")}`;
-      return `BED.DIG_YARDS(${of("area")},${scrapeArgument(setting, row)},${trench})`;
-    },
-  ),
+  dig: result("Dig, cu yd", "two", "area", "the scrape and the trench below it", ({ setting, row, of }) => {
+    const trench = `${of("border")},${initial("trenchWidth")},${initial("trenchDepth")}`;
+    return `BED.DIG_YARDS(${of("area")},${scrapeArgument(setting, row)},${trench})`;
+  }),
   spoilLoads: result("Spoil loads", "whole", "area", "loam; by volume and by weight", ({ setting, of }) => {
     const loose = `BED.SPOIL_YARDS(${of("dig")},${quoted(initial("soil"))})`;
     return `BED.LOADS(${loose},${rate(setting, "truckYards")},${initial("soilTonsPerYard")},${rate(setting, "truckPayload", true)})`;
@@ -161,107 +118,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     },
     { columns: ["area", "border", "yards", "dig"], rates: ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"] },
   ),
-  stonePrice: result(
-    "Stone price a ton",
-    "money",
-    "stone",
-    "by kind, else that of any other stone",
-    ({ setting, row }) => withStone(followingFormula("stoneCost"), stoneArgument(setting, row)),
-    { rates: ["stoneCost"] },
-  ),
-  materialCost: result(
-    "Material cost",
-    "money",
-    "sides",
-    "stone, border, stakes, fabric and pins at the office's rates",
-    ({ of }) => {
-      const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
-      return guarded(
-        ["pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
-        `${of("order")}*${of("stonePrice")}+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
-        [of("stonePrice")],
-      );
-    },
-    {
-      columns: ["order", "stonePrice", "pieces", "stakes", "rolls", "boxes"],
-      rates: ["stoneCost", "pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
-    },
-  ),
-  laborCost: result(
-    "Labor cost",
-    "money",
-    "sides",
-    "crew hours at the crew rate",
-    ({ of }) => guarded(["crewRate"], `${of("hours")}*${rateNames.crewRate}`),
-    { columns: ["hours"], rates: ["crewRate"] },
-  ),
-  haulingCost: result(
-    "Hauling cost",
-    "money",
-    "area",
-    "spoil with its dump fee, and deliveries",
-    ({ of }) => {
-      const { haulCost, dumpFee, deliveryCost } = rateNames;
-      return guarded(
-        ["haulCost", "dumpFee", "deliveryCost"],
-        `${of("spoilLoads")}*(${haulCost}+${dumpFee})+${of("deliveries")}*${deliveryCost}`,
-      );
-    },
-    { columns: ["spoilLoads", "deliveries"], rates: ["haulCost", "dumpFee", "deliveryCost"] },
-  ),
-  price: result(
-    "Price before tax",
-    "money",
-    "sides",
-    "with markups and overhead, before the smallest job charge",
-    ({ of }) => {
-      const { materialMarkup, laborMarkup, haulingMarkup, overhead } = rateNames;
-      const costs = [of("materialCost"), of("laborCost"), of("haulingCost")];
-      const marked = [materialMarkup, laborMarkup, haulingMarkup].map((name, index) => `${costs[index]}*(1+${name})`);
-      return guarded(
-        ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
-        `ROUND(${marked.join("+")}+(${costs.join("+")})*${overhead},2)`,
-      );
-    },
-    {
-      columns: ["materialCost", "laborCost", "haulingCost"],
-      rates: ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
-    },
-  ),
+  ...moneyResults,
 };
 
 export const resultOrder = Object.keys(resultRoles) as ResultRole[];
-
-/** The formula of a result in a row, with its "=", in the unit of the column that it goes to. */
-export function resultFormula(setting: ListSetting, role: ResultRole, row: number): string {
-  const expression = results[role].formula(rowOf(setting, row));
-  const [own, unit] = [resultRoles[role].unit, setting.columns.get(role)?.unit];
-  const factor = own && unit ? conversion(own, unit) : "";
-  return factor === "" ? `=${expression}` : `=${isOneCall(expression) ? expression : `(${expression})`}${factor}`;
-}
-
-function rowOf(setting: ListSetting, row: number): Row {
-  const at: Row = {
-    setting,
-    row,
-    of: (role) => {
-      const column = setting.columns.get(role);
-      if (!setting.shown.has(role) || !column) {
-        const inside = results[role].formula(at);
-        return isOneCall(inside) ? inside : `(${inside})`;
-      }
-      const [own, { unit }] = [resultRoles[role].unit, column];
-      return cellAddress({ row, column: column.column }) + (own && unit ? conversion(unit, own) : "");
-    },
-  };
-  return at;
-}
-
-/** Whether an expression is a single call, which needs no brackets around it. */
-function isOneCall(expression: string): boolean {
-  return /^[A-Z][A-Z_.]*\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)$/.test(expression);
-}
-
-function withStone(formula: string, name: string): string {
-  return formula.slice(1).replaceAll("{stone}", () => name);
-}

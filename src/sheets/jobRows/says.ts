@@ -1,9 +1,10 @@
+import { rateNames } from "../../quantities/bed/rates";
 import { columnLetters } from "../address";
 import { type FittedColumn, holdsPercents } from "./fitColumns";
 import type { ListRow } from "./listRows";
 import { results } from "./results";
 import type { ResultRole, Role } from "./roles";
-import type { Assumed, ListSetting } from "./setting";
+import { type Assumed, type ListSetting, rate } from "./setting";
 
 /** What the formulas of a list take for granted, in words, so that nothing of it is a surprise. */
 export function assumptions(
@@ -52,8 +53,11 @@ function columnWords({ column, heading, role, unit, facts }: FittedColumn): stri
   return [`${name}: bare numbers are ${unit}; text is read with its own unit, such as 9.8 m or 6'-8".`];
 }
 
-function wasteWords({ rates, assumed }: ListSetting): string {
-  const taken = rates.has("waste") ? "the office's rate, Rate_waste," : `${Number((assumed.waste * 100).toFixed(4))}%`;
+function wasteWords(setting: ListSetting): string {
+  const { rates, assumed } = setting;
+  const followed = assumed.waste === undefined && rates.has("waste");
+  const share = assumed.waste ?? Number(rate(setting, "waste"));
+  const taken = followed ? `the office's rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
   return `No column of waste: ${taken} is taken for every bed.`;
 }
 

@@ -21,8 +21,8 @@ export interface Assumed {
   readonly depthIn: number;
   readonly scrapeIn: number;
   readonly stone: string;
-  /** A share: 0.08 is 8 %. */
-  readonly waste: number;
+  /** A share: 0.08 is 8 %. Left out, it is the office's rate, or the usual share where it has none. */
+  readonly waste?: number;
   /** How many of the two long and of the two short sides have a border. */
   readonly longBorders: number;
   readonly shortBorders: number;
@@ -45,7 +45,6 @@ export const usualAssumed: Assumed = {
   depthIn: USUAL_DEPTH_IN,
   scrapeIn: inches("scrapeDepth"),
   stone: fields.stone.initial,
-  waste: readShare(fields.waste.initial, "waste"),
   longBorders: readNumber(fields.longBorders.initial, "sides"),
   shortBorders: readNumber(fields.shortBorders.initial, "sides"),
 };

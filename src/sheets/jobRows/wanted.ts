@@ -1,5 +1,6 @@
-import { type Result, type ResultRole, results } from "./results";
-import { roleLabel } from "./roles";
+import type { Result } from "./result";
+import { results } from "./results";
+import { type ResultRole, roleLabel } from "./roles";
 import type { ListSetting } from "./setting";
 
 /** Which results go into columns, in their order, and which cannot be. */
