@@ -1,0 +1,75 @@
+import { spawnSync } from "node:child_process";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { basename, join, resolve } from "node:path";
+import { adaptManifest, PLACEHOLDER_ORIGIN } from "./manifest.mjs";
+import { installGuide } from "./packaging/installGuide.mjs";
+import { isHigher, readWishes } from "./packaging/wishes.mjs";
+
+/*
+ * Makes package/, the folder that an office puts on its own https host:
+ * npm run package -- --origin https://tools.example [--version 1.4.0]
+ */
+
+const ROOT = resolve(import.meta.dirname, "..");
+const FOLDER = join(ROOT, "package");
+/** The practice workbook is for trying things out, and ten times as large as all the rest. */
+const LEFT_OUT = /^(practice.*|univer\.css|manifest\.dev\.xml|README\.md)$/;
+const VERSION = /<Version>([^<]*)<\/Version>/;
+
+function make() {
+  const { version: usual } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
+  const { origin, version, from } = readWishes(process.argv.slice(2), usual);
+  const earlier = existsSync(join(FOLDER, "manifest.xml"))
+    ? VERSION.exec(readFileSync(join(FOLDER, "manifest.xml"), "utf8"))?.[1]
+    : undefined;
+  if (earlier && !isHigher(version, earlier)) {
+    throw new Error(`package/ holds version ${earlier} already. Give a higher --version, or delete package/.`);
+  }
+  const scratch = mkdtempSync(join(tmpdir(), "package-"));
+  try {
+    const built = from ? resolve(from) : build(join(scratch, "built"));
+    const folder = join(scratch, "package");
+    mkdirSync(folder);
+    cpSync(built, folder, { recursive: true, filter: (path) => path === built || !LEFT_OUT.test(basename(path)) });
+    const manifest = adaptManifest(readFileSync(join(ROOT, "manifest.xml"), "utf8"), { origin });
+    writeFileSync(join(folder, "manifest.xml"), manifest.replace(VERSION, `<Version>${version}</Version>`));
+    const functions = readFileSync(join(folder, "functions.json"), "utf8");
+    writeFileSync(join(folder, "functions.json"), functions.replaceAll(PLACEHOLDER_ORIGIN, origin));
+    writeFileSync(join(folder, "install.html"), installGuide({ origin, version }));
+    // The folder of before stays until the new one is whole.
+    rmSync(FOLDER, { recursive: true, force: true });
+    move(folder, FOLDER);
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
+  console.log(`package/ holds version ${version} for ${origin}. Open package/install.html for what to do with it.`);
+}
+
+/** Builds into a folder; the package's own files are adapted to the origin afterwards. */
+function build(folder) {
+  const webpack = createRequire(import.meta.url).resolve("webpack-cli/bin/cli.js");
+  const { status } = spawnSync(process.execPath, [webpack, "--mode", "production", "--output-path", folder], {
+    cwd: ROOT,
+    stdio: ["ignore", "inherit", "inherit"],
+  });
+  if (status !== 0) throw new Error("The build failed, so nothing was packaged.");
+  return folder;
+}
+
+function move(from, to) {
+  try {
+    renameSync(from, to);
+  } catch {
+    // Scratch space and project may lie on different disks.
+    cpSync(from, to, { recursive: true });
+  }
+}
+
+try {
+  make();
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}
