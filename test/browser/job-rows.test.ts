@@ -11,7 +11,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 const LIST: readonly (readonly (string | number)[])[] = [
   ["Beds for the week", "", "", "", "", "", ""],
   ["", "", "", "", "", "", ""],
-  ["Client", "Where", "L m", "Width", "Depth – cm", "Rock (t)", "Size"],
+  ["Client", "Where", "L m", "Width", "Depth – cm", "Rock (tons)", "Size"],
   ["Elm Row 3", "front", 6.096, "4'", 6.35, "", "big"],
   ["Elm Row 3", "back", "20 ft", 4, 6.35, 0.7, "big"],
   ["", "", "", "", "", "", ""],

@@ -62,7 +62,7 @@ const lists: readonly List[] = [
   {
     name: "marks for units, other order, a column for tons",
     rows: [
-      ["Rock", 'D"', "W'", "L'", "Where", "Tons"],
+      ["Rock", 'D"', "W'", "L'", "Where", "Rock (t)"],
       ["river rock", 2.5, 4, 20, "walk"],
       ["River Rock", `2 1/2"`, "48 in", "20 ft", "drive"],
       [],
@@ -79,7 +79,7 @@ const lists: readonly List[] = [
   {
     name: "metric, with tape text among the numbers",
     rows: [
-      ["Site", "L m", "W m", "Depth – cm", "Gravel type", "Waste (%)", "Rock (t)", "Area m²"],
+      ["Site", "L m", "W m", "Depth – cm", "Gravel type", "Waste (%)", "Rock (tons)", "Area m²"],
       ["Fir Lane", 6.096, 1.2192, 6.35, "river rock", 8],
       ["Fir Lane", "20'", "4'", `2.5"`, "river rock", 8],
       ["Fir Lane", "6.096", 1.2192, "63.5 mm", "river rock", 8],
@@ -345,6 +345,7 @@ describe("headings that can be read several ways are asked about, and nothing is
     ["a depth of 65 without a unit", ["Bed", "Length, ft", "Width, ft", "Depth"], ["a", 20, 4, 65], "which unit"],
     ["lengths of 6,000 without a unit", ["Bed", "Length", "Width, ft", "Area"], ["a", 6000, 4, ""], "which unit"],
     ["lengths that are none", ["Bed", "Length", "Width, ft", "Area"], ["a", "long", 4, ""], "no length"],
+    ["tons or tonnes", ["Bed", "Length, m", "Width, m", "Stone (t)"], ["a", 6, 1, ""], "metric tonnes"],
     ["numbers for a kind of stone", ["Bed", "Length, ft", "Width, ft", "Stone"], ["a", 20, 4, 3], "may be"],
   ])("%s", (_, headings, row, why) => {
     const asked = fitOf(listSheet([headings, row])).columns.filter(({ sure }) => sure === "ask");

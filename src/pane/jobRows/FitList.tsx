@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import { columnLetters } from "../../sheets/address";
 import type { Filling } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
@@ -14,11 +15,18 @@ import { type Fitting, useFit } from "./useFit";
 export function FitList() {
   const fitting = useFit();
   const { fit, columns, filling, word, isWorking } = fitting;
+  const readButton = useFocusBack(fit !== undefined);
   return (
     <>
       <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
       <p class="row">
-        <button type="button" class={fit ? "" : "main"} disabled={isWorking} onClick={() => void fitting.read()}>
+        <button
+          type="button"
+          ref={readButton}
+          class={fit ? "" : "main"}
+          disabled={isWorking}
+          onClick={() => void fitting.read()}
+        >
           {fit ? "Read it again" : "Read the list at the selection"}
         </button>
         <button
@@ -61,6 +69,17 @@ export function FitList() {
       </p>
     </>
   );
+}
+
+/** What was pressed goes away with the list that was shown; the focus comes back to where another is read. */
+function useFocusBack(shows: boolean) {
+  const button = useRef<HTMLButtonElement>(null);
+  const showed = useRef(false);
+  useEffect(() => {
+    if (showed.current && !shows) button.current?.focus();
+    showed.current = shows;
+  }, [shows]);
+  return button;
 }
 
 function WriteBar({ fitting }: { readonly fitting: Fitting }) {

@@ -1,5 +1,6 @@
 import { type Claims, claimsOf } from "./claims";
-import { type ColumnFacts, columnFacts, middle } from "./columnFacts";
+import { type ColumnFacts, columnFacts } from "./columnFacts";
+import { doubt, type Reading } from "./doubts";
 import { type HeadingRow, headingAt } from "./headingRows";
 import { readHeading } from "./headingText";
 import { isApart } from "./listRows";
@@ -22,14 +23,6 @@ export interface FittedColumn {
   readonly facts: ColumnFacts;
 }
 
-interface Reading {
-  readonly column: number;
-  readonly heading: string;
-  readonly unit: UnitName | undefined;
-  readonly claims: Claims;
-  readonly facts: ColumnFacts;
-}
-
 /**
  * Proposes what the columns of a list hold. No role is given twice, and no column has two.
  *
@@ -47,7 +40,14 @@ export function fitColumns(
     const text = headingAt(cells, heading, column);
     const facts = columnFacts(cells, column, inside);
     const read = readHeading(text);
-    readings.push({ column, heading: text, unit: read.unit, claims: byData(claimsOf(read), facts), facts });
+    readings.push({
+      column,
+      heading: text,
+      unit: read.unit,
+      saysT: read.saysT,
+      claims: byData(claimsOf(read), facts),
+      facts,
+    });
   }
   const pairs = feetBesideInches(readings);
   return readings.map((reading) => pairs.get(reading.column) ?? fitted(reading, readings));
@@ -73,7 +73,7 @@ function byData(claims: Claims, { numbers, tape, formulas, otherTexts }: ColumnF
 }
 
 function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
-  const { column, heading, claims, facts, unit } = reading;
+  const { column, heading, claims, facts, unit, saysT } = reading;
   const [role, ...more] = claims.roles;
   const base = { column, heading, facts, asks: [] as readonly Role[] };
   if (role === undefined)
@@ -90,7 +90,7 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
   } else if (rivals.length > 0) {
     return ask(`${rivals.length + 1} columns speak of ${roleLabel(role).toLowerCase()}`);
   }
-  const trouble = doubt(reading, role);
+  const trouble = doubt(reading, role, all);
   if (trouble) return ask(trouble);
 
   const taken = unit ?? ownUnit(role);
@@ -100,8 +100,8 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
     ...base,
     role,
     ...(taken && { unit: taken }),
-    sure: claims.strength === "plain" && !assumes ? "sure" : "likely",
-    why: whyWords(claims, role, unit, assumes ? taken : undefined),
+    sure: claims.strength === "plain" && !assumes && !saysT ? "sure" : "likely",
+    why: saysT ? "t is taken for short tons" : whyWords(claims, role, unit, assumes ? taken : undefined),
   };
 }
 
@@ -133,25 +133,6 @@ export function needsUnit(role: Role): boolean {
 function isBetter(one: Reading, other: Reading): boolean {
   if (one.claims.strength !== other.claims.strength) return one.claims.strength === "plain";
   return one.column < other.column;
-}
-
-const DEEPEST_IN = 18;
-const LONGEST_FT = 600;
-
-/** Why a column cannot be what its heading says, without asking; undefined where it can. */
-function doubt({ facts, unit }: Reading, role: Role): string | undefined {
-  const { numbers, tape, formulas, otherTexts } = facts;
-  const isLength = measureOf(role) === "length" && !isResult(role);
-  if (isLength && otherTexts.length > 0 && numbers.length + tape + formulas === 0) {
-    return `holds text such as “${otherTexts[0]!.slice(0, 20)}”, which is no length`;
-  }
-  if (unit !== undefined) return undefined;
-  const typical = middle(numbers);
-  if ((role === "depth" || role === "scrape") && typical > DEEPEST_IN)
-    return `${typical} is deep for inches: which unit?`;
-  if ((role === "length" || role === "width") && typical > LONGEST_FT)
-    return `${typical} is long for feet: which unit?`;
-  return undefined;
 }
 
 /** A pair of columns for one length: "Length ft" and, right beside it, "Length in" with less than a foot in each row. */

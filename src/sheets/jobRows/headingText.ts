@@ -9,6 +9,8 @@ export interface HeadingText {
   readonly unit?: UnitName;
   /** A price or rate per something, which is in no unit of that thing. */
   readonly isPer: boolean;
+  /** It says "t", which may be a short ton or a metric one. */
+  readonly saysT: boolean;
 }
 
 const LONGEST = 80;
@@ -34,7 +36,7 @@ const PER =
  * Reads a heading.
  *
  * @param heading as it stands in the sheet, such as "Length (ft)", "Len. in.", "W'", "Depth – cm" or "Sq ft".
- * @example readHeading("Depth – cm") // { whole: "depth - cm", words: "depth", unit: "cm", isPer: false }
+ * @example readHeading("Depth – cm") // { whole: "depth - cm", words: "depth", unit: "cm", … }
  */
 export function readHeading(heading: string): HeadingText {
   const whole = plainHeading(heading);
@@ -42,8 +44,9 @@ export function readHeading(heading: string): HeadingText {
   const found = / of /.test(whole)
     ? (unitAtFront(whole) ?? unitAtEnd(whole))
     : (unitAtEnd(whole) ?? unitAtFront(whole));
-  if (!found || (isPer && found.unit !== "%")) return { whole, words: tidied(whole), isPer };
-  return { whole, words: tidied(found.rest), unit: found.unit, isPer };
+  if (!found || (isPer && found.unit !== "%")) return { whole, words: tidied(whole), isPer, saysT: false };
+  const saysT = found.unit === "tons" && /(?<![a-z])t(?![a-z])/.test(whole.slice(found.rest.length));
+  return { whole, words: tidied(found.rest), unit: found.unit, isPer, saysT };
 }
 
 interface Found {

@@ -17,7 +17,14 @@ export function proposedResults(fit: ListFit, corrections: Corrections = new Map
     role && isResult(role) ? [{ role, isTyped: isTyped(facts) }] : [],
   );
   const rates = rateKeysOf(fit.cells.sheet.names);
-  const open = there.filter(({ role, isTyped }) => !isTyped && results[role].rates.every((key) => rates.has(key)));
+  // A result that would bring other columns along is offered, and not proposed.
+  const has = new Set(there.map(({ role }) => role));
+  const open = there.filter(
+    ({ role, isTyped }) =>
+      !isTyped &&
+      results[role].rates.every((key) => rates.has(key)) &&
+      results[role].columns.every((one) => has.has(one)),
+  );
   const wanted = open.map(({ role }) => role);
   if (wanted.length > 0) return wanted;
   return USUAL.filter((role) => !there.some((one) => one.role === role));
