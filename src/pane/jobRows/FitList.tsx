@@ -61,12 +61,14 @@ export function FitList() {
             onChange={fitting.setTexts}
           />
           <FillPreview filling={filling} replace={fitting.replace} onReplace={fitting.setReplaces} />
-          <WriteBar fitting={fitting} />
         </>
       )}
-      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
-        {word?.text}
-      </p>
+      <div class={fit ? "insert-bar" : ""}>
+        {fit && <WriteBar fitting={fitting} />}
+        <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
+          {word?.text}
+        </p>
+      </div>
     </>
   );
 }
@@ -86,7 +88,7 @@ function WriteBar({ fitting }: { readonly fitting: Fitting }) {
   const { filling, problems, isWorking } = fitting;
   const count = filling?.changes.length ?? 0;
   return (
-    <p class="insert-bar row">
+    <p class="row">
       <button
         type="button"
         class="main"

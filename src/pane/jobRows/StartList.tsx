@@ -66,43 +66,45 @@ export function StartList() {
         </ul>
       </details>
       {!isReady && <p class="below">Type the first bed's length and width to insert the list.</p>}
-      {inTheWay ? (
-        <InTheWayNotice
-          inTheWay={inTheWay}
-          newSheetName="Beds"
-          onInsert={(place) => void start.write(place)}
-          onCancel={start.cancel}
-        />
-      ) : (
-        <p class="insert-bar row">
-          <button
-            type="button"
-            class="main"
-            disabled={isWorking || !isReady}
-            onClick={() => void start.write({ kind: "selection" })}
-          >
-            Insert at the selected cell
-          </button>
-          <button
-            type="button"
-            disabled={isWorking || !isReady}
-            onClick={() => void start.write({ kind: "new sheet", name: "Beds" })}
-          >
-            On a new sheet
-          </button>
-          <button
-            type="button"
-            disabled={isWorking || !start.canTakeBack}
-            title={start.canTakeBack}
-            onClick={() => void start.takeBack()}
-          >
-            Take back
-          </button>
+      <div class="insert-bar">
+        {inTheWay ? (
+          <InTheWayNotice
+            inTheWay={inTheWay}
+            newSheetName="Beds"
+            onInsert={(place) => void start.write(place)}
+            onCancel={start.cancel}
+          />
+        ) : (
+          <p class="row">
+            <button
+              type="button"
+              class="main"
+              disabled={isWorking || !isReady}
+              onClick={() => void start.write({ kind: "selection" })}
+            >
+              Insert at the selected cell
+            </button>
+            <button
+              type="button"
+              disabled={isWorking || !isReady}
+              onClick={() => void start.write({ kind: "new sheet", name: "Beds" })}
+            >
+              On a new sheet
+            </button>
+            <button
+              type="button"
+              disabled={isWorking || !start.canTakeBack}
+              title={start.canTakeBack}
+              onClick={() => void start.takeBack()}
+            >
+              Take back
+            </button>
+          </p>
+        )}
+        <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
+          {word?.text}
         </p>
-      )}
-      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
-        {word?.text}
-      </p>
+      </div>
     </>
   );
 }

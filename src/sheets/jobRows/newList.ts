@@ -40,18 +40,20 @@ interface InputColumn {
 const inputColumns: readonly InputColumn[] = [
   { role: "job", heading: "Job", width: 18 },
   { role: "bed", heading: "Bed", width: 18 },
-  { role: "length", heading: "Length, ft", width: 11 },
-  { role: "width", heading: "Width, ft", width: 11 },
-  { role: "radius", heading: "Corner radius, ft", width: 16 },
-  { role: "corners", heading: "Rounded corners", width: 16 },
-  { role: "depth", heading: "Depth, in", width: 10 },
+  { role: "length", heading: "Length, ft", width: 13 },
+  { role: "width", heading: "Width, ft", width: 13 },
+  { role: "radius", heading: "Corner radius, ft", width: 20 },
+  { role: "corners", heading: "Rounded corners", width: 19 },
+  { role: "depth", heading: "Depth, in", width: 13 },
   { role: "stone", heading: "Stone", width: 18 },
-  { role: "waste", heading: "Waste", width: 8, format: "share" },
+  { role: "waste", heading: "Waste", width: 10, format: "share" },
 ];
 
 /** What the table is called where the host has tables; a number is added where the name is taken. */
 const TABLE_NAME = "Bed_list";
 const NARROWEST = 8;
+/** Bold letters are wider than a column counts them, and a table puts a button beside them. */
+const HEADING_ROOM = 5;
 
 /** Which results a new list gets: those asked for, with those that they rest on, and why others are left out. */
 export function newListResults(wish: NewListWish) {
@@ -72,9 +74,19 @@ export function newList(wish: NewListWish, at: Anchor): Plan {
     const { format } = results[role];
     return { content: resultFormula(setting, role, at.row + 1), format, look: "result" };
   });
-  const widths = columns.map((role) => Math.max(NARROWEST, inputOf(role)?.width ?? headingOf(role).length + 2));
+  const widths = columns.map((role) =>
+    Math.max(NARROWEST, inputOf(role)?.width ?? headingOf(role).length + HEADING_ROOM),
+  );
   const plan = compose("list of beds", [{ look: "section", cells: headings }, { cells: first }], widths, at);
-  return { ...plan, table: { name: TABLE_NAME, area: { row: 0, column: 0, rows: 2, columns: columns.length } } };
+  // Names read from the left, on the same ground as what is typed beside them.
+  const names = columns.flatMap((role, column) =>
+    isName(role) ? [{ area: { row: 1, column, rows: 1, columns: 1 }, look: "textHeading" as const }] : [],
+  );
+  return {
+    ...plan,
+    looks: [...plan.looks, ...names],
+    table: { name: TABLE_NAME, area: { row: 0, column: 0, rows: 2, columns: columns.length } },
+  };
 }
 
 function settingOf(
