@@ -4,7 +4,7 @@ import { layFabric } from "../layout/layFabric";
 import type { FabricLayout } from "../layout/layout";
 import { type FabricOptions, fabricRulesOf } from "../layout/options";
 import { type Outline, ringLength } from "../layout/outline";
-import { outlineOf } from "../layout/outlineOf";
+import { borderlessOutlineOf } from "../layout/outlineOf";
 import { coordinate, feet, inches, inchesOrZero } from "./read";
 import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
 
@@ -50,7 +50,7 @@ export function laid(bed: Bed, options: FabricOptions): Laid {
   const key = JSON.stringify([bed, options]);
   const known = recent.get(key);
   if (known) return known;
-  const outline = outlineOf(bed);
+  const outline = borderlessOutlineOf(bed);
   const answer = { outline, areaSqFt: areaInPlan(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
   if (recent.size >= MOST_RECENT) recent.delete(recent.keys().next().value!);
   recent.set(key, answer);

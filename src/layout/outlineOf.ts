@@ -13,19 +13,31 @@ import type { Run } from "./runs";
 import { widthsRuns } from "./widthsRuns";
 
 /**
- * The outline in plan of a bed, however it was measured.
+ * The outline in plan of a bed, however it was measured, with the sides marked that get border.
  *
  * @throws Problem where the measurements make no bed: it names the side, the width or the place.
  * @example outlineOf({ kind: "rectangle", lengthFt: 18.5, widthFt: 5 }).ring.points.length // 4
  */
 export function outlineOf(bed: Bed): Outline {
-  refuseEndless(bed);
-  const outline = { ring: ringOf(withBorder(bed, runsOf(bed)), 1), cutOuts: cutOutsOf(bed) };
+  return outlineThrough(withBorder(bed, runsOf(bed)), bed);
+}
+
+/**
+ * The same outline without a mark for border: enough for fabric and pins. The worksheet functions take it, whose file
+ * is small because it holds nothing of border.
+ */
+export function borderlessOutlineOf(bed: Bed): Outline {
+  return outlineThrough(runsOf(bed), bed);
+}
+
+function outlineThrough(runs: readonly Run[], bed: Bed): Outline {
+  const outline = { ring: ringOf(runs, 1), cutOuts: cutOutsOf(bed) };
   checkCutOuts(outline);
   return outline;
 }
 
 function runsOf(bed: Bed): Run[] {
+  refuseEndless(bed);
   switch (bed.kind) {
     case "rectangle":
       return rectangleRuns(bed);
