@@ -53,6 +53,15 @@ function compare(id: keyof typeof BARE): Compared {
   return { id, ours, bare: theirs };
 }
 
+/** Arithmetic quicker than this share of the loop is too little to be told from it. */
+const LEAST_NET = 0.2;
+
+/** What the loop and a call of nothing take by themselves, so that they flatter nobody. */
+function loopOf(rows: readonly (readonly number[])[]): number {
+  const nothing: Called = (first) => first!;
+  return Math.min(...Array.from({ length: ROUNDS }, () => timeOf(nothing, rows)));
+}
+
 const short = (value: number) => Number(value.toPrecision(3));
 
 /** A call with plain numbers against the same arithmetic written bare; and a million lengths read from tape text. */
@@ -69,11 +78,16 @@ export async function bench(): Promise<{ title: string; rows: Record<string, str
   const ratios = found.map(({ ours, bare }) => ours / bare);
   const over = found.filter((_, place) => ratios[place]! > MOST).map(({ id }) => id);
   const nanoseconds = (ms: number) => short((ms * 1e6) / CALLS);
+  const loop = loopOf(inputsOf("STONE_YARDS", ROWS).map(padded));
+  const net = found.map(({ ours, bare }) =>
+    bare - loop > LEAST_NET * loop ? (ours - loop) / (bare - loop) : undefined,
+  );
   const rows = found.map(({ id, ours, bare }, place) => ({
     function: id,
     "ns a call": nanoseconds(ours),
     "bare, ns": nanoseconds(bare),
     "ours ÷ bare": short(ratios[place]!),
+    "without the loop": net[place] === undefined ? "" : short(net[place]),
   }));
   const summary = {
     "median, ours ÷ bare": short(median(ratios)),
@@ -81,6 +95,8 @@ export async function bench(): Promise<{ title: string; rows: Record<string, str
     highest: short(Math.max(...ratios)),
     "may be ": MOST,
     "over it": over.join(", ") || "none",
+    "median without the loop": short(median(net.filter((ratio) => ratio !== undefined))),
+    "loop, ns": nanoseconds(loop),
   };
   return [
     { title: "A function call with plain numbers, and the same arithmetic written bare", rows },
