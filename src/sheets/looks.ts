@@ -35,9 +35,12 @@ export const looks: Readonly<Record<LookName, Look>> = {
   wrapped: { color: "#1B1B1B", wrap: true },
   topNumber: { color: "#1B1B1B", align: "Right", top: true },
   topTotal: { color: "#1B1B1B", align: "Right", bold: true, top: true },
+  /** A unit behind a number, or a label, beside text that breaks into lines. */
+  topUnit: { color: "#1B1B1B", align: "Left", indent: 1, top: true },
+  topLabel: { color: "#1B1B1B", top: true },
   /** A line to write on. */
   blankToFill: { ruleBelow: "#5A635E" },
-  checkBox: { color: "#1B1B1B", align: "Right", size: 13 },
+  checkBox: { color: "#1B1B1B", align: "Right", size: 13, top: true },
   warning: { color: "#8A2B00", bold: true },
 };
 

@@ -19,6 +19,8 @@ export type LookName =
   | "wrapped"
   | "topNumber"
   | "topTotal"
+  | "topUnit"
+  | "topLabel"
   | "blankToFill"
   | "checkBox"
   | "caution";

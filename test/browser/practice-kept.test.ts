@@ -27,17 +27,15 @@ test("names, tables and pages survive a reload, and formulas follow the names", 
       table.name = "Kept_list";
       sheet.pageLayout.orientation = "Landscape";
       sheet.horizontalPageBreaks.add("A3");
-      sheet
-        .getRange("A2:C2")
-        .setCellProperties([
-          [
-            {
-              format: { borders: { bottom: { style: "Continuous", color: "#24413A" } }, font: { underline: "Single" } },
-            },
-            {},
-            {},
-          ],
-        ]);
+      sheet.getRange("A2:C2").setCellProperties([
+        [
+          {
+            format: { borders: { bottom: { style: "Continuous", color: "#24413A" } }, font: { underline: "Single" } },
+          },
+          {},
+          {},
+        ],
+      ]);
       sheet.activate();
       const read = sheet.getRange("C2:C3").load("values");
       await context.sync();

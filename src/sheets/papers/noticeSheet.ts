@@ -44,7 +44,7 @@ export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan 
     titleLine(`Dig notice${job ? `: ${job}` : ""}`),
     {
       cells: [
-        textCell("First", "label"),
+        textCell("First", "topLabel"),
         textCell("Call 811 before any digging. The ticket and the law of the place rule over this count.", "wrapped"),
       ],
     },

@@ -36,5 +36,7 @@ export function headingLine(text: string, ...columns: readonly string[]): DraftR
 
 /** A fact beside its label; a fact that is not known yet leaves a blank to write in. */
 export function factLine(label: string, fact: string): DraftRow {
-  return { cells: [textCell(label, "label"), fact ? textCell(fact, "wrapped") : { content: "", look: "blankToFill" }] };
+  return {
+    cells: [textCell(label, "topLabel"), fact ? textCell(fact, "wrapped") : { content: "", look: "blankToFill" }],
+  };
 }
