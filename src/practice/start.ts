@@ -11,7 +11,7 @@ import { keepWork } from "./keep/keepWork";
 import { offerFiles } from "./screen/files";
 import { handOver } from "./screen/handOver";
 import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
-import { sayOpened } from "./screen/opened";
+import { nameFile, sayOpened } from "./screen/opened";
 import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
@@ -79,6 +79,7 @@ export async function start(namespace: string, associations: Associations, note:
   });
   showReasons(grid);
   note.done();
+  if (kept) nameFile(page.open.workbook.getName());
   await sayOpened(newsShelf, grid);
   return new HostSession(grid, namespace, handOver);
 }

@@ -5,7 +5,7 @@ import type { OpenedBook } from "./open/openBook";
 import { counted } from "./words";
 
 /** What is kept over the reload that opening a file takes. */
-export interface OpenedNews extends Pick<OpenedBook, "sheets" | "cells" | "formulas" | "shown"> {
+export interface OpenedNews extends Pick<OpenedBook, "sheets" | "front" | "cells" | "formulas" | "shown"> {
   readonly fileName: string;
 }
 

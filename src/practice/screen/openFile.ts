@@ -25,8 +25,8 @@ export async function openFile(file: File, openings: Openings): Promise<void> {
     const opened = await read(file, openings);
     sayInBar("");
     if (!(await agreed(file, opened, openings.save))) return;
-    const { sheets, cells, formulas, shown } = opened;
-    await openings.replace(opened.book, { fileName: file.name, sheets, cells, formulas, shown });
+    const { sheets, front, cells, formulas, shown } = opened;
+    await openings.replace(opened.book, { fileName: file.name, sheets, front, cells, formulas, shown });
   } catch (cause) {
     sayInBar("");
     sayInFront({ title: `“${file.name}” cannot be opened`, text: reasonOf(cause) });

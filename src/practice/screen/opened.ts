@@ -1,6 +1,8 @@
 import { type OpenedNews, openedWords } from "../files/afterOpening";
+import { plainName } from "../files/save/fileName";
 import type { GridPort } from "../grid/port";
 import type { Shelf } from "../keep/database";
+import { element } from "./element";
 import { sayInBar, sayInFront } from "./say";
 
 /** Says once, after a file has been opened, what came of it. */
@@ -8,7 +10,14 @@ export async function sayOpened(shelf: Shelf<OpenedNews>, grid: GridPort): Promi
   const news = await shelf.get().catch(() => undefined);
   if (!news) return;
   await shelf.clear();
+  grid.sheets.activate(news.front);
   const words = openedWords(news, grid.cells, grid.sheets.list());
   if (words.lines.length > 0) sayInFront(words);
   else sayInBar([words.title, words.text].join(" ").trim());
+}
+
+/** Says which file the workbook came from, where it is not the invented office any more. */
+export function nameFile(name: string): void {
+  if (name === plainName) return;
+  element("practice-about").textContent = `“${name}”. Your work stays in this browser; the file is left as it was.`;
 }

@@ -1,4 +1,4 @@
-import { parseA1Range, stringifyA1Ref } from "@borgar/fx";
+import { parseA1Range, parseA1Ref, stringifyA1Ref } from "@borgar/fx";
 import type { Rectangle } from "../../grid/a1";
 
 /** A cell or a range as a file names it, without a sheet: `B2`, `$A$1:C4`; undefined for anything else. */
@@ -20,4 +20,14 @@ export function addressOf({ row, column, rowCount, columnCount }: Rectangle, fix
   const [bottom, right] = [row + rowCount - 1, column + columnCount - 1];
   const signs = { $top: fixed, $left: fixed, $bottom: fixed, $right: fixed };
   return stringifyA1Ref({ range: { top: row, left: column, bottom, right, ...signs } });
+}
+
+/** A reference with dollar signs before all its parts; any other text as it is. */
+export function fixedRange(reference: string): string {
+  const parsed = parseA1Ref(reference);
+  if (!parsed || !("range" in parsed) || !parsed.range) return reference;
+  return stringifyA1Ref({
+    ...parsed,
+    range: { ...parsed.range, $top: true, $left: true, $bottom: true, $right: true },
+  });
 }

@@ -6,10 +6,15 @@ import { lookFrom } from "../../grid/styles";
 import { bordersToFile } from "./borderLines";
 import { plainFont } from "./plainFont";
 
-/** A file's style for one of the grid. */
-export function styleToFile(library: GridLibrary, style: IStyleData): Partial<Style> {
+/**
+ * A file's style for one of the grid.
+ *
+ * @param isText whether the cell shows text, which programs indent only where it is told to stand at the left.
+ */
+export function styleToFile(library: GridLibrary, style: IStyleData, isText: boolean): Partial<Style> {
   const look = lookFrom(library, style);
-  const alignment = alignmentOf(look);
+  const stands = isText && look.indent > 0 && look.horizontal === "General";
+  const alignment = alignmentOf(stands ? { ...look, horizontal: "Left" } : look);
   const borders = style.bd ? bordersToFile(style.bd, argb) : {};
   return {
     numFmt: look.numberFormat,
@@ -38,7 +43,7 @@ function alignmentOf({ horizontal, vertical, wrap, indent }: CellLook): Partial<
     ...(horizontal !== "General" && { horizontal: across[horizontal] }),
     ...(vertical !== "Bottom" && { vertical: down[vertical] }),
     ...(wrap && { wrapText: true }),
-    ...(indent > 0 && { indent, ...(horizontal === "General" && { horizontal: "left" as const }) }),
+    ...(indent > 0 && { indent }),
   };
 }
 

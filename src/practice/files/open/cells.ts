@@ -42,10 +42,12 @@ export interface CellsReading {
 /** Days between the first days of the two calendars of spreadsheets: 1904-01-01 less 1899-12-31, with a day that never was. */
 const daysTo1904 = 1462;
 
-const refusals: Readonly<Record<Unreadable, string>> = {
-  outside: "that reads another workbook or program",
-  table: "that refers to a table which is not in the file",
-  unreadable: "that cannot be read here",
+const refusals: Readonly<Record<Unreadable, (count: number) => string>> = {
+  outside: (count) =>
+    counted(count, "formula that reads another workbook or program", "formulas that read another workbook or program"),
+  table: (count) =>
+    counted(count, "formula with a table that is not in the file", "formulas with a table that is not in the file"),
+  unreadable: (count) => counted(count, "formula that cannot be read here", "formulas that cannot be read here"),
 };
 
 /** The cells of one sheet, as the grid keeps them. */
@@ -135,9 +137,7 @@ class CellReader {
   }
 
   private keptAsValue(why: Unreadable): ICellData {
-    this.opening.findings.place(why, this.where, (count) => {
-      return `${counted(count, "formula")} ${refusals[why]}, kept as the value last shown`;
-    });
+    this.opening.findings.place(why, this.where, (count) => `${refusals[why](count)}, kept as the value last shown`);
     return this.constant(this.model.result);
   }
 

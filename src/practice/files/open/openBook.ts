@@ -28,6 +28,8 @@ export type GridBook = Pick<IWorkbookData, "id" | "name" | "sheetOrder" | "style
 export interface OpenedBook {
   readonly book: GridBook;
   readonly sheets: number;
+  /** The id of the sheet that is in front. */
+  readonly front: string;
   readonly cells: number;
   readonly formulas: number;
   /** What does not come along, a line each. */
@@ -46,6 +48,19 @@ export interface OpenedBook {
  * @throws FileTrouble in words where the file cannot be opened: it is no workbook, locked, damaged or too large.
  */
 export async function openBook(
+  library: GridLibrary,
+  bytes: Uint8Array<ArrayBuffer>,
+  name: string,
+  functions: FunctionNames,
+): Promise<OpenedBook> {
+  try {
+    return await read(library, bytes, name, functions);
+  } catch (cause) {
+    throw cause instanceof FileTrouble ? cause : damaged("what is in it does not hold together");
+  }
+}
+
+async function read(
   library: GridLibrary,
   bytes: Uint8Array<ArrayBuffer>,
   name: string,
@@ -86,6 +101,12 @@ export async function openBook(
       custom: { tables: tablesOf(opening), settings: await readSettings(book.zip) },
     },
     sheets: book.sheets.length,
+    front: sheetId(
+      Math.max(
+        0,
+        book.sheets.findIndex((sheet) => sheet === book.sheetAt[book.front]),
+      ),
+    ),
     cells: reading.cells,
     formulas: reading.formulas,
     lost: findings.lines(),
@@ -117,17 +138,13 @@ async function cellModels(book: BookParts, styles: MarkedStyles): Promise<[FileC
   const { default: library } = await import(/* webpackChunkName: "exceljs" */ "exceljs");
   const file = await paredFile(book, styles);
   const workbook = new library.Workbook();
-  try {
-    await workbook.xlsx.load(file.buffer);
-    // Its published types leave the rows of a sheet's model out.
-    const models = workbook.worksheets.map((sheet) => {
-      const { rows } = sheet.model as unknown as { rows: { cells: FileCellModel[] }[] };
-      return rows.flatMap(({ cells }) => cells);
-    });
-    return [models.slice(0, -1), models.at(-1) ?? []];
-  } catch (cause) {
-    throw cause instanceof FileTrouble ? cause : damaged("its cells cannot be read");
-  }
+  await workbook.xlsx.load(file.buffer);
+  // Its published types leave the rows of a sheet's model out.
+  const models = workbook.worksheets.map((sheet) => {
+    const { rows } = sheet.model as unknown as { rows: { cells: FileCellModel[] }[] };
+    return rows.flatMap(({ cells }) => cells);
+  });
+  return [models.slice(0, -1), models.at(-1) ?? []];
 }
 
 function bySheet(parts: readonly object[]): string {

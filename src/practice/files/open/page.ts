@@ -2,8 +2,11 @@ import type { PageSetup, PageTextPlace, PageZoom } from "../../grid/port";
 import { rectangleOf } from "../formula/cellPlace";
 import type { BookParts, SheetPart } from "../package/bookParts";
 import { isTrue } from "../package/bookParts";
-import { elements, firstElement, unescaped } from "../package/xml";
+import { elements, firstElement, numberIn, unescaped } from "../package/xml";
 import { papers, pointsPerInch, textParts, textPlaces } from "../pageWords";
+
+/** In inches; a larger one is no margin. */
+const widestMargin = 49;
 
 /** How a sheet of a file is printed; undefined where the file says nothing of it. */
 export function readPage(book: BookParts, sheet: SheetPart, sheetId: string): PageSetup | undefined {
@@ -19,11 +22,12 @@ export function readPage(book: BookParts, sheet: SheetPart, sheetId: string): Pa
   const [printArea] = areasOf(named("_xlnm.Print_Area"));
   const titles = /\$(\d+):\$(\d+)/.exec(named("_xlnm.Print_Titles"));
   if (!setup && !margins && !texts && breaks.length === 0 && !printArea && !titles) return undefined;
-  const points = (side: string, inches: number) => Number(margins?.[side] ?? inches) * pointsPerInch;
+  const points = (side: string, inches: number) =>
+    Math.round(numberIn(margins?.[side], inches, 0, widestMargin) * pointsPerInch * 1e4) / 1e4;
   const first = Number(titles?.[1] ?? 1);
   return {
     orientation: setup?.orientation === "landscape" ? "Landscape" : "Portrait",
-    paperSize: papers[Number(setup?.paperSize ?? 1)] ?? "Letter",
+    paperSize: papers[numberIn(setup?.paperSize, 1, 1, 118)] ?? "Letter",
     zoom: zoomOf(xml, setup ?? {}),
     margins: {
       top: points("top", 0.75),
@@ -37,7 +41,7 @@ export function readPage(book: BookParts, sheet: SheetPart, sheetId: string): Pa
     ...(printArea && { printArea: { sheetId, ...printArea } }),
     ...(titles && { titleRows: { row: first - 1, rowCount: Number(titles[2]) - first + 1 } }),
     // A file names the last row before a break.
-    breaksAbove: breaks.map(({ attributes }) => Number(attributes.id)).filter((row) => row > 0),
+    breaksAbove: breaks.map(({ attributes }) => numberIn(attributes.id, 0, 0, 1_048_576)).filter((row) => row > 0),
   };
 }
 
@@ -46,8 +50,9 @@ function areasOf(text: string) {
 }
 
 function zoomOf(xml: string, setup: Readonly<Record<string, string>>): PageZoom {
-  if (!isTrue(firstElement(xml, "pageSetUpPr")?.attributes.fitToPage)) return { scale: Number(setup.scale ?? 100) };
-  const [wide, tall] = [Number(setup.fitToWidth ?? 1), Number(setup.fitToHeight ?? 1)];
+  if (!isTrue(firstElement(xml, "pageSetUpPr")?.attributes.fitToPage))
+    return { scale: numberIn(setup.scale, 100, 10, 400) };
+  const [wide, tall] = [numberIn(setup.fitToWidth, 1, 0, 32_767), numberIn(setup.fitToHeight, 1, 0, 32_767)];
   return { ...(wide > 0 && { horizontalFitToPages: wide }), ...(tall > 0 && { verticalFitToPages: tall }) };
 }
 

@@ -1,7 +1,7 @@
 import { mostPictures } from "../limits";
 import type { SheetPart } from "../package/bookParts";
 import { relationshipsOf } from "../package/relationships";
-import { countOf, type Element, elements, firstElement, readXml } from "../package/xml";
+import { countOf, type Element, elements, firstElement, numberIn, readXml } from "../package/xml";
 import type { ZipFile } from "../zip/readZip";
 import type { Findings } from "./findings";
 import type { Measures } from "./measures";
@@ -29,6 +29,9 @@ export interface Corner {
 
 /** Files measure drawings in these: 914,400 to the inch, of which a pixel is a 96th. ECMA-376 20.1.2.1. */
 export const emusPerPixel = 9525;
+
+/** A kilometer and more; nothing lies further out. */
+const mostEmus = 1e12;
 
 const kinds: Readonly<Record<string, string>> = { png: "png", jpg: "jpeg", jpeg: "jpeg", gif: "gif", bmp: "bmp" };
 
@@ -102,12 +105,12 @@ function placeOf(anchor: string, measures: Measures): Omit<FilePicture, "name" |
 
 function cornerOf(element: Element | undefined): Corner | undefined {
   if (!element) return undefined;
-  const number = (name: string) => Number(firstElement(element.inner, name)?.inner ?? 0);
+  const inner = (name: string) => firstElement(element.inner, name)?.inner;
   return {
-    row: number("row"),
-    rowOffset: pixels(number("rowOff")),
-    column: number("col"),
-    columnOffset: pixels(number("colOff")),
+    row: numberIn(inner("row"), 0, 0, furthestRow),
+    rowOffset: pixels(inner("rowOff")),
+    column: numberIn(inner("col"), 0, 0, furthest - 1),
+    columnOffset: pixels(inner("colOff")),
   };
 }
 
@@ -118,12 +121,13 @@ function cornerAt(left: number, top: number, across: Sizes, down: Sizes): Corner
 
 type Sizes = (index: number) => number;
 
-/** Rows and columns further out hold no picture. */
+/** Columns further out there are none, and rows further down have never been seen to hold a picture. */
 const furthest = 16_384;
+const furthestRow = 100_000;
 
 function cellAt(distance: number, sizeOf: Sizes): { index: number; offset: number } {
   let [index, offset] = [0, Math.max(0, distance)];
-  while (index < furthest && offset >= sizeOf(index)) {
+  while (index < furthestRow && offset >= sizeOf(index)) {
     offset -= sizeOf(index);
     index += 1;
   }
@@ -132,10 +136,10 @@ function cellAt(distance: number, sizeOf: Sizes): { index: number; offset: numbe
 
 function distanceTo(index: number, sizeOf: Sizes): number {
   let sum = 0;
-  for (let before = 0; before < Math.min(index, 1_048_576); before += 1) sum += sizeOf(before);
+  for (let before = 0; before < index; before += 1) sum += sizeOf(before);
   return sum;
 }
 
-function pixels(emus: string | number | undefined): number {
-  return Number(emus ?? 0) / emusPerPixel;
+function pixels(emus: string | undefined): number {
+  return numberIn(emus, 0, 0, mostEmus) / emusPerPixel;
 }

@@ -1,6 +1,6 @@
 import type { IRange } from "@univerjs/core";
 import { toRange } from "../../grid/geometry";
-import { addressOf, rectanglesOf } from "../formula/cellPlace";
+import { addressOf, fixedRange, rectanglesOf } from "../formula/cellPlace";
 import { fromFile } from "../formula/fromFile";
 import type { SheetPart } from "../package/bookParts";
 import { type Element, elements, firstElement, unescaped } from "../package/xml";
@@ -146,7 +146,7 @@ function sourceOf(opening: Opening, sheet: SheetPart, source: string, first: IRa
         .map((word) => word.trim()),
     );
   const read = fromFile(source, { sheetName: sheet.name, row: first.startRow, column: first.startColumn }, opening);
-  return "refused" in read ? undefined : read.formula;
+  return "refused" in read ? undefined : `=${fixedRange(read.formula.slice(1))}`;
 }
 
 function rangesOf(list: string): IRange[] {

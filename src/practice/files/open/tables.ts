@@ -1,7 +1,7 @@
 import { rectangleOf } from "../formula/cellPlace";
 import type { FileTable } from "../formula/tables";
 import type { BookParts } from "../package/bookParts";
-import { elements, firstElement, readXml } from "../package/xml";
+import { elements, firstElement, numberIn, readXml } from "../package/xml";
 
 /** The tables of a file. */
 export async function readTables({ zip, sheets }: BookParts): Promise<FileTable[]> {
@@ -29,8 +29,8 @@ function tableOf(xml: string, sheetName: string): FileTable | undefined {
       // A line break in a heading is written so in a file.
       return (attributes.name ?? "").replaceAll("_x000a_", "\n");
     }),
-    headingRows: Number(headerRowCount),
-    totalRows: Number(totalsRowCount),
+    headingRows: numberIn(headerRowCount, 1, 0, 1),
+    totalRows: numberIn(totalsRowCount, 0, 0, 1),
     style: firstElement(table.inner, "tableStyleInfo")?.attributes.name ?? "",
   };
 }

@@ -37,5 +37,5 @@ export function writeMeasures({ grid, kept }: Saving, data: Partial<IWorksheetDa
 
 function styleOf(library: GridLibrary, styles: Saving["kept"]["styles"], style: object | string) {
   const found = typeof style === "string" ? styles[style] : style;
-  return styleToFile(library, found ?? {});
+  return styleToFile(library, found ?? {}, false);
 }

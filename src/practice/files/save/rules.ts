@@ -1,7 +1,7 @@
 import type { IRange } from "@univerjs/core";
 import type { ConditionalFormattingRule, Fill, Style, Worksheet } from "exceljs";
 import { fromRange } from "../../grid/geometry";
-import { addressOf } from "../formula/cellPlace";
+import { addressOf, fixedRange } from "../formula/cellPlace";
 import { toFile } from "../formula/toFile";
 import { argb } from "../look/toFile";
 import { escaped } from "../package/xml";
@@ -92,7 +92,8 @@ export function listsXml(saving: Saving, id: string): string {
 }
 
 function sourceOf({ grid, functions }: Saving, formula: string): string | undefined {
-  if (formula.startsWith("=")) return toFile(formula, functions);
+  // The grid names itself before the sheet, and means the same cells wherever the list is opened.
+  if (formula.startsWith("=")) return fixedRange(toFile(formula.replace(/\[[^\]]*\]/, ""), functions));
   const words = grid.library.sheets.deserializeListOptions(formula);
   const text = words.join(",");
   const fits = text.length <= longestList && words.every((word) => !word.includes(","));

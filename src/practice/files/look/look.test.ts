@@ -1,0 +1,94 @@
+import { createRequire } from "node:module";
+import { describe, expect, test } from "vitest";
+import type { GridLibrary } from "../../grid/library";
+import { colorReader } from "./colors";
+import { markStyles, showsDate, styleNumber } from "./formats";
+import { styleFromFile } from "./fromFile";
+import { styleToFile } from "./toFile";
+
+const require = createRequire(import.meta.url);
+const core = require("@univerjs/core") as GridLibrary["core"];
+const sheets = require("@univerjs/preset-sheets-node-core") as GridLibrary["sheets"] & GridLibrary["drawing"];
+const library: GridLibrary = { core, drawing: sheets, sheets };
+
+describe("the color of a file", () => {
+  const scheme = `<a:theme><a:clrScheme name="x"><a:dk1><a:sysClr val="windowText" lastClr="000000"/></a:dk1>
+    <a:lt1><a:srgbClr val="FFFFFF"/></a:lt1><a:accent1><a:srgbClr val="4F81BD"/></a:accent1></a:clrScheme></a:theme>`;
+  const colorOf = colorReader(scheme);
+
+  test.each([
+    ["written out", { argb: "FF12ab34" }, "#12AB34"],
+    ["of the theme, whose first two are light and dark", { theme: 0 }, "#FFFFFF"],
+    ["of the theme, dark", { theme: 1 }, "#000000"],
+    ["of the theme, an accent", { theme: 4 }, "#4F81BD"],
+    // Shades of that accent as spreadsheet programs show them, from memory; a part may be off by one.
+    ["made lighter", { theme: 4, tint: 0.5999938962981048 }, "#B8CCE4"],
+    ["made darker", { theme: 4, tint: -0.249977111117893 }, "#366092"],
+    ["white made darker", { theme: 0, tint: -0.5 }, "#808080"],
+    ["by number", { indexed: 10 }, "#FF0000"],
+  ])("%s", (_, color, html) => {
+    const parts = (text: string) => [1, 3, 5].map((at) => Number.parseInt(text.slice(at, at + 2), 16));
+    const [got, wanted] = [parts(colorOf(color) ?? ""), parts(html)];
+    for (const place of [0, 1, 2]) expect(Math.abs((got[place] ?? -9) - (wanted[place] ?? 0))).toBeLessThanOrEqual(1);
+  });
+
+  test("that the program chooses is none", () => {
+    expect([colorOf(undefined), colorOf({}), colorOf({ indexed: 64 })]).toEqual([undefined, undefined, undefined]);
+  });
+});
+
+test("styles are numbered in the place of their formats, and the formats are told apart from them", () => {
+  const { formats, xml } = markStyles(
+    '<styleSheet xmlns="x"><numFmts count="1"><numFmt numFmtId="164" formatCode="0.0&quot; ft&quot;"/></numFmts>' +
+      '<cellXfs count="3"><xf numFmtId="0" fontId="0"/><xf numFmtId="164" applyNumberFormat="1"><alignment/></xf>' +
+      '<xf numFmtId="14"/></cellXfs></styleSheet>',
+  );
+  expect(formats).toEqual(["General", '0.0" ft"', "m/d/yyyy"]);
+  expect(xml).toContain('<xf numFmtId="165"><alignment/></xf>');
+  expect(xml).toContain('<numFmt numFmtId="165" formatCode="&quot;1&quot;"/>');
+  expect(xml).not.toContain("applyNumberFormat");
+  expect([styleNumber('"17"'), styleNumber("0.00"), styleNumber(undefined)]).toEqual([17, 0, 0]);
+});
+
+test.each([
+  ["m/d/yyyy", true],
+  ["[h]:mm", true],
+  ["[Red]0.00", false],
+  ['0.0" days"', false],
+  ["General", false],
+  ["[$-409]d-mmm-yy;@", true],
+  ["_(* #,##0.00_)", false],
+])("the format %s shows a date: %s", (format, shows) => {
+  expect(showsDate(format)).toBe(shows);
+});
+
+test("a look goes into a file and comes back", () => {
+  const style = {
+    bg: { rgb: "#112233" },
+    cl: { rgb: "#AABBCC" },
+    ff: "Georgia",
+    fs: 14,
+    bl: 1 as const,
+    it: 1 as const,
+    ul: { s: 1 as const },
+    st: { s: 1 as const },
+    tb: 3 as const,
+    ht: 3 as const,
+    vt: 2 as const,
+    n: { pattern: "#,##0.00" },
+    bd: { t: { s: 7 as const, cl: { rgb: "#445566" } }, bl_tr: { s: 13 as const, cl: { rgb: "#000000" } } },
+  };
+  const file = styleToFile(library, style, false);
+  expect(styleFromFile(library, file, file.numFmt ?? "", colorReader(""))).toEqual(style);
+});
+
+test("a cell that nobody dressed comes back as such", () => {
+  const file = styleToFile(library, {}, false);
+  expect(styleFromFile(library, file, file.numFmt ?? "", colorReader(""))).toEqual({});
+});
+
+test("text that is indented stands at the left in a file, and a number where it stood", () => {
+  const style = { pd: { l: 11 } };
+  expect(styleToFile(library, style, true).alignment).toEqual({ horizontal: "left", indent: 1 });
+  expect(styleToFile(library, style, false).alignment).toEqual({ indent: 1 });
+});

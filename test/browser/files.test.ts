@@ -1,0 +1,167 @@
+import { readFileSync } from "node:fs";
+import ExcelJS from "exceljs";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
+
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser, { acceptDownloads: true });
+  page = practice.page;
+});
+afterAll(() => browser.close());
+
+const note = () => page.locator("#practice-note");
+const asking = () => page.locator("#practice-open-ask");
+const said = () => page.locator("#practice-said");
+const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
+
+async function choose(name: string, bytes: Uint8Array): Promise<void> {
+  const choosing = page.waitForEvent("filechooser");
+  await press("Open .xlsx…");
+  await (await choosing).setFiles({ name, mimeType: XLSX, buffer: Buffer.from(bytes) });
+}
+
+async function saved(button: string): Promise<{ name: string; bytes: Uint8Array; book: ExcelJS.Workbook }> {
+  const downloading = page.waitForEvent("download");
+  await press(button);
+  const download = await downloading;
+  const bytes = new Uint8Array(readFileSync(await download.path()));
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.load(bytes.slice().buffer);
+  return { name: download.suggestedFilename(), bytes, book };
+}
+
+function read(sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const range = context.workbook.worksheets.getItem(name!).getRange(at);
+        range.load("values,formulas");
+        await context.sync();
+        return { values: range.values, formulas: range.formulas };
+      }),
+    [sheet, address],
+  );
+}
+
+/** A workbook of an invented office, with two things that the practice workbook does not keep. */
+async function spring(): Promise<Uint8Array> {
+  const book = new ExcelJS.Workbook();
+  const sheet = book.addWorksheet("Spring jobs");
+  sheet.addRow(["Bed", "Length", "Width", "Area", "Tons"]);
+  sheet.getRow(1).font = { bold: true, color: { argb: "FFFFFFFF" } };
+  for (const cell of ["A1", "B1", "C1", "D1", "E1"])
+    sheet.getCell(cell).fill = { type: "pattern", pattern: "solid", fgColor: { argb: "FF24413A" } };
+  sheet.addRow(["Lark walk", 18, 6]);
+  // 108 sq ft 3 in deep is a cubic yard: 1.35 short tons of stone at 2,700 lb.
+  sheet.getCell("D2").value = { formula: "B2*C2", result: 108 };
+  sheet.getCell("E2").value = { formula: "_xldudf_BED_STONE_TONS(D2,3,1.35)", result: 1.35 };
+  sheet.getCell("A3").value = { text: "the plan", hyperlink: "https://plans.example" };
+  sheet.getCell("A4").note = "ask again";
+  sheet.getCell("E2").numFmt = "0.00";
+  sheet.getCell("A6").value = { formula: "_xldudf_BED_FABRIC_CUTS(20,20,6,100,6)", result: "Strip" };
+  sheet.getColumn(1).width = 24;
+  sheet.addImage(book.addImage({ base64: DOT, extension: "png" }), "G2:I6");
+  book.definedNames.add("'Spring jobs'!$B$2", "Bed_length");
+  return new Uint8Array(await book.xlsx.writeBuffer());
+}
+
+test("the practice workbook is saved as a new file, with the results of its formulas", async () => {
+  const formulas = (await read("Jobs", "A1:N40")).formulas.flat().filter((one) => String(one).startsWith("="));
+  const { name, book } = await saved("Save as .xlsx");
+  expect(name).toMatch(/^Practice \d{4}-\d\d-\d\d\.xlsx$/);
+  await note().getByText("a new file among your downloads").waitFor();
+  const cells = book.worksheets[0]!.getSheetValues().flatMap((row) => (Array.isArray(row) ? row : []));
+  const made = cells.filter((cell): cell is ExcelJS.CellFormulaValue => {
+    return typeof cell === "object" && cell !== null && "formula" in cell;
+  });
+  expect(made.length).toBe(formulas.length);
+  expect(made.filter(({ result }) => result === undefined)).toEqual([]);
+});
+
+test("before a file is opened, it is said what would not come along; kept, the workbook is as it was", async () => {
+  const before = await read("Jobs", "A1:N40");
+  await choose("spring.xlsx", await spring());
+  await asking().waitFor();
+  expect(await asking().locator("li").allTextContents()).toEqual(["1 link, whose text stays", "1 comment"]);
+  await picture(page, "files-ask");
+  const { name } = await saved("Save it first");
+  expect(name).toMatch(/^Practice /);
+  await page.locator("#practice-open-said").getByText("Saved as").waitFor();
+  await press("Keep this workbook");
+  expect(await read("Jobs", "A1:N40")).toEqual(before);
+});
+
+test("a file takes the place of the workbook, and is saved under its own name", async () => {
+  await choose("spring.xlsx", await spring());
+  await asking().waitFor();
+  await Promise.all([page.waitForEvent("load"), press("Open the file")]);
+  await ready(page);
+  await note().getByText("“spring.xlsx” is open: 1 sheet").waitFor();
+  expect((await read("Spring jobs", "A1:E2")).values).toEqual([
+    ["Bed", "Length", "Width", "Area", "Tons"],
+    ["Lark walk", 18, 6, 108, 1.35],
+  ]);
+  expect((await read("Spring jobs", "E2")).formulas).toEqual([["=BED.STONE_TONS(D2,3,1.35)"]]);
+  // The list of cuts has room to spill again.
+  expect((await read("Spring jobs", "A6:B6")).values).toEqual([["Strip", "Piece"]]);
+  await picture(page, "files-opened");
+  const { name, book } = await saved("Save as .xlsx");
+  expect(name).toMatch(/^spring \d{4}-\d\d-\d\d\.xlsx$/);
+  const sheet = book.worksheets[0]!;
+  expect(sheet.getCell("E2").value).toEqual({ formula: "_xldudf_BED_STONE_TONS(D2,3,1.35)", result: 1.35 });
+  expect(sheet.getCell("A1").fill).toMatchObject({ fgColor: { argb: "FF24413A" } });
+  expect(sheet.getColumn(1).width).toBeCloseTo(24, 1);
+  expect(sheet.getImages()).toHaveLength(1);
+});
+
+test("where a formula shows something else here, that is said, cell by cell", async () => {
+  const book = new ExcelJS.Workbook();
+  const sheet = book.addWorksheet("Odd");
+  sheet.getCell("A1").value = { formula: "UNHEARDOF(1)", result: 12 };
+  sheet.getCell("A2").value = { formula: "1+1", result: 2 };
+  await choose("odd.xlsx", new Uint8Array(await book.xlsx.writeBuffer()));
+  await asking().waitFor();
+  await Promise.all([page.waitForEvent("load"), press("Open the file")]);
+  await said().waitFor({ timeout: 90_000 });
+  expect(await said().locator("li").allTextContents()).toEqual(["Odd!A1: 12 in the file, #NAME? here"]);
+  await picture(page, "files-differs");
+  await said().getByRole("button", { name: "Close" }).click();
+});
+
+test("what is no workbook is refused in words, and the workbook is as it was", async () => {
+  await choose("notes.xlsx", new TextEncoder().encode("Lark walk, 18 ft by 6 ft"));
+  await said().waitFor();
+  expect(await said().textContent()).toContain("The file is no .xlsx workbook");
+  await picture(page, "files-refused");
+  await said().getByRole("button", { name: "Close" }).click();
+  const broken = (await spring()).slice(0, 2000);
+  await choose("spring.xlsx", broken);
+  await said().waitFor();
+  expect(await said().textContent()).toContain("The file is damaged");
+  await said().getByRole("button", { name: "Close" }).click();
+  expect((await read("Odd", "A2")).values).toEqual([[2]]);
+});
+
+test("in the dark and in a narrow window, the buttons and the question are there", async () => {
+  const { page: other, errors } = await openPractice(browser, { colorScheme: "dark" });
+  await other.setViewportSize({ width: 480, height: 800 });
+  const choosing = other.waitForEvent("filechooser");
+  await other.getByRole("button", { name: "Open .xlsx…" }).click();
+  await (await choosing).setFiles({ name: "spring.xlsx", mimeType: XLSX, buffer: Buffer.from(await spring()) });
+  await other.locator("#practice-open-ask").waitFor();
+  await picture(other, "files-ask-dark-narrow");
+  expect(errors).toEqual([]);
+  await other.context().close();
+});
+
+test("nothing outside was asked for, and no error came up on the way", () => {
+  expect([practice.outside, practice.errors]).toEqual([[], []]);
+});

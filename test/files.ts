@@ -1,0 +1,42 @@
+import * as functions from "../src/functions/index";
+import { FunctionNames } from "../src/practice/files/formula/functionNames";
+import { type OpenedBook, openBook } from "../src/practice/files/open/openBook";
+import { saveBook } from "../src/practice/files/save/saveBook";
+import { writeZip } from "../src/practice/files/zip/writeZip";
+import type { HeadlessHost } from "./headlessHost";
+import { createProductHost } from "./productHost";
+import { unzip } from "./unzip";
+
+/** The add-in's functions, as the practice page knows them. */
+export const functionNames = new FunctionNames(Object.keys(functions).map((id) => `BED.${id}`));
+
+/** The file that the practice page makes of a workbook, and what it does not hold. */
+export function savedFile(host: HeadlessHost) {
+  return saveBook(host.open, host.grid.cells, functionNames);
+}
+
+/** A file as the practice page reads it. */
+export async function readFile(host: HeadlessHost, file: Uint8Array): Promise<OpenedBook> {
+  return openBook(host.open.library, new Uint8Array(file), "opened", functionNames);
+}
+
+/** A host with the workbook of a file in it, and what was read. */
+export async function openFile(
+  reader: HeadlessHost,
+  file: Uint8Array,
+): Promise<{ host: HeadlessHost; opened: OpenedBook }> {
+  const opened = await readFile(reader, file);
+  const host = await createProductHost(undefined, opened.book);
+  host.grid.sheets.activate(opened.front);
+  return { host, opened };
+}
+
+/** A file in which some parts have another text, or are new. Only for files without pictures. */
+export async function withParts(
+  file: Uint8Array,
+  changes: Readonly<Record<string, (before: string) => string>>,
+): Promise<Uint8Array> {
+  const parts = unzip(file);
+  for (const [name, change] of Object.entries(changes)) parts.set(name, change(parts.get(name) ?? ""));
+  return writeZip(new Map([...parts].map(([name, text]) => [name, new TextEncoder().encode(text)])), true);
+}
