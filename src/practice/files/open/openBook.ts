@@ -101,12 +101,7 @@ async function read(
       custom: { tables: tablesOf(opening), settings: await readSettings(book.zip) },
     },
     sheets: book.sheets.length,
-    front: sheetId(
-      Math.max(
-        0,
-        book.sheets.findIndex((sheet) => sheet === book.sheetAt[book.front]),
-      ),
-    ),
+    front: sheetId(Math.max(0, book.sheets.indexOf(book.sheetAt[book.front]))),
     cells: reading.cells,
     formulas: reading.formulas,
     lost: findings.lines(),
