@@ -145,9 +145,9 @@ describe("a workbook that is saved and opened again", () => {
       const { page: pageBefore, ...restBefore } = one[place]!;
       expect(rest).toEqual(restBefore);
       // The ids of sheets are the grid's own affair.
-      expect(JSON.stringify(page).replace(/sheet-\d+/, "")).toBe(
-        JSON.stringify(pageBefore).replace(/"sheetId":"[^"]*"/, '"sheetId":""'),
-      );
+      const withoutIds = (setup: unknown): unknown =>
+        JSON.parse((JSON.stringify(setup) ?? "null").replace(/"sheetId":"[^"]*"/, '"sheetId":""'));
+      expect(withoutIds(page)).toEqual(withoutIds(pageBefore));
     });
   });
 
