@@ -101,7 +101,7 @@ async function read(
       custom: { tables: tablesOf(opening), settings: await readSettings(book.zip) },
     },
     sheets: book.sheets.length,
-    front: sheetId(Math.max(0, book.sheets.indexOf(book.sheetAt[book.front]))),
+    front: sheetId(placeOf(book.sheets, book.sheetAt[book.front])),
     cells: reading.cells,
     formulas: reading.formulas,
     lost: findings.lines(),
@@ -151,4 +151,9 @@ function tablesOf({ tables, book }: Opening): SheetTable[] {
     const id = sheetId(book.sheets.findIndex((sheet) => sheet.name === sheetName));
     return { id: String(place + 1), name, area: { sheetId: id, ...area }, style };
   });
+}
+
+/** Where a sheet stands among those that are opened; the first where it is not one of them, such as a chart's. */
+function placeOf<T>(sheets: readonly T[], sheet: T | undefined): number {
+  return sheet === undefined ? 0 : Math.max(0, sheets.indexOf(sheet));
 }
