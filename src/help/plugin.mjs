@@ -1,7 +1,6 @@
-import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { withTypeScript } from "../withTypeScript.mjs";
 
 const NAME = "HelpPages";
 
@@ -58,22 +57,5 @@ export function withHelp(metadata, origin) {
  * @returns {Promise<Map<string, string>>}
  */
 export async function helpFiles(root) {
-  // Inside the project, so that the packages it imports are found; in a new folder, so that nothing old is imported.
-  const folder = await mkdtemp(join(root, "node_modules/.help-"));
-  const outfile = join(folder, "pages.mjs");
-  try {
-    await build({
-      entryPoints: [join(root, "src/help/pages.ts")],
-      outfile,
-      bundle: true,
-      platform: "node",
-      format: "esm",
-      packages: "external",
-      logLevel: "warning",
-    });
-    const { helpFiles: made } = await import(pathToFileURL(outfile).href);
-    return made(root);
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
+  return withTypeScript(root, join(root, "src/help/pages.ts"), async ({ helpFiles: made }) => made(root));
 }

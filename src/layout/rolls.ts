@@ -1,5 +1,5 @@
 import { Problem } from "../quantities/problem";
-import { WHOLE_TOLERANCE } from "../quantities/whole";
+import { cutRollsInTurn } from "../quantities/rollsInTurn";
 import { layoutMessages as messages } from "./messages";
 
 /** A piece of a cut, as it comes off a roll. */
@@ -27,26 +27,14 @@ export function takeOffRolls(lengthsFt: readonly number[], rollLengthFt: number,
   const pieces = lengthsFt.length + total / (rollLengthFt - endLapFt);
   if (pieces > MOST_PIECES)
     throw new Problem("value", messages.tooMuch("pieces of fabric", Math.ceil(pieces), MOST_PIECES), "roll_length");
-  let roll = 0;
-  let left = 0;
-  return lengthsFt.map((length) => {
-    const slack = WHOLE_TOLERANCE * length;
-    const taken: RollPiece[] = [];
-    let startsAtFt = 0;
-    for (;;) {
-      if (left <= endLapFt + slack) {
-        roll++;
-        left = rollLengthFt;
-      }
-      const wanted = length - startsAtFt;
-      if (left >= wanted - slack) {
-        taken.push({ roll, startsAtFt, lengthFt: wanted });
-        left = Math.max(0, left - wanted);
-        return taken;
-      }
-      taken.push({ roll, startsAtFt, lengthFt: left });
-      startsAtFt += left - endLapFt;
-      left = 0;
-    }
-  });
+  const taken: RollPiece[][] = lengthsFt.map(() => []);
+  cutRollsInTurn(
+    lengthsFt.length,
+    (cut) => ({ lengthFt: lengthsFt[cut]!, endLapFt }),
+    rollLengthFt,
+    (cut, _piece, roll, startsAtFt, lengthFt) => {
+      taken[cut]!.push({ roll, startsAtFt, lengthFt });
+    },
+  );
+  return taken;
 }

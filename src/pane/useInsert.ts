@@ -1,44 +1,30 @@
 import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
 import type { InTheWay, Place } from "../workbook/place";
-import { lastInsert, takeBackLastInsert } from "../workbook/takeBack";
+import { lastInsert } from "../workbook/takeBack";
 import { WorkbookTrouble } from "../workbook/trouble";
 import { refreshRates } from "./rates/store";
-
-/** What the pane says about its last deed. */
-export type Word =
-  | { readonly kind: "none" }
-  | { readonly kind: "working"; readonly text: string }
-  | { readonly kind: "done"; readonly text: string }
-  | { readonly kind: "trouble"; readonly text: string };
+import { takenBack } from "./takenBack";
+import { useWord } from "./useWord";
 
 /** The host keeps a request waiting as long as a cell is open for typing. */
-const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
-const WAITING_AFTER_MS = 2500;
+const WAITING = {
+  afterMs: 2500,
+  text: "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.",
+};
 
 const RATES_CHANGED =
   "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
 
-const NOTHING: Word = { kind: "none" };
-
 /** Inserting, what stands in the way of it, and taking it back. */
 export function useInsert() {
-  const [word, setWord] = useState<Word>(NOTHING);
+  const speaking = useWord(WAITING);
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [canTakeBack, setCanTakeBack] = useState<string>();
 
-  const attempt = async (text: string, deed: () => Promise<Word>) => {
+  const attempt: typeof speaking.attempt = (text, deed) => {
     setInTheWay(undefined);
-    setWord({ kind: "working", text });
-    const waiting = setTimeout(() => setWord({ kind: "working", text: WAITING }), WAITING_AFTER_MS);
-    try {
-      setWord(await deed());
-    } catch (error) {
-      if (!(error instanceof WorkbookTrouble)) throw error;
-      setWord({ kind: "trouble", text: error.message });
-    } finally {
-      clearTimeout(waiting);
-    }
+    return speaking.attempt(text, deed);
   };
 
   useEffect(() => {
@@ -50,38 +36,38 @@ export function useInsert() {
   }, []);
 
   return {
-    word,
+    word: speaking.word,
     inTheWay,
     canTakeBack,
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
         // What was shown is what is written.
-        if (await refreshRates()) return { kind: "trouble", text: RATES_CHANGED };
+        if (await refreshRates()) throw new WorkbookTrouble(RATES_CHANGED);
         const { insertEstimate } = await import(/* webpackChunkName: "insert" */ "./insertEstimate");
         const inserted = await insertEstimate(form, place);
         if (!inserted.done) {
           setInTheWay(inserted.inTheWay);
-          return NOTHING;
+          return undefined;
         }
         setCanTakeBack(inserted.title);
         await thenDraw?.();
-        return { kind: "done", text: `The estimate stands on ${inserted.sheetName} at ${inserted.address}.` };
+        return `The estimate stands on ${inserted.sheetName} at ${inserted.address}.`;
       }),
     draw: (deed: () => Promise<string>) =>
       attempt("Drawing…", async () => {
         const name = await deed();
-        return { kind: "done", text: name ? `The drawing of ${name} is up to date.` : "The drawing is up to date." };
+        return name ? `The drawing of ${name} is up to date.` : "The drawing is up to date.";
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(undefined);
-        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+        return said;
       }),
     cancel: () => {
       setInTheWay(undefined);
-      setWord({ kind: "done", text: "Nothing was written." });
+      speaking.say("Nothing was written.");
     },
   };
 }

@@ -1,7 +1,7 @@
 import { endLapOf, fabricStrips } from "./fabric";
 import { messages } from "./messages";
 import { Problem } from "./problem";
-import { WHOLE_TOLERANCE } from "./whole";
+import { cutRollsInTurn, type TellPiece } from "./rollsInTurn";
 
 /** One piece of fabric as it is cut: where it comes from and where it lies. */
 export interface FabricCut {
@@ -69,7 +69,7 @@ export function fabricCuts(
     overlapIn,
     endLapIn,
     (strip, piece, roll, startsAtFt, pieceFt) => {
-      cuts.push({ strip, piece, roll, startsAtFt, lengthFt: pieceFt });
+      cuts.push({ strip: strip + 1, piece, roll, startsAtFt, lengthFt: pieceFt });
     },
   );
   return cuts;
@@ -82,31 +82,11 @@ function unroll(
   rollLengthFt: number,
   overlapIn: number,
   endLapIn: number,
-  cut: (strip: number, piece: number, roll: number, startsAtFt: number, lengthFt: number) => void,
+  tell: TellPiece,
 ): void {
   const strips = fabricStrips(widthFt, rollWidthFt, overlapIn);
-  const lapFt = endLapOf(rollLengthFt, endLapIn);
-  if (!(strips * (1 + lengthFt / (rollLengthFt - lapFt)) <= MOST_PIECES))
+  const strip = { lengthFt, endLapFt: endLapOf(rollLengthFt, endLapIn) };
+  if (!(strips * (1 + lengthFt / (rollLengthFt - strip.endLapFt)) <= MOST_PIECES))
     throw new Problem("value", messages.tooManyPieces(), "length");
-  const slack = WHOLE_TOLERANCE * lengthFt;
-  let roll = 0;
-  let leftFt = 0;
-  for (let strip = 1; strip <= strips; strip++) {
-    let startsAtFt = 0;
-    for (let piece = 1; ; piece++) {
-      if (leftFt <= lapFt + slack) {
-        roll++;
-        leftFt = rollLengthFt;
-      }
-      const wantedFt = lengthFt - startsAtFt;
-      if (leftFt >= wantedFt - slack) {
-        cut(strip, piece, roll, startsAtFt, wantedFt);
-        leftFt = Math.max(0, leftFt - wantedFt);
-        break;
-      }
-      cut(strip, piece, roll, startsAtFt, leftFt);
-      startsAtFt += leftFt - lapFt;
-      leftFt = 0;
-    }
-  }
+  cutRollsInTurn(strips, () => strip, rollLengthFt, tell);
 }

@@ -1,12 +1,10 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings } from "./accessibility";
+import { readCells as read, selectCells as select } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const ROWS = "J5:N17";
 
 let browser: Browser;
@@ -19,40 +17,6 @@ async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
   // The checker itself comes in past the page's content security policy.
   const { page } = await openPractice(browser, { colorScheme, bypassCSP: true });
   return page;
-}
-
-function read(page: Page, sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const range = context.workbook.worksheets.getItem(name!).getRange(at);
-        range.load("values,formulas");
-        await context.sync();
-        return { values: range.values, formulas: range.formulas };
-      }),
-    [sheet, address],
-  );
-}
-
-function select(page: Page, sheet: string, address: string): Promise<void> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const worksheet = context.workbook.worksheets.getItem(name!);
-        worksheet.activate();
-        worksheet.getRange(at).select();
-        await context.sync();
-      }),
-    [sheet, address],
-  );
-}
-
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
 }
 
 const press = (page: Page, name: string) => page.getByRole("button", { name }).click();

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { readCells } from "./cells";
 import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -38,18 +39,7 @@ async function saved(button: string): Promise<{ name: string; bytes: Uint8Array;
   return { name: download.suggestedFilename(), bytes, book };
 }
 
-function read(sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const range = context.workbook.worksheets.getItem(name!).getRange(at);
-        range.load("values,formulas");
-        await context.sync();
-        return { values: range.values, formulas: range.formulas };
-      }),
-    [sheet, address],
-  );
-}
+const read = (sheet: string, cells: string) => readCells(page, sheet, cells);
 
 /** A workbook of an invented office, with two things that the practice workbook does not keep. */
 async function spring(): Promise<Uint8Array> {

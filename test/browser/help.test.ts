@@ -1,26 +1,13 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launch();
 });
 afterAll(() => browser.close());
-
-async function findings(page: Page, at: string): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(
-    (place) => (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run(place),
-    at,
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
-}
 
 describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
   test("is found from the pane, and its pages are readable, at a pane's width too", async () => {

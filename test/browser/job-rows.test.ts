@@ -1,11 +1,8 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings, tooWide } from "./accessibility";
+import { readCells as read } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** An invented list in other words, order and units than ours, with a blank row, a note and a row of totals. */
 const LIST: readonly (readonly (string | number)[])[] = [
@@ -37,19 +34,6 @@ async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
   return page;
 }
 
-function read(page: Page, sheet: string, address: string): Promise<{ values: unknown[][]; formulas: unknown[][] }> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const range = context.workbook.worksheets.getItem(name!).getRange(at);
-        range.load("values,formulas");
-        await context.sync();
-        return { values: range.values, formulas: range.formulas };
-      }),
-    [sheet, address],
-  );
-}
-
 /** Puts a list on a new sheet, and selects a cell in it. */
 function putList(page: Page): Promise<void> {
   return page.evaluate(
@@ -66,14 +50,6 @@ function putList(page: Page): Promise<void> {
       }),
     LIST,
   );
-}
-
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();
@@ -184,18 +160,7 @@ test("everything stays inside the pane's 350 px, at twice the text size, too", a
   await readList(page);
   await page.getByText(/columns besides are used/).click();
   for (const zoom of ["1", "2"]) {
-    const wide = await page.evaluate((times) => {
-      const pane = document.querySelector<HTMLElement>("#pane")!;
-      pane.style.setProperty("zoom", times);
-      return [...pane.querySelectorAll("*")]
-        .filter(
-          (element) =>
-            element.scrollWidth > element.clientWidth + 1 &&
-            getComputedStyle(element).display !== "inline" &&
-            !["INPUT", "SELECT"].includes(element.tagName),
-        )
-        .map((element) => element.outerHTML.slice(0, 80));
-    }, zoom);
+    const wide = await tooWide(page, zoom, ["INPUT", "SELECT"]);
     expect(wide, `zoom ${zoom}`).toEqual([]);
   }
   await page.context().close();

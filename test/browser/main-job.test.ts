@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
 
 let browser: Browser;
@@ -12,38 +13,11 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** Values of a range, read as the product itself reads them. */
-function values(address: string): Promise<unknown[][]> {
-  return page.evaluate(
-    (at) =>
-      Excel.run(async (context) => {
-        const [sheet = "", cells] = at.split("!");
-        const range = context.workbook.worksheets.getItem(sheet).getRange(cells);
-        range.load("values");
-        await context.sync();
-        return range.values;
-      }),
-    address,
-  );
-}
+/** What cells show. */
+const values = async (address: string) => (await readCells(page, ...placeOf(address))).values;
+const value = async (address: string) => (await values(address))[0]?.[0];
 
-async function value(address: string): Promise<unknown> {
-  return (await values(address))[0]?.[0];
-}
-
-function select(address: string): Promise<void> {
-  return page.evaluate(
-    (at) =>
-      Excel.run(async (context) => {
-        const [sheet = "", cells] = at.split("!");
-        const worksheet = context.workbook.worksheets.getItem(sheet);
-        worksheet.activate();
-        worksheet.getRange(cells).select();
-        await context.sync();
-      }),
-    address,
-  );
-}
+const select = (address: string) => selectCells(page, ...placeOf(address));
 
 /** Selects with the keyboard's attention on the grid, as after a click. */
 async function selectByHand(address: string): Promise<void> {

@@ -1,26 +1,13 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings, tooWide } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launch();
 });
 afterAll(() => browser.close());
-
-/** What an accessibility checker finds in the pane. */
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
-}
 
 const openGroups = (page: Page) =>
   page.evaluate(() => {
@@ -93,18 +80,7 @@ describe("the pane at 350 px", () => {
     await fill(page);
     await openGroups(page);
     for (const zoom of ["1", "2"]) {
-      const wide = await page.evaluate((times) => {
-        const pane = document.querySelector<HTMLElement>("#pane")!;
-        pane.style.setProperty("zoom", times);
-        return [...pane.querySelectorAll("*")]
-          .filter(
-            (element) =>
-              element.scrollWidth > element.clientWidth + 1 &&
-              getComputedStyle(element).display !== "inline" &&
-              element.tagName !== "INPUT",
-          )
-          .map((element) => element.outerHTML.slice(0, 80));
-      }, zoom);
+      const wide = await tooWide(page, zoom, ["INPUT"]);
       await picture(page, `pane-350px-zoom-${zoom}`);
       expect(wide, `zoom ${zoom}`).toEqual([]);
     }

@@ -1,14 +1,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { resolve } from "node:path";
-import type { AxeResults } from "axe-core";
 import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { unzip } from "../unzip";
+import { findings } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
@@ -43,14 +40,6 @@ async function insertBed(page: Page, { name, length, width }: (typeof BEDS)[numb
   await page.getByLabel("Width", { exact: true }).fill(width);
   await page.getByRole("button", { name: /^Insert/ }).click();
   await page.getByText(`The estimate stands on ${sheet}`).waitFor();
-}
-
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
 }
 
 function values(page: Page, sheet: string): Promise<unknown[][]> {

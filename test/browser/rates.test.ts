@@ -1,8 +1,7 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings } from "./accessibility";
+import { placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -15,20 +14,10 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What a cell shows, read as the product itself reads it. */
-function value(address: string): Promise<unknown> {
-  return page.evaluate(
-    (at) =>
-      Excel.run(async (context) => {
-        const [sheet = "", cells] = at.split("!");
-        const range = context.workbook.worksheets.getItem(sheet).getRange(cells);
-        range.load("values");
-        await context.sync();
-        return range.values[0]?.[0];
-      }),
-    address,
-  );
-}
+/** What a cell shows. */
+const value = async (address: string) => (await readCells(page, ...placeOf(address))).values[0]?.[0];
+
+const select = (address: string) => selectCells(page, ...placeOf(address));
 
 /** The cell of a name, as `Rates!B27`. */
 function cellOf(name: string): Promise<string> {
@@ -41,20 +30,6 @@ function cellOf(name: string): Promise<string> {
         return range.address;
       }),
     name,
-  );
-}
-
-function select(address: string): Promise<void> {
-  return page.evaluate(
-    (at) =>
-      Excel.run(async (context) => {
-        const [sheet = "", cells] = at.split("!");
-        const worksheet = context.workbook.worksheets.getItem(sheet);
-        worksheet.activate();
-        worksheet.getRange(cells).select();
-        await context.sync();
-      }),
-    address,
   );
 }
 
@@ -167,21 +142,13 @@ describe("the office's rates, in the practice workbook", () => {
   });
 
   test("have a screen without accessibility findings, in the dark and at its narrowest, too", async () => {
-    const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
     const dark = await openPractice(browser, { colorScheme: "dark", bypassCSP: true });
-    const check = async () => {
-      await dark.page.evaluate(axe);
-      const { violations } = await dark.page.evaluate(() =>
-        (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-      );
-      return violations.map(({ id }) => id);
-    };
     await dark.page.getByRole("navigation").getByRole("button", { name: "Rates", exact: true }).click();
     await dark.page.getByText("Hauling and dump fees").click();
-    expect(await check()).toEqual([]);
+    expect(await findings(dark.page)).toEqual([]);
     await dark.page.getByRole("button", { name: "Insert the sheet Rates" }).click();
     await dark.page.getByRole("heading", { name: "Still examples" }).waitFor();
-    expect(await check()).toEqual([]);
+    expect(await findings(dark.page)).toEqual([]);
     await picture(dark.page, "rates-dark");
     expect(dark.errors).toEqual([]);
     await dark.page.context().close();

@@ -1,11 +1,9 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findings } from "./accessibility";
+import { readCells, selectCells as select } from "./cells";
 import { launch, openPractice, picture, ready } from "./openPractice";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
@@ -18,18 +16,8 @@ async function open(colorScheme: "light" | "dark" = "light") {
   return openPractice(browser, { colorScheme, bypassCSP: true });
 }
 
-function values(page: Page, sheet: string, address: string): Promise<unknown[][]> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const range = context.workbook.worksheets.getItem(name!).getRange(at);
-        range.load("values");
-        await context.sync();
-        return range.values;
-      }),
-    [sheet, address],
-  );
-}
+/** What cells show. */
+const values = async (page: Page, sheet: string, cells: string) => (await readCells(page, sheet, cells)).values;
 
 function write(page: Page, sheet: string, address: string, content: string | number): Promise<void> {
   return page.evaluate(
@@ -40,27 +28,6 @@ function write(page: Page, sheet: string, address: string, content: string | num
       }),
     [sheet, address, content],
   );
-}
-
-function select(page: Page, sheet: string, address: string): Promise<void> {
-  return page.evaluate(
-    ([name, at]) =>
-      Excel.run(async (context) => {
-        const worksheet = context.workbook.worksheets.getItem(name!);
-        worksheet.activate();
-        worksheet.getRange(at).select();
-        await context.sync();
-      }),
-    [sheet, address],
-  );
-}
-
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const results = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run("#pane"),
-  );
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();

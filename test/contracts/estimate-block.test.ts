@@ -7,54 +7,22 @@ import { readForm } from "../../src/quantities/bed/read";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/insert";
+import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 
 const form = (changes: Partial<BedForm>): BedForm => ({ ...blankForm(), name: "Front walk", ...changes });
 
-/** One bed of each way of measuring, in tape text. */
+/** One bed of each way of measuring, in tape text, and one whose strips are laid by hand. */
 const beds: Record<string, BedForm> = {
-  rectangle: form({
-    typed: { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2", stoneSize: "3/4" },
-  }),
-  ring: form({ way: "round", typed: { diameter: `7' 6"`, innerDiameter: "1.5", innerBorder: "1" } }),
-  "widths, to a point": form({
-    way: "widths",
-    typed: { spacing: "4", corners: "1" },
-    widths: ["3'", `4' 6"`, "5.5", "4 ft", "0", ""],
-  }),
-  points: form({
-    way: "points",
-    typed: { cutOuts: "4", cutAround: "8", corners: "3" },
-    points: [
-      ["0", "0", "0"],
-      [`12'`, "0", "1"],
-      ["12", `6' 6"`, "1"],
-      ["-2", "3 1/2", "1"],
-      [`-1' 6"`, "1", "1"],
-    ],
-  }),
-  "widths, with a meter pad and a post": form({
-    way: "widths",
-    typed: { spacing: "4", corners: "0" },
-    widths: ["0", "5.5", "7", "6", "4.5", "6.5", "0"],
-    cutOuts: [
-      ["8", "1.5", "1.5", "2"],
-      ["", "", "", ""],
-      [`16'`, "2", `8"`, ""],
-    ],
-  }),
+  ...bedsOfEachWay,
   "widths, with strips along the base line by hand": form({
     way: "widths",
     typed: { spacing: "4", corners: "0", stripDirection: "0", rollWidth: "4" },
     widths: ["2", "5.5", "7", "6"],
   }),
-  "rectangle, plain": form({ typed: { length: "41' 2\"", width: "9 ft" } }),
-  "area from a plan": form({
-    way: "area",
-    typed: { area: "210", edge: "44", longest: "30", widest: "8", stone: "1.4", waste: "5 %", crewRate: "52,5" },
-  }),
 };
+const rectangle = bedsOfEachWay["rectangle, rounded"]!;
 
 /** The estimate as the pane shows it: in plan, unless the bed is a plain rectangle. */
 function estimateOf(bedForm: BedForm) {
@@ -117,7 +85,7 @@ async function insertRectangle(bed: BedForm) {
 
 describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 ft", () => {
   test("gives what a person with a pencil gets", async () => {
-    const { value } = await insertRectangle(beds.rectangle!);
+    const { value } = await insertRectangle(rectangle);
     // Worked by hand with the rules in the functions' contract; plan geometry only.
     // A rounded corner takes (1 − π/4)·2² = 0.858407 sq ft off the area and (2 − π/2)·2 = 0.858407 ft off the border.
     expect(value("stoneArea")).toBeCloseTo(18.5 * 5 - 2 * 0.858407, 5);
@@ -151,7 +119,7 @@ describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 f
   });
 
   test("has a price that can be followed line by line", async () => {
-    const { value } = await insertRectangle(beds.rectangle!);
+    const { value } = await insertRectangle(rectangle);
     const kinds = {
       scrape: 0.35,
       haul: 0.15,
@@ -201,7 +169,7 @@ describe("a block that somebody works with", () => {
       overhead: "0.05",
       minimumCharge: "0",
     };
-    const { value, type } = await insertRectangle(beds.rectangle!);
+    const { value, type } = await insertRectangle(rectangle);
     await type(
       Object.fromEntries(
         Object.entries(typed).map(([key, text]) => [
@@ -211,7 +179,7 @@ describe("a block that somebody works with", () => {
       ),
     );
     await type({ "stoneLine.unitCost": 71 });
-    const changed = estimateOf(form({ typed: { ...beds.rectangle!.typed, ...typed, stoneCost: "71" } }));
+    const changed = estimateOf(form({ typed: { ...rectangle.typed, ...typed, stoneCost: "71" } }));
     for (const [key, amount] of Object.entries(changed.amounts)) {
       if (key !== "innerRun") expect(value(key), key).toBeCloseTo(amount, 9);
     }
@@ -219,7 +187,7 @@ describe("a block that somebody works with", () => {
   });
 
   test("takes a markup typed over its line, says so, and counts it", async () => {
-    const { value, type } = await insertRectangle(beds.rectangle!);
+    const { value, type } = await insertRectangle(rectangle);
     expect(value("stoneLine.remark")).toBe("example price");
     await type({ "stoneLine.markup": 0.5 });
     expect(value("stoneLine.remark")).toBe("markup typed over. example price");
@@ -230,7 +198,7 @@ describe("a block that somebody works with", () => {
   });
 
   test("includes a spare line in its sums, with the markup of its kind", async () => {
-    const { value, type } = await insertRectangle(beds.rectangle!);
+    const { value, type } = await insertRectangle(rectangle);
     const before = {
       cost: Number(value("directCost")),
       price: Number(value("linePrices")),
@@ -243,7 +211,7 @@ describe("a block that somebody works with", () => {
   });
 
   test("shows an error instead of a price where a measurement is blank or cannot be read", async () => {
-    const { value, type } = await insertRectangle(beds.rectangle!);
+    const { value, type } = await insertRectangle(rectangle);
     await type({ length: "18 fet" });
     expect(value("price")).toBe("#VALUE!");
     await type({ length: "" });
@@ -255,13 +223,13 @@ describe("a block that somebody works with", () => {
     [{ borderHeight: 3.25 }, depthVerdicts.shallow],
     [{ borderHeight: 9 }, depthVerdicts.deep],
   ])("says what a depth does: %j", async (cells, verdict) => {
-    const { value, type } = await insertRectangle(beds.rectangle!);
+    const { value, type } = await insertRectangle(rectangle);
     await type(cells);
     expect(value("headDepth")).toBe(verdict);
   });
 });
 
 test("a name that begins like a formula stays text", async () => {
-  const { value } = await insertRectangle({ ...beds.rectangle!, name: '=HYPERLINK("x")' });
+  const { value } = await insertRectangle({ ...rectangle, name: '=HYPERLINK("x")' });
   expect(value("name")).toBe('=HYPERLINK("x")');
 });

@@ -55,7 +55,7 @@ export function CheckScreen() {
           <progress value={progress.done} aria-label="How far the check has come" /> {progress.what}
         </p>
       )}
-      <p role="status" class={word?.trouble ? "notice trouble" : "notice"} hidden={!word && !sorted}>
+      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word && !sorted}>
         {word?.text} {sorted && !progress ? summaryOf(sorted) : ""}
       </p>
       {sorted?.open.map((finding) => (

@@ -13,8 +13,8 @@ import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbo
 import { readDismissals, writeDismissals } from "../../workbook/dismissals";
 import { insertPlan } from "../../workbook/insert";
 import { readWorkbook, scopeOf } from "../../workbook/readWorkbook";
-import { WorkbookTrouble } from "../../workbook/trouble";
 import { callFunction } from "../callFunction";
+import { useWord } from "../useWord";
 
 const KNOWLEDGE = knowledgeOf(STONES, SOILS);
 
@@ -28,20 +28,12 @@ export function useCheck() {
   const [found, setFound] = useState<Review>();
   const [dismissals, setDismissals] = useState<readonly Dismissal[]>([]);
   const [written, setWritten] = useState<WrittenChanges>();
-  const [word, setWord] = useState<{ readonly text: string; readonly trouble: boolean }>();
+  const speaking = useWord();
   const stop = useRef<AbortController>(undefined);
 
-  const attempt = async (deed: () => Promise<string | undefined>) => {
-    try {
-      const text = await deed();
-      setWord(text ? { text, trouble: false } : undefined);
-    } catch (error) {
-      if (!(error instanceof WorkbookTrouble)) throw error;
-      setWord({ text: error.message, trouble: true });
-    } finally {
-      setProgress(undefined);
-    }
-  };
+  /** What was said last stays until there is something new to say. */
+  const attempt = (deed: () => Promise<string | undefined>) =>
+    speaking.attempt(undefined, deed).finally(() => setProgress(undefined));
 
   const check = () =>
     attempt(async () => {
@@ -69,7 +61,7 @@ export function useCheck() {
     scope,
     setScope,
     progress,
-    word,
+    word: speaking.word,
     found,
     sorted,
     canTakeBack: written?.title,

@@ -1,8 +1,8 @@
 import type { CopyMode } from "../../sheets/plain/toPlain";
-import type { InTheWay } from "../../workbook/place";
+import { InTheWayNotice } from "../InTheWayNotice";
+import { Said } from "../Said";
 import { Select } from "../Select";
 import { CopyPreview } from "./CopyPreview";
-import type { OnSheet } from "./makeCopy";
 import type { What } from "./source";
 import { type Looked, useCopy, type Where } from "./useCopy";
 
@@ -24,8 +24,7 @@ const modes = [
 /** A copy of cells for people who do not have the add-in. */
 export function CopyScreen() {
   const copying = useCopy();
-  const { wish, looked, inTheWay, word, selected, choose } = copying;
-  const working = word?.kind === "working";
+  const { wish, looked, inTheWay, word, isWorking: working, selected, choose } = copying;
   return (
     <>
       <header>
@@ -76,11 +75,16 @@ export function CopyScreen() {
         </p>
       )}
       {looked && inTheWay && (
-        <InTheWayNotice inTheWay={inTheWay} onPut={(to) => void copying.makeAt(looked, to)} onCancel={copying.cancel} />
+        <InTheWayNotice
+          inTheWay={inTheWay}
+          what="copy"
+          onPlace={(place) =>
+            void copying.makeAt(looked, place.kind === "cell" ? { ...place, sheetName: inTheWay.sheetName } : place)
+          }
+          onCancel={copying.cancel}
+        />
       )}
-      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
-        {word?.text}
-      </p>
+      <Said word={word} />
     </>
   );
 }
@@ -89,45 +93,4 @@ function makeLabel({ wish }: Looked, selected: string, opens: boolean): string {
   if (wish.where === "workbook") return opens ? "Open the copy" : "Download the copy";
   if (wish.where === "new sheet") return "Make the copy";
   return `Put it at ${selected || "the selected cell"}`;
-}
-
-interface NoticeProps {
-  readonly inTheWay: InTheWay;
-  readonly onPut: (to: OnSheet) => void;
-  readonly onCancel: () => void;
-}
-
-function InTheWayNotice({ inTheWay, onPut, onCancel }: NoticeProps) {
-  const { sheetId, sheetName, address, obstacles, nearestFree } = inTheWay;
-  return (
-    <div role="alert" class="notice trouble">
-      <p>
-        Nothing was written. The copy needs {address} on {sheetName}, and there is:
-      </p>
-      <ul>
-        {obstacles.map(({ what, where }) => (
-          <li key={what + where}>
-            {what}: {where.length > 80 ? `${where.slice(0, 80)}…` : where}
-          </li>
-        ))}
-      </ul>
-      <p class="row">
-        {nearestFree && (
-          <button
-            type="button"
-            class="main"
-            onClick={() => onPut({ kind: "cell", sheetId, sheetName, at: nearestFree.at })}
-          >
-            Put it at {nearestFree.address.split(":")[0]}
-          </button>
-        )}
-        <button type="button" onClick={() => onPut({ kind: "new sheet" })}>
-          On a new sheet
-        </button>
-        <button type="button" onClick={onCancel}>
-          Cancel
-        </button>
-      </p>
-    </div>
-  );
 }

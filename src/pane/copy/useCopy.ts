@@ -1,12 +1,12 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { PlainCopy } from "../../sheets/plain/result";
 import type { CopyMode } from "../../sheets/plain/toPlain";
 import { canOpenWorkbooks } from "../../workbook/newWorkbook";
 import type { InTheWay } from "../../workbook/place";
 import { selectedPlace } from "../../workbook/selectedPlace";
-import { watchSelection } from "../../workbook/selection";
-import { takeBackLastInsert } from "../../workbook/takeBack";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { takenBack } from "../takenBack";
+import { useSelection } from "../useSelection";
+import { useWord } from "../useWord";
 import { download } from "./download";
 import { copyFile, copyForSheet, copyForWorkbook, copyName, type OnSheet, openCopy, writeCopy } from "./makeCopy";
 import { readAgain, readSource, type Source, type What } from "./source";
@@ -26,32 +26,22 @@ export interface Looked {
   readonly copy: PlainCopy;
 }
 
-export interface Word {
-  readonly text: string;
-  readonly kind: "working" | "done" | "trouble";
-}
-
 /** Copies cells so that they work without the add-in: looks at them first, and writes what was looked at. */
 export function useCopy() {
   const [wish, setWish] = useState<Wish>({ what: "sheet", where: "new sheet", mode: "formulas" });
   const [looked, setLooked] = useState<Looked>();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [canTakeBack, setCanTakeBack] = useState(false);
-  const [word, setWord] = useState<Word>();
+  const speaking = useWord();
   const selected = useSelection();
   const opens = canOpenWorkbooks();
 
-  const attempt = async (text: string, deed: () => Promise<Word | undefined>) => {
+  const attempt: typeof speaking.attempt = (text, deed) => {
     setInTheWay(undefined);
-    setWord({ kind: "working", text });
-    try {
-      setWord(await deed());
-    } catch (error) {
-      setWord({ kind: "trouble", text: troubleOf(error) });
-    }
+    return speaking.attempt(text, deed);
   };
 
-  const write = async ({ wish: { mode }, source: before }: Looked, to: OnSheet): Promise<Word | undefined> => {
+  const write = async ({ wish: { mode }, source: before }: Looked, to: OnSheet): Promise<string | undefined> => {
     const inserted = await writeCopy(await readAgain(before), mode, to);
     if (!inserted.done) {
       setInTheWay(inserted.inTheWay);
@@ -59,15 +49,15 @@ export function useCopy() {
     }
     setLooked(undefined);
     setCanTakeBack(true);
-    return { kind: "done", text: `The copy stands on ${inserted.sheetName} at ${inserted.address}.` };
+    return `The copy stands on ${inserted.sheetName} at ${inserted.address}.`;
   };
 
-  const hand = async ({ wish: { mode }, source: before }: Looked): Promise<Word> => {
+  const hand = async ({ wish: { mode }, source: before }: Looked): Promise<string> => {
     const source = await readAgain(before);
     if (opens) await openCopy(source, mode);
     else download(await copyFile(source, mode), copyName(source, mode));
     setLooked(undefined);
-    return { kind: "done", text: "The copy is a workbook of its own now. Save it where you want to keep it." };
+    return "The copy is a workbook of its own now. Save it where you want to keep it.";
   };
 
   return {
@@ -75,7 +65,8 @@ export function useCopy() {
     looked,
     inTheWay,
     canTakeBack,
-    word,
+    word: speaking.word,
+    isWorking: speaking.isWorking,
     selected,
     /** Whether the host opens the copy as a workbook, or the browser saves it. */
     opens,
@@ -83,7 +74,7 @@ export function useCopy() {
       setWish({ ...wish, ...change });
       setLooked(undefined);
       setInTheWay(undefined);
-      setWord(undefined);
+      speaking.hush();
     },
     look: () =>
       attempt("Reading the cells…", async () => {
@@ -104,33 +95,14 @@ export function useCopy() {
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(false);
-        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+        return said;
       }),
     cancel: () => {
       setLooked(undefined);
       setInTheWay(undefined);
-      setWord({ kind: "done", text: "Nothing was written." });
+      speaking.say("Nothing was written.");
     },
   };
-}
-
-function troubleOf(error: unknown): string {
-  if (error instanceof WorkbookTrouble) return error.message;
-  // The part that makes files is fetched when it is first wanted.
-  if (error instanceof Error && error.name === "ChunkLoadError")
-    return "The part that makes files could not be fetched. Nothing was written. Try again.";
-  throw error;
-}
-
-/** The selected cell's address, without its sheet; "" where the host tells none. */
-function useSelection(): string {
-  const [address, setAddress] = useState("");
-  useEffect(() => {
-    const watching = watchSelection(setAddress);
-    watching.catch(() => setAddress(""));
-    return () => void watching.then((stop) => stop()).catch(() => undefined);
-  }, []);
-  return address;
 }

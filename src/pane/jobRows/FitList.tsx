@@ -4,6 +4,7 @@ import type { Filling } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
 import { headingAt } from "../../sheets/jobRows/headingRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { Said } from "../Said";
 import { Select } from "../Select";
 import { type AssumedField, AssumedFields } from "./AssumedFields";
 import { ColumnChoices } from "./ColumnChoices";
@@ -65,9 +66,7 @@ export function FitList() {
       )}
       <div class={fit ? "insert-bar" : ""}>
         {fit && <WriteBar fitting={fitting} />}
-        <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
-          {word?.text}
-        </p>
+        <Said word={word} />
       </div>
     </>
   );

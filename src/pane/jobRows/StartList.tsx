@@ -1,12 +1,15 @@
 import { cellAddress } from "../../sheets/address";
 import type { FirstBed } from "../../sheets/jobRows/newList";
 import { readsAs, TextField } from "../Field";
-import { InTheWayNotice } from "../InsertBar";
+import { InTheWayNotice } from "../InTheWayNotice";
+import { Said } from "../Said";
 import { AssumedFields } from "./AssumedFields";
 import { ResultPicker } from "./ResultPicker";
 import { useStart } from "./useStart";
 
 const EVERY_FIELD = ["depth", "stone", "waste", "border"] as const;
+
+const NEW_SHEET = { kind: "new sheet", name: "Beds" } as const;
 
 /** A heading row and the first bed below it, to be copied down. */
 export function StartList() {
@@ -70,8 +73,8 @@ export function StartList() {
         {inTheWay ? (
           <InTheWayNotice
             inTheWay={inTheWay}
-            newSheetName="Beds"
-            onInsert={(place) => void start.write(place)}
+            what="list"
+            onPlace={(place) => void start.write(place.kind === "cell" ? place : NEW_SHEET)}
             onCancel={start.cancel}
           />
         ) : (
@@ -84,11 +87,7 @@ export function StartList() {
             >
               Insert at the selected cell
             </button>
-            <button
-              type="button"
-              disabled={isWorking || !isReady}
-              onClick={() => void start.write({ kind: "new sheet", name: "Beds" })}
-            >
+            <button type="button" disabled={isWorking || !isReady} onClick={() => void start.write(NEW_SHEET)}>
               On a new sheet
             </button>
             <button
@@ -101,9 +100,7 @@ export function StartList() {
             </button>
           </p>
         )}
-        <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word}>
-          {word?.text}
-        </p>
+        <Said word={word} />
       </div>
     </>
   );

@@ -8,8 +8,8 @@ import type { ResultRole } from "../../sheets/jobRows/roles";
 import { type ReadListSheet, readListSheet } from "../../workbook/jobRowsRead";
 import { takeBackRows, type WrittenRows, writeRows } from "../../workbook/jobRowsWrite";
 import { WorkbookTrouble } from "../../workbook/trouble";
+import { useWord } from "../useWord";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
-import { useWord } from "./useWord";
 
 const NO_LIST =
   "No row of this sheet reads like the headings of a list of beds. Select a cell in your list; its headings should name at least a length, a width or an area.";

@@ -7,10 +7,11 @@ import type { ResultRole } from "../../sheets/jobRows/roles";
 import { rateKeysOf } from "../../sheets/jobRows/setting";
 import { insertPlan } from "../../workbook/insert";
 import type { InTheWay, Place } from "../../workbook/place";
-import { lastInsert, takeBackLastInsert } from "../../workbook/takeBack";
+import { lastInsert } from "../../workbook/takeBack";
 import { refreshRates, useRates } from "../rates/store";
+import { takenBack } from "../takenBack";
+import { useWord } from "../useWord";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
-import { useWord } from "./useWord";
 
 const NO_BED: FirstBed = { job: "", bed: "", length: "", width: "" };
 const USUAL: readonly ResultRole[] = ["area", "border", "pieces", "tons", "order", "rolls", "pins"];
@@ -71,9 +72,9 @@ export function useStart() {
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(undefined);
-        return `The ${title} was taken back from ${where}.`;
+        return said;
       }),
     cancel: () => {
       setInTheWay(undefined);

@@ -1,3 +1,4 @@
+import { moneyText } from "../numbers";
 import type { FoundBed } from "./readJob";
 
 interface BedListProps {
@@ -23,13 +24,9 @@ export function BedList({ beds, isTicked, onTick }: BedListProps) {
             {bed.block.name || "Bed without a name"} <span class="below">{bed.where}</span>
             {bed.problem && <span class="below"> {bed.problem}</span>}
           </span>
-          <span class="number">{bed.block.price === undefined ? "no price" : money(bed.block.price)}</span>
+          <span class="number">{bed.block.price === undefined ? "no price" : moneyText(bed.block.price)}</span>
         </label>
       ))}
     </fieldset>
   );
-}
-
-export function money(amount: number): string {
-  return amount.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 }

@@ -1,8 +1,8 @@
 import { Problem } from "../../quantities/problem";
 import { totalOf } from "../../sheets/papers/customerSheet";
 import { TextField } from "../Field";
+import { moneyText } from "../numbers";
 import { Select } from "../Select";
-import { money } from "./BedList";
 import type { JobDetails } from "./details";
 import { type Job, quoteOf } from "./makePapers";
 import { TextArea } from "./TextArea";
@@ -59,7 +59,7 @@ export function CustomerPart({ work: { details, type, makeForCustomer, opens }, 
                 <>
                   <dt key={name}>
                     {name}
-                    {quote.byBed && `: ${money(price)}`}
+                    {quote.byBed && `: ${moneyText(price)}`}
                   </dt>
                   <dd>{scope}</dd>
                 </>
@@ -68,8 +68,8 @@ export function CustomerPart({ work: { details, type, makeForCustomer, opens }, 
           </details>
           <p class="row">
             <span class="grow">
-              {money(total)}
-              {quote.salesTax > 0 && `, with tax ${money(total + quote.salesTax)}`}
+              {moneyText(total)}
+              {quote.salesTax > 0 && `, with tax ${moneyText(total + quote.salesTax)}`}
             </span>
             <button type="button" class="main" disabled={disabled} onClick={() => void makeForCustomer()}>
               {opens ? "Open the customer's sheet" : "Download the customer's sheet"}

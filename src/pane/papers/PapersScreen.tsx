@@ -1,6 +1,7 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { TextField } from "../Field";
+import { Said } from "../Said";
 import { Select } from "../Select";
 import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
@@ -18,8 +19,7 @@ const papers = [
 /** One job of several beds: its order, crew sheet, dig notice and customer's sheet, and what came of it. */
 export function PapersScreen() {
   const work = usePapers();
-  const { found, details, job, notice, word, canTakeBack, type, make } = work;
-  const working = word.kind === "working";
+  const { found, details, job, notice, word, isWorking: working, canTakeBack, type, make } = work;
   const beds = found?.beds ?? [];
   return (
     <>
@@ -83,9 +83,7 @@ export function PapersScreen() {
           Take back
         </button>
       </p>
-      <p role="status" class={word.kind === "trouble" ? "notice trouble" : "notice"} hidden={word.kind === "none"}>
-        {word.kind === "none" ? "" : word.text}
-      </p>
+      <Said word={word} />
     </>
   );
 }

@@ -1,5 +1,4 @@
-import { figure } from "../../sheets/papers/orderSheet";
-import { money } from "./BedList";
+import { amountText, amountWithUnit, moneyText } from "../numbers";
 import type { Job } from "./makePapers";
 
 /** What the beds take together, and what that saves against ordering bed by bed. */
@@ -26,19 +25,17 @@ export function Together({ job: { order, crew } }: { readonly job: Job }) {
               <th scope="row">
                 {item} <span class="below">{specification}</span>
               </th>
-              <td class="number">
-                {figure(together)} {orderUnit}
-              </td>
-              <td class="number">{figure(bedByBed)}</td>
+              <td class="number">{amountWithUnit(together, orderUnit)}</td>
+              <td class="number">{amountText(bedByBed)}</td>
             </tr>
           ))}
         </tbody>
       </table>
       <p>
         {saved > 0
-          ? `Ordering together saves ${money(saved / 100)} at cost.`
+          ? `Ordering together saves ${moneyText(saved / 100)} at cost.`
           : "Ordering together costs the same as bed by bed."}{" "}
-        The crew takes {figure(crew.personHours)} person-hours, {figure(crew.crewDays)} days.
+        The crew takes {amountText(crew.personHours)} person-hours, {amountText(crew.crewDays)} days.
       </p>
       {order.warnings.length > 0 && (
         <ul class="notice trouble">

@@ -1,5 +1,6 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
+import { toCents } from "../../quantities/cents";
 import { type CrewPlan, crewPlan } from "../../quantities/job/crewPlan";
 import type { JobOrder } from "../../quantities/job/order";
 import { orderJob } from "../../quantities/job/orderJob";
@@ -90,7 +91,7 @@ export function noticePaper(job: Job, details: JobDetails, notice: DigNotice): P
  */
 export function quoteOf(job: Job, details: JobDetails): Quote {
   const date = today();
-  const cents = job.beds.reduce((sum, { block }) => sum + Math.round(block.salesTax * 100), 0);
+  const cents = job.beds.reduce((sum, { block }) => sum + toCents(block.salesTax), 0);
   return {
     office: details.office.trim(),
     customer: details.customer.trim(),

@@ -1,6 +1,7 @@
 import type { depthFields, FieldKey } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
 import type { Rates } from "../../quantities/bed/rates";
+import { toCents } from "../../quantities/cents";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
@@ -44,7 +45,7 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     area: { row: row.row, column: 0, rows: 1, columns: 1 },
     name: form.name,
     form,
-    price: price === undefined ? undefined : Math.round(price * 100) / 100,
+    price: price === undefined ? undefined : toCents(price) / 100,
     salesTax: 0,
   };
   if (!preview.estimate)

@@ -5,10 +5,10 @@ import { base64Of } from "../../sheets/file/base64";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { insertPlans } from "../../workbook/insert";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/newWorkbook";
-import { takeBackLastInsert } from "../../workbook/takeBack";
 import { WorkbookTrouble } from "../../workbook/trouble";
 import { download } from "../copy/download";
-import type { Word } from "../useInsert";
+import { takenBack } from "../takenBack";
+import { useWord } from "../useWord";
 import { type JobDetails, loadDetails, saveDetails } from "./details";
 import {
   crewPaper,
@@ -34,7 +34,7 @@ export function usePapers() {
   const [found, setFound] = useState<FoundJob>();
   const [turned, setTurned] = useState<readonly string[]>([]);
   const [details, setDetails] = useState<JobDetails>(loadDetails);
-  const [word, setWord] = useState<Word>({ kind: "none" });
+  const { word, isWorking, attempt } = useWord();
   const [canTakeBack, setCanTakeBack] = useState(false);
   useEffect(() => saveDetails(details), [details]);
 
@@ -45,18 +45,10 @@ export function usePapers() {
   const job = useMemo(() => reckoned(() => (chosen.length > 0 ? jobOf(chosen) : undefined)), [chosen]);
   const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
 
-  const attempt = async (text: string, deed: () => Promise<Word>) => {
-    setWord({ kind: "working", text });
-    try {
-      setWord(await deed());
-    } catch (error) {
-      setWord({ kind: "trouble", text: troubleOf(error) });
-    }
-  };
   const read = () =>
     attempt("Reading the beds…", async () => {
       setFound(await readJob());
-      return { kind: "none" };
+      return undefined;
     });
   // Read once when the screen comes up; after that the person asks for it.
   const readFirst = useRef(read);
@@ -80,6 +72,7 @@ export function usePapers() {
     job,
     notice,
     word,
+    isWorking,
     canTakeBack,
     opens: canOpenWorkbooks(),
     isTicked: (bed: FoundBed) => isTicked(bed, turned),
@@ -92,10 +85,10 @@ export function usePapers() {
         const now = await again();
         const sheets = await papersOf(kinds, now, details, notice.value);
         const inserted = await insertPlans(titleOf(kinds, details), sheets);
-        if (!inserted.done) return { kind: "trouble", text: "Names of the papers are taken. Nothing was written." };
+        if (!inserted.done) throw new WorkbookTrouble("Names of the papers are taken. Nothing was written.");
         setCanTakeBack(true);
         const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
-        return { kind: "done", text: `On new sheets: ${names}. Print them from the spreadsheet program.` };
+        return `On new sheets: ${names}. Print them from the spreadsheet program.`;
       }),
     makeForCustomer: () =>
       attempt("Making the customer's sheet…", async () => {
@@ -104,16 +97,13 @@ export function usePapers() {
         const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title });
         if (canOpenWorkbooks()) await openAsWorkbook(base64Of(file));
         else download(file, title);
-        return {
-          kind: "done",
-          text: "The customer's sheet is a workbook of its own. Look at it, then save and send it.",
-        };
+        return "The customer's sheet is a workbook of its own. Look at it, then save and send it.";
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(false);
-        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+        return said;
       }),
     /** For what else is done with the job: the same words, the same way of failing. */
     attempt,
@@ -156,12 +146,4 @@ function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
     if (!(error instanceof Problem)) throw error;
     return { value: undefined, problem: error.message };
   }
-}
-
-function troubleOf(error: unknown): string {
-  if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
-  // The parts that draw and make files are fetched when they are first wanted.
-  if (error instanceof Error && error.name === "ChunkLoadError")
-    return "A part of the add-in could not be fetched. Nothing was written. Try again.";
-  throw error;
 }

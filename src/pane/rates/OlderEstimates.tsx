@@ -1,3 +1,4 @@
+import { Said } from "../Said";
 import { cellWords, groupsOf, useOlderEstimates } from "./useOlderEstimates";
 
 /** Lets estimates from before the workbook had rates follow them, cell by cell as listed. */
@@ -46,9 +47,7 @@ export function OlderEstimates() {
           )}
         </p>
       )}
-      <p role="status" class={word?.trouble ? "notice trouble" : "notice"} hidden={!word}>
-        {word?.text ?? ""}
-      </p>
+      <Said word={word} />
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { fields } from "../../quantities/bed/fields";
 import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
 import type { FoundRates } from "../../workbook/readRates";
+import { Said } from "../Said";
 import { missingRates } from "./missing";
 import { OlderEstimates } from "./OlderEstimates";
 import { useRates } from "./store";
@@ -12,8 +13,7 @@ import { useRatesSheet } from "./useRatesSheet";
 /** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
 export function RatesScreen() {
   const rates = useRates();
-  const { word, canTakeBack, insert, addMissing, takeBack, show } = useRatesSheet();
-  const working = word.kind === "working";
+  const { word, isWorking: working, canTakeBack, insert, addMissing, takeBack, show } = useRatesSheet();
   return (
     <>
       <header>
@@ -36,9 +36,7 @@ export function RatesScreen() {
           </button>
         </p>
       )}
-      <p role="status" class={word.kind === "trouble" ? "notice trouble" : "notice"} hidden={word.kind === "none"}>
-        {word.kind === "none" ? "" : word.text}
-      </p>
+      <Said word={word} />
     </>
   );
 }

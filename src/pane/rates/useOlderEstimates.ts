@@ -4,7 +4,7 @@ import { cellAddress } from "../../sheets/address";
 import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/followRates";
 import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
 import { readWorkbook } from "../../workbook/readWorkbook";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { useWord } from "../useWord";
 
 /** A cell that could follow a rate, on its sheet. */
 export type OlderCell = UnfollowingCell & { readonly sheet: string };
@@ -28,21 +28,14 @@ export function groupsOf(cells: readonly OlderCell[]): [estimate: string, cells:
 export function useOlderEstimates() {
   const [cells, setCells] = useState<readonly OlderCell[]>();
   const [written, setWritten] = useState<WrittenChanges>();
-  const [word, setWord] = useState<{ readonly text: string; readonly trouble: boolean }>();
+  const speaking = useWord();
 
-  const attempt = async (deed: () => Promise<string | undefined>) => {
-    try {
-      const text = await deed();
-      setWord(text ? { text, trouble: false } : undefined);
-    } catch (error) {
-      if (!(error instanceof WorkbookTrouble)) throw error;
-      setWord({ text: error.message, trouble: true });
-    }
-  };
+  /** What was said last stays until there is something new to say. */
+  const attempt = (deed: () => Promise<string | undefined>) => speaking.attempt(undefined, deed);
 
   return {
     cells,
-    word,
+    word: speaking.word,
     canTakeBack: written !== undefined,
     look: () =>
       attempt(async () => {
@@ -64,7 +57,7 @@ export function useOlderEstimates() {
       }),
     leave: () => {
       setCells(undefined);
-      setWord({ text: "Nothing was changed.", trouble: false });
+      speaking.say("Nothing was changed.");
     },
     takeBack: () =>
       attempt(async () => {

@@ -4,50 +4,41 @@ import { belowUsed } from "../../workbook/belowUsed";
 import { goTo } from "../../workbook/goTo";
 import { type Inserted, insertPlan } from "../../workbook/insert";
 import { type FoundRates, readRates } from "../../workbook/readRates";
-import { takeBackLastInsert } from "../../workbook/takeBack";
 import { WorkbookTrouble } from "../../workbook/trouble";
-import type { Word } from "../useInsert";
+import { takenBack } from "../takenBack";
+import { useWord } from "../useWord";
 import { missingRates } from "./missing";
 import { refreshRates } from "./store";
 
 /** Inserting the sheet of rates, adding to it, and going there. */
 export function useRatesSheet() {
-  const [word, setWord] = useState<Word>({ kind: "none" });
+  const { word, isWorking, complain, attempt } = useWord();
   const [canTakeBack, setCanTakeBack] = useState(false);
 
-  const attempt = async (text: string, deed: () => Promise<Word>) => {
-    setWord({ kind: "working", text });
-    try {
-      setWord(await deed());
-    } catch (error) {
-      if (!(error instanceof WorkbookTrouble)) throw error;
-      setWord({ kind: "trouble", text: error.message });
-    }
-  };
   useEffect(() => {
     // What is shown may be older than a change that the host did not tell of.
-    refreshRates().catch((error: unknown) => setWord({ kind: "trouble", text: String((error as Error).message) }));
-  }, []);
-  const told = async (inserted: Inserted): Promise<Word> => {
+    refreshRates().catch((error: unknown) => complain(String((error as Error).message)));
+  }, [complain]);
+  const told = async (inserted: Inserted): Promise<string> => {
     await refreshRates();
     if (!inserted.done) {
       const { obstacles, address } = inserted.inTheWay;
       const what = obstacles.map((one) => `${one.what}: ${one.where}`).join("; ");
-      return { kind: "trouble", text: `Nothing was written. In the way of ${address} there are ${what}.` };
+      throw new WorkbookTrouble(`Nothing was written. In the way of ${address} there are ${what}.`);
     }
     setCanTakeBack(true);
     const { sheetName, address } = inserted;
-    return { kind: "done", text: `The rates stand on ${sheetName} at ${address}. Type your own over the examples.` };
+    return `The rates stand on ${sheetName} at ${address}. Type your own over the examples.`;
   };
 
   return {
     word,
+    isWorking,
     canTakeBack,
     insert: () =>
       attempt("Writing the rates…", async () => {
         // Somebody may have put one there in the meantime; there is never a second.
-        if (await readRates())
-          return { kind: "trouble", text: "The workbook has rates already, so nothing was written." };
+        if (await readRates()) throw new WorkbookTrouble("The workbook has rates already, so nothing was written.");
         return told(await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }));
       }),
     addMissing: (found: FoundRates) =>
@@ -59,15 +50,15 @@ export function useRatesSheet() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(false);
         await refreshRates();
-        return { kind: "done", text: `The ${title} was taken back from ${where}.` };
+        return said;
       }),
     show: (sheet: string) =>
       attempt("Going there…", async () => {
         await goTo({ sheet, row: 0, column: 0, rows: 1, columns: 1 });
-        return { kind: "none" };
+        return undefined;
       }),
   };
 }

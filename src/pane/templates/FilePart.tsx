@@ -1,7 +1,7 @@
 import { useId } from "preact/hooks";
 import type { Template } from "../../sheets/templates/template";
+import type { Speaking } from "../useWord";
 import { readTemplateFile } from "./templateFiles";
-import type { Speaking } from "./useWord";
 
 interface FilePartProps {
   readonly speaking: Speaking;

@@ -2,10 +2,10 @@ import { useState } from "preact/hooks";
 import { type KeptTemplate, renamedTemplate, withoutTemplate } from "../../sheets/templates/keptTemplates";
 import type { Template } from "../../sheets/templates/template";
 import { TextField } from "../Field";
+import type { Speaking } from "../useWord";
 import { Question } from "./Question";
 import { saveTemplateFile } from "./templateFiles";
 import type { Kept } from "./useKept";
-import type { Speaking } from "./useWord";
 import { shownName, sizeWords } from "./words";
 
 interface KeptListProps {

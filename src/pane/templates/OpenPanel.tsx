@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import { contentsOf, type TypedIn } from "../../sheets/templates/contents";
-import { InTheWayNotice } from "../InsertBar";
+import { InTheWayNotice } from "../InTheWayNotice";
 import { Grid } from "./Grid";
 import { isThereIn } from "./opening";
 import { PartList } from "./PartList";
@@ -54,8 +54,8 @@ export function OpenPanel({ opening, looking, working, selected }: OpenPanelProp
       {opening.inTheWay ? (
         <InTheWayNotice
           inTheWay={opening.inTheWay}
-          newSheetName={template.name}
-          onInsert={(place) => void opening.write(place)}
+          what="block"
+          onPlace={(place) => void opening.write(place.kind === "cell" ? place : newSheet)}
           onCancel={opening.cancel}
         />
       ) : (

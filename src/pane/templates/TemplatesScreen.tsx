@@ -1,4 +1,7 @@
 import { useEffect, useRef } from "preact/hooks";
+import { Said } from "../Said";
+import { useSelection } from "../useSelection";
+import { useWord } from "../useWord";
 import { FilePart } from "./FilePart";
 import { KeptList } from "./KeptList";
 import { OfficeList } from "./OfficeList";
@@ -7,8 +10,6 @@ import { SavePanel } from "./SavePanel";
 import { useKept } from "./useKept";
 import { useOpening } from "./useOpening";
 import { useSaving } from "./useSaving";
-import { useSelected } from "./useSelected";
-import { useWord } from "./useWord";
 
 /** Templates: saving cells as one, and opening one from the workbook, a file or the office's folder. */
 export function TemplatesScreen() {
@@ -16,13 +17,12 @@ export function TemplatesScreen() {
   const kept = useKept();
   const saving = useSaving(speaking, kept);
   const opening = useOpening(speaking);
-  const selected = useSelected();
-  const { word } = speaking;
-  const working = word.kind === "working";
+  const selected = useSelection();
+  const { word, isWorking: working } = speaking;
   const said = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
     // What was said stands below all else, which may be long.
-    if (word.kind === "done" || word.kind === "trouble") said.current?.scrollIntoView({ block: "nearest" });
+    if (word && word.kind !== "working") said.current?.scrollIntoView({ block: "nearest" });
   }, [word]);
   const { toSave } = saving;
   const { looking } = opening;
@@ -62,14 +62,7 @@ export function TemplatesScreen() {
           <FilePart speaking={speaking} onOpen={(template) => void opening.look(template)} />
         </>
       )}
-      <p
-        role="status"
-        ref={said}
-        class={word.kind === "trouble" ? "notice trouble" : "notice"}
-        hidden={word.kind === "none"}
-      >
-        {word.kind === "none" ? "" : word.text}
-      </p>
+      <Said word={word} at={said} />
     </>
   );
 }

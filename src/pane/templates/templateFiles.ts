@@ -2,11 +2,10 @@ import { MOST_CHARACTERS } from "../../sheets/templates/limits";
 import { type Read, readTemplate } from "../../sheets/templates/readTemplate";
 import type { Template } from "../../sheets/templates/template";
 import { templateFileName, templateText } from "../../sheets/templates/templateText";
+import { saveFile } from "../saveFile";
 
 /** A character takes at most four bytes of a file. */
 const BYTES_A_CHARACTER = 4;
-/** The browser has to have read it by then. */
-const KEPT_MS = 60_000;
 
 /** Reads a file that the person chose; nothing else comes of it. */
 export async function readTemplateFile(file: File): Promise<Read> {
@@ -19,11 +18,6 @@ export async function readTemplateFile(file: File): Promise<Read> {
 /** Has the browser save a template as a file. */
 export function saveTemplateFile(template: Template): string {
   const name = templateFileName(template.name);
-  const address = URL.createObjectURL(new Blob([templateText(template)], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
+  saveFile(new Blob([templateText(template)], { type: "application/json" }), name);
   return name;
 }

@@ -3,11 +3,11 @@ import { type Choice, type Choices, unanswered } from "../../sheets/templates/op
 import { canonical } from "../../sheets/templates/reference";
 import type { Template } from "../../sheets/templates/template";
 import type { InTheWay, Place } from "../../workbook/place";
-import { takeBackLastInsert } from "../../workbook/takeBack";
 import { WorkbookTrouble } from "../../workbook/trouble";
 import { selectedAddress, type WhatIsThere, whatIsThere } from "../../workbook/whatIsThere";
+import { takenBack } from "../takenBack";
+import type { Speaking } from "../useWord";
 import { isThereIn, writeTemplate } from "./opening";
-import type { Speaking } from "./useWord";
 
 /** A template that is looked at before it is written. */
 export interface Looking {
@@ -67,9 +67,9 @@ export function useOpening(speaking: Speaking) {
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const { title, where } = await takeBackLastInsert();
+        const said = await takenBack();
         setCanTakeBack(false);
-        return `The ${title} was taken back from ${where}.`;
+        return said;
       }),
     cancel: () => {
       close();

@@ -2,10 +2,10 @@ import { useState } from "preact/hooks";
 import type { Treatment } from "../../sheets/templates/findOutside";
 import { sameName, withTemplate } from "../../sheets/templates/keptTemplates";
 import type { Template } from "../../sheets/templates/template";
+import type { Speaking } from "../useWord";
 import { readToSave, type ToSave, templateOfCells } from "./saving";
 import { saveTemplateFile } from "./templateFiles";
 import type { Kept } from "./useKept";
-import type { Speaking } from "./useWord";
 
 /** What the person says of the template that is being saved. */
 export interface SaveWords {

@@ -1,3 +1,4 @@
+import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
 import { edgingPieces, stakes } from "../edging";
 import { fabricArea, fabricStrips } from "../fabric";
@@ -77,8 +78,8 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
   const overheadCost = numbers.overhead * directCost;
   const fullCost = directCost + overheadCost;
   const fromLines = sum(priced.map(({ priceSum }) => priceSum)) + overheadCost;
-  const price = roundToCents(Math.max(numbers.minimumCharge, fromLines));
-  const taxSum = roundToCents(numbers.salesTax * price);
+  const price = toCents(Math.max(numbers.minimumCharge, fromLines)) / 100;
+  const taxSum = toCents(numbers.salesTax * price) / 100;
   const laborHours = sum(priced.filter(({ kind }) => kind === "labor").map(({ amount }) => amount));
   return {
     amounts,
@@ -179,9 +180,4 @@ function borderOf({ numbers: n }: Bed, shape: ShapeAmounts): Record<"pieces" | "
 /** A name that may also be the number it stands for. */
 function numberOr(text: string, argument: string, named: (name: string) => number): number {
   return /^[\d.,\s]+$/.test(text) ? readNumber(text, argument) : named(text);
-}
-
-/** To the cent. Half a cent that binary arithmetic left just below itself still counts as half a cent, as in the sheet. */
-function roundToCents(amount: number): number {
-  return Math.round(amount * 100 * (1 + Number.EPSILON)) / 100;
 }

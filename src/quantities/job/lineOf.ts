@@ -1,6 +1,6 @@
+import { toCents } from "../cents";
 import { addedUp } from "./addedUp";
 import type { Part } from "./asks";
-import { toCents } from "./cents";
 import { orderNotes } from "./messages";
 import type { Cutting, LineMoney, OrderLine } from "./order";
 

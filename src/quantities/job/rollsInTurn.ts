@@ -1,5 +1,5 @@
 import { endLapOf } from "../fabric";
-import { WHOLE_TOLERANCE } from "../whole";
+import { cutRollsInTurn } from "../rollsInTurn";
 import type { Stock, StockCut } from "./order";
 
 /** A strip to be cut off rolls. */
@@ -25,30 +25,23 @@ export function rollsInTurn(
   strips: readonly StripOfBed[],
   rollLengthFt: number,
 ): { readonly stocks: readonly Stock[]; readonly moreJoints: number } {
-  const rolls: StockCut[][] = [];
-  const leftOver: number[] = [];
-  let leftFt = 0;
+  const rolls: { readonly cuts: StockCut[]; leftOverFt: number }[] = [];
   let pieces = 0;
-  for (const { bed, part, lengthFt, endLapIn } of strips) {
-    const lapFt = endLapOf(rollLengthFt, endLapIn);
-    const slack = WHOLE_TOLERANCE * lengthFt;
-    let toLayFt = lengthFt;
-    for (let done = false; !done; ) {
-      if (leftFt <= lapFt + slack) {
-        rolls.push([]);
-        leftFt = rollLengthFt;
-      }
-      done = leftFt >= toLayFt - slack;
-      const cutFt = done ? toLayFt : leftFt;
-      rolls.at(-1)!.push({ bed, part, lengthFt: cutFt });
+  cutRollsInTurn(
+    strips.length,
+    (strip) => {
+      const { lengthFt, endLapIn } = strips[strip]!;
+      return { lengthFt, endLapFt: endLapOf(rollLengthFt, endLapIn) };
+    },
+    rollLengthFt,
+    (strip, _piece, roll, _startsAtFt, lengthFt, leftFt) => {
+      const { bed, part } = strips[strip]!;
+      if (roll > rolls.length) rolls.push({ cuts: [], leftOverFt: 0 });
+      const last = rolls.at(-1)!;
+      last.cuts.push({ bed, part, lengthFt });
+      last.leftOverFt = leftFt;
       pieces++;
-      leftFt = Math.max(0, leftFt - cutFt);
-      leftOver[rolls.length - 1] = leftFt;
-      toLayFt -= cutFt - lapFt;
-    }
-  }
-  return {
-    stocks: rolls.map((cuts, roll) => ({ cuts, leftOverFt: leftOver[roll] ?? 0 })),
-    moreJoints: pieces - strips.length,
-  };
+    },
+  );
+  return { stocks: rolls, moreJoints: pieces - strips.length };
 }

@@ -1,5 +1,6 @@
 import type { BedForm } from "../../quantities/bed/form";
 import { lines as estimateLines } from "../../quantities/bed/lines";
+import { toCents } from "../../quantities/cents";
 import { headings } from "../estimate/headings";
 import { findBlocks } from "../estimate/readBlock";
 import type { Anchor, Area } from "../plan";
@@ -99,5 +100,5 @@ function resultBelow(values: readonly Row[], heading: string, label: string): un
 }
 
 function money(value: unknown): number | undefined {
-  return typeof value === "number" && Number.isFinite(value) ? Math.round(value * 100) / 100 : undefined;
+  return typeof value === "number" && Number.isFinite(value) ? toCents(value) / 100 : undefined;
 }

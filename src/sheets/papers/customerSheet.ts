@@ -1,3 +1,4 @@
+import { toCents } from "../../quantities/cents";
 import { compose, type DraftRow } from "../compose";
 import type { Anchor, Plan } from "../plan";
 import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
@@ -57,7 +58,9 @@ export function customerSheet(quote: Quote, paper: Paper, at: Anchor): Plan {
       }),
     ),
     moneyLine(salesTax > 0 ? "Price before tax" : "Price", sum),
-    ...(salesTax > 0 ? [moneyLine("Sales tax", salesTax), moneyLine("Price with tax", toCents(sum + salesTax))] : []),
+    ...(salesTax > 0
+      ? [moneyLine("Sales tax", salesTax), moneyLine("Price with tax", toCents(sum + salesTax) / 100)]
+      : []),
     blankLine,
     headingLine("Not included", "", ""),
     ...notIncluded.map((text): DraftRow => ({ cells: [undefined, textCell(text, "wrapped")] })),
@@ -73,11 +76,7 @@ export function customerSheet(quote: Quote, paper: Paper, at: Anchor): Plan {
 
 /** The sum of the beds' prices, added in whole cents. */
 export function totalOf(beds: readonly { readonly price: number }[]): number {
-  return beds.reduce((cents, { price }) => cents + Math.round(price * 100), 0) / 100;
-}
-
-function toCents(amount: number): number {
-  return Math.round(amount * 100) / 100;
+  return beds.reduce((cents, { price }) => cents + toCents(price), 0) / 100;
 }
 
 function moneyLine(label: string, amount: number): DraftRow {

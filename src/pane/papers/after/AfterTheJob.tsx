@@ -1,5 +1,5 @@
-import { figure } from "../../../sheets/papers/orderSheet";
 import { TextField } from "../../Field";
+import { amountText } from "../../numbers";
 import type { Job } from "../makePapers";
 import type { PastJobsOnSheet } from "../readJob";
 import type { Papers } from "../usePapers";
@@ -28,7 +28,7 @@ export function AfterTheJob({ work, job, past, disabled }: AfterTheJobProps) {
             label={`${label}, really`}
             unit={unit}
             value={typed[key] ?? ""}
-            note={`planned ${figure(planned)}`}
+            note={`planned ${amountText(planned)}`}
             problem={problemOf(key)}
             onType={(text) => type(key, text)}
           />

@@ -1,6 +1,6 @@
 import { type ComparedJob, compareJobs } from "../../../quantities/history/compareJobs";
 import type { Lesson } from "../../../quantities/history/learn";
-import { figure } from "../../../sheets/papers/orderSheet";
+import { amountText } from "../../numbers";
 import type { PastJobsOnSheet } from "../readJob";
 import type { Papers } from "../usePapers";
 import { useLessons } from "./useLessons";
@@ -70,7 +70,9 @@ interface ChangeButtonProps {
 function ChangeButton({ lesson: { proposal, measure }, disabled, onChange }: ChangeButtonProps) {
   if (!proposal || !measure.rate) return null;
   const shown = (value: number) =>
-    measure.rate?.kind === "share on top" ? `${figure(value * 100)} %` : `${figure(value)} ${measure.rate?.unit}`;
+    measure.rate?.kind === "share on top"
+      ? `${amountText(value * 100)} %`
+      : `${amountText(value)} ${measure.rate?.unit}`;
   return (
     <p class="row">
       <button type="button" disabled={disabled} onClick={onChange}>
@@ -104,8 +106,8 @@ function JobTable({ compared: { job, lines } }: { readonly compared: ComparedJob
             <th scope="row">
               {measure.label} <span class="below">{measure.unit}</span>
             </th>
-            <td class="number">{figure(estimated)}</td>
-            <td class="number">{figure(actual)}</td>
+            <td class="number">{amountText(estimated)}</td>
+            <td class="number">{amountText(actual)}</td>
             <td class="number">{ratio === undefined ? "" : offBy(ratio)}</td>
           </tr>
         ))}

@@ -29,7 +29,7 @@ export function useActuals({ attempt, details, setCanTakeBack, read }: Papers, j
         setCanTakeBack(true);
         setTyped({});
         await read();
-        return { kind: "done", text: `${lines.length} lines were added to the past jobs on ${where}.` };
+        return `${lines.length} lines were added to the past jobs on ${where}.`;
       }),
   };
 }

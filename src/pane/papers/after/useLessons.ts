@@ -35,14 +35,14 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
         const title = `${measure.rate?.label}: changed to what past jobs say.`;
         setChanged(await writeChanges(title, [{ ...cell, after: proposal.proposed }]));
         await follow();
-        return { kind: "done", text: `${title} Every estimate that follows the rates has changed with it.` };
+        return `${title} Every estimate that follows the rates has changed with it.`;
       }),
     takeBack: () =>
       attempt("Putting the rate back…", async () => {
         if (changed) await takeBackChanges(changed);
         setChanged(undefined);
         await follow();
-        return { kind: "done", text: "The rate is what it was." };
+        return "The rate is what it was.";
       }),
   };
 }

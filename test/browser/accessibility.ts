@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/**
+ * What an accessibility checker finds in a part of the page. The page must have been opened past its content security
+ * policy, since the checker itself comes in as a script.
+ */
+export async function findings(page: Page, at = "#pane"): Promise<string[]> {
+  await page.evaluate(AXE);
+  const { violations } = await page.evaluate(
+    (place) => (globalThis as unknown as { axe: { run(at: string): Promise<AxeResults> } }).axe.run(place),
+    at,
+  );
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
+}
+
+/** Elements of the pane that are wider than the room they have, with the text this many times as large. */
+export function tooWide(page: Page, zoom: string, passedOver: readonly string[]): Promise<string[]> {
+  return page.evaluate(
+    ({ times, names }) => {
+      const pane = document.querySelector<HTMLElement>("#pane")!;
+      pane.style.setProperty("zoom", times);
+      return [...pane.querySelectorAll("*")]
+        .filter(
+          (element) =>
+            element.scrollWidth > element.clientWidth + 1 &&
+            getComputedStyle(element).display !== "inline" &&
+            !names.includes(element.tagName),
+        )
+        .map((element) => element.outerHTML.slice(0, 80));
+    },
+    { times: zoom, names: passedOver },
+  );
+}
