@@ -111,7 +111,7 @@ describe("the papers of a job", () => {
     for (const about of ["Buried lines", "Meters and vents", "Dust", "Lifting", "Trailers and trucks", "Water"]) {
       expect(text).toContain(`${about}: `);
     }
-    expect(page).toMatchObject({ paper: "a4", pagesWide: 1 });
+    expect(page).toMatchObject({ paper: "a4", pagesWide: 1, headingRows: 1 });
   });
 
   test("nothing of our reckoning is in the customer's file", async () => {

@@ -153,6 +153,13 @@ export const depthFields = {
 
 /** What is bought by the piece, and what carries it. */
 export const supplyFields = {
+  borderFinish: {
+    label: "Border finish",
+    unit: "name",
+    reads: "name",
+    initial: "usual",
+    note: "color or metal, as the order should say it",
+  },
   pieceLength: { label: "Border piece", unit: "ft", reads: "feet", initial: "8" },
   pieceLap: { label: "Lap at a joint", unit: "in", reads: "inches", initial: "2", mayBeZero: true },
   stakeSpacing: { label: "Stakes at most apart", unit: "in", reads: "inches", initial: "30" },

@@ -36,10 +36,19 @@ test("what was typed over stands in place of what was worked out", () => {
     { line: "stoneLine", unitCost: 55 },
     { line: "setEdging", quantity: 2.5 },
   ];
-  const { needs, estimate } = needsOf("rectangle, plain", { typed, finish: "black", stripsFt: [40, 38.5] });
+  const { needs, estimate } = needsOf("rectangle, plain", { typed, stripsFt: [40, 38.5] });
   expect(needs.border!.pieces).toEqual({ quantity: 9, typed: true, unitCost: 24 });
   expect(needs.stone!.order).toEqual({ quantity: estimate.amounts.orderTons, unitCost: 55 });
   expect(needs.work!.hours.border).toBe(2.5);
-  expect(needs.border!.finish).toBe("black");
   expect(needs.fabric!.stripsFt).toEqual([40, 38.5]);
+});
+
+test("a border's finish is told as the bed's sheet has it, the usual one not at all", () => {
+  const black = { ...bedsOfEachWay.ring!, typed: { ...bedsOfEachWay.ring!.typed, borderFinish: "black" } };
+  const { bed } = readForm(black);
+  const needs = bedNeedsOf(bed!, estimateBed(bed!), { name: "ring" });
+  expect(needs.border!.finish).toBe("black");
+  const [line] = orderJob([needs]).lines.filter(({ supplier }) => supplier === "border");
+  expect(line?.specification).toBe("4 in high, 8 ft long, black");
+  expect(needsOf("ring").needs.border!.finish).toBeUndefined();
 });

@@ -1,5 +1,5 @@
 import type { Estimate } from "../bed/estimate";
-import type { NumberFieldKey } from "../bed/fields";
+import { fields, type NumberFieldKey } from "../bed/fields";
 import { lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
 import { shapeAmounts } from "../bed/shape";
@@ -16,8 +16,6 @@ export interface TypedLine {
 /** What an estimate does not say of itself. */
 export interface MoreAboutBed {
   readonly name: string;
-  /** Color or metal of the border. */
-  readonly finish?: string;
   /** Lengths of fabric to cut, where the bed was counted in plan. Left out: the strips of its length by its width. */
   readonly stripsFt?: readonly number[];
   readonly typed?: readonly TypedLine[];
@@ -70,7 +68,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
     },
     border: {
       heightIn: n.borderHeight,
-      ...(more.finish === undefined ? {} : { finish: more.finish }),
+      ...(isUsual(bed.names.borderFinish) ? {} : { finish: bed.names.borderFinish }),
       pieceLengthFt: n.pieceLength,
       lapIn: n.pieceLap,
       runs,
@@ -105,4 +103,9 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       ...(more.otherHours ? { otherHours: more.otherHours } : {}),
     },
   };
+}
+
+/** The finish that the office usually takes need not be said. */
+function isUsual(finish: string): boolean {
+  return finish.trim().toLowerCase() === fields.borderFinish.initial;
 }

@@ -123,6 +123,7 @@ export function borderRows(form: BedForm): DraftRow[] {
       `BED.STAKES({${run}},{pieceLength},{stakeSpacing},{pieceLap},${index === 0 ? "{squareCorners}" : "0"},${closed})`,
   );
   return [
+    fieldRow(form, "borderFinish"),
     fieldRow(form, "pieceLength"),
     fieldRow(form, "pieceLap"),
     resultRow("Border pieces", { content: `=${pieces.join("+")}`, key: "pieces", format: "whole" }, "pieces"),

@@ -7,9 +7,17 @@ export type Paper = PageSetup["paper"];
 
 const MARGINS_IN = { top: 0.6, bottom: 0.7, left: 0.6, right: 0.6 };
 
-/** A page of a job's papers: as wide as the paper, with its number at the foot. */
+/** A page of a job's papers: as wide as the paper, its title on each page, with its number at the foot. */
 export function pageOf(paper: Paper, more: Partial<PageSetup> = {}): PageSetup {
-  return { paper, landscape: false, pagesWide: 1, marginsIn: MARGINS_IN, footer: "Page &P of &N", ...more };
+  return {
+    paper,
+    landscape: false,
+    pagesWide: 1,
+    headingRows: 1,
+    marginsIn: MARGINS_IN,
+    footer: "Page &P of &N",
+    ...more,
+  };
 }
 
 /** A cell with text, whatever it begins with. */
