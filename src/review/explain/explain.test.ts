@@ -104,7 +104,7 @@ describe("a price in one strip", () => {
     const facts = factsOf(ours(1));
     const used = facts.sheets[0]!.used!;
     const row = used.values.findIndex((cells) => cells[0] === "Stone" && cells[2] === "tons");
-    // 1 ton at 62 with 20 % on it.
+    // 1 ton at 66 with 22 % on it.
     expect(
       priceStrip(facts, { sheet: "Front walk", row, column: 6 })?.steps.map(({ what, how }) => [what, how]),
     ).toEqual([["Stone", "1 tons × 66.00 = 66.00; + 22 % = 80.52"]]);
