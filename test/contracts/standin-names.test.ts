@@ -36,6 +36,17 @@ describe("a name", () => {
     expect(host.value("B1")).toBe(14);
   });
 
+  test("is read anew in long formulas, too", async () => {
+    await host.type({ D1: `=IF(ISNUMBER(Waste),Waste*2,"${"no rate was found for the waste ".repeat(3)}")` });
+    expect(host.value("D1")).toMatch(/^no rate/);
+    await addWaste();
+    expect(host.value("D1")).toBe(10);
+    await inNames((names) => names.getItem("Waste").delete());
+    expect(host.value("D1")).toMatch(/^no rate/);
+    await addWaste("C3");
+    expect(host.value("D1")).toBe(14);
+  });
+
   test("stands for a formula or a constant as well, and tells whether it stands for cells", async () => {
     await inNames((names) => {
       names.add("Rate_total", "=SUM('My rates'!$A$1:$A$3)*2");

@@ -71,10 +71,12 @@ export class GridNames implements NamesPort {
   private workOutAnew(): void {
     const { injector, library, workbook } = this.grid;
     const unitId = workbook.getId();
-    const { cells, spellings } = this.callers([...this.changed]);
+    const { cells, spellings, formulas } = this.callers([...this.changed]);
     this.changed.clear();
     if (cells.length === 0) return;
-    injector.get(library.sheets.IFunctionService).deleteFormulaAstCacheKey(...spellings);
+    // What it remembers goes by the formula's text, and of a long one by a number made of it.
+    const hashes = formulas.map((formula) => library.core.hashAlgorithm(unitId + formula).toString());
+    injector.get(library.sheets.IFunctionService).deleteFormulaAstCacheKey(...spellings, ...hashes);
     const sheetIds = new Set(cells.map(({ sheetId }) => sheetId));
     this.execute(library.sheets.SetTriggerFormulaCalculationStartMutation.id, {
       dirtyRanges: cells.map(({ sheetId, row, column }) => {
@@ -85,27 +87,29 @@ export class GridNames implements NamesPort {
     });
   }
 
-  /** The cells whose formulas call one of the names, and how they spell it. */
-  private callers(names: readonly string[]): { readonly cells: readonly Cell[]; readonly spellings: string[] } {
+  /** The cells whose formulas call one of the names, how they spell it, and the formulas. */
+  private callers(names: readonly string[]) {
     const { injector, library, workbook } = this.grid;
     const any = names.map((name) => name.replace(/[\\.]/g, "\\$&")).join("|");
     const isCalled = new RegExp(`(?<!${letter})(?:${any})(?!${letter})`, "giu");
-    const formulas = injector.get(library.sheets.FormulaDataModel);
+    const model = injector.get(library.sheets.FormulaDataModel);
     const spellings = new Set<string>();
+    const formulas = new Set<string>();
     const cells: Cell[] = [];
     for (const sheet of workbook.getSheets()) {
       const sheetId = sheet.getSheetId();
       const matrix = sheet.getSheet().getCellMatrix();
       matrix.forValue((row, column, cell) => {
         if (!cell?.f && !cell?.si) return;
-        const formula = formulas.getFormulaStringByCell(row, column, sheetId, workbook.getId()) ?? "";
+        const formula = model.getFormulaStringByCell(row, column, sheetId, workbook.getId()) ?? "";
         const found = formula.match(isCalled);
         if (!found) return;
         cells.push({ sheetId, row, column });
+        formulas.add(formula);
         for (const spelling of found) spellings.add(spelling);
       });
     }
-    return { cells, spellings: [...spellings] };
+    return { cells, spellings: [...spellings], formulas: [...formulas] };
   }
 
   private execute(id: string, parameters: object): void {
