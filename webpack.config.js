@@ -2,8 +2,10 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
+import webpack from "webpack";
 import { Budget } from "./src/budget.mjs";
 import { HelpPages } from "./src/help/plugin.mjs";
+import { Licenses } from "./src/licenses/plugin.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
 
 const require = createRequire(import.meta.url);
@@ -11,6 +13,7 @@ const FunctionMetadataPlugin = require("custom-functions-metadata-plugin");
 
 const functionFiles = JSON.parse(readFileSync(new URL("./src/functions/files.json", import.meta.url), "utf8"));
 const FUNCTIONS = "functions.js";
+const licenses = new Licenses({ file: "licenses.txt", writtenBy: "pages" });
 const univer = (preset) => `node_modules/@univerjs/${preset}/lib/index.css`;
 
 /**
@@ -46,12 +49,14 @@ const functionsOf = (mode) => ({
   // The functions are there by name for the pane, too, which explains a cell by calling them once more.
   entry: { functions: { import: "./src/functions/entry.ts", library: { name: "BedrowFunctions", type: "global" } } },
   output: { globalObject: "globalThis", filename: FUNCTIONS },
-  plugins: [new Budget({ [FUNCTIONS]: 25 })],
+  plugins: [new Budget({ [FUNCTIONS]: 25 }), licenses],
 });
 
 const pagesOf = (env, mode) => ({
   ...common(mode),
   name: "pages",
+  // The list of licenses is written once the functions are built, too.
+  dependencies: ["functions"],
   entry: { pane: "./src/pane/index.tsx", practice: "./src/practice/practice.ts" },
   output: {
     filename: "[name].js",
@@ -66,6 +71,12 @@ const pagesOf = (env, mode) => ({
   },
   plugins: [
     new Budget({ "pane.js": 60 }),
+    licenses,
+    // The grid would bring rules for breaking words in seventy languages, not all of which have a permissive license. A
+    // sheet breaks no words.
+    new webpack.NormalModuleReplacementPlugin(/^\.\/[\w-]+\.js$/, (wanted) => {
+      if (/engine-render[\\/]lib[\\/]es$/.test(wanted.context)) wanted.request = "data:text/javascript,export {}";
+    }),
     // Describes the functions to the host. Their files are not part of this build, so nothing is added to them.
     new FunctionMetadataPlugin({
       input: functionFiles.map((file) => `./src/functions/${file}`),

@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import project from "../../package.json";
+import { ALLOWED } from "../../src/licenses/allowed.mjs";
+import { DIST } from "../dist";
+
+/** `npm test` builds before it tests; run alone, this needs `npm run build` first. */
+const list = readFileSync(`${DIST}/licenses.txt`, "utf8");
+const entries = [
+  ...list.matchAll(
+    /^(\S+?)(?: [\d.]\S*)?: (.+?)(?: \(offered as .*\))?\. In: ([a-z, ]+?)(?:, packed into (\S+))?\.$/gm,
+  ),
+].map(([, name, license, parts, within]) => ({ name, license, parts, within }));
+
+describe("the list of licenses", () => {
+  test("tells every package that it counts", () => {
+    expect(entries.length).toBeGreaterThan(100);
+    expect(entries).toHaveLength(Number(/^Packages: (\d+)\.$/m.exec(list)?.[1]));
+  });
+
+  test("names no license that is not permissive", () => {
+    const others = entries.filter(({ license }) => !license?.split(" AND ").every((one) => ALLOWED.includes(one)));
+    expect(others).toEqual([]);
+  });
+
+  test("has what the add-in is known to load, where it loads it", () => {
+    const of = (name: string) => entries.find((entry) => entry.name === name);
+    expect(of("preact")).toMatchObject({ license: "MIT", parts: "pane" });
+    expect(of("clipper2-ts")).toMatchObject({ license: "BSL-1.0", parts: "pane" });
+    expect(of("exceljs")).toMatchObject({ license: "MIT", parts: "pane, practice" });
+    expect(of("@univerjs/core")).toMatchObject({ license: "Apache-2.0", parts: "practice" });
+    // Offered under MIT or GPL, and taken under MIT.
+    expect(of("jszip")).toMatchObject({ license: "MIT", within: "exceljs" });
+    expect(of("webpack")?.parts).toBe("functions, pane, practice");
+  });
+
+  test("has nothing in the pane that the project does not ask for itself", () => {
+    const asked = Object.keys(project.devDependencies);
+    const inPane = entries.filter(({ parts, within }) => parts?.includes("pane") && !within).map(({ name }) => name!);
+    expect(inPane.filter((name) => !asked.includes(name))).toEqual([]);
+  });
+});
