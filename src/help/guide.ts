@@ -19,7 +19,12 @@ export function guidePages(folder: string): Page[] {
     const [, title, about, content] = BEGINNING.exec(text) ?? [];
     if (title === undefined || about === undefined || content === undefined)
       throw new Error(`The guide page ${name} must begin with <h1>its title</h1> and <p>what it is about</p>.`);
-    return { address: name.replace(/^\d+-/, ""), title: plain(title), about: plain(about), content };
+    return {
+      address: name.replace(/^\d+-/, ""),
+      title: plain(title),
+      about: plain(about),
+      content: `<div class="guide">${content}</div>`,
+    };
   });
 }
 

@@ -18,7 +18,7 @@ export function indexPage(docs: readonly FunctionDoc[], guide: readonly Page[]):
   const guides = `<dl>${guide.map(({ address, title, about }) => entry(address, title, about)).join("\n")}</dl>`;
   return {
     address: HOME,
-    title: "Bedrow help",
+    title: "Guide and functions",
     about: "Stone beds in the workbook: what each function is for, and how the work is done.",
     content: [section("Guide", guides), ...purposes].join("\n"),
   };

@@ -14,14 +14,18 @@ export const HOME = "index.html";
 /** Nothing but the help's own style and pictures is fetched, and nothing runs. */
 const POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
 
-/** A page as a whole, with the ways to the others. */
-export function framed(
-  { address, title, about, content }: Page,
-  ways: readonly Pick<Page, "address" | "title">[],
-): string {
-  const shown = ways.map((way) =>
-    way.address === address ? `<span aria-current="page">${escaped(way.title)}</span>` : link(way.address, way.title),
-  );
+/** Where another page is, and what it is called. */
+export type Way = Pick<Page, "address" | "title">;
+
+/**
+ * A page as a whole, with a way back to the list of all pages, the pages of the guide, and for a page of the guide the
+ * one before and the one after it.
+ *
+ * @param guide the pages of the guide in their order.
+ */
+export function framed(page: Page, guide: readonly Way[]): string {
+  const { address, title, about, content } = page;
+  const place = guide.findIndex((way) => way.address === address);
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -33,18 +37,42 @@ export function framed(
 </head>
 <body>
 <header>
-<nav aria-label="Help">
-<ul>
-${shown.map((way) => `<li>${way}</li>`).join("\n")}
-</ul>
-</nav>
+<p>${address === HOME ? "Bedrow help" : link(HOME, "Bedrow help")}</p>
 </header>
+<div class="frame">
 <main>
 <h1>${escaped(title)}</h1>
 <p class="about">${escaped(about)}</p>
 ${content}
+${place < 0 ? "" : turning(guide[place - 1], guide[place + 1])}
 </main>
+${address === HOME ? "" : pagesOf(guide, address)}
+</div>
 </body>
 </html>
 `;
+}
+
+/** From one page of the guide to the next. */
+function turning(before: Way | undefined, after: Way | undefined): string {
+  const to = (way: Way | undefined, words: string, rel: string) =>
+    way ? `<p>${words}<br><a rel="${rel}" href="${escaped(way.address)}">${escaped(way.title)}</a></p>` : "";
+  return `<nav class="turning" aria-label="Before and after">
+${to(before, "Before", "prev")}
+${to(after, "Next", "next")}
+</nav>`;
+}
+
+/** The guide's pages, beside a page where there is room and below it where there is none. */
+function pagesOf(guide: readonly Way[], address: string): string {
+  const shown = guide.map((way) =>
+    way.address === address ? `<span aria-current="page">${escaped(way.title)}</span>` : link(way.address, way.title),
+  );
+  return `<nav class="pages" aria-label="Guide">
+<h2>Guide</h2>
+<ol>
+${shown.map((way) => `<li>${way}</li>`).join("\n")}
+</ol>
+<p>${link(HOME, "All functions")}</p>
+</nav>`;
 }

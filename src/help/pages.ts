@@ -7,7 +7,7 @@ import { addressOf, functionPage } from "./functionPage";
 import { guidePages } from "./guide";
 import { indexPage } from "./indexPage";
 import { numbersPage } from "./numbersPage";
-import { framed, HOME, type Page } from "./page";
+import { framed, type Page } from "./page";
 import { PURPOSES } from "./purposes";
 
 /** A page as the pane lists it. */
@@ -34,8 +34,7 @@ export function helpFiles(root: string): Map<string, string> {
   const docs = everyDocstring(root);
   const guide = [...guidePages(join(root, "src/help/guide")), numbersPage()];
   const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
-  const ways = [{ address: HOME, title: "Bedrow help" }, ...guide];
-  const texts = new Map(pages.map((page) => [page.address, framed(page, ways)]));
+  const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
   texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));
   return texts;
 }

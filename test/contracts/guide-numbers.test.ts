@@ -1,0 +1,131 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type FieldKey, fields } from "../../src/quantities/bed/fields";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { dateWords } from "../../src/quantities/calendar/calendarDay";
+import { FEWEST_JOBS } from "../../src/quantities/history/learn";
+import { readTape } from "../../src/quantities/tape";
+import { INCHES_PER_FOOT } from "../../src/quantities/units";
+import { cautions } from "../../src/sheets/cautions";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
+import { insertPlan } from "../../src/workbook/insert";
+import { example, fragments, numbersIn, textsIn, unmarked } from "../guide/fragments";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+const MANIFEST = readFileSync(resolve(import.meta.dirname, "../../manifest.xml"), "utf8");
+const KNOWN: Readonly<Record<string, number>> = {
+  "fewest jobs": FEWEST_JOBS,
+  "inches in a foot": INCHES_PER_FOOT,
+};
+
+let host: HeadlessHost;
+/** Where the first estimate's values stand, by their keys. */
+let first: (key: string) => unknown;
+beforeAll(async () => {
+  host = await createProductHost();
+  const form: BedForm = { ...blankForm(), ...example };
+  const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "First" });
+  if (!inserted.done) throw new Error("a new sheet is free");
+  const keys = keyAddresses(estimateRows(form), { row: 0, column: 0 });
+  first = (key) => {
+    if (!keys.has(key)) throw new Error(`The estimate has no cell ${key}.`);
+    return host.value(`'${inserted.sheetName}'!${keys.get(key)}`);
+  };
+});
+afterAll(() => host.dispose());
+
+let row = 0;
+/** What a formula gives in a cell of its own, in the practice grid's engine with all functions of the product. */
+async function worked(formula: string): Promise<unknown> {
+  row += 1;
+  const at = `First!T${row}`;
+  await host.type({ [at]: formula });
+  return host.errorMessage(at) ?? host.value(at);
+}
+
+/** What a number of the guide is really, by its source: a number, or text that must be the same. */
+async function real(source: string): Promise<unknown> {
+  if (source.startsWith("=")) return worked(source);
+  const [kind = "", name = ""] = source.split(":");
+  if (kind === "first") return first(name);
+  if (kind === "known") return KNOWN[name];
+  if (kind === "field") {
+    const initial = fields[name as FieldKey]?.initial;
+    return initial?.endsWith("%") ? Number(initial.slice(0, -1)) / 100 : Number(initial);
+  }
+  if (source === "caution") return cautions.map(({ text }) => text).join(" ");
+  if (kind === "manifest") {
+    const version = new RegExp(`<Set Name="${name}" MinVersion="([^"]+)"`).exec(MANIFEST)?.[1];
+    return version ? `${name} ${version}` : new RegExp(`<${name}>([^<]+)<`).exec(MANIFEST)?.[1];
+  }
+  throw new Error(`${source} is no source of a number in the guide.`);
+}
+
+/** A value as the guide shows it where it shows it rightly: with as many digits as there, as a share, or as a day. */
+function asShown(value: unknown, shown: string): string {
+  if (typeof value !== "number") return String(value).includes(shown) ? shown : String(value);
+  const plain = shown.replaceAll(",", "").replace("%", "");
+  if (!/^-?[\d.]+$/.test(plain)) return dateWords(value);
+  const digits = plain.split(".")[1]?.length ?? 0;
+  const isShare = shown.endsWith("%");
+  const rounded = (isShare ? value * 100 : value).toLocaleString("en-US", {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+  });
+  return isShare ? `${rounded}%` : rounded;
+}
+
+describe.each(fragments)("the guide's page %s", (_, html) => {
+  const numbers = numbersIn(html);
+
+  test("shows numbers that the product really gives", async () => {
+    for (const { source, shown } of numbers) {
+      const value = await real(source);
+      expect(value, source).toBeDefined();
+      expect(asShown(value, shown), source).toBe(shown);
+    }
+  });
+
+  test("has no other number in it", () => {
+    expect(unmarked(html).match(/[^.]*\d[^.]*/g) ?? []).toEqual([]);
+  });
+
+  test("has no formula in it that is not worked out", () => {
+    const formulas = textsIn(html, "code").filter((text) => text.startsWith("=") && text !== "=BED.");
+    expect(formulas.filter((formula) => !numbers.some(({ source }) => source === formula))).toEqual([]);
+  });
+
+  test("reckons with the numbers that it supposes", () => {
+    const sources = numbers.map(({ source }) => source).join(" ");
+    const stands = (number: string) =>
+      new RegExp(`(?<![\\d.])${number.replace(".", "\\.")}(?![\\d]|\\.\\d)`).test(sources);
+    expect(textsIn(html, "var").filter((number) => !stands(number))).toEqual([]);
+  });
+
+  test("has people type what is read, or keys that are there", () => {
+    const KEYS = ["Enter", "Esc", "Tab"];
+    const typed = [example.name, ...Object.values(example.typed)];
+    const isRead = (text: string) => {
+      if (KEYS.includes(text) || typed.includes(text) || /^\d{4}-\d\d-\d\d$/.test(text)) return true;
+      return readTape(text, "ft") > 0;
+    };
+    for (const text of textsIn(html, "kbd")) expect(isRead(text), text).toBe(true);
+  });
+});
+
+test("the first page has people type the bed that it shows", () => {
+  const [, html] = fragments.find(([name]) => name.endsWith("first-estimate.html"))!;
+  const typed = textsIn(html, "kbd");
+  for (const text of [example.name, ...Object.values(example.typed)]) expect(typed).toContain(text);
+});
+
+test("a number that is wrong by its last digit is found", () => {
+  expect(asShown(18.5, "18.5")).toBe("18.5");
+  expect(asShown(18.5, "18.6")).toBe("18.5");
+  expect(asShown(5400, "5,400.00")).toBe("5,400.00");
+  expect(asShown(0.054, "5.5%")).toBe("5.4%");
+  expect(unmarked("<p>It takes 7 bags.</p>")).toMatch(/\d/);
+});

@@ -1,0 +1,102 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import ts from "typescript";
+import { describe, expect, test } from "vitest";
+import { fragments, pictureNames, textOf, textsIn } from "../guide/fragments";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const PICTURES = join(ROOT, "src/help/guide/pictures");
+/** All pictures together, so that the help stays small beside the add-in itself. */
+const MOST_BYTES = 1_300_000;
+
+const sources = readdirSync(join(ROOT, "src"), { recursive: true, encoding: "utf8" })
+  .filter((name) => /^(pane|quantities|sheets)\/.*\.tsx?$/.test(name) && !name.includes(".test."))
+  .map((name) => join(ROOT, "src", name));
+
+/** Every text that stands whole in the source of the screens and sheets: between tags, in quotes, before a value. */
+const said: ReadonlySet<string> = new Set([
+  ...sources.flatMap((file) => textsOf(file)),
+  ...[...readFileSync(join(ROOT, "manifest.xml"), "utf8").matchAll(/DefaultValue="([^"]*)"/g)].map(([, text]) => text!),
+]);
+
+function textsOf(file: string): string[] {
+  const kind = file.endsWith("x") ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
+  const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.ES2022, true, kind);
+  const found: string[] = [];
+  const visit = (node: ts.Node) => {
+    if (ts.isStringLiteralLike(node) || ts.isJsxText(node) || ts.isTemplateHead(node))
+      found.push(
+        node.text
+          .replace(/\s+/g, " ")
+          .replace(/[ (]+$/, "")
+          .trim(),
+      );
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+describe.each(fragments)("the guide's page %s", (_, html) => {
+  test("quotes only labels that stand on the screens and sheets, letter by letter", () => {
+    expect(textsIn(html, "b").filter((label) => !said.has(label))).toEqual([]);
+  });
+
+  test("names only functions that are there", () => {
+    const named = [...textOf(html).matchAll(/BED\.([A-Z_]+)/g)].map(([, id]) => id!);
+    expect(named.filter((id) => !isFunction(id))).toEqual([]);
+  });
+
+  test("shows pictures that are there, each with words for those who do not see it", () => {
+    const shown = [...html.matchAll(/<img ([^>]*)>/g)].map(([, attributes]) => attributes!);
+    for (const attributes of shown) {
+      const [, name] = /src="pictures\/([^"]+)"/.exec(attributes) ?? [];
+      expect(pictureNames, attributes).toContain(name);
+      const [, words = ""] = /alt="([^"]*)"/.exec(attributes) ?? [];
+      expect(words.length, attributes).toBeGreaterThan(30);
+    }
+    expect(html.match(/<figure/g)?.length ?? 0).toBe(shown.length);
+    expect(html.match(/<figcaption>/g)?.length ?? 0).toBe(shown.length);
+  });
+
+  test("says in plain words, in short sentences", () => {
+    const sentences = textOf(html.replace(/<\/(p|li|dt|dd|h\d|td|figcaption)>/g, ". "))
+      .replace(/\d\.\d/g, "0")
+      .split(/[.?!:;]+\s/)
+      .map((sentence) => sentence.trim());
+    expect(sentences.filter((sentence) => sentence.split(" ").length > 36)).toEqual([]);
+  });
+});
+
+function isFunction(id: string): boolean {
+  const files = JSON.parse(readFileSync(join(ROOT, "src/functions/files.json"), "utf8")) as string[];
+  return files.some((file) =>
+    new RegExp(`@customfunction ${id}\\b`).test(readFileSync(join(ROOT, "src/functions", file), "utf8")),
+  );
+}
+
+test("a label that no screen has is found", () => {
+  expect(said.has("Insert")).toBe(true);
+  expect(said.has("Read the list at the selection")).toBe(true);
+  expect(said.has("Insert the estimate now")).toBe(false);
+});
+
+test("every picture is shown somewhere, and all together are small", () => {
+  const shown = fragments.flatMap(([, html]) => [...html.matchAll(/src="pictures\/([^"]+)"/g)].map(([, name]) => name));
+  expect([...pictureNames].sort()).toEqual([...new Set(shown)].sort());
+  const bytes = pictureNames.map((name) => readFileSync(join(PICTURES, name)).length);
+  expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThan(MOST_BYTES);
+});
+
+test("the pages stand in the order in which the work is done", () => {
+  expect(fragments.map(([name]) => name.replace(/^\d+-|\.html$/g, ""))).toEqual([
+    "first-estimate",
+    "job-rows",
+    "papers",
+    "templates",
+    "looks-wrong",
+    "without-the-add-in",
+    "limits",
+    "in-the-office",
+  ]);
+});

@@ -1,0 +1,109 @@
+import { join, resolve } from "node:path";
+import { chromium } from "playwright-core";
+import { withTypeScript } from "../../src/withTypeScript.mjs";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const WAIT_MS = 90_000;
+
+/**
+ * Serves a build, opens browsers on its practice workbook, and closes all of it in the end.
+ *
+ * @param {string} dist the folder of the build.
+ * @param {(open: (size?: { width?: number, height?: number, scale?: number }) => Promise<import("playwright-core").Page>) => Promise<void>} deed
+ */
+export async function atTheDesk(dist, deed) {
+  const helper = (name, use) => withTypeScript(ROOT, join(ROOT, `test/browser/${name}.ts`), use);
+  const browserPath = await helper("findBrowser", async ({ findBrowser }) => findBrowser());
+  await helper("serve", async ({ serve }) => {
+    const server = await serve(dist);
+    const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox", "--disable-gpu"] });
+    try {
+      await deed(async ({ width = 1280, height = 800, scale = 1 } = {}) => {
+        const context = await browser.newContext({
+          viewport: { width, height },
+          deviceScaleFactor: scale,
+          colorScheme: "light",
+          locale: "en-US",
+        });
+        const page = await context.newPage();
+        await page.goto(`${server.origin}/practice.html`);
+        await page.getByRole("button", { name: /^Insert/ }).waitFor({ timeout: WAIT_MS });
+        // A bar that stays in sight would lie over what is pictured.
+        await page.addStyleTag({ content: ".insert-bar { position: static !important }" });
+        return page;
+      });
+    } finally {
+      await browser.close();
+      await server.close();
+    }
+  });
+}
+
+/** Brings a sheet to the front and selects cells of it. */
+export function select(page, sheet, cells) {
+  return page.evaluate(
+    ([name, at]) =>
+      Excel.run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItem(name);
+        worksheet.activate();
+        worksheet.getRange(at).select();
+        await context.sync();
+      }),
+    [sheet, cells],
+  );
+}
+
+/** Writes values and formulas from A1 of a new sheet on, and selects a cell there. */
+export function putSheet(page, sheet, rows, selected = "A1", widths = []) {
+  return page.evaluate(
+    ([name, cells, at, characters]) =>
+      Excel.run(async (context) => {
+        const worksheet = context.workbook.worksheets.add(name);
+        const range = worksheet.getRangeByIndexes(0, 0, cells.length, cells[0].length);
+        range.formulas = cells.map((row) =>
+          row.map((cell) => (typeof cell === "string" && /^\d/.test(cell) ? `'${cell}` : cell)),
+        );
+        characters.forEach((points, column) => {
+          worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = points;
+        });
+        worksheet.activate();
+        worksheet.getRange(at).select();
+        await context.sync();
+      }),
+    [sheet, rows, selected, widths],
+  );
+}
+
+export const press = (page, name) =>
+  page
+    .getByRole("button", { name, exact: typeof name === "string" })
+    .first()
+    .click();
+
+/** Opens a screen of the pane. */
+export async function show(page, screen, heading = screen) {
+  await page.getByRole("navigation", { name: "What to do" }).getByRole("button", { name: screen, exact: true }).click();
+  await page.getByRole("heading", { name: heading, level: 1 }).last().waitFor();
+}
+
+/** Types a bed into the form of the pane, as the guide tells it. */
+export async function fillBed(page, { name, length, width, radius, corners }) {
+  await page.getByLabel("Bed name").fill(name);
+  await page.getByLabel("Length", { exact: true }).fill(length);
+  await page.getByLabel("Width", { exact: true }).fill(width);
+  if (radius) await page.getByLabel("Corner radius").fill(radius);
+  if (corners) await page.getByLabel("Rounded corners").fill(corners);
+}
+
+/** Inserts what the form holds at the selected cell. */
+export async function insertBed(page) {
+  await press(page, /^Insert/);
+  await page.getByText(/^The estimate stands on/).waitFor();
+}
+
+/** Gives the workbook its sheet of rates. */
+export async function insertRates(page) {
+  await show(page, "Rates");
+  await press(page, "Insert the sheet Rates");
+  await page.getByRole("status").filter({ hasText: "The rates stand on" }).waitFor();
+}
