@@ -19,6 +19,7 @@ export interface GridLibrary {
     | "ICommandService"
     | "ImageSourceType"
     | "WrapStrategy"
+    | "hashAlgorithm"
     | "numfmt"
   >;
   readonly drawing: Pick<typeof Sheets, "ISheetDrawingService">;
