@@ -1,3 +1,4 @@
+import { arriving } from "./arriving";
 import { Associations } from "./functions/associations";
 import { createCustomFunctions } from "./functions/customFunctions";
 import { createExcel } from "./host/excel";
@@ -8,18 +9,21 @@ import { foldPane } from "./screen/pane";
 
 /**
  * The practice page. The host's globals are there at once, so that the add-in's own scripts, which follow, find them;
- * the grid is fetched after that, and what was asked of the globals meanwhile waits for it.
+ * the grid is fetched after that, and what was asked of the globals meanwhile waits for it. The pane comes last: the
+ * first cell does not need it.
  */
 
 const namespace = document.currentScript?.dataset.namespace ?? "";
 const associations = new Associations();
 const note = new LoadingNote();
 
-const session: Promise<HostSession> = import("./start")
-  .catch(() => {
+const arrived = arriving();
+const session: Promise<HostSession> = Promise.all([
+  import(/* webpackChunkName: "grid" */ "./start").catch(() => {
     throw new LoadingTrouble("The grid could not be fetched. Check the connection, then reload the page.");
-  })
-  .then(({ start }) => start(namespace, associations, note));
+  }),
+  arrived,
+]).then(([{ start }, what]) => start(namespace, associations, what, note));
 // A host that does not come up is never ready; the note tells the person why.
 const ready = new Promise<void>((resolve) => session.then(() => resolve(), note.fail));
 

@@ -23,6 +23,8 @@ export interface BrowserGrid {
   /** What the grid is made of, for what reads and makes files of it. */
   readonly open: OpenGrid;
   readonly save: () => KeptWorkbook;
+  /** Resolves once the sheet is on the screen and takes what is typed. */
+  readonly drawn: Promise<void>;
 }
 
 /**
@@ -63,11 +65,16 @@ export function createBrowserGrid(
   }
   const api = FUniver.newAPI(univer);
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
+  const drawn = new Promise<void>((resolve) => {
+    api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
+      if (stage >= core.LifecycleStages.Rendered) resolve();
+    });
+  });
   const open = openGrid({ core, drawing, sheets }, univer, api, office, kept);
   const injector = univer.__getInjector();
   const editor = injector.get(sheets.IEditorBridgeService);
   const grid = new Grid(open, () => editor.isVisible().visible);
   closeStaleSuggestions(injector);
   giveReasons(injector.get(sheets.CellAlertManagerService), grid);
-  return { grid, open, save: () => open.workbook.save() };
+  return { grid, open, save: () => open.workbook.save(), drawn };
 }

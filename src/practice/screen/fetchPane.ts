@@ -1,0 +1,11 @@
+import { showTrouble } from "./trouble";
+
+/** Fetches the add-in's pane, which shows itself once the host is up. */
+export function fetchPane(): void {
+  const script = document.createElement("script");
+  script.src = "pane.js";
+  script.addEventListener("error", () => {
+    showTrouble("The pane could not be fetched. Check the connection, then reload the page; your work stays.");
+  });
+  document.head.append(script);
+}
