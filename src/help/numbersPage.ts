@@ -2,7 +2,6 @@ import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
 import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
 import { SOILS } from "../quantities/soil";
 import { STONES } from "../quantities/stone";
-import type { HowSure } from "../quantities/tables";
 import {
   CUBIC_FEET_PER_CUBIC_YARD,
   KILOGRAMS_PER_POUND,
@@ -14,14 +13,13 @@ import { functionKnowledge } from "../review/knowledge";
 import { kindWords } from "../review/knowledge/argument";
 import { addressOf } from "./functionPage";
 import { escaped, link, number, section, table } from "./html";
+import { checkingNumbers } from "./numbers/checking";
+import { choiceTable, stonePriceTable } from "./numbers/choices";
+import { estimatingNumbers } from "./numbers/estimating";
+import { layingNumbers } from "./numbers/laying";
+import { cautionTable, holidayTable } from "./numbers/outside";
+import { HOW_SURE, OUR_CHOICE, statedTable } from "./numbers/stated";
 import type { Page } from "./page";
-
-/** How sure a value is, in words for the reader. */
-export const HOW_SURE: Readonly<Record<HowSure, string>> = {
-  seen: "read in the source",
-  memory: "from memory",
-  practice: "common practice",
-};
 
 /** What the numbers rest on: every value of every table, from the tables themselves. */
 export function numbersPage(): Page {
@@ -34,6 +32,7 @@ export function numbersPage(): Page {
 <dt>read in the source</dt><dd>the figure was read in the publication that is named</dd>
 <dt>from memory</dt><dd>the figure is known from the publication that is named, and was not read there again</dd>
 <dt>common practice</dt><dd>usual in the trade; no publication stands behind it</dd>
+<dt>${OUR_CHOICE}</dt><dd>somebody had to draw a line; nobody else stands behind it</dd>
 <dt>invented example</dt><dd>stands there until the office types its own; no price rests on anything else</dd>
 </dl>`,
       section("Stone", STONE_NOTE, stoneTable()),
@@ -42,6 +41,12 @@ export function numbersPage(): Page {
       section("Taken where an argument is left out", "<p>All common practice.</p>", defaultTable()),
       section("Held to be usual", USUAL_NOTE, usualTable()),
       section("Where an estimate starts", STARTING_NOTE, ...startingTables()),
+      section("Ready choices", choiceTable(), stonePriceTable()),
+      section("Where estimates and papers draw a line", statedTable(estimatingNumbers)),
+      section("How a bed is laid out", statedTable(layingNumbers)),
+      section("What the check and the job rows go by", CHECK_NOTE, statedTable(checkingNumbers)),
+      section("Federal holidays", HOLIDAY_NOTE, holidayTable()),
+      section("Cautions", CAUTION_NOTE, cautionTable()),
     ].join("\n"),
   };
 }
@@ -49,6 +54,10 @@ export function numbersPage(): Page {
 const STONE_NOTE =
   "<p>Loose and dry, as delivered. A supplier’s scale ticket beats every row: weights change with the quarry, the size, and how wet the stone is loaded. Wet stone weighs up to a fifth more.</p>";
 const USUAL_NOTE = `<p>The check points out what lies outside; it refuses nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes tons, and so does a stone larger than two thirds of the depth let it show.</p>`;
+const CHECK_NOTE = "<p>What lies outside is pointed out or asked about. Nothing is refused for it.</p>";
+const HOLIDAY_NOTE =
+  "<p>5 U.S.C. 6103, read in the source. One on a Saturday is kept on the Friday before, one on a Sunday on the Monday after. First years of two of them: from memory. They can be switched off, and your own added.</p>";
+const CAUTION_NOTE = "<p>Reminders. Local codes, the locator’s ticket and licensed practice come first.</p>";
 const STARTING_NOTE =
   "<p>What stands in a new estimate until somebody types something else. Prices and rates of pay are invented examples.</p>";
 

@@ -39,10 +39,10 @@ export interface BorderRun {
 }
 
 /** More pieces than any bed takes: beyond it some unit is wrong. */
-const MOST_PIECES = 10_000;
+export const MOST_PIECES = 10_000;
 
 /** A stake this near a corner holds the corner too; common practice, a hand's breadth. */
-const HOLDS_CORNER_FT = 3 / INCHES_PER_FOOT;
+export const HOLDS_CORNER_FT = 3 / INCHES_PER_FOOT;
 
 /** The border of a bed: its runs along the outer edge, then those round cut-outs that get border. */
 export function placeBorder(outline: Outline, rules: BorderRules): BorderRun[] {

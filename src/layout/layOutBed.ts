@@ -59,4 +59,4 @@ function notesOnFabric({ counts, fewestCuts }: FabricLayout): string[] {
 }
 
 /** Two areas that differ by less than this share need no word. */
-const NOTEWORTHY_SHARE = 0.005;
+export const NOTEWORTHY_SHARE = 0.005;

@@ -9,12 +9,12 @@ import { layoutMessages as messages } from "./messages";
  */
 
 /** Any measure of a bed, in feet: 190 miles. */
-const MOST_FT = 1_000_000;
+export const MOST_FT = 1_000_000;
 /** Corners of an outline, or widths from a base line. A crew tapes a few dozen. */
-const MOST_CORNERS = 2000;
+export const MOST_CORNERS = 2000;
 /** Things that stand in a bed and are placed in plan. */
-const MOST_CUT_OUTS = 100;
-const MOST_PINS = 100_000;
+export const MOST_CUT_OUTS = 100;
+export const MOST_PINS = 100_000;
 /** Pins times the straight pieces of the edge: each pin is looked for on each piece. */
 const MOST_PINS_BY_EDGE = 1e8;
 /** Places between the edges that are looked at for a pin; few of them may lie in a thin bed. */

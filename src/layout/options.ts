@@ -90,7 +90,7 @@ export function borderRulesOf(options: BorderOptions): BorderRules {
 }
 
 const IN = "Type inches.";
-const LARGEST_INCHES = 1200;
+export const LARGEST_INCHES = 1200;
 
 const inches = (what: string, value: number, argument: string): number =>
   inRange(what, value, 0, LARGEST_INCHES, IN, argument) / INCHES_PER_FOOT;

@@ -13,7 +13,7 @@ import { endLapsOf, type LapLine, seamLevels, seamsOf } from "./seams";
 import { crossings } from "./stretches";
 
 /** Pins of the pattern keep at least this share of the spacing from any other pin. */
-const CLEAR_SHARE = 1 / 3;
+export const CLEAR_SHARE = 1 / 3;
 
 /**
  * The pins of a bed, in the frame of its strips.

@@ -30,7 +30,7 @@ export interface ArcRun extends RunBasics {
  * An arc is drawn as chords of at most 2°. A full circle of such chords encloses sin(2°)/(2° in radians) of its
  * area, 0.02 % too little; and as 2° divides 90°, its four farthest points are exact.
  */
-const CHORD_RADIANS = Math.PI / 90;
+export const CHORD_RADIANS = Math.PI / 90;
 
 export const runLength = (run: Run): number =>
   run.kind === "straight" ? distance(run.from, run.to) : run.radius * Math.abs(run.sweep);

@@ -29,7 +29,7 @@ export interface StripPlan {
 }
 
 /** More strips than any bed takes: beyond it some unit is wrong. */
-const MOST_STRIPS = 2000;
+export const MOST_STRIPS = 2000;
 
 /** A sliver of bed beyond a strip's edge that no more fabric is cut for; about 1/64 in. */
 const SLIVER_FT = 0.0015;

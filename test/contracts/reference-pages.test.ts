@@ -3,7 +3,7 @@ import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import files from "../../src/functions/files.json";
 import { escaped } from "../../src/help/html";
-import { HOW_SURE } from "../../src/help/numbersPage";
+import { HOW_SURE } from "../../src/help/numbers/stated";
 import { type Contents, everyDocstring, helpFiles } from "../../src/help/pages";
 import { withHelp } from "../../src/help/plugin.mjs";
 import { PURPOSES } from "../../src/help/purposes";

@@ -18,7 +18,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   pane: ["workbook", "sheets", "layout", "review", "quantities"],
   practice: ["spreadsheet"],
   // Made in the build, and loaded by nothing: it may ask all that it writes about.
-  help: ["functions", "quantities", "sheets", "review"],
+  help: ["functions", "layout", "quantities", "sheets", "review"],
 };
 
 /** Single folders of a room that another room may import, where it may not import the rest. */

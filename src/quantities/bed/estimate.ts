@@ -51,7 +51,7 @@ export interface LaidCounts {
   readonly pins: number;
 }
 
-const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
+export const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
 
 /**
  * The estimate of a bed, as the block in the sheet works it out from the same inputs; a test holds the two equal.

@@ -1,5 +1,5 @@
 /** Past jobs do not tell a rate more closely than this share of it. */
-const COARSEST_STEP = 0.05;
+export const COARSEST_STEP = 0.05;
 const SURE_DIGITS = 9;
 
 /**

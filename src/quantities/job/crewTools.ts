@@ -16,11 +16,11 @@ interface ToolRule {
 }
 
 /** A floor larger than this is tamped with a plate compactor rather than by hand; common practice. */
-const LARGE_FLOOR_SQ_FT = 400;
+export const LARGE_FLOOR_SQ_FT = 400;
 /** One loads and one rakes for every barrow that is on its way; common practice. */
-const PEOPLE_PER_BARROW = 2;
+export const PEOPLE_PER_BARROW = 2;
 /** Shovelled by hand, more sod than this takes longer than fetching a machine; common practice. */
-const MUCH_SOD_SQ_FT = 500;
+export const MUCH_SOD_SQ_FT = 500;
 
 const everybody = (_: CrewAmounts, people: number) => people;
 const halfOf = (_: CrewAmounts, people: number) => Math.ceil(people / PEOPLE_PER_BARROW);

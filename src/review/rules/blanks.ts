@@ -6,7 +6,7 @@ import { localAddress, nameOf } from "../words";
 import { change, type Observation, type Rule } from "./rule";
 
 /** As many formulas of a family have to find something in a place for a blank there to be a gap. */
-const USUALLY = 0.8;
+export const USUALLY = 0.8;
 
 export const blanks: Rule = {
   id: "blank",

@@ -7,9 +7,9 @@ import { change, type Observation, type Rule } from "./rule";
 const DEPTHS = new Set<Role>(["border height", "dig depth", "stone depth", "trench depth"]);
 const INCHES_PER_FOOT = 12;
 /** Depths that are dug and filled, in inches (common practice: 1 to 9, borders up to 12). */
-const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
+export const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
 /** Less than this is no depth in inches, more than this none in feet. */
-const [LEAST_IN, MOST_FT] = [0.76, 1.5];
+export const [LEAST_IN, MOST_FT] = [0.76, 1.5];
 
 export const depthUnit: Rule = {
   id: "depth-unit",

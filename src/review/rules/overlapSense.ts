@@ -5,7 +5,7 @@ import type { Observation, Rule } from "./rule";
 
 const INCHES_PER_FOOT = 12;
 /** An overlap of more than a third of the roll is fabric thrown away; under 1 in strips come apart (common practice). */
-const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
+export const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
 
 export const overlapSense: Rule = {
   id: "overlap-sense",

@@ -12,7 +12,7 @@ interface Proportion {
   readonly usual: readonly [low: number, high: number];
 }
 
-const PROPORTIONS: readonly Proportion[] = [
+export const PROPORTIONS: readonly Proportion[] = [
   // Rows a foot apart across a 6 ft strip come to about 0.4 pins a square foot; specifications for heavier duties to 0.1.
   { counted: "pins", over: "area", unit: "sq ft", usual: [0.05, 4] },
   // Stakes 12 to 48 in apart, and those at joints and corners.

@@ -8,7 +8,7 @@ import type { Observation, Rule } from "./rule";
 /** A table is one of beds if it has one of these typed in. */
 const MEASURES = new Set<Role>(["area", "border run", "length", "stone depth", "width"]);
 /** Two beds with this many typed numbers alike, and their names too, are one bed. */
-const FEWEST_NUMBERS = 2;
+export const FEWEST_NUMBERS = 2;
 
 export const sameBed: Rule = {
   id: "same-bed",

@@ -5,7 +5,7 @@ import { localAddress, nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
 /** In a row of sums every column holds something else, and there a number this far off is no sum typed over. */
-const LIKELY_RATIO = 3;
+export const LIKELY_RATIO = 3;
 const SAME = 0.005;
 
 export const typedOver: Rule = {

@@ -7,7 +7,7 @@ import { change, type Observation, offBy, type Rule } from "./rule";
 import { isMixed } from "./typedOver";
 
 /** More formulas of another kind than this, as a share of the family, are a choice and no slip. */
-const MOST_OTHERS = 0.25;
+export const MOST_OTHERS = 0.25;
 
 export const unlike: Rule = {
   id: "unlike-neighbors",

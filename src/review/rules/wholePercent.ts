@@ -10,7 +10,7 @@ import { change, type Observation, type Rule } from "./rule";
 const SHARES = new Set<Role>(["margin", "markup", "overhead", "tax", "waste"]);
 /** Waste and margin have to stay under the whole; a markup may be twice the cost. */
 const MOST: Partial<Record<Role, number>> = { waste: 1, margin: 1 };
-const MOST_OTHERWISE = 2;
+export const MOST_OTHERWISE = 2;
 
 export const wholePercent: Rule = {
   id: "whole-percent",

@@ -27,7 +27,7 @@ export interface Family {
 }
 
 /** Fewer formulas make no rule that another could break. */
-const FEWEST_MEMBERS = 3;
+export const FEWEST_MEMBERS = 3;
 
 /** The families of a line, the largest first. */
 export function familiesOf(book: Book, line: Line): Family[] {

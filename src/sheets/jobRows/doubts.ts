@@ -17,8 +17,8 @@ function isMetric(unit: UnitName | undefined): boolean {
   return unit !== undefined && ["m", "cm", "mm", "sq m", "cu m", "kg"].includes(unit);
 }
 
-const DEEPEST_IN = 18;
-const LONGEST_FT = 600;
+export const DEEPEST_IN = 18;
+export const LONGEST_FT = 600;
 
 /** Why a column cannot be what its heading says, without asking; undefined where it can. */
 export function doubt({ facts, unit, saysT }: Reading, role: Role, all: readonly Reading[]): string | undefined {

@@ -1,0 +1,38 @@
+import { borderChoices, type Choice, fabricChoices, stoneChoices } from "../../quantities/bed/choices";
+import { exampleStonePrices } from "../../quantities/bed/examples";
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { isPriced } from "../../quantities/bed/rates";
+import { escaped, table } from "../html";
+
+const kinds: readonly { readonly kind: string; readonly choices: readonly Choice[] }[] = [
+  { kind: "Stone", choices: stoneChoices },
+  { kind: "Border", choices: borderChoices },
+  { kind: "Fabric roll", choices: fabricChoices },
+];
+
+/** What each ready choice fills in, sizes and prices apart, since they do not rest on the same. */
+export function choiceTable(): string {
+  const rows = kinds.flatMap(({ kind, choices }) =>
+    choices.map(({ name, fills }) => {
+      const filled = Object.entries(fills) as [FieldKey, string][];
+      const words = (some: typeof filled) =>
+        escaped(some.map(([key, text]) => `${fields[key].label} ${text} ${unitOf(key)}`.trim()).join("; "));
+      return [
+        escaped(kind),
+        escaped(name),
+        words(filled.filter(([key]) => !isPriced(key))),
+        words(filled.filter(([key]) => isPriced(key))),
+      ];
+    }),
+  );
+  return table(["Kind", "Choice", "Fills in, of a size common in the trade", "Price, an invented example"], rows);
+}
+
+const unitOf = (key: FieldKey) => (fields[key].reads === "name" ? "" : fields[key].unit);
+
+export function stonePriceTable(): string {
+  return table(
+    ["Stone", "Price by the ton, an invented example"],
+    exampleStonePrices.map(({ stone, perTon }) => [escaped(stone), escaped(perTon)]),
+  );
+}
