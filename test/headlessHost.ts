@@ -60,7 +60,11 @@ export interface HeadlessHost {
   /** The workbook as it is now, as the practice page keeps it over a reload. */
   save(): KeptWorkbook;
   /** Makes the n-th request from now fail, after this many of its changes took effect. */
-  failAtSync(n: number, afterOperations?: number): void;
+  failAtSync: HostSession["failAtSync"];
+  /** What all requests share, for what only a test has happen: protections, what happens meanwhile, what is selected. */
+  readonly session: HostSession;
+  /** Whether somebody is typing into a cell; a test sets it. */
+  isEditing: boolean;
   /** Types values or formulas into cells, by address (`B2`, `Jobs!B2`), and waits for the results. */
   type(cells: Readonly<Record<string, CellInput>>): Promise<void>;
   /** What a cell shows, by address: its value, "" where blank. */
@@ -91,7 +95,8 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     options.office ?? emptyOffice,
     options.kept,
   );
-  const grid = new Grid(open, () => false);
+  let isEditing = false;
+  const grid = new Grid(open, () => isEditing);
   const handed: HandedFile[] = [];
   const namespace = options.namespace ?? "BED";
   const session = new HostSession(grid, namespace, (file) => handed.push(file));
@@ -134,7 +139,14 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     get syncCount() {
       return session.syncCount;
     },
-    failAtSync: (n, afterOperations) => session.failAtSync(n, afterOperations),
+    session,
+    get isEditing() {
+      return isEditing;
+    },
+    set isEditing(given) {
+      isEditing = given;
+    },
+    failAtSync: (n, afterOperations, code) => session.failAtSync(n, afterOperations, code),
     async type(cells) {
       for (const [address, input] of Object.entries(cells)) grid.cells.write(areaAt(address), [[input]]);
       await grid.settled();

@@ -134,3 +134,54 @@ describe("for tests", () => {
     expect(host.value("A3")).toBe("again");
   });
 });
+
+describe("while somebody is typing into a cell", () => {
+  const write = async (context: Excel.RequestContext) => {
+    sheetOf(context).getRange("A1").values = [[1]];
+    await context.sync();
+  };
+
+  // Excel.RunOptions.delayForCellEdit in the host's type package.
+  test("a request fails, with the host's code for it", async () => {
+    host.isEditing = true;
+    await expect(Excel.run(write)).rejects.toMatchObject({ code: "InvalidOperationInCellEditMode" });
+    expect(host.value("A1")).toBe("");
+  });
+
+  test("a request that may be delayed waits, also where the typing begins between two of its run", async () => {
+    const run = Excel.run({ delayForCellEdit: true }, async (context) => {
+      sheetOf(context).load("name");
+      await context.sync();
+      host.isEditing = true;
+      await write(context);
+    });
+    await new Promise((resolve) => setTimeout(resolve, 250));
+    expect(host.value("A1")).toBe("");
+    host.isEditing = false;
+    await run;
+    expect(host.value("A1")).toBe(1);
+  });
+});
+
+test("where the workbook's structure is protected, sheets are neither added, taken away nor renamed", async () => {
+  const deeds: ((sheets: Excel.WorksheetCollection) => unknown)[] = [
+    (sheets) => sheets.add("More"),
+    (sheets) => sheets.getItem("Sheet1").delete(),
+    (sheets) => {
+      sheets.getItem("Sheet1").name = "Other";
+    },
+  ];
+  await Excel.run(async ({ workbook }) => workbook.protection.protect());
+  for (const deed of deeds) {
+    const run = Excel.run(async ({ workbook }) => void deed(workbook.worksheets));
+    await expect(run).rejects.toMatchObject({ code: "AccessDenied" });
+  }
+  expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Sheet1"]);
+});
+
+// The host's maintainers call it by design: OfficeDev/office-js, issue 2268.
+test("a selected picture is no range", async () => {
+  host.session.pictureSelected = true;
+  const run = Excel.run(async ({ workbook }) => void workbook.getSelectedRange().load("address"));
+  await expect(run).rejects.toMatchObject({ code: "InvalidSelection" });
+});

@@ -6,6 +6,7 @@ const words = {
   InvalidObjectPath: "The object path isn't working for what you're trying to do.",
   InvalidOperationInCellEditMode:
     "Excel is in cell-editing mode. Please exit the edit mode by pressing ENTER or TAB or selecting another cell, and then try again.",
+  InvalidSelection: "The current selection is invalid for this operation.",
   ItemAlreadyExists: "The resource being created already exists.",
   ItemNotFound: "The requested resource doesn't exist.",
   PropertyNotLoaded: "The property isn't available.",

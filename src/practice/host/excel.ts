@@ -8,12 +8,9 @@ type Batch<T> = (context: RequestContext) => Promise<T>;
 
 /** What `Excel.run` takes before the batch. */
 export interface RunOptions {
-  /** Waits until nobody is typing into a cell, in place of failing. */
+  /** Has each request wait until nobody is typing into a cell, in place of failing. */
   readonly delayForCellEdit?: boolean;
 }
-
-/** How often the grid is asked whether somebody is still typing into a cell. */
-const editPollMs = 100;
 
 /** What `Excel` offers to an add-in. */
 export interface ExcelGlobal extends Readonly<typeof enums> {
@@ -33,8 +30,7 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
     if (!batch) throw new HostError("InvalidArgument", "Excel.run");
     const given = typeof first === "function" ? {} : first;
     const host = await session;
-    await editingOver(host, given);
-    const context = contextOf(host, given) ?? host.newContext();
+    const context = contextOf(host, given) ?? host.newContext((given as RunOptions).delayForCellEdit);
     const result = await batch(context);
     await context.sync();
     return result;
@@ -45,10 +41,4 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
 function contextOf(host: HostSession, given: object): RequestContext | undefined {
   if (host.isContext(given)) return given;
   return "context" in given && host.isContext(given.context) ? given.context : undefined;
-}
-
-async function editingOver({ grid }: HostSession, options: RunOptions): Promise<void> {
-  if (!grid.isEditing()) return;
-  if (!options.delayForCellEdit) throw new HostError("InvalidOperationInCellEditMode", "Excel.run");
-  while (grid.isEditing()) await new Promise((resolve) => setTimeout(resolve, editPollMs));
 }

@@ -19,7 +19,13 @@ export class RequestContext {
   calculationSuspended = false;
   private pending: Operation[] = [];
 
-  constructor(readonly session: HostSession) {
+  /**
+   * @param delayForCellEdit Whether its requests wait while somebody is typing into a cell, in place of failing.
+   */
+  constructor(
+    readonly session: HostSession,
+    private readonly delayForCellEdit = false,
+  ) {
     this.workbook = new Workbook(this);
     this.application = new Application(this);
   }
@@ -52,15 +58,18 @@ export class RequestContext {
     const operations = this.pending;
     this.pending = [];
     if (operations.length === 0) return;
+    await this.session.editingOver(this.delayForCellEdit);
     await this.session.inTurn(() => this.perform(operations));
   }
 
   private async perform(operations: Operation[]): Promise<void> {
-    const failAfter = this.session.countRequest();
+    const planned = await this.session.countRequest();
+    const failAfter = planned?.afterOperations;
+    const fail = (location: string) => new HostError(planned?.code ?? "GeneralException", location);
     let changesDone = 0;
     try {
       for (const { location, run, changes } of operations) {
-        if (changes && changesDone === failAfter) throw new HostError("GeneralException", location);
+        if (changes && changesDone === failAfter) throw fail(location);
         try {
           await run();
         } catch (error) {
@@ -68,7 +77,7 @@ export class RequestContext {
         }
         if (changes) changesDone += 1;
       }
-      if (failAfter !== undefined) throw new HostError("GeneralException", "RequestContext.sync");
+      if (failAfter !== undefined) throw fail("RequestContext.sync");
     } finally {
       this.calculationSuspended = false;
       await this.session.grid.settled();

@@ -1,6 +1,6 @@
 import { intersection } from "../grid/geometry";
 import type { Area, GridPort, SheetTable } from "../grid/port";
-import { HostError } from "./error";
+import { type ErrorCode, HostError } from "./error";
 import { RequestContext } from "./requestContext";
 
 /** A file that the host gives to the person. */
@@ -10,9 +10,12 @@ export interface HandedFile {
 }
 
 interface PlannedFailure {
-  syncsLeft: number;
   readonly afterOperations: number;
+  readonly code: ErrorCode;
 }
+
+/** How often the grid is asked whether somebody is still typing into a cell. */
+const editPollMs = 100;
 
 /** What all request contexts share: the grid, the protections, and the order in which syncs run. */
 export class HostSession {
@@ -22,7 +25,12 @@ export class HostSession {
   workbooksCreated = 0;
   readonly protectedSheets = new Set<string>();
   private last: Promise<unknown> = Promise.resolve();
-  private planned: PlannedFailure | undefined;
+  /** Whether sheets can be neither added, taken away nor renamed. */
+  structureProtected = false;
+  /** Whether a picture or a chart is selected, and no cells. */
+  pictureSelected = false;
+  private readonly failures = new Map<number, PlannedFailure>();
+  private readonly meanwhile = new Map<number, () => void | Promise<void>>();
 
   /**
    * @param namespace What stands before the dot in the names of the add-in's functions.
@@ -34,8 +42,8 @@ export class HostSession {
     readonly handOver: (file: HandedFile) => void,
   ) {}
 
-  newContext(): RequestContext {
-    return new RequestContext(this);
+  newContext(delayForCellEdit = false): RequestContext {
+    return new RequestContext(this, delayForCellEdit);
   }
 
   isContext(value: unknown): value is RequestContext {
@@ -58,21 +66,53 @@ export class HostSession {
    * Makes the n-th request from now fail, for tests of what a caller does then.
    *
    * @param n 1 for the next one.
-   * @param afterOperations How many of its operations still take effect.
+   * @param afterOperations How many of its changes still take effect.
+   * @param code What the host says then.
    */
-  failAtSync(n: number, afterOperations = 0): void {
-    this.planned = { syncsLeft: n, afterOperations };
+  failAtSync(n: number, afterOperations = 0, code: ErrorCode = "GeneralException"): void {
+    this.failures.set(this.syncCount + n, { afterOperations, code });
   }
 
-  /** Counts a request in. Returns how many of its operations may take effect before it is made to fail, if it is. */
-  countRequest(): number | undefined {
+  /**
+   * Has something happen in the workbook right before the n-th request from now, for tests of what a caller does then.
+   *
+   * @param n 1 for the next one.
+   */
+  beforeSync(n: number, happens: () => void | Promise<void>): void {
+    this.meanwhile.set(this.syncCount + n, happens);
+  }
+
+  /** Forgets all that was planned for tests and has not come up. */
+  planNothing(): void {
+    this.failures.clear();
+    this.meanwhile.clear();
+  }
+
+  /** Counts a request in. Returns how it is made to fail, if it is. */
+  async countRequest(): Promise<PlannedFailure | undefined> {
     this.syncCount += 1;
-    if (!this.planned) return undefined;
-    this.planned.syncsLeft -= 1;
-    if (this.planned.syncsLeft > 0) return undefined;
-    const { afterOperations } = this.planned;
-    this.planned = undefined;
-    return afterOperations;
+    await this.meanwhile.get(this.syncCount)?.();
+    return this.failures.get(this.syncCount);
+  }
+
+  /**
+   * Resolves when nobody is typing into a cell.
+   *
+   * @throws HostError where somebody is, and the request does not wait.
+   */
+  async editingOver(waits: boolean): Promise<void> {
+    if (!this.grid.isEditing()) return;
+    if (!waits) throw new HostError("InvalidOperationInCellEditMode", "Excel.run");
+    while (this.grid.isEditing()) await new Promise((resolve) => setTimeout(resolve, editPollMs));
+  }
+
+  /**
+   * Lets a sheet be added, taken away or renamed, or not.
+   *
+   * @throws HostError where the workbook's structure is protected. The code is from memory.
+   */
+  checkStructure(): void {
+    if (this.structureProtected) throw new HostError("AccessDenied", "", "The workbook's structure is protected.");
   }
 
   /**

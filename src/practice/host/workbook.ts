@@ -1,3 +1,4 @@
+import { refuse } from "./error";
 import { EventHandlers } from "./events";
 import type { Members } from "./mirror";
 import { NamedItemCollection } from "./names";
@@ -6,6 +7,7 @@ import type { RequestContext } from "./requestContext";
 import { SettingCollection } from "./settings";
 import { StyleCollection } from "./styles";
 import { TableCollection } from "./tables";
+import { WorkbookProtection } from "./workbookProtection";
 import { WorksheetCollection } from "./worksheets";
 
 /** The one workbook that is open. */
@@ -15,6 +17,7 @@ export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getS
   readonly names: NamedItemCollection;
   readonly styles: StyleCollection;
   readonly tables: TableCollection;
+  readonly protection: WorkbookProtection;
   readonly onSelectionChanged: EventHandlers<{ readonly workbook: Workbook }>;
 
   constructor(readonly context: RequestContext) {
@@ -23,13 +26,18 @@ export class Workbook implements Members<Excel.Workbook, "getActiveCell" | "getS
     this.names = new NamedItemCollection(context);
     this.styles = new StyleCollection(context);
     this.tables = new TableCollection(context, () => context.session.grid.tables.list());
+    this.protection = new WorkbookProtection(context);
     this.onSelectionChanged = new EventHandlers(context, "Workbook.onSelectionChanged", (tell) => {
       return context.session.grid.watch.selection(() => tell({ workbook: this }));
     });
   }
 
+  /** The selected cells; a picture or a chart is refused, as the host does (its documentation of getSelectedRange). */
   getSelectedRange(): Range {
-    return new Range(this.context, "Workbook.getSelectedRange", () => this.context.session.grid.selection.get());
+    return new Range(this.context, "Workbook.getSelectedRange", () => {
+      if (this.context.session.pictureSelected) throw refuse("InvalidSelection");
+      return this.context.session.grid.selection.get();
+    });
   }
 
   getActiveCell(): Range {

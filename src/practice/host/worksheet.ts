@@ -108,6 +108,7 @@ export class Worksheet extends Placed<string> implements Carried {
 
   set name(given: string) {
     this.assign("name", given, () => {
+      this.context.session.checkStructure();
       checkSheetName(this.context.session, given, this.place);
       this.context.session.grid.sheets.rename(this.place, given);
     });
@@ -122,7 +123,10 @@ export class Worksheet extends Placed<string> implements Carried {
   }
 
   set visibility(given: Excel.Worksheet["visibility"]) {
-    this.assign("visibility", given, () => this.context.session.grid.sheets.hide(this.place, given !== "Visible"));
+    this.assign("visibility", given, () => {
+      this.context.session.checkStructure();
+      this.context.session.grid.sheets.hide(this.place, given !== "Visible");
+    });
   }
 
   /** Brings the sheet to the front. */
@@ -132,6 +136,7 @@ export class Worksheet extends Placed<string> implements Carried {
 
   delete(): void {
     this.act("delete", () => {
+      this.context.session.checkStructure();
       const visible = this.context.session.grid.sheets.list().filter(({ hidden }) => !hidden);
       if (visible.length === 1 && visible[0]?.id === this.place) throw refuse("GeneralException");
       this.context.session.grid.sheets.remove(this.facts().id);

@@ -57,6 +57,7 @@ export class WorksheetCollection extends Collection<Worksheet> implements Omit<C
     const { session } = this.context;
     let made: string | null = null;
     this.act("add", () => {
+      session.checkStructure();
       if (name !== undefined) checkSheetName(session, name);
       made = session.grid.sheets.add(name ?? freeSheetName(session));
     });
