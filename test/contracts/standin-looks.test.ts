@@ -226,6 +226,29 @@ describe("pictures", () => {
     });
   });
 
+  test("span the cells that they are as wide as, on a new sheet whose columns were widened, too", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Wide");
+      // Three columns of 150 points in place of the usual ones.
+      sheet.getRange("A1:C1").format.columnWidth = 150;
+      await context.sync();
+      const made = sheet.shapes.addImage(png);
+      made.width = 300;
+      sheet.load("id");
+      await context.sync();
+      const { injector, library, workbook } = host.open;
+      const [image] = host.open.workbook.getSheetBySheetId(sheet.id)?.getImages() ?? [];
+      const drawing = injector.get(library.drawing.ISheetDrawingService).getDrawingByParam({
+        unitId: workbook.getId(),
+        subUnitId: sheet.id,
+        drawingId: image!.getId(),
+      });
+      // 300 points end with the second column, where the third begins.
+      const { column, columnOffset } = drawing!.sheetTransform.to;
+      expect(column === 2 ? columnOffset : column === 1 ? columnOffset - 200 : Number.NaN).toBeCloseTo(0, 6);
+    });
+  });
+
   test("are PNG files and nothing else", async () => {
     const run = Excel.run(async (context) => {
       context.workbook.worksheets.getActiveWorksheet().shapes.addImage("PHN2Zy8+");

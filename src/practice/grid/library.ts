@@ -49,6 +49,7 @@ export interface GridLibrary {
     | "SetRangeValuesMutation"
     | "SetStyleCommand"
     | "SetTriggerFormulaCalculationStartMutation"
+    | "SheetSkeletonService"
     | "StringValueObject"
     | "deserializeListOptions"
   >;

@@ -34,7 +34,7 @@ export class GridPictures implements PicturesPort {
   }
 
   async add(sheetId: string, dataUrl: string, { width, height }: Pick<Picture, "width" | "height">): Promise<string> {
-    const sheet = sheetOf(this.grid, sheetId);
+    const sheet = this.measured(sheetId);
     const image = await sheet
       .newOverGridImage()
       .setSource(dataUrl, this.grid.library.core.ImageSourceType.BASE64)
@@ -47,7 +47,7 @@ export class GridPictures implements PicturesPort {
 
   async update(sheetId: string, id: string, change: Partial<Omit<Picture, "id">>): Promise<void> {
     const before = this.list(sheetId).find((picture) => picture.id === id);
-    const sheet = sheetOf(this.grid, sheetId);
+    const sheet = this.measured(sheetId);
     const image = sheet.getImageById(id);
     if (!before || !image) throw new Error(`The picture ${id} is gone.`);
     const picture = { ...before, ...change };
@@ -72,6 +72,19 @@ export class GridPictures implements PicturesPort {
     if (image) sheet.deleteImages([image]);
     const { [id]: _gone, ...rest } = this.words(sheetId);
     this.setWords(sheetId, rest);
+  }
+
+  /**
+   * A sheet whose rows and columns the grid has measured as they are now. It ties a picture to the cells at its corners
+   * by what it measured last, and of a sheet that was never in front that is the sheet as it was made: a picture on
+   * columns that have been widened since would be drawn stretched.
+   */
+  private measured(sheetId: string) {
+    const { injector, library, workbook } = this.grid;
+    const measures = injector.get(library.sheets.SheetSkeletonService).getSkeleton(workbook.getId(), sheetId);
+    measures?.makeDirty(true);
+    measures?.calculate();
+    return sheetOf(this.grid, sheetId);
   }
 
   private words(sheetId: string): Record<string, Words> {
