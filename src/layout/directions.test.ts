@@ -38,6 +38,20 @@ describe("directions of laying", () => {
     expect(degreesOf(rounded)).toEqual([0, 90]);
   });
 
+  it("of a bed with very many sides are some 3° apart, the longest side first", () => {
+    const turns = Array.from({ length: 1000 }, (_, i) => (2 * Math.PI * i) / 1000);
+    // Some points at the far end are left out, so that the longest side stands there, across the bed.
+    const traced = turns.slice(6).map((turn) => ({ x: 30 * Math.cos(turn), y: 10 * Math.sin(turn) }));
+    const found = directionsOf(outlineOf({ kind: "points", points: traced }));
+    // Half way along it the ellipse runs at 92.7°: (−30 sin 0.9°, 10 cos 0.9°).
+    expect(Math.round((Math.atan2(found[0]!.y, found[0]!.x) * 180) / Math.PI)).toBe(93);
+    expect(found.length).toBeGreaterThan(40);
+    expect(found.length).toBeLessThanOrEqual(62);
+    const degrees = found.map(({ x, y }) => (Math.atan2(y, x) * 180) / Math.PI).sort((a, b) => a - b);
+    const gaps = degrees.slice(1).map((angle, i) => angle - degrees[i]!);
+    expect(Math.max(...gaps)).toBeLessThanOrEqual(6 + 1e-9);
+  });
+
   it("by hand are exact at the quarters", () => {
     expect(directionAt(90)).toEqual({ x: 0, y: 1 });
     expect(directionAt(-90)).toEqual({ x: 0, y: -1 });

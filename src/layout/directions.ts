@@ -6,17 +6,41 @@ import { boundsOf, cross, distance, type Point } from "./plane";
 const SAME_DIRECTION = 1e-9;
 
 /**
+ * More directions of sides than this are those of a curve that was traced point by point. Of so many, as many are
+ * looked at as lie evenly round, 3° apart: common practice.
+ */
+const MOST_SIDES = 60;
+
+/**
  * Directions in which strips may lie, as unit vectors: those of the straight sides, longest side first, and those
- * of the smallest rectangle that encloses the bed. Opposite directions are one.
+ * of the smallest rectangle that encloses the bed. Opposite directions are one. Of a bed with very many sides, the
+ * longest in each few degrees stands for those beside it.
  */
 export function directionsOf(outline: Outline): Point[] {
   const sides = outline.ring.runs
     .flatMap((run) => (run.kind === "straight" ? [[run.from, run.to] as const] : []))
     .sort(([a, b], [c, d]) => distance(c, d) - distance(a, b));
+  const ofSides = distinct(sides.map(([a, b]) => unit(a, b)));
   const boxes = smallestRectangles(outline.ring).flatMap((along) => [along, { x: -along.y, y: along.x }]);
+  return distinct([...(ofSides.length > MOST_SIDES ? spread(ofSides) : ofSides), ...boxes]);
+}
+
+/** The first in each of as many equal parts of the half turn as directions may be looked at. */
+function spread(directions: readonly Point[]): Point[] {
+  const taken = new Set<number>();
+  return directions.filter(({ x, y }) => {
+    const part = Math.floor((Math.atan2(y, x) / Math.PI) * MOST_SIDES) % MOST_SIDES;
+    if (taken.has(part)) return false;
+    taken.add(part);
+    return true;
+  });
+}
+
+/** Each direction once, turned upward; the first of those that are the same stays. */
+function distinct(given: readonly Point[]): Point[] {
   const found: Point[] = [];
   const directions = new Set<number>();
-  for (const direction of [...sides.map(([a, b]) => unit(a, b)), ...boxes]) {
+  for (const direction of given) {
     const downward = direction.y < 0 || (direction.y === 0 && direction.x < 0);
     const sign = downward ? -1 : 1;
     // + 0 keeps a -0 from turning up as one.

@@ -1,4 +1,4 @@
-import type { Point } from "../plane";
+import { distance, type Point } from "../plane";
 
 /** A box on the sheet, turned by some degrees clockwise round its center. */
 export interface Box {
@@ -8,29 +8,40 @@ export interface Box {
   readonly turn?: number;
 }
 
+/** A box with what is asked of it time and again. */
+interface Shape {
+  readonly center: Point;
+  readonly corners: readonly Point[];
+  /** Unit vectors along its two sides. */
+  readonly sides: readonly [Point, Point];
+  /** From the center to a corner. */
+  readonly radius: number;
+}
+
 /** The places on a sheet that are taken by text and marks, so that no two lie on one another. */
 export class LabelBoard {
-  private readonly taken: Box[] = [];
-  private readonly avoided: Box[] = [];
+  private readonly taken: Shape[] = [];
+  private readonly avoided: Shape[] = [];
 
   /** @param sheet the box that labels have to stay within. */
   constructor(private readonly sheet: { readonly width: number; readonly height: number }) {}
 
   take(box: Box): void {
-    this.taken.push(box);
+    this.taken.push(shapeOf(box));
   }
 
   /** Marks a place that labels keep clear of where they can. */
   avoid(box: Box): void {
-    this.avoided.push(box);
+    this.avoided.push(shapeOf(box));
   }
 
   isFree(box: Box, clearOfAll = true): boolean {
-    const inside = cornersOf(box).every(
+    const shape = shapeOf(box);
+    const isInside = shape.corners.every(
       ({ x, y }) => x >= 0 && x <= this.sheet.width && y >= 0 && y <= this.sheet.height,
     );
-    const others = clearOfAll ? [...this.taken, ...this.avoided] : this.taken;
-    return inside && !others.some((other) => overlap(box, other));
+    const isOn = (other: Shape) => overlap(shape, other);
+    return isInside && !this.taken.some(isOn) && !(clearOfAll && this.avoided.some(isOn));
   }
 
   /** Takes the first of the boxes that is free, and gives it; undefined where none is. */
@@ -41,26 +52,38 @@ export class LabelBoard {
   }
 }
 
-function cornersOf({ center, width, height, turn = 0 }: Box): Point[] {
+function shapeOf({ center, width, height, turn = 0 }: Box): Shape {
   const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
-  return [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-  ].map(([i, j]) => {
-    const [dx, dy] = [(i! * width) / 2, (j! * height) / 2];
-    return { x: center.x + dx * cos - dy * sin, y: center.y + dx * sin + dy * cos };
-  });
+  const corner = (dx: number, dy: number) => ({ x: center.x + dx * cos - dy * sin, y: center.y + dx * sin + dy * cos });
+  const [halfWidth, halfHeight] = [width / 2, height / 2];
+  return {
+    center,
+    corners: [
+      corner(-halfWidth, -halfHeight),
+      corner(halfWidth, -halfHeight),
+      corner(halfWidth, halfHeight),
+      corner(-halfWidth, halfHeight),
+    ],
+    sides: [
+      { x: cos, y: sin },
+      { x: -sin, y: cos },
+    ],
+    radius: Math.sqrt(halfWidth ** 2 + halfHeight ** 2),
+  };
 }
 
 /** Whether two boxes lie on one another: they do not where some side of one has all of the other beyond it. */
-function overlap(one: Box, other: Box): boolean {
-  const [a, b] = [cornersOf(one), cornersOf(other)];
-  return [one.turn ?? 0, (one.turn ?? 0) + 90, other.turn ?? 0, (other.turn ?? 0) + 90].every((degrees) => {
-    const [x, y] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
-    const reach = (corners: Point[]) => corners.map((corner) => corner.x * x + corner.y * y);
-    const [from, to] = [reach(a), reach(b)];
-    return Math.max(...from) > Math.min(...to) && Math.max(...to) > Math.min(...from);
+function overlap(one: Shape, other: Shape): boolean {
+  // Most of a sheet lies far away.
+  if (distance(one.center, other.center) > one.radius + other.radius) return false;
+  return [...one.sides, ...other.sides].every((side) => {
+    const [from, to] = [reach(one, side), reach(other, side)];
+    return from.high > to.low && to.high > from.low;
   });
+}
+
+/** How far a box reaches along a direction. */
+function reach({ corners }: Shape, { x, y }: Point): { readonly low: number; readonly high: number } {
+  const along = corners.map((corner) => corner.x * x + corner.y * y);
+  return { low: Math.min(...along), high: Math.max(...along) };
 }
