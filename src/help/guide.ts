@@ -23,10 +23,14 @@ export function guidePages(folder: string): Page[] {
       address: name.replace(/^\d+-/, ""),
       title: plain(title),
       about: plain(about),
-      content: `<div class="guide">${content}</div>`,
+      content: `<div class="guide">${openable(content)}</div>`,
     };
   });
 }
+
+/** A picture of a sheet is wide: pressing it opens it alone, where it can be made larger. */
+const openable = (content: string) =>
+  content.replace(/<figure>\s*(<img src="([^"]+)"[^>]*>)/g, '<figure>\n<a href="$2">$1</a>');
 
 const BEGINNING = /^\s*<h1>([^<]+)<\/h1>\s*<p>([^<]+)<\/p>([\s\S]*)$/;
 

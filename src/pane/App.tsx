@@ -29,6 +29,18 @@ const screens: readonly { readonly screen: Screen; readonly label: string }[] = 
   { screen: "help", label: "Help" },
 ];
 
+/** The page of the guide that tells how the work of a screen is done. */
+const guide: Readonly<Record<Exclude<Screen, "help">, string>> = {
+  estimate: "first-estimate.html",
+  jobRows: "job-rows.html",
+  rates: "first-estimate.html#prices",
+  papers: "papers.html",
+  check: "looks-wrong.html#check",
+  explain: "looks-wrong.html#explain",
+  templates: "templates.html",
+  copy: "without-the-add-in.html",
+};
+
 export function App() {
   const [screen, setScreen] = useState<Screen>("estimate");
   return (
@@ -50,6 +62,13 @@ export function App() {
         <EstimateScreen onShowRates={() => setScreen("rates")} />
       </div>
       {screen !== "estimate" && <Fetched key={screen} screen={screen} />}
+      {screen !== "help" && (
+        <p class="below">
+          <a href={`help/${guide[screen]}`} target="_blank" rel="noopener">
+            How this works
+          </a>
+        </p>
+      )}
     </>
   );
 }

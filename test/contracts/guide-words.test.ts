@@ -75,6 +75,20 @@ function isFunction(id: string): boolean {
   );
 }
 
+test("every screen of the pane leads to a place in the guide that is there", () => {
+  const app = readFileSync(join(ROOT, "src/pane/App.tsx"), "utf8");
+  const screens = [...app.matchAll(/{ screen: "(\w+)", label/g)].map(([, screen]) => screen!);
+  const places = new Map(
+    [...app.matchAll(/(\w+): "([\w-]+)\.html(?:#(\w+))?"/g)].map(([, ...place]) => [place[0]!, place]),
+  );
+  for (const screen of screens.filter((one) => one !== "help")) {
+    const [, page, heading] = places.get(screen) ?? [];
+    const html = fragments.find(([name]) => name.replace(/^\d+-|\.html$/g, "") === page)?.[1];
+    expect(html, screen).toBeDefined();
+    if (heading) expect(html).toContain(`<h2 id="${heading}">`);
+  }
+});
+
 test("a label that no screen has is found", () => {
   expect(said.has("Insert")).toBe(true);
   expect(said.has("Read the list at the selection")).toBe(true);
