@@ -1,6 +1,7 @@
 import { type CutList, planCuts } from "../../src/quantities/cutting/planCuts";
 import { fewestByHighs } from "../references/cuttingHighs";
 import { brokenStocks, randomFrom } from "../references/cuttingLists";
+import type { Table } from "./table";
 
 const STOCK_FT = 20;
 /** Lists of each size, so that one odd list does not stand for all. */
@@ -85,7 +86,7 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const rounded = (value: number, digits = 2) => Number(value.toPrecision(digits));
 
 /** How the time to plan cuts grows with the pieces, and beside it a general solver on the same lists. */
-export async function bench(): Promise<{ title: string; rows: Record<string, string | number>[] }> {
+export async function bench(): Promise<Table> {
   const rows: Record<string, string | number>[] = [];
   for (const series of SERIES) {
     // Once over, so that no row pays for the compiler.

@@ -3,9 +3,12 @@ import { readTape } from "../../src/quantities/tape";
 import { standInForCustomFunctions } from "../fakeCustomFunctions";
 import { BARE } from "./calls/bare";
 import { inputsOf } from "./calls/inputs";
+import { type Claim, median, short, type Table } from "./table";
 
 const MOST_MEDIAN = 3;
 const MOST = 8;
+/** "A few" seconds for a million readings of tape text. */
+const MOST_SECONDS = 3;
 const ROWS = 1024;
 const CALLS = 2 ** 20;
 const ROUNDS = 7;
@@ -27,8 +30,6 @@ function timeOf(called: Called, rows: readonly (readonly number[])[]): number {
 
 /** The arguments after the last of a row are left out, as a host sends them. */
 const padded = (row: readonly number[]) => [...row, ...Array<undefined>(7 - row.length).fill(undefined)] as number[];
-
-const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
 interface Compared {
   readonly id: string;
@@ -62,10 +63,8 @@ function loopOf(rows: readonly (readonly number[])[]): number {
   return Math.min(...Array.from({ length: ROUNDS }, () => timeOf(nothing, rows)));
 }
 
-const short = (value: number) => Number(value.toPrecision(3));
-
 /** A call with plain numbers against the same arithmetic written bare; and a million lengths read from tape text. */
-export async function bench(): Promise<{ title: string; rows: Record<string, string | number>[] }[]> {
+export async function bench(): Promise<Table[]> {
   standInForCustomFunctions();
   const ids = Object.keys(BARE) as (keyof typeof BARE)[];
   // Once over, so that the loop has met every function before anything is measured.
@@ -98,16 +97,39 @@ export async function bench(): Promise<{ title: string; rows: Record<string, str
     "median without the loop": short(median(net.filter((ratio) => ratio !== undefined))),
     "loop, ns": nanoseconds(loop),
   };
+  const read = tape();
   return [
     { title: "A function call with plain numbers, and the same arithmetic written bare", rows },
-    { title: "Over all of them", rows: [summary] },
-    { title: "A million lengths read from tape text", rows: tape() },
+    { title: "Over all of them", rows: [summary], claims: claimsOf(ratios) },
+    { title: "A million lengths read from tape text", rows: read, claims: [tapeClaim(read)] },
   ];
+}
+
+function claimsOf(ratios: readonly number[]): Claim[] {
+  const how = "against the same arithmetic written bare, in turns within one run, the least of each";
+  return [
+    { what: "A function call: the middle one", measured: short(median(ratios)), most: MOST_MEDIAN, unit: "times", how },
+    { what: "A function call: the slowest one", measured: short(Math.max(...ratios)), most: MOST, unit: "times", how },
+  ];
+}
+
+const tapeClaim = (read: readonly Read[]): Claim => ({
+  what: "A million lengths read from tape text",
+  measured: read.at(-1)!.seconds,
+  most: MOST_SECONDS,
+  unit: "s",
+  how: "ten ways to write a length, in turn",
+});
+
+interface Read {
+  readonly text: string;
+  readonly seconds: number;
+  readonly sum: number;
 }
 
 const TEXTS = ["18' 6\"", "32' 6 1/2\"", "9.8 m", "75 mm", "6'-8\"", "12.5", "3 ft 4 in", "5′ 2½″", "40 cm", "9,8 m"];
 
-function tape(): Record<string, string | number>[] {
+function tape(): (Read & Readonly<Record<string, string | number>>)[] {
   const timed = (texts: readonly string[]) => {
     let total = 0;
     const start = performance.now();

@@ -1,6 +1,7 @@
 import * as functions from "../../src/functions/index";
 import { standInForCustomFunctions } from "../fakeCustomFunctions";
 import { fuzz } from "../fuzz/fuzzFunctions";
+import type { Table } from "./table";
 
 const CALLS = Number(process.env.FUZZ_CALLS ?? 100_000);
 /** Laying a bed out takes a thousand times as long as arithmetic: a tenth of the calls. */
@@ -9,7 +10,7 @@ const LAYOUT_SHARE = 0.1;
 const LONGEST_MS = 5000;
 
 /** Every function with random and hostile values: answers, refusals, faults, and the slowest call. */
-export async function bench(): Promise<{ title: string; rows: Record<string, string | number>[] }> {
+export async function bench(): Promise<Table> {
   standInForCustomFunctions();
   const faults: string[] = [];
   const rows = (Object.keys(functions) as (keyof typeof functions)[]).map((id) => {
@@ -26,5 +27,13 @@ export async function bench(): Promise<{ title: string; rows: Record<string, str
     };
   });
   if (faults.length > 0) throw new Error(`Faults found:\n${faults.join("\n")}`);
-  return { title: "Fuzz: a right answer or a worded error, whatever is typed", rows };
+  const sum = (of: "calls" | "faults") => rows.reduce((total, row) => total + row[of], 0);
+  const claim = {
+    what: `Faults in ${sum("calls").toLocaleString("en-US")} calls with random and hostile values`,
+    measured: sum("faults"),
+    most: 0,
+    unit: "",
+    how: "each answer is checked: a number that can be, or an error with its reason in words",
+  };
+  return { title: "Fuzz: a right answer or a worded error, whatever is typed", rows, claims: [claim] };
 }

@@ -1,5 +1,6 @@
 import type { Bed } from "../../src/layout/bed";
 import { layOutBed } from "../../src/layout/layOutBed";
+import type { Table } from "./table";
 
 const CORNERS = [8, 16, 32, 64, 128, 256];
 const REPEATS = 5;
@@ -32,7 +33,7 @@ function millisecondsOf(bed: Bed): number {
 }
 
 /** How the time to lay a bed out grows with the number of its corners. */
-export async function bench(): Promise<{ title: string; rows: Record<string, string | number>[] }> {
+export async function bench(): Promise<Table> {
   // Once over, so that no row pays for the compiler.
   for (const corners of CORNERS) millisecondsOf(bedOf(corners));
   const times = CORNERS.map((corners) => millisecondsOf(bedOf(corners)));

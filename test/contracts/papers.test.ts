@@ -5,43 +5,15 @@ import { customerPlan, jobOf, orderPaper, quoteOf } from "../../src/pane/papers/
 import { measuresOf } from "../../src/pane/papers/measures";
 import type { FoundBed } from "../../src/pane/papers/readJob";
 import { rowBed } from "../../src/pane/papers/rowBed";
-import { previewOf } from "../../src/pane/preview";
 import type { Way } from "../../src/quantities/bed/form";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
-import type { BedLine } from "../../src/sheets/job/jobBeds";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { totalOf } from "../../src/sheets/papers/customerSheet";
+import { foundBed } from "../foundBed";
 import { unzip } from "../unzip";
 
 const CORNER = { row: 0, column: 0 };
-
-/** A bed whose block shows what its inputs come to; a test of blocks holds the two equal. */
-function bedOf(form: BedForm, id: number, typed: Readonly<Record<string, number>> = {}): FoundBed {
-  const preview = previewOf(form);
-  if (!preview.estimate) throw new Error(preview.problems.map(({ message }) => message).join(" "));
-  const { bed, plan, estimate } = preview;
-  const lines = estimate.lines.map(
-    ({ key, label, unit, amount, unitCost, kind }): BedLine => ({
-      key,
-      label,
-      unit,
-      unitCost,
-      kind,
-      quantity: typed[key] ?? amount,
-      typed: key in typed,
-    }),
-  );
-  const block = { sheet: "Beds", area: { ...CORNER, rows: 1, columns: 9 }, name: form.name, form, lines };
-  return {
-    id: String(id),
-    where: `Beds!A${id}`,
-    tickedAtFirst: true,
-    block: { ...block, price: estimate.price, salesTax: 0 },
-    worked: { bed, plan, estimate },
-    problem: undefined,
-  };
-}
 
 const tenths = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((n) => n / 10);
 const forms = fc
@@ -62,7 +34,7 @@ describe("the papers of a job", () => {
   test("agree with the blocks to the pin and the cent, on random jobs of one to twenty beds", () => {
     fc.assert(
       fc.property(jobs, (list) => {
-        const beds = list.map((form, index) => bedOf({ ...form, name: `Bed ${index + 1}` }, index));
+        const beds = list.map((form, index) => foundBed({ ...form, name: `Bed ${index + 1}` }, index));
         const job = jobOf(beds);
         const added = (of: (bed: FoundBed) => number) => beds.reduce((sum, bed) => sum + of(bed), 0);
         const pins = added(({ worked }) => worked!.estimate.amounts.pins);
@@ -95,14 +67,14 @@ describe("the papers of a job", () => {
 
   test("what was typed over in a block is ordered as typed", () => {
     const form: BedForm = { ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } };
-    const job = jobOf([bedOf(form, 1, { fabric: 7 }), bedOf({ ...form, name: "Other" }, 2)]);
+    const job = jobOf([foundBed(form, 1, { fabric: 7 }), foundBed({ ...form, name: "Other" }, 2)]);
     const fabric = job.order.lines.find(({ key }) => key.startsWith("fabric|"));
     // 7 rolls as typed, and one for the other bed: 20 ft of a 50 ft roll.
     expect(fabric?.order).toBe(8);
   });
 
   test("the crew's sheet has a box for each step, each caution at its step, and fits its paper", () => {
-    const job = jobOf([bedOf({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
+    const job = jobOf([foundBed({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
     const head = { job: "Alder Court", place: "", start: "", people: job.people, drawings: [], measures: [] };
     const { formulas, page } = crewSheet(job.crew, job.order, head, "a4", CORNER);
     const steps = formulas.filter(([box, label]) => box === "☐" && job.crew.steps.some((step) => step.label === label));
@@ -120,7 +92,7 @@ describe("the papers of a job", () => {
       name: "=Front, +strip",
       typed: { length: "20", width: "5", stoneCost: "61.37" },
     };
-    const bed = bedOf(form, 1);
+    const bed = foundBed(form, 1);
     const details = { ...startingDetails, customer: "=cmd|' /c calc'!A0", job: "Alder Court" };
     const plan = customerPlan(quoteOf(jobOf([bed]), details), details);
     const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title: "Price" });
