@@ -9,7 +9,7 @@ const SAME_DIRECTION = 1e-9;
  * More directions of sides than this are those of a curve that was traced point by point. Of so many, as many are
  * looked at as lie evenly round, 3° apart: common practice.
  */
-const MOST_SIDES = 60;
+export const MOST_SIDES = 60;
 
 /**
  * Directions in which strips may lie, as unit vectors: those of the straight sides, longest side first, and those

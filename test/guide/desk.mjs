@@ -4,6 +4,8 @@ import { withTypeScript } from "../../src/withTypeScript.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const WAIT_MS = 90_000;
+/** A day that pictures are made on, so that they are the same on every day. */
+const TODAY = new Date(2031, 1, 24, 9);
 
 /**
  * Serves a build, opens browsers on its practice workbook, and closes all of it in the end.
@@ -28,6 +30,7 @@ export async function atTheDesk(dist, deed) {
         const page = await context.newPage();
         await page.goto(`${server.origin}/practice.html`);
         await page.getByRole("button", { name: /^Insert/ }).waitFor({ timeout: WAIT_MS });
+        await page.clock.setFixedTime(TODAY);
         // A bar that stays in sight would lie over what is pictured.
         await page.addStyleTag({ content: ".insert-bar { position: static !important }" });
         return page;

@@ -1,10 +1,13 @@
 // Makes the guide's pictures again from a build: `npm run build && node test/guide/pictures.mjs [folder of the build]`.
-import { mkdir, readdir, readFile, rm, stat } from "node:fs/promises";
+import { cp, mkdtemp, readdir, readFile, rm, stat } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { atTheDesk, fillBed, insertBed, insertRates, press, putSheet, select, show } from "./desk.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const PICTURES = join(ROOT, "src/help/guide/pictures");
+/** The pictures of before stay until all new ones are made. */
+const scratch = await mkdtemp(join(tmpdir(), "pictures-"));
 const FRONT_WALK = JSON.parse(await readFile(join(ROOT, "src/help/guide/example.json"), "utf8"));
 
 const frontWalk = {
@@ -27,7 +30,7 @@ const LETTERS_HIGH = 20;
 /** Where the bar with the formula of the selected cell begins. */
 const NAME_BOX_TOP = 79;
 
-const file = (name) => join(PICTURES, `${name}.png`);
+const file = (name) => join(scratch, `${name}.png`);
 const pane = (page) => page.locator("#pane");
 
 /** Part of the pane, from the top of one element to the foot of another. */
@@ -52,11 +55,13 @@ async function cells(page, name, width, height, y = CELLS_TOP) {
 const heading = (page, name) => page.getByRole("heading", { name, exact: true }).last();
 
 async function firstEstimate(open) {
-  const page = await open();
+  const page = await open({ width: 1100, height: 660 });
   await select(page, "Estimate", "A4");
   await fillBed(page, frontWalk);
-  await page.screenshot({ path: file("first-whole") });
+  // Without the line at the foot that says how long the page took to load, here.
+  await page.screenshot({ path: file("first-whole"), clip: { x: 0, y: 0, width: 1100, height: 628 } });
   await insertBed(page);
+  await page.setViewportSize({ width: 1280, height: 800 });
   await cells(page, "first-block", 925, 420);
   await select(page, "Jobs", "A5");
   await press(page, /^Insert/);
@@ -187,6 +192,7 @@ async function sheetsOfPaper(open) {
   await select(page, "Order Alder Court 4", "A1");
   await cells(page, "papers-order", 1120, 300);
   await select(page, "Crew Alder Court 4", "A1");
+  await cells(page, "papers-drawings", 1000, 340);
   const steps = await page.evaluate(() =>
     Excel.run(async (context) => {
       const used = context.workbook.worksheets.getItem("Crew Alder Court 4").getUsedRange();
@@ -220,7 +226,7 @@ async function templates(open) {
   );
   await press(page, "Keep in this workbook");
   await page.getByText("is kept in this workbook").waitFor();
-  await between(page, "templates-list", heading(page, "Templates"), page.getByLabel("File of a template (.json)"));
+  await between(page, "templates-list", heading(page, "Templates"), page.getByText("Front bed with sleeves"));
   await press(page, "Look at Front bed, our markups");
   const held = heading(page, "Front bed, our markups");
   await held.waitFor();
@@ -260,7 +266,7 @@ async function withoutTheAddIn(open) {
   await between(
     page,
     "copy-look",
-    page.getByLabel("What to copy"),
+    page.getByText("What to copy", { exact: true }),
     page.getByRole("button", { name: "Make the copy" }),
   );
   await page.context().close();
@@ -294,11 +300,15 @@ async function limits(open) {
 }
 
 const build = resolve(process.argv[2] ?? process.env.DIST ?? join(ROOT, "dist"));
-await rm(PICTURES, { recursive: true, force: true });
-await mkdir(PICTURES, { recursive: true });
-await atTheDesk(build, async (open) => {
-  for (const scene of [firstEstimate, jobRows, papers, sheetsOfPaper, templates, looksWrong, withoutTheAddIn, limits])
-    await scene(open);
-});
+try {
+  await atTheDesk(build, async (open) => {
+    for (const scene of [firstEstimate, jobRows, papers, sheetsOfPaper, templates, looksWrong, withoutTheAddIn, limits])
+      await scene(open);
+  });
+  await rm(PICTURES, { recursive: true, force: true });
+  await cp(scratch, PICTURES, { recursive: true });
+} finally {
+  await rm(scratch, { recursive: true, force: true });
+}
 const sizes = await Promise.all((await readdir(PICTURES)).map(async (name) => (await stat(join(PICTURES, name))).size));
 console.log(`${sizes.length} pictures, ${Math.round(sizes.reduce((sum, size) => sum + size, 0) / 1000)} kB together.`);

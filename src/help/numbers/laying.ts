@@ -1,4 +1,5 @@
 import { HOLDS_CORNER_FT } from "../../layout/border";
+import { MOST_SIDES } from "../../layout/directions";
 import { NOTEWORTHY_SHARE } from "../../layout/layOutBed";
 import { MOST_CORNERS, MOST_CUT_OUTS, MOST_FT, MOST_PINS } from "../../layout/limits";
 import { LARGEST_INCHES } from "../../layout/options";
@@ -31,6 +32,12 @@ export const layingNumbers: readonly Stated[] = [
     value: "a third of their spacing",
     rests: OUR_CHOICE,
     constants: ["CLEAR_SHARE"],
+  },
+  {
+    what: "Directions of strips that are tried: along each side, and of more sides than this so many evenly round",
+    value: String(MOST_SIDES),
+    rests: HOW_SURE.practice,
+    constants: ["MOST_SIDES"],
   },
   {
     what: "A drawing says where drawn and reckoned areas differ by more",
