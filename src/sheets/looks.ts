@@ -27,6 +27,8 @@ export const looks: Readonly<Record<LookName, Look>> = {
   numberHeading: { align: "Right" },
   label: { color: "#1B1B1B" },
   input: { fill: "#FBF0D9", color: "#5A3A00", align: "Right" },
+  /** A typed cell whose column holds names. */
+  inputWords: { fill: "#FBF0D9", color: "#5A3A00", align: "Left", indent: 1 },
   result: { color: "#1B1B1B" },
   total: { color: "#1B1B1B", bold: true, ruleAbove: "#24413A" },
   note: { color: "#5A635E", italic: true, align: "Left", indent: 1 },

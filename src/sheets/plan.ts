@@ -11,6 +11,7 @@ export type LookName =
   | "numberHeading"
   | "label"
   | "input"
+  | "inputWords"
   | "result"
   | "total"
   | "note"

@@ -71,9 +71,9 @@ function unitCostCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
 function spareRow(key: string): DraftRow {
   return {
     cells: [
-      { content: "", look: "input" },
+      { content: "", look: "inputWords" },
       { content: "", key: `${key}.quantity`, format: "two", look: "input" },
-      { content: "", look: "input" },
+      { content: "", look: "inputWords" },
       { content: "", format: "money", look: "input", key: `${key}.unitCost` },
       ...pricedCells(key),
       kindCell(key, "material"),

@@ -120,7 +120,7 @@ function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting
   const format = inputOf(role)?.format;
   return {
     content: content[role] ?? "",
-    look: "input",
+    look: isName(role) ? "inputWords" : "input",
     ...(format && { format }),
     ...(role === "stone" && { choices: stones }),
     ...(role === "waste" && { warnWhen: `={self}="${NO_RATE}"` }),

@@ -34,7 +34,7 @@ function stoneRow(index: number): DraftRow {
       : "";
   return {
     cells: [
-      { content: example?.stone ?? "", key: `${key}.kind`, look: "input" },
+      { content: example?.stone ?? "", key: `${key}.kind`, look: "inputWords" },
       { content: start, key: price, format: "money", look: "input" },
       { content: fields.stoneCost.unit, look: "note" },
       whoseCell(price, whoseFormula(key)),

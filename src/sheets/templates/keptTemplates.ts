@@ -17,7 +17,8 @@ export interface KeptTemplate {
 
 export type Kept =
   | { readonly ok: true; readonly templates: readonly KeptTemplate[] }
-  | { readonly ok: false; readonly why: string };
+  /** What is damaged gives way once the person has said so; what a later version wrote never does. */
+  | { readonly ok: false; readonly why: string; readonly isDamaged?: boolean };
 
 /** A change to the templates of a workbook: what there will be, or why not. */
 export type Changed = Kept;
@@ -44,6 +45,7 @@ export function readKept(text: string): Kept {
 function damaged(): Kept {
   return {
     ok: false,
+    isDamaged: true,
     why: "What this workbook keeps as templates is damaged and cannot be read. It was left alone. Templates can still be opened from files and saved to them.",
   };
 }
