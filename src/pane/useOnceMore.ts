@@ -1,0 +1,20 @@
+import { useRef } from "preact/hooks";
+import { KeptTrouble } from "../workbook/keptSetting";
+
+/**
+ * Runs a deed that changes what the workbook keeps. Where that is damaged, the deed is refused in words; the same deed
+ * once more is told that it may start anew.
+ */
+export function useOnceMore() {
+  const asked = useRef(false);
+  return async <T>(deed: (startAnew: boolean) => Promise<T>): Promise<T> => {
+    try {
+      const done = await deed(asked.current);
+      asked.current = false;
+      return done;
+    } catch (error) {
+      asked.current = error instanceof KeptTrouble && error.givesWay;
+      throw error;
+    }
+  };
+}
