@@ -1,6 +1,8 @@
 import type { ComponentType } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useCallback, useState } from "preact/hooks";
 import { EstimateScreen } from "./EstimateScreen";
+import { Fetched } from "./Fetched";
+import { useArrival } from "./useArrival";
 
 /** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
 const fetched = {
@@ -43,6 +45,16 @@ const guide: Readonly<Record<Exclude<Screen, "help">, string>> = {
 
 export function App() {
   const [screen, setScreen] = useState<Screen>("estimate");
+  const label = screens.find((one) => one.screen === screen)?.label ?? "";
+  const arrive = useArrival(label);
+  const show = useCallback(
+    (next: Screen) => {
+      setScreen(next);
+      // It is there already; the others arrive once they are fetched.
+      if (next === "estimate") requestAnimationFrame(arrive);
+    },
+    [arrive],
+  );
   return (
     <>
       <nav aria-label="What to do">
@@ -51,19 +63,23 @@ export function App() {
             key={one.screen}
             type="button"
             aria-current={one.screen === screen ? "page" : undefined}
-            onClick={() => setScreen(one.screen)}
+            onClick={() => show(one.screen)}
           >
             {one.label}
           </button>
         ))}
       </nav>
       {/* The form keeps what was typed while another screen shows. */}
-      <div class="screen" hidden={screen !== "estimate"}>
-        <EstimateScreen onShowRates={() => setScreen("rates")} />
-      </div>
-      {screen !== "estimate" && <Fetched key={screen} screen={screen} />}
+      <section class="screen" aria-label="Estimate a bed" hidden={screen !== "estimate"}>
+        <EstimateScreen onShowRates={() => show("rates")} />
+      </section>
+      {screen !== "estimate" && (
+        <section class="screen" aria-label={label}>
+          <Fetched key={screen} part={fetched[screen]} onArrive={arrive} />
+        </section>
+      )}
       {screen !== "help" && (
-        <p class="below">
+        <p class="below guide">
           <a href={`help/${guide[screen]}`} target="_blank" rel="noopener">
             How this works
           </a>
@@ -71,16 +87,4 @@ export function App() {
       )}
     </>
   );
-}
-
-function Fetched({ screen }: { screen: keyof typeof fetched }) {
-  const [Content, setContent] = useState<ComponentType>();
-  useEffect(() => {
-    let wanted = true;
-    void fetched[screen]().then((content) => wanted && setContent(() => content));
-    return () => {
-      wanted = false;
-    };
-  }, [screen]);
-  return Content ? <Content /> : <p class="notice">Fetching this part…</p>;
 }

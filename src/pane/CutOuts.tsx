@@ -1,5 +1,6 @@
 import type { CutOutText } from "../quantities/bed/form";
 import type { CutOut } from "../quantities/bed/read";
+import { Button } from "./Button";
 import { readsAs, TextField } from "./Field";
 import type { ListProps } from "./Measurements";
 
@@ -39,19 +40,14 @@ export function CutOuts({ form, problemAt, onChange }: ListProps) {
             ))}
           </div>
           <p class="row">
-            <button
-              type="button"
-              onClick={() => onChange({ cutOuts: form.cutOuts.filter((_, other) => other !== index) })}
-            >
+            <Button onPress={() => onChange({ cutOuts: form.cutOuts.filter((_, other) => other !== index) })}>
               Remove cut-out {index + 1}
-            </button>
+            </Button>
           </p>
         </fieldset>
       ))}
       <p class="row">
-        <button type="button" onClick={() => onChange({ cutOuts: [...form.cutOuts, ["", "", "", ""]] })}>
-          Add a cut-out
-        </button>
+        <Button onPress={() => onChange({ cutOuts: [...form.cutOuts, ["", "", "", ""]] })}>Add a cut-out</Button>
       </p>
     </details>
   );

@@ -1,10 +1,12 @@
 import type { FieldKey } from "../quantities/bed/fields";
 import { cautions } from "../sheets/cautions";
 import type { Place } from "../workbook/place";
+import { Button } from "./Button";
 import { Choices } from "./Choices";
 import { Details } from "./Details";
 import { InsertBar } from "./InsertBar";
 import { Measurements } from "./Measurements";
+import { Problems } from "./Problems";
 import { Result } from "./Result";
 import { RatesNote } from "./rates/RatesNote";
 import { useRates } from "./rates/store";
@@ -30,25 +32,14 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
     <>
       <header>
         <h1>Stone bed estimate</h1>
-        <button type="button" onClick={startNewBed}>
-          New bed
-        </button>
+        <Button onPress={startNewBed}>New bed</Button>
       </header>
       <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
       <Choices form={form} onFill={fill} />
       <RatesNote rates={rates} onShow={onShowRates} />
       <Details form={form} problemAt={problemAt} onType={onType} onUseRate={(field) => fill({ [field]: undefined })} />
       <Result preview={preview} />
-      {shownProblems.length > 0 && (
-        <div class="notice trouble" role="alert">
-          <p>Before this can be inserted:</p>
-          <ul>
-            {shownProblems.map(({ place, message }) => (
-              <li key={place}>{message}</li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <Problems problems={shownProblems} />
       <details>
         <summary>Cautions</summary>
         <p class="below">Local codes, the ticket and licensed practice rule over anything here.</p>

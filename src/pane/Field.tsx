@@ -1,6 +1,7 @@
-import { useId } from "preact/hooks";
+import { useEffect, useId, useRef } from "preact/hooks";
 import { type FieldKey, fields } from "../quantities/bed/fields";
 import { readTape } from "../quantities/tape";
+import { Button } from "./Button";
 
 interface TextFieldProps {
   readonly label: string;
@@ -12,13 +13,19 @@ interface TextFieldProps {
   readonly placeholder?: string | undefined;
   /** Names to choose from; others can be typed, too. */
   readonly names?: readonly string[] | undefined;
+  /** Comes up where something was pressed, and takes the keyboard on. */
+  readonly takesOver?: boolean;
   /** A button below the field. */
   readonly button?: { readonly label: string; readonly onPress: () => void };
 }
 
 export function TextField(props: TextFieldProps) {
-  const { label, value, onType, unit, note, problem, placeholder, names, button } = props;
+  const { label, value, onType, unit, note, problem, placeholder, names, takesOver = false, button } = props;
   const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (takesOver) input.current?.focus();
+  }, [takesOver]);
   const below = problem ?? note;
   return (
     <div class={problem ? "field wrong" : "field"}>
@@ -26,6 +33,7 @@ export function TextField(props: TextFieldProps) {
       <span class="entry">
         <input
           id={id}
+          ref={input}
           value={value}
           placeholder={placeholder}
           autocomplete="off"
@@ -50,9 +58,9 @@ export function TextField(props: TextFieldProps) {
         </span>
       )}
       {button && (
-        <button type="button" aria-label={`${button.label}: ${label}`} onClick={button.onPress}>
+        <Button label={`${button.label}: ${label}`} onPress={button.onPress}>
           {button.label}
-        </button>
+        </Button>
       )}
     </div>
   );

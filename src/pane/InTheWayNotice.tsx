@@ -1,6 +1,8 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Anchor } from "../sheets/plan";
 import type { InTheWay } from "../workbook/place";
+import { Button } from "./Button";
+import { onEscape } from "./onEscape";
 
 /** Another place for what could not be written. */
 export type OtherPlace =
@@ -24,12 +26,7 @@ export function InTheWayNotice({ inTheWay, what, onPlace, onCancel }: NoticeProp
   useEffect(() => first.current?.focus(), []);
   const { sheetId, sheetName, address, obstacles, nearestFree } = inTheWay;
   return (
-    <div
-      role="alertdialog"
-      aria-labelledby="in-the-way"
-      class="notice trouble"
-      onKeyDown={(event) => event.key === "Escape" && onCancel()}
-    >
+    <div role="alertdialog" aria-labelledby="in-the-way" class="notice trouble" onKeyDown={onEscape(onCancel)}>
       <p id="in-the-way">
         Nothing was written. The {what} needs {address} on {sheetName}, and there {obstacles.length > 1 ? "are" : "is"}:
       </p>
@@ -42,21 +39,14 @@ export function InTheWayNotice({ inTheWay, what, onPlace, onCancel }: NoticeProp
       </ul>
       <p class="row">
         {nearestFree && (
-          <button
-            type="button"
-            ref={first}
-            class="main"
-            onClick={() => onPlace({ kind: "cell", sheetId, at: nearestFree.at })}
-          >
+          <Button at={first} main onPress={() => onPlace({ kind: "cell", sheetId, at: nearestFree.at })}>
             Put it at {nearestFree.address.split(":")[0]}
-          </button>
+          </Button>
         )}
-        <button type="button" ref={nearestFree ? undefined : first} onClick={() => onPlace({ kind: "new sheet" })}>
+        <Button at={nearestFree ? undefined : first} onPress={() => onPlace({ kind: "new sheet" })}>
           On a new sheet
-        </button>
-        <button type="button" onClick={onCancel}>
-          Cancel
-        </button>
+        </Button>
+        <Button onPress={onCancel}>Cancel</Button>
       </p>
     </div>
   );

@@ -1,5 +1,6 @@
 import type { SelectedBlock } from "../workbook/drawing";
 import type { InTheWay, Place } from "../workbook/place";
+import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
 import { Said } from "./Said";
 import { useSelection } from "./useSelection";
@@ -34,32 +35,20 @@ export function InsertBar(props: InsertBarProps) {
         />
       ) : (
         <p class="row">
-          {/* A button that is disabled loses the keyboard's place; one at work only does nothing. */}
-          <button
-            type="button"
-            class="main"
-            aria-disabled={working}
-            onClick={() => working || onInsert({ kind: "selection" })}
-          >
+          <Button main off={working} onPress={() => onInsert({ kind: "selection" })}>
             Insert {selected ? `at ${selected}` : "at the selected cell"}
-          </button>
-          <button
-            type="button"
-            disabled={!canTakeBack}
-            aria-disabled={working}
-            title={canTakeBack}
-            onClick={() => working || onTakeBack()}
-          >
+          </Button>
+          <Button off={working || !canTakeBack} title={canTakeBack} onPress={onTakeBack}>
             Take back
-          </button>
+          </Button>
         </p>
       )}
       {block && !inTheWay && (
         <p class="row">
           <span class="grow">{drawingWords(block)}</span>
-          <button type="button" disabled={working || block.drawing === "current"} onClick={onDraw}>
+          <Button off={working || block.drawing === "current"} onPress={onDraw}>
             {block.drawing === "none" ? "Draw" : "Redraw"}
-          </button>
+          </Button>
         </p>
       )}
       <Said word={word} />

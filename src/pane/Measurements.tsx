@@ -1,6 +1,7 @@
 import type { FieldKey } from "../quantities/bed/fields";
 import { type BedForm, hasPlan, type PointText, shapeFieldsOf, textOf, type Way, ways } from "../quantities/bed/form";
 import type { FormPlace } from "../quantities/bed/read";
+import { Button } from "./Button";
 import { CutOuts } from "./CutOuts";
 import { BedField, readsAs, TextField } from "./Field";
 import { Select } from "./Select";
@@ -67,16 +68,10 @@ function Widths({ form, problemAt, onChange }: ListProps) {
         ))}
       </div>
       <p class="row">
-        <button type="button" onClick={() => onChange({ widths: [...form.widths, ""] })}>
-          One more width
-        </button>
-        <button
-          type="button"
-          disabled={form.widths.length <= 2}
-          onClick={() => onChange({ widths: form.widths.slice(0, -1) })}
-        >
+        <Button onPress={() => onChange({ widths: [...form.widths, ""] })}>One more width</Button>
+        <Button off={form.widths.length <= 2} onPress={() => onChange({ widths: form.widths.slice(0, -1) })}>
           One less
-        </button>
+        </Button>
       </p>
       <p class="below">0 where the bed runs to a point.</p>
     </fieldset>
@@ -119,16 +114,10 @@ function Points({ form, problemAt, onChange }: ListProps) {
         </div>
       ))}
       <p class="row">
-        <button type="button" onClick={() => onChange({ points: [...form.points, ["", "", "1"]] })}>
-          One more point
-        </button>
-        <button
-          type="button"
-          disabled={form.points.length <= 3}
-          onClick={() => onChange({ points: form.points.slice(0, -1) })}
-        >
+        <Button onPress={() => onChange({ points: [...form.points, ["", "", "1"]] })}>One more point</Button>
+        <Button off={form.points.length <= 3} onPress={() => onChange({ points: form.points.slice(0, -1) })}>
           One less
-        </button>
+        </Button>
       </p>
     </fieldset>
   );

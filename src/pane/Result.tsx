@@ -5,12 +5,14 @@ import { readTape } from "../quantities/tape";
 import { Drawing } from "./Drawing";
 import { amountWithUnit, moneyText, shareText } from "./numbers";
 import type { Preview } from "./preview";
+import { ReadOut } from "./ReadOut";
 
 /** The quantities and the price as they will be, before anything is written. */
 export function Result({ preview }: { preview: Preview }) {
   return (
     <section aria-labelledby="result-heading">
       <h2 id="result-heading">As it will be</h2>
+      <ReadOut text={preview.estimate ? inOneBreath(preview.estimate) : ""} />
       {preview.estimate ? (
         <>
           <EstimateTable form={preview.form} estimate={preview.estimate} />
@@ -23,6 +25,16 @@ export function Result({ preview }: { preview: Preview }) {
       )}
     </section>
   );
+}
+
+/** What of a change is read out: the price, and what is ordered for it. */
+function inOneBreath({ price, amounts: { stoneArea, stoneTons, borderRun, innerRun } }: Estimate): string {
+  const amounts = [
+    `stone ${amountWithUnit(stoneTons, "tons")}`,
+    `area ${amountWithUnit(stoneArea, "sq ft")}`,
+    `border ${amountWithUnit(borderRun + innerRun, "ft")}`,
+  ];
+  return `Price ${moneyText(price)}; ${amounts.join(", ")}.`;
 }
 
 function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }) {

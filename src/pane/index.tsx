@@ -1,5 +1,6 @@
 import { render } from "preact";
 import { App } from "./App";
+import { keepFocus } from "./keepFocus";
 import { followTheme } from "./theme";
 
 const root = document.getElementById("pane");
@@ -19,7 +20,8 @@ async function start(element: HTMLElement): Promise<void> {
     );
     return;
   }
-  followTheme(element);
+  followTheme();
+  keepFocus(element);
   render(<App />, element);
   // A mark for whoever measures, once the screen has been drawn.
   requestAnimationFrame(() => performance.mark("Bedrow pane usable"));

@@ -1,8 +1,8 @@
-/** Follows the host's own theme where it tells it; elsewhere the style sheet follows the system's. */
-export function followTheme(element: HTMLElement): void {
+/** Follows the host's own theme where it tells it; elsewhere the page itself follows the system's. */
+export function followTheme(): void {
   const background = Office.context?.officeTheme?.bodyBackgroundColor;
-  if (!background) return;
-  element.dataset.theme = isDark(background) ? "dark" : "light";
+  const dark = document.querySelector<HTMLLinkElement>("link#dark");
+  if (background && dark) dark.media = isDark(background) ? "all" : "not all";
 }
 
 /** Whether a colour such as `#262626` is dark: its relative luminance is under that of middle grey. */

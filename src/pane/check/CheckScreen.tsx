@@ -1,6 +1,9 @@
 import type { Scope } from "../../review/facts";
 import { summaryOf } from "../../review/report";
+import { Button } from "../Button";
+import { Said } from "../Said";
 import { Select } from "../Select";
+import type { Word } from "../useWord";
 import { FindingCard } from "./FindingCard";
 import { useCheck } from "./useCheck";
 
@@ -13,7 +16,7 @@ const scopes = [
 /** Checks the sheets that the office really uses: what is wrong, what is odd, and what is missing. */
 export function CheckScreen() {
   const check = useCheck();
-  const { progress, word, found, sorted } = check;
+  const { progress, found, sorted } = check;
   return (
     <>
       <header>
@@ -30,34 +33,23 @@ export function CheckScreen() {
         onChoose={(scope) => check.setScope(scope as Scope["kind"])}
       />
       <p class="row">
-        <button type="button" class="main" disabled={progress !== undefined} onClick={() => void check.check()}>
+        <Button main off={progress !== undefined} onPress={() => void check.check()}>
           Check
-        </button>
-        {progress && (
-          <button type="button" onClick={check.stop}>
-            Stop
-          </button>
-        )}
-        <button
-          type="button"
-          disabled={!check.canTakeBack}
-          title={check.canTakeBack}
-          onClick={() => void check.takeBack()}
-        >
+        </Button>
+        {progress && <Button onPress={check.stop}>Stop</Button>}
+        <Button off={!check.canTakeBack} title={check.canTakeBack} onPress={() => void check.takeBack()}>
           Take the fix back
-        </button>
-        <button type="button" disabled={!found} onClick={() => void check.report()}>
+        </Button>
+        <Button off={!found} onPress={() => void check.report()}>
           Put the report on a sheet
-        </button>
+        </Button>
       </p>
       {progress && (
         <p>
-          <progress value={progress.done} aria-label="How far the check has come" /> {progress.what}
+          <progress value={progress.done} aria-label="How far the check has come" /> <span>{progress.what}</span>
         </p>
       )}
-      <p role="status" class={word?.kind === "trouble" ? "notice trouble" : "notice"} hidden={!word && !sorted}>
-        {word?.text} {sorted && !progress ? summaryOf(sorted) : ""}
-      </p>
+      <Said word={saidOf(check)} />
       {sorted?.open.map((finding) => (
         <FindingCard
           key={finding.key}
@@ -73,9 +65,7 @@ export function CheckScreen() {
             {sorted.dismissed.map(({ finding, dismissal }) => (
               <li key={finding.key}>
                 {finding.title}, {finding.where}: {dismissal.reason} ({dismissal.on}){" "}
-                <button type="button" onClick={() => void check.bringBack(dismissal)}>
-                  Show again
-                </button>
+                <Button onPress={() => void check.bringBack(dismissal)}>Show again</Button>
               </li>
             ))}
           </ul>
@@ -96,4 +86,12 @@ export function CheckScreen() {
       )}
     </>
   );
+}
+
+/** The last deed and what the check came to, in one breath; its steps are for the eyes, and not read out one by one. */
+function saidOf({ progress, word, sorted }: ReturnType<typeof useCheck>): Word | undefined {
+  if (progress) return { kind: "working", text: "Checking…" };
+  const summary = sorted ? summaryOf(sorted) : "";
+  if (!word) return summary === "" ? undefined : { kind: "done", text: summary };
+  return word.kind === "trouble" ? word : { ...word, text: `${word.text} ${summary}`.trim() };
 }

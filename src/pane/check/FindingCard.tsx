@@ -2,7 +2,9 @@ import { useState } from "preact/hooks";
 import type { Change, Finding, Level } from "../../review/finding";
 import { cellAddress } from "../../sheets/address";
 import { goTo } from "../../workbook/goTo";
+import { Button } from "../Button";
 import { TextField } from "../Field";
+import { onEscape } from "../onEscape";
 
 interface FindingCardProps {
   readonly finding: Finding;
@@ -18,15 +20,19 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
   const [reason, setReason] = useState<string>();
   const { level, title, where, places, seen, matters, todo, fix } = finding;
   const [first] = places;
+  const letBe = (event: Event) => {
+    event.preventDefault();
+    if (reason?.trim()) onDismiss(reason);
+  };
   return (
     <article class={`finding ${level}`}>
       <h2>
         <span class="level">{LEVELS[level]}</span> {title}
       </h2>
       <p>
-        <button type="button" disabled={!first} onClick={() => first && void goTo(first)}>
+        <Button off={!first} onPress={() => first && void goTo(first)}>
           Go to {where}
-        </button>
+        </Button>
       </p>
       <p>{seen}</p>
       <p>{matters}</p>
@@ -36,25 +42,22 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
       {fix && <Fix fix={fix} onFix={onFix} />}
       {reason === undefined ? (
         <p class="row">
-          <button type="button" onClick={() => setReason("")}>
-            Let it be…
-          </button>
+          <Button onPress={() => setReason("")}>Let it be…</Button>
         </p>
       ) : (
-        <div class="row">
+        <form class="row" onKeyDown={onEscape(() => setReason(undefined))} onSubmit={letBe}>
           <TextField
             label="Why it may stay"
             value={reason}
             placeholder="such as agreed with the customer"
             onType={setReason}
+            takesOver
           />
-          <button type="button" disabled={reason.trim() === ""} onClick={() => onDismiss(reason)}>
+          <Button off={reason.trim() === ""} onPress={() => onDismiss(reason)}>
             Let it be
-          </button>
-          <button type="button" onClick={() => setReason(undefined)}>
-            Cancel
-          </button>
-        </div>
+          </Button>
+          <Button onPress={() => setReason(undefined)}>Cancel</Button>
+        </form>
       )}
     </article>
   );
@@ -86,9 +89,9 @@ function Fix({ fix, onFix }: { fix: readonly Change[]; onFix: () => void }) {
       </table>
       {fix.length > MOST_SHOWN && <p class="below">and {fix.length - MOST_SHOWN} more cells.</p>}
       <p class="row">
-        <button type="button" class="main" onClick={onFix}>
+        <Button main onPress={onFix}>
           Write the fix
-        </button>
+        </Button>
       </p>
     </details>
   );

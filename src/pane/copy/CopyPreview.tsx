@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { LeftAsValue, PlainCopy, ReplacedInput } from "../../sheets/plain/result";
+import { PanelHeading } from "../PanelHeading";
 import { copyName } from "./makeCopy";
 import type { Looked } from "./useCopy";
 
@@ -11,8 +12,8 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
   const formulas = source.region.formulas.flat().filter((content) => String(content).startsWith("=")).length;
   const valuesOnly = wish.mode === "values only";
   return (
-    <section aria-labelledby="copy-preview">
-      <h2 id="copy-preview">What it will be</h2>
+    <>
+      <PanelHeading id="copy-preview">What it will be</PanelHeading>
       <p>
         {source.where}, {goal(looked)}.
       </p>
@@ -35,7 +36,7 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
           <p>These read a taped text by themselves, which is a number in the copy: {named(copy.alsoRead)}.</p>
         </Part>
       )}
-    </section>
+    </>
   );
 }
 

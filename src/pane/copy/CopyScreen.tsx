@@ -1,7 +1,10 @@
 import type { CopyMode } from "../../sheets/plain/toPlain";
+import { Button } from "../Button";
 import { InTheWayNotice } from "../InTheWayNotice";
+import { onEscape } from "../onEscape";
 import { Said } from "../Said";
 import { Select } from "../Select";
+import { useFocusBack } from "../useFocusBack";
 import { CopyPreview } from "./CopyPreview";
 import type { What } from "./source";
 import { type Looked, useCopy, type Where } from "./useCopy";
@@ -25,6 +28,7 @@ const modes = [
 export function CopyScreen() {
   const copying = useCopy();
   const { wish, looked, inTheWay, word, isWorking: working, selected, choose } = copying;
+  const lookButton = useFocusBack(looked !== undefined);
   return (
     <>
       <header>
@@ -55,34 +59,37 @@ export function CopyScreen() {
       />
       {!looked && (
         <p class="row">
-          <button type="button" class="main" disabled={working} onClick={() => void copying.look()}>
+          <Button at={lookButton} main off={working} onPress={() => void copying.look()}>
             Look before copying
-          </button>
-          <button type="button" disabled={working || !copying.canTakeBack} onClick={() => void copying.takeBack()}>
+          </Button>
+          <Button off={working || !copying.canTakeBack} onPress={() => void copying.takeBack()}>
             Take back
-          </button>
+          </Button>
         </p>
       )}
-      {looked && <CopyPreview looked={looked} />}
-      {looked && !inTheWay && (
-        <p class="insert-bar row">
-          <button type="button" class="main" disabled={working} onClick={() => void copying.make(looked)}>
-            {makeLabel(looked, selected, copying.opens)}
-          </button>
-          <button type="button" disabled={working} onClick={copying.cancel}>
-            Cancel
-          </button>
-        </p>
-      )}
-      {looked && inTheWay && (
-        <InTheWayNotice
-          inTheWay={inTheWay}
-          what="copy"
-          onPlace={(place) =>
-            void copying.makeAt(looked, place.kind === "cell" ? { ...place, sheetName: inTheWay.sheetName } : place)
-          }
-          onCancel={copying.cancel}
-        />
+      {looked && (
+        <section aria-labelledby="copy-preview" onKeyDown={onEscape(copying.cancel)}>
+          <CopyPreview looked={looked} />
+          {inTheWay ? (
+            <InTheWayNotice
+              inTheWay={inTheWay}
+              what="copy"
+              onPlace={(place) =>
+                void copying.makeAt(looked, place.kind === "cell" ? { ...place, sheetName: inTheWay.sheetName } : place)
+              }
+              onCancel={copying.cancel}
+            />
+          ) : (
+            <p class="insert-bar row">
+              <Button main off={working} onPress={() => void copying.make(looked)}>
+                {makeLabel(looked, selected, copying.opens)}
+              </Button>
+              <Button off={working} onPress={copying.cancel}>
+                Cancel
+              </Button>
+            </p>
+          )}
+        </section>
       )}
       <Said word={word} />
     </>

@@ -2,6 +2,7 @@ import type { Explanation } from "../../review/explain/explanation";
 import type { PriceStrip } from "../../review/explain/strip";
 import { cellAddress } from "../../sheets/address";
 import { goTo } from "../../workbook/goTo";
+import { Button } from "../Button";
 import { moneyText } from "../numbers";
 import { useExplain } from "./useExplain";
 
@@ -14,13 +15,15 @@ export function ExplainScreen() {
         <h1>Explain a cell</h1>
       </header>
       <p class="row">
-        <button type="button" class="main" onClick={look}>
+        <Button main onPress={look}>
           Explain the selected cell
-        </button>
+        </Button>
       </p>
-      <p role="status" class={trouble ? "notice trouble" : "below"}>
-        {trouble ??
-          (explained ? `${explained.where}${explained.formula ? `: ${explained.formula}` : " is blank."}` : "")}
+      <p role="status" class="below">
+        {explained ? `${explained.where}${explained.formula ? `: ${explained.formula}` : " is blank."}` : ""}
+      </p>
+      <p role="alert" class="notice trouble">
+        {trouble}
       </p>
       {explained?.explanation && <Part part={explained.explanation} level={2} />}
       {explained && !explained.explanation && explained.formula !== "" && (
@@ -46,9 +49,9 @@ function Strip({ strip }: { strip: PriceStrip }) {
           {strip.steps.map(({ what, how, place }) => (
             <tr key={`${place.row},${place.column}`}>
               <th scope="row">
-                <button type="button" onClick={() => void goTo({ ...place, rows: 1, columns: 1 })}>
+                <Button onPress={() => void goTo({ ...place, rows: 1, columns: 1 })}>
                   {what || cellAddress(place)}
-                </button>
+                </Button>
               </th>
               <td class="number">{how}</td>
             </tr>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { TextField } from "../Field";
+import { ReadOut } from "../ReadOut";
 import { fetchContents, found, type HelpGroup } from "./contents";
 
 /** The guide and the functions, to look through; each page opens in a window of its own. */
@@ -12,20 +13,18 @@ export function HelpScreen() {
   }, []);
   const shown = found(groups ?? [], looked);
   const count = shown.reduce((total, { pages }) => total + pages.length, 0);
+  const summary = groups ? foundWords(count) : "Fetching the list…";
   return (
     <>
       <header>
         <h1>Help</h1>
       </header>
       <TextField label="Look for" value={looked} placeholder="such as tape, stone or pins" onType={setLooked} />
-      <p role="status" class={failed ? "notice trouble" : "below"}>
+      <p role="alert" class="notice trouble">
         {failed && "The help could not be fetched. Try again once the connection is there."}
-        {!failed && !groups && "Fetching the list…"}
-        {groups &&
-          (count === 0
-            ? "No page has all of these words. Try fewer of them."
-            : `${count} ${count === 1 ? "page" : "pages"}, each in a window of its own.`)}
       </p>
+      <p class="below">{failed ? "" : summary}</p>
+      <ReadOut text={failed ? "" : summary} />
       {shown.map(({ title, pages }) => (
         <section key={title}>
           <h2>{title}</h2>
@@ -43,4 +42,9 @@ export function HelpScreen() {
       ))}
     </>
   );
+}
+
+function foundWords(count: number): string {
+  if (count === 0) return "No page has all of these words. Try fewer of them.";
+  return `${count} ${count === 1 ? "page" : "pages"}, each in a window of its own.`;
 }

@@ -1,11 +1,13 @@
-import { useEffect, useRef } from "preact/hooks";
 import { columnLetters } from "../../sheets/address";
 import type { Filling } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
 import { headingAt } from "../../sheets/jobRows/headingRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { Button } from "../Button";
+import { onEscape } from "../onEscape";
 import { Said } from "../Said";
 import { Select } from "../Select";
+import { useFocusBack } from "../useFocusBack";
 import { type AssumedField, AssumedFields } from "./AssumedFields";
 import { ColumnChoices } from "./ColumnChoices";
 import { FillPreview } from "./FillPreview";
@@ -18,26 +20,19 @@ export function FitList() {
   const { fit, columns, filling, word, isWorking } = fitting;
   const readButton = useFocusBack(fit !== undefined);
   return (
-    <>
+    <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel)}>
       <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
       <p class="row">
-        <button
-          type="button"
-          ref={readButton}
-          class={fit ? "" : "main"}
-          disabled={isWorking}
-          onClick={() => void fitting.read()}
-        >
+        <Button at={readButton} main={!fit} off={isWorking} onPress={() => void fitting.read()}>
           {fit ? "Read it again" : "Read the list at the selection"}
-        </button>
-        <button
-          type="button"
-          disabled={isWorking || !fitting.canTakeBack}
+        </Button>
+        <Button
+          off={isWorking || !fitting.canTakeBack}
           title={fitting.canTakeBack}
-          onClick={() => void fitting.takeBack()}
+          onPress={() => void fitting.takeBack()}
         >
           Take back
-        </button>
+        </Button>
       </p>
       {fit && columns && filling && (
         <>
@@ -68,19 +63,8 @@ export function FitList() {
         {fit && <WriteBar fitting={fitting} />}
         <Said word={word} />
       </div>
-    </>
+    </section>
   );
-}
-
-/** What was pressed goes away with the list that was shown; the focus comes back to where another is read. */
-function useFocusBack(shows: boolean) {
-  const button = useRef<HTMLButtonElement>(null);
-  const showed = useRef(false);
-  useEffect(() => {
-    if (showed.current && !shows) button.current?.focus();
-    showed.current = shows;
-  }, [shows]);
-  return button;
 }
 
 function WriteBar({ fitting }: { readonly fitting: Fitting }) {
@@ -88,17 +72,16 @@ function WriteBar({ fitting }: { readonly fitting: Fitting }) {
   const count = filling?.changes.length ?? 0;
   return (
     <p class="row">
-      <button
-        type="button"
-        class="main"
-        disabled={isWorking || count === 0 || Object.keys(problems).length > 0}
-        onClick={() => void fitting.write()}
+      <Button
+        main
+        off={isWorking || count === 0 || Object.keys(problems).length > 0}
+        onPress={() => void fitting.write()}
       >
         {count === 0 ? "Nothing to write" : `Write ${count.toLocaleString("en-US")} ${count === 1 ? "cell" : "cells"}`}
-      </button>
-      <button type="button" disabled={isWorking} onClick={fitting.cancel}>
+      </Button>
+      <Button off={isWorking} onPress={fitting.cancel}>
         Cancel
-      </button>
+      </Button>
     </p>
   );
 }

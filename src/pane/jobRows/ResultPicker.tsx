@@ -1,6 +1,7 @@
 import { offeredResults } from "../../sheets/jobRows/proposed";
 import { results } from "../../sheets/jobRows/results";
 import { type ResultRole, type Role, roleLabel } from "../../sheets/jobRows/roles";
+import { Button } from "../Button";
 import { Select } from "../Select";
 
 interface ResultPickerProps {
@@ -33,21 +34,15 @@ export function ResultPicker({ chosen, existing, added, onChange }: ResultPicker
                 <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
               )}
             </span>
-            <button
-              type="button"
-              disabled={index === 0}
-              aria-label={`Move ${roleLabel(role)} earlier`}
-              onClick={() => earlier(index)}
-            >
+            <Button off={index === 0} label={`Move ${roleLabel(role)} earlier`} onPress={() => earlier(index)}>
               Earlier
-            </button>
-            <button
-              type="button"
-              aria-label={`Leave out ${roleLabel(role)}`}
-              onClick={() => onChange(chosen.filter((other) => other !== role))}
+            </Button>
+            <Button
+              label={`Leave out ${roleLabel(role)}`}
+              onPress={() => onChange(chosen.filter((other) => other !== role))}
             >
               Leave out
-            </button>
+            </Button>
           </li>
         ))}
       </ol>

@@ -1,5 +1,6 @@
 import { cellAddress } from "../../sheets/address";
 import type { FirstBed } from "../../sheets/jobRows/newList";
+import { Button } from "../Button";
 import { readsAs, TextField } from "../Field";
 import { InTheWayNotice } from "../InTheWayNotice";
 import { Said } from "../Said";
@@ -79,25 +80,19 @@ export function StartList() {
           />
         ) : (
           <p class="row">
-            <button
-              type="button"
-              class="main"
-              disabled={isWorking || !isReady}
-              onClick={() => void start.write({ kind: "selection" })}
-            >
+            <Button main off={isWorking || !isReady} onPress={() => void start.write({ kind: "selection" })}>
               Insert at the selected cell
-            </button>
-            <button type="button" disabled={isWorking || !isReady} onClick={() => void start.write(NEW_SHEET)}>
+            </Button>
+            <Button off={isWorking || !isReady} onPress={() => void start.write(NEW_SHEET)}>
               On a new sheet
-            </button>
-            <button
-              type="button"
-              disabled={isWorking || !start.canTakeBack}
+            </Button>
+            <Button
+              off={isWorking || !start.canTakeBack}
               title={start.canTakeBack}
-              onClick={() => void start.takeBack()}
+              onPress={() => void start.takeBack()}
             >
               Take back
-            </button>
+            </Button>
           </p>
         )}
         <Said word={word} />

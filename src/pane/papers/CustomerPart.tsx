@@ -1,5 +1,6 @@
 import { Problem } from "../../quantities/problem";
 import { totalOf } from "../../sheets/papers/customerSheet";
+import { Button } from "../Button";
 import { TextField } from "../Field";
 import { moneyText } from "../numbers";
 import { Select } from "../Select";
@@ -71,9 +72,9 @@ export function CustomerPart({ work: { details, type, makeForCustomer, opens }, 
               {moneyText(total)}
               {quote.salesTax > 0 && `, with tax ${moneyText(total + quote.salesTax)}`}
             </span>
-            <button type="button" class="main" disabled={disabled} onClick={() => void makeForCustomer()}>
+            <Button main off={disabled} onPress={() => void makeForCustomer()}>
               {opens ? "Open the customer's sheet" : "Download the customer's sheet"}
-            </button>
+            </Button>
           </p>
         </>
       )}

@@ -1,5 +1,6 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
+import { Button } from "../Button";
 import { TextField } from "../Field";
 import { Said } from "../Said";
 import { Select } from "../Select";
@@ -25,9 +26,9 @@ export function PapersScreen() {
     <>
       <header>
         <h1>Papers of a job</h1>
-        <button type="button" disabled={working} onClick={() => void work.read()}>
+        <Button off={working} onPress={() => void work.read()}>
           Read again
-        </button>
+        </Button>
       </header>
       {found && beds.length === 0 && (
         <p class="notice">
@@ -55,33 +56,32 @@ export function PapersScreen() {
             Each goes onto a new sheet that fits its paper. Nothing that stands in the workbook changes.
           </p>
           <p class="row">
-            <button type="button" disabled={working} onClick={() => void make(["order"])}>
+            <Button off={working} onPress={() => void make(["order"])}>
               Order
-            </button>
-            <button type="button" disabled={working} onClick={() => void make(["crew"])}>
+            </Button>
+            <Button off={working} onPress={() => void make(["crew"])}>
               Crew sheet
-            </button>
-            <button type="button" disabled={working || !notice.value} onClick={() => void make(["notice"])}>
+            </Button>
+            <Button off={working || !notice.value} onPress={() => void make(["notice"])}>
               Dig notice
-            </button>
-            <button
-              type="button"
-              class="main"
-              disabled={working || !notice.value}
+            </Button>
+            <Button
+              main
+              off={working || !notice.value}
               title={notice.value ? undefined : "Type the start first"}
-              onClick={() => void make(["order", "crew", "notice"])}
+              onPress={() => void make(["order", "crew", "notice"])}
             >
               All three
-            </button>
+            </Button>
           </p>
           <CustomerPart work={work} job={job.value} disabled={working} />
           <AfterTheJob work={work} job={job.value} past={found?.past} disabled={working} />
         </>
       )}
       <p class="row">
-        <button type="button" disabled={working || !canTakeBack} onClick={() => void work.takeBack()}>
+        <Button off={working || !canTakeBack} onPress={() => void work.takeBack()}>
           Take back
-        </button>
+        </Button>
       </p>
       <Said word={word} />
     </>

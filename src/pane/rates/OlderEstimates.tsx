@@ -1,3 +1,4 @@
+import { Button } from "../Button";
 import { Said } from "../Said";
 import { cellWords, groupsOf, useOlderEstimates } from "./useOlderEstimates";
 
@@ -26,25 +27,17 @@ export function OlderEstimates() {
             </details>
           ))}
           <p class="row">
-            <button type="button" class="main" onClick={() => void follow()}>
+            <Button main onPress={() => void follow()}>
               Let {cells.length === 1 ? "it" : `these ${cells.length}`} follow
-            </button>
-            <button type="button" onClick={leave}>
-              Leave them
-            </button>
+            </Button>
+            <Button onPress={leave}>Leave them</Button>
           </p>
         </>
       ) : (
         <p class="row">
           <span class="grow below">Estimates that were made without rates keep the prices they started with.</span>
-          <button type="button" onClick={() => void look()}>
-            Look for them
-          </button>
-          {canTakeBack && (
-            <button type="button" onClick={() => void takeBack()}>
-              Put the cells back
-            </button>
-          )}
+          <Button onPress={() => void look()}>Look for them</Button>
+          {canTakeBack && <Button onPress={() => void takeBack()}>Put the cells back</Button>}
         </p>
       )}
       <Said word={word} />

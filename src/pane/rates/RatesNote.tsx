@@ -1,3 +1,4 @@
+import { Button } from "../Button";
 import type { KnownRates } from "./store";
 import { ratesSummary } from "./summary";
 
@@ -15,9 +16,7 @@ export function RatesNote({ rates, onShow }: RatesNoteProps) {
       <span class="grow below">
         {found ? ratesSummary(found) : "Example prices: insert a sheet of your own rates."}
       </span>
-      <button type="button" onClick={onShow}>
-        {found ? "Show the rates" : "Rates…"}
-      </button>
+      <Button onPress={onShow}>{found ? "Show the rates" : "Rates…"}</Button>
     </p>
   );
 }

@@ -3,6 +3,7 @@ import { fields } from "../../quantities/bed/fields";
 import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
 import type { FoundRates } from "../../workbook/readRates";
+import { Button } from "../Button";
 import { Said } from "../Said";
 import { missingRates } from "./missing";
 import { OlderEstimates } from "./OlderEstimates";
@@ -31,9 +32,9 @@ export function RatesScreen() {
       )}
       {canTakeBack && (
         <p class="row">
-          <button type="button" disabled={working} onClick={() => void takeBack()}>
+          <Button off={working} onPress={() => void takeBack()}>
             Take back
-          </button>
+          </Button>
         </p>
       )}
       <Said word={word} />
@@ -49,9 +50,9 @@ function None({ disabled, onInsert }: { disabled: boolean; onInsert: () => void 
         then on follow it, and change with it.
       </p>
       <p class="row">
-        <button type="button" class="main" disabled={disabled} onClick={onInsert}>
+        <Button main off={disabled} onPress={onInsert}>
           Insert the sheet Rates
-        </button>
+        </Button>
       </p>
       <h2>What it holds at first</h2>
       <p class="below">Prices and markups are invented examples, and are marked so until you type your own.</p>
@@ -109,9 +110,9 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       {found.sheets.map((sheet) => (
         <p class="row" key={sheet}>
           <span class="grow">The rates stand on {sheet}.</span>
-          <button type="button" class="main" disabled={disabled} onClick={() => onShow(sheet)}>
+          <Button main off={disabled} onPress={() => onShow(sheet)}>
             Go to {sheet}
-          </button>
+          </Button>
         </p>
       ))}
       {problems.length > 0 && (
@@ -123,9 +124,9 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
             ))}
           </ul>
           {missing > 0 && (
-            <button type="button" disabled={disabled} onClick={onAdd}>
+            <Button off={disabled} onPress={onAdd}>
               Add {missing === 1 ? "the missing row" : `the ${missing} missing rows`} below
-            </button>
+            </Button>
           )}
         </div>
       )}

@@ -1,7 +1,9 @@
 import { useState } from "preact/hooks";
 import { type KeptTemplate, renamedTemplate, withoutTemplate } from "../../sheets/templates/keptTemplates";
 import type { Template } from "../../sheets/templates/template";
+import { Button } from "../Button";
 import { TextField } from "../Field";
+import { onEscape } from "../onEscape";
 import type { Speaking } from "../useWord";
 import { Question } from "./Question";
 import { saveTemplateFile } from "./templateFiles";
@@ -63,31 +65,30 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
           {template && <span class="below"> {sizeWords(template)}</span>}
         </span>
         {template && (
-          <button type="button" aria-label={`Look at ${name}`} disabled={working} onClick={() => onOpen(template)}>
+          <Button label={`Look at ${name}`} off={working} onPress={() => onOpen(template)}>
             Look
-          </button>
+          </Button>
         )}
       </p>
       {one.why && <p class="notice trouble">It cannot be opened, and was left alone. {one.why.join(" ")}</p>}
       <p class="row small">
         {template && (
           <>
-            <button
-              type="button"
-              aria-label={`Save ${name} to a file`}
-              disabled={working}
-              onClick={() => speaking.say(`It is saved as ${saveTemplateFile(template)}.`)}
+            <Button
+              label={`Save ${name} to a file`}
+              off={working}
+              onPress={() => speaking.say(`It is saved as ${saveTemplateFile(template)}.`)}
             >
               To a file
-            </button>
-            <button type="button" aria-label={`Rename ${name}`} disabled={working} onClick={() => setAsking("rename")}>
+            </Button>
+            <Button label={`Rename ${name}`} off={working} onPress={() => setAsking("rename")}>
               Rename
-            </button>
+            </Button>
           </>
         )}
-        <button type="button" aria-label={`Delete ${name}`} disabled={working} onClick={() => setAsking("delete")}>
+        <Button label={`Delete ${name}`} off={working} onPress={() => setAsking("delete")}>
           Delete
-        </button>
+        </Button>
       </p>
       {asking === "delete" && (
         <Question
@@ -101,19 +102,18 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
       )}
       {asking === "rename" && (
         <form
+          onKeyDown={onEscape(done)}
           onSubmit={(event) => {
             event.preventDefault();
-            void rename();
+            if (!working) void rename();
           }}
         >
-          <TextField label={`New name for ${name}`} value={wanted} onType={setWanted} />
+          <TextField label={`New name for ${name}`} value={wanted} onType={setWanted} takesOver />
           <p class="row">
-            <button type="submit" disabled={working}>
+            <Button off={working} onPress={() => void rename()}>
               Rename it
-            </button>
-            <button type="button" onClick={done}>
-              Leave it
-            </button>
+            </Button>
+            <Button onPress={done}>Leave it</Button>
           </p>
         </form>
       )}

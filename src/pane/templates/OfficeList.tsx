@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Template } from "../../sheets/templates/template";
+import { Button } from "../Button";
 import { type OfficeFolder, officeFolder } from "./officeFolder";
 import { sizeWords } from "./words";
 
@@ -31,14 +32,9 @@ export function OfficeList({ working, onOpen }: OfficeListProps) {
                 {template.name}
                 <span class="below"> {sizeWords(template)}</span>
               </span>
-              <button
-                type="button"
-                aria-label={`Look at ${template.name}`}
-                disabled={working}
-                onClick={() => onOpen(template)}
-              >
+              <Button label={`Look at ${template.name}`} off={working} onPress={() => onOpen(template)}>
                 Look
-              </button>
+              </Button>
             </p>
           ) : (
             <p class="notice trouble">

@@ -1,6 +1,8 @@
-import { useEffect, useRef } from "preact/hooks";
 import { contentsOf, type TypedIn } from "../../sheets/templates/contents";
+import { Button } from "../Button";
 import { InTheWayNotice } from "../InTheWayNotice";
+import { onEscape } from "../onEscape";
+import { PanelHeading } from "../PanelHeading";
 import { Grid } from "./Grid";
 import { isThereIn } from "./opening";
 import { PartList } from "./PartList";
@@ -17,18 +19,14 @@ interface OpenPanelProps {
 
 /** What a template holds, before anything of it is written. */
 export function OpenPanel({ opening, looking, working, selected }: OpenPanelProps) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
   const { template, there } = looking;
   const contents = contentsOf(template);
   const isThere = isThereIn(there);
   const missing = contents.rates.filter(({ name }) => !isThere(name));
   const newSheet = { kind: "new sheet", name: template.name } as const;
   return (
-    <section aria-labelledby="template-held">
-      <h2 id="template-held" tabIndex={-1} ref={heading}>
-        {template.name}
-      </h2>
+    <section aria-labelledby="template-held" onKeyDown={onEscape(opening.cancel)}>
+      <PanelHeading id="template-held">{template.name}</PanelHeading>
       {template.note && <p class="breaks">{template.note}</p>}
       <p class="below">
         {sizeWords(template)}, {counted(contents.formulas, "formula")}. {savedWords(template)} Nothing is written yet.
@@ -60,20 +58,15 @@ export function OpenPanel({ opening, looking, working, selected }: OpenPanelProp
         />
       ) : (
         <p class="insert-bar row">
-          <button
-            type="button"
-            class="main"
-            disabled={working}
-            onClick={() => void opening.write({ kind: "selection" })}
-          >
+          <Button main off={working} onPress={() => void opening.write({ kind: "selection" })}>
             Put it at {selected || "the selected cell"}
-          </button>
-          <button type="button" disabled={working} onClick={() => void opening.write(newSheet)}>
+          </Button>
+          <Button off={working} onPress={() => void opening.write(newSheet)}>
             On a new sheet
-          </button>
-          <button type="button" disabled={working} onClick={opening.cancel}>
+          </Button>
+          <Button off={working} onPress={opening.cancel}>
             Cancel
-          </button>
+          </Button>
         </p>
       )}
     </section>

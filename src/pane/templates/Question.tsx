@@ -1,4 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
+import { Button } from "../Button";
+import { onEscape } from "../onEscape";
 
 interface QuestionProps {
   readonly text: string;
@@ -14,20 +16,15 @@ export function Question({ text, yes, no, working, onYes, onNo }: QuestionProps)
   const safe = useRef<HTMLButtonElement>(null);
   useEffect(() => safe.current?.focus(), []);
   return (
-    <div
-      role="alertdialog"
-      aria-labelledby="template-question"
-      class="notice trouble"
-      onKeyDown={(event) => event.key === "Escape" && onNo()}
-    >
+    <div role="alertdialog" aria-labelledby="template-question" class="notice trouble" onKeyDown={onEscape(onNo)}>
       <p id="template-question">{text}</p>
       <p class="row">
-        <button type="button" disabled={working} onClick={onYes}>
+        <Button off={working} onPress={onYes}>
           {yes}
-        </button>
-        <button type="button" ref={safe} onClick={onNo}>
+        </Button>
+        <Button at={safe} onPress={onNo}>
           {no}
-        </button>
+        </Button>
       </p>
     </div>
   );

@@ -1,5 +1,8 @@
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useMemo } from "preact/hooks";
+import { Button } from "../Button";
 import { TextField } from "../Field";
+import { onEscape } from "../onEscape";
+import { PanelHeading } from "../PanelHeading";
 import { OutsideQuestions } from "./OutsideQuestions";
 import { PartList } from "./PartList";
 import { Question } from "./Question";
@@ -16,8 +19,6 @@ interface SavePanelProps {
 /** What a template of the cells would be, and what the person has to say about it. */
 export function SavePanel({ saving, toSave, working }: SavePanelProps) {
   const { words, treatments, setWords, replacing } = saving;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
   const made = useMemo(() => {
     // Until all is answered, the account is given as if everything were read on.
     const all = new Map(toSave.outside.map(({ reads }) => [reads, treatments.get(reads) ?? "keep"]));
@@ -25,10 +26,8 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
   }, [toSave, treatments]);
   const { where, hiddenRows } = toSave;
   return (
-    <section aria-labelledby="save-template">
-      <h2 id="save-template" tabIndex={-1} ref={heading}>
-        Save as template
-      </h2>
+    <section aria-labelledby="save-template" onKeyDown={onEscape(saving.cancel)}>
+      <PanelHeading id="save-template">Save as template</PanelHeading>
       <p>
         {where}: {sizeWords(made.template)}. Pictures stay behind.
         {hiddenRows > 0 && ` Rows of it that are hidden show in the template (${hiddenRows}).`}
@@ -70,15 +69,15 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
         />
       ) : (
         <p class="insert-bar row">
-          <button type="button" class="main" disabled={working || made.faults.length > 0} onClick={saving.keep}>
+          <Button main off={working || made.faults.length > 0} onPress={saving.keep}>
             Keep in this workbook
-          </button>
-          <button type="button" disabled={working || made.faults.length > 0} onClick={saving.toFile}>
+          </Button>
+          <Button off={working || made.faults.length > 0} onPress={saving.toFile}>
             Save to a file
-          </button>
-          <button type="button" disabled={working} onClick={saving.cancel}>
+          </Button>
+          <Button off={working} onPress={saving.cancel}>
             Cancel
-          </button>
+          </Button>
         </p>
       )}
     </section>

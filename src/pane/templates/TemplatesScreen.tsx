@@ -1,5 +1,6 @@
-import { useEffect, useRef } from "preact/hooks";
+import { Button } from "../Button";
 import { Said } from "../Said";
+import { useFocusBack } from "../useFocusBack";
 import { useSelection } from "../useSelection";
 import { useWord } from "../useWord";
 import { FilePart } from "./FilePart";
@@ -19,13 +20,9 @@ export function TemplatesScreen() {
   const opening = useOpening(speaking);
   const selected = useSelection();
   const { word, isWorking: working } = speaking;
-  const said = useRef<HTMLParagraphElement>(null);
-  useEffect(() => {
-    // What was said stands below all else, which may be long.
-    if (word && word.kind !== "working") said.current?.scrollIntoView({ block: "nearest" });
-  }, [word]);
   const { toSave } = saving;
   const { looking } = opening;
+  const saveButton = useFocusBack(toSave !== undefined || looking !== undefined);
   return (
     <>
       <header>
@@ -40,16 +37,16 @@ export function TemplatesScreen() {
             cell of an estimate block, or the cells that are meant.
           </p>
           <p class="row">
-            <button type="button" class="main" disabled={working} onClick={() => void saving.look("block")}>
+            <Button at={saveButton} main off={working} onPress={() => void saving.look("block")}>
               Save the estimate block
-            </button>
-            <button type="button" disabled={working} onClick={() => void saving.look("cells")}>
+            </Button>
+            <Button off={working} onPress={() => void saving.look("cells")}>
               Save the selected cells
-            </button>
+            </Button>
             {opening.canTakeBack && (
-              <button type="button" disabled={working} onClick={() => void opening.takeBack()}>
+              <Button off={working} onPress={() => void opening.takeBack()}>
                 Take back
-              </button>
+              </Button>
             )}
           </p>
           <KeptList
@@ -62,7 +59,7 @@ export function TemplatesScreen() {
           <FilePart speaking={speaking} onOpen={(template) => void opening.look(template)} />
         </>
       )}
-      <Said word={word} at={said} />
+      <Said word={word} />
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { Button } from "../../Button";
 import { TextField } from "../../Field";
 import { amountText } from "../../numbers";
 import type { Job } from "../makePapers";
@@ -34,9 +35,9 @@ export function AfterTheJob({ work, job, past, disabled }: AfterTheJobProps) {
           />
         ))}
         <p class="row">
-          <button type="button" class="main" disabled={disabled || !hasSome} onClick={() => void add()}>
+          <Button main off={disabled || !hasSome} onPress={() => void add()}>
             Add to the past jobs
-          </button>
+          </Button>
         </p>
       </details>
       <PastJobs work={work} past={past} disabled={disabled} />

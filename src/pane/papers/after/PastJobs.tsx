@@ -1,5 +1,6 @@
 import { type ComparedJob, compareJobs } from "../../../quantities/history/compareJobs";
 import type { Lesson } from "../../../quantities/history/learn";
+import { Button } from "../../Button";
 import { amountText } from "../../numbers";
 import type { PastJobsOnSheet } from "../readJob";
 import type { Papers } from "../usePapers";
@@ -52,9 +53,9 @@ export function PastJobs({ work, past, disabled }: PastJobsProps) {
       {changed && (
         <p class="row">
           <span class="grow">{changed.title}</span>
-          <button type="button" disabled={disabled} onClick={() => void takeBack()}>
+          <Button off={disabled} onPress={() => void takeBack()}>
             Put the rate back
-          </button>
+          </Button>
         </p>
       )}
     </>
@@ -75,9 +76,9 @@ function ChangeButton({ lesson: { proposal, measure }, disabled, onChange }: Cha
       : `${amountText(value)} ${measure.rate?.unit}`;
   return (
     <p class="row">
-      <button type="button" disabled={disabled} onClick={onChange}>
+      <Button off={disabled} onPress={onChange}>
         Change “{measure.rate.label}” from {shown(proposal.now)} to {shown(proposal.proposed)}
-      </button>
+      </Button>
     </p>
   );
 }

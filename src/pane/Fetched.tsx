@@ -1,0 +1,54 @@
+import type { ComponentType } from "preact";
+import { useEffect, useState } from "preact/hooks";
+import { Button } from "./Button";
+
+interface FetchedProps {
+  readonly part: () => Promise<ComponentType>;
+  /** Told once the part is there. */
+  readonly onArrive: () => void;
+}
+
+/** A screen that is fetched now; where it cannot be, that is said, and it can be tried again. */
+export function Fetched({ part, onArrive }: FetchedProps) {
+  const [Content, setContent] = useState<ComponentType>();
+  const [failed, setFailed] = useState(false);
+  const [tries, setTries] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a further try fetches once more
+  useEffect(() => {
+    let wanted = true;
+    part().then(
+      (content) => wanted && setContent(() => content),
+      () => wanted && setFailed(true),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [part, tries]);
+  useEffect(() => {
+    if (Content) onArrive();
+  }, [Content, onArrive]);
+  if (Content) return <Content />;
+  return (
+    <>
+      <p role="status" class="notice">
+        {failed ? "" : "Fetching this part…"}
+      </p>
+      <p role="alert" class="notice trouble">
+        {failed ? "This part could not be fetched. Nothing was changed. Try again once the connection is there." : ""}
+      </p>
+      {failed && (
+        <p class="row">
+          <Button
+            main
+            onPress={() => {
+              setFailed(false);
+              setTries(tries + 1);
+            }}
+          >
+            Try again
+          </Button>
+        </p>
+      )}
+    </>
+  );
+}
