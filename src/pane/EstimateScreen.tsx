@@ -5,6 +5,7 @@ import { Button } from "./Button";
 import { Choices } from "./Choices";
 import { Details } from "./Details";
 import { InsertBar } from "./InsertBar";
+import { UnkeptNote } from "./keep/UnkeptNote";
 import { Measurements } from "./Measurements";
 import { Problems } from "./Problems";
 import { Result } from "./Result";
@@ -17,7 +18,8 @@ import { useInsert } from "./useInsert";
 /** Measure a bed, look at what it comes to, and insert it. */
 export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
   const rates = useRates();
-  const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = useForm(rates?.found?.rates);
+  const bed = useForm(rates?.found?.rates);
+  const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = bed;
   const { word, inTheWay, canTakeBack, insert, draw, takeBack, cancel } = useInsert();
   const drawing = useDrawing();
 
@@ -34,6 +36,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         <h1>Stone bed estimate</h1>
         <Button onPress={startNewBed}>New bed</Button>
       </header>
+      <UnkeptNote unkept={bed.unkept} />
       <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
       <Choices form={form} onFill={fill} />
       <RatesNote rates={rates} onShow={onShowRates} />

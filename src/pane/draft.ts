@@ -1,47 +1,52 @@
-import { type BedForm, blankForm, ways } from "../quantities/bed/form";
+import { fields } from "../quantities/bed/fields";
+import { type BedForm, ways } from "../quantities/bed/form";
+import { isObject } from "../sheets/kept";
+import { draftKey } from "./draftPlace";
+import type { StoredThing } from "./keep/stored";
 
 /** The half-typed form outlives a closed pane, in the browser's own storage. */
-const KEY = "Bedrow.form.3";
+export const draft: StoredThing<BedForm> = {
+  key: draftKey,
+  version: 1,
+  read: formOf,
+  // A bed of one pane and half of another's would be neither.
+  join: (_there, _before, now) => now,
+};
 
-export function loadDraft(): BedForm {
-  try {
-    const draft: unknown = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    return isForm(draft) ? draft : blankForm();
-  } catch {
-    // Storage that is off, or text that is no draft: a blank form serves.
-    return blankForm();
-  }
+function formOf(content: unknown): BedForm | undefined {
+  if (!isObject(content)) return undefined;
+  const { name, way, typed, widths, points, cutOuts } = content;
+  if (!isText(name) || !isWay(way) || !isObject(typed) || !Object.values(typed).every(isText)) return undefined;
+  if (!isTexts(widths) || !isRows(points, 3) || !isRows(cutOuts, 4)) return undefined;
+  const known = Object.entries(typed).filter(([key]) => Object.hasOwn(fields, key));
+  return {
+    name,
+    way,
+    typed: Object.fromEntries(known),
+    widths,
+    points: points as BedForm["points"],
+    cutOuts: cutOuts as BedForm["cutOuts"],
+  };
 }
 
-export function saveDraft(form: BedForm): void {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(form));
-  } catch {
-    // A draft that cannot be kept costs retyping at most; the workbook holds what was inserted.
-  }
+function isWay(value: unknown): value is BedForm["way"] {
+  return isText(value) && Object.hasOwn(ways, value);
 }
 
-function isForm(value: unknown): value is BedForm {
-  if (typeof value !== "object" || value === null) return false;
-  const { name, way, typed, widths, points, cutOuts } = value as Partial<Record<keyof BedForm, unknown>>;
+/** Far more than anybody types, so that what is no form does not keep the pane from coming up. */
+const MOST_LINES = 5000;
+
+function isTexts(value: unknown, length?: number): value is readonly string[] {
   return (
-    typeof name === "string" &&
-    typeof way === "string" &&
-    way in ways &&
-    typeof typed === "object" &&
-    typed !== null &&
-    Object.values(typed).every(isText) &&
-    Array.isArray(widths) &&
-    widths.every(isText) &&
-    Array.isArray(points) &&
-    points.every((point) => isTexts(point, 3)) &&
-    Array.isArray(cutOuts) &&
-    cutOuts.every((cutOut) => isTexts(cutOut, 4))
+    Array.isArray(value) &&
+    value.length <= MOST_LINES &&
+    value.length === (length ?? value.length) &&
+    value.every(isText)
   );
 }
 
-function isTexts(value: unknown, length: number): boolean {
-  return Array.isArray(value) && value.length === length && value.every(isText);
+function isRows(value: unknown, length: number): value is readonly (readonly string[])[] {
+  return Array.isArray(value) && value.length <= MOST_LINES && value.every((row) => isTexts(row, length));
 }
 
 function isText(value: unknown): value is string {

@@ -1,5 +1,6 @@
 import { render } from "preact";
 import { App } from "./App";
+import { takeDraftPlace } from "./draftPlace";
 import { keepFocus } from "./keepFocus";
 import { followTheme } from "./theme";
 
@@ -21,6 +22,7 @@ async function start(element: HTMLElement): Promise<void> {
     return;
   }
   followTheme();
+  await takeDraftPlace();
   keepFocus(element);
   render(<App />, element);
   // A mark for whoever measures, once the screen has been drawn.

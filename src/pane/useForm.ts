@@ -1,10 +1,13 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { type FieldKey, shapeFields } from "../quantities/bed/fields";
 import { type BedForm, blankForm } from "../quantities/bed/form";
 import type { Rates } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
-import { loadDraft, saveDraft } from "./draft";
+import { draft } from "./draft";
+import { useStored } from "./keep/useStored";
 import { previewOf } from "./preview";
+
+const BLANK = blankForm();
 
 /**
  * The form with what it comes to. Blanks are named only once the person has tried to insert.
@@ -12,15 +15,16 @@ import { previewOf } from "./preview";
  * @param rates the office's rates, which stand in the fields that nobody typed into; the draft never keeps them.
  */
 export function useForm(rates: Rates | undefined) {
-  const [form, setForm] = useState<BedForm>(loadDraft);
+  const { value: form, setValue: setForm, unkept } = useStored(draft, BLANK);
   const [tried, setTried] = useState(false);
-  useEffect(() => saveDraft(form), [form]);
   const preview = useMemo(() => previewOf(rates ? { ...form, rates } : form), [form, rates]);
   const shown = preview.problems.filter(({ unfinished }) => tried || !unfinished);
   return {
     form: preview.form,
     preview,
     shownProblems: shown,
+    /** Why what is typed is not kept over a closed pane, where it is not. */
+    unkept,
     problemAt: (place: FormPlace) => shown.find((problem) => problem.place === place)?.message,
     /** Changes the form as typed; what the plan filled in does not count as typed. */
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),

@@ -2,6 +2,7 @@ import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Button } from "../Button";
 import { TextField } from "../Field";
+import { UnkeptNote } from "../keep/UnkeptNote";
 import { Said } from "../Said";
 import { Select } from "../Select";
 import { AfterTheJob } from "./after/AfterTheJob";
@@ -41,6 +42,7 @@ export function PapersScreen() {
         <>
           <Together job={job.value} />
           <h2>The job</h2>
+          <UnkeptNote unkept={work.unkept} />
           <TextField label="Job" value={details.job} onType={(text) => type({ job: text })} />
           <TextField label="Place" value={details.place} onType={(text) => type({ place: text })} />
           <TextField label="Your office" value={details.office} onType={(text) => type({ office: text })} />

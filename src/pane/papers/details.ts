@@ -1,4 +1,6 @@
+import { isObject } from "../../sheets/kept";
 import type { Paper } from "../../sheets/papers/paper";
+import type { StoredThing } from "../keep/stored";
 
 /** What the estimator types about a job, as typed. Blank text leaves a blank on paper. */
 export interface JobDetails {
@@ -46,26 +48,36 @@ export const startingDetails: JobDetails = {
 };
 
 /** What was typed outlives a closed pane, in the browser's own storage. */
-const KEY = "Bedrow.papers.1";
+export const storedDetails: StoredThing<JobDetails> = {
+  key: () => "Bedrow.papers",
+  version: 1,
+  read: detailsOf,
+  // Panes of several workbooks share the details: each keeps what was typed into it, and leaves the rest.
+  join: (there, before, now) => ({ ...there, ...changed(before, now) }),
+};
 
-export function loadDetails(): JobDetails {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    if (typeof kept !== "object" || kept === null) return startingDetails;
-    const texts = Object.entries(kept).filter(([key, text]) => key in startingDetails && typeof text === "string");
-    return { ...startingDetails, ...Object.fromEntries(texts) };
-  } catch {
-    // Storage that is off, or text that is no JSON: the starting values serve.
-    return startingDetails;
-  }
+/** Details that are chosen from a few. */
+const CHOICES: Readonly<Partial<Record<string, readonly string[]>>> = {
+  paper: ["letter", "a4"],
+  federal: ["yes", "no"],
+  marksCounted: ["calendar", "working"],
+  byBed: ["bed", "sum"],
+} satisfies { readonly [Key in keyof JobDetails]?: readonly JobDetails[Key][] };
+
+/** What is not there has its starting value. */
+function detailsOf(content: unknown): JobDetails | undefined {
+  if (!isObject(content)) return undefined;
+  const known = Object.entries(content).filter(([key]) => Object.hasOwn(startingDetails, key));
+  const isSound = known.every(
+    ([key, text]) =>
+      typeof text === "string" && (!Object.hasOwn(CHOICES, key) || CHOICES[key]?.includes(text) === true),
+  );
+  return isSound ? { ...startingDetails, ...Object.fromEntries(known) } : undefined;
 }
 
-export function saveDetails(details: JobDetails): void {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(details));
-  } catch {
-    // What cannot be kept costs retyping at most.
-  }
+function changed(before: JobDetails, now: JobDetails): Partial<JobDetails> {
+  const keys = Object.keys(now) as (keyof JobDetails)[];
+  return Object.fromEntries(keys.filter((key) => now[key] !== before[key]).map((key) => [key, now[key]]));
 }
 
 /** The lines of a text that say something. */

@@ -7,9 +7,10 @@ import { insertPlans } from "../../workbook/insert";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/newWorkbook";
 import { WorkbookTrouble } from "../../workbook/trouble";
 import { download } from "../copy/download";
+import { useStored } from "../keep/useStored";
 import { takenBack } from "../takenBack";
 import { useWord } from "../useWord";
-import { type JobDetails, loadDetails, saveDetails } from "./details";
+import { type JobDetails, startingDetails, storedDetails } from "./details";
 import {
   crewPaper,
   customerPlan,
@@ -33,10 +34,9 @@ type Reckoned<T> = { readonly value: T | undefined; readonly problem: string | u
 export function usePapers() {
   const [found, setFound] = useState<FoundJob>();
   const [turned, setTurned] = useState<readonly string[]>([]);
-  const [details, setDetails] = useState<JobDetails>(loadDetails);
+  const { value: details, setValue: setDetails, unkept } = useStored(storedDetails, startingDetails);
   const { word, isWorking, attempt } = useWord();
   const [canTakeBack, setCanTakeBack] = useState(false);
-  useEffect(() => saveDetails(details), [details]);
 
   const chosen = useMemo(
     () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
@@ -69,6 +69,8 @@ export function usePapers() {
   return {
     found,
     details,
+    /** Why the details are not kept over a closed pane, where they are not. */
+    unkept,
     job,
     notice,
     word,
