@@ -1,5 +1,5 @@
 import type { Arrived } from "./arriving";
-import { notKept, workShelf } from "./arriving";
+import { workShelf } from "./arriving";
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
 import type { OpenedNews } from "./files/afterOpening";
 import { FunctionNames } from "./files/formula/functionNames";
@@ -9,6 +9,7 @@ import type { FunctionMetadata } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { Shelf } from "./keep/database";
+import { type KeepTrouble, keepTroubleOf, keepWords, refusals } from "./keep/keepTrouble";
 import { keepWork } from "./keep/keepWork";
 import { fetchPane } from "./screen/fetchPane";
 import { offerFiles } from "./screen/files";
@@ -31,14 +32,17 @@ import { whenIdle } from "./screen/whenIdle";
 export async function start(
   namespace: string,
   associations: Associations,
-  { kept, office, functions }: Arrived,
+  { kept, unkept, office, functions }: Arrived,
   note: LoadingNote,
 ): Promise<HostSession> {
   const newsShelf = new Shelf<OpenedNews>("opened");
   let stopKeeping = () => {};
-  offerStartAfresh(() => {
+  offerStartAfresh(async () => {
+    if (unkept === "later" || unkept === "other tab") return refusals[unkept];
     stopKeeping();
-    return Promise.all([workShelf.clear(), newsShelf.clear()]);
+    // Where nothing can be kept, there is nothing to throw away.
+    await Promise.all([workShelf.clear(), newsShelf.clear()]).catch(() => undefined);
+    return undefined;
   });
 
   note.step("Opening the workbook…");
@@ -59,11 +63,12 @@ export async function start(
       watch: grid.watch,
       work: save,
       put: (work) => workShelf.put(work),
-      onResult: (error) => showTrouble(error === undefined ? undefined : notKept),
+      onResult: (error) => showTrouble(error === undefined ? undefined : keepWords[keepTroubleOf(error)]),
     });
+  if (unkept) showTrouble(keepWords[unkept]);
   await page.drawn;
   await painted();
-  stopKeeping = keep();
+  if (!unkept) stopKeeping = keep();
   note.done();
   sayFirstCell();
 
@@ -74,13 +79,14 @@ export async function start(
     grid: page,
     functions: new FunctionNames(functions.functions.map(({ name }) => `${namespace}.${name}`)),
     replace: async (book, news) => {
+      refuse(unkept);
       stopKeeping();
       try {
         await workShelf.put(book);
         await newsShelf.put(news);
-      } catch {
+      } catch (error) {
         stopKeeping = keep();
-        throw new FileTrouble(noRoom);
+        refuse(keepTroubleOf(error));
       }
       location.reload();
     },
@@ -90,9 +96,9 @@ export async function start(
   return new HostSession(grid, namespace, handOver);
 }
 
-const noRoom =
-  "Nothing was opened: this browser's storage is full or switched off, and a file is opened by way of it. Close " +
-  "private windows or make room, then try again.";
+function refuse(trouble: KeepTrouble | undefined): void {
+  if (trouble) throw new FileTrouble(refusals[trouble]);
+}
 
 function opened(office: PracticeOffice, kept: KeptWorkbook | undefined): BrowserGrid {
   try {

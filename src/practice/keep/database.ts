@@ -1,5 +1,8 @@
 const databaseName = "practice-workbook";
 const storeName = "work";
+/** Counts up when an earlier page could no longer read what is kept; the browser then keeps it from that one. */
+const version = 1;
+const patienceMs = 10_000;
 
 /** The browser's own storage for one thing; a promise for each of its events. */
 export class Shelf<T> {
@@ -11,14 +14,29 @@ export class Shelf<T> {
   constructor(private readonly key: string) {}
 
   private database(): Promise<IDBDatabase> {
-    this.opened ??= new Promise((resolve, reject) => {
-      const request = indexedDB.open(databaseName, 1);
+    this.opened ??= new Promise<IDBDatabase>((resolve, reject) => {
+      // Some browsers that keep their storage from a page never answer.
+      setTimeout(() => reject(new Error("The storage does not answer.")), patienceMs);
+      const request = indexedDB.open(databaseName, version);
       request.onupgradeneeded = () => request.result.createObjectStore(storeName);
-      request.onsuccess = () => resolve(request.result);
+      request.onsuccess = () => resolve(this.letGoInTime(request.result));
       request.onerror = () => reject(request.error);
       request.onblocked = () => reject(new Error("Another tab holds the storage."));
     });
+    // It is asked again the next time: there may be room by then.
+    this.opened.catch(() => {
+      this.opened = undefined;
+    });
     return this.opened;
+  }
+
+  /** A later version of this page, in another tab, must not wait for this one. */
+  private letGoInTime(database: IDBDatabase): IDBDatabase {
+    database.onversionchange = () => {
+      database.close();
+      this.opened = undefined;
+    };
+    return database;
   }
 
   private async run<R>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<R>): Promise<R> {
@@ -32,8 +50,9 @@ export class Shelf<T> {
     });
   }
 
-  async get(): Promise<T | undefined> {
-    return (await this.run("readonly", (store) => store.get(this.key))) as T | undefined;
+  /** What is kept, as it was put or as anybody else has left it; undefined where nothing is. */
+  async get(): Promise<unknown> {
+    return this.run("readonly", (store) => store.get(this.key));
   }
 
   async put(value: T): Promise<void> {

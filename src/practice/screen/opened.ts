@@ -7,9 +7,17 @@ import { sayInBar, sayInFront } from "./say";
 
 /** Says once, after a file has been opened, what came of it. */
 export async function sayOpened(shelf: Shelf<OpenedNews>, grid: GridPort): Promise<void> {
-  const news = await shelf.get().catch(() => undefined);
-  if (!news) return;
-  await shelf.clear();
+  try {
+    const news = await shelf.get();
+    if (news === undefined) return;
+    await shelf.clear();
+    say(news as OpenedNews, grid);
+  } catch {
+    // News that are damaged or out of reach lose a message; the file is open all the same.
+  }
+}
+
+function say(news: OpenedNews, grid: GridPort): void {
   grid.sheets.activate(news.front);
   const words = openedWords(news, grid.cells, grid.sheets.list());
   if (words.lines.length > 0) sayInFront(words);

@@ -1,17 +1,24 @@
 import { element } from "./element";
+import { sayInFront } from "./say";
 
 /**
  * Lets a person throw away what was typed and have the invented office back; asks first.
  *
- * @param forget Throws away what is kept.
+ * @param forget Throws away what is kept; gives why not, where it may not.
  */
-export function offerStartAfresh(forget: () => Promise<unknown>): void {
+export function offerStartAfresh(forget: () => Promise<string | undefined>): void {
   const ask = element("practice-afresh-ask") as HTMLDialogElement;
   element("practice-afresh").addEventListener("click", () => {
     ask.returnValue = "keep";
     ask.showModal();
   });
   ask.addEventListener("close", () => {
-    if (ask.returnValue === "afresh") void forget().then(() => location.reload());
+    if (ask.returnValue === "afresh") void startAfresh(forget);
   });
+}
+
+async function startAfresh(forget: () => Promise<string | undefined>): Promise<void> {
+  const refusal = await forget();
+  if (refusal === undefined) location.reload();
+  else sayInFront({ title: "The work stays", text: refusal });
 }
