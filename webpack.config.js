@@ -97,7 +97,6 @@ const pagesOf = (env, mode) => ({
         // The office's own templates come into this folder on its host; a few invented ones are there from the start.
         { from: "assets/templates", to: "templates", noErrorOnMissing: true },
         { from: "assets/practice-office.json" },
-        { from: "README.md" },
         { from: "LICENSE", to: "LICENSE.txt", toType: "file" },
         { from: "manifest.xml", transform: (xml) => adaptManifest(xml.toString(), { origin: env.origin }) },
         {

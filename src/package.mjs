@@ -9,23 +9,28 @@ import { isHigher, readWishes } from "./packaging/wishes.mjs";
 
 /*
  * Makes package/, the folder that an office puts on its own https host:
- * npm run package -- --origin https://tools.example [--version 1.4.0]
+ * npm run package -- --origin https://tools.example [--version 1.4.0] [--from a build] [--to another folder]
  */
 
 const ROOT = resolve(import.meta.dirname, "..");
-const FOLDER = join(ROOT, "package");
 /** The practice workbook is for trying things out, and ten times as large as all the rest. */
-const LEFT_OUT = /^(practice.*|univer\.css|manifest\.dev\.xml|README\.md)$/;
+const LEFT_OUT = /^(practice.*|univer\.css|manifest\.dev\.xml)$/;
+/** A folder is only ever replaced where it holds these. */
+const PACKAGED = ["manifest.xml", "install.html", "functions.json"];
 const VERSION = /<Version>([^<]*)<\/Version>/;
 
 function make() {
   const { version: usual } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
-  const { origin, version, from } = readWishes(process.argv.slice(2), usual);
-  const earlier = existsSync(join(FOLDER, "manifest.xml"))
-    ? VERSION.exec(readFileSync(join(FOLDER, "manifest.xml"), "utf8"))?.[1]
+  const { origin, version, from, to } = readWishes(process.argv.slice(2), usual);
+  const target = resolve(ROOT, to);
+  const earlier = existsSync(join(target, "manifest.xml"))
+    ? VERSION.exec(readFileSync(join(target, "manifest.xml"), "utf8"))?.[1]
     : undefined;
   if (earlier && !isHigher(version, earlier)) {
-    throw new Error(`package/ holds version ${earlier} already. Give a higher --version, or delete package/.`);
+    throw new Error(`${to}/ holds version ${earlier} already. Give a higher --version, or delete ${to}/.`);
+  }
+  if (existsSync(target) && !PACKAGED.every((name) => existsSync(join(target, name)))) {
+    throw new Error(`${to}/ holds something else than a package, and is left as it is. Name another folder.`);
   }
   const scratch = mkdtempSync(join(tmpdir(), "package-"));
   try {
@@ -39,12 +44,12 @@ function make() {
     writeFileSync(join(folder, "functions.json"), functions.replaceAll(PLACEHOLDER_ORIGIN, origin));
     writeFileSync(join(folder, "install.html"), installGuide({ origin, version }));
     // The folder of before stays until the new one is whole.
-    rmSync(FOLDER, { recursive: true, force: true });
-    move(folder, FOLDER);
+    rmSync(target, { recursive: true, force: true });
+    move(folder, target);
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }
-  console.log(`package/ holds version ${version} for ${origin}. Open package/install.html for what to do with it.`);
+  console.log(`${to}/ holds version ${version} for ${origin}. Open ${to}/install.html for what to do with it.`);
 }
 
 /** Builds into a folder; the package's own files are adapted to the origin afterwards. */

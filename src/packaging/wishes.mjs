@@ -8,15 +8,15 @@ const PARTS = 4;
  *
  * @param {readonly string[]} given such as `["--origin", "https://tools.example", "--version", "1.4.0"]`.
  * @param {string} usualVersion the project's own version.
- * @returns {{ origin: string, version: string, from: string | undefined }} the origin without a path, the version in the
- *   four parts that a manifest wants, and a build to use instead of making one.
+ * @returns {{ origin: string, version: string, from: string | undefined, to: string }} the origin without a path, the
+ *   version in the four parts that a manifest wants, a build to use instead of making one, and the folder to make.
  * @throws {Error} in words for the person, before anything is written.
  */
 export function readWishes(given, usualVersion) {
   const wishes = new Map();
   for (let index = 0; index < given.length; index += 2) {
     const [name, value] = [given[index], given[index + 1]];
-    if (!["--origin", "--version", "--from"].includes(name)) throw new Error(`"${name}" is not known. ${HOW}`);
+    if (!["--origin", "--version", "--from", "--to"].includes(name)) throw new Error(`"${name}" is not known. ${HOW}`);
     if (value === undefined || value.startsWith("--")) throw new Error(`${name} needs a value. ${HOW}`);
     wishes.set(name, value);
   }
@@ -28,7 +28,12 @@ export function readWishes(given, usualVersion) {
   if (/^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/.test(hostname)) {
     throw new Error(`"${origin}" is this machine alone. Others reach the office's own https host; give that one.`);
   }
-  return { origin: plain, version: fourParts(wishes.get("--version") ?? usualVersion), from: wishes.get("--from") };
+  return {
+    origin: plain,
+    version: fourParts(wishes.get("--version") ?? usualVersion),
+    from: wishes.get("--from"),
+    to: wishes.get("--to") ?? "package",
+  };
 }
 
 const HOW = "Use: npm run package -- --origin https://tools.example [--version 1.4.0]";

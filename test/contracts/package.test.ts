@@ -1,4 +1,8 @@
-import { describe, expect, test } from "vitest";
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, describe, expect, test } from "vitest";
 import { installGuide } from "../../src/packaging/installGuide.mjs";
 import { fourParts, isHigher, readWishes } from "../../src/packaging/wishes.mjs";
 
@@ -8,6 +12,7 @@ describe("a package for the office", () => {
       origin: "https://tools.example",
       version: "1.4.0.0",
       from: undefined,
+      to: "package",
     });
     expect(readWishes(["--origin", "https://tools.example:8443/"], "0.1.0").origin).toBe("https://tools.example:8443");
   });
@@ -40,3 +45,60 @@ describe("a package for the office", () => {
     expect(guide).not.toMatch(/<script|javascript:| on\w+=/i);
   });
 });
+
+describe("the folder for the office, made of a build", () => {
+  const root = resolve(import.meta.dirname, "../..");
+  const scratch = mkdtempSync(join(tmpdir(), "package-test-"));
+  afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+  const folder = join(scratch, "made");
+  const make = (version: string, to = folder) =>
+    spawnSync(
+      process.execPath,
+      ["src/package.mjs", "--origin", ORIGIN, "--version", version, "--from", join(root, "dist"), "--to", to],
+      { cwd: root, encoding: "utf8" },
+    );
+
+  test("holds what the host loads, at its own address, and no practice workbook", () => {
+    const { status, stdout, stderr } = make("1.4");
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("1.4.0.0");
+    const manifest = readFileSync(join(folder, "manifest.xml"), "utf8");
+    expect(manifest).toContain("<Version>1.4.0.0</Version>");
+    const named = [...manifest.matchAll(/https:\/\/[^"<]+/g)].map(([address]) => address);
+    const own = named.filter((address) => new URL(address).origin === ORIGIN);
+    // Everything that the manifest sends the host to, but the schema's names, lies in the folder.
+    expect(own.length).toBeGreaterThan(5);
+    for (const address of own) expect(existsSync(join(folder, new URL(address).pathname)), address).toBe(true);
+    expect(textFiles(folder).filter((file) => readFileSync(file, "utf8").includes("localhost"))).toEqual([]);
+    expect(readdirSync(folder).filter((name) => name.startsWith("practice"))).toEqual([]);
+    const pages = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as { functions: FunctionPage[] };
+    for (const { helpUrl } of pages.functions) expect(existsSync(join(folder, new URL(helpUrl).pathname))).toBe(true);
+    expect(readdirSync(folder)).toEqual(expect.arrayContaining(["LICENSE.txt", "licenses.txt", "help", "templates"]));
+  });
+
+  test("is not made twice of one version, and the one that was there stays", () => {
+    const { status, stderr } = make("1.4");
+    expect(status).toBe(1);
+    expect(stderr).toContain("holds version 1.4.0.0 already");
+    expect(existsSync(join(folder, "manifest.xml"))).toBe(true);
+    expect(make("1.5").status).toBe(0);
+  });
+
+  test("never takes the place of a folder that holds something else", () => {
+    const { status, stderr } = make("1.6", join(folder, "help"));
+    expect(status).toBe(1);
+    expect(stderr).toContain("left as it is");
+    expect(existsSync(join(folder, "help/index.html"))).toBe(true);
+  });
+});
+
+const ORIGIN = "https://tools.example";
+
+interface FunctionPage {
+  readonly helpUrl: string;
+}
+
+const textFiles = (folder: string) =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.(html|json|xml|css)$/.test(name))
+    .map((name) => join(folder, name));
