@@ -1,0 +1,262 @@
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
+import { launch, picture, ready } from "./openPractice";
+
+/*
+ * Storage that is full, missing, damaged or from a later version is met with words, and nothing is lost.
+ */
+let browser: Browser;
+const contexts: BrowserContext[] = [];
+beforeAll(async () => {
+  browser = await launch();
+});
+afterEach(async () => {
+  await Promise.all(contexts.splice(0).map((context) => context.close()));
+});
+afterAll(() => browser.close());
+
+async function newContext(): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  contexts.push(context);
+  return context;
+}
+
+/** Opens the practice page in a tab of its own. */
+async function open(context: BrowserContext): Promise<{ readonly page: Page; readonly errors: string[] }> {
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on("pageerror", (error) => errors.push(String(error)));
+  await page.goto(`${inject("origin")}/practice.html`);
+  await ready(page);
+  return { page, errors };
+}
+
+/** A light page of the same origin, from which its storage can be written before the practice page opens. */
+async function lightPage(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(`${inject("origin")}/help/index.html`);
+  return page;
+}
+
+const write = (page: Page, address: string, value: string) =>
+  page.evaluate(
+    ([at, text]) =>
+      Excel.run(async (inside) => {
+        inside.workbook.worksheets.getActiveWorksheet().getRange(at).values = [[text]];
+      }),
+    [address, value] as const,
+  );
+
+const read = (page: Page, address: string) =>
+  page.evaluate(
+    (at) =>
+      Excel.run(async (inside) => {
+        const range = inside.workbook.worksheets.getActiveWorksheet().getRange(at).load("values");
+        await inside.sync();
+        return range.values[0]?.[0];
+      }),
+    address,
+  );
+
+/** The page keeps the work a moment after the last change. */
+const KEPT_MS = 1500;
+
+/** Puts something in the place of the kept work, in a database of a version. */
+const putWork = (page: Page, work: unknown, version: number) =>
+  page.evaluate(
+    ([value, number]) =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open("practice-workbook", number as number);
+        request.onupgradeneeded = () => {
+          if (!request.result.objectStoreNames.contains("work")) request.result.createObjectStore("work");
+        };
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const transaction = request.result.transaction("work", "readwrite");
+          transaction.objectStore("work").put(value, "workbook");
+          transaction.oncomplete = () => {
+            request.result.close();
+            resolve();
+          };
+        };
+      }),
+    [work, version] as const,
+  );
+
+/** What is kept as the work by now; a database of any version. */
+const workNow = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<unknown>((resolve, reject) => {
+        const request = indexedDB.open("practice-workbook");
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const got = request.result.transaction("work").objectStore("work").get("workbook");
+          got.onsuccess = () => {
+            request.result.close();
+            resolve(got.result);
+          };
+        };
+      }),
+  );
+
+describe("the practice workbook", () => {
+  test("that is open in a second tab keeps the first one's work, and says so in the second", async () => {
+    const context = await newContext();
+    const first = await open(context);
+    await write(first.page, "B40", "first");
+    await first.page.waitForTimeout(KEPT_MS);
+    const second = await open(context);
+    await second.page.getByText("is open in another tab, too, and that one keeps its work").waitFor();
+    expect(await read(second.page, "B40")).toBe("first");
+    await write(second.page, "B40", "second");
+    await second.page.waitForTimeout(KEPT_MS);
+    await picture(second.page, "storage-second-tab");
+    await second.page.getByRole("button", { name: "Start afresh…" }).click();
+    const ask = second.page.getByRole("dialog", { name: "Start afresh?" });
+    await ask.getByRole("button", { name: "Start afresh" }).click();
+    await second.page.getByText("Nothing was changed: the practice workbook is open in another tab").waitFor();
+    await first.page.reload();
+    await ready(first.page);
+    expect(await read(first.page, "B40")).toBe("first");
+    // Loaded anew, the first tab is still the one that keeps.
+    await write(first.page, "B40", "again");
+    await first.page.waitForTimeout(KEPT_MS);
+    await first.page.close();
+    await second.page.reload();
+    await ready(second.page);
+    expect(await read(second.page, "B40")).toBe("again");
+    expect(await second.page.locator("#practice-trouble").isVisible()).toBe(false);
+    expect([...first.errors, ...second.errors]).toEqual([]);
+  });
+
+  test("leaves alone what a later version has kept", async () => {
+    const context = await newContext();
+    const writer = await lightPage(context);
+    await putWork(writer, { from: "later" }, 2);
+    const { page, errors } = await open(context);
+    await page.getByText("A later version of this page has kept work in this browser.").waitFor();
+    await write(page, "B40", "now");
+    await page.waitForTimeout(KEPT_MS);
+    expect(await workNow(writer)).toEqual({ from: "later" });
+    await page.getByRole("button", { name: "Start afresh…" }).click();
+    await page.getByRole("dialog", { name: "Start afresh?" }).getByRole("button", { name: "Start afresh" }).click();
+    await page.getByText("Nothing was changed: a later version of this page").waitFor();
+    expect(await workNow(writer)).toEqual({ from: "later" });
+    expect(errors).toEqual([]);
+  });
+
+  test.each([
+    ["a text", "nonsense"],
+    ["a sheet whose cells are none", { sheetOrder: ["x"], sheets: { x: { name: "X", cellData: { 0: "no row" } } } }],
+  ])("leaves alone what cannot be read: %s; until the person starts afresh", async (_what, work) => {
+    const context = await newContext();
+    const writer = await lightPage(context);
+    await putWork(writer, work, 1);
+    const { page, errors } = await open(context);
+    await page.getByText("The work that this browser kept cannot be read, and was left alone.").waitFor();
+    await write(page, "B40", "now");
+    await page.waitForTimeout(KEPT_MS);
+    expect(await workNow(writer)).toEqual(work);
+    await page.getByRole("button", { name: "Start afresh…" }).click();
+    const ask = page.getByRole("dialog", { name: "Start afresh?" });
+    await Promise.all([page.waitForEvent("load"), ask.getByRole("button", { name: "Start afresh" }).click()]);
+    await ready(page);
+    await write(page, "B40", "kept again");
+    await page.waitForTimeout(KEPT_MS);
+    await page.reload();
+    await ready(page);
+    expect(await read(page, "B40")).toBe("kept again");
+    expect(errors).toEqual([]);
+  });
+
+  test("works without any storage, and says that it keeps nothing", async () => {
+    const context = await newContext();
+    await context.addInitScript(() => {
+      const refuse = () => {
+        throw new DOMException("The operation is insecure.", "SecurityError");
+      };
+      Object.defineProperty(window, "indexedDB", { get: () => undefined });
+      Object.defineProperty(window, "localStorage", { get: refuse });
+      Object.defineProperty(navigator, "locks", { get: () => undefined });
+    });
+    const { page, errors } = await open(context);
+    await page.getByText("This browser does not keep your work").waitFor();
+    await page.getByText("This browser does not keep what you type").waitFor();
+    await page.getByLabel("Bed name").fill("Front walk");
+    await picture(page, "storage-none");
+    await page.getByRole("button", { name: "Job papers" }).click();
+    await page.getByRole("heading", { name: "Papers of a job" }).waitFor();
+    expect(errors).toEqual([]);
+  });
+});
+
+const FORM = { name: "Front walk", way: "rectangle", typed: {}, widths: [], points: [], cutOuts: [] };
+
+describe("the pane", () => {
+  test.each([
+    ["half a text", "{half"],
+    [
+      "a way of measuring that there is only by its name",
+      JSON.stringify({ version: 1, kept: { ...FORM, way: "constructor" } }),
+    ],
+  ])(
+    "comes up with a blank form where the bed that was kept is %s, and asks before it is thrown away",
+    async (_, text) => {
+      const context = await newContext();
+      const writer = await lightPage(context);
+      await writer.evaluate((kept) => localStorage.setItem("Bedrow.form", kept), text);
+      const { page, errors } = await open(context);
+      await page.getByText("What was typed here before is damaged and cannot be read. It was left alone.").waitFor();
+      await page.getByLabel("Bed name").fill("Back border");
+      const now = () => writer.evaluate(() => localStorage.getItem("Bedrow.form"));
+      expect(await now()).toBe(text);
+      await picture(page, "storage-damaged-form");
+      await page.getByRole("button", { name: "Throw the old away and keep this" }).click();
+      await page.getByText("What was typed here before is damaged").waitFor({ state: "detached" });
+      expect(JSON.parse((await now())!)).toMatchObject({ kept: { name: "Back border" } });
+      await page.reload();
+      await ready(page);
+      expect(await page.getByLabel("Bed name").inputValue()).toBe("Back border");
+      expect(errors).toEqual([]);
+    },
+  );
+
+  test("leaves alone the bed and the details that a later version has kept, and says so", async () => {
+    const context = await newContext();
+    const writer = await lightPage(context);
+    const later = JSON.stringify({ version: 2, kept: { anything: true } });
+    await writer.evaluate((text) => {
+      localStorage.setItem("Bedrow.form", text);
+      localStorage.setItem("Bedrow.papers", text);
+    }, later);
+    const { page, errors } = await open(context);
+    const words = page.getByText("A later version of this add-in has kept here what was typed before.");
+    await words.waitFor();
+    await page.getByLabel("Bed name").fill("Back border");
+    await picture(page, "storage-later-form");
+    const kept = await writer.evaluate(() => [
+      localStorage.getItem("Bedrow.form"),
+      localStorage.getItem("Bedrow.papers"),
+    ]);
+    expect(kept).toEqual([later, later]);
+    expect(await page.getByRole("button", { name: "Throw the old away" }).count()).toBe(0);
+    expect(errors).toEqual([]);
+  });
+
+  test("keeps a bed of its own for each of two panes", async () => {
+    const context = await newContext();
+    const first = await open(context);
+    await first.page.getByLabel("Bed name").fill("Front walk");
+    const second = await open(context);
+    expect(await second.page.getByLabel("Bed name").inputValue()).toBe("");
+    await second.page.getByLabel("Bed name").fill("Back border");
+    for (const { page } of [first, second]) {
+      await page.reload();
+      await ready(page);
+    }
+    expect(await first.page.getByLabel("Bed name").inputValue()).toBe("Front walk");
+    expect(await second.page.getByLabel("Bed name").inputValue()).toBe("Back border");
+    expect([...first.errors, ...second.errors]).toEqual([]);
+  });
+});
