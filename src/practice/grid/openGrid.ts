@@ -20,10 +20,20 @@ export function openGrid(
   workbooksOpened += 1;
   // The engine remembers formulas by the workbook's id for as long as the page or the process lives.
   const id = `practice-${workbooksOpened}`;
-  const workbook = api.createWorkbook(kept ? { ...kept, id } : workbookOf(library, office, id));
+  const workbook = api.createWorkbook(kept ? withId(kept, id) : workbookOf(library, office, id));
   const grid = { library, api, injector: univer.__getInjector(), workbook };
   if (!kept) fitWrappedRows(grid, office);
   return grid;
+}
+
+/** A kept workbook under another id. What plugins keep names the workbook once more, a picture for one. */
+function withId(kept: Partial<IWorkbookData>, id: string): Partial<IWorkbookData> {
+  const before = `"unitId":${JSON.stringify(kept.id)}`;
+  const resources = kept.resources?.map((resource) => ({
+    ...resource,
+    data: resource.data.replaceAll(before, `"unitId":${JSON.stringify(id)}`),
+  }));
+  return { ...kept, id, ...(resources && { resources }) };
 }
 
 /** A file says how high a row is only where somebody set it, so rows with text that wraps are measured once. */

@@ -7,14 +7,19 @@ import type { Area } from "./port";
 type FacadeSheet = ReturnType<OpenGrid["workbook"]["getActiveSheet"]>;
 type FacadeRange = ReturnType<FacadeSheet["getRange"]>;
 
+/** A sheet was deleted meanwhile. */
+export class SheetGone extends Error {
+  override readonly name = "SheetGone";
+}
+
 /**
  * The sheet with this id.
  *
- * @throws Error where it was deleted meanwhile.
+ * @throws SheetGone where it was deleted meanwhile.
  */
 export function sheetOf({ workbook }: OpenGrid, sheetId: string): FacadeSheet {
   const sheet = workbook.getSheetBySheetId(sheetId);
-  if (!sheet) throw new Error(`The sheet ${sheetId} is gone.`);
+  if (!sheet) throw new SheetGone(`The sheet ${sheetId} is gone.`);
   return sheet;
 }
 

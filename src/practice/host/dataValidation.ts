@@ -35,9 +35,15 @@ export class DataValidation
       properties: {
         type: () => this.typeNow(),
         ignoreBlanks: () => this.rules.lists(this.area())[0]?.rule.ignoreBlanks ?? true,
+        errorAlert: () => this.alertNow(),
         rule: () => this.ruleNow(),
       },
     };
+  }
+
+  private alertNow(): Excel.DataValidationErrorAlert {
+    const isStrict = this.rules.lists(this.area())[0]?.rule.strict ?? true;
+    return { showAlert: isStrict, style: isStrict ? "Stop" : "Information", title: "", message: "" };
   }
 
   private typeNow(): "None" | "List" | "Inconsistent" {

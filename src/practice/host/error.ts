@@ -46,12 +46,14 @@ export class NullObjectError extends HostError {
   }
 }
 
-/** The same error, told of the member in which it came up; anything else becomes a general exception of the host. */
+/** The same error, told of the member in which it came up; anything else becomes an error of the host. */
 export function atLocation(error: unknown, errorLocation: string): HostError {
   if (error instanceof HostError) {
     return error.debugInfo.errorLocation ? error : new HostError(error.code, errorLocation, error.message);
   }
-  return new HostError("GeneralException", errorLocation, undefined, error);
+  // What was found before a sheet was deleted is looked for anew by the host, and not found.
+  const code = (error as { readonly name?: string }).name === "SheetGone" ? "ItemNotFound" : "GeneralException";
+  return new HostError(code, errorLocation, undefined, error);
 }
 
 /** For a reason that is found where the member is not known; the location is filled in at sync. */
