@@ -2,6 +2,7 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Anchor } from "../sheets/plan";
 import type { InTheWay } from "../workbook/place";
 import { Button } from "./Button";
+import { inTheWayWords } from "./inTheWayWords";
 import { onEscape } from "./onEscape";
 
 /** Another place for what could not be written. */
@@ -17,30 +18,24 @@ interface NoticeProps {
   readonly onCancel: () => void;
 }
 
-/** Longer lists of addresses are cut. */
-const MOST_CHARACTERS = 80;
-
 /** What stands in the way of something that was to be written, and where it can go instead. */
 export function InTheWayNotice({ inTheWay, what, onPlace, onCancel }: NoticeProps) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);
-  const { sheetId, sheetName, address, obstacles, nearestFree } = inTheWay;
+  const { sheetId, nearestFree } = inTheWay;
+  const { lead, things, instead } = inTheWayWords(inTheWay, what);
   return (
     <div role="alertdialog" aria-labelledby="in-the-way" class="notice trouble" onKeyDown={onEscape(onCancel)}>
-      <p id="in-the-way">
-        Nothing was written. The {what} needs {address} on {sheetName}, and there {obstacles.length > 1 ? "are" : "is"}:
-      </p>
+      <p id="in-the-way">{lead}</p>
       <ul>
-        {obstacles.map(({ what: obstacle, where }) => (
-          <li key={obstacle + where}>
-            {obstacle}: {where.length > MOST_CHARACTERS ? `${where.slice(0, MOST_CHARACTERS)}…` : where}
-          </li>
+        {things.map((thing) => (
+          <li key={thing}>{thing}</li>
         ))}
       </ul>
       <p class="row">
         {nearestFree && (
           <Button at={first} main onPress={() => onPlace({ kind: "cell", sheetId, at: nearestFree.at })}>
-            Put it at {nearestFree.address.split(":")[0]}
+            {instead}
           </Button>
         )}
         <Button at={nearestFree ? undefined : first} onPress={() => onPlace({ kind: "new sheet" })}>

@@ -1,26 +1,19 @@
 import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
+import { type LastInsert, lastInsert } from "../workbook/lastInsert";
 import type { InTheWay, Place } from "../workbook/place";
-import { lastInsert } from "../workbook/takeBack";
 import { WorkbookTrouble } from "../workbook/trouble";
 import { refreshRates } from "./rates/store";
-import { takenBack } from "./takenBack";
 import { useWord } from "./useWord";
-
-/** The host keeps a request waiting as long as a cell is open for typing. */
-const WAITING = {
-  afterMs: 2500,
-  text: "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.",
-};
 
 const RATES_CHANGED =
   "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
 
 /** Inserting, what stands in the way of it, and taking it back. */
 export function useInsert() {
-  const speaking = useWord(WAITING);
+  const speaking = useWord();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const [last, setLast] = useState<LastInsert>();
 
   const attempt: typeof speaking.attempt = (text, deed) => {
     setInTheWay(undefined);
@@ -29,16 +22,13 @@ export function useInsert() {
 
   useEffect(() => {
     // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
-    lastInsert().then(
-      (last) => setCanTakeBack(last?.title),
-      () => setCanTakeBack(undefined),
-    );
+    lastInsert().then(setLast, () => setLast(undefined));
   }, []);
 
   return {
     word: speaking.word,
     inTheWay,
-    canTakeBack,
+    canTakeBack: last?.title,
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
@@ -50,9 +40,16 @@ export function useInsert() {
           setInTheWay(inserted.inTheWay);
           return undefined;
         }
-        setCanTakeBack(inserted.title);
-        await thenDraw?.();
-        return `The estimate stands on ${inserted.sheetName} at ${inserted.address}.`;
+        setLast(inserted);
+        const stands = `The estimate stands on ${inserted.sheetName} at ${inserted.address}.`;
+        try {
+          await thenDraw?.();
+        } catch (error) {
+          if (error instanceof WorkbookTrouble)
+            throw new WorkbookTrouble(`${stands} It is not drawn. ${error.message}`);
+          throw error;
+        }
+        return stands;
       }),
     draw: (deed: () => Promise<string>) =>
       attempt("Drawing…", async () => {
@@ -61,8 +58,9 @@ export function useInsert() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(undefined);
+        const { takenBack } = await import(/* webpackChunkName: "insert" */ "./takenBack");
+        const said = await takenBack(last?.id);
+        setLast(undefined);
         return said;
       }),
     cancel: () => {

@@ -1,6 +1,7 @@
 import { useCallback, useState } from "preact/hooks";
 import { Problem } from "../quantities/problem";
 import { WorkbookTrouble } from "../workbook/trouble";
+import { onLongWait } from "../workbook/waiting";
 
 /** What a screen says about its last deed. */
 export interface Word {
@@ -8,14 +9,13 @@ export interface Word {
   readonly text: string;
 }
 
-/** What is said while a deed takes longer than usual. */
-interface Waiting {
-  readonly afterMs: number;
-  readonly text: string;
-}
+/** The host keeps a request waiting as long as a cell is open for typing. */
+const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
+const OWN_FAULT =
+  "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on: what was written last can be undone there (Ctrl+Z).";
 
 /** Runs deeds against the workbook, and says what came of them. */
-export function useWord(waiting?: Waiting) {
+export function useWord() {
   const [word, setWord] = useState<Word>();
   const complain = useCallback((text: string) => setWord({ kind: "trouble", text }), []);
   return {
@@ -31,14 +31,16 @@ export function useWord(waiting?: Waiting) {
      */
     attempt: async (working: string | undefined, deed: () => Promise<string | undefined>) => {
       if (working !== undefined) setWord({ kind: "working", text: working });
-      const late = waiting && setTimeout(() => setWord({ kind: "working", text: waiting.text }), waiting.afterMs);
+      const stop = onLongWait(() => setWord({ kind: "working", text: WAITING }));
       try {
         const text = await deed();
         setWord(text === undefined ? undefined : { kind: "done", text });
       } catch (error) {
-        setWord({ kind: "trouble", text: troubleOf(error) });
+        const text = troubleOf(error);
+        setWord({ kind: "trouble", text: text ?? OWN_FAULT });
+        if (text === undefined) throw error;
       } finally {
-        clearTimeout(late);
+        stop();
       }
     },
   };
@@ -46,12 +48,12 @@ export function useWord(waiting?: Waiting) {
 
 export type Speaking = ReturnType<typeof useWord>;
 
-/** A refusal in words for the person; what is a fault of this program goes on its way. */
-function troubleOf(error: unknown): string {
+/** A refusal in words for the person; undefined for what is a fault of this program. */
+function troubleOf(error: unknown): string | undefined {
   if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
   // Some parts are fetched when they are first wanted.
   if (error instanceof Error && error.name === "ChunkLoadError") {
     return "A part of the add-in could not be fetched. Nothing was written. Try again.";
   }
-  throw error;
+  return undefined;
 }

@@ -3,7 +3,7 @@ import { DRESS_ASKED, dressOf, queueDress, queuePlainFont } from "./cellDress";
 import type { PlaceBefore } from "./receipt";
 
 /** What a cell's number format is after a clearing. */
-const PLAIN_FORMAT = "General";
+export const PLAIN_FORMAT = "General";
 
 /** Asks how a blank place looks; readable after a sync. */
 export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
@@ -26,11 +26,16 @@ export function queueBefore(context: Excel.RequestContext, target: Excel.Range):
 }
 
 /** Queues everything that makes a written place as blank, and as it looked, as before. */
-export function queueRestore(target: Excel.Range, { numberFormat, looks, columnWidths }: PlaceBefore): void {
+export function queueRestore(target: Excel.Range, before: PlaceBefore): void {
   target.unmerge();
   target.conditionalFormats.clearAll();
   target.dataValidation.clear();
   target.clear();
+  queueLooksBack(target, before);
+}
+
+/** Queues the looks of a place that was cleared, and its widths, as they were. */
+export function queueLooksBack(target: Excel.Range, { numberFormat, looks, columnWidths }: PlaceBefore): void {
   if (numberFormat) target.numberFormat = numberFormat as string[][];
   // After the clearing all cells are plain, so that only those that were not plain are written.
   if (looks) {

@@ -119,3 +119,21 @@ export function queueDress(range: Excel.Range, dress: readonly (readonly (CellDr
         ),
     );
 }
+
+const EVERY_LINE = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"] as const;
+
+/** Queues that cells look as if nobody had dressed them. Their rules stay, which the host's own clearing takes along. */
+export function queuePlain({ format }: Excel.Range, { name, size, color }: PlainFont): void {
+  format.fill.clear();
+  format.font.bold = false;
+  format.font.italic = false;
+  format.font.underline = "None";
+  if (name) format.font.name = name;
+  if (size) format.font.size = size;
+  if (color) format.font.color = color;
+  format.horizontalAlignment = "General";
+  format.verticalAlignment = "Bottom";
+  format.indentLevel = 0;
+  format.wrapText = false;
+  for (const line of EVERY_LINE) format.borders.getItem(line).style = "None";
+}

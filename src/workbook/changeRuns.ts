@@ -65,8 +65,8 @@ function rangeOf(context: Excel.RequestContext, run: readonly Change[]): Excel.R
 
 const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
 
-/** Text that would turn into a number, a date, a truth or a formula keeps its text mark. */
-function asWritten(value: CellValue): CellValue {
+/** What was read from a cell, to be written as it stood: text that would turn into something else keeps its mark. */
+export function asWritten(value: CellValue): CellValue {
   const turns = typeof value === "string" && !value.startsWith("=") && /\d|^[+\-@']|^\s*(true|false)\s*$/i.test(value);
   return turns ? `'${value}` : value;
 }

@@ -3,7 +3,8 @@ import type { Change } from "../review/finding";
 import { cellAddress } from "../sheets/address";
 import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
-import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
+import { codeOf, inWorkbook, WorkbookTrouble } from "./trouble";
+import { writing } from "./writing";
 
 /** Changes that were written, with what has to come back to take them back. */
 export interface WrittenChanges {
@@ -55,7 +56,7 @@ export async function writeChanges(
       cells: changes.map((change) => ({ ...change, formatBefore: before.get(change) ?? "General" })),
       ...(dressed && { headings: dressed() }),
     };
-    try {
+    const write = async () => {
       queueQuiet(context);
       if (written.headings) queueDressed(context, written.headings);
       for (const run of runs) {
@@ -66,14 +67,9 @@ export async function writeChanges(
         );
       }
       await context.sync();
-    } catch (error) {
-      await takingBack(error, async () => {
-        queueBack(context, written);
-        await context.sync();
-      });
-      throw error;
-    }
-    return written;
+      return written;
+    };
+    return writing(write, (cause) => puttingBack(context, cause, () => queueBack(context, written)));
   });
 }
 
@@ -86,24 +82,22 @@ export async function takeBackChanges(written: WrittenChanges): Promise<void> {
     const now = queueRuns(context, written.cells);
     await context.sync();
     refuseChanged(now, ({ after }) => after);
-    try {
+    const write = async () => {
       queueQuiet(context);
       queueBack(context, written);
       await context.sync();
-    } catch (error) {
-      await takingBack(error, async () => {
-        if (written.headings) queueDressed(context, written.headings);
-        for (const run of now) {
-          queueContents(
-            run,
-            ({ after }) => after,
-            (_, index) => formatBefore(run.range, index),
-          );
-        }
-        await context.sync();
-      });
-      throw error;
-    }
+    };
+    const queueAgain = () => {
+      if (written.headings) queueDressed(context, written.headings);
+      for (const run of now) {
+        queueContents(
+          run,
+          ({ after }) => after,
+          (_, index) => formatBefore(run.range, index),
+        );
+      }
+    };
+    return writing(write, (cause) => puttingBack(context, cause, queueAgain));
   });
 }
 
@@ -159,16 +153,16 @@ function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenCh
   if (headings) queueUndressed(context, headings);
 }
 
-/** Runs what takes a failed write back; if that fails, too, the person has to know. */
-async function takingBack(cause: unknown, deed: () => Promise<void>): Promise<void> {
+/** Has what stood before stand again, after a request that failed for a cause. */
+async function puttingBack(context: Excel.RequestContext, cause: unknown, queue: () => void): Promise<undefined> {
   try {
-    await deed();
-  } catch {
-    const { message } = inWords(cause);
-    // Nothing can have been written to a sheet that does not let itself be written to.
-    if ((cause as { code?: string }).code === "AccessDenied") throw new WorkbookTrouble(message);
-    throw new WorkbookTrouble(
-      `${message} What was already written could not be taken back. Undo it in the sheet (Ctrl+Z).`,
-    );
+    queue();
+    await context.sync();
+  } catch (error) {
+    // The cells come back in the order in which they were written, so a sheet that refuses both times holds nothing new.
+    if (!REFUSED_ALIKE.some((code) => code === codeOf(cause) && code === codeOf(error))) throw error;
   }
 }
+
+/** What a sheet that cannot be written to at all answers: it is protected, or gone. */
+const REFUSED_ALIKE = ["AccessDenied", "ItemNotFound"];

@@ -1,33 +1,59 @@
 import type { Dismissal } from "../review/dismissals";
+import { isObject, readKeptText, textToKeep } from "../sheets/kept";
+import { type KeptList, listToKeep, NO_ITEMS, readList } from "../sheets/keptList";
+import { changeText } from "./changeText";
+import { changeable, damagedWords, type KeptSetting, laterWords, queueReadKept } from "./keptSetting";
 import { inWorkbook } from "./trouble";
 
-const KEY = "Bedrow.dismissals";
+export const DISMISSALS: KeptSetting<KeptList<Dismissal>> = {
+  key: "Bedrow.dismissals",
+  what: "the list of findings that were let be",
+  again: "Do the same once more",
+  version: 1,
+  read: (content) => readList(content, isDismissal),
+};
+
+/** What was dismissed in a workbook; with why it cannot be told, where it cannot. */
+export interface KnownDismissals {
+  readonly dismissals: readonly Dismissal[];
+  readonly why?: string;
+}
 
 /** Findings that were dismissed in this workbook, with their reasons. One sync. */
-export async function readDismissals(): Promise<Dismissal[]> {
+export async function readDismissals(): Promise<KnownDismissals> {
   return inWorkbook(async (context) => {
-    const setting = context.workbook.settings.getItemOrNullObject(KEY);
-    setting.load("value");
+    const read = queueReadKept(context, DISMISSALS);
     await context.sync();
-    try {
-      const dismissals: unknown = JSON.parse(setting.isNullObject ? "[]" : String(setting.value));
-      return Array.isArray(dismissals) ? dismissals.filter(isDismissal) : [];
-    } catch {
-      // A record that cannot be read dismisses nothing: the findings show again.
-      return [];
-    }
+    const kept = read.kept();
+    if (kept.state === "kept") return { dismissals: kept.value.items };
+    if (kept.state === "none") return { dismissals: [] };
+    const words = kept.state === "later" ? laterWords : damagedWords;
+    return { dismissals: [], why: `${words(DISMISSALS.what)} All findings show.` };
   });
 }
 
-/** Keeps the dismissals with the workbook. */
-export async function writeDismissals(dismissals: readonly Dismissal[]): Promise<void> {
-  return inWorkbook(async (context) => {
-    context.workbook.settings.add(KEY, JSON.stringify(dismissals));
-    await context.sync();
-  });
+/**
+ * Changes what is dismissed, as it is by now, so that what another pane has dismissed meanwhile stays. Two syncs.
+ *
+ * @param change gives what there will be.
+ * @param startAnew whether a list that cannot be read gives way.
+ * @throws KeptTrouble where it cannot be read and has to stay.
+ */
+export async function changeDismissals(
+  change: (dismissals: readonly Dismissal[]) => readonly Dismissal[],
+  startAnew: boolean,
+): Promise<readonly Dismissal[]> {
+  return inWorkbook((context) =>
+    changeText(context, DISMISSALS.key, (text) => {
+      const list = changeable(readKeptText(text, DISMISSALS), DISMISSALS, NO_ITEMS, startAnew);
+      const items = change(list.items);
+      return { text: textToKeep(listToKeep(list, items), DISMISSALS), result: items };
+    }),
+  );
 }
 
 function isDismissal(value: unknown): value is Dismissal {
-  const { key, reason, title, where, on } = (value ?? {}) as Record<string, unknown>;
+  if (!isObject(value)) return false;
+  const { key, reason, title, where, on } = value;
   return [key, reason, title, where, on].every((text) => typeof text === "string");
 }

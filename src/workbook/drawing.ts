@@ -1,10 +1,11 @@
 import { drawnInputs } from "../sheets/estimate/drawnInputs";
 import { blockAt, type FoundBlock, findBlocks } from "../sheets/estimate/readBlock";
 import type { Area } from "../sheets/plan";
-import { type DrawingRecord, drawingOf, queueReadDrawings, queueWriteDrawings } from "./drawingRecords";
+import { type DrawingRecord, drawingOf, queueReadDrawings } from "./drawingRecords";
 import { freeShapeName, type Picture, queuePicture, queueShapes } from "./pictures";
 import { anchorOf } from "./place";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
+import { writing } from "./writing";
 
 export type { Picture } from "./pictures";
 
@@ -36,17 +37,19 @@ export async function selectedBlock(): Promise<SelectedBlock | undefined> {
  * syncs; where one fails, the picture before stays.
  *
  * @param draw makes the picture from the block's inputs.
- * @throws WorkbookTrouble where no block is selected.
+ * @param startAnew whether a list of drawings that cannot be read gives way.
+ * @throws WorkbookTrouble where no block is selected, or the list of drawings has to stay as it is.
  */
 export async function redrawSelectedBlock(
   draw: (form: BlockForm) => Promise<Picture>,
+  startAnew = false,
 ): Promise<{ readonly name: string }> {
   return inWorkbook(async (context) => {
     const found = await findSelected(context);
     if (!found) throw new WorkbookTrouble("Select a cell of an estimate block, then draw it.");
-    const { sheetId, block, record, records } = found;
+    const { sheetId, block, record } = found;
     const picture = await draw(block.form);
-    await putBeside(context, { sheetId, area: block.area, form: block.form, record, records, picture });
+    await putBeside(context, { sheetId, area: block.area, form: block.form, record, picture, startAnew });
     return { name: block.form.name };
   });
 }
@@ -55,7 +58,6 @@ interface Found {
   readonly sheetId: string;
   readonly block: FoundBlock;
   readonly record: DrawingRecord | undefined;
-  readonly records: readonly DrawingRecord[];
 }
 
 async function findSelected(context: Excel.RequestContext): Promise<Found | undefined> {
@@ -64,15 +66,14 @@ async function findSelected(context: Excel.RequestContext): Promise<Found | unde
   corner.worksheet.load("id");
   const used = corner.worksheet.getUsedRangeOrNullObject(true);
   used.load("rowIndex,columnIndex,values");
-  const readRecords = queueReadDrawings(context);
+  const drawings = queueReadDrawings(context);
   await context.sync();
   if (used.isNullObject) return undefined;
   const blocks = findBlocks(used.values, anchorOf(used));
   const block = blockAt(blocks, anchorOf(corner));
   if (!block) return undefined;
   const sheetId = corner.worksheet.id;
-  const records = readRecords();
-  return { sheetId, block, records, record: drawingOf(records, sheetId, block, blocks) };
+  return { sheetId, block, record: drawingOf(drawings.records(), sheetId, block, blocks) };
 }
 
 /** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
@@ -84,12 +85,12 @@ interface Placing {
   readonly area: Area;
   readonly form: BlockForm;
   readonly record: DrawingRecord | undefined;
-  readonly records: readonly DrawingRecord[];
   readonly picture: Picture;
+  readonly startAnew: boolean;
 }
 
 async function putBeside(context: Excel.RequestContext, placing: Placing): Promise<void> {
-  const { sheetId, area, form, record, records, picture } = placing;
+  const { sheetId, area, form, record, picture, startAnew } = placing;
   const worksheet = context.workbook.worksheets.getItem(sheetId);
   const column = area.column + area.columns;
   const beside = worksheet.getRangeByIndexes(area.row, column, area.rows, COLUMNS_BESIDE);
@@ -99,9 +100,12 @@ async function putBeside(context: Excel.RequestContext, placing: Placing): Promi
   const before = record && worksheet.shapes.getItemOrNullObject(record.shapeName);
   before?.load("name");
   const shapes = queueShapes(worksheet);
+  // Read once more: making the picture took a while, in which another pane may have drawn.
+  const drawings = queueReadDrawings(context);
   await context.sync();
 
   const earlier = shapes.ids();
+  const records = drawings.records();
   const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
   const place = isFree ? beside : below;
   const shapeName = freeShapeName(
@@ -110,27 +114,26 @@ async function putBeside(context: Excel.RequestContext, placing: Placing): Promi
   );
   const { row, column: first } = area;
   const drawn = { shapeName, sheetId, bedName: form.name, row, column: first, drawnFrom: drawnInputs(form) };
-  try {
+  const replaced = before && !before.isNullObject ? before : undefined;
+  const write = async () => {
     queuePicture(worksheet, picture, { left: place.left + GAP_POINTS, top: place.top }, shapeName);
-    queueWriteDrawings(context, [...records.filter((other) => other !== record), drawn]);
-    if (before && !before.isNullObject) before.delete();
+    drawings.queueChange([...records.filter((other) => other.shapeName !== record?.shapeName), drawn], startAnew);
+    // Last of all: once it is gone, all of the new one stands.
+    replaced?.delete();
     await context.sync();
-  } catch (error) {
-    await removeNewShapes(context, sheetId, earlier, records);
-    throw error;
-  }
-}
-
-/** Takes off what a failed request left on the sheet, and says again which drawings there are. */
-async function removeNewShapes(
-  context: Excel.RequestContext,
-  sheetId: string,
-  earlier: readonly string[],
-  records: readonly DrawingRecord[],
-): Promise<void> {
-  const shapes = queueShapes(context.workbook.worksheets.getItem(sheetId));
-  await context.sync();
-  shapes.remove(({ id }) => !earlier.includes(id));
-  queueWriteDrawings(context, records);
-  await context.sync();
+    return true;
+  };
+  await writing(write, async () => {
+    const there = context.workbook.worksheets.getItemOrNullObject(sheetId);
+    const left = queueShapes(there);
+    const now = queueReadDrawings(context);
+    await context.sync();
+    if (there.isNullObject) return undefined;
+    const isNoted = now.records().some((other) => other.shapeName === shapeName);
+    if (isNoted && !(replaced && left.has(({ name }) => name === replaced.name))) return true;
+    left.remove(({ id }) => !earlier.includes(id));
+    if (isNoted) drawings.queuePutBack();
+    await context.sync();
+    return undefined;
+  });
 }

@@ -1,5 +1,8 @@
 import type { FoundBlock } from "../sheets/estimate/readBlock";
+import { isObject, type Kept } from "../sheets/kept";
+import { type KeptList, listToKeep, NO_ITEMS, readList } from "../sheets/keptList";
 import type { Anchor } from "../sheets/plan";
+import { changeable, type KeptSetting, queueReadKept, queueWriteKept } from "./keptSetting";
 
 /** Which picture belongs to which block, kept with the workbook. */
 export interface DrawingRecord {
@@ -13,25 +16,45 @@ export interface DrawingRecord {
   readonly drawnFrom: string;
 }
 
-const KEY = "Bedrow.drawings";
+export const DRAWINGS: KeptSetting<KeptList<DrawingRecord>> = {
+  key: "Bedrow.drawings",
+  what: "the list of drawings",
+  again: "Press Draw once more",
+  version: 1,
+  read: (content) => readList(content, isRecord),
+};
 
-/** Asks for the records; readable after a sync. */
-export function queueReadDrawings(context: Excel.RequestContext): () => DrawingRecord[] {
-  const setting = context.workbook.settings.getItemOrNullObject(KEY);
-  setting.load("value");
-  return () => {
-    try {
-      const records: unknown = JSON.parse(setting.isNullObject ? "[]" : String(setting.value));
-      return Array.isArray(records) ? records.filter(isRecord) : [];
-    } catch {
-      // Records that cannot be read lose no more than the tie between a picture and its block.
-      return [];
-    }
+/** What is known of a workbook's drawings; readable after a sync. */
+export interface KnownDrawings {
+  /** None where they cannot be read. */
+  readonly records: () => readonly DrawingRecord[];
+  /**
+   * Queues other records in the place of those that were read.
+   *
+   * @param startAnew whether a list that cannot be read gives way.
+   * @throws KeptTrouble where it cannot be read and has to stay.
+   */
+  readonly queueChange: (records: readonly DrawingRecord[], startAnew?: boolean) => void;
+  /** Queues what stood there when they were read. */
+  readonly queuePutBack: () => void;
+}
+
+/** Asks for the records of drawings. */
+export function queueReadDrawings(context: Excel.RequestContext): KnownDrawings {
+  const read = queueReadKept(context, DRAWINGS);
+  return {
+    records: () => itemsOf(read.kept()),
+    queueChange: (records, startAnew = false) => {
+      const list = changeable(read.kept(), DRAWINGS, NO_ITEMS, startAnew);
+      queueWriteKept(context, DRAWINGS, listToKeep(list, records));
+    },
+    queuePutBack: () => context.workbook.settings.add(DRAWINGS.key, read.text()),
   };
 }
 
-export function queueWriteDrawings(context: Excel.RequestContext, records: readonly DrawingRecord[]): void {
-  context.workbook.settings.add(KEY, JSON.stringify(records));
+/** What cannot be read loses no more than the tie between a picture and its block, until it is to be changed. */
+function itemsOf(kept: Kept<KeptList<DrawingRecord>>): readonly DrawingRecord[] {
+  return kept.state === "kept" ? kept.value.items : [];
 }
 
 /** The record of the picture of the block that stands at a cell. */
@@ -59,7 +82,8 @@ export function drawingOf(
 }
 
 function isRecord(value: unknown): value is DrawingRecord {
-  const { shapeName, sheetId, bedName, drawnFrom, row, column } = (value ?? {}) as Record<string, unknown>;
+  if (!isObject(value)) return false;
+  const { shapeName, sheetId, bedName, drawnFrom, row, column } = value;
   const isText = [shapeName, sheetId, bedName, drawnFrom].every((text) => typeof text === "string");
   return isText && [row, column].every((place) => typeof place === "number");
 }

@@ -15,12 +15,15 @@ export const SHEET_COLUMNS = 16_384;
 export function nearestFreePlace(taken: readonly Area[], wanted: Area): Anchor | undefined {
   const below = firstFree(taken, wanted, (area, by) => ({ ...area, row: by.row + by.rows + 1 }));
   const right = firstFree(taken, wanted, (area, by) => ({ ...area, column: by.column + by.columns + 1 }));
-  const fits = [below, right].filter(
-    (area) => area.row + area.rows <= SHEET_ROWS && area.column + area.columns <= SHEET_COLUMNS,
-  );
+  const fits = [below, right].filter(isOnSheet);
   const distance = (area: Area) => area.row - wanted.row + (area.column - wanted.column);
   const [nearest] = fits.sort((one, other) => distance(one) - distance(other));
   return nearest && { row: nearest.row, column: nearest.column };
+}
+
+/** Whether an area ends before the sheet does. */
+export function isOnSheet({ row, rows, column, columns }: Area): boolean {
+  return row + rows <= SHEET_ROWS && column + columns <= SHEET_COLUMNS;
 }
 
 /** Whether two areas overlap, or touch when `apart` cells must stay blank between them. */

@@ -13,13 +13,19 @@ import {
   type PlaceOnSheet,
   queueCheck,
 } from "./place";
-import { queueReadReceipt } from "./receipt";
 import { queueTakenNames } from "./takenNames";
-import { inWorkbook } from "./trouble";
+import { inWorkbook, WorkbookTrouble } from "./trouble";
 import { writeParts } from "./writeParts";
 
 export type Inserted =
-  | { readonly done: true; readonly title: string; readonly sheetName: string; readonly address: string }
+  | {
+      readonly done: true;
+      readonly title: string;
+      readonly sheetName: string;
+      readonly address: string;
+      /** By which it can be taken back. */
+      readonly id: string;
+    }
   | { readonly done: false; readonly inTheWay: InTheWay };
 
 /** Makes the plan for where it will stand. Its size must not depend on the place. */
@@ -37,10 +43,13 @@ export type InsertedSheets =
   | {
       readonly done: true;
       readonly title: string;
+      readonly id: string;
       readonly sheets: readonly { readonly sheetName: string; readonly address: string }[];
     }
   | { readonly done: false; readonly obstacles: readonly Obstacle[] };
 
+const STRUCTURE_PROTECTED =
+  "The structure of this workbook is protected, so it takes no new sheet. Nothing was changed. Lift the protection of the workbook, then try again.";
 const CORNER: Anchor = { row: 0, column: 0 };
 
 /**
@@ -54,7 +63,7 @@ export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inse
     if (place.kind !== "new sheet") return insertOnSheet(context, makePlan, place);
     const plan = makePlan(CORNER);
     const inserted = await insertOnNewSheets(context, plan.title, [{ name: place.name, plan }]);
-    if (inserted.done) return { done: true, title: plan.title, ...inserted.sheets[0]! };
+    if (inserted.done) return { done: true, title: plan.title, id: inserted.id, ...inserted.sheets[0]! };
     const { obstacles } = inserted;
     const address = areaAddress({ ...CORNER, rows: plan.rows, columns: plan.columns });
     return { done: false, inTheWay: { sheetId: "", sheetName: place.name, address, obstacles } };
@@ -82,7 +91,6 @@ async function insertOnSheet(
   const checked = queueCheck(context, place, size);
   const before = queueBefore(context, checked.target);
   const taken = queueTakenNames(context, [plan]);
-  const earlier = queueReadReceipt(context);
   await context.sync();
 
   const obstacles = [...obstaclesAt(checked), ...taken.obstacles()];
@@ -93,8 +101,8 @@ async function insertOnSheet(
   const area = { ...anchorOf(checked.target), ...size };
   const [tableName] = taken.freeTableNames();
   const part: Part = { plan: makePlan(area), area, sheetId, sheetName, before: before.read(), tableName };
-  await writeParts(context, plan.title, [part], earlier.text());
-  return { done: true, title: plan.title, sheetName, address: areaAddress(area) };
+  const id = await writeParts(context, plan.title, [part]);
+  return { done: true, title: plan.title, sheetName, address: areaAddress(area), id };
 }
 
 async function insertOnNewSheets(
@@ -102,15 +110,16 @@ async function insertOnNewSheets(
   title: string,
   sheets: readonly NewSheet[],
 ): Promise<InsertedSheets> {
-  const { worksheets } = context.workbook;
+  const { worksheets, protection } = context.workbook;
   worksheets.load("items/name");
+  protection.load("protected");
   const taken = queueTakenNames(
     context,
     sheets.map(({ plan }) => plan),
   );
-  const earlier = queueReadReceipt(context);
   await context.sync();
 
+  if (protection.protected) throw new WorkbookTrouble(STRUCTURE_PROTECTED);
   const obstacles = taken.obstacles();
   if (obstacles.length > 0) return { done: false, obstacles };
   const sheetNames = worksheets.items.map(({ name }) => name);
@@ -121,10 +130,11 @@ async function insertOnNewSheets(
     const area = { ...CORNER, rows: plan.rows, columns: plan.columns };
     return { plan, area, sheetName, tableName: tableNames[index] };
   });
-  await writeParts(context, title, parts, earlier.text());
+  const id = await writeParts(context, title, parts);
   return {
     done: true,
     title,
+    id,
     sheets: parts.map(({ sheetName, area }) => ({ sheetName, address: areaAddress(area) })),
   };
 }

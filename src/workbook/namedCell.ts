@@ -8,6 +8,8 @@ export interface NamedCell {
   readonly before: string | number | boolean;
 }
 
+const AGAIN = "Nothing was changed. Look at the sheet of rates, put back what is missing, then try again.";
+
 /**
  * The cell of a name of the workbook, wherever it stands.
  *
@@ -17,12 +19,12 @@ export async function namedCell(name: string): Promise<NamedCell> {
   return inWorkbook(async (context) => {
     const item = context.workbook.names.getItemOrNullObject(name);
     await context.sync();
-    if (item.isNullObject) throw new WorkbookTrouble(`This workbook has no cell by the name ${name}.`);
+    if (item.isNullObject) throw new WorkbookTrouble(`No cell of this workbook is called ${name} any more. ${AGAIN}`);
     const range = item.getRangeOrNullObject();
     range.load("rowIndex,columnIndex,formulas");
     range.worksheet.load("name");
     await context.sync();
-    if (range.isNullObject) throw new WorkbookTrouble(`The name ${name} stands for no cell any more.`);
+    if (range.isNullObject) throw new WorkbookTrouble(`The cell that was called ${name} is gone. ${AGAIN}`);
     const { rowIndex: row, columnIndex: column, formulas, worksheet } = range;
     return { sheet: worksheet.name, row, column, before: formulas[0]?.[0] as NamedCell["before"] };
   });

@@ -6,6 +6,7 @@ import { queueLooks } from "./look";
 import { queuePage } from "./page";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "./pictures";
 import type { PlaceBefore, ReceiptPart } from "./receipt";
+import { queueStood, type Stood } from "./stood";
 
 /** A plan, and where in the workbook it is written. */
 export interface Part {
@@ -14,6 +15,8 @@ export interface Part {
   readonly sheetName: string;
   /** Left out for a sheet that is made for it. */
   readonly sheetId?: string;
+  /** What a sheet that is made for it is called until all of it stands: a name by which nobody else calls one. */
+  readonly nameMeanwhile?: string;
   /** How the place was; left out for a sheet that is made for it. */
   readonly before?: PlaceBefore;
   /** The name of its table, where it has one: one that is free. */
@@ -26,14 +29,18 @@ const TABLE_STYLE = "TableStyleLight1";
 const USUAL_COLUMN_POINTS = 48;
 const PICTURE_STEM = "Bedrow picture";
 
-/** Queues a part onto its sheet, pictures aside, which stand on cells that have their size only after a sync. */
+/**
+ * Queues the cells of a part onto its sheet. What cannot be told from what somebody else makes at the same moment waits
+ * until they stand: the table, the sheet's own name, and the pictures, which lie on cells that have their size only then.
+ */
 export function queuePart(context: Excel.RequestContext, part: Part) {
-  const { plan, area, sheetId, sheetName } = part;
+  const { plan, area, sheetId, sheetName, nameMeanwhile } = part;
   const { worksheets } = context.workbook;
-  const worksheet = sheetId === undefined ? worksheets.add(sheetName) : worksheets.getItem(sheetId);
+  const worksheet = sheetId === undefined ? worksheets.add(nameMeanwhile) : worksheets.getItem(sheetId);
   worksheet.load("id");
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const fresh = part.before ? undefined : queueBefore(context, target);
+  const meanwhile = part.before && queueStood(context, target, plan);
 
   for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
   target.numberFormat = plan.formats as string[][];
@@ -42,11 +49,6 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   if (plan.dress) queueDress(target, plan.dress);
   for (const merged of plan.merged ?? []) inside(target, merged).merge();
   widen(target, plan.widths, part.before);
-  if (plan.table && part.tableName) {
-    const table = worksheet.tables.add(inside(target, plan.table.area), true);
-    table.name = part.tableName;
-    table.style = TABLE_STYLE;
-  }
   if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
 
   target.load("formulas");
@@ -57,8 +59,16 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   return {
     target,
     worksheet,
-    /** After a sync: queues its pictures, and tells what has to be known to take all of it back. */
+    /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
+    stood: (): Stood | undefined => meanwhile?.(),
+    /** After a sync: queues the rest, and tells what has to be known to take all of it back. */
     finish: (): ReceiptPart => {
+      if (sheetId === undefined) worksheet.name = sheetName;
+      if (plan.table && part.tableName) {
+        const table = worksheet.tables.add(inside(target, plan.table.area), true);
+        table.name = part.tableName;
+        table.style = TABLE_STYLE;
+      }
       const taken = shapes?.names() ?? [];
       const names = pictures.map(({ png, altText }, index) => {
         const name = freeShapeName(PICTURE_STEM, taken);

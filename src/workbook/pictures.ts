@@ -44,14 +44,18 @@ export function fittedPicture(
   return { png, altText, widthPoints: natural.widthPoints * scale, heightPoints: natural.heightPoints * scale };
 }
 
+/** Tells the shapes that are meant from the others of their sheet. */
+type IsMeant = (shape: { readonly id: string; readonly name: string }) => boolean;
+
 /** The pictures and shapes of a sheet; readable after a sync. */
 export function queueShapes(worksheet: Excel.Worksheet) {
   worksheet.shapes.load("items/id,items/name");
   return {
     ids: (): string[] => worksheet.shapes.items.map(({ id }) => id),
     names: (): string[] => worksheet.shapes.items.map(({ name }) => name),
+    has: (isMeant: IsMeant): boolean => worksheet.shapes.items.some(isMeant),
     /** Queues the removal of some. */
-    remove: (isMeant: (shape: { readonly id: string; readonly name: string }) => boolean): void => {
+    remove: (isMeant: IsMeant): void => {
       for (const shape of worksheet.shapes.items) if (isMeant(shape)) shape.delete();
     },
   };

@@ -1,6 +1,6 @@
 import { areaAddress } from "../sheets/address";
 import type { Anchor, Area } from "../sheets/plan";
-import { filledAreas, nearestFreePlace, overlap } from "./freePlace";
+import { filledAreas, isOnSheet, nearestFreePlace, overlap } from "./freePlace";
 import { WorkbookTrouble } from "./trouble";
 
 /** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
@@ -31,8 +31,17 @@ export interface InTheWay {
 
 export type Size = Pick<Area, "rows" | "columns">;
 
-/** The range of a place with all that has to be known before it is written to; readable after a sync. */
+/**
+ * The range of a place with all that has to be known before it is written to; readable after a sync.
+ *
+ * @throws WorkbookTrouble for a cell below or right of which the sheet has not room enough.
+ */
 export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
+  if (place.kind === "cell" && !isOnSheet({ ...place.at, rows, columns })) {
+    throw new WorkbookTrouble(
+      `It takes ${rows} rows and ${columns} columns, and the sheet ends before. Nothing was changed. Make room further up or left, or choose another sheet.`,
+    );
+  }
   const corner =
     place.kind === "selection"
       ? context.workbook.getSelectedRange().getCell(0, 0)
@@ -61,7 +70,7 @@ export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
   const { worksheet } = target;
   if (worksheet.protection.protected) {
     throw new WorkbookTrouble(
-      `The sheet “${worksheet.name}” is protected. Lift the protection, or choose another sheet.`,
+      `The sheet “${worksheet.name}” is protected. Nothing was changed. Lift the protection, or choose another sheet.`,
     );
   }
   const obstacles: Obstacle[] = tables.items.map(({ name }) => ({ what: "table", where: name }));

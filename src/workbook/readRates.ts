@@ -1,4 +1,5 @@
 import { isRateName, type NamedCells, ratesFrom } from "../sheets/rates/ratesFrom";
+import { sheetOfAddress } from "./sheetOfAddress";
 import { inWorkbook } from "./trouble";
 
 /** The office's rates, and where they stand. */
@@ -38,14 +39,8 @@ export async function readRates(): Promise<FoundRates | undefined> {
     if (!rates) return undefined;
     return {
       rates,
-      sheets: [...new Set(found.map(({ range }) => sheetOf(range.address)))],
+      sheets: [...new Set(found.map(({ range }) => sheetOfAddress(range.address)))],
       names: ours.map(({ name }) => name),
     };
   });
-}
-
-/** The sheet of an address that the host gives, such as `'Our rates'!B5`. */
-function sheetOf(address: string): string {
-  const sheet = address.slice(0, Math.max(0, address.lastIndexOf("!")));
-  return /^'.*'$/s.test(sheet) ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
 }

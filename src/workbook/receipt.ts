@@ -1,7 +1,11 @@
 import type { Area, CellDress } from "../sheets/plan";
+import { type KeptSetting, queueReadKept, queueWriteKept } from "./keptSetting";
+import { isReceipt } from "./receiptShape";
 
 /** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
 export interface Receipt {
+  /** Tells it from every other; left out by earlier versions. */
+  readonly id?: string;
   readonly title: string;
   readonly parts: readonly ReceiptPart[];
 }
@@ -37,36 +41,25 @@ export interface PlaceBefore {
   };
 }
 
-const KEY = "Bedrow.lastInsert";
+export const RECEIPT: KeptSetting<Receipt> = {
+  key: "Bedrow.lastInsert",
+  what: "the note of the last insert",
+  again: "Insert something",
+  version: 1,
+  read: (content) => (isReceipt(content) ? content : undefined),
+};
 
+/** Keeps a receipt in the place of the one before, whatever that was: there is one last insert. */
 export function queueReceipt(context: Excel.RequestContext, receipt: Receipt): void {
-  queueReceiptText(context, JSON.stringify(receipt));
+  queueWriteKept(context, RECEIPT, receipt);
 }
 
 /** Puts a receipt back as it was read; "" for none. */
 export function queueReceiptText(context: Excel.RequestContext, text: string): void {
-  context.workbook.settings.add(KEY, text);
+  context.workbook.settings.add(RECEIPT.key, text);
 }
 
 /** Asks for the last receipt; readable after a sync. */
 export function queueReadReceipt(context: Excel.RequestContext) {
-  const setting = context.workbook.settings.getItemOrNullObject(KEY);
-  setting.load("value");
-  const text = () => (setting.isNullObject ? "" : String(setting.value));
-  return {
-    text,
-    /** undefined where there is none, or one that cannot be read. */
-    receipt: (): Receipt | undefined => {
-      try {
-        const receipt = JSON.parse(text()) as Receipt;
-        return receipt.parts.length > 0 && receipt.parts.every(isPart) ? receipt : undefined;
-      } catch {
-        return undefined;
-      }
-    },
-  };
-}
-
-function isPart({ area, names, before, formulas, pictures }: ReceiptPart): boolean {
-  return Boolean(area && before) && [names, formulas, pictures, before.columnWidths].every(Array.isArray);
+  return queueReadKept(context, RECEIPT);
 }

@@ -1,5 +1,7 @@
 import { type Changed, type KeptTemplate, keptText, readKept } from "../sheets/templates/keptTemplates";
-import { inWords, inWorkbook, WorkbookTrouble } from "./trouble";
+import { changeText } from "./changeText";
+import { KeptTrouble, queueReadText } from "./keptSetting";
+import { inWorkbook, WorkbookTrouble } from "./trouble";
 
 const KEY = "Bedrow.templates";
 
@@ -10,7 +12,7 @@ const KEY = "Bedrow.templates";
  */
 export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
   return inWorkbook(async (context) => {
-    const read = queueRead(context);
+    const read = queueReadText(context, KEY);
     await context.sync();
     return templatesIn(read());
   });
@@ -20,33 +22,20 @@ export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
  * Changes what the workbook keeps, as it is by now: two syncs, and what was kept before comes back where one fails.
  *
  * @param change gives what there will be, or why not.
+ * @param startAnew whether what is damaged gives way.
  * @throws WorkbookTrouble where it cannot be read, may not be so, or the host fails.
  */
 export async function changeKeptTemplates(
   change: (templates: readonly KeptTemplate[]) => Changed,
+  startAnew = false,
 ): Promise<readonly KeptTemplate[]> {
-  return inWorkbook(async (context) => {
-    const read = queueRead(context);
-    await context.sync();
-    const before = read();
-    const changed = change(templatesIn(before));
-    if (!changed.ok) throw new WorkbookTrouble(changed.why);
-    try {
-      context.workbook.settings.add(KEY, keptText(changed.templates));
-      await context.sync();
-    } catch (error) {
-      await putBack(context, before, error);
-      throw error;
-    }
-    return changed.templates;
-  });
-}
-
-/** Readable after a sync; "" where nothing is kept. */
-function queueRead(context: Excel.RequestContext): () => string {
-  const setting = context.workbook.settings.getItemOrNullObject(KEY);
-  setting.load("value");
-  return () => (setting.isNullObject ? "" : String(setting.value));
+  return inWorkbook((context) =>
+    changeText(context, KEY, (text) => {
+      const changed = change(changeableIn(text, startAnew));
+      if (!changed.ok) throw new WorkbookTrouble(changed.why);
+      return { text: keptText(changed.templates), result: changed.templates };
+    }),
+  );
 }
 
 function templatesIn(text: string): readonly KeptTemplate[] {
@@ -55,18 +44,10 @@ function templatesIn(text: string): readonly KeptTemplate[] {
   return kept.templates;
 }
 
-async function putBack(context: Excel.RequestContext, before: string, cause: unknown): Promise<void> {
-  try {
-    if (before === "") {
-      const setting = context.workbook.settings.getItemOrNullObject(KEY);
-      setting.load("key");
-      await context.sync();
-      if (!setting.isNullObject) setting.delete();
-    } else context.workbook.settings.add(KEY, before);
-    await context.sync();
-  } catch {
-    throw new WorkbookTrouble(
-      `${inWords(cause).message} Look at the list of templates: the change may have been made.`,
-    );
-  }
+function changeableIn(text: string, startAnew: boolean): readonly KeptTemplate[] {
+  const kept = readKept(text);
+  if (kept.ok) return kept.templates;
+  if (!kept.isDamaged) throw new KeptTrouble(kept.why, false);
+  if (startAnew) return [];
+  throw new KeptTrouble(`${kept.why} Do the same once more to throw it away and start a new list.`, true);
 }

@@ -1,33 +1,113 @@
+import { notingLongWait } from "./waiting";
+
 /** Something the host would not do, in words: what happened, and what the person can do. */
 export class WorkbookTrouble extends Error {
-  constructor(message: string) {
-    super(message);
+  constructor(message: string, options?: ErrorOptions) {
+    super(message, options);
     this.name = "WorkbookTrouble";
   }
 }
 
-const wordsByCode: Readonly<Record<string, string>> = {
-  InvalidOperationInCellEditMode: "A cell is being edited. Press Enter or Esc in the sheet, then try again.",
-  AccessDenied: "The sheet or workbook is protected. Lift the protection, or choose another sheet, then try again.",
-  ItemNotFound: "The sheet that this was meant for is gone. Choose another place, then try again.",
-  InvalidArgument: "The place does not fit on the sheet. Select a cell further up or left, then try again.",
-  RequestAborted: "The spreadsheet program broke off the request. Try again.",
-  GeneralException: "The spreadsheet program could not do this. Try again, or take another sheet.",
+/** What a refusal of the host means, and what the person can do. */
+interface Words {
+  readonly what: string;
+  readonly todo: string;
+}
+
+const TOO_MUCH: Words = {
+  what: "That is more than the spreadsheet program takes at once.",
+  todo: "Select fewer cells, then try again.",
+};
+const STANDS_IN_THE_WAY: Words = {
+  what: "Merged or filtered cells, or a pivot table, are in the way.",
+  todo: "Choose another place, then try again.",
 };
 
-/** The host's error as {@link WorkbookTrouble}; a message of our own passes through. */
-export function inWords(error: unknown): WorkbookTrouble {
+/** By the host's codes, Excel.ErrorCodes in its type package. */
+const wordsByCode: Readonly<Record<string, Words>> = {
+  InvalidOperationInCellEditMode: {
+    what: "A cell is open for typing.",
+    todo: "Press Enter or Esc in the sheet, then try again.",
+  },
+  AccessDenied: {
+    what: "The sheet or the workbook is protected.",
+    todo: "Lift the protection, or choose another sheet, then try again.",
+  },
+  ItemNotFound: {
+    what: "The sheet that this was meant for is gone, or is called something else now.",
+    todo: "Look at the workbook again, then try again.",
+  },
+  ItemAlreadyExists: {
+    what: "A name that comes with it was given to something else in the meantime.",
+    todo: "Look at what is there, then try again.",
+  },
+  InvalidArgument: {
+    what: "The spreadsheet program did not take a part of what was to be written.",
+    todo: "Try again, or choose another place.",
+  },
+  InvalidSelection: {
+    what: "What is selected is not one cell or one run of cells.",
+    todo: "Select one cell, then try again.",
+  },
+  InactiveWorkbook: { what: "Another workbook is in front.", todo: "Bring this one to the front, then try again." },
+  RequestAborted: { what: "The spreadsheet program broke off the request.", todo: "Try again." },
+  GeneralException: {
+    what: "The spreadsheet program could not do this.",
+    todo: "Try again, or take another sheet.",
+  },
+  OperationCellsExceedLimit: TOO_MUCH,
+  RangeExceedsLimit: TOO_MUCH,
+  RequestPayloadSizeLimitExceeded: TOO_MUCH,
+  ResponsePayloadSizeLimitExceeded: TOO_MUCH,
+  FilteredRangeConflict: STANDS_IN_THE_WAY,
+  MergedRangeConflict: STANDS_IN_THE_WAY,
+  PivotTableRangeConflict: STANDS_IN_THE_WAY,
+};
+
+const NO_ROOM: Words = {
+  what: "The place does not fit on the sheet.",
+  todo: "Select a cell further up or left, then try again.",
+};
+
+/** The members that find cells: an argument that the host does not take there lies beyond the sheet's last cell. */
+const FINDS_CELLS = /\.(getCell|getResizedRange|getOffsetRange|getRangeByIndexes|getColumn|getRow)$/;
+
+/** The host's code of an error; "" where it has none. */
+export function codeOf(error: unknown): string {
+  return (error as { readonly code?: string }).code ?? "";
+}
+
+/**
+ * The host's error as {@link WorkbookTrouble}; a message of our own passes through.
+ *
+ * @param sure what is known of the workbook by now, to be said between what happened and what to do.
+ */
+export function inWords(error: unknown, sure = ""): WorkbookTrouble {
   if (error instanceof WorkbookTrouble) return error;
-  const { code, message } = error as { code?: string; message?: string };
-  return new WorkbookTrouble(
-    wordsByCode[code ?? ""] ?? `The spreadsheet program refused: ${message ?? String(error)} Nothing was changed.`,
+  const { what, todo } = wordsOf(error);
+  return new WorkbookTrouble([what, sure, todo].filter(Boolean).join(" "), { cause: error });
+}
+
+/** What happened, without what to do. */
+export function whatHappened(error: unknown): string {
+  return error instanceof WorkbookTrouble ? error.message : wordsOf(error).what;
+}
+
+function wordsOf(error: unknown): Words {
+  const { message, debugInfo } = error as { message?: string; debugInfo?: { readonly errorLocation?: string } };
+  if (codeOf(error) === "InvalidArgument" && FINDS_CELLS.test(debugInfo?.errorLocation ?? "")) return NO_ROOM;
+  return (
+    wordsByCode[codeOf(error)] ?? {
+      what: `The spreadsheet program refused: ${message ?? String(error)}`,
+      todo: "Try again, or take another sheet.",
+    }
   );
 }
 
 /** Runs a batch against the host, waiting while a cell is being edited, with the host's refusals put into words. */
 export async function inWorkbook<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
-    return await Excel.run({ delayForCellEdit: true }, batch);
+    return await notingLongWait(() => Excel.run({ delayForCellEdit: true }, batch));
   } catch (error) {
     throw inWords(error);
   }

@@ -1,35 +1,72 @@
+import { areaAddress } from "../sheets/address";
 import { type Part, type QueuedPart, queuePart } from "./part";
-import { queueReceipt, queueReceiptText } from "./receipt";
+import { queueReadReceipt, queueReceipt } from "./receipt";
+import type { Stood } from "./stood";
 import { queueTakeOff } from "./takeOff";
-import { inWords, WorkbookTrouble } from "./trouble";
+import { codeOf, WorkbookTrouble } from "./trouble";
+import { writing } from "./writing";
+
+/** How far a write has got, for taking it off again. */
+interface SoFar {
+  /** Tells this write from every other. */
+  readonly id: string;
+  /** Once the cells are written, of each part: what else was there right before, and where it is. */
+  cells?: readonly {
+    readonly sheetId: string;
+    readonly stood: Stood | undefined;
+    readonly shapesBefore: readonly string[];
+  }[];
+}
 
 /**
- * Writes plans to their places, which are known to be free: two syncs, and the first of them is brought to the front.
- * If either fails, all of it is taken off again.
+ * Writes plans to their places, which were free when they were looked at: two syncs. In the end the first of them is
+ * brought to the front. If either sync fails, or somebody else was quicker, all of it is taken off again.
  *
  * @param title what is written, for the person.
- * @param earlier the receipt of the insert before, which comes back where this one fails.
+ * @returns the id under which it can be taken back.
  */
 export async function writeParts(
   context: Excel.RequestContext,
   title: string,
-  parts: readonly Part[],
-  earlier: string,
-): Promise<void> {
-  let shapesBefore: readonly (readonly string[])[] | undefined;
-  try {
-    context.application.suspendApiCalculationUntilNextSync();
-    context.application.suspendScreenUpdatingUntilNextSync();
+  wanted: readonly Omit<Part, "nameMeanwhile">[],
+): Promise<string> {
+  const id = crypto.randomUUID();
+  const parts = wanted.map((part, index) => ({ ...part, nameMeanwhile: `Bedrow ${index + 1} ${id.slice(0, 8)}` }));
+  const soFar: SoFar = { id };
+  const write = async () => {
+    quiet(context);
     const queued = parts.map((part) => queuePart(context, part));
+    await context.sync();
+    soFar.cells = queued.map((part) => ({
+      sheetId: part.worksheet.id,
+      stood: part.stood(),
+      shapesBefore: part.shapesBefore(),
+    }));
+    refuseOvertaken(parts, soFar.cells);
+    quiet(context);
+    queueReceipt(context, { id, title, parts: queued.map((part) => part.finish()) });
+    // Last of all, so that the selection stays where it is for as long as something can fail.
     bringToFront(queued[0]);
     await context.sync();
-    shapesBefore = queued.map((part) => part.shapesBefore());
-    queueReceipt(context, { title, parts: queued.map((part) => part.finish()) });
-    await context.sync();
-  } catch (error) {
-    await takingBack(error, () => takeOff(context, parts, shapesBefore, earlier));
-    throw error;
-  }
+    return id;
+  };
+  return writing(write, (cause) => takeOff(context, parts, soFar, cause));
+}
+
+/** Formulas are worked out once, when all of them are there. */
+function quiet({ application }: Excel.RequestContext): void {
+  application.suspendApiCalculationUntilNextSync();
+  application.suspendScreenUpdatingUntilNextSync();
+}
+
+/** @throws WorkbookTrouble where somebody else has written to the place of a part since it was looked at. */
+function refuseOvertaken(parts: readonly Part[], cells: NonNullable<SoFar["cells"]>): void {
+  const overtaken = parts.find((_, index) => cells[index]?.stood);
+  if (!overtaken) return;
+  const { sheetName, area } = overtaken;
+  throw new WorkbookTrouble(
+    `Somebody else, or another window, wrote to ${areaAddress(area)} on ${sheetName} at the same moment. What they wrote stands, and nothing was added. Choose another place.`,
+  );
 }
 
 function bringToFront(first: QueuedPart | undefined): void {
@@ -37,39 +74,48 @@ function bringToFront(first: QueuedPart | undefined): void {
   first?.target.getCell(0, 0).select();
 }
 
-/** Takes off whatever a failed write has left. */
+/**
+ * Takes off whatever a failed write has left, unless all of it stands, and only the answer was lost.
+ *
+ * @returns the id of what stands.
+ */
 async function takeOff(
   context: Excel.RequestContext,
   parts: readonly Part[],
-  shapesBefore: readonly (readonly string[])[] | undefined,
-  earlier: string,
-): Promise<void> {
+  { id, cells }: SoFar,
+  cause: unknown,
+): Promise<string | undefined> {
   const { worksheets } = context.workbook;
-  const found = parts.map(({ plan, area, before, sheetId, sheetName }, index) => {
+  const found = parts.map(({ plan, area, before, sheetId, nameMeanwhile }, index) => {
     const names = (plan.names ?? []).map(({ name }) => name);
-    const hasPictures = plan.pictures !== undefined && shapesBefore !== undefined;
+    const written = cells?.[index];
     return queueTakeOff(
       context,
-      worksheets.getItemOrNullObject(sheetId ?? sheetName),
-      { area, before, names },
-      ({ id }) => hasPictures && !shapesBefore[index]!.includes(id),
+      worksheets.getItemOrNullObject(written?.sheetId ?? sheetId ?? nameMeanwhile ?? ""),
+      { area, before, names, stood: written?.stood },
+      (shape) => plan.pictures !== undefined && written !== undefined && !written.shapesBefore.includes(shape.id),
     );
   });
+  for (const { target } of found) target.load("formulas");
+  const receipt = queueReadReceipt(context);
   await context.sync();
+  const last = receipt.kept();
+  if (last.state === "kept" && last.value.id === id) return id;
   found.forEach((part, index) => {
-    part.takeOff(parts[index]!.sheetId === undefined);
+    const isNew = parts[index]!.sheetId === undefined;
+    if (!cells && part.isProtected()) part.takeOffNames();
+    else if (cells || isNew || hasBegun(part.target, cause)) part.takeOff(isNew);
   });
-  queueReceiptText(context, earlier);
   await context.sync();
+  return undefined;
 }
 
-/** Runs what takes a failed write back; if that fails, too, the person has to know. */
-async function takingBack(cause: unknown, deed: () => Promise<void>): Promise<void> {
-  try {
-    await deed();
-  } catch {
-    throw new WorkbookTrouble(
-      `${inWords(cause).message} What was already written could not be taken back. Undo it in the sheet (Ctrl+Z).`,
-    );
-  }
+/**
+ * Whether cells of a part can have been written by a request that failed. Names come first: where one was taken, what
+ * stands in the cells is somebody else's.
+ */
+function hasBegun(target: Excel.Range, cause: unknown): boolean {
+  const { debugInfo } = cause as { readonly debugInfo?: { readonly errorLocation?: string } };
+  const isName = codeOf(cause) === "ItemAlreadyExists" || /^NamedItem/.test(debugInfo?.errorLocation ?? "");
+  return !isName || target.isNullObject || target.formulas.every((row) => row.every((cell) => cell === ""));
 }

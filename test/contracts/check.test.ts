@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Change } from "../../src/review/finding";
 import { areaOfAddress } from "../../src/workbook/areaOfAddress";
 import { takeBackChanges, writeChanges } from "../../src/workbook/changes";
-import { readDismissals, writeDismissals } from "../../src/workbook/dismissals";
+import { changeDismissals, readDismissals } from "../../src/workbook/dismissals";
 import { readWorkbook, scopeOf } from "../../src/workbook/readWorkbook";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
@@ -110,16 +110,15 @@ describe("a fix", () => {
   );
 });
 
-test("dismissals stay with the workbook; a record that cannot be read dismisses nothing", async () => {
+test("dismissals stay with the workbook, also those of another pane meanwhile", async () => {
   const dismissal = { key: "a", reason: "agreed", title: "Odd", where: "Jobs!B3", on: "2026-03-02" };
-  expect(await readDismissals()).toEqual([]);
-  await writeDismissals([dismissal]);
-  expect(await readDismissals()).toEqual([dismissal]);
-  await Excel.run(async (context) => {
-    context.workbook.settings.add("Bedrow.dismissals", "{half");
-    await context.sync();
-  });
-  expect(await readDismissals()).toEqual([]);
+  const other = { ...dismissal, key: "b" };
+  expect(await readDismissals()).toEqual({ dismissals: [] });
+  await changeDismissals((there) => [...there, dismissal], false);
+  await changeDismissals((there) => [...there, other], false);
+  expect(await readDismissals()).toEqual({ dismissals: [dismissal, other] });
+  await changeDismissals((there) => there.filter(({ key }) => key !== "a"), false);
+  expect(await readDismissals()).toEqual({ dismissals: [other] });
 });
 
 test.each([

@@ -10,10 +10,11 @@ import { type Progress, type Review, review } from "../../review/review";
 import { runInSlices } from "../../review/run";
 import { checkReport } from "../../sheets/checkReport";
 import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
-import { readDismissals, writeDismissals } from "../../workbook/dismissals";
+import { changeDismissals, readDismissals } from "../../workbook/dismissals";
 import { insertPlan } from "../../workbook/insert";
 import { readWorkbook, scopeOf } from "../../workbook/readWorkbook";
 import { callFunction } from "../callFunction";
+import { useOnceMore } from "../useOnceMore";
 import { useWord } from "../useWord";
 
 const KNOWLEDGE = knowledgeOf(STONES, SOILS);
@@ -29,6 +30,7 @@ export function useCheck() {
   const [dismissals, setDismissals] = useState<readonly Dismissal[]>([]);
   const [written, setWritten] = useState<WrittenChanges>();
   const speaking = useWord();
+  const onceMore = useOnceMore();
   const stop = useRef<AbortController>(undefined);
 
   /** What was said last stays until there is something new to say. */
@@ -39,18 +41,18 @@ export function useCheck() {
     attempt(async () => {
       setProgress({ done: 0, what: "Reading the workbook" });
       const read = await readWorkbook();
-      setDismissals(await readDismissals());
+      const known = await readDismissals();
+      setDismissals(known.dismissals);
       stop.current = new AbortController();
       const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope), call: callFunction });
       const result = await runInSlices(steps, { onProgress: setProgress, signal: stop.current.signal });
       setFound(result);
-      return result ? undefined : "Stopped. Nothing is shown, since half a check would look like a whole one.";
+      return result ? known.why : "Stopped. Nothing is shown, since half a check would look like a whole one.";
     });
 
-  const keep = (next: readonly Dismissal[], text: string) =>
+  const keep = (change: (dismissals: readonly Dismissal[]) => readonly Dismissal[], text: string) =>
     attempt(async () => {
-      await writeDismissals(next);
-      setDismissals(next);
+      setDismissals(await onceMore((startAnew) => changeDismissals(change, startAnew)));
       return text;
     });
 
@@ -68,12 +70,9 @@ export function useCheck() {
     check,
     stop: () => stop.current?.abort(),
     dismiss: (finding: Finding, reason: string) =>
-      keep([...dismissals, dismiss(finding, reason, today())], `Dismissed: ${finding.title}.`),
+      keep((others) => [...others, dismiss(finding, reason, today())], `Dismissed: ${finding.title}.`),
     bringBack: ({ key, title }: Dismissal) =>
-      keep(
-        dismissals.filter((other) => other.key !== key),
-        `Shown again: ${title}.`,
-      ),
+      keep((others) => others.filter((other) => other.key !== key), `Shown again: ${title}.`),
     fix: (finding: Finding) =>
       attempt(async () => {
         setWritten(await writeChanges(finding.title, finding.fix ?? []));

@@ -31,7 +31,8 @@ export function useCopy() {
   const [wish, setWish] = useState<Wish>({ what: "sheet", where: "new sheet", mode: "formulas" });
   const [looked, setLooked] = useState<Looked>();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  const [canTakeBack, setCanTakeBack] = useState(false);
+  /** The id of the insert that can be taken back. */
+  const [canTakeBack, setCanTakeBack] = useState<string>();
   const speaking = useWord();
   const selected = useSelection();
   const opens = canOpenWorkbooks();
@@ -48,7 +49,7 @@ export function useCopy() {
       return undefined;
     }
     setLooked(undefined);
-    setCanTakeBack(true);
+    setCanTakeBack(inserted.id);
     return `The copy stands on ${inserted.sheetName} at ${inserted.address}.`;
   };
 
@@ -95,8 +96,8 @@ export function useCopy() {
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(false);
+        const said = await takenBack(canTakeBack);
+        setCanTakeBack(undefined);
         return said;
       }),
     cancel: () => {

@@ -6,8 +6,8 @@ import { type FirstBed, type NewListWish, newList, newListResults } from "../../
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { rateKeysOf } from "../../sheets/jobRows/setting";
 import { insertPlan } from "../../workbook/insert";
+import { type LastInsert, lastInsert } from "../../workbook/lastInsert";
 import type { InTheWay, Place } from "../../workbook/place";
-import { lastInsert } from "../../workbook/takeBack";
 import { refreshRates, useRates } from "../rates/store";
 import { takenBack } from "../takenBack";
 import { useWord } from "../useWord";
@@ -24,7 +24,7 @@ export function useStart() {
   const [results, setResults] = useState(USUAL);
   const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const [last, setLast] = useState<LastInsert>();
   const { assumed, problems } = readAssumed(texts);
   const wish: NewListWish = {
     first,
@@ -37,10 +37,7 @@ export function useStart() {
 
   useEffect(() => {
     // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
-    lastInsert().then(
-      (last) => setCanTakeBack(last?.title),
-      () => setCanTakeBack(undefined),
-    );
+    lastInsert().then(setLast, () => setLast(undefined));
   }, []);
 
   return {
@@ -56,7 +53,7 @@ export function useStart() {
     wanted: newListResults(wish),
     preview: newList(wish, { row: 0, column: 0 }),
     inTheWay,
-    canTakeBack,
+    canTakeBack: last?.title,
     write: (place: Place) =>
       speaking.attempt("Writing the list…", async () => {
         setInTheWay(undefined);
@@ -67,13 +64,13 @@ export function useStart() {
           setInTheWay(inserted.inTheWay);
           return undefined;
         }
-        setCanTakeBack(inserted.title);
+        setLast(inserted);
         return `The list stands on ${inserted.sheetName} at ${inserted.address}. Type the next bed below, and copy the formulas down.`;
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(undefined);
+        const said = await takenBack(last?.id);
+        setLast(undefined);
         return said;
       }),
     cancel: () => {

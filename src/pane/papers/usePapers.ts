@@ -36,7 +36,8 @@ export function usePapers() {
   const [turned, setTurned] = useState<readonly string[]>([]);
   const { value: details, setValue: setDetails, unkept } = useStored(storedDetails, startingDetails);
   const { word, isWorking, attempt } = useWord();
-  const [canTakeBack, setCanTakeBack] = useState(false);
+  /** The id of the insert that can be taken back. */
+  const [canTakeBack, setCanTakeBack] = useState<string>();
 
   const chosen = useMemo(
     () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
@@ -87,8 +88,11 @@ export function usePapers() {
         const now = await again();
         const sheets = await papersOf(kinds, now, details, notice.value);
         const inserted = await insertPlans(titleOf(kinds, details), sheets);
-        if (!inserted.done) throw new WorkbookTrouble("Names of the papers are taken. Nothing was written.");
-        setCanTakeBack(true);
+        if (!inserted.done)
+          throw new WorkbookTrouble(
+            "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
+          );
+        setCanTakeBack(inserted.id);
         const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
         return `On new sheets: ${names}. Print them from the spreadsheet program.`;
       }),
@@ -103,8 +107,8 @@ export function usePapers() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(false);
+        const said = await takenBack(canTakeBack);
+        setCanTakeBack(undefined);
         return said;
       }),
     /** For what else is done with the job: the same words, the same way of failing. */

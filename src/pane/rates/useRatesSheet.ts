@@ -5,6 +5,7 @@ import { goTo } from "../../workbook/goTo";
 import { type Inserted, insertPlan } from "../../workbook/insert";
 import { type FoundRates, readRates } from "../../workbook/readRates";
 import { WorkbookTrouble } from "../../workbook/trouble";
+import { inTheWayText } from "../inTheWayWords";
 import { takenBack } from "../takenBack";
 import { useWord } from "../useWord";
 import { missingRates } from "./missing";
@@ -13,20 +14,18 @@ import { refreshRates } from "./store";
 /** Inserting the sheet of rates, adding to it, and going there. */
 export function useRatesSheet() {
   const { word, isWorking, complain, attempt } = useWord();
-  const [canTakeBack, setCanTakeBack] = useState(false);
+  /** The id of the insert that can be taken back. */
+  const [canTakeBack, setCanTakeBack] = useState<string>();
 
   useEffect(() => {
     // What is shown may be older than a change that the host did not tell of.
     refreshRates().catch((error: unknown) => complain(String((error as Error).message)));
   }, [complain]);
   const told = async (inserted: Inserted): Promise<string> => {
-    await refreshRates();
-    if (!inserted.done) {
-      const { obstacles, address } = inserted.inTheWay;
-      const what = obstacles.map((one) => `${one.what}: ${one.where}`).join("; ");
-      throw new WorkbookTrouble(`Nothing was written. In the way of ${address} there are ${what}.`);
-    }
-    setCanTakeBack(true);
+    if (!inserted.done) throw new WorkbookTrouble(inTheWayText(inserted.inTheWay, "list of rates"));
+    setCanTakeBack(inserted.id);
+    // They stand, whether or not they can be read at once.
+    await refreshRates().catch(() => false);
     const { sheetName, address } = inserted;
     return `The rates stand on ${sheetName} at ${address}. Type your own over the examples.`;
   };
@@ -38,7 +37,10 @@ export function useRatesSheet() {
     insert: () =>
       attempt("Writing the rates…", async () => {
         // Somebody may have put one there in the meantime; there is never a second.
-        if (await readRates()) throw new WorkbookTrouble("The workbook has rates already, so nothing was written.");
+        if (await readRates())
+          throw new WorkbookTrouble(
+            "The workbook has rates already, so nothing was written. Use those, or take them back first.",
+          );
         return told(await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }));
       }),
     addMissing: (found: FoundRates) =>
@@ -50,9 +52,9 @@ export function useRatesSheet() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(false);
-        await refreshRates();
+        const said = await takenBack(canTakeBack);
+        setCanTakeBack(undefined);
+        await refreshRates().catch(() => false);
         return said;
       }),
     show: (sheet: string) =>

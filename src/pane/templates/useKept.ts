@@ -2,11 +2,13 @@ import { useEffect, useState } from "preact/hooks";
 import type { Changed, KeptTemplate } from "../../sheets/templates/keptTemplates";
 import { changeKeptTemplates, readKeptTemplates } from "../../workbook/templates";
 import { WorkbookTrouble } from "../../workbook/trouble";
+import { useOnceMore } from "../useOnceMore";
 
 /** The templates that this workbook keeps. */
 export function useKept() {
   const [templates, setTemplates] = useState<readonly KeptTemplate[]>([]);
   const [trouble, setTrouble] = useState<string>();
+  const onceMore = useOnceMore();
   useEffect(() => {
     readKeptTemplates().then(setTemplates, (error) => {
       if (!(error instanceof WorkbookTrouble)) throw error;
@@ -18,7 +20,7 @@ export function useKept() {
     /** Why they cannot be read. */
     trouble,
     change: async (change: (templates: readonly KeptTemplate[]) => Changed) => {
-      setTemplates(await changeKeptTemplates(change));
+      setTemplates(await onceMore((startAnew) => changeKeptTemplates(change, startAnew)));
       setTrouble(undefined);
     },
   };

@@ -20,7 +20,8 @@ export function useOpening(speaking: Speaking) {
   const [looking, setLooking] = useState<Looking>();
   const [choices, setChoices] = useState<Choices>(new Map());
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  const [canTakeBack, setCanTakeBack] = useState(false);
+  /** The id of the insert that can be taken back. */
+  const [canTakeBack, setCanTakeBack] = useState<string>();
 
   const choose = (reads: string, choice: Choice) => setChoices(new Map([...choices, [reads, choice]]));
   const close = () => {
@@ -62,13 +63,13 @@ export function useOpening(speaking: Speaking) {
           return undefined;
         }
         close();
-        setCanTakeBack(true);
+        setCanTakeBack(written.id);
         return `“${template.name}” stands on ${written.sheetName} at ${written.address}.`;
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const said = await takenBack();
-        setCanTakeBack(false);
+        const said = await takenBack(canTakeBack);
+        setCanTakeBack(undefined);
         return said;
       }),
     cancel: () => {

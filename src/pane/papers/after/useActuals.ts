@@ -1,15 +1,14 @@
 import { useState } from "preact/hooks";
 import { readNumber } from "../../../quantities/numberText";
 import { Problem } from "../../../quantities/problem";
-import { morePastJobs, PAST_JOBS_SHEET, type PastLine, pastJobsSheet } from "../../../sheets/papers/pastJobs";
-import { insertPlan } from "../../../workbook/insert";
-import { sheetId } from "../../../workbook/sheetId";
+import type { PastLine } from "../../../sheets/papers/pastJobs";
 import { WorkbookTrouble } from "../../../workbook/trouble";
 import type { Job } from "../makePapers";
 import { measuresOf, type PlannedMeasure } from "../measures";
-import { type PastJobsOnSheet, readJob } from "../readJob";
+import { readJob } from "../readJob";
 import { today } from "../today";
 import type { Papers } from "../usePapers";
+import { addPastLines } from "./addPastLines";
 
 /** What the crew wrote down, typed back in, and added to the list of past jobs. */
 export function useActuals({ attempt, details, setCanTakeBack, read }: Papers, job: Job) {
@@ -25,8 +24,8 @@ export function useActuals({ attempt, details, setCanTakeBack, read }: Papers, j
       attempt("Adding to the past jobs…", async () => {
         const lines = linesOf(measures, typed, details.job.trim());
         const { past } = await readJob();
-        const where = await write(lines, past);
-        setCanTakeBack(true);
+        const { where, id } = await addPastLines(lines, past);
+        setCanTakeBack(id);
         setTyped({});
         await read();
         return `${lines.length} lines were added to the past jobs on ${where}.`;
@@ -59,31 +58,4 @@ function linesOf(
     const line = { job, date: today(), measure: label, unit, estimated: planned, actual: amount };
     return [{ ...line, ...(setThen !== undefined && { setThen }) }];
   });
-}
-
-/** Writes lines below the list, or a list on a sheet of its own where there is none. @returns where. */
-async function write(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<string> {
-  if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {
-    throw new WorkbookTrouble(
-      `${lines[0]!.job} is in the list already, as of today. Change it there, or give this job another name.`,
-    );
-  }
-  const inserted = past
-    ? await insertPlan((at) => morePastJobs(lines, at), {
-        kind: "cell",
-        sheetId: await sheetId(past.sheet),
-        at: { row: past.area.row + past.area.rows, column: past.area.column },
-      })
-    : await insertPlan((at) => pastJobsSheet(lines, at), { kind: "new sheet", name: PAST_JOBS_SHEET });
-  if (!inserted.done) {
-    const { address, sheetName } = inserted.inTheWay;
-    throw new WorkbookTrouble(
-      `Something stands below the list, at ${address} on ${sheetName}. Nothing was written. Make room there, then try again.`,
-    );
-  }
-  return `${inserted.sheetName} at ${inserted.address}`;
-}
-
-function isSameDay({ date }: PastLine): boolean {
-  return date === today();
 }

@@ -20,7 +20,8 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
   const rates = known?.found?.rates;
   const entries = entriesOf(past);
   const follow = async () => {
-    await refreshRates();
+    // The rate is what it is, whether or not it can be read at once.
+    await refreshRates().catch(() => false);
     await read();
   };
   return {

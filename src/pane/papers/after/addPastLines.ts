@@ -1,0 +1,43 @@
+import { morePastJobs, PAST_JOBS_SHEET, type PastLine, pastJobsSheet } from "../../../sheets/papers/pastJobs";
+import { insertPlan } from "../../../workbook/insert";
+import { sheetId } from "../../../workbook/sheetId";
+import { WorkbookTrouble } from "../../../workbook/trouble";
+import type { PastJobsOnSheet } from "../readJob";
+import { today } from "../today";
+
+/** Where lines were added, and the id under which they can be taken back. */
+export interface AddedLines {
+  readonly where: string;
+  readonly id: string;
+}
+
+/**
+ * Writes lines below the list, or a list on a sheet of its own where there is none.
+ *
+ * @throws WorkbookTrouble where the job stands in the list already, or something stands below the list.
+ */
+export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<AddedLines> {
+  if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {
+    throw new WorkbookTrouble(
+      `${lines[0]!.job} is in the list already, as of today. Change it there, or give this job another name.`,
+    );
+  }
+  const inserted = past
+    ? await insertPlan((at) => morePastJobs(lines, at), {
+        kind: "cell",
+        sheetId: await sheetId(past.sheet),
+        at: { row: past.area.row + past.area.rows, column: past.area.column },
+      })
+    : await insertPlan((at) => pastJobsSheet(lines, at), { kind: "new sheet", name: PAST_JOBS_SHEET });
+  if (!inserted.done) {
+    const { address, sheetName } = inserted.inTheWay;
+    throw new WorkbookTrouble(
+      `Something stands below the list, at ${address} on ${sheetName}. Nothing was written. Make room there, then try again.`,
+    );
+  }
+  return { where: `${inserted.sheetName} at ${inserted.address}`, id: inserted.id };
+}
+
+function isSameDay({ date }: PastLine): boolean {
+  return date === today();
+}

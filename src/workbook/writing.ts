@@ -1,0 +1,51 @@
+import { codeOf, inWords, WorkbookTrouble, whatHappened } from "./trouble";
+
+/** How long the host is left alone before each time that something is put back. */
+const PAUSES_MS = [0, 150, 400] as const;
+
+/** What may have passed by the time that it is tried again, and looked at anew; a protection has not. */
+const PASSING = new Set(["GeneralException", "InvalidOperationInCellEditMode", "ItemNotFound", "RequestAborted"]);
+
+const NOTHING_CHANGED = "Nothing was changed.";
+const CELLS_LEFT = "What was already written could not be taken back. Undo it in the sheet (Ctrl+Z).";
+
+/**
+ * Writes; where that fails, whatever it has left is put back, and the person is told whether it could be.
+ *
+ * @param putBack looks anew each time what is left, since it is tried again where the host fails once more. Where all
+ *   of it stands after all, and only the host's answer was lost, it gives what the write would have given.
+ * @param left what is said where it could not be put back.
+ * @throws WorkbookTrouble for the person.
+ */
+export async function writing<T>(
+  write: () => Promise<T>,
+  putBack: (cause: unknown) => Promise<T | undefined>,
+  left = CELLS_LEFT,
+): Promise<T> {
+  try {
+    return await write();
+  } catch (error) {
+    const stands = await withPatience(() => putBack(error)).catch(() => {
+      throw new WorkbookTrouble(`${whatHappened(error)} ${left}`);
+    });
+    if (stands !== undefined) return stands;
+    throw inWords(error, NOTHING_CHANGED);
+  }
+}
+
+/**
+ * Does something that can be begun again after it failed half-way, and begins again where that may help.
+ *
+ * @throws what the host said last.
+ */
+export async function withPatience<T>(deed: () => Promise<T>): Promise<T> {
+  for (let times = 0; ; times += 1) {
+    try {
+      return await deed();
+    } catch (error) {
+      const pauseMs = PAUSES_MS[times];
+      if (pauseMs === undefined || !PASSING.has(codeOf(error))) throw error;
+      await new Promise((resolve) => setTimeout(resolve, pauseMs));
+    }
+  }
+}
