@@ -552,6 +552,21 @@ test("merges, names and rules over whole columns take no longer than small ones"
   ]);
 });
 
+test("what add-ins keep comes along, or is told among what does not where it is damaged", async () => {
+  const host = await createHost();
+  host.grid.kept.set("Bedrow.templates", "kept");
+  const { bytes } = await savedFile(host);
+  host.dispose();
+  const whole = await readFile(reader, bytes);
+  expect([whole.book.custom?.settings, whole.lost]).toEqual([{ "Bedrow.templates": "kept" }, []]);
+  const file = await withParts(bytes, {
+    "customXml/item1.xml": (xml) => xml.replace(/>[^<]*<\/settings>/, ">{half</settings>"),
+  });
+  const opened = await readFile(reader, file);
+  expect(opened.book.custom?.settings).toEqual({});
+  expect(opened.lost).toEqual([expect.stringMatching(/what add-ins keep with the workbook, which is damaged/i)]);
+});
+
 test("a sheet whose name no file may hold is named before anything is made", async () => {
   const host = await createHost({ office: { sheets: [{ name: "Beds [old]", cells: {} }] } });
   await expect(savedFile(host)).rejects.toThrow("A file cannot hold a sheet called “Beds [old]”");

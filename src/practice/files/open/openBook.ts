@@ -85,6 +85,7 @@ async function read(
   const parts = await Promise.all(
     book.sheets.map((sheet, place) => readSheet(opening, reading, sheet, place, models[place] ?? [])),
   );
+  const settings = await readSettings(book.zip, findings);
   return {
     book: {
       id: unitId,
@@ -98,7 +99,7 @@ async function read(
         { name: "SHEET_DATA_VALIDATION_PLUGIN", data: bySheet(parts.map(({ lists }) => lists)) },
         { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(readNames(opening)) },
       ],
-      custom: { tables: tablesOf(opening), settings: await readSettings(book.zip) },
+      custom: { tables: tablesOf(opening), settings },
     },
     sheets: book.sheets.length,
     front: sheetId(placeOf(book.sheets, book.sheetAt[book.front])),

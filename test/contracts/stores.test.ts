@@ -1,0 +1,176 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { estimateBlock } from "../../src/sheets/estimate/block";
+import { withTemplate } from "../../src/sheets/templates/keptTemplates";
+import { changeDismissals, readDismissals } from "../../src/workbook/dismissals";
+import { redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
+import { insertPlan } from "../../src/workbook/insert";
+import { KeptTrouble } from "../../src/workbook/keptSetting";
+import { lastInsert } from "../../src/workbook/lastInsert";
+import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/templates";
+import { bedsOfEachWay } from "../bedsOfEachWay";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+/*
+ * What is kept in a workbook's settings: damaged or of a later version it is told, and stays as it is. What is damaged
+ * gives way once the person has said so; what a later version wrote never does.
+ */
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createProductHost();
+});
+afterEach(() => host.dispose());
+
+const setting = (key: string) =>
+  Excel.run(async (context) => {
+    const found = context.workbook.settings.getItemOrNullObject(key);
+    found.load("value");
+    await context.sync();
+    return found.isNullObject ? undefined : String(found.value);
+  });
+
+const put = (key: string, text: string) =>
+  Excel.run(async (context) => {
+    context.workbook.settings.add(key, text);
+    await context.sync();
+  });
+
+const pictures = () =>
+  Excel.run(async (context) => {
+    const { shapes } = context.workbook.worksheets.getActiveWorksheet();
+    shapes.load("items/name");
+    await context.sync();
+    return shapes.items.map(({ name }) => name);
+  });
+
+const bed = { ...bedsOfEachWay["rectangle, rounded"]!, name: "Front walk" };
+const insertBed = () => insertPlan((at) => estimateBlock(bed, at), { kind: "selection" });
+/** A PNG of one pixel. */
+const PIXEL = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
+const picture = async () => ({ png: PIXEL, widthPoints: 40, heightPoints: 40, altText: "" });
+const dismissal = (key: string) => ({ key, reason: "agreed", title: "Odd", where: "Jobs!B3", on: "2026-03-02" });
+const template = {
+  format: "bedrow-template",
+  version: 1,
+  name: "Crew day sheet",
+  rows: 1,
+  columns: 1,
+  widths: [10],
+  cells: [{ at: "A1", text: "Crew" }],
+} as const;
+
+/** Each list that the workbook keeps, and a change to it. */
+const lists = [
+  {
+    key: "Bedrow.dismissals",
+    later: '{"version":2,"kept":[]}',
+    change: (startAnew: boolean) => changeDismissals((there) => [...there, dismissal("new")], startAnew),
+    now: async () => (await readDismissals()).dismissals.map(({ key }) => key),
+    after: ["new"],
+    writesAt: 2,
+  },
+  {
+    key: "Bedrow.drawings",
+    later: '{"version":2,"kept":[]}',
+    change: (startAnew: boolean) => redrawSelectedBlock(picture, startAnew),
+    now: async () => [(await selectedBlock())?.drawing],
+    after: ["current"],
+    writesAt: 3,
+  },
+  {
+    key: "Bedrow.templates",
+    later: '{"format":"bedrow-templates","version":2,"templates":[]}',
+    change: (startAnew: boolean) => changeKeptTemplates((there) => withTemplate(there, template, false), startAnew),
+    now: async () => (await readKeptTemplates()).map(({ name }) => name),
+    after: ["Crew day sheet"],
+    writesAt: 2,
+  },
+] as const;
+
+describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
+  beforeEach(async () => {
+    await insertBed();
+  });
+
+  test("of a later version is left alone, also where the person would start anew", async () => {
+    await put(key, later);
+    for (const startAnew of [false, true]) {
+      const refusal = await change(startAnew).then(
+        () => undefined,
+        (error: unknown) => error,
+      );
+      expect(refusal).toBeInstanceOf(KeptTrouble);
+      expect(refusal).toMatchObject({ givesWay: false });
+      expect(String(refusal)).toMatch(/A later version of this add-in .* left alone.*[Uu]se that version/s);
+    }
+    expect(await setting(key)).toBe(later);
+  });
+
+  test.each(["{half", "[1", '"text"', '{"version":1,"kept":{"a":1}}'])(
+    "damaged as %s is left alone, until the person does the same once more",
+    async (text) => {
+      await put(key, text);
+      await expect(change(false)).rejects.toMatchObject({ givesWay: true, message: expect.stringMatching(/damaged/) });
+      expect(await setting(key)).toBe(text);
+      expect(await pictures()).toEqual([]);
+      await change(true);
+      expect(await now()).toEqual(after);
+    },
+  );
+
+  test("damaged stays as it is where starting anew fails", async () => {
+    await put(key, "{half");
+    host.failAtSync(writesAt);
+    await expect(change(true)).rejects.toThrow();
+    expect(await setting(key)).toBe("{half");
+    expect(await pictures()).toEqual([]);
+  });
+});
+
+test("entries of a list that cannot be read stay beside those that can", async () => {
+  const odd = { key: 7, from: "somebody" };
+  await put("Bedrow.dismissals", JSON.stringify([dismissal("a"), odd]));
+  await changeDismissals((there) => [...there, dismissal("b")], false);
+  expect((await readDismissals()).dismissals.map(({ key }) => key)).toEqual(["a", "b"]);
+  expect(await setting("Bedrow.dismissals")).toContain(JSON.stringify(odd));
+});
+
+test("what cannot be told of what was let be is said with the findings, which all show", async () => {
+  await put("Bedrow.dismissals", "{half");
+  expect(await readDismissals()).toEqual({
+    dismissals: [],
+    why: expect.stringMatching(/^The list of findings that were let be .* is damaged .* All findings show\.$/),
+  });
+});
+
+describe("the note of the last insert", () => {
+  test("of a later version, or damaged, is offered, and takes nothing back but says why", async () => {
+    await put("Bedrow.lastInsert", '{"version":2,"kept":{}}');
+    expect(await lastInsert()).toMatchObject({ title: "what was inserted last" });
+    await expect(takeBackLastInsert()).rejects.toThrow(/by a later version of this add-in/);
+    await put("Bedrow.lastInsert", "{half");
+    await expect(takeBackLastInsert()).rejects.toThrow(/is damaged and cannot be read, so nothing was taken back/);
+    expect(await setting("Bedrow.lastInsert")).toBe("{half");
+  });
+
+  test("that claims more cells than it has formulas for takes nothing back: they may be somebody else's", async () => {
+    await insertBed();
+    await host.type({ H40: "typed by somebody" });
+    const text = (await setting("Bedrow.lastInsert"))!;
+    const note = JSON.parse(text) as { kept: { parts: { area: { rows: number; columns: number } }[] } };
+    note.kept.parts[0]!.area = { ...note.kept.parts[0]!.area, rows: 200, columns: 20 };
+    await put("Bedrow.lastInsert", JSON.stringify(note));
+    await expect(takeBackLastInsert()).rejects.toThrow(/damaged/);
+    expect(host.value("H40")).toBe("typed by somebody");
+    expect(host.value("A1")).not.toBe("");
+  });
+
+  test("written before notes had a version still takes its insert back", async () => {
+    await insertBed();
+    const { kept } = JSON.parse((await setting("Bedrow.lastInsert"))!) as { kept: unknown };
+    await put("Bedrow.lastInsert", JSON.stringify(kept));
+    await takeBackLastInsert();
+    expect(host.value("A1")).toBe("");
+  });
+});

@@ -1,0 +1,174 @@
+import { draft } from "../../src/pane/draft";
+import { startingDetails, storedDetails } from "../../src/pane/papers/details";
+import { noticeOf } from "../../src/pane/papers/noticeOf";
+import { previewOf } from "../../src/pane/preview";
+import { isWork } from "../../src/practice/keep/isWork";
+import { blankForm } from "../../src/quantities/bed/form";
+import { Problem } from "../../src/quantities/problem";
+import { type Keeping, readKeptText, textToKeep } from "../../src/sheets/kept";
+import { listToKeep } from "../../src/sheets/keptList";
+import { keptText, readKept, withoutTemplate } from "../../src/sheets/templates/keptTemplates";
+import type { Template } from "../../src/sheets/templates/template";
+import { DISMISSALS } from "../../src/workbook/dismissals";
+import { DRAWINGS, type DrawingRecord } from "../../src/workbook/drawingRecords";
+import { RECEIPT, type Receipt } from "../../src/workbook/receipt";
+
+/** What came of reading a text: what was kept, or that it cannot be read. */
+type Outcome = "kept" | "refused";
+
+/** A place where something is kept as text that anybody could have written. */
+export interface Store {
+  readonly title: string;
+  /** A text as the product writes it. */
+  readonly sound: string;
+  /**
+   * Reads a text, and does with what was read what the product does with it at once.
+   *
+   * @throws where the product would: that is a fault.
+   */
+  readonly read: (text: string) => Outcome;
+}
+
+const FORM = {
+  ...blankForm(),
+  name: "Front walk",
+  way: "points",
+  typed: { depth: "3", stone: "river rock" },
+  points: [["0", "0", "1"] as const, ["20", "0", "1"] as const, ["20", "4", "0"] as const],
+  cutOuts: [["5", "2", "1", ""] as const],
+} as const;
+
+const RECORD: DrawingRecord = {
+  shapeName: "Bedrow drawing 1",
+  sheetId: "s1",
+  bedName: "Front walk",
+  row: 2,
+  column: 0,
+  drawnFrom: "20 by 4",
+};
+
+const INSERTED: Receipt = {
+  title: "estimate of Front walk",
+  parts: [
+    {
+      sheetId: "s1",
+      area: { row: 1, column: 0, rows: 2, columns: 2 },
+      formulas: [
+        ["Length", 20],
+        ["Area", "=B2*4"],
+      ],
+      names: ["Rate_waste"],
+      pictures: [],
+      newSheet: false,
+      before: {
+        columnWidths: [48, 48],
+        looks: {
+          distinct: [{ bold: true }],
+          cells: [
+            [-1, 0],
+            [0, -1],
+          ],
+        },
+      },
+    },
+  ],
+};
+
+const TEMPLATE: Template = {
+  format: "bedrow-template",
+  version: 1,
+  name: "Crew day sheet",
+  rows: 1,
+  columns: 2,
+  widths: [10, 10],
+  cells: [{ at: "A1", text: "Crew" }],
+};
+
+const DISMISSAL = { key: "a", reason: "agreed", title: "Odd", where: "Jobs!B3", on: "2026-03-02" };
+
+export const stores: readonly Store[] = [
+  {
+    title: "the half-typed bed, in the browser",
+    ...through(draft, textToKeep(FORM, draft), previewOf),
+  },
+  {
+    title: "the details of a job, in the browser",
+    ...through(storedDetails, textToKeep({ ...startingDetails, start: "2026-12-07" }, storedDetails), (details) => {
+      try {
+        noticeOf(details, 2);
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+      }
+    }),
+  },
+  {
+    title: "what was let be, in the workbook",
+    ...through(DISMISSALS, textToKeep([DISMISSAL, { ...DISMISSAL, key: "b" }], DISMISSALS), (list) =>
+      keepsAll(DISMISSALS, list.items.length + list.unread.length, listToKeep(list, list.items)),
+    ),
+  },
+  {
+    title: "the list of drawings, in the workbook",
+    ...through(DRAWINGS, textToKeep([RECORD], DRAWINGS), (list) =>
+      keepsAll(DRAWINGS, list.items.length + list.unread.length, listToKeep(list, list.items)),
+    ),
+  },
+  {
+    title: "the note of the last insert, in the workbook",
+    ...through(RECEIPT, textToKeep(INSERTED, RECEIPT), emptiesOnlyItsOwn),
+  },
+  {
+    title: "templates, in the workbook",
+    sound: keptText([{ name: TEMPLATE.name, template: TEMPLATE, content: TEMPLATE }]),
+    read: (text) => {
+      const kept = readKept(text);
+      if (!kept.ok) return "refused";
+      // What cannot be read stays as it is when something else is changed.
+      const again = readKept(keptText(kept.templates));
+      if (!again.ok || JSON.stringify(again.templates) !== JSON.stringify(kept.templates)) throw new Error("Lost.");
+      for (const one of kept.templates) withoutTemplate(kept.templates, one);
+      return "kept";
+    },
+  },
+  {
+    title: "the work of the practice page, in the browser",
+    sound: JSON.stringify({ sheetOrder: ["s1"], sheets: { s1: { name: "Jobs", cellData: { 0: { 0: { v: 1 } } } } } }),
+    read: (text) => {
+      let work: unknown;
+      try {
+        work = JSON.parse(text);
+      } catch {
+        // It is kept as it is, and not as text.
+        work = text;
+      }
+      return isWork(work) ? "kept" : "refused";
+    },
+  },
+];
+
+function through<T>(keeping: Keeping<T>, sound: string, use: (value: T) => unknown): Pick<Store, "sound" | "read"> {
+  return {
+    sound,
+    read: (text) => {
+      const kept = readKeptText(text, keeping);
+      if (kept.state !== "kept") return "refused";
+      use(kept.value);
+      return "kept";
+    },
+  };
+}
+
+/** What is written back holds every entry, also those that could not be read. */
+function keepsAll<T>(keeping: Keeping<T>, entries: number, toKeep: readonly unknown[]): void {
+  const again = readKeptText(textToKeep(toKeep, keeping), keeping);
+  if (again.state !== "kept" || toKeep.length !== entries) throw new Error("An entry was lost.");
+}
+
+/** Taking an insert back empties its area: there must be a formula for each of its cells, to see that it is its own. */
+function emptiesOnlyItsOwn({ parts }: Receipt): void {
+  for (const { area, formulas } of parts) {
+    const cells = formulas.flat().length;
+    if (cells !== area.rows * area.columns)
+      throw new Error(`${cells} formulas for ${area.rows} × ${area.columns} cells.`);
+  }
+}
