@@ -96,19 +96,18 @@ function wholeLines(kind: CellsChanged["kind"], area: Area): Area {
 
 /** The area round the cells whose content was written; a change of looks alone is no news. */
 function areaOfCells({ subUnitId, cellValue }: SheetChange): Area | undefined {
-  const rows: number[] = [];
-  const columns: number[] = [];
+  // One by one, since a file or a paste has more cells than a call takes arguments.
+  const reach = { startRow: Infinity, startColumn: Infinity, endRow: -Infinity, endColumn: -Infinity };
   for (const [row, cells] of Object.entries(cellValue ?? {})) {
     for (const [column, cell] of Object.entries(cells ?? {})) {
       if (cell && typeof cell === "object" && !("v" in cell) && !("f" in cell) && !("p" in cell)) continue;
-      rows.push(Number(row));
-      columns.push(Number(column));
+      reach.startRow = Math.min(reach.startRow, Number(row));
+      reach.endRow = Math.max(reach.endRow, Number(row));
+      reach.startColumn = Math.min(reach.startColumn, Number(column));
+      reach.endColumn = Math.max(reach.endColumn, Number(column));
     }
   }
-  if (rows.length === 0) return undefined;
-  const [startRow, endRow] = [Math.min(...rows), Math.max(...rows)];
-  const [startColumn, endColumn] = [Math.min(...columns), Math.max(...columns)];
-  return fromRange(subUnitId, { startRow, startColumn, endRow, endColumn });
+  return reach.endRow < 0 ? undefined : fromRange(subUnitId, reach);
 }
 
 function listen<T>(listeners: Listeners<T>, listener: (news: T) => void): Stopper {
