@@ -60,8 +60,8 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         inTheWay={inTheWay}
         canTakeBack={canTakeBack}
         newSheetName={form.name.trim() || "Estimate"}
+        selected={drawing.cell}
         block={drawing.block}
-        onSelect={() => void drawing.look()}
         onDraw={() => void draw(drawing.draw)}
         onInsert={tryToInsert}
         onTakeBack={() => void takeBack()}

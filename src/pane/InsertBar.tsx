@@ -3,7 +3,6 @@ import type { InTheWay, Place } from "../workbook/place";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
 import { Said } from "./Said";
-import { useSelection } from "./useSelection";
 import type { Word } from "./useWord";
 
 interface InsertBarProps {
@@ -11,9 +10,10 @@ interface InsertBarProps {
   readonly inTheWay: InTheWay | undefined;
   readonly canTakeBack: string | undefined;
   readonly newSheetName: string;
+  /** The first selected cell; "" where the host tells none. */
+  readonly selected: string;
   /** The estimate block in which the selection lies. */
   readonly block: SelectedBlock | undefined;
-  readonly onSelect: () => void;
   readonly onDraw: () => void;
   readonly onInsert: (place: Place) => void;
   readonly onTakeBack: () => void;
@@ -21,8 +21,7 @@ interface InsertBarProps {
 }
 
 export function InsertBar(props: InsertBarProps) {
-  const { word, inTheWay, canTakeBack, newSheetName, block, onSelect, onDraw, onInsert, onTakeBack, onCancel } = props;
-  const selected = useSelection(onSelect);
+  const { word, inTheWay, canTakeBack, newSheetName, selected, block, onDraw, onInsert, onTakeBack, onCancel } = props;
   const working = word?.kind === "working";
   return (
     <section class="insert-bar" aria-label="Insert">

@@ -1,22 +1,20 @@
-import { useState } from "preact/hooks";
-import { redrawSelectedBlock, type SelectedBlock, selectedBlock } from "../workbook/drawing";
+import { redrawSelectedBlock } from "../workbook/drawing";
+import { readSelected } from "../workbook/selectedBlock";
 import { useOnceMore } from "./useOnceMore";
+import { useSelected } from "./useSelection";
 
-/** The block that is selected, with its drawing. */
+/** What is selected, and the drawing of the block that it lies in. */
 export function useDrawing() {
-  const [block, setBlock] = useState<SelectedBlock>();
+  const [selected, setSelected] = useSelected(readSelected);
   const onceMore = useOnceMore();
-  const look = async () => {
-    // A selection that tells nothing, such as a chart's, is no block.
-    setBlock(await selectedBlock().catch(() => undefined));
-  };
   return {
-    block,
-    look,
+    /** The first selected cell; "" where the host tells none. */
+    cell: selected?.address ?? "",
+    block: selected?.block,
     draw: async () => {
       const { printPicture } = await import(/* webpackChunkName: "drawings" */ "./drawings");
       const { name } = await onceMore((startAnew) => redrawSelectedBlock(printPicture, startAnew));
-      await look();
+      setSelected(await readSelected().catch(() => undefined));
       return name;
     },
   };

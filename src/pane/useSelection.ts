@@ -1,23 +1,25 @@
-import { useEffect, useRef, useState } from "preact/hooks";
-import { watchSelection } from "../workbook/selection";
+import { useEffect, useState } from "preact/hooks";
+import { selectedCell, watchSelection } from "../workbook/selection";
+
+/** The first selected cell, such as `Jobs!B4`; "" where the host tells none. */
+export function useSelection(): string {
+  return useSelected(selectedCell)[0] ?? "";
+}
 
 /**
- * The first selected cell, such as `Jobs!B4`; "" where the host tells none.
+ * What is selected, read anew at each change of the selection.
  *
- * @param onSelect told of each selection.
+ * @param read reads what is wanted of it.
+ * @returns it, undefined where the host tells nothing; and what sets it when something else has changed it.
  */
-export function useSelection(onSelect?: () => void): string {
-  const [address, setAddress] = useState("");
-  const tell = useRef(onSelect);
-  tell.current = onSelect;
+export function useSelected<T>(read: () => Promise<T>) {
+  const [selected, setSelected] = useState<T>();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is read is settled when the screen comes up
   useEffect(() => {
-    const watching = watchSelection((selected) => {
-      setAddress(selected);
-      tell.current?.();
-    });
-    // A host without the event tells none.
-    watching.catch(() => setAddress(""));
+    const watching = watchSelection(read, setSelected);
+    // A host without the event tells nothing.
+    watching.catch(() => setSelected(undefined));
     return () => void watching.then((stop) => stop()).catch(() => undefined);
   }, []);
-  return address;
+  return [selected, setSelected] as const;
 }

@@ -1,22 +1,37 @@
 import { inWorkbook } from "./trouble";
 
 /**
- * Tells the address of the selection, now and whenever it changes.
+ * Tells what is selected, now and whenever it changes. Where it changes faster than it can be read, as while an arrow
+ * key is held down, only the last one is read.
  *
- * @param tell called with an address such as `Estimate!B4`; "" where the host tells none.
+ * @param read reads what is wanted of the selection.
+ * @param tell called with it; with undefined where it cannot be read: the selection may be a picture or a chart, which
+ *   has no address, and that is no trouble for anybody.
  * @returns a function that ends it.
  */
-export async function watchSelection(tell: (address: string) => void): Promise<() => Promise<void>> {
-  const read = async () => {
-    // The selection may be a picture or a chart, which has no address; that is no trouble for anybody.
-    tell(await inWorkbook(selectedAddress).catch(() => ""));
+export async function watchSelection<T>(
+  read: () => Promise<T>,
+  tell: (selected: T | undefined) => void,
+): Promise<() => Promise<void>> {
+  let reading = false;
+  let again = false;
+  const changed = async () => {
+    again = true;
+    if (reading) return;
+    reading = true;
+    while (again) {
+      again = false;
+      const selected = await read().catch(() => undefined);
+      if (!again) tell(selected);
+    }
+    reading = false;
   };
   const registered = await inWorkbook(async (context) => {
-    const result = context.workbook.onSelectionChanged.add(read);
+    const result = context.workbook.onSelectionChanged.add(changed);
     await context.sync();
     return result;
   });
-  await read();
+  await changed();
   return () =>
     inWorkbook(async () => {
       registered.remove();
@@ -24,9 +39,12 @@ export async function watchSelection(tell: (address: string) => void): Promise<(
     });
 }
 
-async function selectedAddress(context: Excel.RequestContext): Promise<string> {
-  const corner = context.workbook.getSelectedRange().getCell(0, 0);
-  corner.load("address");
-  await context.sync();
-  return corner.address;
+/** The first selected cell, such as `Estimate!B4`. One request. */
+export function selectedCell(): Promise<string> {
+  return inWorkbook(async (context) => {
+    const corner = context.workbook.getSelectedRange().getCell(0, 0);
+    corner.load("address");
+    await context.sync();
+    return corner.address;
+  });
 }
