@@ -78,6 +78,9 @@ interface BedFieldProps {
   readonly onUseRate?: (field: FieldKey) => void;
 }
 
+/** Units that the value says itself, such as 20%. */
+const unitSaid: ReadonlySet<string> = new Set(["share", "name"]);
+
 /** A field of the bed, with what its tape text reads as. */
 export function BedField({ field, value, onType, problem, names, source, onUseRate }: BedFieldProps) {
   const { label, unit, reads, note } = { note: "", ...fields[field] };
@@ -87,7 +90,7 @@ export function BedField({ field, value, onType, problem, names, source, onUseRa
     <TextField
       label={label}
       value={value}
-      unit={unit}
+      {...(!unitSaid.has(unit) && { unit })}
       note={[read || note, source].filter(Boolean).join("; ")}
       problem={problem}
       placeholder={reads === "feet" ? `such as 18' 6"` : undefined}

@@ -27,22 +27,24 @@ export function ResultPicker({ chosen, existing, added, onChange }: ResultPicker
       <h2 id="results-heading">What to work out</h2>
       <ol class="picked">
         {chosen.map((role, index) => (
-          <li key={role} class="row small">
-            <span class="grow">
-              {roleLabel(role)}
-              {existing.size > 0 && (
-                <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
-              )}
-            </span>
-            <Button off={index === 0} label={`Move ${roleLabel(role)} earlier`} onPress={() => earlier(index)}>
-              Earlier
-            </Button>
-            <Button
-              label={`Leave out ${roleLabel(role)}`}
-              onPress={() => onChange(chosen.filter((other) => other !== role))}
-            >
-              Leave out
-            </Button>
+          <li key={role}>
+            <div class="row small">
+              <span class="grow">
+                {roleLabel(role)}
+                {existing.size > 0 && (
+                  <span class="below"> {existing.has(role) ? `in ${existing.get(role)}` : "new column"}</span>
+                )}
+              </span>
+              <Button off={index === 0} label={`Move ${roleLabel(role)} earlier`} onPress={() => earlier(index)}>
+                Earlier
+              </Button>
+              <Button
+                label={`Leave out ${roleLabel(role)}`}
+                onPress={() => onChange(chosen.filter((other) => other !== role))}
+              >
+                Leave out
+              </Button>
+            </div>
           </li>
         ))}
       </ol>

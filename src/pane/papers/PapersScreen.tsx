@@ -58,6 +58,14 @@ export function PapersScreen() {
             Each goes onto a new sheet that fits its paper. Nothing that stands in the workbook changes.
           </p>
           <p class="row">
+            <Button
+              main
+              off={working || !notice.value}
+              title={notice.value ? undefined : "Type the start first"}
+              onPress={() => void make(["order", "crew", "notice"])}
+            >
+              All three
+            </Button>
             <Button off={working} onPress={() => void make(["order"])}>
               Order
             </Button>
@@ -67,25 +75,21 @@ export function PapersScreen() {
             <Button off={working || !notice.value} onPress={() => void make(["notice"])}>
               Dig notice
             </Button>
-            <Button
-              main
-              off={working || !notice.value}
-              title={notice.value ? undefined : "Type the start first"}
-              onPress={() => void make(["order", "crew", "notice"])}
-            >
-              All three
-            </Button>
           </p>
           <CustomerPart work={work} job={job.value} disabled={working} />
           <AfterTheJob work={work} job={job.value} past={found?.past} disabled={working} />
         </>
       )}
-      <p class="row">
-        <Button off={working || !canTakeBack} onPress={() => void work.takeBack()}>
-          Take back
-        </Button>
-      </p>
-      <Said word={word} />
+      <div class="insert-bar">
+        {canTakeBack && (
+          <p class="row">
+            <Button off={working} onPress={() => void work.takeBack()}>
+              Take back
+            </Button>
+          </p>
+        )}
+        <Said word={word} />
+      </div>
     </>
   );
 }
