@@ -22,14 +22,22 @@ export interface KnownDismissals {
 /** Findings that were dismissed in this workbook, with their reasons. One sync. */
 export async function readDismissals(): Promise<KnownDismissals> {
   return inWorkbook(async (context) => {
-    const read = queueReadKept(context, DISMISSALS);
+    const known = queueReadDismissals(context);
     await context.sync();
+    return known();
+  });
+}
+
+/** Asks for what was dismissed; readable after a sync. */
+export function queueReadDismissals(context: Excel.RequestContext): () => KnownDismissals {
+  const read = queueReadKept(context, DISMISSALS);
+  return () => {
     const kept = read.kept();
     if (kept.state === "kept") return { dismissals: kept.value.items };
     if (kept.state === "none") return { dismissals: [] };
     const words = kept.state === "later" ? laterWords : damagedWords;
     return { dismissals: [], why: `${words(DISMISSALS.what)} All findings show.` };
-  });
+  };
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { CellValue, Area as ReviewArea, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../review/facts";
 import { areaOfAddress } from "./areaOfAddress";
+import { type KnownDismissals, queueReadDismissals } from "./dismissals";
 import { areaOf } from "./place";
 import { inWorkbook } from "./trouble";
 
@@ -16,32 +17,43 @@ export function scopeOf({ sheet, selection }: ReadWorkbook, kind: Scope["kind"])
   return kind === "sheet" ? { kind, sheet } : { kind, sheet, area: selection };
 }
 
-/** Reads everything that a check looks at, in two syncs, whatever the size. */
+/** Reads everything of a workbook that formulas stand in, in two syncs, whatever the size. */
 export async function readWorkbook(): Promise<ReadWorkbook> {
-  return inWorkbook(async (context) => {
-    const { workbook } = context;
-    const { worksheets, names, tables } = workbook;
-    worksheets.load("items/name,items/visibility");
-    names.load("items/name,items/formula");
-    tables.load("items/name,items/showHeaders,items/showTotals");
-    await context.sync();
+  return inWorkbook(readAll);
+}
 
-    const sheets = worksheets.items.map(queueSheet);
-    const tableRanges = tables.items.map((table) => ({ table, range: queueTableRange(table) }));
-    const selection = workbook.getSelectedRange();
-    selection.load("rowIndex,columnIndex,rowCount,columnCount");
-    selection.worksheet.load("name");
-    await context.sync();
-    return {
-      facts: {
-        sheets: sheets.map(({ read }) => read()),
-        names: names.items.map(({ name, formula }) => ({ name, formula: String(formula) })),
-        tables: tableRanges.map(({ table, range }) => tableFacts(table, range)),
-      },
-      sheet: selection.worksheet.name,
-      selection: areaOf(selection),
-    };
+/** Reads everything that a check looks at, and what was dismissed before, in two syncs, whatever the size. */
+export async function readForCheck(): Promise<ReadWorkbook & { readonly known: KnownDismissals }> {
+  return inWorkbook(async (context) => {
+    // Goes along with the first of them.
+    const known = queueReadDismissals(context);
+    return { ...(await readAll(context)), known: known() };
   });
+}
+
+async function readAll(context: Excel.RequestContext): Promise<ReadWorkbook> {
+  const { workbook } = context;
+  const { worksheets, names, tables } = workbook;
+  worksheets.load("items/name,items/visibility");
+  names.load("items/name,items/formula");
+  tables.load("items/name,items/showHeaders,items/showTotals");
+  await context.sync();
+
+  const sheets = worksheets.items.map(queueSheet);
+  const tableRanges = tables.items.map((table) => ({ table, range: queueTableRange(table) }));
+  const selection = workbook.getSelectedRange();
+  selection.load("rowIndex,columnIndex,rowCount,columnCount");
+  selection.worksheet.load("name");
+  await context.sync();
+  return {
+    facts: {
+      sheets: sheets.map(({ read }) => read()),
+      names: names.items.map(({ name, formula }) => ({ name, formula: String(formula) })),
+      tables: tableRanges.map(({ table, range }) => tableFacts(table, range)),
+    },
+    sheet: selection.worksheet.name,
+    selection: areaOf(selection),
+  };
 }
 
 function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {

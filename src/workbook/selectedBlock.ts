@@ -20,10 +20,10 @@ export interface Selected {
   readonly block: SelectedBlock | undefined;
 }
 
-/** A block's title is looked for so far above a cell: a block with some 300 points or widths is as long. */
-const ROWS_ABOVE = 400;
+/** A block's title is looked for so far above a cell: a usual block has 130 rows, one with 300 points 430. */
+const ROWS_ABOVE = 450;
 /** And its end so far below; where it may go on, the rest is read, too. */
-const ROWS_BELOW = 100;
+const ROWS_BELOW = 200;
 /** Two parts of a block stand less far from one another than this. */
 const LARGEST_GAP = 10;
 

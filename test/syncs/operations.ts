@@ -12,13 +12,14 @@ import { rateKeysOf, usualAssumed } from "../../src/sheets/jobRows/setting";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
 import type { Template } from "../../src/sheets/templates/template";
 import { writeChanges } from "../../src/workbook/changes";
-import { redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
+import { redrawSelectedBlock } from "../../src/workbook/drawing";
 import { goTo } from "../../src/workbook/goTo";
 import { insertPlan, insertPlans } from "../../src/workbook/insert";
 import { readListSheet } from "../../src/workbook/jobRowsRead";
 import { takeBackRows, type WrittenRows, writeRows } from "../../src/workbook/jobRowsWrite";
 import { readRates } from "../../src/workbook/readRates";
-import { readWorkbook } from "../../src/workbook/readWorkbook";
+import { readForCheck } from "../../src/workbook/readWorkbook";
+import { readSelected } from "../../src/workbook/selectedBlock";
 import { takeBackLastInsert } from "../../src/workbook/takeBack";
 import { foundBed } from "../foundBed";
 import { fillOf, fitOf } from "../listSheets";
@@ -69,8 +70,8 @@ export function operations(): readonly Operation[] {
       most: 3,
       run: () => insertPlan(block, { kind: "new sheet", name: "Bed" }),
     },
-    { what: "The selection is looked at, in a block", most: 2, ready: onBlock, run: selectedBlock },
-    { what: "The selection is looked at, in a list", most: 2, ready: onList, run: selectedBlock },
+    { what: "The selection is looked at, in a block", most: 2, ready: onBlock, run: readSelected },
+    { what: "The selection is looked at, in a list", most: 2, ready: onList, run: readSelected },
     { what: "A block is drawn", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
     { what: "A block is drawn anew", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
     {
@@ -129,7 +130,7 @@ export function operations(): readonly Operation[] {
       },
     },
     { what: "The filling is taken back", most: 2, run: () => takeBackRows(written) },
-    { what: "The workbook is read for a check", most: 2, run: readWorkbook },
+    { what: "The workbook is read for a check", most: 2, run: readForCheck },
     {
       what: "A fix is written",
       most: 2,

@@ -10,9 +10,9 @@ import { type Progress, type Review, review } from "../../review/review";
 import { runInSlices } from "../../review/run";
 import { checkReport } from "../../sheets/checkReport";
 import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
-import { changeDismissals, readDismissals } from "../../workbook/dismissals";
+import { changeDismissals } from "../../workbook/dismissals";
 import { insertPlan } from "../../workbook/insert";
-import { readWorkbook, scopeOf } from "../../workbook/readWorkbook";
+import { readForCheck, scopeOf } from "../../workbook/readWorkbook";
 import { callFunction } from "../callFunction";
 import { useOnceMore } from "../useOnceMore";
 import { useWord } from "../useWord";
@@ -40,8 +40,7 @@ export function useCheck() {
   const check = () =>
     attempt(async () => {
       setProgress({ done: 0, what: "Reading the workbook" });
-      const read = await readWorkbook();
-      const known = await readDismissals();
+      const { known, ...read } = await readForCheck();
       setDismissals(known.dismissals);
       stop.current = new AbortController();
       const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope), call: callFunction });

@@ -10,6 +10,8 @@ const cells: Readonly<Record<string, Value>> = {
   A4: "tons",
   A5: { error: "#DIV/0!" },
   "B1:B4": [[1], [null], ["x"], [4]],
+  // More numbers than a call takes arguments.
+  "B1:B300000": Array.from({ length: 300_000 }, (_, place) => [place - 7]),
   "C1:C4": [["labor"], ["hauling"], ["Labor"], ["labor"]],
 };
 const workedOut = (formula: string) =>
@@ -35,6 +37,8 @@ describe("a formula is worked out as the host does it", () => {
     ['=IF(A1>5,"much",1/0)', "much"],
     ["=SUM(B1:B4,A1)", 11],
     ["=AVERAGE(B1:B4)", 2.5],
+    ["=MAX(B1:B300000)", 299_992],
+    ["=MIN(B1:B300000)", -7],
     ['=SUMIF(C1:C4,"labor",B1:B4)', 5],
     ["=ROUNDUP(2.1,0)", 3],
     ["=ROUNDDOWN(-2.7,0)", -2],

@@ -18,8 +18,10 @@ export const natives: Readonly<Record<string, (given: readonly Value[]) => Value
   AVERAGE: overNumbers((numbers) =>
     numbers.length === 0 ? { error: "#DIV/0!" } : numbers.reduce((sum, number) => sum + number, 0) / numbers.length,
   ),
-  MIN: overNumbers((numbers) => (numbers.length === 0 ? 0 : Math.min(...numbers))),
-  MAX: overNumbers((numbers) => (numbers.length === 0 ? 0 : Math.max(...numbers))),
+  MIN: overNumbers((numbers) =>
+    numbers.length === 0 ? 0 : numbers.reduce((least, number) => Math.min(least, number)),
+  ),
+  MAX: overNumbers((numbers) => (numbers.length === 0 ? 0 : numbers.reduce((most, number) => Math.max(most, number)))),
   COUNT: (given) => flat(given).filter((value) => typeof value === "number").length,
   COUNTA: (given) => flat(given).filter((value) => value !== null && value !== "").length,
   SUBTOTAL: ([task, ...given]) => {
