@@ -1,5 +1,8 @@
 import { takeBackLastInsert } from "../workbook/takeBack";
 
+/** How the title of what is more than one thing begins. */
+const SEVERAL = /^(papers|lines)\b/;
+
 /**
  * Takes the last insert back, and says so.
  *
@@ -7,5 +10,6 @@ import { takeBackLastInsert } from "../workbook/takeBack";
  */
 export async function takenBack(id?: string): Promise<string> {
   const { title, where } = await takeBackLastInsert(id);
-  return `The ${title} was taken back from ${where}.`;
+  const were = SEVERAL.test(title) ? "were" : "was";
+  return `The ${title} ${were} taken back from ${where}.`;
 }

@@ -56,8 +56,11 @@ export async function writeChanges(
       cells: changes.map((change) => ({ ...change, formatBefore: before.get(change) ?? "General" })),
       ...(dressed && { headings: dressed() }),
     };
+    let covered: readonly Run<Change>[] | undefined;
     const write = async () => {
       queueQuiet(context);
+      // Read once more, right before they are written: another pane may have been quicker.
+      const there = queueRuns(context, changes);
       if (written.headings) queueDressed(context, written.headings);
       for (const run of runs) {
         queueContents(
@@ -67,9 +70,12 @@ export async function writeChanges(
         );
       }
       await context.sync();
+      covered = there;
+      refuseChanged(there, ({ before: expected }) => expected);
       return written;
     };
-    return writing(write, (cause) => puttingBack(context, cause, () => queueBack(context, written)));
+    const queueBefore = () => (covered ? queueCovered(context, covered, written) : queueBack(context, written));
+    return writing(write, (cause) => puttingBack(context, cause, queueBefore));
   });
 }
 
@@ -82,20 +88,18 @@ export async function takeBackChanges(written: WrittenChanges): Promise<void> {
     const now = queueRuns(context, written.cells);
     await context.sync();
     refuseChanged(now, ({ after }) => after);
+    let covered: readonly Run<Change>[] | undefined;
     const write = async () => {
       queueQuiet(context);
+      const there = queueRuns(context, written.cells);
       queueBack(context, written);
       await context.sync();
+      covered = there;
+      refuseChanged(there, ({ after }) => after);
     };
     const queueAgain = () => {
       if (written.headings) queueDressed(context, written.headings);
-      for (const run of now) {
-        queueContents(
-          run,
-          ({ after }) => after,
-          (_, index) => formatBefore(run.range, index),
-        );
-      }
+      queueThere(covered ?? now);
     };
     return writing(write, (cause) => puttingBack(context, cause, queueAgain));
   });
@@ -151,6 +155,30 @@ function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenCh
     );
   }
   if (headings) queueUndressed(context, headings);
+}
+
+/** Queues what was read from cells into them again, whoever had written it. */
+function queueThere(runs: readonly Run<Change>[]): void {
+  for (const run of runs) {
+    const formulas = run.range.formulas.map((cells) => cells[0] as CellValue);
+    const formats = formulas.map((_, index) => formatBefore(run.range, index));
+    queueContents(
+      run,
+      (_, index) => formulas[index] ?? "",
+      (_, index) => formats[index],
+    );
+  }
+}
+
+/** Queues what another pane had written into the cells right before; headings of its own keep their looks. */
+function queueCovered(context: Excel.RequestContext, covered: readonly Run<Change>[], { headings }: WrittenChanges) {
+  queueThere(covered);
+  if (!headings) return;
+  const isHeading = ({ sheet, row }: Change) => sheet === headings.sheet && row === headings.row;
+  const isBlank = covered.every(({ changes, range }) =>
+    changes.every((change, index) => !isHeading(change) || range.formulas[index]?.[0] === ""),
+  );
+  if (isBlank) queueUndressed(context, headings);
 }
 
 /** Has what stood before stand again, after a request that failed for a cause. */

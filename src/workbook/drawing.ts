@@ -1,4 +1,3 @@
-import { drawnInputs } from "../sheets/estimate/drawnInputs";
 import { blockAt, type FoundBlock, findBlocks } from "../sheets/estimate/readBlock";
 import { type DrawingRecord, drawingOf, queueReadDrawings } from "./drawingRecords";
 import type { Picture } from "./pictures";

@@ -35,6 +35,8 @@ export interface KnownDrawings {
    * @throws KeptTrouble where it cannot be read and has to stay.
    */
   readonly queueChange: (records: readonly DrawingRecord[], startAnew?: boolean) => void;
+  /** As they stand there. */
+  readonly text: () => string;
   /** Queues what stood there when they were read. */
   readonly queuePutBack: () => void;
 }
@@ -44,6 +46,7 @@ export function queueReadDrawings(context: Excel.RequestContext): KnownDrawings 
   const read = queueReadKept(context, DRAWINGS);
   return {
     records: () => itemsOf(read.kept()),
+    text: read.text,
     queueChange: (records, startAnew = false) => {
       const list = changeable(read.kept(), DRAWINGS, NO_ITEMS, startAnew);
       queueWriteKept(context, DRAWINGS, listToKeep(list, records));

@@ -47,10 +47,15 @@ export function fittedPicture(
 /** Tells the shapes that are meant from the others of their sheet. */
 type IsMeant = (shape: { readonly id: string; readonly name: string }) => boolean;
 
-/** The pictures and shapes of a sheet; readable after a sync. */
-export function queueShapes(worksheet: Excel.Worksheet) {
-  worksheet.shapes.load("items/id,items/name");
+/**
+ * The pictures and shapes of a sheet; readable after a sync.
+ *
+ * @param more what else is to be known of each.
+ */
+export function queueShapes(worksheet: Excel.Worksheet, more: readonly ("left" | "top")[] = []) {
+  worksheet.shapes.load(["id", "name", ...more].map((property) => `items/${property}`).join(","));
   return {
+    all: (): readonly Excel.Shape[] => worksheet.shapes.items,
     ids: (): string[] => worksheet.shapes.items.map(({ id }) => id),
     names: (): string[] => worksheet.shapes.items.map(({ name }) => name),
     has: (isMeant: IsMeant): boolean => worksheet.shapes.items.some(isMeant),
@@ -62,7 +67,7 @@ export function queueShapes(worksheet: Excel.Worksheet) {
 }
 
 /**
- * @example freeShapeName("Bedrow drawing", ["Bedrow drawing 1"]) // "Bedrow drawing 2"
+ * @example freeShapeName("Bedrow picture", ["Bedrow picture 1"]) // "Bedrow picture 2"
  */
 export function freeShapeName(stem: string, taken: readonly string[]): string {
   for (let number = 1; ; number += 1) if (!taken.includes(`${stem} ${number}`)) return `${stem} ${number}`;

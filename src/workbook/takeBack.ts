@@ -4,7 +4,7 @@ import { type DrawingRecord, drawingAt, queueReadDrawings } from "./drawingRecor
 import { areaOf } from "./place";
 import { queueReadReceipt, queueReceiptText, type Receipt, type ReceiptPart } from "./receipt";
 import { queueTakeOff } from "./takeOff";
-import { inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
+import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
 import { withPatience } from "./writing";
 
 /** What was taken back, and from where. */
@@ -32,8 +32,9 @@ export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
       return await withPatience(() => takeBack(context, id, begun, begin));
     } catch (error) {
       if (error instanceof WorkbookTrouble || !begun) throw error;
+      const first = codeOf(error) === "AccessDenied" ? "Lift the protection, then take" : "Take";
       throw new WorkbookTrouble(
-        `${whatHappened(error)} The ${begun.title} may be taken back only in part. Take it back once more to finish.`,
+        `${whatHappened(error)} It may be taken back only in part. ${first} it back once more to finish.`,
       );
     }
   });
@@ -66,9 +67,9 @@ async function takeBack(
 
   const there = parts.filter(({ worksheet }) => !worksheet.isNullObject);
   if (there.length === 0 && !begun) {
-    throw new WorkbookTrouble(`The sheet with the ${title} is gone, so there is nothing to take back.`);
+    throw new WorkbookTrouble("The sheet on which it stood is gone, so there is nothing to take back.");
   }
-  refuseProtected(title, there, context.workbook.protection.protected);
+  refuseProtected(there, context.workbook.protection.protected);
   refuseChanged(title, there, receipt.parts.length > 1);
   const what = begun ?? { title, where: there.map(({ where }) => where()).join(", ") };
   begin(what);
@@ -85,16 +86,16 @@ async function takeBack(
 type Inserted = ReturnType<typeof queueInserted>;
 
 /** @throws WorkbookTrouble where the host would refuse, half-way it may be. */
-function refuseProtected(title: string, parts: readonly Inserted[], isStructureProtected: boolean): void {
+function refuseProtected(parts: readonly Inserted[], isStructureProtected: boolean): void {
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
     throw new WorkbookTrouble(
-      `The sheet “${locked.worksheet.name}” is protected, so the ${title} stays. Nothing was changed. Lift the protection, then take it back.`,
+      `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
     );
   }
   if (isStructureProtected && parts.some((part) => part.goesWithSheet())) {
     throw new WorkbookTrouble(
-      `The structure of this workbook is protected, so no sheet can be taken away, and the ${title} stays. Nothing was changed. Lift the protection of the workbook, then take it back.`,
+      "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
     );
   }
 }

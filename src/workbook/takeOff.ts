@@ -47,6 +47,7 @@ export function queueTakeOff(
   };
   return {
     target,
+    isThere: (): boolean => !worksheet.isNullObject,
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
     /** Whether somebody else's pictures lie on its sheet. */
     hasOtherPictures: (): boolean => !worksheet.isNullObject && shapes.has((shape) => !isPicture(shape)),

@@ -1,6 +1,6 @@
 import { areaAddress } from "../sheets/address";
 import { type Part, type QueuedPart, queuePart } from "./part";
-import { queueReadReceipt, queueReceipt } from "./receipt";
+import { queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
 import type { Stood } from "./stood";
 import { queueTakeOff } from "./takeOff";
 import { codeOf, WorkbookTrouble } from "./trouble";
@@ -10,6 +10,8 @@ import { writing } from "./writing";
 interface SoFar {
   /** Tells this write from every other. */
   readonly id: string;
+  /** Once the cells are written: the note of the insert before. */
+  noteBefore?: string;
   /** Once the cells are written, of each part: what else was there right before, and where it is. */
   cells?: readonly {
     readonly sheetId: string;
@@ -36,7 +38,9 @@ export async function writeParts(
   const write = async () => {
     quiet(context);
     const queued = parts.map((part) => queuePart(context, part));
+    const noteBefore = queueReadReceipt(context);
     await context.sync();
+    soFar.noteBefore = noteBefore.text();
     soFar.cells = queued.map((part) => ({
       sheetId: part.worksheet.id,
       stood: part.stood(),
@@ -65,7 +69,7 @@ function refuseOvertaken(parts: readonly Part[], cells: NonNullable<SoFar["cells
   if (!overtaken) return;
   const { sheetName, area } = overtaken;
   throw new WorkbookTrouble(
-    `Somebody else, or another window, wrote to ${areaAddress(area)} on ${sheetName} at the same moment. What they wrote stands, and nothing was added. Choose another place.`,
+    `Somebody else, or another window, wrote to ${areaAddress(area)} on ${sheetName} at the same moment. What they wrote stands, and nothing was added. Look at it, then try again, or choose another place.`,
   );
 }
 
@@ -82,7 +86,7 @@ function bringToFront(first: QueuedPart | undefined): void {
 async function takeOff(
   context: Excel.RequestContext,
   parts: readonly Part[],
-  { id, cells }: SoFar,
+  { id, cells, noteBefore }: SoFar,
   cause: unknown,
 ): Promise<string | undefined> {
   const { worksheets } = context.workbook;
@@ -100,7 +104,10 @@ async function takeOff(
   const receipt = queueReadReceipt(context);
   await context.sync();
   const last = receipt.kept();
-  if (last.state === "kept" && last.value.id === id) return id;
+  const isNoted = last.state === "kept" && last.value.id === id;
+  // The note goes last; somebody can still have deleted the sheet right before it.
+  if (isNoted && found.every((part) => part.isThere())) return id;
+  if (isNoted) queueReceiptText(context, noteBefore ?? "");
   found.forEach((part, index) => {
     const isNew = parts[index]!.sheetId === undefined;
     if (!cells && part.isProtected()) part.takeOffNames();

@@ -26,7 +26,8 @@ export async function writing<T>(
     return await write();
   } catch (error) {
     const stands = await withPatience(() => putBack(error)).catch(() => {
-      throw new WorkbookTrouble(`${whatHappened(error)} ${left}`);
+      const first = codeOf(error) === "AccessDenied" ? "Lift the protection first. " : "";
+      throw new WorkbookTrouble(`${whatHappened(error)} ${first}${left}`);
     });
     if (stands !== undefined) return stands;
     throw inWords(error, NOTHING_CHANGED);

@@ -76,7 +76,7 @@ export function withTemplate(templates: readonly KeptTemplate[], template: Templ
   const added: KeptTemplate = { name, template, content: template };
   const isOld = (one: KeptTemplate) => one.template !== undefined && sameName(one.name, name);
   if (templates.some(isOld) && !replacing)
-    return { ok: false, why: `This workbook keeps a template “${name}” already.` };
+    return { ok: false, why: `This workbook keeps a template “${name}” already. Choose another name.` };
   return limited([...templates.filter((one) => !isOld(one)), added]);
 }
 
@@ -92,7 +92,8 @@ export function renamedTemplate(templates: readonly KeptTemplate[], name: string
   const found = templates.find((one) => one.template !== undefined && sameName(one.name, name));
   if (!found) return gone(name);
   const isTaken = templates.some((one) => one !== found && sameName(one.name, wanted));
-  if (isTaken) return { ok: false, why: `This workbook keeps a template “${wanted.trim()}” already.` };
+  if (isTaken)
+    return { ok: false, why: `This workbook keeps a template “${wanted.trim()}” already. Choose another name.` };
   const read = templateOf({ ...found.template, name: wanted.trim() });
   if (!read.ok) return { ok: false, why: `“${wanted.slice(0, 80)}” cannot be the name of a template: ${read.why[0]}` };
   const renamed: KeptTemplate = { name: read.template.name, template: read.template, content: read.template };

@@ -1,0 +1,97 @@
+import { drawnInputs } from "../sheets/estimate/drawnInputs";
+import type { FoundBlock } from "../sheets/estimate/readBlock";
+import type { Area } from "../sheets/plan";
+import { type DrawingRecord, queueReadDrawings } from "./drawingRecords";
+import { type Picture, queuePicture, queueShapes } from "./pictures";
+import { withPatience, writing } from "./writing";
+
+/** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
+const COLUMNS_BESIDE = 8;
+const GAP_POINTS = 12;
+const STEM = "Bedrow drawing";
+
+/** A picture, and the block that it belongs to. */
+interface Placing {
+  readonly sheetId: string;
+  readonly area: Area;
+  readonly form: FoundBlock["form"];
+  /** The drawing that it takes the place of. */
+  readonly record: DrawingRecord | undefined;
+  readonly picture: Picture;
+  readonly startAnew: boolean;
+}
+
+/** Puts a picture beside its block, in place of the one before, which stays where this fails. Two syncs. */
+export async function putDrawing(context: Excel.RequestContext, placing: Placing): Promise<void> {
+  const { sheetId, area, form, record, picture, startAnew } = placing;
+  const worksheet = context.workbook.worksheets.getItem(sheetId);
+  const column = area.column + area.columns;
+  const beside = worksheet.getRangeByIndexes(area.row, column, area.rows, COLUMNS_BESIDE);
+  beside.load("left,top,formulas");
+  const below = worksheet.getCell(area.row + area.rows + 1, area.column);
+  below.load("left,top");
+  const before = record && worksheet.shapes.getItemOrNullObject(record.shapeName);
+  before?.load("name");
+  const shapesBefore = queueShapes(worksheet);
+  // Read once more: making the picture took a while, in which another pane may have drawn.
+  const drawings = queueReadDrawings(context);
+  await context.sync();
+
+  const earlier = shapesBefore.ids();
+  const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
+  const { left, top } = isFree ? beside : below;
+  const at = { left: left + GAP_POINTS, top };
+  // A name that no other pane gives at the same moment.
+  const shapeName = `${STEM} ${crypto.randomUUID().slice(0, 8)}`;
+  const { row, column: first } = area;
+  const drawn = { shapeName, sheetId, bedName: form.name, row, column: first, drawnFrom: drawnInputs(form) };
+  const replaced = before && !before.isNullObject ? before : undefined;
+  const others = (records: readonly DrawingRecord[]) => records.filter((one) => one.shapeName !== record?.shapeName);
+
+  const write = async () => {
+    const covered = queueReadDrawings(context);
+    queuePicture(worksheet, picture, at, shapeName);
+    drawings.queueChange([...others(drawings.records()), drawn], startAnew);
+    // Last of all: once it is gone, all of the new one stands.
+    replaced?.delete();
+    await context.sync();
+    return { isAlone: covered.text() === drawings.text(), records: covered.records() };
+  };
+  const { isAlone, records } = await writing(write, async () => {
+    const there = context.workbook.worksheets.getItemOrNullObject(sheetId);
+    const shapes = queueShapes(there);
+    const now = queueReadDrawings(context);
+    await context.sync();
+    const isNoted = now.records().some((one) => one.shapeName === shapeName);
+    const isReplaced = !shapes.has(({ name }) => name === replaced?.name);
+    if (!there.isNullObject && isNoted && isReplaced) return { isAlone: false, records: now.records() };
+    // What has no name yet is this one; what another pane has drawn meanwhile has one of ours.
+    const isOurs = ({ name }: { readonly name: string }) => name === shapeName || !name.startsWith(STEM);
+    if (!there.isNullObject) shapes.remove((shape) => !earlier.includes(shape.id) && isOurs(shape));
+    if (isNoted) drawings.queuePutBack();
+    await context.sync();
+    return undefined;
+  });
+  if (isAlone) return;
+
+  // Another pane has drawn at the same moment: what it noted stays, but of two pictures in one place, only this one.
+  await withPatience(async () => {
+    const shapes = queueShapes(worksheet, ["left", "top"]);
+    const now = queueReadDrawings(context);
+    await context.sync();
+    const isTwin = (shape: Excel.Shape) =>
+      shape.name !== shapeName &&
+      shape.name.startsWith(STEM) &&
+      isSame(shape.left, at.left) &&
+      isSame(shape.top, at.top);
+    const twins = shapes.all().filter(isTwin);
+    for (const twin of twins) twin.delete();
+    const gone = twins.map(({ name }) => name);
+    const noted = others(records).filter((one) => one.shapeName !== shapeName && !gone.includes(one.shapeName));
+    now.queueChange([...noted, drawn], startAnew);
+    await context.sync();
+  });
+}
+
+/** Lengths are kept in whole pixels, so that they come back a little other than they were given. */
+const isSame = (one: number, other: number) => Math.abs(one - other) < 1;
