@@ -18,7 +18,9 @@ import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/templ
 import { whatIsThere } from "../../src/workbook/whatIsThere";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
+import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
+import { formWithRates } from "../ratesBench";
 
 const DAY = new Date(2026, 2, 31);
 
@@ -275,6 +277,25 @@ describe("from a sheet to a file to another workbook", () => {
     await nameCell("Rate_waste", "Theirs", "C1");
     await host.type({ "Theirs!A5": 20 });
     expect(host.value("Theirs!B5")).toBeCloseTo(25, 9);
+  });
+
+  test("an estimate that follows the rates is kept without a question, and follows those where it is opened", async () => {
+    await insertRates();
+    const form = await formWithRates({});
+    const inserted = await insertPlan((place) => estimateBlock(form, place), at("Room", 0, 0));
+    if (!inserted.done) throw new Error("the place is free");
+    await select("Room", "A1");
+    expect((await readToSave("block")).outside).toEqual([]);
+    const { template } = await saveAs("Ours, with rates", "block");
+    expect(template.outside).toBeUndefined();
+    host.dispose();
+    host = await createProductHost({ sheets: [{ name: "Theirs", cells: {} }] });
+    const sheet = await insertRates();
+    await writeTemplate(template, noAnswers, at("Theirs", 0, 0));
+    const price = Number(host.value("Theirs!B2"));
+    expect(price).toBeGreaterThan(100);
+    await host.type({ [`${sheet}!${rateAddress("Rate_dump_fee")}`]: 400 });
+    expect(Number(host.value("Theirs!B2"))).toBeGreaterThan(price);
   });
 
   test("a name for cells of the region reads the template's own, and a list read from cells its names", async () => {

@@ -120,7 +120,8 @@ function readBy(template: Template) {
       if (type === "func") functions.add(ownFunction(value) === undefined ? plainName(value) : value.toUpperCase());
       if (type === "range" || type === "range_beam" || type === "range_named") {
         reads.add((canonical(value) ?? value).toLowerCase());
-        if (type === "range_named" && isRateName(value) && !rates.has(value.toLowerCase())) {
+        // Whose a rate is stands on the sheet of rates beside it, so that the rate alone is named.
+        if (type === "range_named" && isRateName(value) && /^rate/i.test(value) && !rates.has(value.toLowerCase())) {
           rates.set(value.toLowerCase(), value);
         }
       }

@@ -57,7 +57,7 @@ export interface TemplateOutside {
   readonly value?: string | number | boolean;
 }
 
-/** Names of the office's rates are read by name in every workbook, and need not be listed. */
+/** Names of the office's rates, and of whose they are, are read by name in every workbook, and need not be listed. */
 export function isRateName(name: string): boolean {
-  return /^Rate_\w{1,60}$/i.test(name);
+  return /^(Rate|Whose)_\w{1,60}$/i.test(name);
 }
