@@ -50,10 +50,10 @@ export function App() {
   const show = useCallback(
     (next: Screen) => {
       setScreen(next);
-      // It is there already; the others arrive once they are fetched.
-      if (next === "estimate") requestAnimationFrame(arrive);
+      // What is there already; the others arrive once they are fetched.
+      if (next === "estimate" || next === screen) requestAnimationFrame(arrive);
     },
-    [arrive],
+    [arrive, screen],
   );
   return (
     <>

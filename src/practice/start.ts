@@ -17,7 +17,7 @@ import { sayFirstCell } from "./screen/firstCell";
 import { handOver } from "./screen/handOver";
 import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { nameFile, sayOpened } from "./screen/opened";
-import { leaveKeyboardToPane } from "./screen/paneKeyboard";
+import { partKeyboard } from "./screen/paneKeyboard";
 import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
@@ -75,7 +75,7 @@ export async function start(
 
   void whenIdle().then(fetchPane);
   showReasons(grid);
-  leaveKeyboardToPane();
+  partKeyboard();
   if (kept) nameFile(page.open.workbook.getName());
   offerFiles({
     grid: page,

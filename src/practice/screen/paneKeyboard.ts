@@ -2,13 +2,14 @@ import { element } from "./element";
 
 /**
  * Leaves the keyboard with the pane while the person is in it, as the host does: the grid would take it whenever a
- * sheet comes to the front. A click on the grid, or Tab, moves it there.
+ * sheet comes to the front. A click on the grid moves it there, and F6 goes from the one to the other.
  */
-export function leaveKeyboardToPane(): void {
+export function partKeyboard(): void {
   const grid = element("practice-grid");
   const pane = element("practice-pane");
   const isIn = (place: HTMLElement, target: EventTarget | null) => target instanceof Node && place.contains(target);
   let isInPane = false;
+  let inGrid: HTMLElement | undefined;
   window.addEventListener(
     "pointerdown",
     ({ target }) => {
@@ -18,8 +19,14 @@ export function leaveKeyboardToPane(): void {
   );
   window.addEventListener(
     "keydown",
-    ({ target, key }) => {
+    (event) => {
+      const { target, key } = event;
       isInPane = isIn(pane, target) && key !== "Tab";
+      if (key !== "F6") return;
+      event.preventDefault();
+      isInPane = !isIn(pane, target);
+      if (isInPane) pane.querySelector<HTMLElement>("button")?.focus();
+      else inGrid?.focus();
     },
     true,
   );
@@ -27,7 +34,9 @@ export function leaveKeyboardToPane(): void {
     "focusin",
     (event) => {
       const { target, relatedTarget } = event;
-      if (!isInPane || !isIn(grid, target)) return;
+      if (!isIn(grid, target)) return;
+      if (target instanceof HTMLElement) inGrid = target;
+      if (!isInPane) return;
       // The grid is not to learn of what it does not keep.
       event.stopPropagation();
       if (relatedTarget instanceof HTMLElement && isIn(pane, relatedTarget)) relatedTarget.focus();
