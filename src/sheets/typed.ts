@@ -1,7 +1,11 @@
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const PLAIN_SHARE = /^(\d+\.?\d*|\.\d+)\s*%$/;
-/** A length with its mark or unit at the end, which no host takes for anything else. */
-const TAPE_TEXT = /^[\d½¼¾⅛⅜⅝⅞][^=]*(?:['"′″’”]|ft|feet|foot|in|inch|inches|yd|yards?|cm|mm|m)$/i;
+/** A length with its mark or unit at the end, which no host takes for anything else: 5 m, but not 5 pm. */
+const TAPE_TEXT = /^[\d½¼¾⅛⅜⅝⅞][^=]*(?:['"′″’”]|(?<![a-z])(?:ft|feet|foot|in|inch|inches|yd|yards?|cm|mm|m))$/i;
+/** What begins a formula, the text mark itself, and their likes of full width, also behind spaces. */
+const COULD_BEGIN = /^\s*[=+\-@'＝＋－＠]/;
+/** What the host takes for a truth value or an error. */
+const COULD_BE_VALUE = /^\s*(?:true|false|#.*)\s*$/is;
 /** Longer text is never taken for a number or a date: "Wednesday, September 30, 2026 12:00:00" is. */
 const LONGEST_NUMBER = 40;
 
@@ -20,8 +24,15 @@ export function typed(text: string): string | number {
 
 /** What to write so that a cell shows a sentence, whatever it begins with. */
 export function sentence(text: string): string {
-  const couldTurn = /^[=+\-@']/.test(text) || (text.length <= LONGEST_NUMBER && /\d/.test(text));
+  const couldTurn =
+    COULD_BEGIN.test(text) || COULD_BE_VALUE.test(text) || (text.length <= LONGEST_NUMBER && /\p{Nd}/u.test(text));
   return couldTurn ? `'${text}` : text;
+}
+
+/** What to write so that a cell holds a name, and never a number: a bed may be called 7. */
+export function named(text: string): string {
+  const trimmed = text.trim();
+  return trimmed === "" ? "" : `'${trimmed}`;
 }
 
 /** Text inside a formula: quoted, with its quotes doubled. */

@@ -4,7 +4,10 @@ import type { CellErrorValue, CellValue } from "exceljs";
 export type Shown = string | number | boolean;
 
 const ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "#NUM!"] as const;
-const TRUTHS: Readonly<Record<string, boolean>> = { TRUE: true, FALSE: false };
+const TRUTHS: ReadonlyMap<string, boolean> = new Map([
+  ["TRUE", true],
+  ["FALSE", false],
+]);
 
 /** Whether a plan's content is a formula. */
 export function isFormula(content: string | number): content is `=${string}` {
@@ -19,8 +22,18 @@ export function isFormula(content: string | number): content is `=${string}` {
 export function contentValue(content: string | number): CellValue {
   if (typeof content === "number") return content;
   if (content === "") return null;
-  if (content.startsWith("'")) return content.slice(1);
-  return TRUTHS[content] ?? errorOf(content) ?? content;
+  if (content.startsWith("'")) return fileText(content.slice(1));
+  return TRUTHS.get(content) ?? errorOf(content) ?? fileText(content);
+}
+
+/**
+ * Text as a file holds it: what looks like a file's own sign for a character (ECMA-376, ST_Xstring) is marked, so that
+ * programs do not take it for one.
+ *
+ * @example fileText("_x000D_") // "_x005F_x000D_", which programs show as _x000D_
+ */
+export function fileText(text: string): string {
+  return text.replace(/_(?=x[\da-f]{4}_)/gi, "_x005F_");
 }
 
 /** What a cell shows, as a file holds it. */

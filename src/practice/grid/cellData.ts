@@ -20,7 +20,9 @@ export function readCellData(
   if (value === undefined || value === "") return formula === undefined ? blank : { kind: "text", value: "", formula };
   if (typeof value === "number") return { kind: "number", value, formula };
   if (typeof value === "boolean") return { kind: "truth", value, formula };
-  return { kind: errors.has(value) ? "error" : "text", value, formula };
+  // Text that was marked as such is no error, whatever it says.
+  const isMarked = formula === undefined && cell?.t === library.core.CellValueType.FORCE_STRING;
+  return { kind: errors.has(value) && !isMarked ? "error" : "text", value, formula };
 }
 
 function plainValue({ core }: GridLibrary, cell: Nullable<ICellData>): CellValue | undefined {

@@ -4,7 +4,7 @@ import { STONES } from "../../quantities/stone";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import type { Anchor, Plan } from "../plan";
-import { typed } from "../typed";
+import { named } from "../typed";
 import { headRow } from "./head";
 import { BLOCK_TITLE, headings, MEASURED } from "./headings";
 import { lineRows } from "./lines";
@@ -34,7 +34,7 @@ export function estimateBlock(form: BedForm, at: Anchor): Plan {
 /** The rows of the block, for {@link estimateBlock} and for finding its cells again. */
 export function estimateRows(form: BedForm): DraftRow[] {
   return [
-    { look: "title", cells: [{ content: BLOCK_TITLE }, { content: typed(form.name), key: "name" }] },
+    { look: "title", cells: [{ content: BLOCK_TITLE }, { content: named(form.name), key: "name" }] },
     headRow(form),
     resultRow("Stone to order", { content: "={orderTons}", key: "headTons" }, "tons"),
     {

@@ -1,3 +1,5 @@
+import { cut, withoutUnprintable } from "../printable";
+
 const LONGEST = 31;
 
 /** The names that sheets have in a file, and how references to them are spelled there. */
@@ -13,7 +15,7 @@ export class SheetNames {
       const plain = legal(name);
       for (let number = 1; ; number += 1) {
         const ending = number === 1 ? "" : ` ${number}`;
-        const free = plain.slice(0, LONGEST - ending.length).trim() + ending;
+        const free = cut(plain, LONGEST - ending.length) + ending;
         if (taken.has(free.toLowerCase())) continue;
         taken.add(free.toLowerCase());
         return free;
@@ -33,7 +35,7 @@ export class SheetNames {
 /** What files forbid, and an apostrophe, which stands in the way of a print area. */
 function legal(name: string): string {
   return (
-    name
+    withoutUnprintable(name)
       .replace(/[[\]:*?/\\]/g, " ")
       .replaceAll("'", "’")
       .replace(/\s+/g, " ")

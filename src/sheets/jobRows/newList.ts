@@ -2,7 +2,7 @@ import type { RateKey } from "../../quantities/bed/rates";
 import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
 import type { Anchor, FormatName, LookName, Plan } from "../plan";
-import { typed } from "../typed";
+import { named, typed } from "../typed";
 import { resultFormula } from "./resultFormula";
 import { results } from "./results";
 import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
@@ -107,14 +107,14 @@ function settingOf(
 
 function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting, role: InputRole): DraftCell {
   const content: Readonly<Partial<Record<InputRole, string | number>>> = {
-    job: typed(first.job),
-    bed: typed(first.bed),
+    job: named(first.job),
+    bed: named(first.bed),
     length: typed(first.length),
     width: typed(first.width),
     radius: 0,
     corners: 0,
     depth: assumed.depthIn,
-    stone: typed(assumed.stone),
+    stone: named(assumed.stone),
     waste: assumed.waste ?? usualWaste(setting),
   };
   const format = inputOf(role)?.format;

@@ -1,6 +1,6 @@
 import type { ICellData, IRange, IStyleData } from "@univerjs/core";
 import type { CellValue, Style, Worksheet } from "exceljs";
-import { shownValue } from "../../../spreadsheet/fileCell";
+import { fileText, shownValue } from "../../../spreadsheet/fileCell";
 import { needsArray } from "../../../spreadsheet/needsArray";
 import { fromRange } from "../../grid/geometry";
 import type { CellContent } from "../../grid/port";
@@ -33,7 +33,7 @@ export function writeCells(saving: Saving, id: string, file: Worksheet): void {
 function fileValue({ functions }: Saving, { formula, value, kind }: CellContent, spill: IRange | undefined): CellValue {
   // Text may read like an error, and is none.
   const shown = kind === "error" ? shownValue(value) : value;
-  if (formula === undefined) return value === "" ? null : shown;
+  if (formula === undefined) return value === "" ? null : typeof shown === "string" ? fileText(shown) : shown;
   const made = { formula: toFile(formula, functions), result: shown };
   if (!spill) return made;
   // Its published types leave out that a value may be an array formula.
