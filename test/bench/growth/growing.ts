@@ -3,6 +3,11 @@ export interface Growing {
   readonly what: string;
   readonly of: string;
   readonly least: number;
+  /**
+   * Nothing is promised of its growth. Cutting the border of a whole job gets harder with every other length, as such
+   * puzzles do, until its limit of steps.
+   */
+  readonly isPuzzle?: true;
   /** Gives the work itself, so that what only prepares it is not measured. */
   readonly ready: (size: number) => Work | Promise<Work>;
 }

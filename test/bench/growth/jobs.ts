@@ -42,6 +42,7 @@ export const ofJobs: readonly Growing[] = [
     what: "Order, crew's and customer's paper",
     of: "beds",
     least: 1,
+    isPuzzle: true,
     ready: (count) => {
       const beds = bedsOf(count);
       const head = { job: "Alder Court", place: "", start: "", people: 2, drawings: [], measures: [] };

@@ -1,4 +1,2 @@
-import { openBareGrid } from "./bareGrid";
-
-/** The grid's core package alone: what would be left if pictures, colour rules and lists were fetched later. */
-openBareGrid([], []);
+// Fetched by a first script, as on the practice page.
+void import("./openCore");

@@ -6,11 +6,14 @@ import webpack, { type Configuration } from "webpack";
 
 const NAMES = ["bareWhole", "bareCore"] as const;
 
+/** As large as the grid is on the practice page, beside its pane, in the window that the benchmark opens. */
+const GRID_SIZE = "width:930px;height:740px";
+
 const page = (script: string) => `<!doctype html>
 <html lang="en">
 <head><meta charset="utf-8"><title>Grid</title><link rel="stylesheet" href="univer.css">
 <script src="${script}.js" defer></script></head>
-<body style="margin:0"><div id="practice-grid" style="height:100vh"></div></body>
+<body style="margin:0"><div id="practice-grid" style="${GRID_SIZE}"></div></body>
 </html>`;
 
 /**
@@ -30,10 +33,13 @@ export async function buildBare(dist: string): Promise<string> {
   // What is left out of the grid for the practice page is left out here, too.
   const plugins = (settings.plugins ?? []).filter((one) => one instanceof webpack.NormalModuleReplacementPlugin);
   await new Promise<void>((done, failed) => {
-    webpack({ ...settings, entry, plugins, output: { path: folder, filename: "[name].js" } }, (error, stats) => {
-      if (error || !stats || stats.hasErrors()) failed(error ?? new Error(stats?.toString("errors-only")));
-      else done();
-    });
+    webpack(
+      { ...settings, entry, plugins, output: { path: folder, filename: "[name].js", publicPath: "auto" } },
+      (error, stats) => {
+        if (error || !stats || stats.hasErrors()) failed(error ?? new Error(stats?.toString("errors-only")));
+        else done();
+      },
+    );
   });
   for (const name of NAMES) await writeFile(join(folder, `${name}.html`), page(name));
   await copyFile(join(dist, "univer.css"), join(folder, "univer.css"));
