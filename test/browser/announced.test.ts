@@ -1,0 +1,116 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { selectCells } from "./cells";
+import { launch, openPractice, type Practice } from "./openPractice";
+import { holdWorkbook, openScreen } from "./screens/visit";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser);
+  page = practice.page;
+});
+afterAll(() => browser.close());
+
+/** Hears, as a screen reader does: what comes into places that were there before, in their order. */
+async function listen(): Promise<() => Promise<string[]>> {
+  await page.evaluate(() => {
+    const heard: string[] = [];
+    (globalThis as unknown as { heard: string[] }).heard = heard;
+    const textOf = (place: Element) => (place.checkVisibility() ? (place.textContent ?? "").trim() : "");
+    const all = [...document.querySelectorAll("#pane :is([role=status], [role=alert])")];
+    const places = new Map(all.map((place) => [place, textOf(place)]));
+    new MutationObserver(() => {
+      for (const [place, before] of places) {
+        const text = textOf(place);
+        if (text === before) continue;
+        places.set(place, text);
+        if (text !== "") heard.push(`${place.getAttribute("role")}: ${text}`);
+      }
+    }).observe(document.querySelector("#pane")!, { childList: true, subtree: true, characterData: true });
+  });
+  return () => page.evaluate(() => (globalThis as unknown as { heard: string[] }).heard);
+}
+
+const price = async () => (await page.locator(".price strong:visible").textContent()) ?? "";
+
+describe("what changes is heard", () => {
+  test("the price once typing pauses, not with every key", async () => {
+    await page.getByLabel("Width", { exact: true }).fill("5");
+    const heard = await listen();
+    await page.getByLabel("Length", { exact: true }).pressSequentially(`18' 6 1/2"`, { delay: 60 });
+    await expect.poll(async () => (await heard()).length).toBeGreaterThan(0);
+    // Long enough for anything else that would still be said.
+    await page.waitForTimeout(1000);
+    expect(await heard()).toEqual([
+      expect.stringMatching(/^status: Price [\d,.]+; stone .* tons, area .* sq ft, border .* ft\.$/),
+    ]);
+    expect((await heard())[0]).toContain(`Price ${await price()};`);
+  });
+
+  test("what stands in the way once typing pauses, at its field and together", async () => {
+    const heard = await listen();
+    const length = page.getByLabel("Length", { exact: true });
+    await length.fill("");
+    await length.pressSequentially("about twelve", { delay: 60 });
+    await expect.poll(async () => (await heard()).some((one) => one.startsWith("alert: Before this"))).toBe(true);
+    await page.waitForTimeout(1000);
+    const alerts = (await heard()).filter((one) => one.startsWith("alert"));
+    expect(alerts).toEqual([expect.stringContaining("about twelve")]);
+    expect(await length.getAttribute("aria-invalid")).toBe("true");
+    const below = page.locator(`[id="${await length.getAttribute("aria-describedby")}"]`);
+    expect(await below.textContent()).toContain("about twelve");
+    await length.fill("18");
+    expect(await length.getAttribute("aria-invalid")).toBe(null);
+  });
+
+  test("that something is being written, and that it is", async () => {
+    await selectCells(page, "Estimate", "A4");
+    await page.waitForTimeout(1000);
+    const heard = await listen();
+    const letGo = await holdWorkbook(page);
+    await page.getByRole("button", { name: /^Insert/ }).click();
+    await expect.poll(heard).toEqual(["status: Writing the estimate…"]);
+    await letGo();
+    await expect.poll(async () => (await heard()).at(-1)).toMatch(/^status: The estimate stands on Estimate at A4/);
+  });
+
+  test("a refusal at once", async () => {
+    await openScreen(page, "Templates");
+    await selectCells(page, "Jobs", "P30");
+    const heard = await listen();
+    await page.getByRole("button", { name: "Save the estimate block" }).click();
+    await expect.poll(async () => (await heard()).at(-1)).toMatch(/^alert: /);
+  });
+
+  test("how many pages the help has, once for all the keys", async () => {
+    await openScreen(page, "Help");
+    await page
+      .getByText(/^\d+ pages, each/)
+      .first()
+      .waitFor();
+    await page.waitForTimeout(1000);
+    const heard = await listen();
+    await page.getByLabel("Look for").pressSequentially("stone weight", { delay: 60 });
+    await expect.poll(async () => (await heard()).length).toBeGreaterThan(0);
+    await page.waitForTimeout(1000);
+    expect(await heard()).toEqual([expect.stringMatching(/^status: \d+ pages?, each in a window of its own\.$/)]);
+  });
+});
+
+test("a part that cannot be fetched is said, and is there once it can be", async () => {
+  const { page: cut } = await openPractice(browser);
+  await cut.route("**/chunks/copy.js", (route) => route.abort());
+  await cut.getByRole("button", { name: "Copy for others" }).click();
+  await cut.getByRole("alert").filter({ hasText: "This part could not be fetched. Nothing was changed." }).waitFor();
+  await cut.unroute("**/chunks/copy.js");
+  await cut.getByRole("button", { name: "Try again" }).click();
+  await cut.getByRole("heading", { name: "A copy for others" }).waitFor();
+  await cut.context().close();
+});
+
+test("meets no error on the way", () => {
+  expect(practice.errors).toEqual([]);
+});

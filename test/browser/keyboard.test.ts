@@ -1,0 +1,254 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { readCells, selectCells } from "./cells";
+import { focusFault, type Keyboard, keyboardOf } from "./keyboard";
+import { launch, openPractice } from "./openPractice";
+
+let browser: Browser;
+let page: Page;
+let keys: Keyboard;
+beforeAll(async () => {
+  browser = await launch();
+  ({ page } = await openPractice(browser, { acceptDownloads: true }));
+  keys = keyboardOf(page);
+});
+afterAll(() => browser.close());
+
+const said = (words: string | RegExp) => page.getByText(words).first().waitFor();
+
+/** Puts contents into cells of the invented office's rows. */
+function plant(cells: Readonly<Record<string, string | number>>): Promise<void> {
+  return page.evaluate(
+    (given) =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem("Jobs");
+        for (const [address, content] of Object.entries(given)) sheet.getRange(address).formulas = [[content]];
+        await context.sync();
+      }),
+    cells,
+  );
+}
+
+describe("by keyboard alone, with its place kept throughout,", () => {
+  test("an estimate is refused, mended, put elsewhere and taken back", async () => {
+    await keys.open("Job rows", "Job rows");
+    await keys.open("Estimate a bed", "Stone bed estimate");
+    await keys.type(/^Bed name$/, "Side bed");
+    await keys.type(/^Length$/, "wide");
+    await keys.type(/^Width$/, "3");
+    await selectCells(page, "Jobs", "A5");
+    await keys.press(/^Insert/);
+    // The first field that stands in the way has the keyboard, and says why.
+    await keys.arrives(/^Length$/);
+    const length = page.getByLabel("Length", { exact: true });
+    expect(await length.getAttribute("aria-invalid")).toBe("true");
+    const told = await length.getAttribute("aria-describedby");
+    expect(await page.locator(`[id="${told}"]`).textContent()).toMatch(/wide/);
+    await keys.type(/^Length$/, `32' 6 1/2"`);
+    await keys.press(/^Insert/);
+    await keys.arrives(/^Put it at/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^Insert/);
+    await page.keyboard.press("Enter");
+    await keys.arrives(/^Put it at/);
+    await keys.press(/^On a new sheet$/);
+    await said(/^The estimate stands on Side bed/);
+    await keys.arrives(/^(Insert|Take back)/);
+    await keys.press(/^Take back/, "Space");
+    await said(/was taken back from Side bed/);
+    // Nothing is left to take back, and still the button keeps the keyboard.
+    await keys.arrives(/^Take back/);
+  });
+
+  test("a cut-out comes, is typed and goes", async () => {
+    await keys.press(/^Cut-outs/);
+    await keys.press(/^Add a cut-out$/);
+    await keys.arrives(/^Add a cut-out$/);
+    await page.keyboard.press("Shift+Tab");
+    await keys.arrives(/^Remove cut-out 1$/);
+    await page.keyboard.press("Enter");
+    await keys.arrives(/^(Cut-outs|Add a cut-out)/);
+  });
+
+  test("the sheet of rates is made", async () => {
+    await keys.open("Rates", "Rates");
+    await keys.press(/^Insert the sheet Rates$/);
+    await said(/^The rates stand on Rates at/);
+    // The button has gone with its work; what was said has the keyboard.
+    await keys.arrives(/^The rates stand on Rates at/);
+  });
+
+  test("job rows are filled and taken back", async () => {
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.add("Week");
+        sheet.getRange("A1:D2").values = [
+          ["Client", "Length", "Width", "Area"],
+          ["Elm Row 3", 20, 4, ""],
+        ];
+        sheet.activate();
+        sheet.getRange("B2").select();
+        await context.sync();
+      }),
+    );
+    await keys.open("Job rows", "Job rows");
+    await keys.press(/^Read the list at the selection$/);
+    await said("What the columns hold");
+    await keys.arrives(/^Read it again$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^Read the list at the selection$/);
+    await page.keyboard.press("Enter");
+    await said("What the columns hold");
+    await keys.press(/^Write \d+ cells?$/);
+    await said(/^Written: \d+ cells? on Week/);
+    await keys.arrives(/^Read the list at the selection$/);
+    // By hand: 20 ft by 4 ft.
+    expect((await readCells(page, "Week", "D2")).values).toEqual([[80]]);
+    await keys.press(/^Take back$/);
+    await said(/^Taken back: job rows on Week/);
+    await keys.arrives(/^Take back$/);
+  });
+
+  test("papers are made and taken back", async () => {
+    await selectCells(page, "Estimate", "A4");
+    await keys.open("Estimate a bed", "Stone bed estimate");
+    await keys.press(/^Insert/);
+    await said(/^The estimate stands on Estimate at A4/);
+    await keys.open("Job papers", "Papers of a job");
+    await page.getByRole("group", { name: "Beds of this job" }).waitFor();
+    await keys.press(/^Side bed/, "Space");
+    await keys.press(/^Side bed/, "Space");
+    await keys.type(/^Job$/, "Alder Court 4");
+    await keys.type(/^Wished start$/, "2031-03-06");
+    await said("Monday, March 3, 2031");
+    await keys.press(/^All three$/);
+    await page.getByText("On new sheets:").waitFor({ timeout: 60_000 });
+    await keys.arrives(/^All three$/);
+    await keys.press(/^Take back$/);
+    await said(/taken back|was taken/);
+    await keys.arrives(/./);
+  });
+
+  test("a slip is found, let be, shown again, fixed, and the fix is taken back", async () => {
+    await plant({ L8: 0.6, G11: 0.25 });
+    await keys.open("Check the sheets", "Check the sheets");
+    await keys.press(/^Check$/);
+    await page.getByRole("heading", { name: "Not looked at" }).waitFor({ timeout: 60_000 });
+    await keys.arrives(/^Check$/);
+    await keys.press(/^Let it be…$/);
+    await keys.arrives(/^Why it may stay$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^(Go to|Let it be|A safe fix)/);
+    await keys.open("Check the sheets", "Check the sheets");
+    await keys.press(/^Check$/);
+    await page.getByRole("heading", { name: "Not looked at" }).waitFor({ timeout: 60_000 });
+    await keys.press(/^A safe fix$/);
+    await keys.press(/^Write the fix$/);
+    await said(/^Written: /);
+    // The finding has gone; what was said has the keyboard, above the findings that are left.
+    await keys.arrives(/Written: /);
+    await page.locator("#pane nav button").first().focus();
+    await keys.press(/^Take the fix back$/);
+    await said(/^Taken back: /);
+    await keys.arrives(/^Take the fix back$/);
+  });
+
+  test("a cell is explained, and its price leads to its cells", async () => {
+    await selectCells(page, "Estimate", "B5");
+    await keys.open("Explain a cell", "Explain a cell");
+    await said("From quantity to price");
+    await keys.press(/^Explain the selected cell$/);
+    await keys.arrives(/^Explain the selected cell$/);
+  });
+
+  test("a template is saved, asked about, renamed, opened and taken back", async () => {
+    await selectCells(page, "Estimate", "A4");
+    await keys.open("Templates", "Templates");
+    await keys.press(/^Save the estimate block$/);
+    await keys.arrives(/^Save as template$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^Save the estimate block$/);
+    await page.keyboard.press("Enter");
+    await keys.arrives(/^Save as template$/);
+    await keys.type(/^Name$/, "Side bed, ours");
+    await keys.press(/^Keep in this workbook$/);
+    await said(/is kept in this workbook/);
+    await keys.arrives(/^Save the estimate block$/);
+
+    await keys.press(/^Rename Side bed, ours$/);
+    await keys.arrives(/^New name for/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/Side bed, ours$/);
+    await keys.press(/^Delete Side bed, ours$/);
+    await keys.arrives(/^Keep it$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/Side bed, ours$/);
+
+    await page.locator("#pane nav button").first().focus();
+    await keys.press(/^Look at Side bed, ours$/);
+    await keys.arrives(/^Side bed, ours$/);
+    await keys.press(/^On a new sheet$/);
+    await said(/“Side bed, ours” stands on/);
+    await keys.arrives(/^Save the estimate block$/);
+    await keys.press(/^Take back$/);
+    await said(/was taken back/);
+    await keys.arrives(/./);
+  });
+
+  test("a copy is looked at, let go, made and taken back", async () => {
+    await selectCells(page, "Jobs", "A5");
+    await keys.open("Copy for others", "A copy for others");
+    await keys.press(/^Look before copying$/);
+    await keys.arrives(/^What it will be$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^Look before copying$/);
+    await page.keyboard.press("Enter");
+    await keys.press(/^Make the copy$/);
+    await said("The copy stands on Jobs plain");
+    await keys.arrives(/^Look before copying$/);
+    await keys.press(/^Take back$/);
+    await said(/was taken back from Jobs plain/);
+    await keys.arrives(/^Take back$/);
+    // Choosing leaves the keyboard where it chooses.
+    await keys.press(/^Look before copying$/);
+    await keys.arrives(/^What it will be$/);
+    await page.getByLabel("What it holds").focus();
+    await page.keyboard.press("ArrowDown");
+    await page.getByRole("button", { name: "Look before copying" }).waitFor();
+    await keys.arrives(/^What it holds$/);
+  });
+
+  test("help is looked up, read, and left", async () => {
+    await keys.open("Help", "Help");
+    await keys.type(/^Look for$/, "stone weight");
+    const opened = page.waitForEvent("popup");
+    await keys.press(/^BED\.STONE_TONS$/);
+    const help = await opened;
+    await help.getByRole("heading", { name: "BED.STONE_TONS", level: 1 }).waitFor();
+    await help.close();
+    await keys.arrives(/^BED\.STONE_TONS$/);
+  });
+});
+
+describe.each(["light", "dark", "forced colours"] as const)("in %s", (look) => {
+  test("each stop of the estimate shows that it has the keyboard, and nothing lies over it", async () => {
+    await page.emulateMedia({
+      colorScheme: look === "dark" ? "dark" : "light",
+      forcedColors: look === "forced colours" ? "active" : "none",
+    });
+    await keys.open("Estimate a bed", "Stone bed estimate");
+    await page.evaluate(() => {
+      for (const group of document.querySelectorAll("#pane details")) group.setAttribute("open", "");
+    });
+    const faults: string[] = [];
+    let stops = 0;
+    for (; stops < 120; stops += 1) {
+      await page.keyboard.press("Tab");
+      if ((await keys.focused()) === "") break;
+      const fault = await focusFault(page);
+      if (fault) faults.push(fault);
+    }
+    expect(stops).toBeGreaterThan(60);
+    expect(faults).toEqual([]);
+  });
+});

@@ -1,0 +1,89 @@
+import type { Page } from "playwright-core";
+import { type Way, ways } from "../../../src/quantities/bed/form";
+import { selectCells } from "../cells";
+import { holdWorkbook, openGroups, press, visitsOf } from "./visit";
+
+let letGo: () => Promise<void>;
+
+/** Sizes of an invented bed, by the labels of their fields. */
+const sizes: Readonly<Partial<Record<Way, Readonly<Record<string, string>>>>> = {
+  round: { Diameter: "12", "Inner diameter": "2" },
+  widths: { "Width 1": "3", "Width 2": "5' 6\"", "Width 3": "4" },
+  points: {
+    "Point 1, x": "0",
+    "Point 1, y": "0",
+    "Point 2, x": "12",
+    "Point 2, y": "0",
+    "Point 3, x": "12",
+    "Point 3, y": "6",
+  },
+  area: { Area: "140", "Edge length": "48" },
+};
+
+async function measure(page: Page, way: Way): Promise<void> {
+  await page.getByLabel("How it was measured").selectOption(way);
+  for (const [label, text] of Object.entries(sizes[way] ?? {})) {
+    const field = page.getByLabel(label, { exact: true });
+    if ((await field.count()) > 0) await field.first().fill(text);
+  }
+}
+
+export const estimateVisits = visitsOf("Estimate a bed", [
+  ["nothing typed yet", async (page) => void (await page.getByText("Type the measurements").waitFor())],
+  [
+    "a rectangle, with its drawing",
+    async (page) => {
+      await page.getByLabel("Bed name").fill("Front walk along the long fence by the neighbors' garage");
+      await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+      await page.getByLabel("Width", { exact: true }).fill("5");
+      await page.locator(".drawing svg").first().waitFor();
+    },
+  ],
+  [
+    "with everything open",
+    async (page) => {
+      await openGroups(page);
+      await press(page, "Add a cut-out");
+    },
+  ],
+  ...(Object.keys(ways) as Way[])
+    .filter((way) => way !== "rectangle")
+    .map((way) => [`measured by ${way}`, (page: Page) => measure(page, way)] as const),
+  [
+    "refused, with what stands in the way",
+    async (page) => {
+      await page.getByLabel("How it was measured").selectOption("rectangle");
+      await press(page, "Remove cut-out 1");
+      await page.getByLabel("Waste and low spots").fill("8 percent");
+      await press(page, /^Insert/);
+      await page.getByRole("alert").filter({ hasText: "Before this can be inserted" }).waitFor();
+    },
+  ],
+  [
+    "in the way of job rows",
+    async (page) => {
+      await page.getByLabel("Waste and low spots").fill("8%");
+      await selectCells(page, "Jobs", "A5");
+      await press(page, /^Insert/);
+      await page.getByRole("alertdialog").waitFor();
+    },
+    { leave: (page) => page.keyboard.press("Escape") },
+  ],
+  [
+    "busy",
+    async (page) => {
+      await selectCells(page, "Estimate", "A4");
+      letGo = await holdWorkbook(page);
+      await press(page, /^Insert/);
+      await page.getByText("Writing the estimate…").waitFor();
+    },
+    { leave: () => letGo() },
+  ],
+  [
+    "inserted",
+    async (page) => {
+      await page.getByText("The estimate stands on Estimate at A4").waitFor();
+      await page.getByText("is up to date").waitFor();
+    },
+  ],
+]);

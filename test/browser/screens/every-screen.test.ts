@@ -1,0 +1,63 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launch, openPractice, type Practice, picture } from "../openPractice";
+import { estimateVisits } from "./estimateVisits";
+import { jobRowsVisits } from "./jobRowsVisits";
+import { inEveryLook, paneWidth, pictures } from "./looks";
+import { checkVisits, copyVisits, explainVisits, helpVisits } from "./lookVisits";
+import { misfitsEverywhere } from "./measures";
+import { papersVisits } from "./papersVisits";
+import { ratesVisits } from "./ratesVisits";
+import { templatesVisits } from "./templatesVisits";
+
+const visits = [
+  ...estimateVisits,
+  ...jobRowsVisits,
+  ...ratesVisits,
+  ...papersVisits,
+  ...checkVisits,
+  ...explainVisits,
+  ...templatesVisits,
+  ...copyVisits,
+  ...helpVisits,
+];
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  // The checker itself comes in past the page's content security policy.
+  practice = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
+  page = practice.page;
+  // So narrow, the pane lies over the grid and takes the whole width.
+  await page.setViewportSize(paneWidth);
+});
+afterAll(() => browser.close());
+
+test("every screen of the pane is visited", async () => {
+  const listed = await page
+    .getByRole("navigation", { name: "What to do" })
+    .getByRole("button")
+    .evaluateAll((buttons) => buttons.map((button) => button.textContent));
+  expect(listed.length).toBeGreaterThan(0);
+  expect(listed.filter((screen) => !visits.some((visit) => visit.screen === screen))).toEqual([]);
+});
+
+describe("every screen is without findings in light, dark and forced colours, and fits", () => {
+  // One workbook goes through all of them, each beginning where the last one ended.
+  for (const visit of visits) {
+    test(`${visit.screen}: ${visit.state}`, async ({ onTestFailed }) => {
+      onTestFailed(() => picture(page, "screen-failed"));
+      await visit.show(page);
+      const found = [...(await inEveryLook(page, "#pane")), ...(await misfitsEverywhere(page, "#pane"))];
+      await pictures(page, `screen ${visit.screen} ${visit.state}`);
+      await visit.leave?.(page);
+      expect(found).toEqual([]);
+    });
+  }
+
+  test("and meets no error on the way", () => {
+    expect(practice.errors).toEqual([]);
+  });
+});

@@ -1,0 +1,42 @@
+import type { Page } from "playwright-core";
+import { findings, OF_COLORS } from "../accessibility";
+import { picture } from "../openPractice";
+
+export const paneWidth = { width: 350, height: 900 } as const;
+const MOST_PX = 5000;
+
+const looks = [
+  ["light", { colorScheme: "light", forcedColors: "none" }],
+  ["dark", { colorScheme: "dark", forcedColors: "none" }],
+  ["forced colours", { colorScheme: "light", forcedColors: "active" }],
+] as const;
+
+/** What the checker finds in a part of the page, in each look that a person may have set. */
+export async function inEveryLook(page: Page, at: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const [name, look] of looks) {
+    await page.emulateMedia(look);
+    const rules = name === "light" ? undefined : OF_COLORS;
+    found.push(...(await findings(page, at, rules)).map((one) => `${name}: ${one}`));
+  }
+  await page.emulateMedia(looks[0][1]);
+  return found;
+}
+
+/** Pictures in light and dark, as long as what is shown. */
+export async function pictures(page: Page, name: string): Promise<void> {
+  const height = await page.evaluate(
+    () => document.querySelector("#practice-pane")?.scrollHeight ?? document.documentElement.scrollHeight,
+  );
+  const bar = await page.evaluate(() => document.querySelector("#practice-pane")?.getBoundingClientRect().top ?? 0);
+  await page.setViewportSize({
+    ...paneWidth,
+    height: Math.min(MOST_PX, Math.max(paneWidth.height, Math.ceil(height + bar))),
+  });
+  for (const [look, media] of looks.slice(0, 2)) {
+    await page.emulateMedia(media);
+    await picture(page, `${name} ${look}`.replace(/\W+/g, "-").toLowerCase());
+  }
+  await page.emulateMedia(looks[0][1]);
+  await page.setViewportSize(paneWidth);
+}

@@ -1,0 +1,86 @@
+import { openGroups, press, visitsOf } from "./visit";
+
+export const papersVisits = visitsOf("Job papers", [
+  [
+    "the beds of the workbook",
+    async (page) => void (await page.getByRole("group", { name: "Beds of this job" }).waitFor()),
+  ],
+  [
+    "with everything open, and a start that is no day",
+    async (page) => {
+      await page.getByLabel("Job", { exact: true }).fill("Alder Court 4, front and both sides, second visit");
+      await openGroups(page);
+      await page.getByLabel("Wished start").fill("soon");
+    },
+  ],
+  [
+    "with a start too soon for its notice",
+    async (page) => {
+      const tomorrow = new Date(Date.now() + 86_400_000).toLocaleDateString("en-CA");
+      await page.getByLabel("Wished start").fill(tomorrow);
+      await page.getByText(/Give notice by/).waitFor();
+    },
+  ],
+  [
+    "the price for the customer refused",
+    async (page) => {
+      await page.getByLabel("Wished start").fill("2031-03-06");
+      await page.getByText("Monday, March 3, 2031").waitFor();
+      await page.getByLabel("Holds for").fill("a while");
+    },
+  ],
+  [
+    "papers made",
+    async (page) => {
+      await page.getByLabel("Holds for").fill("30");
+      await press(page, "All three");
+      await page.getByText("On new sheets:").waitFor({ timeout: 60_000 });
+    },
+  ],
+  [
+    "what was really used, one of it refused",
+    async (page) => {
+      await page.getByLabel("Set edging, really").fill("much");
+    },
+  ],
+  [
+    "past jobs, and what they say",
+    async (page) => {
+      await page.getByLabel("Set edging, really").fill("12.5");
+      await press(page, "Add to the past jobs");
+      await page.getByText(/lines were added/).waitFor();
+      await page.evaluate(() =>
+        Excel.run(async (context) => {
+          const list = context.workbook.worksheets.getItem("Past jobs");
+          list.getRange("A6:G10").values = [1.2, 1.3, 1.22, 1.28, 1.24].map((ratio, index) => [
+            `Invented job ${index + 1}`,
+            46000 + index,
+            "Set edging",
+            "person-h",
+            10,
+            10 * ratio,
+            14,
+          ]);
+          list.getRange("A11:G11").values = [["Invented job 6", 46009, "", "", "", 12, ""]];
+          await context.sync();
+        }),
+      );
+      await press(page, "Read again");
+      await page.getByRole("button", { name: /Change “Set edging”/ }).waitFor();
+      await openGroups(page);
+    },
+  ],
+  [
+    "a rate changed by past jobs",
+    async (page) => {
+      await press(page, /Change “Set edging”/);
+      await page.getByText("has changed with it").waitFor();
+    },
+    {
+      leave: async (page) => {
+        await press(page, "Put the rate back");
+        await page.getByText("The rate is what it was.").waitFor();
+      },
+    },
+  ],
+]);
