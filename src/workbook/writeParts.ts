@@ -1,4 +1,5 @@
 import { areaAddress } from "../sheets/address";
+import { tooLong } from "../sheets/tooLong";
 import { type Part, type QueuedPart, queuePart } from "./part";
 import { queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
 import type { Stood } from "./stood";
@@ -26,12 +27,15 @@ interface SoFar {
  *
  * @param title what is written, for the person.
  * @returns the id under which it can be taken back.
+ * @throws WorkbookTrouble also for what no cell would hold.
  */
 export async function writeParts(
   context: Excel.RequestContext,
   title: string,
   wanted: readonly Omit<Part, "nameMeanwhile">[],
 ): Promise<string> {
+  const trouble = wanted.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
+  if (trouble) throw new WorkbookTrouble(`Nothing was written. ${trouble}`);
   const id = crypto.randomUUID();
   const parts = wanted.map((part, index) => ({ ...part, nameMeanwhile: `Bedrow ${index + 1} ${id.slice(0, 8)}` }));
   const soFar: SoFar = { id };

@@ -12,6 +12,7 @@ import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { morePastJobs } from "../../src/sheets/papers/pastJobs";
 import type { Anchor, Plan } from "../../src/sheets/plan";
 import { templatePlan } from "../../src/sheets/templates/openTemplate";
+import { insertPlan } from "../../src/workbook/insert";
 import { foundBed } from "../foundBed";
 import type { HeadlessHost } from "../headlessHost";
 import { hostileTexts } from "../hostileTexts";
@@ -149,6 +150,20 @@ describe.each(places)("in %s", (where, make) => {
       expect([kind, formula, inWords(value)]).toEqual(["text", undefined, inWords(wanted)]);
     }
   });
+});
+
+test.each([
+  ["longer than a cell takes", (at: Anchor) => estimateBlock(form("a".repeat(32_768)), at)],
+  [
+    "longer than a formula takes a text",
+    () => ({ ...checkReport([{ kind: "note", cells: ["a"] }], AT), formulas: [[`="${"a".repeat(256)}"`]] }),
+  ],
+] as const)("a text %s is refused in words, and nothing is written", async (_what, make) => {
+  const before = host.grid.sheets.list();
+  await expect(insertPlan(make, { kind: "new sheet", name: "Texts" })).rejects.toThrow(
+    /^Nothing was written\. “a{40}…” has .* Make it shorter\.$/,
+  );
+  expect(host.grid.sheets.list()).toEqual(before);
 });
 
 const isFormula = (cell: string | number) => typeof cell === "string" && cell.startsWith("=");

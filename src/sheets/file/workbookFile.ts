@@ -1,8 +1,10 @@
 import type { Workbook, Worksheet } from "exceljs";
+import { Problem } from "../../quantities/problem";
 import { contentValue, isFormula, type Shown, shownValue } from "../../spreadsheet/fileCell";
 import { fileFormula } from "../../spreadsheet/fileFormula";
 import { areaAddress, cellAddress } from "../address";
 import type { Anchor, Plan } from "../plan";
+import { tooLong } from "../tooLong";
 import { stylesOf } from "./fileLooks";
 import { setPage } from "./filePage";
 import { addRules, corners, placed } from "./fileRules";
@@ -43,11 +45,14 @@ const PADDING = 5 / 7;
  *
  * @param sheets in order; at least one.
  * @returns the file.
+ * @throws Problem for what no cell would hold.
  * @throws {RangeError} for no sheet, or where only values are wanted and a formula has no result: a fault of this program.
  * @example await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true })
  */
 export async function workbookFile(sheets: readonly FileSheet[], options: FileOptions = {}): Promise<Uint8Array> {
   if (sheets.length === 0) throw new RangeError("A file needs a sheet.");
+  const trouble = sheets.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
+  if (trouble) throw new Problem("value", `No file was made. ${trouble}`);
   const { default: library } = await import(/* webpackChunkName: "exceljs" */ "exceljs");
   const book = new library.Workbook();
   book.creator = AUTHOR;
