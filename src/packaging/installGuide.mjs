@@ -9,7 +9,7 @@ export function installGuide({ origin, version }) {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'">
 <title>Installing Bedrow ${version}</title>
 <link rel="stylesheet" href="help/help.css">
 </head>
