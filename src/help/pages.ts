@@ -9,6 +9,7 @@ import { indexPage } from "./indexPage";
 import { numbersPage } from "./numbersPage";
 import { framed, type Page } from "./page";
 import { PURPOSES } from "./purposes";
+import { readMeasured, speedPage } from "./speedPage";
 
 /** A page as the pane lists it. */
 export interface Listed {
@@ -32,7 +33,7 @@ export function everyDocstring(root: string): FunctionDoc[] {
  */
 export function helpFiles(root: string): Map<string, string> {
   const docs = everyDocstring(root);
-  const guide = [...guidePages(join(root, "src/help/guide")), numbersPage()];
+  const guide = [...guidePages(join(root, "src/help/guide")), numbersPage(), speedPage(readMeasured(root))];
   const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
   const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
   texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));
