@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { wide } from "./html";
 import type { Page } from "./page";
 
 /**
@@ -23,7 +24,7 @@ export function guidePages(folder: string): Page[] {
       address: name.replace(/^\d+-/, ""),
       title: plain(title),
       about: plain(about),
-      content: `<div class="guide">${openable(content)}</div>`,
+      content: `<div class="guide">${scrollable(openable(content))}</div>`,
     };
   });
 }
@@ -31,6 +32,15 @@ export function guidePages(folder: string): Page[] {
 /** A picture of a sheet is wide: pressing it opens it alone, where it can be made larger. */
 const openable = (content: string) =>
   content.replace(/<figure>\s*(<img src="([^"]+)"[^>]*>)/g, '<figure>\n<a href="$2">$1</a>');
+
+/** Tables of the guide are as wide as their words; the page is not. */
+const scrollable = (content: string) =>
+  content.replace(/<table>[\s\S]*?<\/table>/g, (markup) =>
+    wide(
+      markup,
+      [...markup.matchAll(/<th[^>]*>([^<]*)</g)].map(([, heading = ""]) => plain(heading)),
+    ),
+  );
 
 const BEGINNING = /^\s*<h1>([^<]+)<\/h1>\s*<p>([^<]+)<\/p>([\s\S]*)$/;
 

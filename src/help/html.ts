@@ -7,11 +7,17 @@ export const code = (text: string) => `<code>${escaped(text)}</code>`;
 
 export const link = (address: string, text: string) => `<a href="${escaped(address)}">${escaped(text)}</a>`;
 
-/** A table with a heading row; the cells are markup. A wide one can be pushed sideways by itself. */
+/** A table that can be pushed sideways by itself, by keyboard too, and says what it is. */
+export const wide = (markup: string, headings: readonly string[]) =>
+  `<div class="wide" role="group" tabindex="0" aria-label="Table: ${escaped(headings.filter(Boolean).join(", "))}">${markup}</div>`;
+
+/** A table with a heading row; the cells are markup. */
 export function table(headings: readonly string[], rows: readonly (readonly string[])[]): string {
-  const head = headings.map((heading) => `<th scope="col">${escaped(heading)}</th>`).join("");
+  const head = headings
+    .map((heading) => (heading === "" ? "<td></td>" : `<th scope="col">${escaped(heading)}</th>`))
+    .join("");
   const body = rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n");
-  return `<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>\n${body}\n</tbody></table></div>`;
+  return wide(`<table><thead><tr>${head}</tr></thead><tbody>\n${body}\n</tbody></table>`, headings);
 }
 
 export const section = (title: string, ...content: readonly string[]) =>

@@ -9,7 +9,7 @@ export function partKeyboard(): void {
   const pane = element("practice-pane");
   const isIn = (place: HTMLElement, target: EventTarget | null) => target instanceof Node && place.contains(target);
   let isInPane = false;
-  let inGrid: HTMLElement | undefined;
+  let inGrid = grid.querySelector<HTMLElement>("[contenteditable]") ?? undefined;
   window.addEventListener(
     "pointerdown",
     ({ target }) => {

@@ -50,7 +50,10 @@ export function misfits(page: Page, at: string): Promise<string[]> {
         element.matches("button, input, select, textarea, summary, a[href]:not(p a, li a, dd a, td a)"),
       );
       const boxOf = (element: HTMLElement) =>
-        (element.matches("label input") ? element.closest("label")! : element).getBoundingClientRect();
+        (element.matches("label input")
+          ? element.closest("label")!
+          : (element.querySelector("a > img") ?? element)
+        ).getBoundingClientRect();
       for (const element of pressed) {
         const { width, height } = boxOf(element);
         if (Math.min(width, height) < least) found.push(`small, ${width} by ${height}: ${named(element)}`);

@@ -86,10 +86,6 @@ export const templatesVisits = visitsOf("Templates", [
     "in the way of job rows",
     async (page) => {
       await page.getByLabel(/What to read for Jobs!\$C\$5/).selectOption("value");
-      await page
-        .getByLabel(/What to read for Jobs!\$C\$6/)
-        .selectOption("value")
-        .catch(() => undefined);
       await selectCells(page, "Jobs", "A5");
       await press(page, /^Put it at/);
       await page.getByRole("alertdialog").waitFor();
