@@ -36,8 +36,7 @@ export function CopyScreen() {
       </header>
       <p class="below">
         Copies cells so that they work without this add-in: its functions become ordinary arithmetic, taped lengths
-        become decimal numbers. The original stays as it is. Pictures, lists to choose from and colour rules stay
-        behind.
+        become decimal numbers. The original stays as it is. Pictures, lists to choose from and color rules stay behind.
       </p>
       <Select
         label="What to copy"

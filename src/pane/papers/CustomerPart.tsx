@@ -15,10 +15,15 @@ interface CustomerPartProps {
   readonly disabled: boolean;
 }
 
+/** What a problem of the quote calls how long it holds. */
+const VALID_DAYS = "days that the price holds";
+
 /** What the customer is told, to look at before it is made. */
 export function CustomerPart({ work: { details, type, makeForCustomer, opens }, job, disabled }: CustomerPartProps) {
   const unpriced = job.beds.filter(({ block }) => block.price === undefined);
   const quote = unpriced.length === 0 ? quoted(job, details) : undefined;
+  const problem = quote instanceof Problem ? quote : undefined;
+  const isOfDays = problem?.argument === VALID_DAYS;
   const total = totalOf(job.beds.map(({ block }) => ({ price: block.price ?? 0 })));
   return (
     <section aria-labelledby="customer-heading">
@@ -36,7 +41,13 @@ export function CustomerPart({ work: { details, type, makeForCustomer, opens }, 
         ]}
         onChoose={(byBed) => type({ byBed: byBed as JobDetails["byBed"] })}
       />
-      <TextField label="Holds for" unit="days" value={details.validDays} onType={(validDays) => type({ validDays })} />
+      <TextField
+        label="Holds for"
+        unit="days"
+        value={details.validDays}
+        problem={isOfDays ? problem?.message : undefined}
+        onType={(validDays) => type({ validDays })}
+      />
       <TextArea
         label="Not included, one a line"
         rows={4}
@@ -50,8 +61,12 @@ export function CustomerPart({ work: { details, type, makeForCustomer, opens }, 
           tell the customer. Look at its unit costs and rates.
         </p>
       )}
-      {typeof quote === "string" && <p class="notice trouble">{quote}</p>}
-      {quote && typeof quote !== "string" && (
+      {problem && !isOfDays && (
+        <p role="alert" class="notice trouble">
+          {problem.message}
+        </p>
+      )}
+      {quote && !(quote instanceof Problem) && (
         <>
           <details>
             <summary>What it will say</summary>
@@ -86,7 +101,7 @@ function quoted(job: Job, details: JobDetails) {
   try {
     return quoteOf(job, details);
   } catch (error) {
-    if (error instanceof Problem) return error.message;
+    if (error instanceof Problem) return error;
     throw error;
   }
 }

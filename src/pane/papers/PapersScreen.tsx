@@ -1,5 +1,4 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
-import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Button } from "../Button";
 import { TextField } from "../Field";
 import { UnkeptNote } from "../keep/UnkeptNote";
@@ -11,7 +10,7 @@ import { CustomerPart } from "./CustomerPart";
 import type { JobDetails } from "./details";
 import { TextArea } from "./TextArea";
 import { Together } from "./Together";
-import { usePapers } from "./usePapers";
+import { type Papers, usePapers } from "./usePapers";
 
 const papers = [
   { value: "letter", label: "Letter" },
@@ -52,7 +51,7 @@ export function PapersScreen() {
             options={papers}
             onChoose={(paper) => type({ paper: paper as JobDetails["paper"] })}
           />
-          <NoticePart details={details} notice={notice.value} problem={notice.problem} onType={type} />
+          <NoticePart details={details} notice={notice} onType={type} />
           <h2>Sheets for this workbook</h2>
           <p class="below">
             Each goes onto a new sheet that fits its paper. Nothing that stands in the workbook changes.
@@ -96,12 +95,20 @@ export function PapersScreen() {
 
 interface NoticePartProps {
   readonly details: JobDetails;
-  readonly notice: DigNotice | undefined;
-  readonly problem: string | undefined;
+  readonly notice: Papers["notice"];
   readonly onType: (typed: Partial<JobDetails>) => void;
 }
 
-function NoticePart({ details, notice, problem, onType }: NoticePartProps) {
+/** What a problem of the notice calls the fields; any other is about the start. */
+const noticeFields = {
+  days: ["working days of notice", "working_days"],
+  marks: ["days that marks are good", "marks_days"],
+  holidays: ["own holidays"],
+} as const satisfies Record<string, readonly string[]>;
+
+function NoticePart({ details, notice: { value: notice, problem, argument }, onType }: NoticePartProps) {
+  const isOf = (field: keyof typeof noticeFields) => noticeFields[field].some((name) => name === argument);
+  const isInGroup = isOf("marks") || isOf("holidays");
   return (
     <section aria-labelledby="notice-heading">
       <h2 id="notice-heading">Start and dig notice</h2>
@@ -109,16 +116,17 @@ function NoticePart({ details, notice, problem, onType }: NoticePartProps) {
         label="Wished start"
         value={details.start}
         placeholder="such as 2026-12-07"
-        problem={problem}
+        problem={isInGroup || isOf("days") ? undefined : problem}
         onType={(start) => onType({ start })}
       />
       <TextField
         label="Notice, full working days"
         value={details.noticeDays}
         note="the law of the place says how many; the day of notice is not counted"
+        problem={isOf("days") ? problem : undefined}
         onType={(noticeDays) => onType({ noticeDays })}
       />
-      <details>
+      <details open={isInGroup || undefined}>
         <summary>Holidays and life of marks</summary>
         <Select
           label="Federal holidays"
@@ -133,6 +141,7 @@ function NoticePart({ details, notice, problem, onType }: NoticePartProps) {
           label="Other holidays, one a line"
           value={details.ownHolidays}
           note="2026-11-27 Friday after Thanksgiving"
+          problem={isOf("holidays") ? problem : undefined}
           onType={(ownHolidays) => onType({ ownHolidays })}
         />
         <TextField
@@ -140,6 +149,7 @@ function NoticePart({ details, notice, problem, onType }: NoticePartProps) {
           unit="days"
           value={details.marksDays}
           note="as the ticket says; left blank, nothing is said about it"
+          problem={isOf("marks") ? problem : undefined}
           onType={(marksDays) => onType({ marksDays })}
         />
         <Select

@@ -97,7 +97,9 @@ export function quoteOf(job: Job, details: JobDetails): Quote {
     customer: details.customer.trim(),
     place: details.place.trim(),
     date: dateWords(date),
-    validUntil: details.validDays.trim() && dateWords(date + Math.round(readNumber(details.validDays, "valid days"))),
+    validUntil:
+      details.validDays.trim() &&
+      dateWords(date + Math.round(readNumber(details.validDays, "days that the price holds"))),
     beds: job.beds.map(({ block, worked }) => {
       if (!worked || block.price === undefined) throw new Error(`${block.name} has no price.`);
       const { numbers, names } = worked.bed;

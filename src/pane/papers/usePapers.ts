@@ -27,8 +27,12 @@ import { type FoundBed, type FoundJob, readJob } from "./readJob";
 /** The papers that go onto sheets of this workbook. The customer's goes into a workbook of its own. */
 export type PaperKind = "order" | "crew" | "notice";
 
-/** What could be worked out, or why not. */
-type Reckoned<T> = { readonly value: T | undefined; readonly problem: string | undefined };
+/** What could be worked out, or why not, and which of what was typed is to be changed. */
+interface Reckoned<T> {
+  readonly value: T | undefined;
+  readonly problem: string | undefined;
+  readonly argument?: string | undefined;
+}
 
 /** The beds of the workbook, which of them belong to the job, and its papers. */
 export function usePapers() {
@@ -150,6 +154,11 @@ function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
     return { value: reckon(), problem: undefined };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return { value: undefined, problem: error.message };
+    return { value: undefined, problem: inWords(error), argument: error.argument };
   }
+}
+
+/** What an argument of a function is called in a formula is no word for the pane. */
+function inWords({ message, argument = "" }: Problem): string {
+  return message.replaceAll(argument, argument.replaceAll("_", " "));
 }

@@ -107,7 +107,7 @@ describe("a price in one strip", () => {
     // 1 ton at 66 with 22 % on it.
     expect(
       priceStrip(facts, { sheet: "Front walk", row, column: 6 })?.steps.map(({ what, how }) => [what, how]),
-    ).toEqual([["Stone", "1 tons × 66.00 = 66.00; + 22 % = 80.52"]]);
+    ).toEqual([["Stone", "1 ton × 66.00 = 66.00; + 22 % = 80.52"]]);
   });
 
   test("of a block: its lines and its overhead come to its price", () => {

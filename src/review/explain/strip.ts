@@ -88,7 +88,7 @@ function lineStep(book: Book, cell: Cell): StripStep | undefined {
   const first =
     quantity === undefined || each === undefined
       ? `cost ${moneyShown(cost)}`
-      : `${shown(quantity)}${unit} × ${moneyShown(each)} = ${moneyShown(cost)}`;
+      : `${shown(quantity)}${quantity === 1 ? unit.replace(/(?<=box)es$|s$/, "") : unit} × ${moneyShown(each)} = ${moneyShown(cost)}`;
   const second =
     own.role === "price" && share !== undefined
       ? `; ${markup === find("markup") ? "+" : "margin"} ${shareShown(share)} = ${moneyShown(amount)}`

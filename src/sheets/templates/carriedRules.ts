@@ -29,7 +29,7 @@ export function carriedRules(rules: RegionRules, saved: Saved): CarriedRules {
   const warnings = rules.warnings.flatMap((rule) => {
     const when = moved(rule.formula, rule.area, saved);
     if (when !== undefined) return [{ at: areaAddress(local(rule.area)), when }];
-    leftOut.push(`The colour rule of ${areaAddress(rule.area)} reads cells outside, and is left out.`);
+    leftOut.push(`The color rule of ${areaAddress(rule.area)} reads cells outside, and is left out.`);
     return [];
   });
   if (rules.others > 0) leftOut.push(`Colour rules that are no formulas are left out (${rules.others}).`);

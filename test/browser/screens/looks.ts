@@ -28,7 +28,11 @@ export async function pictures(page: Page, name: string): Promise<void> {
   const height = await page.evaluate(
     () => document.querySelector("#practice-pane")?.scrollHeight ?? document.documentElement.scrollHeight,
   );
-  const bar = await page.evaluate(() => document.querySelector("#practice-pane")?.getBoundingClientRect().top ?? 0);
+  // What stands above and below the pane.
+  const bar = await page.evaluate(() => {
+    const pane = document.querySelector("#practice-pane")?.getBoundingClientRect();
+    return pane ? innerHeight - pane.height : 0;
+  });
   await page.setViewportSize({
     ...paneWidth,
     height: Math.min(MOST_PX, Math.max(paneWidth.height, Math.ceil(height + bar))),

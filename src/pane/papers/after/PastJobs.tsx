@@ -21,17 +21,15 @@ export function PastJobs({ work, past, disabled }: PastJobsProps) {
     <>
       {past.unusable.length > 0 && (
         <p class="notice trouble">
-          Rows {past.unusable.map((row) => row + 1).join(", ")} of {past.sheet} lack a number or a measure, and are left
-          out.
+          {past.unusable.length === 1 ? "A row" : "Rows"} of {past.sheet} without a number or a measure{" "}
+          {past.unusable.length === 1 ? "is" : "are"} left out: {past.unusable.map((row) => row + 1).join(", ")}.
         </p>
       )}
       <details>
         <summary>
           {jobs.length} past {jobs.length === 1 ? "job" : "jobs"} on {past.sheet}
         </summary>
-        {jobs.map((one) => (
-          <JobTable key={`${one.date} ${one.job}`} compared={one} />
-        ))}
+        <JobsTable jobs={jobs} />
       </details>
       <h3>What past jobs say</h3>
       <dl class="cautions">
@@ -83,10 +81,10 @@ function ChangeButton({ lesson: { proposal, measure }, disabled, onChange }: Cha
   );
 }
 
-function JobTable({ compared: { job, lines } }: { readonly compared: ComparedJob }) {
+/** The jobs below one another, so that the columns of all of them stand below one heading. */
+function JobsTable({ jobs }: { readonly jobs: readonly ComparedJob[] }) {
   return (
     <table>
-      <caption>{job || "Without a name"}</caption>
       <thead>
         <tr>
           <th scope="col">What</th>
@@ -101,18 +99,25 @@ function JobTable({ compared: { job, lines } }: { readonly compared: ComparedJob
           </th>
         </tr>
       </thead>
-      <tbody>
-        {lines.map(({ measure, estimated, actual, ratio }) => (
-          <tr key={measure.key}>
-            <th scope="row">
-              {measure.label} <span class="below">{measure.unit}</span>
+      {jobs.map(({ job, date, lines }) => (
+        <tbody key={`${date} ${job}`}>
+          <tr>
+            <th scope="rowgroup" colSpan={4} class="group">
+              {job || "Without a name"}
             </th>
-            <td class="number">{amountText(estimated)}</td>
-            <td class="number">{amountText(actual)}</td>
-            <td class="number">{ratio === undefined ? "" : offBy(ratio)}</td>
           </tr>
-        ))}
-      </tbody>
+          {lines.map(({ measure, estimated, actual, ratio }) => (
+            <tr key={measure.key}>
+              <th scope="row">
+                {measure.label} <span class="below">{measure.unit}</span>
+              </th>
+              <td class="number">{amountText(estimated)}</td>
+              <td class="number">{amountText(actual)}</td>
+              <td class="number">{ratio === undefined ? "" : offBy(ratio)}</td>
+            </tr>
+          ))}
+        </tbody>
+      ))}
     </table>
   );
 }
