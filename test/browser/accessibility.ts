@@ -27,22 +27,3 @@ export async function findings(page: Page, at = "#pane", rules?: readonly string
   );
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 90)).join(" | ")}`);
 }
-
-/** Elements of the pane that are wider than the room they have, with the text this many times as large. */
-export function tooWide(page: Page, zoom: string, passedOver: readonly string[]): Promise<string[]> {
-  return page.evaluate(
-    ({ times, names }) => {
-      const pane = document.querySelector<HTMLElement>("#pane")!;
-      pane.style.setProperty("zoom", times);
-      return [...pane.querySelectorAll("*")]
-        .filter(
-          (element) =>
-            element.scrollWidth > element.clientWidth + 1 &&
-            getComputedStyle(element).display !== "inline" &&
-            !names.includes(element.tagName),
-        )
-        .map((element) => element.outerHTML.slice(0, 80));
-    },
-    { times: zoom, names: passedOver },
-  );
-}
