@@ -3,6 +3,7 @@ import type { Change } from "../review/finding";
 import { cellAddress } from "../sheets/address";
 import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
+import { contentsOf } from "./contents";
 import { codeOf, inWorkbook, WorkbookTrouble } from "./trouble";
 import { writing } from "./writing";
 
@@ -120,14 +121,15 @@ function queueStanding(context: Excel.RequestContext, { sheet, area }: Standing)
   const range = context.workbook.worksheets
     .getItem(sheet)
     .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
-  range.load("formulas");
+  range.load("formulas,values");
   return range;
 }
 
 function refuseMoved({ sheet, area, formulas }: Standing, range: Excel.Range): void {
+  const now = contentsOf(range);
   formulas.forEach((cells, row) => {
     cells.forEach((expected, column) => {
-      if (String(range.formulas[row]?.[column]) === String(expected)) return;
+      if (String(now[row]?.[column]) === String(expected)) return;
       throw changedSince({ sheet, row: area.row + row, column: area.column + column });
     });
   });
@@ -135,7 +137,8 @@ function refuseMoved({ sheet, area, formulas }: Standing, range: Excel.Range): v
 
 function refuseChanged<C extends Change>(runs: readonly Run<C>[], expected: (change: C) => CellValue): void {
   for (const { changes, range } of runs) {
-    const changed = changes.find((change, index) => String(range.formulas[index]?.[0]) !== String(expected(change)));
+    const now = contentsOf(range);
+    const changed = changes.find((change, index) => String(now[index]?.[0]) !== String(expected(change)));
     if (changed) throw changedSince(changed);
   }
 }
@@ -160,7 +163,7 @@ function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenCh
 /** Queues what was read from cells into them again, whoever had written it. */
 function queueThere(runs: readonly Run<Change>[]): void {
   for (const run of runs) {
-    const formulas = run.range.formulas.map((cells) => cells[0] as CellValue);
+    const formulas = contentsOf(run.range).map(([content = ""]) => content);
     const formats = formulas.map((_, index) => formatBefore(run.range, index));
     queueContents(
       run,

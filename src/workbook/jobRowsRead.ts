@@ -2,6 +2,7 @@ import type { CellContent, ListSheet, ListTable } from "../sheets/jobRows/listSh
 import { STONE_WEIGHTS } from "../sheets/jobRows/setting";
 import type { Area } from "../sheets/plan";
 import { areaOfAddress } from "./areaOfAddress";
+import { contentsOf } from "./contents";
 import { areaOf } from "./place";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
@@ -52,7 +53,7 @@ export async function readListSheet(): Promise<ReadListSheet> {
         name: worksheet.name,
         row: used.rowIndex,
         column: used.columnIndex,
-        formulas: range.formulas as CellContent[][],
+        formulas: contentsOf(range),
         values: range.values as CellContent[][],
         hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [used.rowIndex + index] : [])),
         merged: merged.isNullObject ? [] : merged.address.split(",").map(areaOfAddress),

@@ -1,3 +1,4 @@
+import { contentsOf } from "./contents";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
 
 /** A cell by its place, with what stands in it. */
@@ -21,11 +22,11 @@ export async function namedCell(name: string): Promise<NamedCell> {
     await context.sync();
     if (item.isNullObject) throw new WorkbookTrouble(`No cell of this workbook is called ${name} any more. ${AGAIN}`);
     const range = item.getRangeOrNullObject();
-    range.load("rowIndex,columnIndex,formulas");
+    range.load("rowIndex,columnIndex,formulas,values");
     range.worksheet.load("name");
     await context.sync();
     if (range.isNullObject) throw new WorkbookTrouble(`The cell that was called ${name} is gone. ${AGAIN}`);
-    const { rowIndex: row, columnIndex: column, formulas, worksheet } = range;
-    return { sheet: worksheet.name, row, column, before: formulas[0]?.[0] as NamedCell["before"] };
+    const { rowIndex: row, columnIndex: column, worksheet } = range;
+    return { sheet: worksheet.name, row, column, before: contentsOf(range)[0]?.[0] ?? "" };
   });
 }

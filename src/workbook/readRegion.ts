@@ -3,6 +3,7 @@ import type { Area } from "../sheets/plan";
 import { areaOfAddress } from "./areaOfAddress";
 import { DRESS_ASKED, dressOf, queuePlainFont } from "./cellDress";
 import { charactersOfPoints } from "./columnWidth";
+import { contentsOf } from "./contents";
 import { common, SHEET_COLUMNS, SHEET_ROWS } from "./freePlace";
 import { areaOf } from "./place";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
@@ -53,7 +54,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
       sheetName: worksheet.name,
       row: area.row,
       column: area.column,
-      formulas: range.formulas as CellContent[][],
+      formulas: contentsOf(range),
       values: range.values as CellContent[][],
       formats: range.numberFormat as string[][],
       dress: looks.value.map((row) => row.map((cell) => dressOf(cell, plain))),

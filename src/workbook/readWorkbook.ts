@@ -1,5 +1,6 @@
 import type { CellValue, Area as ReviewArea, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../review/facts";
 import { areaOfAddress } from "./areaOfAddress";
+import { contentsOf } from "./contents";
 import { type KnownDismissals, queueReadDismissals } from "./dismissals";
 import { areaOf } from "./place";
 import { inWorkbook } from "./trouble";
@@ -84,7 +85,7 @@ function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {
           numberFormat: numberFormat as string[][],
           valueTypes: valueTypes as string[][],
           values: used.values as CellValue[][],
-          formulas: used.formulas as CellValue[][],
+          formulas: contentsOf(used),
         },
         hiddenRows: placesOf(rows.value, ({ rowHidden }) => rowHidden === true, row),
         hiddenColumns: placesOf(columns.value, ({ columnHidden }) => columnHidden === true, column),

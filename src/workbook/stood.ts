@@ -3,6 +3,7 @@ import { areaOfAddress } from "./areaOfAddress";
 import { PLAIN_FORMAT, queueBefore, queueLooksBack } from "./before";
 import { queuePlain, queuePlainFont } from "./cellDress";
 import { asWritten } from "./changeRuns";
+import { contentsOf } from "./contents";
 
 /*
  * Between the look at a place and the write to it, another pane or another person can have written there. The host has
@@ -26,7 +27,7 @@ export function queueStood(
 ): () => Stood | undefined {
   // An object of its own, since what is written to a range counts as read from it.
   const there = target.getResizedRange(0, 0);
-  there.load("rowIndex,columnIndex,formulas");
+  there.load("rowIndex,columnIndex,formulas,values");
   there.conditionalFormats.load("items/id");
   const tables = there.getTables(false);
   tables.load("items/name");
@@ -52,7 +53,7 @@ export function queueStood(
         queuePlain(range, plainFont());
         range.numberFormat = there.formulas.map((cells) => cells.map(() => PLAIN_FORMAT));
         queueLooksBack(range, before.read());
-        range.formulas = there.formulas.map((cells) => cells.map(asWritten));
+        range.formulas = contentsOf(there).map((cells) => cells.map(asWritten));
         for (const { area, validation } of lists) {
           const cells = range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
           cells.dataValidation.clear();

@@ -1,0 +1,10 @@
+import { expect, test } from "vitest";
+import { contentsOf, isMarked } from "./contents";
+
+test("text that begins like a formula is told from a formula, and keeps marks of its own", () => {
+  const formulas = [["=A1*2", "=cmd", "'=cmd", "Front walk", 7, true, "", "=A2"]];
+  const values = [[8, "=cmd", "'=cmd", "Front walk", 7, true, "", "=cmd"]];
+  // The last is a formula that shows text from elsewhere which begins like one.
+  expect(contentsOf({ formulas, values })).toEqual([["=A1*2", "'=cmd", "''=cmd", "Front walk", 7, true, "", "=A2"]]);
+  expect([isMarked("'=cmd"), isMarked("=cmd"), isMarked("'tis"), isMarked(7)]).toEqual([true, false, false, false]);
+});

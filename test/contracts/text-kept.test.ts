@@ -1,0 +1,93 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { copyForSheet } from "../../src/pane/copy/makeCopy";
+import { readSource } from "../../src/pane/copy/source";
+import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
+import type { CellContent } from "../../src/practice/grid/port";
+import { templatePlan } from "../../src/sheets/templates/openTemplate";
+import { takeBackChanges, writeChanges } from "../../src/workbook/changes";
+import { insertPlan } from "../../src/workbook/insert";
+import { readWorkbook } from "../../src/workbook/readWorkbook";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+
+/*
+ * The host gives text that begins like a formula as it gives a formula: without the mark that makes it text (from memory;
+ * the stand-in does the same). Whatever the product reads and writes again must not wake it.
+ */
+const ASLEEP = ["=1+1", `=HYPERLINK("https://tools.example","a")`, "=cmd|' /C calc'!A0", "+1+1", "@SUM(A1)", "'=1+1"];
+
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createProductHost();
+  const id = host.grid.sheets.list()[0]!.id;
+  const area = { sheetId: id, row: 0, column: 0, rowCount: ASLEEP.length, columnCount: 1 };
+  host.grid.cells.write(
+    area,
+    ASLEEP.map((text) => [`'${text}`]),
+  );
+  await host.type({ B1: "=2*3", B2: "=A1" });
+  await Excel.run(async (context) => {
+    context.workbook.worksheets.getItem("Sheet1").getRange("A1:B6").select();
+    await context.sync();
+  });
+});
+afterEach(() => host.dispose());
+
+/** The cells of a column on a sheet: kind, formula and what shows. */
+function column(sheet: string, at = 0): CellContent[] {
+  const { id } = host.grid.sheets.list().find(({ name }) => name === sheet)!;
+  const area = { sheetId: id, row: 0, column: at, rowCount: ASLEEP.length, columnCount: 1 };
+  return host.grid.cells.read(area).flat();
+}
+
+const asleep = ASLEEP.map((value) => ({ kind: "text", value, formula: undefined }));
+
+describe("text that begins like a formula stays asleep", () => {
+  test("in a plain copy, in formulas and in values", async () => {
+    const source = await readSource("cells");
+    for (const mode of ["formulas", "values only"] as const) {
+      const copy = copyForSheet(source, mode, { kind: "new sheet" });
+      const inserted = await insertPlan(() => copy.plan, { kind: "new sheet", name: mode });
+      expect(inserted.done && column(inserted.sheetName)).toEqual(asleep);
+    }
+    expect(column("formulas", 1)[0]).toMatchObject({ formula: "=2*3", value: 6 });
+  });
+
+  test("in a template", async () => {
+    const { template } = templateOfCells(
+      await readToSave("cells"),
+      new Map(),
+      { name: "Day", note: "", by: "" },
+      new Date(),
+    );
+    expect(template.cells.filter(({ at }) => at.startsWith("A")).map(({ text }) => text)).toEqual(ASLEEP);
+    const inserted = await insertPlan((at) => templatePlan(template, new Map(), at), {
+      kind: "new sheet",
+      name: "Day",
+    });
+    expect(inserted.done && column("Day")).toEqual(asleep);
+    // A formula that shows it is still a formula.
+    expect(column("Day", 1)[1]).toMatchObject({ formula: "=A1", value: "=1+1" });
+  });
+
+  test("when a change of its cell is taken back", async () => {
+    const { facts } = await readWorkbook();
+    const before = facts.sheets[0]!.used!.formulas;
+    const changes = ASLEEP.map((_, row) => ({ sheet: "Sheet1", row, column: 0, before: before[row]![0]!, after: row }));
+    const written = await writeChanges("numbers", changes);
+    expect(column("Sheet1").map(({ value }) => value)).toEqual(ASLEEP.map((_, row) => row));
+    await takeBackChanges(written);
+    expect(column("Sheet1")).toEqual(asleep);
+  });
+
+  test.each([0, 1, 3])("when a change of its cell fails after %i cells", async (after) => {
+    const { facts } = await readWorkbook();
+    const before = facts.sheets[0]!.used!.formulas;
+    const changes = ASLEEP.map((_, row) => ({ sheet: "Sheet1", row, column: 0, before: before[row]![0]!, after: row }));
+    host.failAtSync(2, after);
+    await writeChanges("numbers", changes).catch(() => undefined);
+    expect([asleep, ASLEEP.map((_, row) => ({ kind: "number", value: row, formula: undefined }))]).toContainEqual(
+      column("Sheet1"),
+    );
+  });
+});
