@@ -3,6 +3,7 @@ import { join } from "node:path";
 import files from "../functions/files.json";
 import { functionKnowledge } from "../review/knowledge";
 import { docstringsOf, type FunctionDoc } from "./docstrings";
+import { faultsPage, readFaults } from "./faultsPage";
 import { addressOf, functionPage } from "./functionPage";
 import { guidePages } from "./guide";
 import { indexPage } from "./indexPage";
@@ -33,7 +34,12 @@ export function everyDocstring(root: string): FunctionDoc[] {
  */
 export function helpFiles(root: string): Map<string, string> {
   const docs = everyDocstring(root);
-  const guide = [...guidePages(join(root, "src/help/guide")), numbersPage(), speedPage(readMeasured(root))];
+  const guide = [
+    ...guidePages(join(root, "src/help/guide")),
+    numbersPage(),
+    faultsPage(readFaults(root)),
+    speedPage(readMeasured(root)),
+  ];
   const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
   const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
   texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));

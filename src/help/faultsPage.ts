@@ -1,0 +1,114 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { FaultCell, FaultTable, TroubleGroup } from "./faultTable";
+import { escaped, section, table } from "./html";
+import type { Page } from "./page";
+
+/** What the test found, which writes it beside this page. */
+export function readFaults(root: string): FaultTable {
+  return JSON.parse(readFileSync(join(root, "src/help/faults.json"), "utf8")) as FaultTable;
+}
+
+/** What goes wrong, by its kind, in the order of the page. */
+const GROUPS: readonly { readonly group: TroubleGroup; readonly title: string; readonly about: string }[] = [
+  {
+    group: "fails",
+    title: "The spreadsheet program fails, or waits",
+    about:
+      "Each deed takes a few steps, and each step was made to fail in turn: before it changes anything, after some of its changes, and after all of them, when only the answer is lost.",
+  },
+  { group: "protected", title: "Something is protected", about: "What is protected stays as it is." },
+  {
+    group: "selected",
+    title: "Something unusual is selected",
+    about: "Only what goes by the selection is listed, and what could be taken for it.",
+  },
+  {
+    group: "others",
+    title: "Somebody changes the workbook meanwhile",
+    about: "A sheet goes, or is called something else, between two steps of a deed.",
+  },
+];
+
+/** What happens to a workbook when something goes wrong, as the tests found it. */
+export function faultsPage(found: FaultTable): Page {
+  return {
+    address: "faults.html",
+    title: "When something goes wrong",
+    about: "What happens to the workbook, and what you are told, in everything that the tests make go wrong.",
+    content: [
+      intro(found),
+      ...GROUPS.map(({ group, title, about }) => groupSection(found, group, title, about)),
+      section("Two panes of one workbook", PANES_NOTE, panesTable(found)),
+      section("What is not held", NOT_HELD),
+    ].join("\n"),
+  };
+}
+
+const PANES_NOTE =
+  "<p>Two people, or two windows, with the add-in open in the same workbook. “At the same moment” means that the steps of both reach the spreadsheet program in turn.</p>";
+
+const NOT_HELD = `<ul>
+<li>All of this was tried against the practice workbook, which stands in for the spreadsheet program and fails as that is documented to. It was not tried in every version of the program itself.</li>
+<li>Where the program fails for good in the middle of a deed, nothing can be put back any more. You are told so. Undo in the sheet (Ctrl+Z), or close the workbook without saving.</li>
+<li>What somebody types by hand into the very cells that are written, in the very moment, can be overtaken in the program itself. Between two windows of the add-in it is seen, as above.</li>
+</ul>`;
+
+function intro({ operations, troubles }: FaultTable): string {
+  const tries = operations.flatMap(({ cells }) => Object.values(cells));
+  const count = (of: (cell: FaultCell) => number) => tries.reduce((sum, cell) => sum + of(cell), 0);
+  const all = count(({ asBefore, done, told }) => asBefore + done + told);
+  return `<p>The rule is: <strong>either all of it is done, or the workbook is as it was</strong>, and the pane says what happened and what to do. As it was means everything: cells, formulas, looks, widths and heights, merged cells, rules and lists, tables, names, pictures, the page setup, protection, the sheets and their order, what is kept with the workbook, and what is selected.</p>
+<p>A test does each of the ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, and compares the whole workbook before and after. Of ${all.toLocaleString("en-US")} tries, ${count(({ asBefore }) => asBefore).toLocaleString("en-US")} left the workbook as it was, and ${count(({ done }) => done).toLocaleString("en-US")} did all that was asked for. In the other ${count(({ told }) => told)} the program was made to fail for good, or a sheet was locked in the middle of a deed, so that nothing could be put back; the pane said so each time. The tables below are what the test found, and it fails where they are no longer true.</p>`;
+}
+
+function groupSection(found: FaultTable, group: TroubleGroup, title: string, about: string): string {
+  const troubles = found.troubles.filter((trouble) => trouble.group === group);
+  const touched = found.operations.filter(({ cells }) => troubles.some(({ key }) => cells[key]));
+  const meanings = troubles.map((one) => `<dt>${escaped(one.title)}</dt><dd>${escaped(one.about)}</dd>`).join("\n");
+  return section(
+    title,
+    `<p>${escaped(about)}</p>`,
+    `<dl>\n${meanings}\n</dl>`,
+    table(
+      ["What is done", ...troubles.map((one) => one.title)],
+      touched.map(({ title: deed, cells }) => [escaped(deed), ...troubles.map(({ key }) => cellWords(cells[key]))]),
+    ),
+    "<h3>What you are told</h3>",
+    table(
+      ["When", "What the pane says"],
+      troubles.flatMap(({ key, title: when }) => sentencesOf(found, key).map((text) => [escaped(when), escaped(text)])),
+    ),
+  );
+}
+
+/** What came of a deed in a trouble, in few words. */
+export function cellWords(cell: FaultCell | undefined): string {
+  if (!cell) return "–";
+  const { asBefore, done, told } = cell;
+  const parts = [
+    { count: asBefore, words: "as it was" },
+    { count: done, words: "done" },
+    { count: told, words: "told what is left" },
+  ].filter(({ count }) => count > 0);
+  const tries = asBefore + done + told;
+  if (tries === 1) return parts[0]?.words ?? "–";
+  return parts.map(({ count, words }) => `${count} of ${tries} ${words}`).join(", ");
+}
+
+/** Each sentence once, in the order in which they came up. */
+function sentencesOf({ operations, sentences }: FaultTable, key: string): string[] {
+  const places = new Set(operations.flatMap(({ cells }) => cells[key]?.says ?? []));
+  return [...places].map((place) => sentences[place] ?? "");
+}
+
+function panesTable({ panes, sentences }: FaultTable): string {
+  return table(
+    ["What happens", "What comes of it", "What the pane says"],
+    panes.map(({ title, outcome, says }) => [
+      escaped(title),
+      escaped(outcome),
+      escaped(says.map((place) => sentences[place] ?? "").join(" ")),
+    ]),
+  );
+}

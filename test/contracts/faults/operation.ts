@@ -1,0 +1,23 @@
+import type { PracticeOffice } from "../../../src/practice/grid/practiceOffice";
+import type { HeadlessHost } from "../../headlessHost";
+import type { Told } from "./bench";
+
+/** Something that a person does in the pane, and that writes to the workbook. */
+export interface Operation {
+  /** In the person's words, as a row of the table. */
+  readonly title: string;
+  /** Which exported functions of the workbook room it stands for. */
+  readonly writers: readonly string[];
+  readonly office: PracticeOffice;
+  /** The sheet in front, and what is selected on it. */
+  readonly front: string;
+  readonly selected: string;
+  /** The sheet that it reads or writes to; left out where it only makes new ones. */
+  readonly sheet?: string;
+  /** Whether it goes by what is selected. */
+  readonly bySelection?: boolean;
+  /** Whether it makes or takes away sheets. */
+  readonly withSheets?: boolean;
+  /** Makes the workbook ready, and gives the deed: what the pane does once the button is pressed. */
+  readonly ready: (host: HeadlessHost) => Promise<() => Promise<Told>>;
+}

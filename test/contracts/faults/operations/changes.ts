@@ -1,0 +1,130 @@
+import { insertEstimate } from "../../../../src/pane/insertEstimate";
+import { rateNames } from "../../../../src/quantities/bed/rates";
+import type { Change } from "../../../../src/review/finding";
+import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
+import { fitList } from "../../../../src/sheets/jobRows/fitList";
+import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
+import { takeBackChanges, writeChanges } from "../../../../src/workbook/changes";
+import { insertPlan } from "../../../../src/workbook/insert";
+import { readListSheet } from "../../../../src/workbook/jobRowsRead";
+import { takeBackRows, writeRows } from "../../../../src/workbook/jobRowsWrite";
+import { namedCell } from "../../../../src/workbook/namedCell";
+import { readWorkbook } from "../../../../src/workbook/readWorkbook";
+import { fillOf } from "../../../listSheets";
+import { select } from "../bench";
+import { furnish, office } from "../office";
+import type { Operation } from "../operation";
+import { bed } from "./inserts";
+import { done, written } from "./said";
+
+const onList = { office, front: "List", selected: "A2", sheet: "List" } as const;
+
+/** A fix in two places of two sheets, one of them dressed. */
+const FIX: readonly Change[] = [
+  { sheet: "List", row: 1, column: 6, before: 0.08, after: 0.1 },
+  { sheet: "List", row: 2, column: 6, before: 0.08, after: 0.1 },
+  { sheet: "Notes", row: 1, column: 1, before: "=1+1", after: "=1+2", numberFormat: "0.00" },
+];
+
+/** What is proposed for the list of beds. */
+async function proposed() {
+  await select("List", "A2");
+  const { sheet, selection } = await readListSheet();
+  const fit = fitList(sheet, selection)!;
+  return { fit, changes: fillOf(fit, { results: ["tons", "area"] }).changes };
+}
+
+/** Everything that changes single cells which were looked at before. */
+export const changes: readonly Operation[] = [
+  {
+    title: "Fill the columns of a list of beds",
+    writers: ["writeRows"],
+    ...onList,
+    ready: async (host) => {
+      await furnish(host);
+      const { fit, changes: wanted } = await proposed();
+      return async () => {
+        await writeRows(fit, wanted);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Take the filled columns back",
+    writers: ["takeBackRows"],
+    ...onList,
+    ready: async (host) => {
+      await furnish(host);
+      const { fit, changes: wanted } = await proposed();
+      const rows = await writeRows(fit, wanted);
+      return async () => {
+        await takeBackRows(rows);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Make a fix that the check proposes",
+    writers: ["writeChanges"],
+    ...onList,
+    ready: async (host) => {
+      await furnish(host);
+      return async () => {
+        await writeChanges("waste", FIX);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Take the fix back",
+    writers: ["takeBackChanges"],
+    ...onList,
+    ready: async (host) => {
+      await furnish(host);
+      const fixed = await writeChanges("waste", FIX);
+      return async () => {
+        await takeBackChanges(fixed);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Let an older estimate follow the rates",
+    writers: ["writeChanges"],
+    office,
+    front: "Notes",
+    selected: "D12",
+    sheet: "Notes",
+    ready: async (host) => {
+      await furnish(host);
+      await select("Notes", "D12");
+      await written(insertEstimate(bed, { kind: "selection" }));
+      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      const { facts } = await readWorkbook();
+      const cells = facts.sheets.flatMap(({ name, used }) =>
+        used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
+      );
+      return async () => {
+        await writeChanges("let older estimates follow the rates", cells);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Change a rate to what past jobs say",
+    writers: ["writeChanges"],
+    office,
+    front: "Notes",
+    selected: "D12",
+    sheet: "Rates",
+    ready: async (host) => {
+      await furnish(host);
+      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      return async () => {
+        const cell = await namedCell(rateNames.waste);
+        await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
+        return done;
+      };
+    },
+  },
+];

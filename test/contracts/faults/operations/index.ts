@@ -1,0 +1,9 @@
+import type { Operation } from "../operation";
+import { changes } from "./changes";
+import { drawn } from "./drawn";
+import { inserts } from "./inserts";
+import { kept } from "./kept";
+import { takenBack } from "./takenBack";
+
+/** Everything that writes to the workbook, as the rows of the table. */
+export const operations: readonly Operation[] = [...inserts, ...drawn, ...changes, ...takenBack, ...kept];

@@ -1,0 +1,99 @@
+import type { Area } from "../../../src/practice/grid/port";
+import { lookDefaults } from "../../../src/practice/host/lookDefaults";
+import type { HeadlessHost } from "../../headlessHost";
+
+const COLUMNS_MEASURED = 60;
+const ROWS_MEASURED = 90;
+const EDGES = ["top", "bottom", "left", "right"] as const;
+
+/** Everything of a workbook that a write could spoil, with sheets by their names, to be compared as a whole. */
+export type Snapshot = Readonly<Record<string, unknown>>;
+
+export function snapshotOf(host: HeadlessHost): Snapshot {
+  const { grid, session } = host;
+  const sheets = grid.sheets.list();
+  const active = grid.sheets.activeId();
+  const all = {
+    sheets: sheets.map(({ id, name, hidden }) => ({
+      name,
+      hidden,
+      isProtected: session.protectedSheets.has(id),
+      ...sheetContent(host, id),
+    })),
+    names: grid.names.list(),
+    tables: grid.tables.list().map(({ id: _, ...table }) => table),
+    // A note that was emptied is none.
+    kept: Object.fromEntries(
+      grid.kept
+        .keys()
+        .sort()
+        .map((key) => [key, grid.kept.get(key)])
+        .filter(([, value]) => value !== ""),
+    ),
+    front: sheets.find(({ id }) => id === active)?.name,
+    selection: grid.selection.get(),
+  };
+  // Sheets that were made anew have other ids.
+  const text = sheets.reduce((so, { id, name }) => so.replaceAll(id, `sheet ${name}`), JSON.stringify(all));
+  return JSON.parse(text) as Snapshot;
+}
+
+function sheetContent({ grid, open }: HeadlessHost, id: string) {
+  const sheet = open.workbook.getSheetBySheetId(id)!.getSheet();
+  const cells: Record<string, unknown> = {};
+  const plain = JSON.stringify(dressOf(grid, id, ROWS_MEASURED - 1, COLUMNS_MEASURED - 1));
+  let lastRow = ROWS_MEASURED;
+  let lastColumn = COLUMNS_MEASURED;
+  sheet.getCellMatrix().forValue((row, column) => {
+    const [[content]] = grid.cells.read({ sheetId: id, row, column, rowCount: 1, columnCount: 1 }) as [
+      [{ kind: string; formula?: string; value: unknown }],
+    ];
+    const dress = dressOf(grid, id, row, column);
+    if (content.kind === "empty" && content.formula === undefined && JSON.stringify(dress) === plain) return;
+    cells[`${row},${column}`] = [content, dress];
+    lastRow = Math.max(lastRow, row + 1);
+    lastColumn = Math.max(lastColumn, column + 1);
+  });
+  const whole: Area = { sheetId: id, row: 0, column: 0, rowCount: lastRow, columnCount: lastColumn };
+  return {
+    cells,
+    widths: Array.from({ length: COLUMNS_MEASURED }, (_, column) => grid.looks.columnWidth(id, column)),
+    heights: Array.from({ length: ROWS_MEASURED }, (_, row) => grid.looks.rowHeight(id, row)),
+    merged: sorted(grid.cells.merged(id)),
+    rules: sorted(grid.rules.shadings(whole).map(({ id: _, ...rule }) => rule)),
+    lists: sorted(grid.rules.lists(whole).flatMap(({ area, rule }) => cellsOf(area).map((cell) => ({ cell, rule })))),
+    pictures: sorted(grid.pictures.list(id).map(({ id: _, ...picture }) => picture)),
+    page: grid.pages.get(id),
+    frozen: sheet.getConfig().freeze,
+  };
+}
+
+/** What says no more than that a cell is plain is left out. */
+function dressOf(grid: HeadlessHost["grid"], id: string, row: number, column: number) {
+  const borders = EDGES.map((edge) => grid.looks.border(id, row, column, edge)).filter(({ style }) => style !== "None");
+  const look = Object.entries(grid.looks.read(id, row, column)).filter(
+    ([part, value]) => value !== undefined && value !== Reflect.get(lookDefaults, part),
+  );
+  return [Object.fromEntries(look), borders];
+}
+
+/** The host may cut one list's cells into areas in another way. */
+function cellsOf({ row, column, rowCount, columnCount }: Area): string[] {
+  return Array.from({ length: rowCount * columnCount }, (_, index) => {
+    return `${row + Math.floor(index / columnCount)},${column + (index % columnCount)}`;
+  });
+}
+
+const sorted = <T>(things: readonly T[]): T[] =>
+  [...things].sort((one, other) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1));
+
+/** Where two snapshots differ, for a message; "" where they do not. */
+export function difference(one: unknown, other: unknown, path = ""): string {
+  if (JSON.stringify(one) === JSON.stringify(other)) return "";
+  const isDeep = [one, other].every((value) => typeof value === "object" && value !== null);
+  if (!isDeep) return `${path}: ${JSON.stringify(one)} became ${JSON.stringify(other)}`;
+  const [before, after] = [one, other] as [Record<string, unknown>, Record<string, unknown>];
+  const keys = [...new Set([...Object.keys(before), ...Object.keys(after)])];
+  const found = keys.map((key) => difference(before[key], after[key], `${path}/${key}`)).filter(Boolean);
+  return found.slice(0, 6).join("\n");
+}

@@ -1,0 +1,272 @@
+import { expect } from "vitest";
+import { insertEstimate } from "../../../src/pane/insertEstimate";
+import { addPastLines } from "../../../src/pane/papers/after/addPastLines";
+import { takenBack } from "../../../src/pane/takenBack";
+import { ratesSheet } from "../../../src/sheets/rates/ratesSheet";
+import { withoutTemplate, withTemplate } from "../../../src/sheets/templates/keptTemplates";
+import { takeBackChanges, writeChanges } from "../../../src/workbook/changes";
+import { changeDismissals, readDismissals } from "../../../src/workbook/dismissals";
+import { redrawSelectedBlock, selectedBlock } from "../../../src/workbook/drawing";
+import { insertPlan } from "../../../src/workbook/insert";
+import { takeBackLastInsert } from "../../../src/workbook/takeBack";
+import { changeKeptTemplates, readKeptTemplates } from "../../../src/workbook/templates";
+import type { HeadlessHost } from "../../headlessHost";
+import { select, type Told } from "./bench";
+import { furnish, office } from "./office";
+import { draw, insertBlock } from "./operations/drawn";
+import { bed } from "./operations/inserts";
+import { dismissal } from "./operations/kept";
+import { done, said, written } from "./operations/said";
+import { smallTemplate } from "./operations/smallTemplate";
+import { difference, snapshotOf } from "./snapshot";
+
+export { office };
+
+/** Something that happens in two panes of one workbook, with what has to be true afterwards. */
+export interface TwoPanes {
+  readonly title: string;
+  /** In few words, for the table. */
+  readonly outcome: string;
+  readonly play: (host: HeadlessHost) => Promise<readonly Told[]>;
+}
+
+/** Both at the same moment: their requests reach the host in turn. */
+async function both(...deeds: readonly (() => Promise<Told>)[]): Promise<Told[]> {
+  return Promise.all(
+    deeds.map((deed) =>
+      deed().catch((error: Error): Told => {
+        if (error.name !== "WorkbookTrouble") throw error;
+        return { done: false, text: error.message };
+      }),
+    ),
+  );
+}
+
+const deedOf = (work: () => Promise<unknown>) => async () => {
+  await work();
+  return done;
+};
+
+/** How often a text stands in the cells of a sheet. */
+function timesOn(host: HeadlessHost, range: string, text: string): number {
+  return host
+    .values(range)
+    .flat()
+    .filter((value) => value === text).length;
+}
+
+const doneOf = (told: readonly Told[]) => told.filter((one) => one.done).length;
+const keep = (name: string) =>
+  changeKeptTemplates((templates) => withTemplate(templates, { ...smallTemplate, name }, false));
+const LINE = { job: "Elm Row 3", date: 46_000, measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 };
+const WASTE = { sheet: "List", row: 1, column: 6, before: 0.08 } as const;
+
+export const twoPanes: readonly TwoPanes[] = [
+  {
+    title: "Both insert an estimate at the same cell at the same moment",
+    outcome: "one stands whole, the other is taken off again",
+    play: async (host) => {
+      await select("Notes", "D12");
+      const insert = () => said("block", insertEstimate(bed, { kind: "selection" }));
+      const told = await both(insert, insert);
+      expect(doneOf(told)).toBe(1);
+      expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(1);
+      const stands = snapshotOf(host);
+      // What stands is the whole of one, which can be taken back, and leaves the sheet as it was.
+      await takeBackLastInsert();
+      expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
+      await written(insertEstimate(bed, { kind: "cell", sheetId: notesOf(host), at: { row: 11, column: 3 } }));
+      expect(difference(withoutNote(stands), withoutNote(snapshotOf(host)))).toBe("");
+      return told;
+    },
+  },
+  {
+    title: "Both insert an estimate at the same cell, one after the other",
+    outcome: "the second is offered another place",
+    play: async (host) => {
+      await select("Notes", "D12");
+      const insert = () => said("block", insertEstimate(bed, { kind: "selection" }));
+      const first = await insert();
+      const before = snapshotOf(host);
+      const second = await insert();
+      expect(difference(before, snapshotOf(host))).toBe("");
+      return [first, second];
+    },
+  },
+  {
+    title: "Both insert an estimate on a new sheet of one name",
+    outcome: "one stands, the other is told to try again",
+    play: async (host) => {
+      const insert = () => said("block", insertEstimate(bed, { kind: "new sheet", name: "Front walk" }));
+      const told = await both(insert, insert);
+      expect(doneOf(told)).toBe(1);
+      expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["List", "Notes", "Front walk"]);
+      expect(host.value("'Front walk'!A1")).not.toBe("");
+      return told;
+    },
+  },
+  {
+    title: "Both insert the sheet of rates at the same moment",
+    outcome: "one stands with all its names, the other is taken off",
+    play: async (host) => {
+      const insert = () =>
+        said(
+          "sheet of rates",
+          insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }),
+        );
+      const told = await both(insert, insert);
+      expect(doneOf(told)).toBe(1);
+      expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["List", "Notes", "Rates"]);
+      const names = ratesSheet({ row: 0, column: 0 }).names ?? [];
+      expect(host.grid.names.list().filter(({ formula }) => formula.startsWith("=Rates!"))).toHaveLength(names.length);
+      return told;
+    },
+  },
+  {
+    title: "One takes back its estimate after the other has inserted something",
+    outcome: "refused, nothing is taken back",
+    play: async (host) => {
+      await select("Notes", "D12");
+      const first = await written(insertEstimate(bed, { kind: "selection" }));
+      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      const before = snapshotOf(host);
+      const told = await both(async () => ({ done: true, text: await takenBack(first.id) }));
+      expect(doneOf(told)).toBe(0);
+      expect(difference(before, snapshotOf(host))).toBe("");
+      return told;
+    },
+  },
+  {
+    title: "Both take the same estimate back",
+    outcome: "it is taken back once",
+    play: async (host) => {
+      await select("Notes", "A1");
+      const before = snapshotOf(host);
+      const id = await insertBlock();
+      const take = async () => ({ done: true, text: await takenBack(id) });
+      const told = await both(take, take);
+      await select("Notes", "A1");
+      expect(doneOf(told)).toBeGreaterThanOrEqual(1);
+      expect(difference(before, snapshotOf(host))).toBe("");
+      return told;
+    },
+  },
+  {
+    title: "Both keep a template at the same moment",
+    outcome: "both are kept",
+    play: async () => {
+      const told = await both(
+        deedOf(() => keep("Day sheet")),
+        deedOf(() => keep("Crew day")),
+      );
+      expect((await readKeptTemplates()).map(({ name }) => name).sort()).toEqual(["Crew day", "Day sheet"]);
+      return told;
+    },
+  },
+  {
+    title: "Both keep a template of one name at the same moment",
+    outcome: "one is kept, the other is asked for another name",
+    play: async () => {
+      const told = await both(
+        deedOf(() => keep("Day sheet")),
+        deedOf(() => keep("Day sheet")),
+      );
+      expect(doneOf(told)).toBe(1);
+      expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["Day sheet"]);
+      return told;
+    },
+  },
+  {
+    title: "One keeps a template while the other deletes one",
+    outcome: "both are done",
+    play: async () => {
+      await keep("Old");
+      const [old] = await readKeptTemplates();
+      const told = await both(
+        deedOf(() => keep("Day sheet")),
+        deedOf(() => changeKeptTemplates((templates) => withoutTemplate(templates, old!))),
+      );
+      expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["Day sheet"]);
+      return told;
+    },
+  },
+  {
+    title: "Both dismiss a finding at the same moment",
+    outcome: "both are dismissed",
+    play: async () => {
+      const dismiss = (key: string) => deedOf(() => changeDismissals((others) => [...others, dismissal(key)], false));
+      const told = await both(dismiss("waste"), dismiss("depth"));
+      const { dismissals } = await readDismissals();
+      expect(dismissals.map(({ key }) => key).sort()).toEqual(["depth", "waste"]);
+      return told;
+    },
+  },
+  {
+    title: "Both fix the same cell",
+    outcome: "one fix is made, the other is refused",
+    play: async (host) => {
+      const told = await both(
+        deedOf(() => writeChanges("waste", [{ ...WASTE, after: 0.1 }])),
+        deedOf(() => writeChanges("waste", [{ ...WASTE, after: 0.12 }])),
+      );
+      expect(doneOf(told)).toBe(1);
+      expect(host.value("List!G2")).toBe(told[0]?.done ? 0.1 : 0.12);
+      return told;
+    },
+  },
+  {
+    title: "One takes a fix back after the other has changed the cell",
+    outcome: "refused, the cell keeps what the other wrote",
+    play: async (host) => {
+      const fixed = await writeChanges("waste", [{ ...WASTE, after: 0.1 }]);
+      await writeChanges("waste", [{ ...WASTE, before: 0.1, after: 0.12 }]);
+      const told = await both(deedOf(() => takeBackChanges(fixed)));
+      expect([doneOf(told), host.value("List!G2")]).toEqual([0, 0.12]);
+      return told;
+    },
+  },
+  {
+    title: "Both draw the same bed at the same moment",
+    outcome: "one drawing stands",
+    play: async (host) => {
+      await insertBlock();
+      const told = await both(
+        deedOf(() => redrawSelectedBlock(draw)),
+        deedOf(() => redrawSelectedBlock(draw)),
+      );
+      expect(await selectedBlock()).toMatchObject({ drawing: "current" });
+      expect(host.grid.pictures.list(notesOf(host)).filter(({ name }) => name !== "Mine")).toHaveLength(1);
+      return told;
+    },
+  },
+  {
+    title: "Both add a job to the list of past jobs at the same moment",
+    outcome: "one is added, the other is told",
+    play: async (host) => {
+      const { where } = await addPastLines([LINE], undefined);
+      expect(where).toBe("Past jobs at A1:H5");
+      const past = {
+        sheet: "Past jobs",
+        area: { row: 3, column: 0, rows: 2, columns: 8 },
+        lines: [LINE],
+        unusable: [],
+      };
+      const add = (job: string) => deedOf(() => addPastLines([{ ...LINE, job }], past));
+      const told = await both(add("Alder Court"), add("Birch Lane"));
+      expect(doneOf(told)).toBe(1);
+      expect(host.values("'Past jobs'!A4:A8").flat().filter(Boolean)).toHaveLength(3);
+      return told;
+    },
+  },
+];
+
+const notesOf = ({ grid }: HeadlessHost) => grid.sheets.list().find(({ name }) => name === "Notes")!.id;
+
+/** The note of the last insert has an id of its own each time. */
+function withoutNote(snapshot: ReturnType<typeof snapshotOf>) {
+  const { kept: _, ...rest } = snapshot;
+  return rest;
+}
+
+/** The workbook in which they happen. */
+export const ready = furnish;
