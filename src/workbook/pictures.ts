@@ -47,13 +47,9 @@ export function fittedPicture(
 /** Tells the shapes that are meant from the others of their sheet. */
 type IsMeant = (shape: { readonly id: string; readonly name: string }) => boolean;
 
-/**
- * The pictures and shapes of a sheet; readable after a sync.
- *
- * @param more what else is to be known of each.
- */
-export function queueShapes(worksheet: Excel.Worksheet, more: readonly ("left" | "top")[] = []) {
-  worksheet.shapes.load(["id", "name", ...more].map((property) => `items/${property}`).join(","));
+/** The pictures and shapes of a sheet, with where they stand; readable after a sync. */
+export function queueShapes(worksheet: Excel.Worksheet) {
+  worksheet.shapes.load("items/id,items/name,items/left,items/top");
   return {
     all: (): readonly Excel.Shape[] => worksheet.shapes.items,
     ids: (): string[] => worksheet.shapes.items.map(({ id }) => id),

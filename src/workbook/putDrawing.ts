@@ -76,7 +76,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
 
   // Another pane has drawn at the same moment: what it noted stays, but of two pictures in one place, only this one.
   await withPatience(async () => {
-    const shapes = queueShapes(worksheet, ["left", "top"]);
+    const shapes = queueShapes(worksheet);
     const now = queueReadDrawings(context);
     await context.sync();
     const isTwin = (shape: Excel.Shape) =>

@@ -153,8 +153,8 @@ class CellReader {
     if (plain === undefined || plain === "") return {};
     if (typeof plain === "boolean") return { v: plain ? 1 : 0, t: CellValueType.BOOLEAN };
     if (typeof plain === "number") return { v: this.inOneCalendar(plain), t: CellValueType.NUMBER };
-    // Text that reads as something else must be told that it is text.
-    const readsOtherwise = /^[='@]/.test(plain) || numfmt.parseValue(plain) !== null;
+    // Text that reads as something else, such as an error, must be told that it is text.
+    const readsOtherwise = !isError(value) && (/^[='@#]/.test(plain) || numfmt.parseValue(plain) !== null);
     return { v: plain, t: readsOtherwise ? CellValueType.FORCE_STRING : CellValueType.STRING };
   }
 
@@ -169,11 +169,15 @@ function isRich(value: unknown): value is { richText: readonly { text?: string }
   return typeof value === "object" && value !== null && "richText" in value && Array.isArray(value.richText);
 }
 
+function isError(value: unknown): value is { readonly error: unknown } {
+  return typeof value === "object" && value !== null && "error" in value;
+}
+
 /** What a cell shows, without its dress; undefined where the file holds none. */
 function plainValue(value: unknown): string | number | boolean | undefined {
   if (typeof value === "string" || typeof value === "boolean") return value;
   if (typeof value === "number") return Number.isFinite(value) ? value : undefined;
   if (isRich(value)) return value.richText.map(({ text = "" }) => text).join("");
-  if (typeof value === "object" && value !== null && "error" in value) return String(value.error);
+  if (isError(value)) return String(value.error);
   return undefined;
 }
