@@ -26,7 +26,7 @@ export function HelpScreen() {
       <p class="below">{failed ? "" : summary}</p>
       <ReadOut text={failed ? "" : summary} />
       {shown.map(({ title, pages }) => (
-        <section key={title}>
+        <section key={title} aria-label={title}>
           <h2>{title}</h2>
           <dl class="cautions">
             {pages.map(({ address, title: name, about }) => [
