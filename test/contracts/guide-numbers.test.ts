@@ -11,7 +11,7 @@ import { cautions } from "../../src/sheets/cautions";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/insert";
-import { example, fragments, numbersIn, textsIn, unmarked } from "../guide/fragments";
+import { example, fragments, numbersIn, shapes, textsIn, typedFor, unmarked } from "../guide/fragments";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 
@@ -21,19 +21,24 @@ const KNOWN: Readonly<Record<string, number>> = {
   "inches in a foot": INCHES_PER_FOOT,
 };
 
+/** The guide's beds, by the words before the colon of a source: `first:price` is the price of the first estimate. */
+const BEDS = { first: example, ...shapes };
+
 let host: HeadlessHost;
-/** Where the first estimate's values stand, by their keys. */
-let first: (key: string) => unknown;
+/** Where the values of each bed's estimate stand, by their keys. */
+const cellsOf = new Map<string, (key: string) => unknown>();
 beforeAll(async () => {
   host = await createProductHost();
-  const form: BedForm = { ...blankForm(), ...example };
-  const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "First" });
-  if (!inserted.done) throw new Error("a new sheet is free");
-  const keys = keyAddresses(estimateRows(form), { row: 0, column: 0 });
-  first = (key) => {
-    if (!keys.has(key)) throw new Error(`The estimate has no cell ${key}.`);
-    return host.value(`'${inserted.sheetName}'!${keys.get(key)}`);
-  };
+  for (const [bed, typed] of Object.entries(BEDS)) {
+    const form: BedForm = { ...blankForm(), ...typed };
+    const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: bed });
+    if (!inserted.done) throw new Error("a new sheet is free");
+    const keys = keyAddresses(estimateRows(form), { row: 0, column: 0 });
+    cellsOf.set(bed, (key) => {
+      if (!keys.has(key)) throw new Error(`The estimate has no cell ${key}.`);
+      return host.value(`'${inserted.sheetName}'!${keys.get(key)}`);
+    });
+  }
 });
 afterAll(() => host.dispose());
 
@@ -41,7 +46,7 @@ let row = 0;
 /** What a formula gives in a cell of its own, in the practice grid's engine with all functions of the product. */
 async function worked(formula: string): Promise<unknown> {
   row += 1;
-  const at = `First!T${row}`;
+  const at = `first!T${row}`;
   await host.type({ [at]: formula });
   return host.errorMessage(at) ?? host.value(at);
 }
@@ -50,7 +55,8 @@ async function worked(formula: string): Promise<unknown> {
 async function real(source: string): Promise<unknown> {
   if (source.startsWith("=")) return worked(source);
   const [kind = "", name = ""] = source.split(":");
-  if (kind === "first") return first(name);
+  const bed = cellsOf.get(kind);
+  if (bed && name) return bed(name);
   if (kind === "known") return KNOWN[name];
   if (kind === "field") {
     const initial = fields[name as FieldKey]?.initial;
@@ -107,7 +113,7 @@ describe.each(fragments)("the guide's page %s", (_, html) => {
 
   test("has people type what is read, or keys that are there", () => {
     const KEYS = ["Enter", "Esc", "Tab"];
-    const typed = [example.name, ...Object.values(example.typed)];
+    const typed = [example.name, ...Object.values(BEDS).flatMap(typedFor)];
     const isRead = (text: string) => {
       if (KEYS.includes(text) || typed.includes(text) || /^\d{4}-\d\d-\d\d$/.test(text)) return true;
       return readTape(text, "ft") > 0;
@@ -116,10 +122,13 @@ describe.each(fragments)("the guide's page %s", (_, html) => {
   });
 });
 
-test("the first page has people type the bed that it shows", () => {
-  const [, html] = fragments.find(([name]) => name.endsWith("first-estimate.html"))!;
+test.each([
+  ["first-estimate", [example.name, ...typedFor(example)]],
+  ["other-shapes", Object.values(shapes).flatMap(typedFor)],
+])("the page %s has people type the beds that it shows", (page, texts) => {
+  const [, html] = fragments.find(([name]) => name.endsWith(`${page}.html`))!;
   const typed = textsIn(html, "kbd");
-  for (const text of [example.name, ...Object.values(example.typed)]) expect(typed).toContain(text);
+  expect(texts.filter((text) => !typed.includes(text))).toEqual([]);
 });
 
 test("a number that is wrong by its last digit is found", () => {

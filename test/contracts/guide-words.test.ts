@@ -7,7 +7,7 @@ import { fragments, pictureNames, textOf, textsIn } from "../guide/fragments";
 const ROOT = resolve(import.meta.dirname, "../..");
 const PICTURES = join(ROOT, "src/help/guide/pictures");
 /** All pictures together, so that the help stays small beside the add-in itself. */
-const MOST_BYTES = 1_300_000;
+const MOST_BYTES = 1_500_000;
 
 const sources = readdirSync(join(ROOT, "src"), { recursive: true, encoding: "utf8" })
   .filter((name) => /^(pane|quantities|sheets)\/.*\.tsx?$/.test(name) && !name.includes(".test."))
@@ -105,6 +105,7 @@ test("every picture is shown somewhere, and all together are small", () => {
 test("the pages stand in the order in which the work is done", () => {
   expect(fragments.map(([name]) => name.replace(/^\d+-|\.html$/g, ""))).toEqual([
     "first-estimate",
+    "other-shapes",
     "job-rows",
     "papers",
     "templates",

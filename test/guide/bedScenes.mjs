@@ -120,11 +120,6 @@ export async function limits(open, camera) {
   await page.getByLabel("How it was measured").selectOption("widths");
   await page.getByLabel("Spacing of the widths").fill("5");
   for (const [index, width] of CURVED.entries()) await page.getByLabel(`Width ${index + 1}`).fill(width);
-  await page.locator(".drawing svg").nth(1).waitFor();
-  await page.waitForTimeout(500);
-  await page
-    .locator(".drawing svg")
-    .first()
-    .screenshot({ path: camera.file("limits-curved") });
+  await camera.plan(page, "limits-curved");
   await page.context().close();
 }

@@ -6,11 +6,9 @@ export const TALL = { height: 6000 };
 export const SHARP = { ...TALL, scale: 1.25 };
 /** Wide enough for all columns of the practice list beside the pane. */
 export const WIDE = { height: 900, width: 1480 };
-/** Where the cells of the sheet begin: below the toolbars of the practice grid. */
-export const CELLS_TOP = 108;
 export const LETTERS_HIGH = 20;
-/** Where the bar with the formula of the selected cell begins. */
-export const NAME_BOX_TOP = 79;
+/** How high the bar with the formula of the selected cell is, above the cells. */
+export const NAME_BOX_HIGH = 29;
 
 /** Takes pictures of a page into a folder. */
 export class Camera {
@@ -39,11 +37,29 @@ export class Camera {
     await page.screenshot({ path: this.file(name), clip });
   }
 
-  /** Cells of the sheet in front, below the letters of the columns. */
-  async cells(page, name, width, height, y = CELLS_TOP) {
+  /** The drawing of the bed in plan. */
+  async plan(page, name) {
+    await page.locator(".drawing svg").nth(1).waitFor();
+    // It follows what was typed last a moment later.
+    await page.waitForTimeout(500);
+    await page
+      .locator(".drawing svg")
+      .first()
+      .screenshot({ path: this.file(name) });
+  }
+
+  /**
+   * Cells of the sheet in front, from the letters of the columns on.
+   *
+   * @param {number} below how much further down the picture begins; less than 0 for what stands above the letters.
+   */
+  async cells(page, name, width, height, below = 0) {
     // The grid draws a moment after the cells have changed.
     await page.waitForTimeout(800);
-    await page.screenshot({ path: this.file(name), clip: { x: 0, y, width, height } });
+    // What stands above the grid is higher where its words need two lines.
+    const { y } = await page.locator("canvas[id^=univer-sheet-main]").boundingBox();
+    const clip = { x: 0, y: Math.round(y) + below, width, height };
+    await page.screenshot({ path: this.file(name), clip });
   }
 }
 

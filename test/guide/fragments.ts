@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import type { BedForm } from "../../src/quantities/bed/form";
 
 const FOLDER = resolve(import.meta.dirname, "../../src/help/guide");
 
@@ -10,12 +11,24 @@ export const fragments: readonly (readonly [name: string, html: string])[] = rea
 
 export const pictureNames: readonly string[] = readdirSync(join(FOLDER, "pictures"));
 
-/** The bed that the first page estimates, as it is typed into the pane. */
-export const example = JSON.parse(readFileSync(join(FOLDER, "example.json"), "utf8")) as {
-  readonly name: string;
-  readonly way: "rectangle";
-  readonly typed: Readonly<Record<string, string>>;
-};
+/** A bed of the guide as it is typed into the pane; what is left out stays as the form has it. */
+export type GuideBed = Pick<BedForm, "name" | "way" | "typed"> & Partial<BedForm>;
+
+const bedsIn = (file: string) => JSON.parse(readFileSync(join(FOLDER, file), "utf8"));
+
+/** The bed that the first page estimates. */
+export const example: GuideBed = bedsIn("example.json");
+
+/** The beds of other shapes, by the words that sources of numbers name them with. */
+export const shapes: Readonly<Record<string, GuideBed>> = bedsIn("shapes.json");
+
+/** What is typed into the pane about the shape of a bed of the guide. */
+export const typedFor = ({ typed, widths = [], points = [], cutOuts = [] }: GuideBed): string[] => [
+  ...Object.values(typed),
+  ...widths,
+  ...points.flatMap((point) => point.slice(0, 2)),
+  ...cutOuts.flat().filter((text) => text !== ""),
+];
 
 /** Markup as the text that is read. */
 export const textOf = (html: string): string =>
@@ -42,7 +55,7 @@ export interface Shown {
   readonly shown: string;
 }
 
-/** The numbers that a page marks, each with its source: a formula, a cell of the first estimate, a starting value. */
+/** The numbers that a page marks, each with its source: a formula, a cell of an estimate, a starting value. */
 export function numbersIn(html: string): Shown[] {
   const marked = [...html.matchAll(/<data value=(?:"([^"]*)"|'([^']*)')>([\s\S]*?)<\/data>/g)].map(
     ([, plain, quoted, inner]) => ({ source: textOf(plain ?? quoted ?? ""), shown: textOf(inner!) }),

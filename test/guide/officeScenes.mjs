@@ -1,5 +1,5 @@
 import { frontWalk } from "./bedScenes.mjs";
-import { CELLS_TOP, heading, LETTERS_HIGH, NAME_BOX_TOP, SHARP, TALL, WIDE } from "./camera.mjs";
+import { heading, LETTERS_HIGH, NAME_BOX_HIGH, SHARP, TALL, WIDE } from "./camera.mjs";
 import { fillBed, insertBed, insertRates, press, putSheet, select, show } from "./desk.mjs";
 
 /** Three invented beds of one job. */
@@ -87,7 +87,7 @@ export async function sheetsOfPaper(open, camera) {
       return (row.top * 96) / 72;
     }),
   );
-  await camera.cells(page, "papers-crew", 1000, 306, CELLS_TOP + steps + LETTERS_HIGH);
+  await camera.cells(page, "papers-crew", 1000, 306, steps + LETTERS_HIGH);
   await page.context().close();
 }
 
@@ -136,6 +136,6 @@ export async function withoutTheAddIn(open, camera) {
   await press(list, "Make the copy");
   await list.getByText(/^The copy stands on/).waitFor();
   await select(list, "Jobs plain", "J5");
-  await camera.cells(list, "copy-made", 1010, 190, NAME_BOX_TOP);
+  await camera.cells(list, "copy-made", 1010, 190, -NAME_BOX_HIGH);
   await list.context().close();
 }

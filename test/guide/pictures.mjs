@@ -6,10 +6,21 @@ import { firstEstimate, jobRows, limits, looksWrong } from "./bedScenes.mjs";
 import { Camera } from "./camera.mjs";
 import { atTheDesk } from "./desk.mjs";
 import { papers, sheetsOfPaper, templates, withoutTheAddIn } from "./officeScenes.mjs";
+import { otherShapes } from "./shapeScenes.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const PICTURES = join(ROOT, "src/help/guide/pictures");
-const SCENES = [firstEstimate, jobRows, papers, sheetsOfPaper, templates, looksWrong, withoutTheAddIn, limits];
+const SCENES = [
+  firstEstimate,
+  otherShapes,
+  jobRows,
+  papers,
+  sheetsOfPaper,
+  templates,
+  looksWrong,
+  withoutTheAddIn,
+  limits,
+];
 
 const build = resolve(process.argv[2] ?? process.env.DIST ?? join(ROOT, "dist"));
 /** The pictures of before stay until all new ones are made. */
