@@ -17,7 +17,7 @@ export function installGuide({ origin, version }) {
 <main>
 <h1>Installing Bedrow ${version} for the office</h1>
 <p>This folder is the whole add-in, made for <strong>${origin}</strong>. It is static: no program runs on the host, no
-database is needed, and nothing of a workbook ever reaches it.</p>
+database is needed, and nothing of a workbook is sent to it. The practice workbook is not in it.</p>
 <h2>Put it on the host</h2>
 <ol>
 <li>Copy everything in this folder to the root of ${origin}, so that ${origin}/pane.html opens.</li>
@@ -29,9 +29,23 @@ database is needed, and nothing of a workbook ever reaches it.</p>
 <ol>
 <li>Give <code>manifest.xml</code> to whoever administers the office's spreadsheet program, to be given out centrally to
 those who estimate. For one person, it can be loaded by hand under My Add-ins.</li>
-<li>It needs the requirement sets SharedRuntime 1.1, CustomFunctionsRuntime 1.3 and ExcelApi 1.14. Programs without them
-do not offer it.</li>
 </ol>
+<h2>Which programs can run it</h2>
+<table>
+<thead><tr><th scope="col">Excel</th><th scope="col">Can it run Bedrow</th></tr></thead>
+<tbody>
+<tr><td>Microsoft 365 on Windows</td><td>yes, from Version 2108 on</td></tr>
+<tr><td>on a Mac</td><td>yes, from Version 16.52 on</td></tr>
+<tr><td>in the browser</td><td>yes</td></tr>
+<tr><td>bought once, 2021 or later, on Windows</td><td>it should; bought at retail from Version 2311 on</td></tr>
+<tr><td>2019 and older</td><td>no</td></tr>
+<tr><td>on an iPad or a phone</td><td>no</td></tr>
+</tbody>
+</table>
+<p>This is what the program's publisher lists, and not what was tried (see the cautions below). A program that cannot run it
+does not offer it. For the administrator: the manifest asks for the requirement sets SharedRuntime 1.1,
+CustomFunctionsRuntime 1.3 and ExcelApi 1.14; where they are is listed at
+learn.microsoft.com/javascript/api/requirement-sets.</p>
 <h2>Try it</h2>
 <ol>
 <li>In a new workbook type <code>=BED.FEET("18' 6""")</code>: it gives 18.5.</li>
@@ -47,13 +61,14 @@ out of the workbook, is refused by name.</p>
 <ol>
 <li>Make the new folder with a higher version, copy it over the old one (keep <code>templates</code>), and give out its
 manifest.</li>
-<li>To remove it, withdraw the manifest. Workbooks keep their last results; make plain copies first of those that go on.</li>
+<li>To remove it, withdraw the manifest. Workbooks keep their last results; make plain copies first of those that go on.
+What else stays in workbooks and browsers, and how to clear it, stands in <a href="help/in-the-office.html">the guide</a>.</li>
 </ol>
 <h2>What it asks of the network</h2>
 <p>Its own files from ${origin}, and the spreadsheet program's office.js from its maker's address. Nothing else, and nothing
 is sent.</p>
 <h2>Cautions</h2>
-<p>The add-in reminds of buried lines, meters, dust, lifting, loads and water. It replaces no ticket, no local code and no
+<p>The add-in reminds of buried lines, private ones too, of meters, silica dust, lifting, loads and water. It replaces no ticket, no local code and no
 licensed practice. It has not been run in a licensed spreadsheet program by those who made it: try it with a few people
 before everybody gets it.</p>
 </main>
