@@ -95,6 +95,26 @@ test("a label that no screen has is found", () => {
   expect(said.has("Insert the estimate now")).toBe(false);
 });
 
+test("the dangers of the work are told before the work, with what to do", () => {
+  const pageOf = (address: string) => fragments.find(([name]) => name.endsWith(`-${address}.html`))![1];
+  const [before = ""] = pageOf("first-estimate").split("<h2>Type what was taped</h2>");
+  expect(before).toContain('<h2 id="before">');
+  for (const word of [
+    ">811<",
+    "positive response",
+    "private locator",
+    "silica",
+    "Wet the stone",
+    "respirator",
+    "payload",
+  ])
+    expect(before).toContain(word);
+  for (const address of ["other-shapes", "job-rows"]) {
+    const [first = ""] = pageOf(address).split("<h2>");
+    expect(first, address).toMatch(/class="caution"[\s\S]*first-estimate\.html#before/);
+  }
+});
+
 test("every picture is shown somewhere, and all together are small", () => {
   const shown = fragments.flatMap(([, html]) => [...html.matchAll(/src="pictures\/([^"]+)"/g)].map(([, name]) => name));
   expect([...pictureNames].sort()).toEqual([...new Set(shown)].sort());
