@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Layout } from "../layout/layout";
 import type { Bed } from "../quantities/bed/read";
+import { Button } from "./Button";
 
 interface DrawingProps {
   readonly name: string;
@@ -16,30 +17,39 @@ const LEAST_WIDTH = 300;
 export function Drawing({ name, bed, plan }: DrawingProps) {
   const place = useRef<HTMLDivElement>(null);
   const [drawn, setDrawn] = useState<{ readonly plan: string; readonly section: string }>();
+  const [failed, setFailed] = useState(false);
+  const [tries, setTries] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a further try fetches once more
   useEffect(() => {
     let wanted = true;
     const timer = setTimeout(async () => {
-      const { paneDrawings } = await import(/* webpackChunkName: "drawings" */ "./drawings");
+      const fetched = await import(/* webpackChunkName: "drawings" */ "./drawings").catch(() => undefined);
+      if (!wanted) return;
+      setFailed(!fetched);
       const width = Math.max(LEAST_WIDTH, place.current?.clientWidth ?? 0);
-      if (wanted) setDrawn(paneDrawings(bed, plan, name, width));
+      if (fetched) setDrawn(fetched.paneDrawings(bed, plan, name, width));
     }, PAUSE_MS);
     return () => {
       wanted = false;
       clearTimeout(timer);
     };
-  }, [name, bed, plan]);
+  }, [name, bed, plan, tries]);
   return (
     <details open>
       <summary>Drawing</summary>
-      <div ref={place} class="drawing" aria-busy={!drawn}>
+      <div ref={place} class="drawing" aria-busy={!drawn && !failed}>
         {drawn ? (
           <>
             <Svg text={drawn.plan} />
             <Svg text={drawn.section} />
           </>
         ) : (
-          <p class="below">Drawing the bed…</p>
+          !failed && <p class="below">Drawing the bed…</p>
         )}
+        <p role="alert" class="notice trouble">
+          {failed ? "The drawing could not be fetched. Nothing else is missing from the estimate." : ""}
+        </p>
+        {failed && <Button onPress={() => setTries(tries + 1)}>Draw it again</Button>}
       </div>
     </details>
   );

@@ -4,7 +4,7 @@ import { type LastInsert, lastInsert } from "../workbook/lastInsert";
 import type { InTheWay, Place } from "../workbook/place";
 import { WorkbookTrouble } from "../workbook/trouble";
 import { refreshRates } from "./rates/store";
-import { useWord } from "./useWord";
+import { isNotFetched, NOT_FETCHED, useWord } from "./useWord";
 
 const RATES_CHANGED =
   "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
@@ -45,9 +45,7 @@ export function useInsert() {
         try {
           await thenDraw?.();
         } catch (error) {
-          if (error instanceof WorkbookTrouble)
-            throw new WorkbookTrouble(`${stands} It is not drawn. ${error.message}`);
-          throw error;
+          throw new WorkbookTrouble(`${stands} It is not drawn. ${whyNotDrawn(error)}`, { cause: error });
         }
         return stands;
       }),
@@ -68,4 +66,11 @@ export function useInsert() {
       speaking.say("Nothing was written.");
     },
   };
+}
+
+/** Whatever it was, the estimate stands: none of these words may make somebody insert it again. */
+function whyNotDrawn(error: unknown): string {
+  if (error instanceof WorkbookTrouble) return error.message;
+  const what = isNotFetched(error) ? NOT_FETCHED : "Something went wrong in the add-in.";
+  return `${what} Select a cell of the block, then press Draw.`;
 }

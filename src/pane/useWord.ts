@@ -11,6 +11,7 @@ export interface Word {
 
 /** The host keeps a request waiting as long as a cell is open for typing. */
 const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
+export const NOT_FETCHED = "A part of the add-in could not be fetched.";
 const OWN_FAULT =
   "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on: what was written last can be undone there (Ctrl+Z).";
 
@@ -51,9 +52,10 @@ export type Speaking = ReturnType<typeof useWord>;
 /** A refusal in words for the person; undefined for what is a fault of this program. */
 function troubleOf(error: unknown): string | undefined {
   if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
-  // Some parts are fetched when they are first wanted.
-  if (error instanceof Error && error.name === "ChunkLoadError") {
-    return "A part of the add-in could not be fetched. Nothing was written. Try again.";
-  }
-  return undefined;
+  return isNotFetched(error) ? `${NOT_FETCHED} Nothing was written. Try again.` : undefined;
+}
+
+/** Whether it is a part that is fetched when it is first wanted, and could not be. */
+export function isNotFetched(error: unknown): boolean {
+  return error instanceof Error && error.name === "ChunkLoadError";
 }

@@ -111,6 +111,25 @@ test("a part that cannot be fetched is said, and is there once it can be", async
   await cut.context().close();
 });
 
+test("a drawing that cannot be fetched is said, and an estimate that stands is not denied", async () => {
+  const { page: cut } = await openPractice(browser);
+  await cut.route("**/chunks/drawings.js", (route) => route.abort());
+  await cut.getByLabel("Length", { exact: true }).fill("20");
+  await cut.getByLabel("Width", { exact: true }).fill("8");
+  await cut.getByRole("alert").filter({ hasText: "The drawing could not be fetched." }).waitFor();
+  await selectCells(cut, "Jobs", "R40");
+  await cut.getByRole("button", { name: "Insert at Jobs!R40" }).click();
+  await cut
+    .getByRole("alert")
+    .filter({ hasText: /^The estimate stands on Jobs at R40.*It is not drawn\. A part of the add-in could not be/ })
+    .waitFor();
+  expect(await cut.getByRole("alert").filter({ hasText: "Nothing was written" }).count()).toBe(0);
+  await cut.unroute("**/chunks/drawings.js");
+  await cut.getByRole("button", { name: "Draw it again" }).click();
+  await cut.locator("#pane-plan").waitFor();
+  await cut.context().close();
+});
+
 test("meets no error on the way", () => {
   expect(practice.errors).toEqual([]);
 });
