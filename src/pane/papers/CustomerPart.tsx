@@ -4,6 +4,7 @@ import { Button } from "../Button";
 import { TextField } from "../Field";
 import { moneyText } from "../numbers";
 import { Select } from "../Select";
+import { DAYS } from "./days";
 import type { JobDetails } from "./details";
 import { type Job, quoteOf } from "./makePapers";
 import { TextArea } from "./TextArea";
@@ -15,15 +16,12 @@ interface CustomerPartProps {
   readonly disabled: boolean;
 }
 
-/** What a problem of the quote calls how long it holds. */
-const VALID_DAYS = "days that the price holds";
-
 /** What the customer is told, to look at before it is made. */
 export function CustomerPart({ work: { details, type, makeForCustomer, opens }, job, disabled }: CustomerPartProps) {
   const unpriced = job.beds.filter(({ block }) => block.price === undefined);
   const quote = unpriced.length === 0 ? quoted(job, details) : undefined;
   const problem = quote instanceof Problem ? quote : undefined;
-  const isOfDays = problem?.argument === VALID_DAYS;
+  const isOfDays = problem?.argument === DAYS.valid;
   const total = totalOf(job.beds.map(({ block }) => ({ price: block.price ?? 0 })));
   return (
     <section aria-labelledby="customer-heading">

@@ -7,6 +7,7 @@ import { Select } from "../Select";
 import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
 import { CustomerPart } from "./CustomerPart";
+import { DAYS } from "./days";
 import type { JobDetails } from "./details";
 import { TextArea } from "./TextArea";
 import { Together } from "./Together";
@@ -101,13 +102,13 @@ interface NoticePartProps {
 
 /** What a problem of the notice calls the fields; any other is about the start. */
 const noticeFields = {
-  days: ["working days of notice", "working_days"],
-  marks: ["days that marks are good", "marks_days"],
-  holidays: ["own holidays"],
-} as const satisfies Record<string, readonly string[]>;
+  days: DAYS.notice,
+  marks: DAYS.marks,
+  holidays: "own holidays",
+} as const;
 
 function NoticePart({ details, notice: { value: notice, problem, argument }, onType }: NoticePartProps) {
-  const isOf = (field: keyof typeof noticeFields) => noticeFields[field].some((name) => name === argument);
+  const isOf = (field: keyof typeof noticeFields) => noticeFields[field] === argument;
   const isInGroup = isOf("marks") || isOf("holidays");
   return (
     <section aria-labelledby="notice-heading">

@@ -4,13 +4,13 @@ import { toCents } from "../../quantities/cents";
 import { type CrewPlan, crewPlan } from "../../quantities/job/crewPlan";
 import type { JobOrder } from "../../quantities/job/order";
 import { orderJob } from "../../quantities/job/orderJob";
-import { readNumber } from "../../quantities/numberText";
 import { crewSheet } from "../../sheets/papers/crewSheet";
 import { customerSheet, type Quote } from "../../sheets/papers/customerSheet";
 import { noticeSheet } from "../../sheets/papers/noticeSheet";
 import { orderSheet } from "../../sheets/papers/orderSheet";
 import { scopeOf } from "../../sheets/papers/scopeOf";
 import type { Plan } from "../../sheets/plan";
+import { validDays } from "./days";
 import { type JobDetails, linesOf } from "./details";
 import { measuresOf } from "./measures";
 import { needsOf } from "./needsOf";
@@ -87,19 +87,19 @@ export function noticePaper(job: Job, details: JobDetails, notice: DigNotice): P
 /**
  * What the customer is told. Prices are those that the blocks show.
  *
+ * @throws Problem where the days for which the price holds cannot be used.
  * @throws {Error} for a bed without a price: the screen offers no customer's sheet then.
  */
 export function quoteOf(job: Job, details: JobDetails): Quote {
   const date = today();
+  const days = validDays(details);
   const cents = job.beds.reduce((sum, { block }) => sum + toCents(block.salesTax), 0);
   return {
     office: details.office.trim(),
     customer: details.customer.trim(),
     place: details.place.trim(),
     date: dateWords(date),
-    validUntil:
-      details.validDays.trim() &&
-      dateWords(date + Math.round(readNumber(details.validDays, "days that the price holds"))),
+    validUntil: days === undefined ? "" : dateWords(date + days),
     beds: job.beds.map(({ block, worked }) => {
       if (!worked || block.price === undefined) throw new Error(`${block.name} has no price.`);
       const { numbers, names } = worked.bed;

@@ -2,9 +2,9 @@ import { dateWords } from "../../quantities/calendar/calendarDay";
 import { type DigNotice, digNotice } from "../../quantities/calendar/digNotice";
 import type { Holiday } from "../../quantities/calendar/holidaysBetween";
 import { readDate } from "../../quantities/dateText";
-import { readNumber } from "../../quantities/numberText";
 import type { NoticeFacts } from "../../sheets/papers/noticeSheet";
 import { inches } from "../../sheets/papers/scopeOf";
+import { marksDays, noticeDays } from "./days";
 import { type JobDetails, linesOf } from "./details";
 import type { WorkedOutBed } from "./needsOf";
 import { today } from "./today";
@@ -22,18 +22,14 @@ export interface NamedBed extends WorkedOutBed {
  */
 export function noticeOf(details: JobDetails, daysOfWork: number): DigNotice | undefined {
   if (details.start.trim() === "") return undefined;
-  const marks = details.marksDays.trim();
+  const marks = marksDays(details);
   return digNotice({
     startDate: readDate(details.start, "start"),
-    workingDays: readNumber(details.noticeDays, "working days of notice"),
+    workingDays: noticeDays(details),
     today: today(),
     holidays: { federal: details.federal === "yes", own: linesOf(details.ownHolidays).map(holidayOf) },
-    ...(marks && {
-      marks: {
-        days: readNumber(marks, "days that marks are good"),
-        counted: details.marksCounted,
-        from: "first day to dig" as const,
-      },
+    ...(marks !== undefined && {
+      marks: { days: marks, counted: details.marksCounted, from: "first day to dig" as const },
     }),
     daysOfWork: Math.max(1, daysOfWork),
   });
@@ -56,7 +52,7 @@ export function noticeFacts(details: JobDetails, notice: DigNotice, beds: readon
     job: details.job.trim(),
     place: details.place.trim(),
     start: dateWords(notice.startDate),
-    noticeDays: readNumber(details.noticeDays, "working days of notice"),
+    noticeDays: noticeDays(details),
     lastNotice: dateWords(notice.lastNoticeDate),
     noticeOn: dateWords(notice.noticeDate),
     earliestDig: dateWords(notice.earliestDate),

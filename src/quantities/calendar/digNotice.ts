@@ -1,9 +1,10 @@
 import { digDate, LAST_DATE, MOST_WORKING_DAYS } from "../digDate";
-import { messages } from "../messages";
 import { Problem } from "../problem";
+import { checkDays } from "./checkDays";
 import { type Holiday, type HolidayRules, holidaysBetween } from "./holidaysBetween";
 import { lastNoticeDate } from "./lastNoticeDate";
 import { type MarksLife, marksLastDay } from "./marksLastDay";
+import { calendarMessages } from "./messages";
 import { type NoticeWarning, noticeWarnings } from "./noticeWarnings";
 
 /** What the office knows and wishes. All dates are whole serial numbers of the workbook's 1900 calendar. */
@@ -54,9 +55,12 @@ const reachOf = (workingDays: number, daysOff: number) => 60 + 2 * (workingDays 
  */
 export function digNotice(wish: NoticeWish): DigNotice {
   const { startDate, workingDays, today, noticeDate = today, marks, daysOfWork = 1 } = wish;
-  refuseUnlessWhole("working_days", workingDays, MOST_WORKING_DAYS);
-  refuseUnlessWhole("days_of_work", daysOfWork, MOST_WORKING_DAYS);
-  if (marks) refuseUnlessWhole("marks_days", marks.days, MOST_WORKING_DAYS);
+  checkDays("working_days", workingDays, MOST_WORKING_DAYS);
+  // Nobody types these: they are what the beds come to.
+  if (daysOfWork > MOST_WORKING_DAYS)
+    throw new Problem("value", calendarMessages.tooMuchWork(daysOfWork, MOST_WORKING_DAYS), "days_of_work");
+  checkDays("days_of_work", daysOfWork, MOST_WORKING_DAYS);
+  if (marks) checkDays("marks_days", marks.days, MOST_WORKING_DAYS);
 
   const dates = [startDate, today, noticeDate];
   const own = wish.holidays.own.length;
@@ -93,10 +97,4 @@ export function digNotice(wish: NoticeWish): DigNotice {
 /** The day on which work of so many days ends. The start is a day of work whatever day it is; the others are working days. */
 function lastDayOfWork(startDate: number, daysOfWork: number, daysOff: readonly number[]): number {
   return daysOfWork === 1 ? startDate : digDate(startDate, daysOfWork - 2, daysOff);
-}
-
-function refuseUnlessWhole(argument: string, value: number, most: number): void {
-  if (Number.isInteger(value) && value >= 1 && value <= most) return;
-  const message = value === 0 ? messages.zero(argument, "2") : messages.notWhole(argument, value, most);
-  throw new Problem("value", message, argument);
 }

@@ -3,6 +3,9 @@ export const calendarMessages = {
   noHolidaysOf: (year: number, first: number) =>
     `The federal holidays of ${year} are not known here. Type a date from ${first} to 9999.`,
   beforeFirstDate: () => "start_date lies so early that the calendar begins after the day of notice. Type the start.",
+  tooMuchWork: (days: number, most: number) =>
+    `The work of these beds comes to ${days.toLocaleString("en-US")} days, and a notice counts ${most} at most. ` +
+    "Take beds out of the job, or look at their sizes.",
 } as const;
 
 /**

@@ -1,0 +1,42 @@
+import { checkDays } from "../../quantities/calendar/checkDays";
+import { MOST_WORKING_DAYS } from "../../quantities/digDate";
+import { messages } from "../../quantities/messages";
+import { readNumber } from "../../quantities/numberText";
+import { Problem } from "../../quantities/problem";
+import type { JobDetails } from "./details";
+
+/** What a problem calls each field of days; the screen says it at the field. */
+export const DAYS = {
+  notice: "working days of notice",
+  marks: "days that marks are good",
+  valid: "days that the price holds",
+} as const;
+
+/** A price that holds longer than a year is a slip. */
+const MOST_VALID_DAYS = 365;
+
+/**
+ * The days that were typed.
+ *
+ * @throws Problem that quotes what is no count of days, and says what to type.
+ */
+export function noticeDays({ noticeDays: text }: JobDetails): number {
+  if (text.trim() === "") throw new Problem("value", messages.missing(DAYS.notice, "2"), DAYS.notice);
+  return daysOf(text, DAYS.notice, MOST_WORKING_DAYS);
+}
+
+/** The days for which marks are good; undefined where none were typed. Throws as {@link noticeDays} does. */
+export function marksDays({ marksDays: text }: JobDetails): number | undefined {
+  return text.trim() === "" ? undefined : daysOf(text, DAYS.marks, MOST_WORKING_DAYS);
+}
+
+/** The days for which the price holds; undefined where none were typed. Throws as {@link noticeDays} does. */
+export function validDays({ validDays: text }: JobDetails): number | undefined {
+  return text.trim() === "" ? undefined : daysOf(text, DAYS.valid, MOST_VALID_DAYS);
+}
+
+function daysOf(text: string, argument: string, most: number): number {
+  const days = readNumber(text, argument);
+  checkDays(argument, days, most);
+  return days;
+}
