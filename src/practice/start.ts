@@ -64,9 +64,9 @@ export async function start(
       watch: grid.watch,
       work: save,
       put: (work) => workShelf.put(work),
-      onResult: (error) => showTrouble(error === undefined ? undefined : keepWords[keepTroubleOf(error)]),
+      onResult: (error) => showTrouble("work", error === undefined ? "" : keepWords[keepTroubleOf(error)]),
     });
-  if (unkept) showTrouble(keepWords[unkept]);
+  if (unkept) showTrouble("work", keepWords[unkept]);
   await page.drawn;
   await painted();
   if (!unkept) stopKeeping = keep();

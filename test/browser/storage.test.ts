@@ -126,8 +126,26 @@ describe("the practice workbook", () => {
     await second.page.reload();
     await ready(second.page);
     expect(await read(second.page, "B40")).toBe("again");
-    expect(await second.page.locator("#practice-trouble").isVisible()).toBe(false);
+    expect(await second.page.locator("#practice-work-trouble").isVisible()).toBe(false);
     expect([...first.errors, ...second.errors]).toEqual([]);
+  });
+
+  test("says of the pane and of the work what is wrong with each, and neither takes the other's words", async () => {
+    const context = await newContext();
+    await context.route("**/pane.js", (route) => route.abort());
+    const withoutPane = async () => {
+      const page = await context.newPage();
+      await page.goto(`${inject("origin")}/practice.html`);
+      await page.getByText("The pane could not be fetched.").waitFor({ timeout: 90_000 });
+      return page;
+    };
+    const first = await withoutPane();
+    await write(first, "B40", "first");
+    await first.waitForTimeout(KEPT_MS);
+    // The work was kept, which is nothing that brings the pane.
+    expect(await first.locator("#practice-pane-trouble").textContent()).toMatch(/^The pane could not be fetched/);
+    const second = await withoutPane();
+    expect(await second.locator("#practice-work-trouble").textContent()).toMatch(/is open in another tab/);
   });
 
   test("leaves alone what a later version has kept", async () => {
