@@ -25,7 +25,7 @@ export function InTheWayNotice({ inTheWay, what, onPlace, onCancel }: NoticeProp
   const { sheetId, nearestFree } = inTheWay;
   const { lead, things, instead } = inTheWayWords(inTheWay, what);
   return (
-    <div role="alertdialog" aria-labelledby="in-the-way" class="notice trouble" onKeyDown={onEscape(onCancel)}>
+    <div role="alertdialog" aria-labelledby="in-the-way" class="notice trouble" onKeyDown={onEscape(onCancel, false)}>
       <p id="in-the-way">{lead}</p>
       <ul>
         {things.map((thing) => (

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readCells, selectCells } from "./cells";
 import { focusFault, type Keyboard, keyboardOf } from "./keyboard";
 import { launch, openPractice } from "./openPractice";
+import { holdWorkbook, openScreen } from "./screens/visit";
 
 let browser: Browser;
 let page: Page;
@@ -251,4 +252,55 @@ describe.each(["light", "dark", "forced colours"] as const)("in %s", (look) => {
     expect(stops).toBeGreaterThan(60);
     expect(faults).toEqual([]);
   });
+});
+
+test.each([
+  {
+    what: "copy",
+    look: async (at: Page) => {
+      await selectCells(at, "Jobs", "A5");
+      await openScreen(at, "Copy for others");
+      await at.getByRole("button", { name: "Look before copying" }).click();
+    },
+    write: "Make the copy",
+    working: "Making the copy…",
+    done: /^The copy stands on/,
+  },
+  {
+    what: "list",
+    look: async (at: Page) => {
+      await selectCells(at, "Jobs", "A5");
+      await openScreen(at, "Job rows");
+      await at.getByRole("button", { name: "Read the list at the selection" }).click();
+      await at.getByLabel("Add a result").selectOption("spoilLoads");
+    },
+    write: /^Write [\d,]+ cells?$/,
+    working: "Writing…",
+    done: /^Written: /,
+  },
+  {
+    what: "template",
+    look: async (at: Page) => {
+      await openScreen(at, "Templates");
+      await at
+        .getByRole("button", { name: /^Look at/ })
+        .first()
+        .click();
+    },
+    write: "On a new sheet",
+    working: "Writing the template…",
+    done: /stands on/,
+  },
+])("Escape does not deny a $what that is being written", async ({ look, write, working, done }) => {
+  const { page: at } = await openPractice(browser);
+  await look(at);
+  const letGo = await holdWorkbook(at);
+  await at.getByRole("button", { name: write }).click();
+  await at.getByText(working).waitFor();
+  await at.keyboard.press("Escape");
+  await at.waitForTimeout(300);
+  expect(await at.getByText("Nothing was written.", { exact: true }).count()).toBe(0);
+  await letGo();
+  await at.getByRole("status").filter({ hasText: done }).waitFor();
+  await at.context().close();
 });

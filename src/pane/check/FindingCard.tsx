@@ -45,7 +45,7 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
           <Button onPress={() => setReason("")}>Let it be…</Button>
         </p>
       ) : (
-        <form class="row" onKeyDown={onEscape(() => setReason(undefined))} onSubmit={letBe}>
+        <form class="row" onKeyDown={onEscape(() => setReason(undefined), false)} onSubmit={letBe}>
           <TextField
             label="Why it may stay"
             value={reason}

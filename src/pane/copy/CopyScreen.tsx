@@ -67,7 +67,7 @@ export function CopyScreen() {
         </p>
       )}
       {looked && (
-        <section aria-labelledby="copy-preview" onKeyDown={onEscape(copying.cancel)}>
+        <section aria-labelledby="copy-preview" onKeyDown={onEscape(copying.cancel, working)}>
           <CopyPreview looked={looked} />
           {inTheWay ? (
             <InTheWayNotice

@@ -75,7 +75,8 @@ export function useCopy() {
       setWish({ ...wish, ...change });
       setLooked(undefined);
       setInTheWay(undefined);
-      speaking.hush();
+      // What is being written goes on, and is still to be told.
+      if (!speaking.isWorking) speaking.hush();
     },
     look: () =>
       attempt("Reading the cells…", async () => {

@@ -20,7 +20,7 @@ export function FitList() {
   const { fit, columns, filling, word, isWorking } = fitting;
   const readButton = useFocusBack(fit !== undefined);
   return (
-    <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel)}>
+    <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel, isWorking)}>
       <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
       <p class="row">
         <Button at={readButton} main={!fit} off={isWorking} onPress={() => void fitting.read()}>

@@ -102,7 +102,7 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
       )}
       {asking === "rename" && (
         <form
-          onKeyDown={onEscape(done)}
+          onKeyDown={onEscape(done, working)}
           onSubmit={(event) => {
             event.preventDefault();
             if (!working) void rename();
@@ -113,7 +113,9 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
             <Button off={working} onPress={() => void rename()}>
               Rename it
             </Button>
-            <Button onPress={done}>Leave it</Button>
+            <Button off={working} onPress={done}>
+              Leave it
+            </Button>
           </p>
         </form>
       )}

@@ -25,7 +25,7 @@ export function OpenPanel({ opening, looking, working, selected }: OpenPanelProp
   const missing = contents.rates.filter(({ name }) => !isThere(name));
   const newSheet = { kind: "new sheet", name: template.name } as const;
   return (
-    <section aria-labelledby="template-held" onKeyDown={onEscape(opening.cancel)}>
+    <section aria-labelledby="template-held" onKeyDown={onEscape(opening.cancel, working)}>
       <PanelHeading id="template-held">{template.name}</PanelHeading>
       {template.note && <p class="breaks">{template.note}</p>}
       <p class="below">

@@ -16,13 +16,18 @@ export function Question({ text, yes, no, working, onYes, onNo }: QuestionProps)
   const safe = useRef<HTMLButtonElement>(null);
   useEffect(() => safe.current?.focus(), []);
   return (
-    <div role="alertdialog" aria-labelledby="template-question" class="notice trouble" onKeyDown={onEscape(onNo)}>
+    <div
+      role="alertdialog"
+      aria-labelledby="template-question"
+      class="notice trouble"
+      onKeyDown={onEscape(onNo, working)}
+    >
       <p id="template-question">{text}</p>
       <p class="row">
         <Button off={working} onPress={onYes}>
           {yes}
         </Button>
-        <Button at={safe} onPress={onNo}>
+        <Button at={safe} off={working} onPress={onNo}>
           {no}
         </Button>
       </p>

@@ -26,7 +26,10 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
   }, [toSave, treatments]);
   const { where, hiddenRows } = toSave;
   return (
-    <section aria-labelledby="save-template" onKeyDown={onEscape(saving.cancel)}>
+    <section
+      aria-labelledby="save-template"
+      onKeyDown={onEscape(replacing ? saving.dontReplace : saving.cancel, working)}
+    >
       <PanelHeading id="save-template">Save as template</PanelHeading>
       <p>
         {where}: {sizeWords(made.template)}. Pictures stay behind.
