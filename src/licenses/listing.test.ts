@@ -1,11 +1,27 @@
-import { resolve } from "node:path";
-import { describe, expect, test } from "vitest";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, describe, expect, test } from "vitest";
 import { packagesInside } from "./inside.mjs";
+import known from "./known.json";
 import { licenseTrouble, listing } from "./listing.mjs";
 import { packageFacts, packageFolder } from "./packageFacts.mjs";
 
 const MODULES = resolve(import.meta.dirname, "../../node_modules");
 const shipped = { name: "trowel", version: "1.2.3", license: "MIT", text: "Copyright A. Mason", parts: ["pane"] };
+
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true });
+});
+
+/** The folder of a package that tells its license so. */
+function packageOf(license: unknown): string {
+  const folder = mkdtempSync(join(tmpdir(), "license-"));
+  folders.push(folder);
+  writeFileSync(join(folder, "package.json"), JSON.stringify({ version: "1.0.0", license }));
+  return folder;
+}
 
 describe("the list of licenses", () => {
   test("tells each package with its license and where it is, and a text that several have once", () => {
@@ -52,6 +68,21 @@ describe("what a package says of its license", () => {
     const { license, text } = packageFacts("elliptic", "/nowhere");
     expect(license).toBe("MIT");
     expect(text).toMatch(/^Copyright Fedor Indutny, 2014 \(its README\)\n\nPermission is hereby granted/);
+  });
+
+  test("is its type, where it is told in the old way, and nothing where it is told in no way", () => {
+    expect(packageFacts("old-way", packageOf({ type: "MIT", url: "https://example.com" })).license).toBe("MIT");
+    expect(packageFacts("no-way", packageOf([{ type: "MIT" }])).license).toBeUndefined();
+  });
+
+  test("is what we found out, where it tells something that cannot be read", () => {
+    expect(packageFacts("isarray", packageOf("MIT/X11")).license).toBe("MIT");
+  });
+
+  test.each(Object.entries(known))("is told by %s itself as we know it, or not at all", (name, { license }) => {
+    const file = resolve(MODULES, name, "package.json");
+    // A later version under another license must not hide behind what was once found out.
+    if (existsSync(file)) expect(JSON.parse(readFileSync(file, "utf8")).license ?? license).toBe(license);
   });
 
   test("is nothing where nobody knows", () => {

@@ -15,7 +15,7 @@ export function packageFolder(file) {
 }
 
 /**
- * What a package says of its license.
+ * What a package says of its license; where `known.json` names the package, what stands there.
  *
  * @param {string} name such as "jszip".
  * @param {string} folder where it lies, if it does.
@@ -31,9 +31,15 @@ export function packageFacts(name, folder) {
   return {
     name,
     version: told.version ?? "",
-    license: told.license ?? known?.license,
+    license: known?.license ?? toldLicense(told.license),
     text: own || (known ? standardText(known) : ""),
   };
+}
+
+/** Before licenses had names in common, a package.json told the license as an object with its type. */
+function toldLicense(told) {
+  const license = told?.type ?? told;
+  return typeof license === "string" ? license : undefined;
 }
 
 function textsIn(folder) {
