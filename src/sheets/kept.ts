@@ -4,6 +4,8 @@
  *
  * - Text that is damaged, or of a later version, is told to the person and stays as it is.
  * - What is damaged gives way once the person has said so; what a later version wrote never does.
+ *
+ * The note of the last insert alone is no list that grows: the next insert takes its place, whatever stood there.
  */
 export type Kept<T> =
   | { readonly state: "none" }

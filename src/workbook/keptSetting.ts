@@ -2,8 +2,12 @@ import { type Keeping, type Kept, readKeptText, textToKeep } from "../sheets/kep
 import { WorkbookTrouble } from "./trouble";
 
 /** Something that is kept in the workbook, as the text of one of its settings. */
-export interface KeptSetting<T> extends Keeping<T> {
+export interface KeptText<T> extends Keeping<T> {
   readonly key: string;
+}
+
+/** What is kept, and added to or changed. */
+export interface KeptSetting<T> extends KeptText<T> {
   /** In words, as "the list of drawings". */
   readonly what: string;
   /** What the person does to have it thrown away where it is damaged, as "Press Draw once more". */
@@ -29,7 +33,7 @@ export function queueReadText(context: Excel.RequestContext, key: string): () =>
 }
 
 /** Asks for what is kept; readable after a sync. */
-export function queueReadKept<T>(context: Excel.RequestContext, setting: KeptSetting<T>) {
+export function queueReadKept<T>(context: Excel.RequestContext, setting: KeptText<T>) {
   const text = queueReadText(context, setting.key);
   return {
     /** As it stands there. */
@@ -39,7 +43,7 @@ export function queueReadKept<T>(context: Excel.RequestContext, setting: KeptSet
 }
 
 /** @param kept as it is to be read again. */
-export function queueWriteKept<T>(context: Excel.RequestContext, setting: KeptSetting<T>, kept: unknown): void {
+export function queueWriteKept<T>(context: Excel.RequestContext, setting: KeptText<T>, kept: unknown): void {
   context.workbook.settings.add(setting.key, textToKeep(kept, setting));
 }
 

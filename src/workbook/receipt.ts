@@ -1,5 +1,5 @@
 import type { Area, CellDress } from "../sheets/plan";
-import { type KeptSetting, queueReadKept, queueWriteKept } from "./keptSetting";
+import { type KeptText, queueReadKept, queueWriteKept } from "./keptSetting";
 import { isReceipt } from "./receiptShape";
 
 /** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
@@ -41,15 +41,16 @@ export interface PlaceBefore {
   };
 }
 
-export const RECEIPT: KeptSetting<Receipt> = {
+export const RECEIPT: KeptText<Receipt> = {
   key: "Bedrow.lastInsert",
-  what: "the note of the last insert",
-  again: "Insert something",
   version: 1,
   read: (content) => (isReceipt(content) ? content : undefined),
 };
 
-/** Keeps a receipt in the place of the one before, whatever that was: there is one last insert. */
+/**
+ * Keeps a receipt in the place of the one before, whatever that was: there is one last insert, and a note of an earlier
+ * one would have the wrong insert taken back. That of a later version goes, too; what it inserted stays on its sheet.
+ */
 export function queueReceipt(context: Excel.RequestContext, receipt: Receipt): void {
   queueWriteKept(context, RECEIPT, receipt);
 }

@@ -154,6 +154,16 @@ describe("the note of the last insert", () => {
     expect(await setting("Bedrow.lastInsert")).toBe("{half");
   });
 
+  test("of a later version, or damaged, gives way to the next insert, which is then the one to take back", async () => {
+    for (const text of ['{"version":2,"kept":{}}', "{half"]) {
+      await put("Bedrow.lastInsert", text);
+      await insertBed();
+      await takeBackLastInsert();
+      expect(host.value("A1")).toBe("");
+      expect(await setting("Bedrow.lastInsert")).toBe("");
+    }
+  });
+
   test("that claims more cells than it has formulas for takes nothing back: they may be somebody else's", async () => {
     await insertBed();
     await host.type({ H40: "typed by somebody" });

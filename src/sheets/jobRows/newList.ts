@@ -78,13 +78,8 @@ export function newList(wish: NewListWish, at: Anchor): Plan {
     Math.max(NARROWEST, inputOf(role)?.width ?? headingOf(role).length + HEADING_ROOM),
   );
   const plan = compose("list of beds", [{ look: "section", cells: headings }, { cells: first }], widths, at);
-  // Names read from the left, on the same ground as what is typed beside them.
-  const names = columns.flatMap((role, column) =>
-    isName(role) ? [{ area: { row: 1, column, rows: 1, columns: 1 }, look: "textHeading" as const }] : [],
-  );
   return {
     ...plan,
-    looks: [...plan.looks, ...names],
     table: { name: TABLE_NAME, area: { row: 0, column: 0, rows: 2, columns: columns.length } },
   };
 }
