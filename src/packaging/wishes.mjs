@@ -16,7 +16,7 @@ export function readWishes(given, usualVersion) {
   const wishes = new Map();
   for (let index = 0; index < given.length; index += 2) {
     const [name, value] = [given[index], given[index + 1]];
-    if (!["--origin", "--version", "--from", "--to"].includes(name)) throw new Error(`"${name}" is not known. ${HOW}`);
+    if (!NAMES.includes(name)) throw new Error(`"${name}" is not known. ${HOW}`);
     if (value === undefined || value.startsWith("--")) throw new Error(`${name} needs a value. ${HOW}`);
     wishes.set(name, value);
   }
@@ -36,7 +36,9 @@ export function readWishes(given, usualVersion) {
   };
 }
 
-const HOW = "Use: npm run package -- --origin https://tools.example [--version 1.4.0]";
+const NAMES = ["--origin", "--version", "--from", "--to"];
+const HOW =
+  "Use: npm run package -- --origin https://tools.example [--version 1.4.0] [--from a build] [--to another folder].";
 
 /** @param {string} version `1.4` or up to four parts. */
 export function fourParts(version) {

@@ -13,7 +13,7 @@ export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
 
 /** What stands where something was to be put. */
 export interface Obstacle {
-  readonly what: "filled cells" | "merged cells" | "table" | "list or colour rule" | "name";
+  readonly what: "filled cells" | "merged cells" | "table" | "list or color rule" | "name";
   /** Addresses or names, for the person. */
   readonly where: string;
 }
@@ -80,7 +80,7 @@ export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
   }
   if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheet(merged.address) });
   if (target.conditionalFormats.items.length > 0 || target.dataValidation.type !== "None") {
-    obstacles.push({ what: "list or colour rule", where: "in these cells" });
+    obstacles.push({ what: "list or color rule", where: "in these cells" });
   }
   return obstacles;
 }

@@ -27,7 +27,7 @@ describe("a package for the office", () => {
     [[], /Say where/],
     [["--origin"], /needs a value/],
     [["--origin", "--version"], /needs a value/],
-    [["--folder", "x"], /not known/],
+    [["--folder", "x"], /not known\. Use:.* --origin .*\[--version .*\[--from .*\[--to /],
     [["--origin", "https://tools.example", "--version", "new"], /no version/],
   ])("refuses %j in words", (given, words) => {
     expect(() => readWishes(given, "0.1.0")).toThrow(words);

@@ -32,7 +32,7 @@ export function carriedRules(rules: RegionRules, saved: Saved): CarriedRules {
     leftOut.push(`The color rule of ${areaAddress(rule.area)} reads cells outside, and is left out.`);
     return [];
   });
-  if (rules.others > 0) leftOut.push(`Colour rules that are no formulas are left out (${rules.others}).`);
+  if (rules.others > 0) leftOut.push(`Color rules that are no formulas are left out (${rules.others}).`);
   return { choices, warnings, leftOut };
 }
 
