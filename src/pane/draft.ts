@@ -7,6 +7,7 @@ import type { StoredThing } from "./keep/stored";
 /** The half-typed form outlives a closed pane, in the browser's own storage. */
 export const draft: StoredThing<BedForm> = {
   key: draftKey,
+  oldKey: "Bedrow.form.3",
   version: 1,
   read: formOf,
   // A bed of one pane and half of another's would be neither.

@@ -15,10 +15,11 @@ const names: StoredThing<Names> = {
 let kept: Map<string, string>;
 const getItem = vi.fn((key: string) => kept.get(key) ?? null);
 const setItem = vi.fn((key: string, text: string) => void kept.set(key, text));
+const removeItem = vi.fn((key: string) => void kept.delete(key));
 
 beforeEach(() => {
   kept = new Map();
-  vi.stubGlobal("localStorage", { getItem, setItem });
+  vi.stubGlobal("localStorage", { getItem, setItem, removeItem });
 });
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -30,6 +31,22 @@ describe("what the browser keeps for the pane", () => {
     expect(readStored(names)).toEqual({});
     expect(writeStored(names, {}, { customer: "Hollis Vane" }, false)).toBeUndefined();
     expect(readStored(names)).toEqual({ value: { customer: "Hollis Vane" } });
+  });
+
+  test("is found where it stood before versions were written, and is taken over from there", () => {
+    const moved = { ...names, oldKey: "names.1" };
+    kept.set("names.1", '{"office":"Fernlea Stone"}');
+    const found = readStored(moved).value!;
+    expect(found).toEqual({ office: "Fernlea Stone" });
+    writeStored(moved, found, { ...found, customer: "Hollis Vane" }, false);
+    expect(readStored(moved).value).toEqual({ office: "Fernlea Stone", customer: "Hollis Vane" });
+    expect([...kept.keys()]).toEqual(["names"]);
+  });
+
+  test("is no longer looked for where it stood once something is kept", () => {
+    kept.set("names", '{"version":1,"kept":{"office":"Fernlea Stone"}}');
+    kept.set("names.1", '{"office":"Gable End Gardens"}');
+    expect(readStored({ ...names, oldKey: "names.1" }).value).toEqual({ office: "Fernlea Stone" });
   });
 
   test("keeps what another pane has kept meanwhile", () => {

@@ -3,6 +3,8 @@ import { type Keeping, readKeptText, textToKeep } from "../../sheets/kept";
 /** One thing in the browser's own storage, which panes of several workbooks share. */
 export interface StoredThing<T> extends Keeping<T> {
   readonly key: () => string;
+  /** Where it stood before versions were written: read while nothing is under its key, and gone once something is. */
+  readonly oldKey?: string;
   /**
    * What is to be kept where another pane may have kept something, too.
    *
@@ -17,7 +19,7 @@ export type StoreTrouble = "later" | "damaged" | "off";
 
 /** What is kept; nothing where nothing can be read. Never throws. */
 export function readStored<T>(thing: StoredThing<T>): { readonly value?: T; readonly trouble?: StoreTrouble } {
-  const text = storedText(thing.key());
+  const text = storedText(thing);
   if (text === undefined) return { trouble: "off" };
   const kept = readKeptText(text, thing);
   if (kept.state === "kept") return { value: kept.value };
@@ -35,6 +37,7 @@ export function writeStored<T>(thing: StoredThing<T>, before: T, now: T, startAn
   const next = there.value === undefined ? now : thing.join(there.value, before, now);
   try {
     localStorage.setItem(thing.key(), textToKeep(next, thing));
+    if (thing.oldKey) localStorage.removeItem(thing.oldKey);
     return undefined;
   } catch {
     return "off";
@@ -42,9 +45,9 @@ export function writeStored<T>(thing: StoredThing<T>, before: T, now: T, startAn
 }
 
 /** "" where nothing is kept; undefined where the browser has no storage for the pane, or keeps it from it. */
-function storedText(key: string): string | undefined {
+function storedText({ key, oldKey }: Pick<StoredThing<unknown>, "key" | "oldKey">): string | undefined {
   try {
-    return localStorage.getItem(key) ?? "";
+    return localStorage.getItem(key()) ?? (oldKey && localStorage.getItem(oldKey)) ?? "";
   } catch {
     return undefined;
   }

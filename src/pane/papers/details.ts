@@ -50,6 +50,7 @@ export const startingDetails: JobDetails = {
 /** What was typed outlives a closed pane, in the browser's own storage. */
 export const storedDetails: StoredThing<JobDetails> = {
   key: () => "Bedrow.papers",
+  oldKey: "Bedrow.papers.1",
   version: 1,
   read: detailsOf,
   // Panes of several workbooks share the details: each keeps what was typed into it, and leaves the rest.
