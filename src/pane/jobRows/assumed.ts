@@ -53,12 +53,12 @@ export function readAssumed(texts: AssumedTexts): {
     throw new Problem("value", text);
   };
   const depthIn = read("depth", usualAssumed.depthIn, () => {
-    const inches = readTape(texts.depth, "in", "depth");
+    const inches = readTape(texts.depth, "in", "Depth");
     return inches > 0 ? inches : refuse("Type a depth over 0, such as 2 in.");
   });
   const waste = read("waste", undefined, () => {
     if (texts.waste.trim() === "") return undefined;
-    const share = readShare(texts.waste, "waste");
+    const share = readShare(texts.waste, "Waste");
     return share >= 0 && share < 1 ? share : refuse("Type a share from 0 to under 100%, such as 8%.");
   });
   const stone = read(

@@ -49,7 +49,7 @@ export function useStart() {
     texts,
     setTexts,
     problems,
-    sizeProblems: { length: sizeProblem(first.length, "length"), width: sizeProblem(first.width, "width") },
+    sizeProblems: { length: sizeProblem(first.length, "Length"), width: sizeProblem(first.width, "Width") },
     wanted: newListResults(wish),
     preview: newList(wish, { row: 0, column: 0 }),
     inTheWay,
@@ -84,7 +84,7 @@ export function useStart() {
 function sizeProblem(text: string, side: string): string | undefined {
   if (text.trim() === "") return "";
   try {
-    return readTape(text, "ft", side) > 0 ? undefined : `Type a ${side} over 0, such as 18' 6".`;
+    return readTape(text, "ft", side) > 0 ? undefined : `Type a ${side.toLowerCase()} over 0, such as 18' 6".`;
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
     return problem.message;

@@ -104,7 +104,7 @@ interface NoticePartProps {
 const noticeFields = {
   days: DAYS.notice,
   marks: DAYS.marks,
-  holidays: "own holidays",
+  holidays: "Other holidays",
 } as const;
 
 function NoticePart({ details, notice: { value: notice, problem, argument }, onType }: NoticePartProps) {

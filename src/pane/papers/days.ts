@@ -7,9 +7,9 @@ import type { JobDetails } from "./details";
 
 /** What a problem calls each field of days; the screen says it at the field. */
 export const DAYS = {
-  notice: "working days of notice",
-  marks: "days that marks are good",
-  valid: "days that the price holds",
+  notice: "Working days of notice",
+  marks: "Days that marks are good",
+  valid: "Days that the price holds",
 } as const;
 
 /** A price that holds longer than a year is a slip. */

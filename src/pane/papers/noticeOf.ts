@@ -24,7 +24,7 @@ export function noticeOf(details: JobDetails, daysOfWork: number): DigNotice | u
   if (details.start.trim() === "") return undefined;
   const marks = marksDays(details);
   return digNotice({
-    startDate: readDate(details.start, "start"),
+    startDate: readDate(details.start, "Start"),
     workingDays: noticeDays(details),
     today: today(),
     holidays: { federal: details.federal === "yes", own: linesOf(details.ownHolidays).map(holidayOf) },
@@ -41,8 +41,8 @@ function holidayOf(line: string): Holiday {
   // A date such as November 27, 2026 has spaces of its own.
   const isOneWord = /^\d/.test(first) && /[-/]/.test(first);
   return isOneWord
-    ? { date: readDate(first, "own holidays"), name: name.join(" ") || "own holiday" }
-    : { date: readDate(line, "own holidays"), name: "own holiday" };
+    ? { date: readDate(first, "Other holidays"), name: name.join(" ") || "own holiday" }
+    : { date: readDate(line, "Other holidays"), name: "own holiday" };
 }
 
 /** What the notice says on paper. */
