@@ -56,7 +56,6 @@ export function InsertBar(props: InsertBarProps) {
 }
 
 function drawingWords({ name, drawing }: SelectedBlock): string {
-  const bed = name || "This bed";
-  if (drawing === "none") return `${bed} is not drawn yet.`;
-  return drawing === "current" ? `The drawing of ${bed} is up to date.` : `The drawing of ${bed} is out of date.`;
+  if (drawing === "none") return `${name || "This bed"} is not drawn yet.`;
+  return `The drawing of ${name || "this bed"} is ${drawing === "current" ? "up to date" : "out of date"}.`;
 }
