@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
+import { Problem } from "../quantities/problem";
 import { type LastInsert, lastInsert } from "../workbook/lastInsert";
 import type { InTheWay, Place } from "../workbook/place";
 import { WorkbookTrouble } from "../workbook/trouble";
@@ -70,7 +71,10 @@ export function useInsert() {
 
 /** Whatever it was, the estimate stands: none of these words may make somebody insert it again. */
 function whyNotDrawn(error: unknown): string {
-  if (error instanceof WorkbookTrouble) return error.message;
-  const what = isNotFetched(error) ? NOT_FETCHED : "Something went wrong in the add-in.";
-  return `${what} Select a cell of the block, then press Draw.`;
+  if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
+  const todo = "Select a cell of the block, then press Draw.";
+  if (isNotFetched(error)) return `${NOT_FETCHED} ${todo}`;
+  // A fault of this program is to be found in the browser's own list of errors, too.
+  reportError(error);
+  return `Something went wrong in the add-in. ${todo}`;
 }
