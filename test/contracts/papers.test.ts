@@ -8,6 +8,7 @@ import { rowBed } from "../../src/pane/papers/rowBed";
 import type { Way } from "../../src/quantities/bed/form";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
+import { cautions } from "../../src/sheets/cautions";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { totalOf } from "../../src/sheets/papers/customerSheet";
 import { foundBed } from "../foundBed";
@@ -79,10 +80,26 @@ describe("the papers of a job", () => {
     const { formulas, page } = crewSheet(job.crew, job.order, head, "a4", CORNER);
     const steps = formulas.filter(([box, label]) => box === "☐" && job.crew.steps.some((step) => step.label === label));
     expect(steps).toHaveLength(job.crew.steps.length);
-    const text = formulas.flat().join("\n");
-    for (const about of ["Buried lines", "Meters and vents", "Dust", "Lifting", "Trailers and trucks", "Water"]) {
-      expect(text).toContain(`${about}: `);
-    }
+    const starts = steps.map((step) => formulas.indexOf(step));
+    const under = (label: string) => {
+      const step = steps.findIndex((row) => row[1] === label);
+      const lines = formulas.slice(starts[step]! + 1, starts[step + 1] ?? formulas.length);
+      return lines.map((row) => row[1]).join(" ");
+    };
+    for (const [label, ...said] of [
+      ["Notice and marks", "Buried lines: Call 811", "Private lines", "are not marked"],
+      ["Scrape and load", "Buried lines: see at “Notice and marks”", "Trailers and trucks: "],
+      ["Level, and tamp low spots", "Water: "],
+      [
+        "Trench and set the border",
+        "Buried lines: see at “Notice and marks”",
+        "Dust, where stone is cut: see at “Barrow and spread stone”",
+      ],
+      ["Barrow and spread stone", "Dust: Crushed stone", "Lifting: ", "Meters and vents: "],
+    ] as const)
+      for (const words of said) expect(under(label), label).toContain(words);
+    for (const { text } of cautions)
+      expect(formulas.flat().join(" ").split(text.split(".")[0]!.slice(0, 60)), text).toHaveLength(2);
     expect(page).toMatchObject({ paper: "a4", pagesWide: 1, headingRows: 1 });
   });
 

@@ -16,7 +16,8 @@ export function holidayTable(): string {
 
 /** What each caution goes by, and how sure that is. */
 export const cautionSources: Readonly<Record<string, string>> = {
-  "Buried lines": "49 CFR 196.103, read in the source: one call before digging, and wait for the marks",
+  "Buried lines":
+    "49 CFR 196.103, read in the source: one call before digging, and wait for the marks. That lines of the owner’s own are not marked: common practice",
   "Meters and vents": "49 CFR 192.353 and 192.355, read in the source: meters accessible, vents free",
   Dust: "29 CFR 1926.1153, read in the source",
   Lifting:

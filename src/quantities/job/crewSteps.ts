@@ -38,7 +38,7 @@ export const crewSteps: readonly Step[] = [
   {
     key: "marks",
     label: "Notice and marks",
-    hint: "Ticket at hand, every marked line found, hand digging beside marks.",
+    hint: "Ticket at hand, every marked line found, private lines shown by the owner, hand digging beside marks.",
     quantities: [{ amount: "beds", what: "beds", unit: "" }],
   },
   {

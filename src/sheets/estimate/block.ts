@@ -3,6 +3,7 @@ import { SOILS } from "../../quantities/soil";
 import { STONES } from "../../quantities/stone";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
+import { inLines } from "../file/lines";
 import type { Anchor, Plan } from "../plan";
 import { named } from "../typed";
 import { headRow } from "./head";
@@ -15,6 +16,8 @@ import { borderRows, crewRows, diggingRows, fabricRows, stoneRows } from "./work
 
 /** Least widths of the block's nine columns, in characters. */
 const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 28];
+/** Characters of a caution that fit from the second column to the last. */
+const ACROSS = 98;
 
 const stoneNames = STONES.map(({ name }) => name);
 const soilNames = SOILS.map(({ name }) => name);
@@ -54,7 +57,9 @@ export function estimateRows(form: BedForm): DraftRow[] {
     ...priceRows(form),
     blankRow,
     sectionRow(headings.cautions),
-    ...cautions.map(({ about, text }) => textRow(text, "caution", about)),
+    ...cautions.flatMap(({ about, text }) =>
+      inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),
+    ),
     blankRow,
     sectionRow(headings.stone, "Typed", "Unit", "Reads as"),
     ...stoneRows(form, stoneNames),

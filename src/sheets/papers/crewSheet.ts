@@ -35,13 +35,20 @@ const ACROSS = 104;
 const HALVES = [0, 3];
 const DRAWING_ROWS = 15;
 
-/** Which caution belongs to which step, by what it is about. */
-const CAUTION_AT: Readonly<Partial<Record<PlannedStep["key"], readonly string[]>>> = {
+type StepName = PlannedStep["key"];
+
+/** At which step a caution stands whole, by what it is about. */
+const CAUTION_AT: Readonly<Partial<Record<StepName, readonly string[]>>> = {
   marks: ["Buried lines"],
   scrape: ["Trailers and trucks"],
   level: ["Water"],
-  border: ["Dust"],
-  stone: ["Lifting", "Meters and vents"],
+  stone: ["Dust", "Lifting", "Meters and vents"],
+};
+
+/** At which other steps it holds as well; there one line leads back to it. */
+const AGAIN_AT: Readonly<Partial<Record<StepName, readonly { readonly about: string; readonly where?: string }[]>>> = {
+  scrape: [{ about: "Buried lines" }],
+  border: [{ about: "Buried lines" }, { about: "Dust", where: "where stone is cut" }],
 };
 
 /**
@@ -69,7 +76,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
   );
   const steps: DraftRow[] = [
     headingLine("Done", "Step", "How much", "How", "Person-h", "Really, h"),
-    ...plan.steps.flatMap(stepRows),
+    ...plan.steps.flatMap((step) => stepRows(step, plan.steps)),
     blankLine,
   ];
   const rest: DraftRow[] = [
@@ -128,9 +135,26 @@ function placed({ png, altText }: BedDrawing, index: number, firstRow: number): 
   return { area: { row, column: HALVES[index % 2]!, rows: DRAWING_ROWS - 1, columns: 3 }, png, altText };
 }
 
-function stepRows({ key, label, hint, quantities, hours, hoursIn }: PlannedStep): DraftRow[] {
+/** The cautions of a step, each line a row: those that stand elsewhere first, by a word of where. */
+function cautionRows(key: StepName, steps: readonly PlannedStep[]): DraftRow[] {
+  const again = (AGAIN_AT[key] ?? []).map(({ about, where }) => {
+    const whole = steps.find((step) => CAUTION_AT[step.key]?.includes(about));
+    return `${about}${where ? `, ${where}` : ""}: see at “${whole?.label}”.`;
+  });
+  const whole = cautions
+    .filter(({ about }) => CAUTION_AT[key]?.includes(about))
+    .map(({ about, text }) => `${about}: ${text}`);
+  return [again.join(" "), ...whole]
+    .filter(Boolean)
+    .flatMap((text) => inLines(text, ACROSS))
+    .map((line) => ({ cells: [undefined, textCell(line, "caution")] }));
+}
+
+function stepRows(
+  { key, label, hint, quantities, hours, hoursIn }: PlannedStep,
+  steps: readonly PlannedStep[],
+): DraftRow[] {
   const amounts = quantities.map(({ amount, unit, what }) => [figure(amount), unit, what].filter(Boolean).join(" "));
-  const about = CAUTION_AT[key] ?? [];
   return [
     {
       cells: [
@@ -144,10 +168,7 @@ function stepRows({ key, label, hint, quantities, hours, hoursIn }: PlannedStep)
         { content: "", look: "blankToFill" },
       ],
     },
-    ...cautions
-      .filter((caution) => about.includes(caution.about))
-      .flatMap((caution) => inLines(`${caution.about}: ${caution.text}`, ACROSS))
-      .map((line): DraftRow => ({ cells: [undefined, textCell(line, "caution")] })),
+    ...cautionRows(key, steps),
   ];
 }
 

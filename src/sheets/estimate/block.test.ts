@@ -1,0 +1,20 @@
+import { expect, test } from "vitest";
+import { blankForm } from "../../quantities/bed/form";
+import { cautions } from "../cautions";
+import { estimateBlock } from "./block";
+import { headings } from "./headings";
+
+test("the cautions stand in the block whole, in lines no longer than it is wide", () => {
+  const { formulas, widths } = estimateBlock(blankForm(), { row: 0, column: 0 });
+  const first = formulas.findIndex(([cell]) => cell === headings.cautions) + 1;
+  const rows = formulas.slice(first, formulas.findIndex(([cell], row) => row > first && cell === headings.stone));
+  const across = widths.slice(1).reduce((sum, width) => sum + width, 0);
+  for (const [, line] of rows) expect(String(line).length, String(line)).toBeLessThanOrEqual(across);
+  const said = rows.map(([about, line]) => `${about ? `\n${about}: ` : " "}${line}`).join("");
+  expect(said.trim().split("\n")).toEqual(cautions.map(({ about, text }) => `${about}: ${text}`));
+});
+
+test("the caution about digging says that lines of the owner's own are not marked, and who rules", () => {
+  const digging = cautions.find(({ about }) => about === "Buried lines")?.text;
+  expect(digging).toMatch(/^Call 811 .* Private lines \(sprinklers, .*\) are not marked: ask the owner\. .* rule\.$/);
+});
