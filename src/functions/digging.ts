@@ -60,12 +60,13 @@ export function SPOIL_YARDS(bank_yards: unknown, soil?: unknown): number {
 }
 
 /**
- * Truck or trailer loads, by volume and, where both weights are given, by weight: the larger count.
+ * Truck or trailer loads, by volume and, where both weights are given, by weight: the larger count. Where either weight
+ * is left out or blank, weight is not looked at, and no error says so.
  * @customfunction LOADS
  * @param yards Loose cubic yards to carry. 0 yards is 0 loads.
  * @param truck_yards Cubic yards that the truck or trailer holds.
- * @param tons_per_yard Weight of the load, short tons a cubic yard. Left out or 0: weight is not looked at.
- * @param payload_tons Short tons that may be loaded: rated gross less empty weight. Left out or 0: not looked at.
+ * @param tons_per_yard Weight of the load, short tons a cubic yard. Left out, blank or 0: weight is not looked at.
+ * @param payload_tons Short tons that may be loaded: rated gross less empty weight. Left out, blank or 0: weight is not looked at.
  * @returns Whole loads.
  * @example =BED.LOADS(4.63, 5, 1.3, 2.55) gives 3
  * @source Plain arithmetic; that weight rules as well as volume is common practice.

@@ -3,7 +3,9 @@ import { kindWords } from "../review/knowledge/argument";
 import { call, isError, type Result } from "./calls";
 import type { FunctionDoc } from "./docstrings";
 import { type Example, readExample } from "./example";
+import { functionCaution } from "./functionCautions";
 import { code, escaped, link, number, section, table } from "./html";
+import { isSilentZero, ZERO_MEANS } from "./numbers/zeros";
 import { ordinaryForm, sheetOf } from "./ordinaryForm";
 import type { Page } from "./page";
 import { type Slip, slipsOf } from "./slips";
@@ -26,6 +28,7 @@ export function functionPage(doc: FunctionDoc, known: FunctionKnowledge): Page {
       `<p class="call">${code(callOf(doc.id, known.arguments))}</p>`,
       `<p>Gives: ${escaped(doc.returns)}</p>`,
       `<p>${escaped(known.rule)}</p>`,
+      functionCaution(doc.id),
       section("Arguments", argumentTable(doc, known.arguments)),
       section("Example", exampleOf(example), resultOf(answer, known)),
       section("In ordinary formulas", ordinary(doc.id, example, answer)),
@@ -33,7 +36,11 @@ export function functionPage(doc: FunctionDoc, known: FunctionKnowledge): Page {
         "Where it comes from",
         `<p>${escaped(doc.source)} ${link("numbers.html", "What the numbers rest on")}</p>`,
       ),
-      section("What can go wrong", slipTable(slipsOf(doc.id, known.arguments, example.given))),
+      section(
+        "What can go wrong",
+        silentZeros(doc.id, known.arguments, example.given, answer),
+        slipTable(slipsOf(doc.id, known.arguments, example.given)),
+      ),
       section(
         "Related",
         `<ul>${doc.related.map((id) => `<li>${link(addressOf(id), `BED.${id}`)}</li>`).join("")}</ul>`,
@@ -111,6 +118,26 @@ function ordinary(id: string, example: Example, answer: Result): string {
     `<p class="formula ordinary">${code(form.formula)}</p>`,
     "<p>Where arguments are cells, the formula also checks them, and shows an error where the function would.</p>",
   ].join("\n");
+}
+
+/** What a blank does without an error; what the example gives then, where that is another number. */
+function silentZeros(
+  id: string,
+  known: readonly ArgumentKnowledge[],
+  given: readonly unknown[],
+  answer: Result,
+): string {
+  const lines = known.flatMap((argument, place) => {
+    if (!isSilentZero(argument)) return [];
+    const blank = given[place] === undefined ? answer : call(id, given.with(place, null));
+    const then =
+      typeof blank === "number" && typeof answer === "number" && blank !== answer
+        ? ` The example then gives ${number(blank)} in place of ${number(answer)}.`
+        : "";
+    return [`<li>${code(argument.name)}: ${escaped(ZERO_MEANS[argument.name] ?? "")}.${then}</li>`];
+  });
+  if (lines.length === 0) return "";
+  return `<p><strong>Left out, blank or 0, without an error:</strong></p>\n<ul>${lines.join("\n")}</ul>`;
 }
 
 function slipTable(slips: readonly Slip[]): string {

@@ -19,6 +19,7 @@ import { estimatingNumbers } from "./numbers/estimating";
 import { layingNumbers } from "./numbers/laying";
 import { cautionTable, holidayTable } from "./numbers/outside";
 import { HOW_SURE, OUR_CHOICE, statedTable } from "./numbers/stated";
+import { isSilentZero, ZERO_MEANS } from "./numbers/zeros";
 import type { Page } from "./page";
 
 /** What the numbers rest on: every value of every table, from the tables themselves. */
@@ -39,6 +40,7 @@ export function numbersPage(): Page {
       section("Soil", "<p>How much more room soil takes once it is dug.</p>", soilTable()),
       section("Units", unitTable()),
       section("Taken where an argument is left out", "<p>All common practice.</p>", defaultTable()),
+      section("Left out or blank: 0", ZERO_NOTE, zeroTable()),
       section("Held to be usual", USUAL_NOTE, usualTable()),
       section("Where an estimate starts", STARTING_NOTE, ...startingTables()),
       section("Ready choices", choiceTable(), stonePriceTable()),
@@ -46,7 +48,7 @@ export function numbersPage(): Page {
       section("How a bed is laid out", statedTable(layingNumbers)),
       section("What the check and the job rows go by", CHECK_NOTE, statedTable(checkingNumbers)),
       section("Federal holidays", HOLIDAY_NOTE, holidayTable()),
-      section("Cautions", CAUTION_NOTE, cautionTable()),
+      `<div id="cautions">${section("Cautions", CAUTION_NOTE, cautionTable())}</div>`,
     ].join("\n"),
   };
 }
@@ -54,6 +56,8 @@ export function numbersPage(): Page {
 const STONE_NOTE =
   "<p>Loose and dry, as delivered. A supplier’s scale ticket beats every row: weights change with the quarry, the size, and how wet the stone is loaded. Wet stone weighs up to a fifth more.</p>";
 const USUAL_NOTE = `<p>The check points out what lies outside; it refuses nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes tons, and so does a stone larger than two thirds of the depth let it show.</p>`;
+const ZERO_NOTE =
+  "<p>For these, an argument that is left out, a blank cell and a typed 0 are the same. No error says so: look whether that is what you mean.</p>";
 const CHECK_NOTE = "<p>What lies outside is pointed out or asked about. Nothing is refused for it.</p>";
 const HOLIDAY_NOTE =
   "<p>5 U.S.C. 6103, read in the source. One on a Saturday is kept on the Friday before, one on a Sunday on the Monday after. First years of two of them: from memory. They can be switched off, and your own added.</p>";
@@ -113,6 +117,22 @@ function defaultTable(): string {
   }
   const rows = [...taken.values()].map(({ cells, functions }) => [...cells, functions.join(", ")]);
   return table(["Argument", "Taken for it", "Unit", "Functions"], rows);
+}
+
+/** The arguments for which 0 is taken without a word, and what that means. */
+function zeroTable(): string {
+  const functions = new Map<string, string[]>();
+  for (const { name, arguments: given } of functionKnowledge)
+    for (const argument of given.filter(isSilentZero))
+      functions.set(argument.name, [...(functions.get(argument.name) ?? []), link(addressOf(name), name)]);
+  return table(
+    ["Argument", "What 0 means", "Functions"],
+    [...functions].map(([argument, names]) => [
+      escaped(argument),
+      escaped(ZERO_MEANS[argument] ?? ""),
+      names.join(", "),
+    ]),
+  );
 }
 
 function usualTable(): string {

@@ -7,6 +7,7 @@ import { estimatingNumbers } from "../../src/help/numbers/estimating";
 import { layingNumbers } from "../../src/help/numbers/laying";
 import { cautionSources } from "../../src/help/numbers/outside";
 import { HOW_SURE, OUR_CHOICE } from "../../src/help/numbers/stated";
+import { isSilentZero, ZERO_MEANS } from "../../src/help/numbers/zeros";
 import { numbersPage } from "../../src/help/numbersPage";
 import { CLEAR_SHARE } from "../../src/layout/pins";
 import { borderChoices, fabricChoices, stoneChoices } from "../../src/quantities/bed/choices";
@@ -191,5 +192,18 @@ describe("the page of what the numbers rest on", () => {
         expect(isTold, `${argument} of ${name}`).toBe(true);
         if (usual) expect(hasRow(argument, `${usual[0]} to ${usual[1]}`), `${argument} of ${name}`).toBe(true);
       }
+  });
+
+  test("has a row for each argument of which a blank is 0, with what that means", () => {
+    const silent = functionKnowledge.flatMap(({ name, arguments: given }) =>
+      given.filter(isSilentZero).map((argument) => ({ of: name, argument: argument.name })),
+    );
+    const held = ["waste", "trench_depth_in", "corner_radius", "cut_around_ft", "tons_per_yard", "payload_tons"];
+    expect(silent.map(({ argument }) => argument)).toEqual(expect.arrayContaining(held));
+    expect(Object.keys(ZERO_MEANS).sort()).toEqual([...new Set(silent.map(({ argument }) => argument))].sort());
+    for (const { of, argument } of silent) {
+      const row = rows.find((cells) => cells[0] === argument && cells[1] === ZERO_MEANS[argument]);
+      expect(row?.[2]?.split(", "), argument).toContain(of);
+    }
   });
 });

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import files from "../../src/functions/files.json";
+import { CAUTION_OF } from "../../src/help/functionCautions";
 import { escaped } from "../../src/help/html";
 import { HOW_SURE } from "../../src/help/numbers/stated";
 import { type Contents, everyDocstring, helpFiles } from "../../src/help/pages";
@@ -10,6 +11,7 @@ import { PURPOSES } from "../../src/help/purposes";
 import { messages } from "../../src/quantities/messages";
 import { SOILS } from "../../src/quantities/soil";
 import { STONES } from "../../src/quantities/stone";
+import { cautions } from "../../src/sheets/cautions";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 
@@ -188,6 +190,31 @@ test("a message of a function's own is told on its page, not only what all funct
     ["LAYOUT", "reaches outside the bed"],
   ] as const)
     expect(page(`${id}.html`), id).toContain(says);
+});
+
+test("whoever uses digging, hauling, barrow, stake, pin and bag functions alone reads the caution of that work", () => {
+  for (const [about, ...ids] of [
+    ["Buried lines", "DIG_DATE", "DIG_YARDS", "STAKES", "PINS", "PIN_MAP", "LAYOUT_PINS"],
+    ["Trailers and trucks", "SPOIL_YARDS", "LOADS"],
+    ["Lifting", "STONE_BAGS", "BARROW_TRIPS", "HAUL_HOURS"],
+  ] as const)
+    for (const id of ids) {
+      expect(CAUTION_OF[id], id).toBe(about);
+      const [, said] = /<div class="caution">([\s\S]*?)<\/div>/.exec(page(`${id}.html`)) ?? [];
+      expect(text(said ?? ""), id).toContain(cautions.find((caution) => caution.about === about)!.text);
+      expect(said, id).toContain('href="numbers.html#cautions"');
+    }
+  expect(page("numbers.html")).toContain('<div id="cautions"><section>\n<h2>Cautions</h2>');
+  expect(page("FEET.html")).not.toContain('class="caution"');
+});
+
+test("the page of LOADS says that a blank weight switches the look at weights off, and what comes of it", () => {
+  const html = text(page("LOADS.html"));
+  expect(html).toContain("Where either weight is left out or blank, weight is not looked at, and no error says so.");
+  // 4.63 cu yd are one load of a box of 5 cu yd; by weight, 4.63 × 1.3 ÷ 2.55 = 2.4, three.
+  expect(html).toMatch(
+    /payload_tons: weight is not looked at\. .* overloaded\. The example then gives 1 in place of 3\./,
+  );
 });
 
 test("the docstrings are read from every file that the build lists", () => {

@@ -7,7 +7,10 @@ import { headings } from "./headings";
 test("the cautions stand in the block whole, in lines no longer than it is wide", () => {
   const { formulas, widths } = estimateBlock(blankForm(), { row: 0, column: 0 });
   const first = formulas.findIndex(([cell]) => cell === headings.cautions) + 1;
-  const rows = formulas.slice(first, formulas.findIndex(([cell], row) => row > first && cell === headings.stone));
+  const rows = formulas.slice(
+    first,
+    formulas.findIndex(([cell], row) => row > first && cell === headings.stone),
+  );
   const across = widths.slice(1).reduce((sum, width) => sum + width, 0);
   for (const [, line] of rows) expect(String(line).length, String(line)).toBeLessThanOrEqual(across);
   const said = rows.map(([about, line]) => `${about ? `\n${about}: ` : " "}${line}`).join("");
