@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { FaultCell, FaultTable, TroubleGroup } from "./faultTable";
 import { escaped, section, table } from "./html";
+import { many } from "./numbers/stated";
 import type { Page } from "./page";
 
 /** What the test found, which writes it beside this page. */
@@ -50,16 +51,21 @@ const PANES_NOTE =
 
 const NOT_HELD = `<ul>
 <li>All of this was tried against the practice workbook, which stands in for the spreadsheet program and fails as that is documented to. It was not tried in every version of the program itself.</li>
-<li>Where the program fails for good in the middle of a deed, nothing can be put back any more. You are told so. Undo in the sheet (Ctrl+Z), or close the workbook without saving.</li>
+<li>Where the program fails for good in the middle of a deed, nothing can be put back any more. You are told so. Undo in the sheet (Ctrl+Z) may not reach it: older versions of the program do not undo what an add-in did, and a sheet that is deleted clears the list of what can be undone. Go back to an earlier version of the file, or close it without saving. Closing does not help where the file is saved by itself (AutoSave).</li>
 <li>What somebody types by hand into the very cells that are written, in the very moment, can be overtaken in the program itself. Between two windows of the add-in it is seen, as above.</li>
 </ul>`;
+
+/** What of a workbook is compared before and after each try. */
+const COMPARED =
+  "what stands in the cells, as values and as formulas; their looks and borders; the widths of the first 60 columns and the heights of the first 90 rows; merged cells, color rules and lists of choices; tables, names and pictures; the page setup and frozen rows; the sheets, their names, order, hiding and protection; what the add-in keeps with the workbook; and what is selected";
 
 function intro({ operations, troubles }: FaultTable): string {
   const tries = operations.flatMap(({ cells }) => Object.values(cells));
   const count = (of: (cell: FaultCell) => number) => tries.reduce((sum, cell) => sum + of(cell), 0);
   const all = count(({ asBefore, done, told }) => asBefore + done + told);
-  return `<p>The rule is: <strong>either all of it is done, or the workbook is as it was</strong>, and the pane says what happened and what to do. As it was means everything: cells, formulas, looks, widths and heights, merged cells, rules and lists, tables, names, pictures, the page setup, protection, the sheets and their order, what is kept with the workbook, and what is selected.</p>
-<p>A test does each of the ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, and compares the whole workbook before and after. Of ${all.toLocaleString("en-US")} tries, ${count(({ asBefore }) => asBefore).toLocaleString("en-US")} left the workbook as it was, and ${count(({ done }) => done).toLocaleString("en-US")} did all that was asked for. In the other ${count(({ told }) => told)} the program was made to fail for good, or a sheet was locked in the middle of a deed, so that nothing could be put back; the pane said so each time. The tables below are what the test found, and it fails where they are no longer true.</p>`;
+  const pairs = operations.length * troubles.length;
+  return `<p>The rule is: <strong>either all of it is done, or the workbook is as it was</strong>, and the pane says what happened and what to do. “As it was” is this, compared before and after: ${COMPARED}. Comments, charts and whatever else the add-in does not write are not compared.</p>
+<p>A test does each of ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, wherever that trouble can happen to it: in ${many(tries.length)} of ${many(pairs)} pairs. The others are marked “–”. Of ${many(all)} tries, ${many(count(({ asBefore }) => asBefore))} left the workbook as it was. In ${many(count(({ done }) => done))} the pane said that it was done, and the workbook had been written to; whether each part was right is the business of other tests, without a trouble. In the other ${many(count(({ told }) => told))} the program was made to fail for good, or a sheet was locked in the middle of a deed, so that nothing could be put back; the pane said so each time. The tables below are what the test found, and it fails where they are no longer true.</p>`;
 }
 
 function groupSection(found: FaultTable, group: TroubleGroup, title: string, about: string): string {

@@ -2,13 +2,15 @@ import { readdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
 import * as functions from "../../src/functions/index";
-import { BENCHES, type Measured, readMeasured, speedPage } from "../../src/help/speedPage";
+import { timesForTen } from "../../src/help/speedAtWork";
+import { BENCHES, type Measured, type MeasuredTable, readMeasured, speedPage } from "../../src/help/speedPage";
 import { BARE } from "../bench/calls/bare";
+import { textOf } from "../guide/fragments";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const measured = readMeasured(ROOT);
 
-/** The limits of the issue of speed; each has to be promised by some benchmark, and no higher. */
+/** The limits that the add-in keeps to; each has to be promised by some benchmark, and no higher. */
 const LIMITS: readonly (readonly [what: RegExp, most: number])[] = [
   [/^A function call: the middle one$/, 3],
   [/^A function call: the slowest one$/, 8],
@@ -65,4 +67,65 @@ test("the page says what is over its promise", () => {
   };
   expect(speedPage(measured).content).not.toContain(": over it</strong>");
   expect(speedPage(planted).content).toContain("<strong>9 times: over it</strong>");
+});
+
+/** The page with other tables of a benchmark in the place of those that were kept. */
+function pageWith(bench: string, change: (table: MeasuredTable) => MeasuredTable): string {
+  const kept = measured.benches[bench]!;
+  const changed = { ...kept, tables: kept.tables.map(change) };
+  return speedPage({ benches: { ...measured.benches, [bench]: changed } }).content;
+}
+
+const atWorkOf = (content: string) => textOf(content.split("<details>")[0]!);
+
+test("what stands for the office is in its words; the rest is folded away, with its words explained", () => {
+  const { content } = speedPage(measured);
+  const office = atWorkOf(content);
+  expect(office.length).toBeGreaterThan(400);
+  expect(office).not.toMatch(/\bNode\b|gzip|HiGHS|fuzz|exponent|\bhost\b|\bgrid\b|Chromium|median/i);
+  for (const word of ["host, grid", "Node 20", "gzip", "HiGHS", "fuzz", "exponent"])
+    expect(content, word).toMatch(new RegExp(`<dt>[^<]*${word}[^<]*</dt>`));
+});
+
+test("does not say of Excel what was measured in the practice workbook", () => {
+  const office = atWorkOf(speedPage(measured).content);
+  expect(office).toContain("functions of an add-in go through its script engine, which is slower");
+  expect(office).not.toContain("does not get slower");
+});
+
+test("a sentence that a promise holds stands only where it was kept", () => {
+  const over = (content: string) => atWorkOf(content).includes("over the promise");
+  expect(over(speedPage(measured).content)).toBe(false);
+  for (const bench of ["grid", "pages"]) {
+    const slow = pageWith(bench, (table) => ({
+      ...table,
+      claims: table.claims?.map((claim) => ({ ...claim, measured: claim.most * 2 })) ?? [],
+    }));
+    expect(over(slow), bench).toBe(true);
+  }
+  const asked = pageWith("syncs", (table) => ({
+    ...table,
+    rows: table.rows.map((row) => ({ ...row, "1 sheet, 3 rows": 1 })),
+  }));
+  expect(atWorkOf(speedPage(measured).content)).toContain("as often in a workbook of 100 sheets");
+  expect(atWorkOf(asked)).toContain("More requests");
+});
+
+test("how much longer ten times as much takes is what the table of growth shows", () => {
+  const times = (row: Readonly<Record<string, string | number>>) => [
+    Number(row["10×, ms"]) / Number(row["1×, ms"]),
+    Number(row["100×, ms"]) / Number(row["10×, ms"]),
+  ];
+  const isPapers = ({ what }: Readonly<Record<string, string | number>>) => String(what).startsWith("Order, crew");
+  const { promised, papers } = timesForTen(measured);
+  for (const row of rowsOf("growth", 0))
+    for (const found of times(row))
+      expect(found, String(row.what)).toBeLessThanOrEqual(isPapers(row) ? papers : promised);
+  expect(atWorkOf(speedPage(measured).content)).toContain(`up to ${promised} times as long`);
+  expect(atWorkOf(speedPage(measured).content)).toContain(`the papers of a job take up to ${papers} times`);
+});
+
+test("no row shows a limit that it is over", () => {
+  for (const row of rowsOf("pages", 0))
+    if (row["may be"] !== "") expect(row["middle, ms"]).toBeLessThanOrEqual(Number(row["may be"]));
 });

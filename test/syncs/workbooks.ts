@@ -39,7 +39,7 @@ function ledger(rows: number): Record<string, string | number> {
   return cells;
 }
 
-/** As large as the issue of speed wants it. */
+/** A large office’s workbook: what is promised of requests is counted in it. */
 export const LARGE: Sized = {
   words: "100 sheets, 10,000 rows, 50 drawings",
   office: {
