@@ -34,7 +34,8 @@ export function numbersPage(): Page {
 <dt>from memory</dt><dd>the figure is known from the publication that is named, and was not read there again</dd>
 <dt>common practice</dt><dd>usual in the trade; no publication stands behind it</dd>
 <dt>${OUR_CHOICE}</dt><dd>somebody had to draw a line; nobody else stands behind it</dd>
-<dt>invented example</dt><dd>stands there until the office types its own; no price rests on anything else</dd>
+<dt>invented example</dt><dd>stands there until the office types its own; a price of the office rests on its own. Weights, paces, laps, waste and markups stand in the other tables, and a price rests on those too</dd>
+<dt>${MADE_UP}</dt><dd>made up, and as large as such things commonly are</dd>
 </dl>`,
       section("Stone", STONE_NOTE, stoneTable()),
       section("Soil", "<p>How much more room soil takes once it is dug.</p>", soilTable()),
@@ -53,6 +54,12 @@ export function numbersPage(): Page {
   };
 }
 
+/** Of people, carts and distances. */
+const MADE_UP = "invented example, of a common size";
+
+/** Stone whose ordinary range is that of its source, dry to wet. */
+const RANGE_OF_SOURCE = ["gravel"];
+
 const STONE_NOTE =
   "<p>Loose and dry, as delivered. A supplier’s scale ticket beats every row: weights change with the quarry, the size, and how wet the stone is loaded. Wet stone weighs up to a fifth more.</p>";
 const USUAL_NOTE = `<p>The check points out what lies outside; it refuses nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes tons, and so does a stone larger than two thirds of the depth let it show.</p>`;
@@ -67,12 +74,21 @@ const STARTING_NOTE =
 
 function stoneTable(): string {
   return table(
-    ["Stone", "Short tons a cubic yard", "Pounds a cubic yard", "Still ordinary, tons", "Source", "How sure"],
+    [
+      "Stone",
+      "Short tons a cubic yard",
+      "Pounds a cubic yard",
+      "Still ordinary, tons",
+      "That range",
+      "Source",
+      "How sure",
+    ],
     STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
       escaped(name),
       number(tonsPerYard),
       number(tonsPerYard * POUNDS_PER_SHORT_TON),
       `${number(low)} to ${number(high)}`,
+      RANGE_OF_SOURCE.includes(name) ? "the source’s, dry to wet" : HOW_SURE.practice,
       escaped(source),
       HOW_SURE[sure],
     ]),
@@ -152,7 +168,7 @@ const GROUPS: readonly {
   { title: "Measure", fields: shapeFields, rests: HOW_SURE.practice },
   { title: "Depth, stone and digging", fields: depthFields, rests: HOW_SURE.practice },
   { title: "Supplies", fields: supplyFields, rests: HOW_SURE.practice },
-  { title: "Crew", fields: crewFields, rests: "invented example, of a common size" },
+  { title: "Crew", fields: crewFields, rests: MADE_UP },
   { title: "Money", fields: moneyFields, rests: "invented example" },
 ];
 

@@ -10,7 +10,12 @@ const SOURCE = "US Army FM 5-434 (2000), Table 1-1, and NAVEDTRA 14080, Table 4-
 
 /** Soils and their swell from the bank to loose. */
 export const SOILS: readonly Soil[] = [
-  { name: "sand", swell: 0.11, source: `${SOURCE} 1.11 (from memory, confirmed by a re-quote)`, sure: "memory" },
+  {
+    name: "sand",
+    swell: 0.11,
+    source: `${SOURCE} 1.11 (from memory; read where others quote it, not in the source)`,
+    sure: "memory",
+  },
   { name: "loam", swell: 0.25, source: `${SOURCE} 1.25 (from memory)`, sure: "memory" },
   { name: "clay", swell: 0.43, source: `${SOURCE} 1.43 (from memory)`, sure: "memory" },
   { name: "blasted rock", swell: 0.5, source: `${SOURCE} 1.50 (from memory)`, sure: "memory" },

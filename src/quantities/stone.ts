@@ -122,8 +122,8 @@ export const STONES: readonly Stone[] = [
     name: "lava rock",
     tonsPerYard: tonsFromPoundsPerFoot(52),
     ...LIGHT,
-    source: "Middle of 48 to 56 lb/ft³ for scoria, seen in a source of low authority",
-    sure: "seen",
+    source: "Common practice; 48 to 56 lb/ft³ for scoria, no publication found",
+    sure: "practice",
   },
   {
     name: "pumice",

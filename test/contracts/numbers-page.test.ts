@@ -160,6 +160,33 @@ describe("the page of what the numbers rest on", () => {
     }
   });
 
+  test("explains each word for how sure something is, and uses no other", () => {
+    const legend = [...html.split("</dl>")[0]!.matchAll(/<dt>([^<]*)<\/dt>/g)].map(([, word]) => word!);
+    expect(legend).toEqual(expect.arrayContaining([...Object.values(HOW_SURE), OUR_CHOICE]));
+    const tables = [...html.matchAll(/<table>[\s\S]*?<\/table>/g)].map(([table]) => table);
+    const used = tables.flatMap((table) => {
+      const headings = [...table.matchAll(/<th scope="col">([^<]*)<\/th>/g)].map(([, heading]) => heading!);
+      const column = headings.findIndex((heading) => ["Rests on", "How sure"].includes(heading));
+      if (column < 0) return [];
+      return [...table.matchAll(/<tr>(<td>[\s\S]*?)<\/tr>/g)].map(([, row]) =>
+        textOf(row!.split("</td>")[column]!).replace(/:.*/, ""),
+      );
+    });
+    expect(used.length).toBeGreaterThan(60);
+    for (const word of used) expect(legend).toContain(word);
+  });
+
+  test("says read in the source only where a source is named with its figure, and of ranges what they rest on", () => {
+    for (const { name, source, sure, low, high } of STONES) {
+      if (sure === "seen") expect(source, name).toMatch(/^(US Army|CalRecycle).*\d/);
+      const pounds = [low, high].map((tons) => (tons * 2000) / 27);
+      const isSources = name === "gravel";
+      // Dry and wet gravel in the source: 2,600 and 3,120 lb a cubic yard.
+      if (isSources) expect(pounds.map((foot) => foot * 27)).toEqual([2600, 3120]);
+      expect(hasRow(name, isSources ? "the source’s, dry to wet" : HOW_SURE.practice, source), name).toBe(true);
+    }
+  });
+
   test("says in words what the code holds as numbers", () => {
     expect(DEPTH_LIMITS.stoneShare).toBe(2 / 3);
     expect(WHOLE_TOLERANCE).toBe(1e-9);

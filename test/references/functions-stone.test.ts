@@ -77,7 +77,7 @@ describe("loose weights against the published tables", () => {
     expect(Math.abs((STONE_DENSITY(name) * 2000) / 27 / poundsPerFoot - 1)).toBeLessThan(0.05);
   });
 
-  test("lava rock lies within 48 to 56 lb/ft³ (seen, low authority), under the 55 of ASTM C330 (from memory)", () => {
+  test("lava rock lies within 48 to 56 lb/ft³ (common practice), under the 55 of ASTM C330 (from memory)", () => {
     expect((STONE_DENSITY("lava rock") * 2000) / 27).toBeCloseTo(52, 10);
   });
 
@@ -96,7 +96,7 @@ describe("loose weights against the published tables", () => {
   });
 });
 
-describe("swell, FM 5-434 Table 1-1 and NAVEDTRA 14080 Table 4-1 (from memory; the sand row confirmed by a re-quote)", () => {
+describe("swell, FM 5-434 Table 1-1 and NAVEDTRA 14080 Table 4-1 (from memory; the sand row read where others quote it)", () => {
   test.each([
     ["sand", 1.11, 0.86, 0.95],
     ["loam", 1.25, 0.72, 0.9],
