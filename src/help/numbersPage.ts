@@ -34,7 +34,7 @@ export function numbersPage(): Page {
 <dt>from memory</dt><dd>the figure is known from the publication that is named, and was not read there again</dd>
 <dt>common practice</dt><dd>usual in the trade; no publication stands behind it</dd>
 <dt>${OUR_CHOICE}</dt><dd>somebody had to draw a line; nobody else stands behind it</dd>
-<dt>invented example</dt><dd>stands there until the office types its own; a price of the office rests on its own. Weights, paces, laps, waste and markups stand in the other tables, and a price rests on those too</dd>
+<dt>invented example</dt><dd>stands there until the office types its own, as prices and rates of pay do. What an estimate comes to rests on the weights, paces, laps, waste and markups of the other tables as well</dd>
 <dt>${MADE_UP}</dt><dd>made up, and as large as such things commonly are</dd>
 </dl>`,
       section("Stone", STONE_NOTE, stoneTable()),

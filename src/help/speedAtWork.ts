@@ -17,13 +17,13 @@ function claimOf(measured: Measured, bench: string, what: string): MeasuredClaim
  * only where its promise was kept when it was measured; otherwise the page says that it was not.
  */
 export function atWork(measured: Measured): string {
-  const sentences = [paneSentence(measured), gridSentence(measured), growthSentence(measured), requests(measured)];
-  const items = [...sentences, NOT_MEASURED].filter((one) => one !== undefined);
+  const measuredHere = [paneSentence(measured), gridSentence(measured), growthSentence(measured), requests(measured)];
+  const items = [...measuredHere, IN_EXCEL].filter((one) => one !== undefined);
   return `<ul>\n${items.map((one) => `<li>${escaped(one)}</li>`).join("\n")}\n</ul>`;
 }
 
-const NOT_MEASURED =
-  "All of this was measured with the practice workbook, on a computer of ours. None of it was measured in a licensed Excel: there, its own speed comes on top.";
+const IN_EXCEL =
+  "All of this was measured with the practice workbook, on a computer of ours, and none of it in a licensed Excel. There its own speed comes on top, and functions of an add-in are slower than ordinary formulas: these are part of Excel, and functions of an add-in go through its script engine. By how much was not measured. A copy without the add-in holds ordinary formulas and does without it.";
 
 const seconds = (milliseconds: unknown) => `${(Number(milliseconds) / 1000).toFixed(1)} s`;
 
@@ -35,9 +35,6 @@ function paneSentence(measured: Measured): string | undefined {
   return `${found} ${kept(claim) ? "Promised, without the slowing" : "That is over the promise"}: ${seconds(claim.most)}.`;
 }
 
-const IN_EXCEL =
-  "The one and the other run in the browser’s JavaScript there. In Excel it is otherwise: its ordinary formulas are part of it, and functions of an add-in go through its script engine, which is slower. By how much was not measured. A copy without the add-in holds ordinary formulas and does without it.";
-
 function gridSentence(measured: Measured): string | undefined {
   const [row] = rowsOf(measured, "grid");
   const claim = claimOf(measured, "grid", "10,000 rows of 5 functions");
@@ -46,7 +43,7 @@ function gridSentence(measured: Measured): string | undefined {
   const promise = kept(claim)
     ? `Promised there: no more than ${claim.most} times.`
     : `That is ${claim.measured} times as long, and over the promise of ${claim.most} times.`;
-  return `${found} ${promise} ${IN_EXCEL}`;
+  return `${found} ${promise} Both are worked out by the browser there; see below for Excel.`;
 }
 
 /** The most times that a row took for ten times the size. */
