@@ -2,15 +2,19 @@ import { existsSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import files from "../../src/functions/files.json";
+import { call, isError } from "../../src/help/calls";
+import { readExample } from "../../src/help/example";
 import { CAUTION_OF } from "../../src/help/functionCautions";
 import { escaped } from "../../src/help/html";
 import { HOW_SURE } from "../../src/help/numbers/stated";
+import { isSilentZero } from "../../src/help/numbers/zeros";
 import { type Contents, everyDocstring, helpFiles } from "../../src/help/pages";
 import { withHelp } from "../../src/help/plugin.mjs";
 import { PURPOSES } from "../../src/help/purposes";
 import { messages } from "../../src/quantities/messages";
 import { SOILS } from "../../src/quantities/soil";
 import { STONES } from "../../src/quantities/stone";
+import { functionKnowledge } from "../../src/review/knowledge";
 import { cautions } from "../../src/sheets/cautions";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
@@ -206,6 +210,20 @@ test("whoever uses digging, hauling, barrow, stake, pin and bag functions alone 
     }
   expect(page("numbers.html")).toContain('<div id="cautions"><section>\n<h2>Cautions</h2>');
   expect(page("FEET.html")).not.toContain('class="caution"');
+});
+
+test("an argument of which the pages say that a blank is 0 takes one without an error", () => {
+  const tried = functionKnowledge.flatMap(({ name, arguments: known }) => {
+    const { given } = readExample(docs.find(({ id }) => id === name)!.example);
+    return known.flatMap((argument, place) => {
+      if (!isSilentZero(argument)) return [];
+      const all = known.map((_, at) => given[at] ?? null);
+      expect(call(name, all.with(place, null)), `${argument.name} of ${name}`).toEqual(call(name, all.with(place, 0)));
+      expect(isError(call(name, all.with(place, null))), `${argument.name} of ${name}`).toBe(false);
+      return [argument.name];
+    });
+  });
+  expect(tried.length).toBeGreaterThan(15);
 });
 
 test("the page of LOADS says that a blank weight switches the look at weights off, and what comes of it", () => {
