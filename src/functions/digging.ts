@@ -60,8 +60,7 @@ export function SPOIL_YARDS(bank_yards: unknown, soil?: unknown): number {
 }
 
 /**
- * Truck or trailer loads, by volume and, where both weights are given, by weight: the larger count. Where either weight
- * is left out or blank, weight is not looked at, and no error says so.
+ * Truck or trailer loads, by volume and by weight: the larger. A weight left out or blank: weight is not looked at.
  * @customfunction LOADS
  * @param yards Loose cubic yards to carry. 0 yards is 0 loads.
  * @param truck_yards Cubic yards that the truck or trailer holds.
