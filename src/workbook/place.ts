@@ -1,5 +1,6 @@
 import { areaAddress } from "../sheets/address";
 import type { Anchor, Area } from "../sheets/plan";
+import { withoutSheets } from "./areaOfAddress";
 import { filledAreas, isOnSheet, nearestFreePlace, overlap } from "./freePlace";
 import { WorkbookTrouble } from "./trouble";
 
@@ -78,7 +79,7 @@ export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
   if (filled.length > 0 && tables.items.length === 0) {
     obstacles.push({ what: "filled cells", where: filled.map(areaAddress).join(", ") });
   }
-  if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheet(merged.address) });
+  if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheets(merged.address) });
   if (target.conditionalFormats.items.length > 0 || target.dataValidation.type !== "None") {
     obstacles.push({ what: "list or color rule", where: "in these cells" });
   }
@@ -122,8 +123,4 @@ export function anchorOf(range: Excel.Range): Anchor {
 /** The area of a range whose place and size were loaded. */
 export function areaOf(range: Excel.Range): Area {
   return { ...anchorOf(range), rows: range.rowCount, columns: range.columnCount };
-}
-
-function withoutSheet(address: string): string {
-  return address.replace(/(?:'(?:[^']|'')*'|[^,!]+)!/g, "");
 }

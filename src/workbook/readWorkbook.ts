@@ -1,5 +1,5 @@
 import type { CellValue, Area as ReviewArea, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../review/facts";
-import { areaOfAddress } from "./areaOfAddress";
+import { areasOfAddresses } from "./areaOfAddress";
 import { contentsOf } from "./contents";
 import { type KnownDismissals, queueReadDismissals } from "./dismissals";
 import { areaOf } from "./place";
@@ -89,7 +89,7 @@ function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {
         },
         hiddenRows: placesOf(rows.value, ({ rowHidden }) => rowHidden === true, row),
         hiddenColumns: placesOf(columns.value, ({ columnHidden }) => columnHidden === true, column),
-        merged: merged.isNullObject ? [] : merged.address.split(",").map(areaOfAddress),
+        merged: merged.isNullObject ? [] : areasOfAddresses(merged.address),
       };
     },
   };
