@@ -1,6 +1,6 @@
 import type { CellValue } from "../review/facts";
 import type { Change } from "../review/finding";
-import { isMarked } from "./contents";
+import { isErrorLike, isMarked } from "./contents";
 
 /** A change of one cell, with the number format for a cell that has none of its own. */
 export interface CellWrite extends Change {
@@ -17,7 +17,7 @@ export interface Run<C extends Change> {
 export function queueRuns<C extends Change>(context: Excel.RequestContext, changes: readonly C[]): Run<C>[] {
   return runsOf(changes).map((run) => {
     const range = rangeOf(context, run);
-    range.load("formulas,values,numberFormat");
+    range.load("formulas,values,valueTypes,numberFormat");
     return { changes: run, range };
   });
 }
@@ -68,7 +68,7 @@ const compare = (one: string, other: string) => (one < other ? -1 : Number(one >
 
 /** What was read from a cell, to be written as it stood: text that would turn into something else keeps its mark. */
 export function asWritten(value: CellValue): CellValue {
-  if (isMarked(value)) return value;
+  if (isMarked(value) || isErrorLike(value)) return value;
   const turns = typeof value === "string" && !value.startsWith("=") && /\d|^[+\-@']|^\s*(true|false)\s*$/i.test(value);
   return turns ? `'${value}` : value;
 }

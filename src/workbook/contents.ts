@@ -4,27 +4,40 @@ type Content = string | number | boolean;
 interface ReadCells {
   readonly formulas: unknown[][];
   readonly values: unknown[][];
+  /** By which text that reads as an error is told from one; left out where that does not matter. */
+  readonly valueTypes?: unknown[][];
 }
 
 /**
  * What stands in cells that were read, a formula with its "=". The host leaves the text mark out of what it gives, so
- * that text such as =cmd would be taken for a formula, and become one where it is written again: it gets its mark back.
+ * that text such as =cmd would be taken for a formula, and #N/A for an error, and become one where it is written again:
+ * such text gets its mark back.
  *
  * @param range with its formulas and values loaded.
  * @example contentsOf({ formulas: [["=A1*2", "=cmd"]], values: [[8, "=cmd"]] }) // [["=A1*2", "'=cmd"]]
  */
-export function contentsOf({ formulas, values }: ReadCells): Content[][] {
+export function contentsOf({ formulas, values, valueTypes }: ReadCells): Content[][] {
   return formulas.map((cells, row) =>
     cells.map((content, column) => {
-      // No formula shows itself.
-      const isText = typeof content === "string" && MARKED.test(content) && values[row]?.[column] === content;
-      return isText ? `'${content}` : (content as Content);
+      const isText = () =>
+        BEGINS_FORMULA.test(String(content))
+          ? // No formula shows itself.
+            values[row]?.[column] === content
+          : READS_AS_ERROR.test(String(content)) && valueTypes?.[row]?.[column] === "String";
+      return typeof content === "string" && isText() ? `'${content}` : (content as Content);
     }),
   );
 }
 
 /** Text that begins like a formula, whether or not marks are part of it. */
-const MARKED = /^'*=/;
+const BEGINS_FORMULA = /^'*=/;
+
+/** The host's errors, such as #N/A, #DIV/0! and #NAME?, whether or not marks come before. */
+const READS_AS_ERROR = /^'*#(?:N\/A|GETTING_DATA|[A-Z\d/_]+[!?])$/i;
 
 /** Whether what was read is text that has its mark. */
-export const isMarked = (content: unknown): boolean => typeof content === "string" && /^'+=/.test(content);
+export const isMarked = (content: unknown): boolean =>
+  typeof content === "string" && content.startsWith("'") && (BEGINS_FORMULA.test(content) || isErrorLike(content));
+
+/** Whether what was read is an error, or would be without its mark. */
+export const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);

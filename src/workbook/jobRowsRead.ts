@@ -1,7 +1,7 @@
 import type { CellContent, ListSheet, ListTable } from "../sheets/jobRows/listSheet";
 import { STONE_WEIGHTS } from "../sheets/jobRows/setting";
 import type { Area } from "../sheets/plan";
-import { areaOfAddress } from "./areaOfAddress";
+import { areasOfAddresses } from "./areaOfAddress";
 import { contentsOf } from "./contents";
 import { areaOf } from "./place";
 import { inWorkbook, WorkbookTrouble } from "./trouble";
@@ -36,7 +36,7 @@ export async function readListSheet(): Promise<ReadListSheet> {
 
     refuse(worksheet, used);
     const range = worksheet.getRangeByIndexes(used.rowIndex, used.columnIndex, used.rowCount, used.columnCount);
-    range.load("formulas,values");
+    range.load("formulas,values,valueTypes");
     const rows = range.getRowProperties({ rowHidden: true });
     const merged = range.getMergedAreasOrNullObject();
     merged.load("address");
@@ -56,7 +56,7 @@ export async function readListSheet(): Promise<ReadListSheet> {
         formulas: contentsOf(range),
         values: range.values as CellContent[][],
         hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [used.rowIndex + index] : [])),
-        merged: merged.isNullObject ? [] : merged.address.split(",").map(areaOfAddress),
+        merged: merged.isNullObject ? [] : areasOfAddresses(merged.address),
         tables: tables.map((read) => read()),
         names: names.items.map(({ name }) => name),
         weighsStone:

@@ -22,7 +22,7 @@ export async function namedCell(name: string): Promise<NamedCell> {
     await context.sync();
     if (item.isNullObject) throw new WorkbookTrouble(`No cell of this workbook is called ${name} any more. ${AGAIN}`);
     const range = item.getRangeOrNullObject();
-    range.load("rowIndex,columnIndex,formulas,values");
+    range.load("rowIndex,columnIndex,formulas,values,valueTypes");
     range.worksheet.load("name");
     await context.sync();
     if (range.isNullObject) throw new WorkbookTrouble(`The cell that was called ${name} is gone. ${AGAIN}`);

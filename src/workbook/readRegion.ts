@@ -1,6 +1,6 @@
 import type { CellContent, RegionRead } from "../sheets/plain/region";
 import type { Area } from "../sheets/plan";
-import { areaOfAddress } from "./areaOfAddress";
+import { areasOfAddresses } from "./areaOfAddress";
 import { DRESS_ASKED, dressOf, queuePlainFont } from "./cellDress";
 import { charactersOfPoints } from "./columnWidth";
 import { contentsOf } from "./contents";
@@ -54,12 +54,13 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
       sheetName: worksheet.name,
       row: area.row,
       column: area.column,
-      formulas: contentsOf(range),
+      // An error of the sheet is copied as the text that it shows, so the one need not be told from the other.
+      formulas: contentsOf({ formulas: range.formulas, values: range.values }),
       values: range.values as CellContent[][],
       formats: range.numberFormat as string[][],
       dress: looks.value.map((row) => row.map((cell) => dressOf(cell, plain))),
       widths: columns.value.map(({ format }) => charactersOfPoints(format?.columnWidth ?? 0)),
-      merged: merged.isNullObject ? [] : merged.address.split(",").flatMap((address) => within(address, area)),
+      merged: merged.isNullObject ? [] : areasOfAddresses(merged.address).flatMap((one) => within(one, area)),
       names: Object.fromEntries(names.items.map(({ name, formula }) => [name, String(formula).replace(/^=/, "")])),
     };
   });
@@ -114,8 +115,8 @@ function shortened(selected: Area, used: Area): Area | undefined {
 }
 
 /** The part of a merged area that lies in an area, counted from its first cell. */
-function within(address: string, area: Area): Area[] {
-  const shared = common(areaOfAddress(address), area);
+function within(merged: Area, area: Area): Area[] {
+  const shared = common(merged, area);
   if (!shared || shared.rows * shared.columns === 1) return [];
   return [{ ...shared, row: shared.row - area.row, column: shared.column - area.column }];
 }

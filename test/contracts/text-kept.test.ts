@@ -91,3 +91,55 @@ describe("text that begins like a formula stays asleep", () => {
     );
   });
 });
+
+/** An error that stands as such, and text that only reads as one. */
+describe("errors and text that reads as one are told apart", () => {
+  const AS_THEY_WERE = [
+    { kind: "error", value: "#DIV/0!", formula: undefined },
+    { kind: "text", value: "#N/A", formula: undefined },
+  ];
+  const there = () => column("Sheet1", 2).slice(0, 2);
+  const wanted = async () => {
+    const { facts } = await readWorkbook();
+    const before = facts.sheets[0]!.used!.formulas;
+    return [0, 1].map((row) => ({ sheet: "Sheet1", row, column: 2, before: before[row]![2]!, after: row }));
+  };
+  beforeEach(async () => {
+    await host.type({ C1: "#DIV/0!", C2: "'#N/A" });
+    expect(there()).toEqual(AS_THEY_WERE);
+  });
+
+  test("when a change of their cells is taken back", async () => {
+    const written = await writeChanges("numbers", await wanted());
+    expect(there().map(({ value }) => value)).toEqual([0, 1]);
+    await takeBackChanges(written);
+    expect(there()).toEqual(AS_THEY_WERE);
+  });
+
+  test("when a change of their cells fails", async () => {
+    const changes = await wanted();
+    host.failAtSync(2, 2);
+    await expect(writeChanges("numbers", changes)).rejects.toThrow();
+    expect(there()).toEqual(AS_THEY_WERE);
+  });
+
+  test("when another pane has written them where a plan is written", async () => {
+    await host.type({ C1: "", C2: "" });
+    const plan = {
+      title: "two rows",
+      rows: 2,
+      columns: 1,
+      formulas: [["one"], ["two"]],
+      formats: [["General"], ["General"]],
+      looks: [],
+      widths: [10],
+      warnings: [],
+      choices: [],
+    };
+    host.session.beforeSync(2, () => host.type({ C1: "#DIV/0!", C2: "'#N/A" }));
+    const sheetId = host.grid.sheets.list()[0]!.id;
+    const inserting = insertPlan(() => plan, { kind: "cell", sheetId, at: { row: 0, column: 2 } });
+    await expect(inserting).rejects.toThrow("at the same moment");
+    expect(there()).toEqual(AS_THEY_WERE);
+  });
+});
