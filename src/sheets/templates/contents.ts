@@ -3,7 +3,7 @@ import { ownFunction } from "../plain/formula";
 import { areaOf, cellsOf } from "./area";
 import { plainName } from "./callFault";
 import { canonical } from "./reference";
-import { isRateName, type Template, type TemplateCell, type TemplateOutside } from "./template";
+import { isOfRatesSheet, isWhose, type Template, type TemplateCell, type TemplateOutside } from "./template";
 import { tokensOf } from "./tokens";
 
 /** Something typed that stands in a template. */
@@ -121,7 +121,7 @@ function readBy(template: Template) {
       if (type === "range" || type === "range_beam" || type === "range_named") {
         reads.add((canonical(value) ?? value).toLowerCase());
         // Whose a rate is stands on the sheet of rates beside it, so that the rate alone is named.
-        if (type === "range_named" && isRateName(value) && /^rate/i.test(value) && !rates.has(value.toLowerCase())) {
+        if (type === "range_named" && isOfRatesSheet(value) && !isWhose(value) && !rates.has(value.toLowerCase())) {
           rates.set(value.toLowerCase(), value);
         }
       }

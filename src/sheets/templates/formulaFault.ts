@@ -7,7 +7,7 @@ import { isOrdinaryFunction } from "./ordinaryFunctions";
 import { ownNames } from "./ownNames";
 import { isWithin, listed, referenceOf } from "./reference";
 import { refusedFunction } from "./refusedFunctions";
-import { isRateName } from "./template";
+import { isOfRatesSheet } from "./template";
 import { tokensOf } from "./tokens";
 
 /** What formulas of a template may refer to. */
@@ -61,7 +61,7 @@ function reachingOut(tokens: readonly Token[], formula: string): string | undefi
 
 function tokensFault(tokens: readonly Token[], frame: Frame): string | undefined {
   const own = ownNames(tokens);
-  const taken = [...own].find((name) => isRateName(name) || frame.lists(name));
+  const taken = [...own].find((name) => isOfRatesSheet(name) || frame.lists(name));
   if (taken) return `gives another meaning to the name ${taken} inside its formula`;
   for (const token of tokens) {
     const fault = tokenFault(token, frame, own);
@@ -80,7 +80,7 @@ function tokenFault({ type, value }: Token, frame: Frame, own: ReadonlySet<strin
     case "structured":
       return `reads the table ${value}, which the template does not hold`;
     case "range_named": {
-      const isKnown = own.has(value.toLowerCase()) || isRateName(value) || frame.lists(value);
+      const isKnown = own.has(value.toLowerCase()) || isOfRatesSheet(value) || frame.lists(value);
       // A function may be handed to another one by its name.
       if (isKnown || isOrdinaryFunction(value.toUpperCase())) return undefined;
       const reason = refusedFunction(value.toUpperCase());

@@ -5,7 +5,7 @@ import { tableColumns } from "../plain/tableColumns";
 import { isOrdinaryFunction } from "./ordinaryFunctions";
 import { ownNames } from "./ownNames";
 import { isWithin, isWorkbookName, listed, referenceOf } from "./reference";
-import { isRateName } from "./template";
+import { isOfRatesSheet } from "./template";
 import { tokensOf } from "./tokens";
 
 /** A piece of a formula that is to become part of a template. */
@@ -67,7 +67,8 @@ function pieceOf({ type, value }: Token, at: SheetArea, saved: Saved, own: Reado
       return placed(meant.sheetName, meant.range, saved);
     }
     case "range_named":
-      if (own.has(value.toLowerCase()) || isRateName(value) || isOrdinaryFunction(value.toUpperCase())) return stays;
+      if (own.has(value.toLowerCase()) || isOfRatesSheet(value) || isOrdinaryFunction(value.toUpperCase()))
+        return stays;
       return namePiece(value, saved);
     default:
       return stays;

@@ -57,7 +57,12 @@ export interface TemplateOutside {
   readonly value?: string | number | boolean;
 }
 
-/** Names of the office's rates, and of whose they are, are read by name in every workbook, and need not be listed. */
-export function isRateName(name: string): boolean {
+/** Names like those of the sheet of rates are read by name in every workbook, and need not be listed. */
+export function isOfRatesSheet(name: string): boolean {
   return /^(Rate|Whose)_\w{1,60}$/i.test(name);
+}
+
+/** Whether a name of the sheet of rates tells whose a rate is, and is no rate. */
+export function isWhose(name: string): boolean {
+  return /^whose_/i.test(name);
 }

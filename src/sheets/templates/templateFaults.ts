@@ -5,7 +5,7 @@ import { hiddenCharacter } from "./hiddenCharacters";
 import { hidingIn } from "./hidingLook";
 import { MOST_CELLS, MOST_LIST_CHARACTERS } from "./limits";
 import { canonical, isWorkbookName } from "./reference";
-import { isRateName, type Template, type TemplateCell } from "./template";
+import { isOfRatesSheet, type Template, type TemplateCell } from "./template";
 
 /** Something for which a template is refused. */
 export interface Fault {
@@ -66,7 +66,7 @@ function outsideFaults({ outside = [] }: Template): Fault[] {
     if (hidden) return [{ what: `The value of ${reads} has a character that does not show (${hidden}).` }];
     if (typeof value === "number" && !Number.isFinite(value)) return [{ what: `The value of ${reads} is too large.` }];
     if (isTwice) return [{ what: `It lists ${reads} twice.` }];
-    if (canonical(reads) === reads || (isWorkbookName(reads) && !isRateName(reads))) return [];
+    if (canonical(reads) === reads || (isWorkbookName(reads) && !isOfRatesSheet(reads))) return [];
     return [
       { what: `It lists ${reads.slice(0, 60)} as read outside of it, which is no place and no name of a workbook.` },
     ];
