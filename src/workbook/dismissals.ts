@@ -19,15 +19,6 @@ export interface KnownDismissals {
   readonly why?: string;
 }
 
-/** Findings that were dismissed in this workbook, with their reasons. One sync. */
-export async function readDismissals(): Promise<KnownDismissals> {
-  return inWorkbook(async (context) => {
-    const known = queueReadDismissals(context);
-    await context.sync();
-    return known();
-  });
-}
-
 /** Asks for what was dismissed; readable after a sync. */
 export function queueReadDismissals(context: Excel.RequestContext): () => KnownDismissals {
   const read = queueReadKept(context, DISMISSALS);

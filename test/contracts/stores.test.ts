@@ -1,11 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { withTemplate } from "../../src/sheets/templates/keptTemplates";
-import { changeDismissals, readDismissals } from "../../src/workbook/dismissals";
+import { changeDismissals } from "../../src/workbook/dismissals";
 import { redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
 import { insertPlan } from "../../src/workbook/insert";
 import { KeptTrouble } from "../../src/workbook/keptSetting";
 import { lastInsert } from "../../src/workbook/lastInsert";
+import { readForCheck } from "../../src/workbook/readWorkbook";
 import { takeBackLastInsert } from "../../src/workbook/takeBack";
 import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/templates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
@@ -66,7 +67,7 @@ const lists = [
     key: "Bedrow.dismissals",
     later: '{"version":2,"kept":[]}',
     change: (startAnew: boolean) => changeDismissals((there) => [...there, dismissal("new")], startAnew),
-    now: async () => (await readDismissals()).dismissals.map(({ key }) => key),
+    now: async () => (await readForCheck()).known.dismissals.map(({ key }) => key),
     after: ["new"],
     writesAt: 2,
   },
@@ -132,13 +133,13 @@ test("entries of a list that cannot be read stay beside those that can", async (
   const odd = { key: 7, from: "somebody" };
   await put("Bedrow.dismissals", JSON.stringify([dismissal("a"), odd]));
   await changeDismissals((there) => [...there, dismissal("b")], false);
-  expect((await readDismissals()).dismissals.map(({ key }) => key)).toEqual(["a", "b"]);
+  expect((await readForCheck()).known.dismissals.map(({ key }) => key)).toEqual(["a", "b"]);
   expect(await setting("Bedrow.dismissals")).toContain(JSON.stringify(odd));
 });
 
 test("what cannot be told of what was let be is said with the findings, which all show", async () => {
   await put("Bedrow.dismissals", "{half");
-  expect(await readDismissals()).toEqual({
+  expect((await readForCheck()).known).toEqual({
     dismissals: [],
     why: expect.stringMatching(/^The list of findings that were let be .* is damaged .* All findings show\.$/),
   });

@@ -13,7 +13,6 @@ const READERS = [
   "goTo",
   "lastInsert",
   "namedCell",
-  "readDismissals",
   "readForCheck",
   "readKeptTemplates",
   "readListSheet",
