@@ -13,7 +13,7 @@ export interface Word {
 const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
 export const NOT_FETCHED = "A part of the add-in could not be fetched.";
 const OWN_FAULT =
-  "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on: what was written last can be undone there (Ctrl+Z).";
+  "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on. Undo may not reach what was written last; an earlier version of the file does, or closing without saving where it is not saved by itself.";
 
 /** Runs deeds against the workbook, and says what came of them. */
 export function useWord() {

@@ -25,12 +25,16 @@ export function queueBefore(context: Excel.RequestContext, target: Excel.Range):
   };
 }
 
-/** Queues everything that makes a written place as blank, and as it looked, as before. */
-export function queueRestore(target: Excel.Range, before: PlaceBefore): void {
+/**
+ * Queues everything that makes a written place as blank, and as it looked, as before.
+ *
+ * @param keepsContents whether only its looks go, for cells that were emptied before.
+ */
+export function queueRestore(target: Excel.Range, before: PlaceBefore, keepsContents = false): void {
   target.unmerge();
   target.conditionalFormats.clearAll();
   target.dataValidation.clear();
-  target.clear();
+  target.clear(keepsContents ? "Formats" : "All");
   queueLooksBack(target, before);
 }
 

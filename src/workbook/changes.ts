@@ -4,8 +4,9 @@ import { cellAddress } from "../sheets/address";
 import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
 import { contentsOf } from "./contents";
+import { someOf } from "./someOf";
 import { codeOf, inWorkbook, WorkbookTrouble } from "./trouble";
-import { writing } from "./writing";
+import { leftAt, writing } from "./writing";
 
 /** Changes that were written, with what has to come back to take them back. */
 export interface WrittenChanges {
@@ -76,7 +77,7 @@ export async function writeChanges(
       return written;
     };
     const queueBefore = () => (covered ? queueCovered(context, covered, written) : queueBack(context, written));
-    return writing(write, (cause) => puttingBack(context, cause, queueBefore));
+    return writing(write, (cause) => puttingBack(context, cause, queueBefore), leftAt(placesOf(changes)));
   });
 }
 
@@ -102,8 +103,12 @@ export async function takeBackChanges(written: WrittenChanges): Promise<void> {
       if (written.headings) queueDressed(context, written.headings);
       queueThere(covered ?? now);
     };
-    return writing(write, (cause) => puttingBack(context, cause, queueAgain));
+    return writing(write, (cause) => puttingBack(context, cause, queueAgain), leftAt(placesOf(written.cells)));
   });
+}
+
+function placesOf(changes: readonly Change[]): string {
+  return someOf(changes.map((change) => `${change.sheet}!${cellAddress(change)}`));
 }
 
 /** Formulas are worked out once, when all of them are there. */
@@ -121,7 +126,7 @@ function queueStanding(context: Excel.RequestContext, { sheet, area }: Standing)
   const range = context.workbook.worksheets
     .getItem(sheet)
     .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
-  range.load("formulas,values");
+  range.load("formulas,values,valueTypes");
   return range;
 }
 

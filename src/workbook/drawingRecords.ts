@@ -29,6 +29,12 @@ export interface KnownDrawings {
   /** None where they cannot be read. */
   readonly records: () => readonly DrawingRecord[];
   /**
+   * Whether other records may be queued: asked before anything else is queued, which would be carried out all the same.
+   *
+   * @throws KeptTrouble as {@link queueChange} does.
+   */
+  readonly refuseUnchangeable: (startAnew?: boolean) => void;
+  /**
    * Queues other records in the place of those that were read.
    *
    * @param startAnew whether a list that cannot be read gives way.
@@ -44,12 +50,15 @@ export interface KnownDrawings {
 /** Asks for the records of drawings. */
 export function queueReadDrawings(context: Excel.RequestContext): KnownDrawings {
   const read = queueReadKept(context, DRAWINGS);
+  const list = (startAnew: boolean) => changeable(read.kept(), DRAWINGS, NO_ITEMS, startAnew);
   return {
     records: () => itemsOf(read.kept()),
     text: read.text,
+    refuseUnchangeable: (startAnew = false) => {
+      list(startAnew);
+    },
     queueChange: (records, startAnew = false) => {
-      const list = changeable(read.kept(), DRAWINGS, NO_ITEMS, startAnew);
-      queueWriteKept(context, DRAWINGS, listToKeep(list, records));
+      queueWriteKept(context, DRAWINGS, listToKeep(list(startAnew), records));
     },
     queuePutBack: () => context.workbook.settings.add(DRAWINGS.key, read.text()),
   };
@@ -82,6 +91,20 @@ export function drawingOf(
   if (here?.bedName === name) return here;
   const isOnly = blocks.filter(({ form }) => form.name === name).length === 1;
   return isOnly ? records.find((record) => record.sheetId === sheetId && record.bedName === name) : undefined;
+}
+
+/**
+ * The records as they are now, with those that a write covered: another pane had noted them right before.
+ *
+ * @param known what that write went by; what is missing of it now was taken off since.
+ */
+export function withCovered(
+  now: readonly DrawingRecord[],
+  covered: readonly DrawingRecord[],
+  known: readonly DrawingRecord[],
+): DrawingRecord[] {
+  const names = new Set([...now, ...known].map(({ shapeName }) => shapeName));
+  return [...now, ...covered.filter(({ shapeName }) => !names.has(shapeName))];
 }
 
 function isRecord(value: unknown): value is DrawingRecord {

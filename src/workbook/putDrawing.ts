@@ -1,14 +1,17 @@
 import { drawnInputs } from "../sheets/estimate/drawnInputs";
 import type { FoundBlock } from "../sheets/estimate/readBlock";
 import type { Area } from "../sheets/plan";
-import { type DrawingRecord, queueReadDrawings } from "./drawingRecords";
+import { type DrawingRecord, queueReadDrawings, withCovered } from "./drawingRecords";
 import { type Picture, queuePicture, queueShapes } from "./pictures";
-import { withPatience, writing } from "./writing";
+import { WorkbookTrouble } from "./trouble";
+import { leftAt, withPatience, writing } from "./writing";
 
 /** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
 const COLUMNS_BESIDE = 8;
 const GAP_POINTS = 12;
 const STEM = "Bedrow drawing";
+const TAKEN_AWAY =
+  "The estimate was taken away at the same moment, so nothing was drawn. Insert it anew, or select another, then draw it.";
 
 /** A picture, and the block that it belongs to. */
 interface Placing {
@@ -37,6 +40,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
   const drawings = queueReadDrawings(context);
   await context.sync();
 
+  drawings.refuseUnchangeable(startAnew);
   const earlier = shapesBefore.ids();
   const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
   const { left, top } = isFree ? beside : below;
@@ -48,30 +52,41 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
   const replaced = before && !before.isNullObject ? before : undefined;
   const others = (records: readonly DrawingRecord[]) => records.filter((one) => one.shapeName !== record?.shapeName);
 
+  let isTakenAway = false;
   const write = async () => {
     const covered = queueReadDrawings(context);
+    const title = worksheet.getCell(row, first);
+    title.load("values");
     queuePicture(worksheet, picture, at, shapeName);
     drawings.queueChange([...others(drawings.records()), drawn], startAnew);
     // Last of all: once it is gone, all of the new one stands.
     replaced?.delete();
     await context.sync();
+    isTakenAway = title.values[0]?.[0] === "";
+    if (isTakenAway) throw new WorkbookTrouble(TAKEN_AWAY);
     return { isAlone: covered.text() === drawings.text(), records: covered.records() };
   };
-  const { isAlone, records } = await writing(write, async () => {
+  const putBack = async () => {
     const there = context.workbook.worksheets.getItemOrNullObject(sheetId);
     const shapes = queueShapes(there);
     const now = queueReadDrawings(context);
     await context.sync();
     const isNoted = now.records().some((one) => one.shapeName === shapeName);
-    const isReplaced = !shapes.has(({ name }) => name === replaced?.name);
-    if (!there.isNullObject && isNoted && isReplaced) return { isAlone: false, records: now.records() };
-    // What has no name yet is this one; what another pane has drawn meanwhile has one of ours.
-    const isOurs = ({ name }: { readonly name: string }) => name === shapeName || !name.startsWith(STEM);
-    if (!there.isNullObject) shapes.remove((shape) => !earlier.includes(shape.id) && isOurs(shape));
-    if (isNoted) drawings.queuePutBack();
+    if (!there.isNullObject) {
+      const isReplaced = !shapes.has(({ name }) => name === replaced?.name);
+      if (isNoted && isReplaced && !isTakenAway) return { isAlone: false, records: now.records() };
+      // What has no name yet is this one; what another pane has drawn meanwhile has one of ours.
+      const isOurs = ({ name }: { readonly name: string }) => name === shapeName || !name.startsWith(STEM);
+      shapes.remove((shape) => !earlier.includes(shape.id) && isOurs(shape));
+    }
+    // The drawing before belonged to what was taken away.
+    if (isNoted && isTakenAway) now.queueChange(now.records().filter((one) => one.shapeName !== shapeName));
+    else if (isNoted) drawings.queuePutBack();
     await context.sync();
     return undefined;
-  });
+  };
+  const words = leftAt(`the drawing beside the estimate “${form.name}”`);
+  const { isAlone, records } = await writing(write, putBack, words);
   if (isAlone) return;
 
   // Another pane has drawn at the same moment: what it noted stays, but of two pictures in one place, only this one.
@@ -79,6 +94,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const shapes = queueShapes(worksheet);
     const now = queueReadDrawings(context);
     await context.sync();
+    now.refuseUnchangeable(startAnew);
     const isTwin = (shape: Excel.Shape) =>
       shape.name !== shapeName &&
       shape.name.startsWith(STEM) &&
@@ -87,7 +103,8 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const twins = shapes.all().filter(isTwin);
     for (const twin of twins) twin.delete();
     const gone = twins.map(({ name }) => name);
-    const noted = others(records).filter((one) => one.shapeName !== shapeName && !gone.includes(one.shapeName));
+    const all = withCovered(now.records(), records, drawings.records());
+    const noted = others(all).filter((one) => one.shapeName !== shapeName && !gone.includes(one.shapeName));
     now.queueChange([...noted, drawn], startAnew);
     await context.sync();
   });

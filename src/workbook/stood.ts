@@ -1,5 +1,5 @@
 import type { Plan } from "../sheets/plan";
-import { areaOfAddress } from "./areaOfAddress";
+import { areasOfAddresses } from "./areaOfAddress";
 import { PLAIN_FORMAT, queueBefore, queueLooksBack } from "./before";
 import { queuePlain, queuePlainFont } from "./cellDress";
 import { asWritten } from "./changeRuns";
@@ -13,8 +13,6 @@ import { contentsOf } from "./contents";
 
 /** What somebody else had written where a plan was written. */
 export interface Stood {
-  /** Names of its tables. */
-  readonly tables: readonly string[];
   /** Queues what stood there in the place of what was written over it. Its colour rules are loaded. */
   readonly queueBack: (target: Excel.Range) => void;
 }
@@ -27,7 +25,7 @@ export function queueStood(
 ): () => Stood | undefined {
   // An object of its own, since what is written to a range counts as read from it.
   const there = target.getResizedRange(0, 0);
-  there.load("rowIndex,columnIndex,formulas,values");
+  there.load("rowIndex,columnIndex,formulas,values,valueTypes");
   there.conditionalFormats.load("items/id");
   const tables = there.getTables(false);
   tables.load("items/name");
@@ -45,7 +43,6 @@ export function queueStood(
     if (isBlank && merged.isNullObject && tables.items.length === 0) return undefined;
     const rules = there.conditionalFormats.items.map(({ id }) => id);
     return {
-      tables: tables.items.map(({ name }) => name),
       queueBack: (range) => {
         range.unmerge();
         range.clear("Contents");
@@ -61,8 +58,7 @@ export function queueStood(
           cells.dataValidation.rule = validation.rule;
           cells.dataValidation.errorAlert = validation.errorAlert;
         }
-        for (const address of merged.isNullObject ? [] : merged.address.split(",")) {
-          const { row, column, rows, columns } = areaOfAddress(address);
+        for (const { row, column, rows, columns } of merged.isNullObject ? [] : areasOfAddresses(merged.address)) {
           range
             .getCell(row - there.rowIndex, column - there.columnIndex)
             .getResizedRange(rows - 1, columns - 1)

@@ -1,9 +1,10 @@
-import { areaAddress, cellAddress } from "../sheets/address";
 import type { Kept } from "../sheets/kept";
-import { type DrawingRecord, drawingAt, queueReadDrawings } from "./drawingRecords";
-import { areaOf } from "./place";
-import { queueReadReceipt, queueReceiptText, type Receipt, type ReceiptPart } from "./receipt";
-import { queueTakeOff } from "./takeOff";
+import { queueReadDrawings } from "./drawingRecords";
+import { queueDrawingsOff } from "./drawingsOff";
+import { type Inserted, queueInserted } from "./inserted";
+import { type Going, queueReaders } from "./readBy";
+import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
+import { someOf } from "./someOf";
 import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
 import { withPatience } from "./writing";
 
@@ -40,16 +41,22 @@ export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
   });
 }
 
-/** Tries it once. @param begun set where it was tried before, and may have been done in part or as a whole. */
+/**
+ * Tries it once: looks twice, empties the cells, then takes off all the rest.
+ *
+ * @param begun set where it was tried before, and may have been done in part or as a whole.
+ */
 async function takeBack(
   context: Excel.RequestContext,
   id: string | undefined,
   begun: TakenBack | undefined,
   begin: (what: TakenBack) => void,
 ): Promise<TakenBack> {
+  const { worksheets, protection } = context.workbook;
   const read = queueReadReceipt(context);
   const known = queueReadDrawings(context);
-  context.workbook.protection.load("protected");
+  protection.load("protected");
+  worksheets.load("items/id,items/name,items/visibility");
   await context.sync();
   const kept = read.kept();
   // The note goes last, so all the rest is done.
@@ -63,37 +70,76 @@ async function takeBack(
   }
   const records = known.records();
   const parts = receipt.parts.map((part) => queueInserted(context, part, records));
+  const canBeRead = receipt.parts.some(({ newSheet, names }) => newSheet || names.length > 0);
+  const readers = queueReaders(canBeRead ? worksheets.items : []);
   await context.sync();
 
-  const there = parts.filter(({ worksheet }) => !worksheet.isNullObject);
+  const there = parts.filter((part) => part.isThere());
   if (there.length === 0 && !begun) {
     throw new WorkbookTrouble("The sheet on which it stood is gone, so there is nothing to take back.");
   }
-  refuseProtected(there, context.workbook.protection.protected);
-  refuseChanged(title, there, receipt.parts.length > 1);
+  const going = goingSheets(there, worksheets.items);
+  const withSheet = receipt.parts.length > 1;
+  refuseProtected(there, protection.protected && going.length > 0);
+  refuseChanged(
+    title,
+    there.flatMap((part) => part.changed(withSheet)),
+  );
+  refuseRead(title, readers.cells(whatGoes(there, going)));
   const what = begun ?? { title, where: there.map(({ where }) => where()).join(", ") };
   begin(what);
-  for (const part of parts) part.takeOff();
-  const drawings = parts.map(({ drawing }) => drawing);
-  if (drawings.some((drawing) => drawing)) {
-    known.queueChange(records.filter((record) => !drawings.includes(record)));
+
+  const emptied = there.filter((part) => !going.includes(part)).map((part) => part.queueEmptied());
+  const seenAgain = going.map(({ part }) => queueInserted(context, part, records));
+  const drawings = queueReadDrawings(context);
+  await context.sync();
+  const overtaken = [...emptied, ...seenAgain.filter((part) => part.isThere())].flatMap((one) =>
+    one.changed(withSheet),
+  );
+  const filled = seenAgain.find((part) => part.isThere() && !part.isWholeSheet());
+  if (overtaken.length > 0 || filled) {
+    for (const one of emptied) one.queueBack();
+    await context.sync();
+    refuseChanged(title, overtaken);
+    throw new WorkbookTrouble(
+      `Somebody else has just put something onto the sheet “${filled?.worksheet.name}”, so it stays. Look at it, then take the ${title} back again.`,
+    );
   }
+
+  const late = queueDrawingsOff(context, drawings, parts);
+  for (const part of parts) part.takeOff(going.includes(part));
   queueReceiptText(context, "");
   await context.sync();
+  await late.takeOff();
   return what;
 }
 
-type Inserted = ReturnType<typeof queueInserted>;
+/** The parts that go with their sheets. A workbook has a sheet to be seen: the last one is only emptied. */
+function goingSheets(there: readonly Inserted[], worksheets: readonly Excel.Worksheet[]): Inserted[] {
+  const whole = there.filter((part) => part.isWholeSheet());
+  const visible = worksheets.filter(({ visibility }) => visibility === "Visible").map(({ id }) => id);
+  const isGoing = (id: string) => whole.some(({ part }) => part.sheetId === id);
+  return visible.every(isGoing) ? whole.filter(({ part }) => part.sheetId !== visible[0]) : whole;
+}
+
+function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going {
+  return {
+    names: there.flatMap((part) => part.ownNames()),
+    sheets: going.map(({ worksheet }) => worksheet.name),
+    goes: (sheetId, cell) =>
+      there.some((part) => part.part.sheetId === sheetId && (going.includes(part) || part.holds(cell))),
+  };
+}
 
 /** @throws WorkbookTrouble where the host would refuse, half-way it may be. */
-function refuseProtected(parts: readonly Inserted[], isStructureProtected: boolean): void {
+function refuseProtected(parts: readonly Inserted[], wouldTakeSheets: boolean): void {
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
     throw new WorkbookTrouble(
       `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
     );
   }
-  if (isStructureProtected && parts.some((part) => part.goesWithSheet())) {
+  if (wouldTakeSheets) {
     throw new WorkbookTrouble(
       "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
     );
@@ -101,12 +147,18 @@ function refuseProtected(parts: readonly Inserted[], isStructureProtected: boole
 }
 
 /** @throws WorkbookTrouble where somebody has typed into it since. */
-function refuseChanged(title: string, parts: readonly Inserted[], withSheet: boolean): void {
-  const changed = parts.flatMap((part) => part.changed(withSheet));
+function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
-  const named = changed.slice(0, 3).join(", ") + (changed.length > 3 ? ` and ${changed.length - 3} more` : "");
   throw new WorkbookTrouble(
-    `The ${title} was changed or moved since it was inserted (${named}), so it stays. Delete it by hand.`,
+    `The ${title} was changed or moved since it was inserted (${someOf(changed)}), so it stays. Delete it by hand.`,
+  );
+}
+
+/** @throws WorkbookTrouble where formulas elsewhere would turn into errors. */
+function refuseRead(title: string, readers: readonly string[]): void {
+  if (readers.length === 0) return;
+  throw new WorkbookTrouble(
+    `Formulas elsewhere read the ${title} (${someOf(readers)}) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.`,
   );
 }
 
@@ -119,48 +171,4 @@ function receiptOf(kept: Kept<Receipt>): Receipt {
       ? "What was inserted last was inserted by a later version of this add-in. Use that version to take it back, or delete it by hand."
       : "What this workbook keeps of the last insert is damaged and cannot be read, so nothing was taken back. Delete it by hand.",
   );
-}
-
-/** What there is by now of a part that was inserted; readable after a sync. */
-function queueInserted(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
-  const { sheetId, area, newSheet } = part;
-  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
-  const drawing = drawingAt(records, sheetId, area);
-  const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
-  const found = queueTakeOff(context, worksheet, part, ({ name }) => pictures.includes(name));
-  const { target, isProtected } = found;
-  target.load("formulas");
-  const used = worksheet.getUsedRangeOrNullObject(true);
-  used.load("rowIndex,columnIndex,rowCount,columnCount");
-  const holdsNothingElse = () => {
-    if (found.hasOtherPictures()) return false;
-    if (used.isNullObject) return true;
-    const { row, column, rows, columns } = areaOf(used);
-    return row + rows <= area.row + area.rows && column + columns <= area.column + area.columns;
-  };
-  const goesWithSheet = () => !worksheet.isNullObject && newSheet && holdsNothingElse();
-  return {
-    worksheet,
-    drawing,
-    isProtected,
-    goesWithSheet,
-    takeOff: () => found.takeOff(goesWithSheet()),
-    where: () => `${worksheet.name} ${areaAddress(area)}`,
-    changed: (withSheet: boolean) =>
-      changedCells(part, target.formulas).map((address) => (withSheet ? `${worksheet.name}!${address}` : address)),
-  };
-}
-
-function changedCells({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
-  const changed: string[] = [];
-  formulas.forEach((cells, row) => {
-    cells.forEach((formula, column) => {
-      const cell = now[row]?.[column];
-      // A cell that was emptied since holds nothing that could be lost.
-      if (cell !== formula && cell !== "") {
-        changed.push(cellAddress({ row: area.row + row, column: area.column + column }));
-      }
-    });
-  });
-  return changed;
 }

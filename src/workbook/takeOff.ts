@@ -1,4 +1,4 @@
-import { areaOfAddress } from "./areaOfAddress";
+import { areaIn } from "./areaOfAddress";
 import { queueRestore } from "./before";
 import { common } from "./freePlace";
 import { queueShapes } from "./pictures";
@@ -12,17 +12,25 @@ interface Earlier {
   readonly stood?: Stood | undefined;
 }
 
+/** Tells what a plan brought from what was there, or came from somebody else. */
+export interface Own {
+  readonly isPicture: (shape: { readonly id: string; readonly name: string }) => boolean;
+  /** Whether tables in its place are its own; it was not written over one. */
+  readonly hasTables: boolean;
+  /** Whether its cells were emptied before, so that what stands in them by now is somebody else's. */
+  readonly isEmptied?: boolean;
+}
+
 /**
  * Looks for what there is of a plan that was written, whole or in part; after a sync it can be taken off.
  *
  * @param worksheet its sheet, or a null object.
- * @param isPicture tells its pictures from the sheet's others.
  */
 export function queueTakeOff(
   context: Excel.RequestContext,
   worksheet: Excel.Worksheet,
   { area, names, before, stood }: Pick<Written, "area" | "names"> & Earlier,
-  isPicture: (shape: { readonly id: string; readonly name: string }) => boolean,
+  { isPicture, hasTables, isEmptied = false }: Own,
 ) {
   worksheet.load("name");
   worksheet.protection.load("protected");
@@ -33,17 +41,19 @@ export function queueTakeOff(
   const shapes = queueShapes(worksheet);
   const named = names.map((name) => context.workbook.names.getItemOrNullObject(name));
   for (const item of named) item.load("name,formula");
+  // Where the sheet is gone, so are the cells that its names stood for.
   const isOurs = ({ formula }: Excel.NamedItem) =>
-    worksheet.isNullObject || isIn(String(formula), worksheet.name, area);
+    isGone(String(formula)) || (!worksheet.isNullObject && isIn(String(formula), worksheet.name, area));
+  const own = () => named.filter((item) => !item.isNullObject && isOurs(item));
   const takeOffNames = () => {
-    for (const item of named) if (!item.isNullObject && isOurs(item)) item.delete();
+    for (const item of own()) item.delete();
   };
   const takeOffCells = () => {
     shapes.remove(isPicture);
     // The place had no table before; its cells are emptied below.
-    for (const table of tables.items) if (!stood?.tables.includes(table.name)) table.convertToRange();
+    if (hasTables) for (const table of tables.items) table.convertToRange();
     if (stood) stood.queueBack(target);
-    else if (before) queueRestore(target, before);
+    else if (before) queueRestore(target, before, isEmptied);
   };
   return {
     target,
@@ -51,6 +61,8 @@ export function queueTakeOff(
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
     /** Whether somebody else's pictures lie on its sheet. */
     hasOtherPictures: (): boolean => !worksheet.isNullObject && shapes.has((shape) => !isPicture(shape)),
+    /** Names of the workbook that stand for its cells. */
+    ownNames: (): string[] => own().map(({ name }) => name),
     takeOffNames,
     /** Queues its removal: of its sheet, too, or only of itself. Cells first: a sheet that refuses keeps its names. */
     takeOff: (withSheet: boolean): void => {
@@ -61,9 +73,11 @@ export function queueTakeOff(
   };
 }
 
-/** Whether a name stands for cells of an area; one that stands elsewhere came with something else, or has moved. */
+const isGone = (formula: string): boolean => formula.includes("#REF!");
+
+/** Whether a name stands for cells of an area; one that stands elsewhere came with something else, or was changed. */
 function isIn(formula: string, sheetName: string, area: Written["area"]): boolean {
   const address = formula.replace(/^=/, "");
-  if (address.includes("#REF!")) return true;
-  return sheetOfAddress(address) === sheetName && common(areaOfAddress(address), area) !== undefined;
+  const cells = areaIn(address);
+  return cells !== undefined && sheetOfAddress(address) === sheetName && common(cells, area) !== undefined;
 }

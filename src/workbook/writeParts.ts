@@ -3,9 +3,13 @@ import { tooLong } from "../sheets/tooLong";
 import { type Part, type QueuedPart, queuePart } from "./part";
 import { queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
 import type { Stood } from "./stood";
-import { queueTakeOff } from "./takeOff";
+import { type Own, queueTakeOff } from "./takeOff";
 import { codeOf, WorkbookTrouble } from "./trouble";
-import { writing } from "./writing";
+import { queueTypedSince } from "./typedSince";
+import { leftAt, writing } from "./writing";
+
+/** What the name of a new sheet begins with until all of it stands. */
+const MEANWHILE = "Bedrow";
 
 /** How far a write has got, for taking it off again. */
 interface SoFar {
@@ -18,7 +22,10 @@ interface SoFar {
     readonly sheetId: string;
     readonly stood: Stood | undefined;
     readonly shapesBefore: readonly string[];
+    readonly formulas: readonly (readonly unknown[])[];
   }[];
+  /** Whether tables and pictures, too, can have been written: before that, those in its place are somebody else's. */
+  isFinishing?: boolean;
 }
 
 /**
@@ -37,7 +44,10 @@ export async function writeParts(
   const trouble = wanted.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
   if (trouble) throw new WorkbookTrouble(`Nothing was written. ${trouble}`);
   const id = crypto.randomUUID();
-  const parts = wanted.map((part, index) => ({ ...part, nameMeanwhile: `Bedrow ${index + 1} ${id.slice(0, 8)}` }));
+  const parts = wanted.map((part, index) => ({
+    ...part,
+    nameMeanwhile: `${MEANWHILE} ${index + 1} ${id.slice(0, 8)}`,
+  }));
   const soFar: SoFar = { id };
   const write = async () => {
     quiet(context);
@@ -49,8 +59,10 @@ export async function writeParts(
       sheetId: part.worksheet.id,
       stood: part.stood(),
       shapesBefore: part.shapesBefore(),
+      formulas: part.target.formulas,
     }));
     refuseOvertaken(parts, soFar.cells);
+    soFar.isFinishing = true;
     quiet(context);
     queueReceipt(context, { id, title, parts: queued.map((part) => part.finish()) });
     // Last of all, so that the selection stays where it is for as long as something can fail.
@@ -58,7 +70,13 @@ export async function writeParts(
     await context.sync();
     return id;
   };
-  return writing(write, (cause) => takeOff(context, parts, soFar, cause));
+  return writing(write, (cause) => takeOff(context, parts, soFar, cause), leftAt(parts.map(whereIs).join(", ")));
+}
+
+/** Where something of a part may be left, for the person; a new sheet has its own name only once all of it stands. */
+function whereIs({ sheetId, sheetName, area }: Part, index: number): string {
+  if (sheetId !== undefined) return `${sheetName}!${areaAddress(area)}`;
+  return `the sheet “${sheetName}” or one whose name begins with “${MEANWHILE} ${index + 1}”`;
 }
 
 /** Formulas are worked out once, when all of them are there. */
@@ -90,21 +108,23 @@ function bringToFront(first: QueuedPart | undefined): void {
 async function takeOff(
   context: Excel.RequestContext,
   parts: readonly Part[],
-  { id, cells, noteBefore }: SoFar,
+  { id, cells, noteBefore, isFinishing = false }: SoFar,
   cause: unknown,
 ): Promise<string | undefined> {
   const { worksheets } = context.workbook;
   const found = parts.map(({ plan, area, before, sheetId, nameMeanwhile }, index) => {
     const names = (plan.names ?? []).map(({ name }) => name);
     const written = cells?.[index];
-    return queueTakeOff(
+    const isPicture: Own["isPicture"] = (shape) =>
+      isFinishing && plan.pictures !== undefined && written?.shapesBefore.includes(shape.id) === false;
+    const part = queueTakeOff(
       context,
       worksheets.getItemOrNullObject(written?.sheetId ?? sheetId ?? nameMeanwhile ?? ""),
       { area, before, names, stood: written?.stood },
-      (shape) => plan.pictures !== undefined && written !== undefined && !written.shapesBefore.includes(shape.id),
+      { isPicture, hasTables: isFinishing },
     );
+    return { ...part, before, stood: written?.stood, typed: queueTypedSince(part.target, plan, written?.formulas) };
   });
-  for (const { target } of found) target.load("formulas");
   const receipt = queueReadReceipt(context);
   await context.sync();
   const last = receipt.kept();
@@ -112,21 +132,23 @@ async function takeOff(
   // The note goes last; somebody can still have deleted the sheet right before it.
   if (isNoted && found.every((part) => part.isThere())) return id;
   if (isNoted) queueReceiptText(context, noteBefore ?? "");
-  found.forEach((part, index) => {
-    const isNew = parts[index]!.sheetId === undefined;
-    if (!cells && part.isProtected()) part.takeOffNames();
-    else if (cells || isNew || hasBegun(part.target, cause)) part.takeOff(isNew);
-  });
+  for (const { before, stood, typed, ...part } of found) {
+    if (!before || !part.isThere()) part.takeOff(before === undefined);
+    else if (!cells && part.isProtected()) part.takeOffNames();
+    else if (cells || (typed.isBegun() && !isAboutName(cause))) {
+      part.takeOff(false);
+      if (!stood) typed.queueTheirs(part.target);
+    } else if (typed.isBlank() || !isAboutName(cause)) {
+      typed.queueFormatsBack(part.target, before);
+      part.takeOffNames();
+    }
+  }
   await context.sync();
   return undefined;
 }
 
-/**
- * Whether cells of a part can have been written by a request that failed. Names come first: where one was taken, what
- * stands in the cells is somebody else's.
- */
-function hasBegun(target: Excel.Range, cause: unknown): boolean {
+/** Names come first: where one was taken, what stands in the cells, and the names there, are somebody else's. */
+function isAboutName(cause: unknown): boolean {
   const { debugInfo } = cause as { readonly debugInfo?: { readonly errorLocation?: string } };
-  const isName = codeOf(cause) === "ItemAlreadyExists" || /^NamedItem/.test(debugInfo?.errorLocation ?? "");
-  return !isName || target.isNullObject || target.formulas.every((row) => row.every((cell) => cell === ""));
+  return codeOf(cause) === "ItemAlreadyExists" || /^NamedItem/.test(debugInfo?.errorLocation ?? "");
 }

@@ -7,7 +7,11 @@ const PAUSES_MS = [0, 150, 400] as const;
 const PASSING = new Set(["GeneralException", "InvalidOperationInCellEditMode", "ItemNotFound", "RequestAborted"]);
 
 const NOTHING_CHANGED = "Nothing was changed.";
-const CELLS_LEFT = "What was already written could not be taken back. Undo it in the sheet (Ctrl+Z).";
+
+/** What is said where something may be left. @param where as "Notes!D12:L40", or in words. */
+export function leftAt(where: string): string {
+  return `What was already written could not be taken back. Look at ${where}, and put it right by hand. Undo may not reach it; an earlier version of the file is the way back, or closing without saving where the file is not saved by itself.`;
+}
 
 /**
  * Writes; where that fails, whatever it has left is put back, and the person is told whether it could be.
@@ -20,7 +24,7 @@ const CELLS_LEFT = "What was already written could not be taken back. Undo it in
 export async function writing<T>(
   write: () => Promise<T>,
   putBack: (cause: unknown) => Promise<T | undefined>,
-  left = CELLS_LEFT,
+  left: string,
 ): Promise<T> {
   try {
     return await write();

@@ -1,7 +1,8 @@
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { type Picture, redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
+import { DRAWINGS } from "../../src/workbook/drawingRecords";
 import { insertPlan } from "../../src/workbook/insert";
 import { takeBackLastInsert } from "../../src/workbook/takeBack";
 import type { HeadlessHost } from "../headlessHost";
@@ -98,6 +99,40 @@ describe("the drawing of a block", () => {
     expect(await shapes()).toEqual([first]);
     await select("B8");
     expect(await selectedBlock()).toMatchObject({ drawing: "current" });
+  });
+
+  test("adds no picture where the list of drawings has to stay as it is", async () => {
+    await select("B8");
+    host.grid.kept.set(DRAWINGS.key, "damaged");
+    const add = vi.spyOn(host.grid.pictures, "add");
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow("is damaged and cannot be read");
+    expect(add).not.toHaveBeenCalled();
+    expect(host.grid.kept.get(DRAWINGS.key)).toBe("damaged");
+  });
+
+  test("keeps what other panes note of theirs right before, and right after", async () => {
+    await select("B8");
+    const note = (shapeName: string) => () => {
+      const { kept = [] } = JSON.parse(String(host.grid.kept.get(DRAWINGS.key) ?? '{"version":1}'));
+      const record = { shapeName, sheetId: "other", bedName: shapeName, row: 0, column: 0, drawnFrom: "" };
+      host.grid.kept.set(DRAWINGS.key, JSON.stringify({ version: 1, kept: [...kept, record] }));
+    };
+    host.session.beforeSync(3, note("before"));
+    host.session.beforeSync(4, note("after"));
+    await redrawSelectedBlock(draw);
+    const { kept } = JSON.parse(String(host.grid.kept.get(DRAWINGS.key)));
+    const names = kept.map(({ bedName }: { bedName: string }) => bedName);
+    expect(names.sort()).toEqual(["Front walk", "after", "before"]);
+  });
+
+  test("is not made of a block that is emptied meanwhile", async () => {
+    await select("B8");
+    const sheetId = host.grid.sheets.list()[0]!.id;
+    const all = { sheetId, row: 0, column: 0, rowCount: 200, columnCount: 12 };
+    host.session.beforeSync(3, () => host.grid.cells.clear(all, "contents"));
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow("The estimate was taken away at the same moment");
+    expect(await shapes()).toEqual([]);
+    expect(String(host.grid.kept.get(DRAWINGS.key) ?? "")).not.toContain("Front walk");
   });
 
   test("needs a block to be selected", async () => {

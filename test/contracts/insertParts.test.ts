@@ -122,6 +122,9 @@ async function everything() {
   };
 }
 
+/** A formula that reads a name from elsewhere would keep it where it is. */
+const nobodyReads = () => host.type({ "Jobs!H1": "" });
+
 const sheetId = (wanted: string) => host.grid.sheets.list().find(({ name }) => name === wanted)!.id;
 
 describe("a plan with all parts", () => {
@@ -230,6 +233,7 @@ describe("a plan with all parts", () => {
   });
 
   test("is taken back with all that came with it, also after a reload", async () => {
+    await nobodyReads();
     const before = await everything();
     await insertPlan(plan, { kind: "selection" });
     const kept = host.save();
@@ -239,7 +243,88 @@ describe("a plan with all parts", () => {
     expect(await everything()).toEqual(before);
   });
 
+  test.each([
+    ["one of its names", "=Rate_stone*2", { kind: "selection" as const }],
+    ["its sheet", "=SUM(Rates!B3:B4)", { kind: "new sheet" as const, name: "Rates" }],
+  ])("stays where a formula elsewhere reads %s, and the cell is named", async (_, formula, place) => {
+    await nobodyReads();
+    await insertPlan(plan, place);
+    await host.type({ "Jobs!B1": formula });
+    const before = await everything();
+    await expect(takeBackLastInsert()).rejects.toThrow(
+      "Formulas elsewhere read the full plan (Jobs!B1) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.",
+    );
+    expect(await everything()).toEqual(before);
+    await host.type({ "Jobs!B1": "" });
+    await takeBackLastInsert();
+    expect(host.grid.names.list()).toEqual([]);
+  });
+
+  test.each([
+    ["a chart", () => host.session.chartedSheets],
+    ["a comment", () => host.session.commentedSheets],
+  ])("leaves its sheet where somebody has put %s on it", async (_, sheets) => {
+    await nobodyReads();
+    await insertPlan(plan, { kind: "new sheet", name: "Rates" });
+    sheets().add(sheetId("Rates"));
+    await takeBackLastInsert();
+    expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Jobs", "Rates"]);
+    expect(host.values("Rates!A1:C5").flat().join("")).toBe("");
+  });
+
+  test("is only emptied where its sheet is the last one that shows", async () => {
+    await insertPlan(plan, { kind: "new sheet", name: "Rates" });
+    host.grid.sheets.remove(sheetId("Jobs"));
+    expect(await takeBackLastInsert()).toMatchObject({ where: "Rates A1:C5" });
+    expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Rates"]);
+    expect(host.values("Rates!A1:C5").flat().join("")).toBe("");
+    expect([host.grid.names.list(), host.grid.tables.list()]).toEqual([[], []]);
+  });
+
+  test.each([3, 4])("outlives nobody's typing right before request %i", async (request) => {
+    await insertPlan(plan, { kind: "selection" });
+    await nobodyReads();
+    const before = await everything();
+    host.session.beforeSync(request, () => host.type({ "Jobs!E6": "31 (measured again)" }));
+    if (request === 3) {
+      await expect(takeBackLastInsert()).rejects.toThrow("was changed or moved since it was inserted (E6)");
+      await host.type({ "Jobs!E6": 38 });
+      expect(await everything()).toEqual(before);
+    } else {
+      await takeBackLastInsert();
+      expect(host.value("Jobs!E6")).toBe("31 (measured again)");
+    }
+  });
+
+  test("stays whole where rows are put in above it right before it would be emptied", async () => {
+    await nobodyReads();
+    await insertPlan(plan, { kind: "selection" });
+    const move = async () => {
+      const moved = host.values("Jobs!D4:F8");
+      host.grid.cells.clear({ sheetId: sheetId("Jobs"), row: 3, column: 3, rowCount: 2, columnCount: 3 }, "contents");
+      await host.type(
+        Object.fromEntries(
+          moved.flatMap((cells, row) => cells.map((cell, column) => [`Jobs!${"DEF"[column]}${row + 6}`, cell])),
+        ),
+      );
+    };
+    host.session.beforeSync(3, move);
+    await expect(takeBackLastInsert()).rejects.toThrow("so it stays");
+    expect(host.values("Jobs!D6:F9").flat()).toEqual(expect.arrayContaining(["Rates", "Item", "Stone", "Twice"]));
+  });
+
+  test("keeps its sheet where somebody types beside it right before it would go", async () => {
+    await nobodyReads();
+    await insertPlan(plan, { kind: "new sheet", name: "Rates" });
+    host.session.beforeSync(3, () => host.type({ "Rates!A60": "mine" }));
+    await expect(takeBackLastInsert()).rejects.toThrow(
+      "Somebody else has just put something onto the sheet “Rates”, so it stays.",
+    );
+    expect([host.value("Rates!A60"), host.value("Rates!A1")]).toEqual(["mine", "Rates"]);
+  });
+
   test("is taken back with its sheet", async () => {
+    await nobodyReads();
     const before = await everything();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     await takeBackLastInsert();
@@ -247,6 +332,7 @@ describe("a plan with all parts", () => {
   });
 
   test("is taken back as a whole where the first tries fail", async () => {
+    await nobodyReads();
     const before = await everything();
     for (const afterOperations of [0, 1, 2, 4, 6, 9, 12]) {
       await insertPlan(plan, { kind: "selection" });
@@ -255,6 +341,51 @@ describe("a plan with all parts", () => {
       await takeBackLastInsert();
       expect(await everything()).toEqual(before);
     }
+  });
+});
+
+describe("a first request that fails", () => {
+  const typeB3 = () => host.type({ "Jobs!E5": "mine too" });
+
+  test("before it began leaves what somebody else typed there meanwhile", async () => {
+    const before = await everything();
+    host.session.beforeSync(2, typeB3);
+    host.failAtSync(2, 0);
+    await expect(insertPlan(plan, { kind: "selection" })).rejects.toThrow("Nothing was changed.");
+    expect(host.value("Jobs!E5")).toBe("mine too");
+    await host.type({ "Jobs!E5": "" });
+    expect(await everything()).toEqual(before);
+  });
+
+  test.each([2, 3, 5, 9, 40])("after %i changes leaves what was typed right after it", async (afterOperations) => {
+    const before = await everything();
+    host.failAtSync(2, afterOperations);
+    host.session.beforeSync(3, typeB3);
+    await expect(insertPlan(plan, { kind: "selection" })).rejects.toThrow("Nothing was changed.");
+    expect(host.value("Jobs!E5")).toBe("mine too");
+    await host.type({ "Jobs!E5": "" });
+    expect(await everything()).toEqual(before);
+  });
+
+  test("is no reason to delete a name that another pane has made", async () => {
+    host.session.beforeSync(3, () => host.grid.names.add("Rate_stone", "=Jobs!$A$1"));
+    host.failAtSync(2, 0);
+    await expect(insertPlan(plan, { kind: "new sheet", name: "Rates" })).rejects.toThrow("Nothing was changed.");
+    expect(host.grid.names.list().map(({ name }) => name)).toEqual(["Rate_stone"]);
+  });
+
+  test("is taken off also where one of its names was given to a whole column", async () => {
+    await insertPlan(plan, { kind: "new sheet", name: "Rates" });
+    await nobodyReads();
+    await Excel.run(async (context) => {
+      const { names, worksheets } = context.workbook;
+      names.getItem("Rate_twice").delete();
+      names.add("Rate_twice", worksheets.getItem("Rates").getRange("B:B"));
+      await context.sync();
+    });
+    await takeBackLastInsert();
+    expect(host.grid.names.list().map(({ name }) => name)).toEqual(["Rate_twice"]);
+    expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Jobs"]);
   });
 });
 

@@ -80,7 +80,7 @@ export function operations(): readonly Operation[] {
       ready: besideList,
       run: () => insertPlan(block, { kind: "selection" }),
     },
-    { what: "An insert is taken back", most: 3, run: () => takeBackLastInsert() },
+    { what: "An insert is taken back", most: 4, run: () => takeBackLastInsert() },
     {
       what: "What stands in the way is told, and another place",
       most: 2,

@@ -24,6 +24,9 @@ export class HostSession {
   /** How many workbooks the add-in has asked for so far. */
   workbooksCreated = 0;
   readonly protectedSheets = new Set<string>();
+  /** Sheets on which somebody has put a chart, or a comment: the grid has none, so that only a test puts them there. */
+  readonly chartedSheets = new Set<string>();
+  readonly commentedSheets = new Set<string>();
   private last: Promise<unknown> = Promise.resolve();
   /** Whether sheets can be neither added, taken away nor renamed. */
   structureProtected = false;

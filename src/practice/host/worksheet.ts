@@ -1,6 +1,7 @@
 import { writeAddress } from "../grid/a1";
 import type { CellsChanged } from "../grid/port";
 import { areaAt, onSheet, wholeSheet } from "./areas";
+import { BesideCellsCollection } from "./besideCells";
 import type { Loadable } from "./clientObject";
 import { refuse } from "./error";
 import { EventHandlers } from "./events";
@@ -51,6 +52,8 @@ const changeTypes = {
 export class Worksheet extends Placed<string> implements Carried {
   readonly tables: SheetTables;
   readonly shapes: ShapeCollection;
+  readonly charts: BesideCellsCollection;
+  readonly comments: BesideCellsCollection;
   readonly protection: WorksheetProtection;
   readonly freezePanes: FreezePanes;
   readonly pageLayout: PageLayout;
@@ -60,6 +63,10 @@ export class Worksheet extends Placed<string> implements Carried {
   constructor(context: RequestContext, location: string, find: () => string | null, isFound = false) {
     super(context, "Worksheet", location, find, isFound);
     this.shapes = new ShapeCollection(context, () => this.facts().id);
+    this.charts = new BesideCellsCollection(context, "Chart", () => context.session.chartedSheets.has(this.facts().id));
+    this.comments = new BesideCellsCollection(context, "Comment", () =>
+      context.session.commentedSheets.has(this.facts().id),
+    );
     this.tables = new SheetTables(context, () => this.place);
     this.protection = new WorksheetProtection(context, () => this.place);
     this.freezePanes = new FreezePanes(context, () => this.place);

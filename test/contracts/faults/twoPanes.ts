@@ -2,19 +2,21 @@ import { expect } from "vitest";
 import { insertEstimate } from "../../../src/pane/insertEstimate";
 import { addPastLines } from "../../../src/pane/papers/after/addPastLines";
 import { takenBack } from "../../../src/pane/takenBack";
+import { checkReport } from "../../../src/sheets/checkReport";
 import { ratesSheet } from "../../../src/sheets/rates/ratesSheet";
 import { withoutTemplate, withTemplate } from "../../../src/sheets/templates/keptTemplates";
 import { takeBackChanges, writeChanges } from "../../../src/workbook/changes";
-import { changeDismissals, readDismissals } from "../../../src/workbook/dismissals";
+import { changeDismissals } from "../../../src/workbook/dismissals";
 import { redrawSelectedBlock, selectedBlock } from "../../../src/workbook/drawing";
 import { insertPlan } from "../../../src/workbook/insert";
+import { readForCheck } from "../../../src/workbook/readWorkbook";
 import { takeBackLastInsert } from "../../../src/workbook/takeBack";
 import { changeKeptTemplates, readKeptTemplates } from "../../../src/workbook/templates";
 import type { HeadlessHost } from "../../headlessHost";
 import { select, type Told } from "./bench";
-import { furnish, office } from "./office";
+import { furnish, office, PNG } from "./office";
 import { draw, insertBlock } from "./operations/drawn";
-import { bed } from "./operations/inserts";
+import { bed, startList } from "./operations/inserts";
 import { dismissal } from "./operations/kept";
 import { done, said, written } from "./operations/said";
 import { smallTemplate } from "./operations/smallTemplate";
@@ -77,6 +79,41 @@ export const twoPanes: readonly TwoPanes[] = [
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
       await written(insertEstimate(bed, { kind: "cell", sheetId: notesOf(host), at: { row: 11, column: 3 } }));
       expect(difference(withoutNote(stands), withoutNote(snapshotOf(host)))).toBe("");
+      return told;
+    },
+  },
+  {
+    title: "Both start a list of beds at the same cell at the same moment",
+    outcome: "one stands whole with its table, the other is taken off again",
+    play: async (host) => {
+      await select("Notes", "D12");
+      const insert = () => said("list", startList());
+      const told = await both(insert, insert);
+      expect(doneOf(told)).toBe(1);
+      const lists = host.grid.tables.list().filter(({ name }) => name !== "Trucks");
+      expect(lists).toMatchObject([{ name: "Job_rows" }]);
+      await takeBackLastInsert();
+      expect(host.grid.tables.list().map(({ name }) => name)).toEqual(["Trucks"]);
+      expect(timesOn(host, "Notes!A1:Z160", "Front")).toBe(0);
+      return told;
+    },
+  },
+  {
+    title: "Both write cells with a picture to the same place at the same moment",
+    outcome: "one stands whole with its picture, the other is taken off again",
+    play: async (host) => {
+      await select("Notes", "D12");
+      const plan = checkReport([{ kind: "title", cells: ["Crew"] }], { row: 0, column: 0 });
+      const drawing = { area: { row: 0, column: 0, rows: 1, columns: 2 }, png: PNG, altText: "The bed in plan" };
+      const insert = () =>
+        said(
+          "report",
+          insertPlan(() => ({ ...plan, pictures: [drawing] }), { kind: "selection" }),
+        );
+      const told = await both(insert, insert);
+      expect(doneOf(told)).toBe(1);
+      expect(timesOn(host, "Notes!A1:Z160", "Crew")).toBe(1);
+      expect(host.grid.pictures.list(notesOf(host)).filter(({ name }) => name !== "Mine")).toHaveLength(1);
       return told;
     },
   },
@@ -152,6 +189,22 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
+    title: "One draws an estimate while the other takes it back",
+    outcome: "it is taken back, and no drawing is left",
+    play: async (host) => {
+      const id = await insertBlock();
+      const told = await both(
+        async () => ({ done: true, text: await takenBack(id) }),
+        deedOf(() => redrawSelectedBlock(draw)),
+      );
+      expect(told[0]?.done).toBe(true);
+      expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
+      expect(host.grid.pictures.list(notesOf(host)).map(({ name }) => name)).toEqual(["Mine"]);
+      expect(host.grid.kept.get("Bedrow.drawings") ?? "").not.toContain("Front walk");
+      return told;
+    },
+  },
+  {
     title: "Both keep a template at the same moment",
     outcome: "both are kept",
     play: async () => {
@@ -196,7 +249,7 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async () => {
       const dismiss = (key: string) => deedOf(() => changeDismissals((others) => [...others, dismissal(key)], false));
       const told = await both(dismiss("waste"), dismiss("depth"));
-      const { dismissals } = await readDismissals();
+      const { dismissals } = (await readForCheck()).known;
       expect(dismissals.map(({ key }) => key).sort()).toEqual(["depth", "waste"]);
       return told;
     },

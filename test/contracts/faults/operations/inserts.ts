@@ -91,19 +91,7 @@ export const inserts: readonly Operation[] = [
     bySelection: true,
     ready: async (host) => {
       await furnish(host);
-      const wish = {
-        first: { job: "Elm Row 3", bed: "Front", length: "20", width: "4" },
-        assumed: usualAssumed,
-        results: ["area", "tons"] as const,
-        rates: new Set<never>(),
-        weighsStone: false,
-        stones: ["river rock"],
-      };
-      return () =>
-        said(
-          "list",
-          insertPlan((at) => newList(wish, at), { kind: "selection" }),
-        );
+      return () => said("list", startList());
     },
   },
   {
@@ -205,6 +193,19 @@ export const inserts: readonly Operation[] = [
     },
   },
 ];
+
+/** Starts a list of beds at the selected cell. */
+export function startList() {
+  const wish = {
+    first: { job: "Elm Row 3", bed: "Front", length: "20", width: "4" },
+    assumed: usualAssumed,
+    results: ["area", "tons"] as const,
+    rates: new Set<never>(),
+    weighsStone: false,
+    stones: ["river rock"],
+  };
+  return insertPlan((at) => newList(wish, at), { kind: "selection" });
+}
 
 const PAGE = {
   paper: "letter",

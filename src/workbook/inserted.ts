@@ -1,0 +1,85 @@
+import { areaAddress, cellAddress } from "../sheets/address";
+import type { Anchor } from "../sheets/plan";
+import { asWritten } from "./changeRuns";
+import { contentsOf } from "./contents";
+import { type DrawingRecord, drawingAt } from "./drawingRecords";
+import { areaOf } from "./place";
+import type { ReceiptPart } from "./receipt";
+import { queueTakeOff } from "./takeOff";
+
+/** What there is by now of a part that was inserted; readable after a sync. */
+export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
+  const { sheetId, area, newSheet } = part;
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
+  const drawing = drawingAt(records, sheetId, area);
+  const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
+  const found = queueTakeOff(context, worksheet, part, {
+    isPicture: ({ name }) => pictures.includes(name),
+    hasTables: true,
+    isEmptied: true,
+  });
+  const { target, isProtected, takeOff, ownNames } = found;
+  target.load("formulas");
+  const used = worksheet.getUsedRangeOrNullObject(true);
+  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  worksheet.charts.load("items/id");
+  worksheet.comments.load("items/id");
+  const holdsNothingElse = () => {
+    if (found.hasOtherPictures() || worksheet.charts.items.length > 0 || worksheet.comments.items.length > 0)
+      return false;
+    if (used.isNullObject) return true;
+    const { row, column, rows, columns } = areaOf(used);
+    return row + rows <= area.row + area.rows && column + columns <= area.column + area.columns;
+  };
+  const named = (cells: readonly string[], withSheet: boolean) =>
+    cells.map((address) => (withSheet ? `${worksheet.name}!${address}` : address));
+  return {
+    part,
+    worksheet,
+    drawing,
+    isProtected,
+    takeOff,
+    ownNames,
+    isThere: found.isThere,
+    /** Whether its sheet was made for it, and holds nothing but it. */
+    isWholeSheet: () => !worksheet.isNullObject && newSheet && holdsNothingElse(),
+    holds: ({ row, column }: Anchor) =>
+      row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,
+    where: () => `${worksheet.name} ${areaAddress(area)}`,
+    changed: (withSheet: boolean) => named(changedCells(part, target.formulas), withSheet),
+    /**
+     * Queues that its cells are emptied, and first, in the same request, what they hold: whoever typed into one right
+     * before is not overwritten, since all of it can stand again.
+     */
+    queueEmptied: () => {
+      const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+      const covered = range.getResizedRange(0, 0);
+      covered.load("formulas,values,valueTypes,numberFormat");
+      range.clear("Contents");
+      return {
+        changed: (withSheet: boolean) => named(changedCells(part, covered.formulas), withSheet),
+        queueBack: () => {
+          range.formulas = contentsOf(covered).map((cells) => cells.map(asWritten));
+          // A formula written to a plain cell takes the format of what it reads.
+          range.numberFormat = covered.numberFormat;
+        },
+      };
+    },
+  };
+}
+
+export type Inserted = ReturnType<typeof queueInserted>;
+
+function changedCells({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
+  const changed: string[] = [];
+  formulas.forEach((cells, row) => {
+    cells.forEach((formula, column) => {
+      const cell = now[row]?.[column];
+      // A cell that was emptied since holds nothing that could be lost.
+      if (cell !== formula && cell !== "") {
+        changed.push(cellAddress({ row: area.row + row, column: area.column + column }));
+      }
+    });
+  });
+  return changed;
+}
