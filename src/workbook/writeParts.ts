@@ -70,7 +70,8 @@ export async function writeParts(
     await context.sync();
     return id;
   };
-  return writing(write, (cause) => takeOff(context, parts, soFar, cause), leftAt(parts.map(whereIs).join(", ")));
+  const left = leftAt(parts.map(whereIs).join(" and "), "delete what is left there");
+  return writing(write, (cause) => takeOff(context, parts, soFar, cause), left);
 }
 
 /** Where something of a part may be left, for the person; a new sheet has its own name only once all of it stands. */

@@ -8,9 +8,14 @@ const PASSING = new Set(["GeneralException", "InvalidOperationInCellEditMode", "
 
 const NOTHING_CHANGED = "Nothing was changed.";
 
-/** What is said where something may be left. @param where as "Notes!D12:L40", or in words. */
-export function leftAt(where: string): string {
-  return `What was already written could not be taken back. Look at ${where}, and put it right by hand. Undo may not reach it; an earlier version of the file is the way back, or closing without saving where the file is not saved by itself.`;
+/**
+ * What is said where something may be left.
+ *
+ * @param where as "Notes!D12:L40", or in words.
+ * @param todo what to do there.
+ */
+export function leftAt(where: string, todo = "put it right by hand"): string {
+  return `What was already written could not be taken back. Look at ${where}, and ${todo}. Undo may not reach it; an earlier version of the file is the other way back, or closing without saving where the file is not saved by itself.`;
 }
 
 /**

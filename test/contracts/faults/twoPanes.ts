@@ -91,7 +91,7 @@ export const twoPanes: readonly TwoPanes[] = [
       const told = await both(insert, insert);
       expect(doneOf(told)).toBe(1);
       const lists = host.grid.tables.list().filter(({ name }) => name !== "Trucks");
-      expect(lists).toMatchObject([{ name: "Job_rows" }]);
+      expect(lists).toMatchObject([{ name: "Bed_list" }]);
       await takeBackLastInsert();
       expect(host.grid.tables.list().map(({ name }) => name)).toEqual(["Trucks"]);
       expect(timesOn(host, "Notes!A1:Z160", "Front")).toBe(0);
