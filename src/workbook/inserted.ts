@@ -15,7 +15,8 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
   const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
   const found = queueTakeOff(context, worksheet, part, {
     isPicture: ({ name }) => pictures.includes(name),
-    hasTables: true,
+    // They go when the cells are emptied.
+    hasTables: false,
     isEmptied: true,
   });
   const { target, isProtected, takeOff, ownNames } = found;
@@ -55,10 +56,24 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
       const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
       const covered = range.getResizedRange(0, 0);
       covered.load("formulas,values,valueTypes,numberFormat");
+      // The host fills the headings of a table that are emptied, so it is none by then.
+      const tables = found.tables().map((table) => {
+        const place = table.getRange();
+        place.load("rowIndex,columnIndex,rowCount,columnCount");
+        const { name, style } = table;
+        table.convertToRange();
+        return { name, style, place };
+      });
       range.clear("Contents");
       return {
         changed: (withSheet: boolean) => named(changedCells(part, covered.formulas), withSheet),
         queueBack: () => {
+          for (const { name, style, place } of tables) {
+            const { row, column, rows, columns } = areaOf(place);
+            const table = worksheet.tables.add(worksheet.getRangeByIndexes(row, column, rows, columns), true);
+            table.name = name;
+            table.style = style;
+          }
           range.formulas = contentsOf(covered).map((cells) => cells.map(asWritten));
           // A formula written to a plain cell takes the format of what it reads.
           range.numberFormat = covered.numberFormat;

@@ -36,7 +36,7 @@ export function queueTakeOff(
   worksheet.protection.load("protected");
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const tables = target.getTables(false);
-  tables.load("items/name");
+  tables.load("items/name,items/style");
   if (stood) target.conditionalFormats.load("items/id");
   const shapes = queueShapes(worksheet);
   const named = names.map((name) => context.workbook.names.getItemOrNullObject(name));
@@ -57,6 +57,8 @@ export function queueTakeOff(
   };
   return {
     target,
+    /** The tables in its place. */
+    tables: (): readonly Excel.Table[] => (worksheet.isNullObject ? [] : tables.items),
     isThere: (): boolean => !worksheet.isNullObject,
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
     /** Whether somebody else's pictures lie on its sheet. */

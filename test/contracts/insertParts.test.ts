@@ -281,7 +281,7 @@ describe("a plan with all parts", () => {
     expect([host.grid.names.list(), host.grid.tables.list()]).toEqual([[], []]);
   });
 
-  test.each([3, 4])("outlives nobody's typing right before request %i", async (request) => {
+  test.each([3, 4])("takes nothing with it that somebody types right before request %i", async (request) => {
     await insertPlan(plan, { kind: "selection" });
     await nobodyReads();
     const before = await everything();
