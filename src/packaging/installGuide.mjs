@@ -31,7 +31,7 @@ database is needed, and nothing of a workbook is sent to it. The practice workbo
 those who estimate. For one person, it can be loaded by hand under My Add-ins.</li>
 </ol>
 <h2>Which programs can run it</h2>
-<table>
+<div class="wide" role="group" tabindex="0" aria-label="Table: Excel, Can it run Bedrow"><table>
 <thead><tr><th scope="col">Excel</th><th scope="col">Can it run Bedrow</th></tr></thead>
 <tbody>
 <tr><td>Microsoft 365 on Windows</td><td>yes, from Version 2108 on</td></tr>
@@ -41,7 +41,7 @@ those who estimate. For one person, it can be loaded by hand under My Add-ins.</
 <tr><td>2019 and older</td><td>no</td></tr>
 <tr><td>on an iPad or a phone</td><td>no</td></tr>
 </tbody>
-</table>
+</table></div>
 <p>This is what the program's publisher lists, and not what was tried (see the cautions below). A program that cannot run it
 does not offer it. For the administrator: the manifest asks for the requirement sets SharedRuntime 1.1,
 CustomFunctionsRuntime 1.3 and ExcelApi 1.14; where they are is listed at
