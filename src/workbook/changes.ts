@@ -1,12 +1,14 @@
 import type { Area, CellValue } from "../review/facts";
 import type { Change } from "../review/finding";
 import { cellAddress } from "../sheets/address";
+import { someOf } from "../sheets/someOf";
 import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
 import { contentsOf } from "./contents";
-import { someOf } from "./someOf";
 import { codeOf, inWorkbook, WorkbookTrouble } from "./trouble";
 import { leftAt, writing } from "./writing";
+
+const MOST_NAMED = 3;
 
 /** Changes that were written, with what has to come back to take them back. */
 export interface WrittenChanges {
@@ -108,7 +110,10 @@ export async function takeBackChanges(written: WrittenChanges): Promise<void> {
 }
 
 function placesOf(changes: readonly Change[]): string {
-  return someOf(changes.map((change) => `${change.sheet}!${cellAddress(change)}`));
+  return someOf(
+    changes.map((change) => `${change.sheet}!${cellAddress(change)}`),
+    MOST_NAMED,
+  );
 }
 
 /** Formulas are worked out once, when all of them are there. */

@@ -1,12 +1,14 @@
 import type { Kept } from "../sheets/kept";
+import { someOf } from "../sheets/someOf";
 import { queueReadDrawings } from "./drawingRecords";
 import { queueDrawingsOff } from "./drawingsOff";
 import { type Inserted, queueInserted } from "./inserted";
 import { type Going, queueReaders } from "./readBy";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
-import { someOf } from "./someOf";
 import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
 import { withPatience } from "./writing";
+
+const MOST_NAMED = 3;
 
 /** What was taken back, and from where. */
 interface TakenBack {
@@ -150,7 +152,7 @@ function refuseProtected(parts: readonly Inserted[], wouldTakeSheets: boolean): 
 function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
   throw new WorkbookTrouble(
-    `The ${title} was changed or moved since it was inserted (${someOf(changed)}), so it stays. Delete it by hand.`,
+    `The ${title} was changed or moved since it was inserted (${someOf(changed, MOST_NAMED)}), so it stays. Delete it by hand.`,
   );
 }
 
@@ -158,7 +160,7 @@ function refuseChanged(title: string, changed: readonly string[]): void {
 function refuseRead(title: string, readers: readonly string[]): void {
   if (readers.length === 0) return;
   throw new WorkbookTrouble(
-    `Formulas elsewhere read the ${title} (${someOf(readers)}) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.`,
+    `Formulas elsewhere read the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.`,
   );
 }
 

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { LeftAsValue, PlainCopy, ReplacedInput } from "../../sheets/plain/result";
+import { someOf } from "../../sheets/someOf";
 import { PanelHeading } from "../PanelHeading";
 import { copyName } from "./makeCopy";
 import type { Looked } from "./useCopy";
@@ -33,7 +34,9 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
       {copy.outside.length > 0 && <Outside copy={copy} isElsewhere={wish.where === "workbook"} />}
       {copy.alsoRead.length > 0 && (
         <Part heading="May show something else">
-          <p>These read a taped text by themselves, which is a number in the copy: {named(copy.alsoRead)}.</p>
+          <p>
+            These read a taped text by themselves, which is a number in the copy: {someOf(copy.alsoRead, MOST_NAMED)}.
+          </p>
         </Part>
       )}
     </>
@@ -65,7 +68,7 @@ function Left({ left }: { readonly left: readonly LeftAsValue[] }) {
   for (const { from, reason } of left) byReason.set(reason, [...(byReason.get(reason) ?? []), from]);
   return (
     <Part heading={`Formulas that stay as values, and no longer follow changes (${left.length})`}>
-      <List items={[...byReason].map(([reason, cells]) => `${named(cells)}: ${reason}`)} />
+      <List items={[...byReason].map(([reason, cells]) => `${someOf(cells, MOST_NAMED)}: ${reason}`)} />
     </Part>
   );
 }
@@ -77,7 +80,7 @@ function Outside({
   readonly copy: PlainCopy;
   readonly isElsewhere: boolean;
 }) {
-  const read = (readBy: readonly string[]) => `read by ${named(readBy)}`;
+  const read = (readBy: readonly string[]) => `read by ${someOf(readBy, MOST_NAMED)}`;
   if (!isElsewhere) {
     return (
       <Part heading={`Read from outside of it, and stays linked (${outside.length})`}>
@@ -123,11 +126,6 @@ function List({ items }: { readonly items: readonly string[] }) {
       )}
     </>
   );
-}
-
-function named(addresses: readonly string[]): string {
-  const more = addresses.length - MOST_NAMED;
-  return addresses.slice(0, MOST_NAMED).join(", ") + (more > 0 ? ` and ${more} more` : "");
 }
 
 function shortNumber(is: number | string): string {

@@ -1,13 +1,15 @@
+import { someOf } from "../../sheets/someOf";
 import type { Outside, Treatment } from "../../sheets/templates/findOutside";
 import { Select } from "../Select";
 import type { Saving } from "./useSaving";
-import { named, shownValue } from "./words";
+import { shownValue } from "./words";
 
 interface OutsideQuestionsProps {
   readonly saving: Saving;
   readonly outside: readonly Outside[];
 }
 
+const MOST_NAMED = 8;
 const UNANSWERED = { value: "", label: "Choose…" };
 
 /** What cells that become a template read outside of it, each asked about. */
@@ -44,14 +46,15 @@ export function OutsideQuestions({ saving, outside }: OutsideQuestionsProps) {
           value={saving.treatments.get(one.reads) ?? ""}
           options={[UNANSWERED, ...optionsOf(one)]}
           onChoose={(treatment) => treatment !== "" && saving.treat([one.reads], treatment as Treatment)}
-          note={`Read by ${named(one.readBy)}`}
+          note={`Read by ${someOf(one.readBy, MOST_NAMED)}`}
         />
       ))}
       {forced.length > 0 && (
         <ul class="lines">
           {forced.map(({ reads, readBy, cannotStay }) => (
             <li key={reads}>
-              {reads}: {cannotStay}, so {named(readBy)} will hold what {readBy.length === 1 ? "it shows" : "they show"}.
+              {reads}: {cannotStay}, so {someOf(readBy, MOST_NAMED)} will hold what{" "}
+              {readBy.length === 1 ? "it shows" : "they show"}.
             </li>
           ))}
         </ul>

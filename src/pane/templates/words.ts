@@ -1,8 +1,6 @@
 import { withoutHidden } from "../../sheets/templates/hiddenCharacters";
 import type { Template } from "../../sheets/templates/template";
 
-const MOST_NAMED = 8;
-
 /** How much a template is: `61 rows by 9 columns`. */
 export function sizeWords({ rows, columns }: Pick<Template, "rows" | "columns">): string {
   return `${counted(rows, "row")} by ${counted(columns, "column")}`;
@@ -16,11 +14,6 @@ export function savedWords({ saved, by }: Template): string {
 
 export function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
-}
-
-export function named(addresses: readonly string[]): string {
-  const more = addresses.length - MOST_NAMED;
-  return addresses.slice(0, MOST_NAMED).join(", ") + (more > 0 ? ` and ${more} more` : "");
 }
 
 /** A name that may come from anywhere. */

@@ -1,4 +1,5 @@
 import type { CellDress, Plan } from "../plan";
+import { someOf } from "../someOf";
 import type { CarriedValue } from "./carried";
 import type { LeftAsValue, ReplacedInput } from "./result";
 import { written } from "./written";
@@ -20,10 +21,7 @@ export function noteLines(replaced: readonly ReplacedInput[], leftAsValues: read
 
 export const VALUES_ONLY_NOTE = "Copy as values: nothing in it follows changes.";
 
-function named(addresses: readonly string[]): string {
-  const more = addresses.length - MOST_NAMED;
-  return addresses.slice(0, MOST_NAMED).join(", ") + (more > 0 ? ` and ${more} more` : "");
-}
+const named = (addresses: readonly string[]) => someOf(addresses, MOST_NAMED);
 
 /** A plan with lines of text below its cells, after a blank row. */
 export function withNotes(plan: Plan, lines: readonly string[]): Plan {
