@@ -1,6 +1,6 @@
 import type { CellValue } from "../review/facts";
 import type { Change } from "../review/finding";
-import { isErrorLike, isMarked } from "./contents";
+import { asWritten } from "./contents";
 
 /** A change of one cell, with the number format for a cell that has none of its own. */
 export interface CellWrite extends Change {
@@ -65,10 +65,3 @@ function rangeOf(context: Excel.RequestContext, run: readonly Change[]): Excel.R
 }
 
 const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
-
-/** What was read from a cell, to be written as it stood: text that would turn into something else keeps its mark. */
-export function asWritten(value: CellValue): CellValue {
-  if (isMarked(value) || isErrorLike(value)) return value;
-  const turns = typeof value === "string" && !value.startsWith("=") && /\d|^[+\-@']|^\s*(true|false)\s*$/i.test(value);
-  return turns ? `'${value}` : value;
-}

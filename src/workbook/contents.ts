@@ -29,6 +29,18 @@ export function contentsOf({ formulas, values, valueTypes }: ReadCells): Content
   );
 }
 
+/** What stands in cells that were read, to be written into them again. */
+export function contentsAsWritten(range: ReadCells): Content[][] {
+  return contentsOf(range).map((cells) => cells.map(asWritten));
+}
+
+/** What was read from a cell, to be written as it stood: text that would turn into something else keeps its mark. */
+export function asWritten(value: Content): Content {
+  if (isMarked(value) || isErrorLike(value)) return value;
+  const turns = typeof value === "string" && !value.startsWith("=") && /\d|^[+\-@']|^\s*(true|false)\s*$/i.test(value);
+  return turns ? `'${value}` : value;
+}
+
 /** Text that begins like a formula, whether or not marks are part of it. */
 const BEGINS_FORMULA = /^'*=/;
 
@@ -40,4 +52,4 @@ export const isMarked = (content: unknown): boolean =>
   typeof content === "string" && content.startsWith("'") && (BEGINS_FORMULA.test(content) || isErrorLike(content));
 
 /** Whether what was read is an error, or would be without its mark. */
-export const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);
+const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);

@@ -1,8 +1,8 @@
 import { areaAddress, cellAddress } from "../sheets/address";
 import type { Anchor } from "../sheets/plan";
-import { asWritten } from "./changeRuns";
-import { contentsOf } from "./contents";
+import { contentsAsWritten } from "./contents";
 import { type DrawingRecord, drawingAt } from "./drawingRecords";
+import { overlap } from "./freePlace";
 import { areaOf } from "./place";
 import type { ReceiptPart } from "./receipt";
 import { queueTakeOff } from "./takeOff";
@@ -44,8 +44,7 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
     isThere: found.isThere,
     /** Whether its sheet was made for it, and holds nothing but it. */
     isWholeSheet: () => !worksheet.isNullObject && newSheet && holdsNothingElse(),
-    holds: ({ row, column }: Anchor) =>
-      row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,
+    holds: (cell: Anchor) => overlap(area, { ...cell, rows: 1, columns: 1 }),
     where: () => `${worksheet.name} ${areaAddress(area)}`,
     changed: (withSheet: boolean) => named(changedCells(part, target.formulas), withSheet),
     /**
@@ -74,7 +73,7 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
             table.name = name;
             table.style = style;
           }
-          range.formulas = contentsOf(covered).map((cells) => cells.map(asWritten));
+          range.formulas = contentsAsWritten(covered);
           // A formula written to a plain cell takes the format of what it reads.
           range.numberFormat = covered.numberFormat;
         },

@@ -2,8 +2,7 @@ import type { Plan } from "../sheets/plan";
 import { areasOfAddresses } from "./areaOfAddress";
 import { PLAIN_FORMAT, queueBefore, queueLooksBack } from "./before";
 import { queuePlain, queuePlainFont } from "./cellDress";
-import { asWritten } from "./changeRuns";
-import { contentsOf } from "./contents";
+import { contentsAsWritten } from "./contents";
 
 /*
  * Between the look at a place and the write to it, another pane or another person can have written there. The host has
@@ -50,7 +49,7 @@ export function queueStood(
         queuePlain(range, plainFont());
         range.numberFormat = there.formulas.map((cells) => cells.map(() => PLAIN_FORMAT));
         queueLooksBack(range, before.read());
-        range.formulas = contentsOf(there).map((cells) => cells.map(asWritten));
+        range.formulas = contentsAsWritten(there);
         for (const { area, validation } of lists) {
           const cells = range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
           cells.dataValidation.clear();

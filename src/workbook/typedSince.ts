@@ -1,6 +1,5 @@
 import { PLAIN_FORMAT } from "./before";
-import { asWritten } from "./changeRuns";
-import { contentsOf } from "./contents";
+import { contentsAsWritten } from "./contents";
 import type { PlaceBefore } from "./receipt";
 
 type Cells = readonly (readonly unknown[])[];
@@ -53,13 +52,13 @@ export function queueTypedSince(target: Excel.Range, wanted: Wanted, written: Ce
     queueTheirs: (range: Excel.Range): void => {
       const theirs = each(isTheirs);
       if (!theirs.some((cells) => cells.includes(true))) return;
-      const contents = contentsOf(there);
+      const contents = contentsAsWritten(there);
       const ifTheirs = <T>(read: (row: number, column: number) => T) =>
         each((row, column) => (theirs[row]?.[column] ? read(row, column) : null));
       range.numberFormat = ifTheirs((row, column) =>
         isOurFormat(row, column) ? null : formatNow(row, column),
       ) as string[][];
-      range.formulas = ifTheirs((row, column) => asWritten(contents[row]?.[column] ?? "")) as string[][];
+      range.formulas = ifTheirs((row, column) => contents[row]?.[column] ?? "") as string[][];
     },
     /** Queues the number formats alone, which are written before the cells; a format that came with typing stays. */
     queueFormatsBack: (range: Excel.Range, { numberFormat }: PlaceBefore): void => {
