@@ -1,8 +1,9 @@
 /**
  * The usual cautions of the work, as the block and the pane show them. Each defers to those who rule: the
  * ticket, local codes, licensed practice. Sources: 49 CFR 196.103 (one call before digging; the operators mark what is
- * theirs, so that lines of the owner's own stay unmarked), 49 CFR 192.353 and 192.355 (meters accessible, vents clear), 29 CFR 1926.1153 (silica), the NIOSH lifting constant of 51 lb,
- * 49 CFR 390.5 (GVWR), IRC R401.3 (6 in of fall within 10 ft).
+ * theirs, so that lines of the owner's own stay unmarked), 49 CFR 192.353 and 192.355 (meters accessible, vents clear),
+ * 29 CFR 1926.1153 (silica), the NIOSH lifting constant of 51 lb, 49 CFR 390.5 (GVWR), IRC R401.3 (6 in of fall within
+ * 10 ft).
  */
 export const cautions: readonly { readonly about: string; readonly text: string }[] = [
   {

@@ -9,6 +9,7 @@ import { BedList } from "./BedList";
 import { CustomerPart } from "./CustomerPart";
 import { DAYS } from "./days";
 import type { JobDetails } from "./details";
+import { OTHER_HOLIDAYS } from "./noticeOf";
 import { TextArea } from "./TextArea";
 import { Together } from "./Together";
 import { type Papers, usePapers } from "./usePapers";
@@ -104,7 +105,7 @@ interface NoticePartProps {
 const noticeFields = {
   days: DAYS.notice,
   marks: DAYS.marks,
-  holidays: "Other holidays",
+  holidays: OTHER_HOLIDAYS,
 } as const;
 
 function NoticePart({ details, notice: { value: notice, problem, argument }, onType }: NoticePartProps) {

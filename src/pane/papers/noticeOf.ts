@@ -9,6 +9,9 @@ import { type JobDetails, linesOf } from "./details";
 import type { WorkedOutBed } from "./needsOf";
 import { today } from "./today";
 
+/** What a problem calls the field of the office's own holidays. */
+export const OTHER_HOLIDAYS = "Other holidays";
+
 /** A bed of the job by name. */
 export interface NamedBed extends WorkedOutBed {
   readonly name: string;
@@ -41,8 +44,8 @@ function holidayOf(line: string): Holiday {
   // A date such as November 27, 2026 has spaces of its own.
   const isOneWord = /^\d/.test(first) && /[-/]/.test(first);
   return isOneWord
-    ? { date: readDate(first, "Other holidays"), name: name.join(" ") || "own holiday" }
-    : { date: readDate(line, "Other holidays"), name: "own holiday" };
+    ? { date: readDate(first, OTHER_HOLIDAYS), name: name.join(" ") || "own holiday" }
+    : { date: readDate(line, OTHER_HOLIDAYS), name: "own holiday" };
 }
 
 /** What the notice says on paper. */
