@@ -1,5 +1,4 @@
-import type { CellDress } from "../sheets/plan";
-import { DRESS_ASKED, dressOf, queueDress, queuePlainFont } from "./cellDress";
+import { BEFORE_ASKED, type LookBefore, lookBeforeOf, queueDress, queuePlainFont } from "./cellDress";
 import type { PlaceBefore } from "./receipt";
 
 /** What a cell's number format is after a clearing. */
@@ -9,13 +8,13 @@ export const PLAIN_FORMAT = "General";
 export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
   target.load("numberFormat");
   const plainFont = queuePlainFont(context);
-  const properties = target.getCellProperties(DRESS_ASKED);
+  const properties = target.getCellProperties(BEFORE_ASKED);
   const columns = target.getColumnProperties({ format: { columnWidth: true } });
   return {
     read: () => {
       const numberFormat = target.numberFormat as string[][];
       const plain = plainFont();
-      const dress = properties.value.map((cells) => cells.map((cell) => dressOf(cell, plain)));
+      const dress = properties.value.map((cells) => cells.map((cell) => lookBeforeOf(cell, plain)));
       return {
         columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
         ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
@@ -54,9 +53,9 @@ export function queueLooksBack(target: Excel.Range, { numberFormat, looks, colum
 }
 
 /** A plain cell has the index -1. */
-function distinctLooks(dress: readonly (readonly (CellDress | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
+function distinctLooks(dress: readonly (readonly (LookBefore | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
   const indexes = new Map<string, number>();
-  const distinct: CellDress[] = [];
+  const distinct: LookBefore[] = [];
   const cells = dress.map((row) =>
     row.map((cell) => {
       if (!cell) return -1;

@@ -13,6 +13,23 @@ export const DRESS_ASKED: Excel.CellPropertiesLoadOptions = {
   },
 };
 
+/** What of a cell's look is read to have it come back as it was, after a clearing has taken all of it away. */
+export const BEFORE_ASKED: Excel.CellPropertiesLoadOptions = {
+  format: {
+    ...DRESS_ASKED.format,
+    borders: { color: true, style: true, weight: true },
+    font: { ...DRESS_ASKED.format?.font, strikethrough: true },
+    protection: true,
+    textOrientation: true,
+  },
+};
+
+/** How a cell looked before something was written over it. */
+export interface LookBefore extends CellDress {
+  /** What a dress has no words for, in the host's: lines other than thin ones, letters struck out or turned, locks. */
+  readonly exact?: Excel.CellPropertiesFormat;
+}
+
 /** The host says white for a cell without a fill; writing that would hide its gridlines. */
 export const NO_FILL = "#FFFFFF";
 
@@ -65,9 +82,44 @@ export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont)
   return Object.keys(dress).length > 0 ? dress : undefined;
 }
 
-/** A dress in the host's words. */
-export function propertiesOf(dress: CellDress): Excel.SettableCellProperties {
-  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules } = dress;
+/** The same with all that was asked for by {@link BEFORE_ASKED}. */
+export function lookBeforeOf(cell: Excel.CellProperties, plain: PlainFont): LookBefore | undefined {
+  const dress = dressOf(cell, plain);
+  const exact = exactOf(cell.format ?? {});
+  return Object.keys(exact).length > 0 ? { ...dress, exact } : dress;
+}
+
+function exactOf(format: Excel.CellPropertiesFormat): Excel.CellPropertiesFormat {
+  const { borders = {}, font = {}, horizontalAlignment, protection, textOrientation, verticalAlignment } = format;
+  const lines = SIDES.flatMap((side) => {
+    const { style = "None", weight = "Thin", color } = borders[side] ?? {};
+    const isTold = style === "None" || (style === "Continuous" && weight === "Thin");
+    return isTold ? [] : [[side, { style, weight, ...(color && { color }) }] as const];
+  });
+  const letters: Excel.CellPropertiesFont = {
+    ...(font.strikethrough && { strikethrough: true }),
+    ...(font.underline && !["None", "Single"].includes(font.underline) && { underline: font.underline }),
+  };
+  return {
+    ...(lines.length > 0 && { borders: Object.fromEntries(lines) }),
+    ...(Object.keys(letters).length > 0 && { font: letters }),
+    ...(horizontalAlignment && !TOLD_ACROSS.includes(horizontalAlignment) && { horizontalAlignment }),
+    ...(verticalAlignment && !TOLD_DOWN.includes(verticalAlignment) && { verticalAlignment }),
+    ...(textOrientation && { textOrientation }),
+    ...((protection?.locked === false || protection?.formulaHidden) && { protection: unlocking(protection) }),
+  };
+}
+
+function unlocking({ locked, formulaHidden }: Excel.CellPropertiesProtection): Excel.CellPropertiesProtection {
+  return { ...(locked === false && { locked }), ...(formulaHidden && { formulaHidden }) };
+}
+
+const TOLD_ACROSS: readonly string[] = ["General", ...ALIGNS];
+const TOLD_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
+
+/** A dress, or a look of before, in the host's words. */
+export function propertiesOf(dress: LookBefore): Excel.SettableCellProperties {
+  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules, exact = {} } = dress;
   const letters: Excel.CellPropertiesFont = {
     ...(color && { color }),
     ...(font && { name: font }),
@@ -75,12 +127,17 @@ export function propertiesOf(dress: CellDress): Excel.SettableCellProperties {
     ...(bold !== undefined && { bold }),
     ...(italic !== undefined && { italic }),
     ...(underline !== undefined && { underline: underline ? "Single" : "None" }),
+    ...exact.font,
   };
-  const borders = Object.fromEntries(
-    Object.entries(rules ?? {}).map(([side, ruleColor]) => [side, { style: "Continuous", color: ruleColor }]),
-  );
+  const borders = {
+    ...Object.fromEntries(
+      Object.entries(rules ?? {}).map(([side, ruleColor]) => [side, { style: "Continuous", color: ruleColor }]),
+    ),
+    ...exact.borders,
+  };
   return {
     format: {
+      ...exact,
       ...(fill && { fill: { color: fill } }),
       ...(Object.keys(letters).length > 0 && { font: letters }),
       ...(align && { horizontalAlignment: align }),
@@ -93,7 +150,7 @@ export function propertiesOf(dress: CellDress): Excel.SettableCellProperties {
 }
 
 /** Queues looks cell by cell onto a range; only as much of it is written as is dressed. */
-export function queueDress(range: Excel.Range, dress: readonly (readonly (CellDress | undefined)[])[]): void {
+export function queueDress(range: Excel.Range, dress: readonly (readonly (LookBefore | undefined)[])[]): void {
   const rows = dress.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
   const columns = dress.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
   const [firstRow, lastRow] = [rows[0], rows.at(-1)];
@@ -101,8 +158,8 @@ export function queueDress(range: Excel.Range, dress: readonly (readonly (CellDr
   // One by one, since a large sheet has more columns than a call takes arguments.
   const firstColumn = columns.reduce((first, column) => Math.min(first, column));
   const lastColumn = columns.reduce((last, column) => Math.max(last, column));
-  const known = new Map<CellDress, Excel.SettableCellProperties>();
-  const properties = (cell: CellDress | undefined): Excel.SettableCellProperties => {
+  const known = new Map<LookBefore, Excel.SettableCellProperties>();
+  const properties = (cell: LookBefore | undefined): Excel.SettableCellProperties => {
     if (!cell) return {};
     const made = known.get(cell) ?? propertiesOf(cell);
     known.set(cell, made);

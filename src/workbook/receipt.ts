@@ -1,4 +1,5 @@
-import type { Area, CellDress } from "../sheets/plan";
+import type { Area } from "../sheets/plan";
+import type { LookBefore } from "./cellDress";
 import { type KeptText, queueReadKept, queueWriteKept } from "./keptSetting";
 import { isReceipt } from "./receiptShape";
 
@@ -36,7 +37,7 @@ export interface PlaceBefore {
   readonly numberFormat?: readonly (readonly string[])[];
   /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell was dressed. */
   readonly looks?: {
-    readonly distinct: readonly CellDress[];
+    readonly distinct: readonly LookBefore[];
     readonly cells: readonly (readonly number[])[];
   };
 }

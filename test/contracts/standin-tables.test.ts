@@ -179,6 +179,48 @@ describe("a cell's properties", () => {
     });
   });
 
+  test("carry lines of every weight, letters struck out and turned, and locks, until the cells are cleared", async () => {
+    const format: Excel.CellPropertiesFormat = {
+      borders: { bottom: { style: "Double", weight: "Thick", color: "#112233" } },
+      font: { strikethrough: true, underline: "Double" },
+      protection: { locked: false },
+      textOrientation: -45,
+    };
+    const asked = {
+      borders: { color: true, style: true, weight: true },
+      font: { strikethrough: true, underline: true },
+      protection: true,
+      textOrientation: true,
+    };
+    const read = async (address: string) => {
+      let found: Excel.CellProperties[][] = [];
+      await Excel.run(async (context) => {
+        const cell = context.workbook.worksheets.getItem("Jobs").getRange(address);
+        const properties = cell.getCellProperties({ format: asked });
+        await context.sync();
+        found = properties.value;
+      });
+      return found[0]![0]!.format!;
+    };
+    const plain = await read("B2");
+    expect(plain).toMatchObject({ protection: { locked: true }, textOrientation: 0 });
+    await onJobs((sheet) => sheet.getRange("B2").setCellProperties([[{ format }]]));
+    expect(await read("B2")).toMatchObject(format);
+    await onJobs((sheet) => {
+      sheet.getRange("B2").values = [[5]];
+      sheet.getRange("B2").clear("Contents");
+      sheet.getRange("C2").copyFrom(sheet.getRange("B2"), "Formats");
+    });
+    expect(await read("B2")).toMatchObject(format);
+    expect(await read("C2")).toMatchObject(format);
+    await onJobs((sheet) => {
+      sheet.getRange("B2").clear();
+      sheet.getRange("C2").clear("Formats");
+    });
+    expect(await read("B2")).toEqual(plain);
+    expect(await read("C2")).toEqual(plain);
+  });
+
   test("leave borders alone that are not named, and take those away that are none", async () => {
     const set = (borders: Excel.CellBorderCollection) =>
       onJobs((sheet) => sheet.getRange("B2").setCellProperties([[{ format: { borders } }]]));

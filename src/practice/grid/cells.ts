@@ -4,6 +4,7 @@ import { readCellData, writeCellData } from "./cellData";
 import { command } from "./command";
 import { eachCell, fromRange, toRange } from "./geometry";
 import type { OpenGrid } from "./library";
+import { readLocks, setLocked } from "./locked";
 import type { Area, CellContent, CellInput, CellsPort, CopyPart } from "./port";
 import { setStyles } from "./setStyle";
 import { heldRange, makeRoom, worksheetOf } from "./sheetOf";
@@ -70,9 +71,15 @@ export class GridCells implements CellsPort {
 
   clear(area: Area, part: "all" | "contents" | "formats"): void {
     const range = heldRange(this.grid, area);
-    if (part === "contents") range?.clearContent();
-    else if (part === "formats") range?.clearFormat();
-    else range?.clear();
+    if (part === "contents") {
+      // The grid empties a cell of all that is not its style.
+      const locks = readLocks(this.grid, area);
+      range?.clearContent();
+      setLocked(this.grid, area, locks);
+    } else if (part === "formats") {
+      range?.clearFormat();
+      setLocked(this.grid, area, () => true);
+    } else range?.clear();
   }
 
   copy(from: Area, to: Area, part: CopyPart): void {
@@ -95,6 +102,8 @@ export class GridCells implements CellsPort {
     const styles = eachCell(from, (row, column) => source.getCellStyle(row, column) ?? {});
     this.clear(to, "formats");
     setStyles(this.grid, to, styles);
+    const locks = readLocks(this.grid, from);
+    setLocked(this.grid, to, (row, column) => locks(row - to.row + from.row, column - to.column + from.column));
   }
 
   used(sheetId: string, valuesOnly: boolean): Area | undefined {

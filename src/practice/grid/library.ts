@@ -18,6 +18,7 @@ export interface GridLibrary {
     | "DataValidationRenderMode"
     | "ICommandService"
     | "ImageSourceType"
+    | "TextDecoration"
     | "WrapStrategy"
     | "hashAlgorithm"
     | "numfmt"

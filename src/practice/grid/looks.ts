@@ -1,6 +1,7 @@
 import { borderFrom, bordersTo, borderTo, edgeKeys } from "./borders";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
+import { isUnlocked, setLocked } from "./locked";
 import type { Area, Border, CellBorders, CellLook, Edge, LooksPort } from "./port";
 import { setStyle, setStyles } from "./setStyle";
 import { heldPart, makeRoom, sheetOf, worksheetOf } from "./sheetOf";
@@ -11,17 +12,23 @@ export class GridLooks implements LooksPort {
   constructor(private readonly grid: OpenGrid) {}
 
   read(sheetId: string, row: number, column: number): CellLook {
-    return lookFrom(this.grid.library, worksheetOf(this.grid, sheetId).getComposedCellStyle(row, column));
+    const sheet = worksheetOf(this.grid, sheetId);
+    return {
+      ...lookFrom(this.grid.library, sheet.getComposedCellStyle(row, column)),
+      locked: !isUnlocked(sheet.getCellRaw(row, column)),
+    };
   }
 
   set(area: Area, look: Partial<CellLook>): void {
     const style = styleFrom(this.grid.library, look);
     for (const [type, value] of Object.entries(style)) setStyle(this.grid, area, type, value);
+    if (look.locked !== undefined) setLocked(this.grid, area, () => look.locked);
   }
 
   setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void {
     const styles = looks.map((row) => row.map((look) => styleFrom(this.grid.library, look ?? {})));
     setStyles(this.grid, area, styles);
+    setLocked(this.grid, area, (row, column) => looks[row - area.row]?.[column - area.column]?.locked);
   }
 
   border(sheetId: string, row: number, column: number, edge: Edge): Border {

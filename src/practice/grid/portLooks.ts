@@ -21,12 +21,18 @@ export interface CellLook {
   fontSize: number | undefined;
   bold: boolean;
   italic: boolean;
-  underline: boolean;
+  /** True is one line. */
+  underline: boolean | "Double";
+  strikethrough: boolean;
   wrap: boolean;
   horizontal: "General" | "Left" | "Center" | "Right";
   vertical: "Top" | "Center" | "Bottom";
   indent: number;
+  /** By how many degrees text is turned, upwards where positive; 180 where its letters stand below one another. */
+  turned: number;
   numberFormat: string;
+  /** Whether the cell can not be typed into once its sheet is protected. */
+  locked: boolean;
 }
 
 export interface LooksPort {

@@ -4,6 +4,7 @@ import { hostColor } from "./color";
 import { refuse } from "./error";
 import { lookDefaults } from "./lookDefaults";
 import { borderStyles, borderWeights } from "./rangeBorders";
+import { underlineFrom, underlineTo } from "./underline";
 
 type Format = Excel.CellPropertiesFormat;
 type Asked = Excel.CellPropertiesLoadOptions;
@@ -19,8 +20,23 @@ export function cellProperties(looks: LooksPort, area: Area, asked: Asked): Exce
   checkCarried(others, {});
   checkCarried(borders, { color: true, style: true, weight: true });
   checkCarried(fill, { color: true });
-  checkCarried(font, { bold: true, color: true, italic: true, name: true, size: true, underline: true });
-  checkCarried(alignment, { horizontalAlignment: true, indentLevel: true, verticalAlignment: true, wrapText: true });
+  checkCarried(font, {
+    bold: true,
+    color: true,
+    italic: true,
+    name: true,
+    size: true,
+    strikethrough: true,
+    underline: true,
+  });
+  checkCarried(alignment, {
+    horizontalAlignment: true,
+    indentLevel: true,
+    protection: true,
+    textOrientation: true,
+    verticalAlignment: true,
+    wrapText: true,
+  });
   return eachCell(area, (row, column) => {
     const look = looks.read(area.sheetId, row, column);
     const picked = pick(formatOf(look), { ...alignment, fill, font });
@@ -46,10 +62,13 @@ function formatOf(look: CellLook): Format {
       italic: look.italic,
       name: look.fontName ?? lookDefaults.fontName,
       size: look.fontSize ?? lookDefaults.fontSize,
-      underline: look.underline ? "Single" : "None",
+      strikethrough: look.strikethrough,
+      underline: underlineFrom(look.underline),
     },
     horizontalAlignment: look.horizontal,
     indentLevel: look.indent,
+    protection: { locked: look.locked },
+    textOrientation: look.turned,
     verticalAlignment: look.vertical,
     wrapText: look.wrap,
   };
@@ -71,7 +90,8 @@ export function isProperties(value: unknown): value is Excel.SettableCellPropert
 
 /** The part of a look that a cell's properties set. */
 export function lookOf({ format = {} }: Excel.SettableCellProperties): Partial<CellLook> {
-  const { fill, font, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
+  const { fill, font, horizontalAlignment, indentLevel, protection, textOrientation, verticalAlignment, wrapText } =
+    format;
   const look = {
     fill: fill?.color,
     bold: font?.bold,
@@ -79,9 +99,12 @@ export function lookOf({ format = {} }: Excel.SettableCellProperties): Partial<C
     italic: font?.italic,
     fontName: font?.name,
     fontSize: font?.size,
-    underline: font?.underline && font.underline !== "None",
+    strikethrough: font?.strikethrough,
+    underline: font?.underline && underlineTo(font.underline),
     horizontal: horizontalAlignment,
     indent: indentLevel,
+    locked: protection?.locked,
+    turned: textOrientation,
     vertical: verticalAlignment,
     wrap: wrapText,
   };

@@ -3,6 +3,7 @@ import { hostColor } from "./color";
 import { lookDefaults } from "./lookDefaults";
 import type { Members } from "./mirror";
 import { RangeLook } from "./rangeLook";
+import { underlineFrom, underlineTo } from "./underline";
 
 /** The letters in a range's cells. */
 export class RangeFont
@@ -17,7 +18,7 @@ export class RangeFont
         color: () => this.shared((look) => hostColor(look.fontColor ?? lookDefaults.fontColor)) ?? "",
         name: () => this.shared((look) => look.fontName ?? lookDefaults.fontName),
         size: () => this.shared((look) => look.fontSize ?? lookDefaults.fontSize),
-        underline: () => this.shared((look) => (look.underline ? "Single" : "None")),
+        underline: () => this.shared((look) => underlineFrom(look.underline)),
       },
     };
   }
@@ -67,6 +68,6 @@ export class RangeFont
   }
 
   set underline(given: Excel.RangeFont["underline"]) {
-    this.setLook("underline", given, { underline: given !== "None" });
+    this.setLook("underline", given, { underline: underlineTo(given) });
   }
 }

@@ -45,6 +45,20 @@ export async function furnish(_host: HeadlessHost): Promise<void> {
     const border = notes.getRange("D7").format.borders.getItem("EdgeBottom");
     border.style = "Continuous";
     border.color = "#112233";
+    // Inside the cells that an estimate at D12 is written over.
+    const put = (address: string, format: Excel.CellPropertiesFormat) =>
+      notes.getRange(address).setCellProperties([[{ format }]]);
+    put("E14", { borders: { bottom: { style: "Double", weight: "Thick", color: "#24413A" } } });
+    put("F14", {
+      borders: {
+        bottom: { style: "Double", weight: "Thick", color: "#24413A" },
+        right: { style: "Continuous", weight: "Thick", color: "#112233" },
+        top: { style: "Dash", weight: "Medium", color: "#112233" },
+      },
+    });
+    put("E15", { font: { strikethrough: true, underline: "Double" }, textOrientation: 45 });
+    put("E16", { protection: { locked: false } });
+    put("D13", { textOrientation: 180, protection: { locked: false } });
     notes.shapes.addImage(PNG).name = "Mine";
     notes.pageLayout.orientation = "Landscape";
     workbook.settings.add("Somebody.else", "kept");

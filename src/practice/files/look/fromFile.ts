@@ -37,20 +37,20 @@ export function styleFromFile(
   const borders = style.border ? bordersFromFile(style.border, colorOf) : {};
   return {
     ...styleFrom(library, look),
-    ...(style.font?.strike && { st: { s: 1 } }),
     ...(Object.keys(borders).length > 0 && { bd: borders }),
   };
 }
 
 function fontLook(font: Partial<Font>, colorOf: ColorReader): Partial<CellLook> {
-  const { name, size, bold, italic, underline } = font;
+  const { name, size, bold, italic, underline, strike } = font;
   const color = colorOf(font.color);
   return {
     ...(name !== undefined && name !== plainFont.name && { fontName: name }),
     ...(size !== undefined && size !== plainFont.size && { fontSize: size }),
     ...(bold && { bold }),
     ...(italic && { italic }),
-    ...(underline && underline !== "none" && { underline: true }),
+    ...(underline && underline !== "none" && { underline: underline === "double" ? "Double" : true }),
+    ...(strike && { strikethrough: true }),
     // The colour that a program takes of itself stays the grid's, which has another one in the dark.
     ...(color !== undefined && color !== "#000000" && { fontColor: color }),
   };

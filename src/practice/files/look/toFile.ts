@@ -1,8 +1,7 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Alignment, Fill, Font, Style } from "exceljs";
 import type { GridLibrary } from "../../grid/library";
-import type { CellLook } from "../../grid/port";
-import { lookFrom } from "../../grid/styles";
+import { lookFrom, type StyleLook } from "../../grid/styles";
 import { bordersToFile } from "./borderLines";
 import { plainFont } from "./plainFont";
 
@@ -18,7 +17,7 @@ export function styleToFile(library: GridLibrary, style: IStyleData, isText: boo
   const borders = style.bd ? bordersToFile(style.bd, argb) : {};
   return {
     numFmt: look.numberFormat,
-    font: { ...fontOf(look), ...(style.st?.s === 1 && { strike: true }) },
+    font: fontOf(look),
     ...(look.fill && {
       fill: { type: "pattern", pattern: "solid", fgColor: { argb: argb(look.fill) } } satisfies Fill,
     }),
@@ -27,18 +26,19 @@ export function styleToFile(library: GridLibrary, style: IStyleData, isText: boo
   };
 }
 
-function fontOf({ fontName, fontSize, bold, italic, underline, fontColor }: CellLook): Partial<Font> {
+function fontOf({ fontName, fontSize, bold, italic, underline, strikethrough, fontColor }: StyleLook): Partial<Font> {
   return {
     name: fontName ?? plainFont.name,
     size: fontSize ?? plainFont.size,
     ...(bold && { bold }),
     ...(italic && { italic }),
-    ...(underline && { underline }),
+    ...(underline && { underline: underline === "Double" ? "double" : true }),
+    ...(strikethrough && { strike: true }),
     ...(fontColor && { color: { argb: argb(fontColor) } }),
   };
 }
 
-function alignmentOf({ horizontal, vertical, wrap, indent }: CellLook): Partial<Alignment> {
+function alignmentOf({ horizontal, vertical, wrap, indent }: StyleLook): Partial<Alignment> {
   return {
     ...(horizontal !== "General" && { horizontal: across[horizontal] }),
     ...(vertical !== "Bottom" && { vertical: down[vertical] }),

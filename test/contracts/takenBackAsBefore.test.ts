@@ -1,0 +1,49 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { insertEstimate } from "../../src/pane/insertEstimate";
+import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+import { select } from "./faults/bench";
+import { furnish, office } from "./faults/office";
+import { bed } from "./faults/operations/inserts";
+import { difference, type Snapshot, snapshotOf } from "./faults/snapshot";
+
+/*
+ * What was inserted over cells that somebody had dressed, and is taken back, leaves no trace: their lines, their letters
+ * and their locks are as they were.
+ */
+let host: HeadlessHost;
+let before: Snapshot;
+beforeEach(async () => {
+  host = await createProductHost(office);
+  await furnish(host);
+  await select("Notes", "D12");
+  before = snapshotOf(host);
+});
+afterEach(() => host.dispose());
+
+const insert = () => insertEstimate(bed, { kind: "selection" });
+
+describe("an estimate over cells that somebody had dressed", () => {
+  test("is over lines, letters and locks that are not usual", () => {
+    const { looks, sheets } = host.grid;
+    const id = sheets.list().find(({ name }) => name === "Notes")!.id;
+    expect(looks.border(id, 13, 4, "bottom")).toMatchObject({ style: "Double", weight: "Thick" });
+    expect(looks.border(id, 13, 5, "right")).toMatchObject({ style: "Continuous", weight: "Thick" });
+    expect(looks.read(id, 14, 4)).toMatchObject({ strikethrough: true, underline: "Double", turned: 45 });
+    expect(looks.read(id, 15, 4).locked).toBe(false);
+  });
+
+  test("leaves no trace once it is taken back", async () => {
+    expect(await insert()).toMatchObject({ done: true });
+    expect(difference(before, snapshotOf(host))).not.toBe("");
+    await takeBackLastInsert();
+    expect(difference(before, snapshotOf(host))).toBe("");
+  });
+
+  test("leaves no trace where it fails half-way", async () => {
+    host.failAtSync(2, Number.POSITIVE_INFINITY);
+    await expect(insert()).rejects.toThrow("Nothing was changed.");
+    expect(difference(before, snapshotOf(host))).toBe("");
+  });
+});
