@@ -86,7 +86,10 @@ export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
   return obstacles;
 }
 
-/** Where on its sheet a plan that is blocked could go; one more sync. */
+/** How many places are looked at before none is offered. */
+const MOST_LOOKS = 4;
+
+/** Where on its sheet a plan that is blocked could go: one more sync, and one for each place that is looked at. */
 export async function describeInTheWay(
   context: Excel.RequestContext,
   { target }: Checked,
@@ -103,17 +106,35 @@ export async function describeInTheWay(
   const blockedOnlyByFilled = obstacles.every(({ what }) => what === "filled cells");
   // A table, merged cells or a rule reach past what they fill, so then the whole used part of the sheet counts.
   const taken = blockedOnlyByFilled || used.isNullObject ? filled : [areaOf(used)];
-  const at = nearestFreePlace(taken.some((area) => overlap(area, wanted)) ? taken : [...taken, wanted], wanted);
+  const isElsewhereFree = obstacles.every(({ what }) => what !== "name");
+  const at = isElsewhereFree ? await freePlace(context, worksheet.id, taken, wanted) : undefined;
   return {
     sheetId: worksheet.id,
     sheetName: worksheet.name,
     address: areaAddress(wanted),
     obstacles,
-    ...(at &&
-      obstacles.every(({ what }) => what !== "name") && {
-        nearestFree: { at, address: areaAddress({ ...at, ...size }) },
-      }),
+    ...(at && { nearestFree: { at, address: areaAddress({ ...at, ...size }) } }),
   };
+}
+
+/** The nearest place that was looked at and is free: what fills cells does not tell of lists, rules and merged cells. */
+async function freePlace(
+  context: Excel.RequestContext,
+  sheetId: string,
+  filled: readonly Area[],
+  wanted: Area,
+): Promise<Anchor | undefined> {
+  const { rows, columns } = wanted;
+  let taken = filled.some((area) => overlap(area, wanted)) ? filled : [...filled, wanted];
+  for (let looks = 0; looks < MOST_LOOKS; looks += 1) {
+    const at = nearestFreePlace(taken, wanted);
+    if (!at) return undefined;
+    const checked = queueCheck(context, { kind: "cell", sheetId, at }, { rows, columns });
+    await context.sync();
+    if (obstaclesAt(checked).length === 0) return at;
+    taken = [...taken, { ...at, rows, columns }];
+  }
+  return undefined;
 }
 
 export function anchorOf(range: Excel.Range): Anchor {

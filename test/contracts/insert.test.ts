@@ -104,6 +104,22 @@ describe("inserting a plan", () => {
     expect(host.formula("B2")).toBe("=1+1");
   });
 
+  test("offers no place in which there is a list, or merged cells, beside what is filled", async () => {
+    await Excel.run(async (context) => {
+      const jobs = context.workbook.worksheets.getItem("Jobs");
+      // Straight to the right of what is filled, and straight below it.
+      jobs.getRange("D2").dataValidation.rule = { list: { inCellDropDown: true, source: "yes,no" } };
+      jobs.getRange("A5:B5").merge();
+      await context.sync();
+    });
+    await select("A1");
+    const inserted = await insertPlan(plan, { kind: "selection" });
+    if (inserted.done || !inserted.inTheWay.nearestFree) throw new Error("a free place was expected");
+    const { sheetId, nearestFree } = inserted.inTheWay;
+    expect(await insertPlan(plan, { kind: "cell", sheetId, at: nearestFree.at })).toMatchObject({ done: true });
+    expect(host.grid.rules.lists({ sheetId, row: 0, column: 0, rowCount: 9, columnCount: 9 })).toHaveLength(1);
+  });
+
   test("writes nothing into merged cells", async () => {
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Jobs").getRange("E5:F6").merge();
