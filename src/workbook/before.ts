@@ -25,20 +25,38 @@ export function queueBefore(context: Excel.RequestContext, target: Excel.Range):
 }
 
 /**
+ * Asks how wide the columns of a place are, in points; readable after a sync.
+ *
+ * @param columns how many it has. It is asked of each, which can be done on a sheet that may be gone.
+ */
+export function queueWidths(target: Excel.Range, columns: number): () => readonly number[] {
+  const formats = Array.from({ length: columns }, (_, index) => target.getColumn(index).format);
+  for (const format of formats) format.load("columnWidth");
+  return () => formats.map(({ columnWidth }) => columnWidth);
+}
+
+/**
  * Queues everything that makes a written place as blank, and as it looked, as before.
  *
  * @param keepsContents whether only its looks go, for cells that were emptied before.
+ * @param widthsNow of its columns: those that somebody has set since it was written stay as they are.
  */
-export function queueRestore(target: Excel.Range, before: PlaceBefore, keepsContents = false): void {
+export function queueRestore(
+  target: Excel.Range,
+  before: PlaceBefore,
+  keepsContents = false,
+  widthsNow?: readonly number[],
+): void {
   target.unmerge();
   target.conditionalFormats.clearAll();
   target.dataValidation.clear();
   target.clear(keepsContents ? "Formats" : "All");
-  queueLooksBack(target, before);
+  queueLooksBack(target, before, widthsNow);
 }
 
 /** Queues the looks of a place that was cleared, and its widths, as they were. */
-export function queueLooksBack(target: Excel.Range, { numberFormat, looks, columnWidths }: PlaceBefore): void {
+export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsNow?: readonly number[]): void {
+  const { numberFormat, looks, columnWidths, widthsWritten } = before;
   if (numberFormat) target.numberFormat = numberFormat as string[][];
   // After the clearing all cells are plain, so that only those that were not plain are written.
   if (looks) {
@@ -48,6 +66,7 @@ export function queueLooksBack(target: Excel.Range, { numberFormat, looks, colum
     );
   }
   columnWidths.forEach((width, index) => {
+    if (widthsNow && widthsWritten && widthsNow[index] !== widthsWritten[index]) return;
     target.getColumn(index).format.columnWidth = width;
   });
 }

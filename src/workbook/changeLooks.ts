@@ -1,4 +1,4 @@
-import { queueBefore, queueRestore } from "./before";
+import { queueBefore, queueRestore, queueWidths } from "./before";
 import { pointsOfCharacters } from "./columnWidth";
 import type { PlaceBefore } from "./receipt";
 
@@ -24,8 +24,12 @@ export function queueHeadings(context: Excel.RequestContext, headings: NewHeadin
   return () => ({ ...headings, before: before.read() });
 }
 
-/** Queues that new headings look like the one that is there; columns only ever get wider. */
-export function queueDressed(context: Excel.RequestContext, headings: DressedHeadings): void {
+/**
+ * Queues that new headings look like the one that is there; columns only ever get wider.
+ *
+ * @returns the headings with how wide their columns are then, after a sync.
+ */
+export function queueDressed(context: Excel.RequestContext, headings: DressedHeadings): () => DressedHeadings {
   const { sheet, like, widths, before } = headings;
   const place = placeOf(context, headings);
   place.copyFrom(context.workbook.worksheets.getItem(sheet).getCell(like.row, like.column), "Formats");
@@ -33,11 +37,22 @@ export function queueDressed(context: Excel.RequestContext, headings: DressedHea
     const width = pointsOfCharacters(characters);
     if ((before.columnWidths[index] ?? width) < width) place.getColumn(index).format.columnWidth = width;
   });
+  const widthsWritten = queueWidths(place, widths.length);
+  return () => ({ ...headings, before: { ...before, widthsWritten: widthsWritten() } });
 }
 
-/** Queues that the place of new headings is blank, and looks as it did. */
-export function queueUndressed(context: Excel.RequestContext, headings: DressedHeadings): void {
-  queueRestore(placeOf(context, headings), headings.before);
+/** Asks how wide the columns of new headings are by now; readable after a sync. */
+export function queueHeadingWidths(context: Excel.RequestContext, headings: NewHeadings): () => readonly number[] {
+  return queueWidths(placeOf(context, headings), headings.widths.length);
+}
+
+/** Queues that the place of new headings is blank, and looks as it did. @param widthsNow of its columns. */
+export function queueUndressed(
+  context: Excel.RequestContext,
+  headings: DressedHeadings,
+  widthsNow?: readonly number[],
+): void {
+  queueRestore(placeOf(context, headings), headings.before, widthsNow);
 }
 
 function placeOf(context: Excel.RequestContext, { sheet, row, column, widths }: NewHeadings): Excel.Range {

@@ -2,7 +2,14 @@ import type { Area, CellValue } from "../review/facts";
 import type { Change } from "../review/finding";
 import { cellAddress } from "../sheets/address";
 import { someOf } from "../sheets/someOf";
-import { type DressedHeadings, type NewHeadings, queueDressed, queueHeadings, queueUndressed } from "./changeLooks";
+import {
+  type DressedHeadings,
+  type NewHeadings,
+  queueDressed,
+  queueHeadings,
+  queueHeadingWidths,
+  queueUndressed,
+} from "./changeLooks";
 import { type CellWrite, formatBefore, queueContents, queueRuns, type Run, runsToWrite } from "./changeRuns";
 import { contentsOf } from "./contents";
 import { codeOf, inWorkbook, WorkbookTrouble } from "./trouble";
@@ -65,7 +72,7 @@ export async function writeChanges(
       queueQuiet(context);
       // Read once more, right before they are written: another pane may have been quicker.
       const there = queueRuns(context, changes);
-      if (written.headings) queueDressed(context, written.headings);
+      const looking = written.headings && queueDressed(context, written.headings);
       for (const run of runs) {
         queueContents(
           run,
@@ -76,7 +83,7 @@ export async function writeChanges(
       await context.sync();
       covered = there;
       refuseChanged(there, ({ before: expected }) => expected);
-      return written;
+      return { ...written, ...(looking && { headings: looking() }) };
     };
     const queueBefore = () => (covered ? queueCovered(context, covered, written) : queueBack(context, written));
     return writing(write, (cause) => puttingBack(context, cause, queueBefore), leftAt(placesOf(changes)));
@@ -90,13 +97,14 @@ export async function writeChanges(
 export async function takeBackChanges(written: WrittenChanges): Promise<void> {
   return inWorkbook(async (context) => {
     const now = queueRuns(context, written.cells);
+    const widthsNow = written.headings && queueHeadingWidths(context, written.headings);
     await context.sync();
     refuseChanged(now, ({ after }) => after);
     let covered: readonly Run<Change>[] | undefined;
     const write = async () => {
       queueQuiet(context);
       const there = queueRuns(context, written.cells);
-      queueBack(context, written);
+      queueBack(context, written, widthsNow?.());
       await context.sync();
       covered = there;
       refuseChanged(there, ({ after }) => after);
@@ -159,7 +167,11 @@ function changedSince(cell: Pick<Change, "sheet" | "row" | "column">): WorkbookT
   );
 }
 
-function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenChanges): void {
+function queueBack(
+  context: Excel.RequestContext,
+  { cells, headings }: WrittenChanges,
+  widthsNow?: readonly number[],
+): void {
   for (const run of runsToWrite(context, cells)) {
     queueContents(
       run,
@@ -167,7 +179,7 @@ function queueBack(context: Excel.RequestContext, { cells, headings }: WrittenCh
       (change) => change.formatBefore,
     );
   }
-  if (headings) queueUndressed(context, headings);
+  if (headings) queueUndressed(context, headings, widthsNow);
 }
 
 /** Queues what was read from cells into them again, whoever had written it. */

@@ -1,5 +1,5 @@
 import type { Area, Plan } from "../sheets/plan";
-import { queueBefore } from "./before";
+import { queueBefore, queueWidths } from "./before";
 import { queueDress } from "./cellDress";
 import { pointsOfCharacters } from "./columnWidth";
 import { queueLooks } from "./look";
@@ -52,6 +52,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
 
   target.load("formulas");
+  const widthsWritten = queueWidths(target, area.columns);
   const pictures = plan.pictures ?? [];
   const frames = pictures.map((picture) => inside(target, picture.area));
   for (const frame of frames) frame.load("left,top,width,height");
@@ -83,7 +84,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         formulas: target.formulas,
         pictures: names,
         names: (plan.names ?? []).map(({ name }) => name),
-        before: part.before ?? fresh!.read(),
+        before: { ...(part.before ?? fresh!.read()), widthsWritten: widthsWritten() },
         newSheet: sheetId === undefined,
       };
     },

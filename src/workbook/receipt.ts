@@ -33,6 +33,8 @@ export interface Written {
 
 export interface PlaceBefore {
   readonly columnWidths: readonly number[];
+  /** How wide the columns were once all was written; left out by earlier versions. */
+  readonly widthsWritten?: readonly number[];
   /** Left out where no cell had a format. */
   readonly numberFormat?: readonly (readonly string[])[];
   /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell was dressed. */

@@ -36,10 +36,11 @@ function isArea(value: unknown): value is Area {
 
 function isBefore(value: unknown, area: Area): value is PlaceBefore {
   if (!isObject(value)) return false;
-  const { columnWidths, numberFormat, looks } = value;
+  const { columnWidths, widthsWritten, numberFormat, looks } = value;
   return (
     isList(columnWidths, isSize) &&
     columnWidths.length === area.columns &&
+    (widthsWritten === undefined || (isList(widthsWritten, isSize) && widthsWritten.length === area.columns)) &&
     (numberFormat === undefined || isTable(numberFormat, area, isText)) &&
     (looks === undefined || isLooks(looks, area))
   );

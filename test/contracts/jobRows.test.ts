@@ -99,6 +99,24 @@ describe("filled cells of a list", () => {
     expect(await everything()).toEqual(before);
   });
 
+  test("give a new column its width back, unless somebody has set another since", async () => {
+    const width = (column: number) => host.grid.looks.columnWidth(host.grid.sheets.activeId(), column);
+    const written = async () => {
+      const { fit, filling } = await proposed(WRITE_OVER);
+      return writeRows(fit, filling.changes);
+    };
+    await onSheet((sheet) => void (sheet.getRange("I1").format.columnWidth = 24));
+    const narrow = width(8);
+    const first = await written();
+    expect(width(8)).toBeGreaterThan(narrow);
+    await takeBackRows(first);
+    expect(width(8)).toBe(narrow);
+    const second = await written();
+    await onSheet((sheet) => void (sheet.getRange("I1").format.columnWidth = 210));
+    await takeBackRows(second);
+    expect(width(8)).toBe(210);
+  });
+
   test("are not taken back over what was typed since", async () => {
     const { fit, filling } = await proposed(WRITE_OVER);
     const written = await writeRows(fit, filling.changes);

@@ -83,7 +83,7 @@ export function operations(): readonly Operation[] {
     { what: "An insert is taken back", most: 4, run: () => takeBackLastInsert() },
     {
       what: "What stands in the way is told, and another place",
-      most: 2,
+      most: 3,
       ready: onList,
       run: () => insertPlan(block, { kind: "selection" }),
     },
