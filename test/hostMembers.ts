@@ -70,7 +70,7 @@ export function hostUses(files: readonly string[], planted: Readonly<Record<stri
   return { uses, unread };
 }
 
-function programOf(files: readonly string[], planted: Readonly<Record<string, string>>): ts.Program {
+export function programOf(files: readonly string[], planted: Readonly<Record<string, string>>): ts.Program {
   const config = ts.readConfigFile(resolve(ROOT, "tsconfig.json"), ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent({ ...config.config, include: [], files: [] }, ts.sys, ROOT);
   const host = ts.createCompilerHost(options, true);
@@ -86,7 +86,7 @@ function programOf(files: readonly string[], planted: Readonly<Record<string, st
   return ts.createProgram(names, { ...options, types: ["office-js", "custom-functions-runtime"] }, host);
 }
 
-const hostDeclaration = (symbol: ts.Symbol): ts.Declaration | undefined =>
+export const hostDeclaration = (symbol: ts.Symbol): ts.Declaration | undefined =>
   symbol.declarations?.find((declaration) => HOST_TYPES.test(declaration.getSourceFile().fileName));
 
 function described(declaration: ts.Declaration): Pick<Use, "member" | "set"> {

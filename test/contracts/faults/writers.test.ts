@@ -1,15 +1,10 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join, resolve } from "node:path";
-import ts from "typescript";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { operations } from "./operations";
-
-const WORKBOOK = resolve(import.meta.dirname, "../../../src/workbook");
+import { type Reach, reachOf, sourcesOf } from "./reach";
 
 /** Functions for the other rooms that only read, watch, or show: they change nothing that is saved. */
 const READERS = [
   "belowUsed",
-  "canOpenWorkbooks",
   "goTo",
   "lastInsert",
   "namedCell",
@@ -22,6 +17,7 @@ const READERS = [
   "readSelected",
   "readWorkbook",
   "selectedAddress",
+  "selectedBlock",
   "selectedCell",
   "selectedPlace",
   "sheetId",
@@ -33,40 +29,73 @@ const READERS = [
 /** Opens a workbook beside this one, which it does not touch. */
 const ELSEWHERE = ["openAsWorkbook"];
 
-/** What the files of the room export that talks to the host by itself: each function whose text runs a batch. */
-function talking(): string[] {
-  return readdirSync(WORKBOOK)
-    .filter((file) => file.endsWith(".ts") && !file.endsWith(".test.ts"))
-    .flatMap((file) => {
-      const source = ts.createSourceFile(
-        file,
-        readFileSync(join(WORKBOOK, file), "utf8"),
-        ts.ScriptTarget.ES2022,
-        true,
-      );
-      return source.statements.filter(ts.isFunctionDeclaration).flatMap((one) => {
-        const isExported = one.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword);
-        const takesContext = one.parameters.some(({ type }) => type?.getText().includes("RequestContext"));
-        const talks = /\binWorkbook\(|\bExcel\.(run|createWorkbook)\b|\bwriteChanges\(|\btakeBackChanges\(/.test(
-          one.body?.getText() ?? "",
-        );
-        // What takes a context is a part of what another one of them does.
-        return isExported && talks && !takesContext ? [one.name!.text] : [];
+/** What must be found, and what must not: the test can fail. */
+const PLANTED = {
+  "src/workbook/planted.ts": `
+    import { inWorkbook } from "./trouble";
+    const part = (range: Excel.Range) => ({ read: () => range.values, blank: () => range.clear() });
+    export const blankConst = () => inWorkbook(async (context) => part(context.workbook.getSelectedRange()).blank());
+    export const readConst = () => inWorkbook(async (context) => part(context.workbook.getSelectedRange()).read());
+    export async function typed(): Promise<void> {
+      await inWorkbook(async (context) => {
+        context.workbook.getSelectedRange().values = [[1]];
       });
-    });
-}
+    }
+  `,
+  "src/pane/planted.ts": `
+    import { typed } from "../workbook/planted";
+    export const press = () => typed();
+    export const byItself = () => Excel.run(async () => undefined);
+  `,
+};
+const isPlanted = ({ file }: Reach) => file.endsWith("/planted.ts");
+const isInRoom = ({ file }: Reach) => file.startsWith("src/workbook/");
+
+const all = reachOf(sourcesOf("src/workbook", "src/pane", "src/sheets", "src/review", "src/layout"), PLANTED);
+const talking = all.filter((one) => isInRoom(one) && one.isExported && one.talks && !one.takesContext);
+const talkingNames = talking.filter((one) => !isPlanted(one) && one.name !== "inWorkbook").map(({ name }) => name);
+/** What runs a batch by itself, and not through the room that talks to the host. */
+const strays = (reach: readonly Reach[]) => reach.filter((one) => !isInRoom(one) && one.runs).map(({ name }) => name);
 
 test("every function that writes to the workbook stands in the table of faults", () => {
   const tried = new Set(operations.flatMap(({ writers }) => writers));
   const told = [...READERS, ...ELSEWHERE, ...tried];
-  const missing = talking().filter((name) => name !== "inWorkbook" && !told.includes(name));
+  const missing = talkingNames.filter((name) => !told.includes(name));
   expect(missing, "Add each to the operations beside this test, or to the readers where it changes nothing").toEqual(
     [],
   );
 });
 
-test("none stands there that is gone", () => {
-  const there = talking();
+test("what is said to read reaches nothing by which a workbook is changed, and what is said to write does", () => {
+  const writing = talking.filter(({ writes }) => writes.length > 0);
+  const found = writing.map(({ name, writes }) => `${name}: ${writes.join(", ")}`);
+  expect(found.filter((text) => READERS.includes(text.split(":")[0] ?? ""))).toEqual([]);
   const tried = operations.flatMap(({ writers }) => writers);
-  expect([...READERS, ...ELSEWHERE, ...tried].filter((name) => !there.includes(name))).toEqual([]);
+  expect(tried.filter((name) => !writing.some((one) => one.name === name))).toEqual([]);
+});
+
+test("none stands there that is gone", () => {
+  const tried = operations.flatMap(({ writers }) => writers);
+  expect([...READERS, ...ELSEWHERE, ...tried].filter((name) => !talkingNames.includes(name))).toEqual([]);
+});
+
+test("nothing but the room that talks to the host runs a batch", () => {
+  expect(strays(all.filter((one) => !isPlanted(one)))).toEqual([]);
+});
+
+describe("the search finds what is planted", () => {
+  const planted = all.filter(isPlanted);
+  const writes = (name: string) => planted.find((one) => one.name === name)!.writes;
+
+  test("writing by assignment and by a method, in a function and in a constant, and none where it only reads", () => {
+    expect(writes("typed")).toEqual(["Range.values"]);
+    expect(writes("blankConst")).toEqual(["Range.clear"]);
+    expect(writes("readConst")).toEqual([]);
+    expect(writes("press")).toEqual(["Range.values"]);
+    expect(talking.filter(isPlanted).map(({ name }) => name)).toEqual(["blankConst", "readConst", "typed"]);
+  });
+
+  test("a batch that another room runs by itself", () => {
+    expect(strays(planted)).toEqual(["byItself"]);
+  });
 });
