@@ -56,7 +56,7 @@ export async function openBook(
   try {
     return await read(library, bytes, name, functions);
   } catch (cause) {
-    throw cause instanceof FileTrouble ? cause : damaged("what is in it does not hold together");
+    throw cause instanceof FileTrouble ? cause : damaged("what is in it does not hold together", cause);
   }
 }
 
