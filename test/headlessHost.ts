@@ -146,7 +146,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     set isEditing(given) {
       isEditing = given;
     },
-    failAtSync: (n, afterOperations, code) => session.failAtSync(n, afterOperations, code),
+    failAtSync: (...planned) => session.failAtSync(...planned),
     async type(cells) {
       for (const [address, input] of Object.entries(cells)) grid.cells.write(areaAt(address), [[input]]);
       await grid.settled();

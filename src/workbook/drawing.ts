@@ -25,7 +25,7 @@ export async function redrawSelectedBlock(
 ): Promise<{ readonly name: string }> {
   return inWorkbook(async (context) => {
     const found = await findSelected(context);
-    if (!found) throw new WorkbookTrouble("Select a cell of an estimate block, then draw it.");
+    if (!found) throw new WorkbookTrouble("Nothing was drawn. Select a cell of an estimate block, then draw it.");
     const { sheetId, block, record } = found;
     const picture = await draw(block.form);
     await putDrawing(context, { sheetId, area: block.area, form: block.form, record, picture, startAnew });

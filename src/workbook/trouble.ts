@@ -14,6 +14,8 @@ interface Words {
   readonly todo: string;
 }
 
+const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it and open it.";
+const NOTHING_CHANGED = "Nothing was changed.";
 const TOO_MUCH: Words = {
   what: "That is more than the spreadsheet program takes at once.",
   todo: "Select fewer cells, then try again.",
@@ -51,10 +53,7 @@ const wordsByCode: Readonly<Record<string, Words>> = {
   },
   InactiveWorkbook: { what: "Another workbook is in front.", todo: "Bring this one to the front, then try again." },
   RequestAborted: { what: "The spreadsheet program broke off the request.", todo: "Try again." },
-  GeneralException: {
-    what: "The spreadsheet program could not do this.",
-    todo: "Try again, or take another sheet.",
-  },
+  GeneralException: { what: "The spreadsheet program could not do this.", todo: TRY_AGAIN },
   OperationCellsExceedLimit: TOO_MUCH,
   RangeExceedsLimit: TOO_MUCH,
   RequestPayloadSizeLimitExceeded: TOO_MUCH,
@@ -93,22 +92,23 @@ export function whatHappened(error: unknown): string {
   return error instanceof WorkbookTrouble ? error.message : wordsOf(error).what;
 }
 
+/** Of an error that is not known here its own words are for programmers; they stay its cause. */
+const REFUSED: Words = { what: "The spreadsheet program refused to do this.", todo: TRY_AGAIN };
+
 function wordsOf(error: unknown): Words {
-  const { message, debugInfo } = error as { message?: string; debugInfo?: { readonly errorLocation?: string } };
+  const { debugInfo } = error as { debugInfo?: { readonly errorLocation?: string } };
   if (codeOf(error) === "InvalidArgument" && FINDS_CELLS.test(debugInfo?.errorLocation ?? "")) return NO_ROOM;
-  return (
-    wordsByCode[codeOf(error)] ?? {
-      what: `The spreadsheet program refused: ${message ?? String(error)}`,
-      todo: "Try again, or take another sheet.",
-    }
-  );
+  return wordsByCode[codeOf(error)] ?? REFUSED;
 }
 
-/** Runs a batch against the host, waiting while a cell is being edited, with the host's refusals put into words. */
+/**
+ * Runs a batch against the host, waiting while a cell is being edited, with the host's refusals put into words. What
+ * fails once something was changed is put into words by itself: here, nothing was.
+ */
 export async function inWorkbook<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
     return await notingLongWait(() => Excel.run({ delayForCellEdit: true }, batch));
   } catch (error) {
-    throw inWords(error);
+    throw inWords(error, NOTHING_CHANGED);
   }
 }

@@ -101,18 +101,22 @@ describe("filled cells of a list", () => {
 
   test("give a new column its width back, unless somebody has set another since", async () => {
     const width = (column: number) => host.grid.looks.columnWidth(host.grid.sheets.activeId(), column);
+    const setWidth = (points: number) =>
+      onSheet((sheet) => {
+        sheet.getRange("I1").format.columnWidth = points;
+      });
     const written = async () => {
       const { fit, filling } = await proposed(WRITE_OVER);
       return writeRows(fit, filling.changes);
     };
-    await onSheet((sheet) => void (sheet.getRange("I1").format.columnWidth = 24));
+    await setWidth(24);
     const narrow = width(8);
     const first = await written();
     expect(width(8)).toBeGreaterThan(narrow);
     await takeBackRows(first);
     expect(width(8)).toBe(narrow);
     const second = await written();
-    await onSheet((sheet) => void (sheet.getRange("I1").format.columnWidth = 210));
+    await setWidth(210);
     await takeBackRows(second);
     expect(width(8)).toBe(210);
   });

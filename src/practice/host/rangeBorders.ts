@@ -17,6 +17,14 @@ const bands: Record<string, (area: Area) => { cells: Area; edge: Edge }> = {
   InsideVertical: (area) => ({ cells: { ...area, columnCount: area.columnCount - 1 }, edge: "right" }),
 };
 
+/** The same lines inside an area, as the cells beyond them have them. */
+const beyondInside: typeof bands = {
+  InsideHorizontal: (area) => ({ cells: { ...area, row: area.row + 1, rowCount: area.rowCount - 1 }, edge: "top" }),
+  InsideVertical: (area) => {
+    return { cells: { ...area, column: area.column + 1, columnCount: area.columnCount - 1 }, edge: "left" };
+  },
+};
+
 /** The lines that the practice workbook carries. */
 export const borderStyles: readonly Border["style"][] = ["None", "Continuous", "Dash", "Dot", "Double"];
 export const borderWeights: readonly Border["weight"][] = ["Hairline", "Thin", "Medium", "Thick"];
@@ -67,7 +75,11 @@ export class RangeBorder
       // A border that is given a weight or a colour is drawn, as in the host.
       const base = this.now();
       const drawn: Border = base.style === "None" ? { ...base, style: "Continuous" } : base;
-      this.context.session.grid.looks.setBorder(cells, edge, { ...drawn, ...part });
+      const line = { ...drawn, ...part };
+      this.context.session.grid.looks.setBorder(cells, edge, line);
+      // A line between two cells is one line in the host; the grid keeps it at either of them.
+      const beyond = line.style === "None" && beyondInside[this.sideIndex]?.(this.area());
+      if (beyond) this.context.session.grid.looks.setBorder(beyond.cells, beyond.edge, line);
     });
   }
 

@@ -65,7 +65,7 @@ export class RequestContext {
   private async perform(operations: Operation[]): Promise<void> {
     const planned = await this.session.countRequest();
     const failAfter = planned?.afterOperations;
-    const fail = (location: string) => new HostError(planned?.code ?? "GeneralException", location);
+    const fail = (location: string) => new HostError(planned?.code ?? "GeneralException", location, planned?.detail);
     let changesDone = 0;
     try {
       for (const { location, run, changes } of operations) {
@@ -79,6 +79,7 @@ export class RequestContext {
       }
       if (failAfter !== undefined) throw fail("RequestContext.sync");
     } finally {
+      this.session.changesOfRequests.push(changesDone);
       this.calculationSuspended = false;
       await this.session.grid.settled();
     }

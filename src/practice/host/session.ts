@@ -12,6 +12,7 @@ export interface HandedFile {
 interface PlannedFailure {
   readonly afterOperations: number;
   readonly code: ErrorCode;
+  readonly detail: string | undefined;
 }
 
 /** How often the grid is asked whether somebody is still typing into a cell. */
@@ -21,6 +22,8 @@ const editPollMs = 100;
 export class HostSession {
   /** How many requests reached the host so far; a sync with nothing to do is none. */
   syncCount = 0;
+  /** How many changes each request made so far. */
+  readonly changesOfRequests: number[] = [];
   /** How many workbooks the add-in has asked for so far. */
   workbooksCreated = 0;
   readonly protectedSheets = new Set<string>();
@@ -71,9 +74,10 @@ export class HostSession {
    * @param n 1 for the next one.
    * @param afterOperations How many of its changes still take effect.
    * @param code What the host says then.
+   * @param detail Its words; those that go with the code where left out.
    */
-  failAtSync(n: number, afterOperations = 0, code: ErrorCode = "GeneralException"): void {
-    this.failures.set(this.syncCount + n, { afterOperations, code });
+  failAtSync(n: number, afterOperations = 0, code: ErrorCode = "GeneralException", detail?: string): void {
+    this.failures.set(this.syncCount + n, { afterOperations, code, detail });
   }
 
   /**

@@ -1,7 +1,7 @@
 import type { HeadlessHost } from "../../headlessHost";
 import { createProductHost } from "../../productHost";
 import type { Operation } from "./operation";
-import { difference, type Snapshot, snapshotOf } from "./snapshot";
+import { difference, type Snapshot, sheetsAdded, snapshotOf, withoutIds } from "./snapshot";
 
 /** What a person is told, and whether it was done. */
 export interface Told {
@@ -13,18 +13,33 @@ export interface Told {
 export interface Try extends Told {
   /** What differs from how the workbook was, for a message; "" for nothing. */
   readonly changed: string;
+  /** Where it is said to be done, what differs from all of it done, in each order in which it can be; "" for nothing. */
+  readonly lacking: readonly string[];
+  /** Names of sheets that were not there before. */
+  readonly newSheets: readonly string[];
 }
+
+/** The deed done where nothing is in its way. */
+export interface Clean {
+  readonly syncs: number;
+  /** How many changes each of its requests made. */
+  readonly changes: readonly number[];
+}
+
+type Happening = (host: HeadlessHost) => void | Promise<void>;
 
 /** What goes wrong. */
 export interface Situation {
   /** Brings it about before the workbook is looked at. */
-  readonly arrange?: (host: HeadlessHost) => void | Promise<void>;
+  readonly arrange?: Happening;
+  /** What to bring about before the deed for a workbook in which all of it is done; as arranged where left out. */
+  readonly arrangeDone?: Happening;
   /** Plans what goes wrong later; the workbook itself stays as it is. */
   readonly plan?: (host: HeadlessHost) => void;
   /** What happens to the workbook while the deed runs; it is part of how the workbook is to be then. */
   readonly meanwhile?: {
     readonly beforeSync: number;
-    readonly happens: (host: HeadlessHost) => void | Promise<void>;
+    readonly happens: Happening;
   };
 }
 
@@ -33,6 +48,8 @@ export class Bench {
   private host: HeadlessHost | undefined;
   private initial: Snapshot | undefined;
   private readonly expected = new Map<unknown, Snapshot>();
+  private readonly allDone = new Map<string, Snapshot>();
+  private readonly keys = new Map<unknown, number>();
   private readonly selection: { address: string; sheet: string };
 
   private constructor(
@@ -72,7 +89,7 @@ export class Bench {
   }
 
   /** Does the deed once, in trouble. */
-  async play({ arrange, plan, meanwhile }: Situation): Promise<Try> {
+  async play({ arrange, arrangeDone = arrange, plan, meanwhile }: Situation): Promise<Try> {
     const expected = meanwhile && (await this.expectedAfter(meanwhile.happens));
     const host = await this.fresh();
     await arrange?.(host);
@@ -83,9 +100,47 @@ export class Bench {
     const told = await this.deed().catch((error: Error): Told => ({ done: false, text: textOf(error) }));
     host.session.planNothing();
     await host.grid.settled();
-    const changed = difference(before, snapshotOf(host));
+    const now = snapshotOf(host);
+    const changed = difference(before, now);
     if (changed || meanwhile) this.discard();
-    return { ...told, changed };
+    const newSheets = sheetsAdded(before!, now);
+    if (!told.done || !changed) return { ...told, changed, lacking: [""], newSheets };
+    // What happened meanwhile may as well have happened before it, or after it.
+    const after = await this.lacks(now, [arrangeDone, "deed", meanwhile?.happens]);
+    const otherwise = after && meanwhile ? await this.lacks(now, [arrangeDone, meanwhile.happens, "deed"]) : after;
+    return { ...told, changed, lacking: [after, otherwise], newSheets };
+  }
+
+  /** What differs from a workbook in which only these steps were taken, one after the other. */
+  private async lacks(now: Snapshot, steps: readonly (Happening | "deed" | undefined)[]): Promise<string> {
+    const key = steps.map((step) => this.keyOf(step)).join(" ");
+    const wanted = this.allDone.get(key) ?? (await this.after(steps));
+    this.allDone.set(key, wanted);
+    return difference(wanted, withoutIds(now));
+  }
+
+  private async after(steps: readonly (Happening | "deed" | undefined)[]): Promise<Snapshot> {
+    this.discard();
+    const host = await this.fresh();
+    for (const step of steps) {
+      if (step === "deed") await this.deed().catch(() => undefined);
+      else await step?.(host);
+    }
+    await host.grid.settled();
+    const snapshot = withoutIds(snapshotOf(host));
+    this.discard();
+    return snapshot;
+  }
+
+  private keyOf(step: unknown): number {
+    const key = this.keys.get(step) ?? this.keys.size;
+    this.keys.set(step, key);
+    return key;
+  }
+
+  /** Sheets of the workbook as it was made ready. */
+  get sheetNames(): readonly string[] {
+    return Object.values(this.kept.sheets).map(({ name = "" }) => name);
   }
 
   /** How the workbook is where only that happens. */
@@ -101,15 +156,16 @@ export class Bench {
     return snapshot;
   }
 
-  /** How many requests the deed takes where nothing is in its way. */
-  async syncs(): Promise<number> {
+  /** Does the deed where nothing is in its way. */
+  async clean(): Promise<Clean> {
     const host = await this.fresh();
     const before = host.syncCount;
     const { done, text } = await this.deed();
     if (!done) throw new Error(`${this.operation.title} is not done where nothing is in its way: ${text}`);
-    const count = host.syncCount - before;
+    const syncs = host.syncCount - before;
+    const changes = host.session.changesOfRequests.slice(-syncs);
     this.discard();
-    return count;
+    return { syncs, changes };
   }
 }
 

@@ -1,6 +1,7 @@
-import { describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { createProductHost } from "../../productHost";
 import { Bench, type Told, type Try } from "./bench";
+import { awaiting, exceptions } from "./exceptions";
 import { operations } from "./operations";
 import { startTable } from "./table";
 import { type Outcome, troubles } from "./troubles";
@@ -23,38 +24,80 @@ function expectWords({ done, text }: Told, where: string): void {
   expect.soft(text, where).not.toMatch(WORDS_OF_PROGRAMS);
 }
 
+/** What every sentence says where the workbook is as it was. */
+const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to take back|\bso it stays|\bwhat they wrote stands\b/i;
+const SAYS_WHAT_IS_LEFT = /could not be taken back|only in part|may have been done/;
+
+/** The pauses of everybody are so many times shorter than they are for people, and still in the same order. */
+const FASTER = 5;
+const timer = globalThis.setTimeout;
+beforeAll(() => {
+  globalThis.setTimeout = Object.assign(
+    (work: () => void, ms = 0, ...given: []) => timer(work, ms / FASTER, ...given),
+    timer,
+  );
+});
+afterAll(() => {
+  globalThis.setTimeout = timer;
+});
+
 const table = startTable();
 
 describe.each(operations.map((operation) => [operation.title, operation] as const))("%s", (_, operation) => {
   test("leaves the workbook as it was, or all of it done, in every trouble", async () => {
     const bench = await Bench.of(operation);
     try {
-      const syncs = await bench.syncs();
+      const clean = await bench.clean();
       const cells: Record<string, ReturnType<typeof table.cellOf>> = {};
       for (const trouble of troubles) {
-        if (!trouble.applies(operation, syncs)) continue;
-        const tries = await trouble.tries(bench, operation, syncs);
+        if (!trouble.applies(operation, clean)) continue;
+        const tries = await trouble.tries(bench, operation, clean);
+        const isAwaited = awaiting.some(([title, key]) => title === operation.title && key === trouble.key);
         tries.forEach((one, index) => {
+          if (isAwaited) return;
           const where = `${trouble.title}, try ${index + 1}: “${one.text}” ${one.done ? "" : one.changed}`;
+          expect.soft(faultOf(one), where).toBe("");
           expect.soft(trouble.allowed, where).toContain(outcomeOf(one));
+          expect.soft(lackingWithout(one.lacking, trouble.key), where).toBe("");
           expectWords(one, where);
         });
         cells[trouble.key] = table.cellOf(tries, outcomeOf);
       }
-      table.addOperation(operation.title, syncs, cells);
+      table.addOperation(operation.title, clean.syncs, cells);
     } finally {
       bench.discard();
     }
-  });
+  }, 180_000);
 });
 
-/** @throws {Error} where the workbook was changed, and the person told that it was not. */
-function outcomeOf({ done, changed, text }: Try): Outcome {
-  // Whoever says that it was done must have done something.
-  if (done && changed) return "done";
-  if (!done && !changed) return "as before";
-  if (!done && /could not be taken back|only in part|may have been done/.test(text)) return "told of the rest";
-  throw new Error(`${done ? "Nothing was done" : `The workbook was changed: ${changed}`}, and it says: “${text}”`);
+function outcomeOf({ done, changed }: Try): Outcome {
+  if (done) return "done";
+  return changed ? "told of the rest" : "as before";
+}
+
+/** What is wrong with what came of a try, and what was said; "" for nothing. */
+function faultOf({ done, changed, text, newSheets }: Try): string {
+  if (done) return changed ? "" : "It says that it was done, and nothing was.";
+  if (!changed) {
+    if (SAYS_WHAT_IS_LEFT.test(text)) return "The workbook is as it was, and it says that something may be left.";
+    return SAYS_NOTHING_CHANGED.test(text) ? "" : "It does not say that nothing was changed.";
+  }
+  if (!SAYS_WHAT_IS_LEFT.test(text)) return "The workbook was changed, and it does not say so.";
+  return newSheets.every((name) => text.includes(name))
+    ? ""
+    : `It does not name ${newSheets.join(", ")}, which is left.`;
+}
+
+/** What is not as all of it done, without what may be so. */
+function lackingWithout(lacking: readonly string[], key: string): string {
+  const may = exceptions.filter(({ troubles }) => troubles.includes(key));
+  const left = lacking.map((lines) =>
+    lines
+      .split("\n")
+      .filter((line) => !may.some(({ what }) => what.test(line)))
+      .join("\n"),
+  );
+  return left.sort((one, other) => one.length - other.length)[0] ?? "";
 }
 
 describe("in two panes of one workbook", () => {

@@ -2,6 +2,7 @@ import type { Area } from "../../../src/practice/grid/port";
 import { lookDefaults } from "../../../src/practice/host/lookDefaults";
 import type { HeadlessHost } from "../../headlessHost";
 
+/** At least so many are measured, and all up to the last cell that holds anything. */
 const COLUMNS_MEASURED = 60;
 const ROWS_MEASURED = 90;
 const EDGES = ["top", "bottom", "left", "right"] as const;
@@ -57,8 +58,11 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
   const whole: Area = { sheetId: id, row: 0, column: 0, rowCount: lastRow, columnCount: lastColumn };
   return {
     cells,
-    widths: Array.from({ length: COLUMNS_MEASURED }, (_, column) => grid.looks.columnWidth(id, column)),
-    heights: Array.from({ length: ROWS_MEASURED }, (_, row) => grid.looks.rowHeight(id, row)),
+    // What is as usual is left out, so that a sheet that has grown compares as it was.
+    widths: unusual(lastColumn, (column) => grid.looks.columnWidth(id, column)),
+    heights: unusual(lastRow, (row) => grid.looks.rowHeight(id, row)),
+    hiddenRows: places(lastRow, (row) => grid.looks.rowHidden(id, row)),
+    hiddenColumns: places(lastColumn, (column) => grid.looks.columnHidden(id, column)),
     merged: sorted(grid.cells.merged(id)),
     rules: sorted(grid.rules.shadings(whole).map(({ id: _, ...rule }) => rule)),
     lists: sorted(grid.rules.lists(whole).flatMap(({ area, rule }) => cellsOf(area).map((cell) => ({ cell, rule })))),
@@ -67,6 +71,16 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
     frozen: sheet.getConfig().freeze,
   };
 }
+
+/** The sizes that are not as most are, by place. */
+function unusual(count: number, sizeAt: (place: number) => number): Record<number, number> {
+  const sizes = Array.from({ length: count }, (_, place) => sizeAt(place));
+  const usual = [...sizes].sort((one, other) => one - other)[Math.floor(count / 2)];
+  return Object.fromEntries([...sizes.entries()].filter(([, size]) => size !== usual));
+}
+
+const places = (count: number, is: (place: number) => boolean) =>
+  Array.from({ length: count }, (_, place) => place).filter(is);
 
 /** What says no more than that a cell is plain is left out. */
 function dressOf(grid: HeadlessHost["grid"], id: string, row: number, column: number) {
@@ -86,6 +100,20 @@ function cellsOf({ row, column, rowCount, columnCount }: Area): string[] {
 
 const sorted = <T>(things: readonly T[]): T[] =>
   [...things].sort((one, other) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1));
+
+/** The same without what is made up anew each time: ids, and names that hold one. */
+export function withoutIds(snapshot: Snapshot): Snapshot {
+  const text = JSON.stringify(snapshot)
+    .replace(/[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}/g, "an id")
+    .replace(/\b(Bedrow [a-z]+|Bedrow \d+) [\da-f]{8}\b/g, "$1");
+  return JSON.parse(text) as Snapshot;
+}
+
+/** Names of sheets that are in one snapshot and not in another. */
+export function sheetsAdded(before: Snapshot, after: Snapshot): string[] {
+  const names = ({ sheets }: Snapshot) => (sheets as readonly { readonly name: string }[]).map(({ name }) => name);
+  return names(after).filter((name) => !names(before).includes(name));
+}
 
 /** Where two snapshots differ, for a message; "" where they do not. */
 export function difference(one: unknown, other: unknown, path = ""): string {

@@ -1,6 +1,6 @@
 import type { TroubleGroup } from "../../../src/help/faultTable";
 import type { HeadlessHost } from "../../headlessHost";
-import { type Bench, select, type Try } from "./bench";
+import { type Bench, type Clean, select, type Try } from "./bench";
 import type { Operation } from "./operation";
 
 /** What may come of a deed in a trouble. */
@@ -20,17 +20,25 @@ export interface Trouble {
   readonly about: string;
   /** What is allowed to come of it; the first is the usual. */
   readonly allowed: readonly Outcome[];
-  readonly applies: (operation: Operation, syncs: number) => boolean;
+  readonly applies: (operation: Operation, clean: Clean) => boolean;
   /** Tries the operation in it, once or several times. */
-  readonly tries: (bench: Bench, operation: Operation, syncs: number) => Promise<Try[]>;
+  readonly tries: (bench: Bench, operation: Operation, clean: Clean) => Promise<Try[]>;
 }
 
 /** Where all changes of a request take effect, and only the answer to it is lost. */
 const ALL = Number.POSITIVE_INFINITY;
-/** After how many of the changes of a request it fails. */
-const AFTER = [0, 1, 6, ALL] as const;
+/** After how many of the changes of a request it fails, beside one and two thirds of them. */
+const FIRST = [0, 6] as const;
 /** What is written is written by the last requests; those before only read, so that they are the same after any. */
 const WRITING_SYNCS = 2;
+
+/** A code that stands in no list, and words such as come up from inside a program. */
+const UNKNOWN_FAULT = [
+  "0x800A03EC" as "GeneralException",
+  "Exception from HRESULT: 0x800A03EC. RichApi.Error: undefined is not an object (evaluating 'e.argumentId')",
+] as const;
+/** How many of the last points are tried with a second failure. */
+const LAST_POINTS = 3;
 
 const numbers = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, index) => from + index);
 
@@ -40,24 +48,44 @@ async function each<T>(items: readonly T[], play: (item: T) => Promise<Try>): Pr
   return tries;
 }
 
-const everyFault = (syncs: number) =>
-  numbers(1, syncs).flatMap((sync) => (sync > syncs - WRITING_SYNCS ? AFTER : [ALL]).map((after) => ({ sync, after })));
+/** Each point of each request at which it can fail, as far as another one says more. */
+const everyFault = ({ syncs, changes }: Clean) =>
+  numbers(1, syncs).flatMap((sync) => {
+    const made = changes[sync - 1] ?? 0;
+    const between = [...FIRST, Math.floor(made / 3), Math.floor((made * 2) / 3)].filter((after) => after < made);
+    const points = sync > syncs - WRITING_SYNCS ? [...new Set(between), ALL] : [ALL];
+    return points.map((after) => ({ sync, after }));
+  });
 
 const idOf = ({ grid }: HeadlessHost, name: string) => grid.sheets.list().find((sheet) => sheet.name === name)?.id;
 
-/** Happens to the sheet that an operation is meant for, while it runs: each before another of its requests. */
-function meanwhile(happens: (host: HeadlessHost, sheetId: string) => void): Trouble["tries"] {
-  return async (bench, { sheet }, syncs) => {
-    const toSheet = (host: HeadlessHost) => {
-      const id = idOf(host, sheet!);
-      if (id !== undefined) happens(host, id);
+/**
+ * Happens to the sheet that an operation is meant for, or that it makes, while it runs: each before another of its
+ * requests.
+ */
+function meanwhile(happens: (host: HeadlessHost, sheetId: string) => void | Promise<void>): Trouble["tries"] {
+  return async (bench, { sheet }, { syncs }) => {
+    const toSheet = async (host: HeadlessHost) => {
+      const made = host.grid.sheets.list().find(({ name }) => !bench.sheetNames.includes(name))?.id;
+      const id = sheet === undefined ? made : idOf(host, sheet);
+      if (id !== undefined) await happens(host, id);
     };
     return each(numbers(2, syncs), (beforeSync) => bench.play({ meanwhile: { beforeSync, happens: toSheet } }));
   };
 }
 
-const selecting = (address: string): Trouble["tries"] => {
-  return async (bench, { front }) => [await bench.play({ arrange: () => select(front, address) })];
+const hasSheet = ({ sheet, withSheets }: Operation, { syncs }: Clean) =>
+  (sheet !== undefined || withSheets === true) && syncs > 1;
+
+/** @param first the first of the selected cells: what goes there is what goes to that cell alone. */
+const selecting = (address: string, first = address): Trouble["tries"] => {
+  return async (bench, { front }) => [
+    await bench.play({ arrange: () => select(front, address), arrangeDone: () => select(front, first) }),
+  ];
+};
+
+const protectStructure = (host: HeadlessHost) => {
+  host.session.structureProtected = true;
 };
 
 export const troubles: readonly Trouble[] = [
@@ -69,8 +97,8 @@ export const troubles: readonly Trouble[] = [
       "The spreadsheet program gives up in the middle: at each step in turn, after none, some and all of what the step changes.",
     allowed: ["as before", "done"],
     applies: () => true,
-    tries: (bench, _, syncs) =>
-      each(everyFault(syncs), ({ sync, after }) => bench.play({ plan: (host) => host.failAtSync(sync, after) })),
+    tries: (bench, _, clean) =>
+      each(everyFault(clean), ({ sync, after }) => bench.play({ plan: (host) => host.failAtSync(sync, after) })),
   },
   {
     key: "faultTwice",
@@ -78,9 +106,9 @@ export const troubles: readonly Trouble[] = [
     title: "It fails again while putting back",
     about: "The same, and the first try to put things back fails as well.",
     allowed: ["as before", "done"],
-    applies: (_, syncs) => syncs > 1,
-    tries: (bench, _, syncs) =>
-      each(everyFault(syncs).slice(-AFTER.length), ({ sync, after }) =>
+    applies: (_, { syncs }) => syncs > 1,
+    tries: (bench, _, clean) =>
+      each(everyFault(clean).slice(-LAST_POINTS), ({ sync, after }) =>
         bench.play({
           plan: (host) => {
             host.failAtSync(sync, after);
@@ -96,8 +124,8 @@ export const troubles: readonly Trouble[] = [
     title: "It fails for good",
     about: "The program breaks down half-way and does nothing more at all, so that nothing can be put back either.",
     allowed: ["told of the rest", "as before"],
-    applies: (_, syncs) => syncs > 1,
-    tries: async (bench, _, syncs) => [
+    applies: (_, { syncs }) => syncs > 1,
+    tries: async (bench, _, { syncs }) => [
       await bench.play({
         plan: (host) => {
           host.failAtSync(syncs, 4);
@@ -105,6 +133,16 @@ export const troubles: readonly Trouble[] = [
         },
       }),
     ],
+  },
+  {
+    key: "faultUnknown",
+    group: "fails",
+    title: "It fails for a reason of its own",
+    about: "The program answers with a code and words for programmers that are not known here.",
+    allowed: ["as before", "done", "told of the rest"],
+    applies: () => true,
+    tries: (bench, _, { syncs }) =>
+      each(numbers(1, syncs), (sync) => bench.play({ plan: (host) => host.failAtSync(sync, 2, ...UNKNOWN_FAULT) })),
   },
   {
     key: "protected",
@@ -123,7 +161,7 @@ export const troubles: readonly Trouble[] = [
     title: "It is protected meanwhile",
     about: "Somebody protects the sheet between two steps.",
     allowed: ["as before", "done", "told of the rest"],
-    applies: ({ sheet }, syncs) => sheet !== undefined && syncs > 1,
+    applies: hasSheet,
     tries: meanwhile((host, id) => void host.session.protectedSheets.add(id)),
   },
   {
@@ -133,13 +171,17 @@ export const troubles: readonly Trouble[] = [
     about: "The structure of the workbook is protected: no sheet can be added, taken away or renamed.",
     allowed: ["as before", "done"],
     applies: ({ withSheets }) => withSheets === true,
-    tries: async (bench) => [
-      await bench.play({
-        arrange: (host) => {
-          host.session.structureProtected = true;
-        },
-      }),
-    ],
+    tries: async (bench) => [await bench.play({ arrange: protectStructure, arrangeDone: () => undefined })],
+  },
+  {
+    key: "structureMeanwhile",
+    group: "protected",
+    title: "The workbook is protected meanwhile",
+    about: "Somebody protects the structure of the workbook between two steps.",
+    allowed: ["as before", "done", "told of the rest"],
+    applies: ({ withSheets }, { syncs }) => withSheets === true && syncs > 1,
+    tries: (bench, _, { syncs }) =>
+      each(numbers(2, syncs), (beforeSync) => bench.play({ meanwhile: { beforeSync, happens: protectStructure } })),
   },
   {
     key: "editing",
@@ -149,16 +191,22 @@ export const troubles: readonly Trouble[] = [
       "Somebody is typing into a cell; the pane says so after two and a half seconds, and goes on once it is left.",
     allowed: ["done"],
     applies: () => true,
-    tries: async (bench) => [
-      await bench.play({
-        plan: (host) => {
-          host.isEditing = true;
-          setTimeout(() => {
-            host.isEditing = false;
-          }, 50);
-        },
-      }),
-    ],
+    tries: (bench, _, { syncs }) =>
+      each(numbers(1, syncs), (sync) =>
+        bench.play({
+          plan: (host) => {
+            const open = () => {
+              host.isEditing = true;
+              setTimeout(() => {
+                host.isEditing = false;
+              }, 50);
+            };
+            // A request that is on its way does not wait any more; the next one does.
+            if (sync === 1) open();
+            else host.session.beforeSync(sync - 1, open);
+          },
+        }),
+      ),
   },
   {
     key: "editingRefused",
@@ -167,7 +215,7 @@ export const troubles: readonly Trouble[] = [
     about: "Some versions of the program refuse in place of waiting: at each step in turn.",
     allowed: ["as before", "done"],
     applies: () => true,
-    tries: (bench, _, syncs) =>
+    tries: (bench, _, { syncs }) =>
       each(numbers(1, syncs), (sync) =>
         bench.play({ plan: (host) => host.failAtSync(sync, 0, "InvalidOperationInCellEditMode") }),
       ),
@@ -188,7 +236,7 @@ export const troubles: readonly Trouble[] = [
     about: "The selection is a column from end to end, blank in its first cell.",
     allowed: ["as before", "done"],
     applies: ({ bySelection }) => bySelection === true,
-    tries: selecting("P:P"),
+    tries: selecting("P:P", "P1"),
   },
   {
     key: "everything",
@@ -197,7 +245,7 @@ export const troubles: readonly Trouble[] = [
     about: "All cells of the sheet are selected.",
     allowed: ["as before", "done"],
     applies: ({ bySelection }) => bySelection === true,
-    tries: selecting("A1:XFD1048576"),
+    tries: selecting("A1:XFD1048576", "A1"),
   },
   {
     key: "lastRow",
@@ -238,7 +286,7 @@ export const troubles: readonly Trouble[] = [
     title: "The sheet is deleted meanwhile",
     about: "Somebody deletes the sheet between two steps.",
     allowed: ["as before", "done"],
-    applies: ({ sheet }, syncs) => sheet !== undefined && syncs > 1,
+    applies: hasSheet,
     tries: meanwhile((host, id) => host.grid.sheets.remove(id)),
   },
   {
@@ -247,7 +295,36 @@ export const troubles: readonly Trouble[] = [
     title: "It is renamed meanwhile",
     about: "Somebody gives the sheet another name between two steps.",
     allowed: ["as before", "done"],
-    applies: ({ sheet }, syncs) => sheet !== undefined && syncs > 1,
+    applies: hasSheet,
     tries: meanwhile((host, id) => host.grid.sheets.rename(id, "Renamed")),
+  },
+  {
+    key: "typed",
+    group: "others",
+    title: "Somebody types into its place meanwhile",
+    about: "Somebody types into one of its cells between two steps.",
+    allowed: ["as before", "done"],
+    applies: ({ cell }, { syncs }) => cell !== undefined && syncs > 1,
+    tries: (bench, { cell }, { syncs }) => {
+      const happens = async (host: HeadlessHost) => {
+        const isThere = idOf(host, cell!.replace(/!.*/, "").replaceAll("'", "")) !== undefined;
+        if (isThere) await host.type({ [cell!]: "31 (measured again)" });
+      };
+      return each(numbers(2, syncs), (beforeSync) => bench.play({ meanwhile: { beforeSync, happens } }));
+    },
+  },
+  {
+    key: "rows",
+    group: "others",
+    title: "Rows are put in above meanwhile",
+    about: "Somebody inserts three rows at the top of the sheet between two steps.",
+    allowed: ["as before", "done"],
+    applies: ({ cell, sheet }, { syncs }) => cell !== undefined && sheet !== undefined && syncs > 1,
+    tries: meanwhile((host, id) => {
+      // Somebody else does it: what is selected here stays.
+      const selected = host.grid.selection.get();
+      host.open.workbook.getSheetBySheetId(id)!.insertRows(0, 3);
+      host.grid.selection.set(selected);
+    }),
   },
 ];

@@ -17,7 +17,7 @@ import type { Operation } from "../operation";
 import { bed } from "./inserts";
 import { done, written } from "./said";
 
-const onList = { office, front: "List", selected: "A2", sheet: "List" } as const;
+const onList = { office, front: "List", selected: "A2", sheet: "List", cell: "List!G2" } as const;
 
 /** A fix in two places of two sheets, one of them dressed. */
 const FIX: readonly Change[] = [
@@ -42,6 +42,24 @@ export const changes: readonly Operation[] = [
     ...onList,
     ready: async (host) => {
       await furnish(host);
+      const { fit, changes: wanted } = await proposed();
+      return async () => {
+        await writeRows(fit, wanted);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Fill the columns of a list that is a table",
+    writers: ["writeRows"],
+    ...onList,
+    ready: async (host) => {
+      await furnish(host);
+      await Excel.run(async (context) => {
+        const list = context.workbook.worksheets.getItem("List");
+        list.tables.add(list.getRange("A1:H4"), true).name = "Beds";
+        await context.sync();
+      });
       const { fit, changes: wanted } = await proposed();
       return async () => {
         await writeRows(fit, wanted);
@@ -95,6 +113,7 @@ export const changes: readonly Operation[] = [
     front: "Notes",
     selected: "D12",
     sheet: "Notes",
+    cell: "Notes!E21",
     ready: async (host) => {
       await furnish(host);
       await select("Notes", "D12");
@@ -117,12 +136,32 @@ export const changes: readonly Operation[] = [
     front: "Notes",
     selected: "D12",
     sheet: "Rates",
+    cell: "Rates!B57",
     ready: async (host) => {
       await furnish(host);
       await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
       return async () => {
         const cell = await namedCell(rateNames.waste);
         await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Take a changed rate back",
+    writers: ["takeBackChanges"],
+    office,
+    front: "Notes",
+    selected: "D12",
+    sheet: "Rates",
+    cell: "Rates!B57",
+    ready: async (host) => {
+      await furnish(host);
+      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      const cell = await namedCell(rateNames.waste);
+      const changed = await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
+      return async () => {
+        await takeBackChanges(changed);
         return done;
       };
     },

@@ -24,7 +24,14 @@ export const bed: BedForm = { ...blankForm(), name: "Front walk", typed: { lengt
 
 const onNotes = { office, front: "Notes", selected: "D12" } as const;
 
-const LINE: PastLine = { job: "Elm Row 3", date: 46_000, measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 };
+export const LINE: PastLine = {
+  job: "Elm Row 3",
+  date: 46_000,
+  measure: "Stone",
+  unit: "tons",
+  estimated: 3,
+  actual: 3.4,
+};
 const NEXT: PastLine = { ...LINE, job: "Alder Court" };
 
 /** Everything that goes into the workbook as a plan. */
@@ -34,6 +41,7 @@ export const inserts: readonly Operation[] = [
     writers: ["insertPlan"],
     ...onNotes,
     sheet: "Notes",
+    cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
       await furnish(host);
@@ -88,6 +96,7 @@ export const inserts: readonly Operation[] = [
     writers: ["insertPlan"],
     ...onNotes,
     sheet: "Notes",
+    cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
       await furnish(host);
@@ -95,10 +104,32 @@ export const inserts: readonly Operation[] = [
     },
   },
   {
+    title: "Start a list of beds on a new sheet",
+    writers: ["insertPlan"],
+    ...onNotes,
+    withSheets: true,
+    ready: async (host) => {
+      await furnish(host);
+      return () =>
+        said("list", startList({ kind: "new sheet", name: "Beds" }));
+    },
+  },
+  {
+    title: "Start from a template on a new sheet",
+    writers: ["insertPlan"],
+    ...onNotes,
+    withSheets: true,
+    ready: async (host) => {
+      await furnish(host);
+      return () => said("template", writeTemplate(smallTemplate, new Map(), { kind: "new sheet", name: "Day sheet" }));
+    },
+  },
+  {
     title: "Start from a template at the selected cell",
     writers: ["insertPlan"],
     ...onNotes,
     sheet: "Notes",
+    cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
       await furnish(host);
@@ -124,6 +155,7 @@ export const inserts: readonly Operation[] = [
     writers: ["insertPlan"],
     ...onNotes,
     sheet: "Notes",
+    cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
       await furnish(host);
@@ -168,6 +200,7 @@ export const inserts: readonly Operation[] = [
     writers: ["insertPlan"],
     ...onNotes,
     sheet: "Past jobs",
+    cell: "'Past jobs'!B6",
     ready: async (host) => {
       await furnish(host);
       await written(insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" }));
@@ -194,8 +227,8 @@ export const inserts: readonly Operation[] = [
   },
 ];
 
-/** Starts a list of beds at the selected cell. */
-export function startList() {
+/** Starts a list of beds, at the selected cell unless told otherwise. */
+export function startList(place: Place = { kind: "selection" }) {
   const wish = {
     first: { job: "Elm Row 3", bed: "Front", length: "20", width: "4" },
     assumed: usualAssumed,
@@ -204,7 +237,7 @@ export function startList() {
     weighsStone: false,
     stones: ["river rock"],
   };
-  return insertPlan((at) => newList(wish, at), { kind: "selection" });
+  return insertPlan((at) => newList(wish, at), place);
 }
 
 const PAGE = {
@@ -216,7 +249,7 @@ const PAGE = {
 } as const;
 
 /** The list of beds, as it is looked at before anything is written. */
-async function lookedAt(what: "sheet") {
+export async function lookedAt(what: "sheet") {
   await Excel.run(async (context) => {
     context.workbook.worksheets.getItem("List").getRange("A2").select();
     await context.sync();

@@ -1,11 +1,18 @@
+import { writeCopy } from "../../../../src/pane/copy/makeCopy";
+import { readAgain } from "../../../../src/pane/copy/source";
+import { writeTemplate } from "../../../../src/pane/templates/opening";
 import { checkReport } from "../../../../src/sheets/checkReport";
+import { pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
 import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { redrawSelectedBlock } from "../../../../src/workbook/drawing";
 import { insertPlan, insertPlans } from "../../../../src/workbook/insert";
+import { select } from "../bench";
 import { furnish, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { draw, insertBlock } from "./drawn";
+import { LINE, lookedAt, startList } from "./inserts";
 import { saidOfTakeBack, written } from "./said";
+import { smallTemplate } from "./smallTemplate";
 
 const onNotes = { office, front: "Notes", selected: "A1" } as const;
 
@@ -16,6 +23,7 @@ export const takenBack: readonly Operation[] = [
     writers: ["takeBackLastInsert"],
     ...onNotes,
     sheet: "Notes",
+    cell: "Notes!E16",
     ready: async (host) => {
       await furnish(host);
       const id = await insertBlock();
@@ -28,6 +36,7 @@ export const takenBack: readonly Operation[] = [
     writers: ["takeBackLastInsert"],
     ...onNotes,
     sheet: "Rates",
+    cell: "Rates!A60",
     withSheets: true,
     ready: async (host) => {
       await furnish(host);
@@ -40,6 +49,7 @@ export const takenBack: readonly Operation[] = [
     writers: ["takeBackLastInsert"],
     ...onNotes,
     sheet: "Crew",
+    cell: "Crew!B3",
     withSheets: true,
     ready: async (host) => {
       await furnish(host);
@@ -50,6 +60,58 @@ export const takenBack: readonly Operation[] = [
         { name: "Crew", plan: { ...plan, pictures: [drawing] } },
       ];
       const { id } = await written(insertPlans("papers", sheets));
+      return () => saidOfTakeBack(id);
+    },
+  },
+  {
+    title: "Take a started list back, with its table",
+    writers: ["takeBackLastInsert"],
+    ...onNotes,
+    sheet: "Notes",
+    cell: "Notes!E13",
+    ready: async (host) => {
+      await furnish(host);
+      await select("Notes", "D12");
+      const { id } = await written(startList());
+      return () => saidOfTakeBack(id);
+    },
+  },
+  {
+    title: "Take a template back",
+    writers: ["takeBackLastInsert"],
+    ...onNotes,
+    sheet: "Notes",
+    cell: "Notes!E13",
+    ready: async (host) => {
+      await furnish(host);
+      await select("Notes", "D12");
+      const { id } = await written(writeTemplate(smallTemplate, new Map(), { kind: "selection" }));
+      return () => saidOfTakeBack(id);
+    },
+  },
+  {
+    title: "Take a copy for others back",
+    writers: ["takeBackLastInsert"],
+    ...onNotes,
+    sheet: "List plain",
+    withSheets: true,
+    ready: async (host) => {
+      await furnish(host);
+      const looked = await lookedAt("sheet");
+      const { id } = await written(writeCopy(await readAgain(looked), "formulas", { kind: "new sheet" }));
+      return () => saidOfTakeBack(id);
+    },
+  },
+  {
+    title: "Take a past job back",
+    writers: ["takeBackLastInsert"],
+    ...onNotes,
+    sheet: "Past jobs",
+    ready: async (host) => {
+      await furnish(host);
+      const { id } = await written(
+        insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" }),
+      );
       return () => saidOfTakeBack(id);
     },
   },
