@@ -98,6 +98,20 @@ describe("a range's looks", () => {
     });
   });
 
+  test("lose the lines inside, from whichever of two cells they were drawn", async () => {
+    await Excel.run(async (context) => {
+      const range = rangeAt(context, "K3:L4");
+      rangeAt(context, "K4:L4").format.borders.getItem("EdgeTop").style = "Double";
+      rangeAt(context, "L3:L4").format.borders.getItem("EdgeLeft").style = "Double";
+      for (const side of ["InsideHorizontal", "InsideVertical"] as const)
+        range.format.borders.getItem(side).style = "None";
+      const read = range.getCellProperties({ format: { borders: { style: true } } });
+      await context.sync();
+      const styles = read.value.flat().flatMap(({ format }) => Object.values(format!.borders!));
+      expect(styles.map(({ style }: Excel.CellBorder) => style)).toEqual(Array(16).fill("None"));
+    });
+  });
+
   test("are read and set cell by cell in one go", async () => {
     await Excel.run(async (context) => {
       const range = rangeAt(context, "K1:L1");
