@@ -52,7 +52,7 @@ export function queueUndressed(
   headings: DressedHeadings,
   widthsNow?: readonly number[],
 ): void {
-  queueRestore(placeOf(context, headings), headings.before, widthsNow);
+  queueRestore(placeOf(context, headings), headings.before, false, widthsNow);
 }
 
 function placeOf(context: Excel.RequestContext, { sheet, row, column, widths }: NewHeadings): Excel.Range {
