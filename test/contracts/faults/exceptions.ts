@@ -47,6 +47,8 @@ export const awaiting: readonly (readonly [operation: string, trouble: string])[
   ["Draw it anew in place of the drawing before", "deleted"],
   // Its table is laid over the cells where they stood before the rows came.
   ["Start a list of beds at the selected cell", "rows"],
+  // It goes below the list as that stood before the rows came.
+  ["Add a job to the list of past jobs", "rows"],
   // What somebody does between the last look and the taking back is to be seen.
   ...TAKEN_BACK.flatMap((title) => BY_OTHERS.map((key) => [title, key] as const)),
 ];
