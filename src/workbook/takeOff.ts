@@ -1,5 +1,5 @@
 import { areaIn } from "./areaOfAddress";
-import { queueRestore } from "./before";
+import { queueRestore, queueWidths } from "./before";
 import { common } from "./freePlace";
 import { queueShapes } from "./pictures";
 import type { Written } from "./receipt";
@@ -37,6 +37,7 @@ export function queueTakeOff(
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const tables = target.getTables(false);
   tables.load("items/name,items/style");
+  const widthsNow = before && queueWidths(target, area.columns);
   if (stood) target.conditionalFormats.load("items/id");
   const shapes = queueShapes(worksheet);
   const named = names.map((name) => context.workbook.names.getItemOrNullObject(name));
@@ -53,7 +54,7 @@ export function queueTakeOff(
     // The place had no table before; its cells are emptied below.
     if (hasTables) for (const table of tables.items) table.convertToRange();
     if (stood) stood.queueBack(target);
-    else if (before) queueRestore(target, before, isEmptied);
+    else if (before) queueRestore(target, before, isEmptied, widthsNow?.());
   };
   return {
     target,

@@ -13,6 +13,7 @@ import { type PastLine, pastJobsSheet } from "../../../../src/sheets/papers/past
 import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { belowUsed } from "../../../../src/workbook/belowUsed";
 import { insertPlan, insertPlans } from "../../../../src/workbook/insert";
+import type { Place } from "../../../../src/workbook/place";
 import { readRates } from "../../../../src/workbook/readRates";
 import { selectedPlace } from "../../../../src/workbook/selectedPlace";
 import { furnish, office, PNG } from "../office";
@@ -110,8 +111,7 @@ export const inserts: readonly Operation[] = [
     withSheets: true,
     ready: async (host) => {
       await furnish(host);
-      return () =>
-        said("list", startList({ kind: "new sheet", name: "Beds" }));
+      return () => said("list", startList({ kind: "new sheet", name: "Beds" }));
     },
   },
   {
