@@ -12,6 +12,8 @@ const GAP_POINTS = 12;
 const STEM = "Bedrow drawing";
 const TAKEN_AWAY =
   "The estimate was taken away at the same moment, so nothing was drawn. Insert it anew, or select another, then draw it.";
+const MAYBE_TWICE =
+  "The bed is drawn, but another window drew it at the same moment, so its drawing may be there twice. Draw it once more, and delete what lies below the new drawing.";
 
 /** A picture, and the block that it belongs to. */
 interface Placing {
@@ -90,7 +92,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
   if (isAlone) return;
 
   // Another pane has drawn at the same moment: what it noted stays, but of two pictures in one place, only this one.
-  await withPatience(async () => {
+  const clearTwins = async () => {
     const shapes = queueShapes(worksheet);
     const now = queueReadDrawings(context);
     await context.sync();
@@ -107,6 +109,9 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const noted = others(all).filter((one) => one.shapeName !== shapeName && !gone.includes(one.shapeName));
     now.queueChange([...noted, drawn], startAnew);
     await context.sync();
+  };
+  await withPatience(clearTwins).catch((cause) => {
+    throw new WorkbookTrouble(MAYBE_TWICE, { cause });
   });
 }
 

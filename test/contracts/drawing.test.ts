@@ -125,6 +125,17 @@ describe("the drawing of a block", () => {
     expect(names.sort()).toEqual(["Front walk", "after", "before"]);
   });
 
+  test("says that the bed is drawn where only the clearing of another pane's drawing fails", async () => {
+    await select("B8");
+    host.session.beforeSync(3, () => {
+      host.grid.kept.set(DRAWINGS.key, JSON.stringify({ version: 1, kept: [] }));
+      for (const sync of [1, 2, 3, 4]) host.failAtSync(sync);
+    });
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow(/^The bed is drawn, but .* delete what lies below/);
+    expect(await shapes()).toHaveLength(1);
+    expect(await selectedBlock()).toMatchObject({ drawing: "current" });
+  });
+
   test("is not made of a block that is emptied meanwhile", async () => {
     await select("B8");
     const sheetId = host.grid.sheets.list()[0]!.id;
