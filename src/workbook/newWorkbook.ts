@@ -1,5 +1,8 @@
 import { WorkbookTrouble } from "./trouble";
 
+const NOT_OPENED =
+  "The spreadsheet program did not open a new workbook. Nothing was changed here. Try again, or put it on a new sheet.";
+
 /** Whether the host opens files of ours as workbooks of their own. */
 export function canOpenWorkbooks(): boolean {
   return Office.context.requirements.isSetSupported("ExcelApi", "1.8") && typeof Excel.createWorkbook === "function";
@@ -14,10 +17,7 @@ export function canOpenWorkbooks(): boolean {
 export async function openAsWorkbook(base64: string): Promise<void> {
   try {
     await Excel.createWorkbook(base64);
-  } catch (error) {
-    const { message } = error as { readonly message?: string };
-    throw new WorkbookTrouble(
-      `The spreadsheet program did not open a new workbook (${message ?? String(error)}). Nothing was changed here. Try again, or put it on a new sheet.`,
-    );
+  } catch (cause) {
+    throw new WorkbookTrouble(NOT_OPENED, { cause });
   }
 }

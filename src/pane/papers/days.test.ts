@@ -17,7 +17,7 @@ test.each([
   ["30.5", /arrived as 30\.5\. Type a whole number, 365 or less/],
   ["20270115", /arrived as 20270115\. Type a whole number, 365 or less/],
   ["99999999", /arrived as 99999999\. Type a whole number, 365 or less/],
-  ["a while", /arrived as “a while”/],
+  ["a while", /arrived as “a while”\. Type a whole number, 365 or less/],
 ])("a price that holds for %s days is refused in words", (text, words) => {
   const refused = problemOf(() => validDays({ ...startingDetails, validDays: text }));
   expect(refused.message).toMatch(words);

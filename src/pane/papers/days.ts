@@ -35,7 +35,11 @@ export function validDays({ validDays: text }: JobDetails): number | undefined {
   return text.trim() === "" ? undefined : daysOf(text, DAYS.valid, MOST_VALID_DAYS);
 }
 
+/** Of what is no number, the words for a length would ask for 12.5, which is no count of days. */
+const IS_NUMBER = /^-?\d+([.,]\d+)?$/;
+
 function daysOf(text: string, argument: string, most: number): number {
+  if (!IS_NUMBER.test(text.trim())) throw new Problem("value", messages.notWhole(argument, text, most), argument);
   const days = readNumber(text, argument);
   checkDays(argument, days, most);
   return days;
