@@ -53,3 +53,8 @@ export const isMarked = (content: unknown): boolean =>
 
 /** Whether what was read is an error, or would be without its mark. */
 const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);
+
+/** Whether no cell of a place holds anything. */
+export function areBlank(formulas: readonly (readonly unknown[])[]): boolean {
+  return formulas.every((cells) => cells.every((cell) => cell === ""));
+}

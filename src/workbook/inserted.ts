@@ -1,6 +1,6 @@
 import { areaAddress, cellAddress } from "../sheets/address";
 import type { Anchor } from "../sheets/plan";
-import { contentsAsWritten } from "./contents";
+import { areBlank, contentsAsWritten } from "./contents";
 import { type DrawingRecord, drawingAt } from "./drawingRecords";
 import { overlap } from "./freePlace";
 import { areaOf } from "./place";
@@ -46,6 +46,9 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
     isWholeSheet: () => !worksheet.isNullObject && newSheet && holdsNothingElse(),
     holds: (cell: Anchor) => overlap(area, { ...cell, rows: 1, columns: 1 }),
     where: () => `${worksheet.name} ${areaAddress(area)}`,
+    isBlank: () => areBlank(target.formulas),
+    /** All of it that can be taken back, to be compared. */
+    seen: () => (worksheet.isNullObject ? [] : [target.formulas, ...found.seen()]),
     changed: (withSheet: boolean) => named(changedCells(part, target.formulas), withSheet),
     /**
      * Queues that its cells are emptied, and first, in the same request, what they hold: whoever typed into one right
@@ -64,7 +67,10 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
         return { name, style, place };
       });
       range.clear("Contents");
+      const wasBlank = areBlank(target.formulas);
       return {
+        /** Whether all of it has left its place since it was looked at. */
+        isMoved: () => !wasBlank && areBlank(covered.formulas),
         changed: (withSheet: boolean) => named(changedCells(part, covered.formulas), withSheet),
         queueBack: () => {
           for (const { name, style, place } of tables) {

@@ -1,6 +1,7 @@
 import { drawnInputs } from "../sheets/estimate/drawnInputs";
 import type { FoundBlock } from "../sheets/estimate/readBlock";
 import type { Area } from "../sheets/plan";
+import { areBlank } from "./contents";
 import { type DrawingRecord, queueReadDrawings, withCovered } from "./drawingRecords";
 import { type Picture, queuePicture, queueShapes } from "./pictures";
 import { WorkbookTrouble } from "./trouble";
@@ -44,7 +45,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
 
   drawings.refuseUnchangeable(startAnew);
   const earlier = shapesBefore.ids();
-  const isFree = beside.formulas.every((cells) => cells.every((cell) => cell === ""));
+  const isFree = areBlank(beside.formulas);
   const { left, top } = isFree ? beside : below;
   const at = { left: left + GAP_POINTS, top };
   // A name that no other pane gives at the same moment.

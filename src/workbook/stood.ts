@@ -2,7 +2,7 @@ import type { Plan } from "../sheets/plan";
 import { areasOfAddresses } from "./areaOfAddress";
 import { PLAIN_FORMAT, queueBefore, queueLooksBack } from "./before";
 import { queuePlain, queuePlainFont } from "./cellDress";
-import { contentsAsWritten } from "./contents";
+import { areBlank, contentsAsWritten } from "./contents";
 
 /*
  * Between the look at a place and the write to it, another pane or another person can have written there. The host has
@@ -38,7 +38,7 @@ export function queueStood(
     return { area, validation: cells.dataValidation };
   });
   return () => {
-    const isBlank = there.formulas.every((cells) => cells.every((cell) => cell === ""));
+    const isBlank = areBlank(there.formulas);
     if (isBlank && merged.isNullObject && tables.items.length === 0) return undefined;
     const rules = there.conditionalFormats.items.map(({ id }) => id);
     return {

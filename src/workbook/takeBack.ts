@@ -1,6 +1,6 @@
 import type { Kept } from "../sheets/kept";
 import { someOf } from "../sheets/someOf";
-import { queueReadDrawings } from "./drawingRecords";
+import { type KnownDrawings, queueReadDrawings } from "./drawingRecords";
 import { queueDrawingsOff } from "./drawingsOff";
 import { type Inserted, queueInserted } from "./inserted";
 import { type Going, queueReaders } from "./readBy";
@@ -16,6 +16,13 @@ interface TakenBack {
   readonly where: string;
 }
 
+/** A try that may have changed something. */
+interface Begun {
+  readonly what: TakenBack;
+  /** Looks once more whether all of it is as it was when it was begun; one sync. */
+  readonly isAsItWas: () => Promise<boolean>;
+}
+
 /**
  * Takes the last insert back, with all that came with it, unless somebody has typed into it since. Where the host fails
  * half-way it is finished by trying again.
@@ -27,14 +34,15 @@ interface TakenBack {
  */
 export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
   return inWorkbook(async (context) => {
-    let begun: TakenBack | undefined;
-    const begin = (what: TakenBack) => {
-      begun = what;
+    let begun: Begun | undefined;
+    const begin = (now: Begun) => {
+      begun ??= now;
     };
     try {
       return await withPatience(() => takeBack(context, id, begun, begin));
     } catch (error) {
       if (error instanceof WorkbookTrouble || !begun) throw error;
+      if (await begun.isAsItWas().catch(() => false)) throw error;
       const first = codeOf(error) === "AccessDenied" ? "Lift the protection, then take" : "Take";
       throw new WorkbookTrouble(
         `${whatHappened(error)} It may be taken back only in part. ${first} it back once more to finish.`,
@@ -51,8 +59,8 @@ export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
 async function takeBack(
   context: Excel.RequestContext,
   id: string | undefined,
-  begun: TakenBack | undefined,
-  begin: (what: TakenBack) => void,
+  begun: Begun | undefined,
+  begin: (now: Begun) => void,
 ): Promise<TakenBack> {
   const { worksheets, protection } = context.workbook;
   const read = queueReadReceipt(context);
@@ -62,7 +70,7 @@ async function takeBack(
   await context.sync();
   const kept = read.kept();
   // The note goes last, so all the rest is done.
-  if (begun && kept.state === "none") return begun;
+  if (begun && kept.state === "none") return begun.what;
   const receipt = receiptOf(kept);
   const { title } = receipt;
   if (id !== undefined && receipt.id !== id) {
@@ -88,8 +96,19 @@ async function takeBack(
     there.flatMap((part) => part.changed(withSheet)),
   );
   refuseRead(title, readers.cells(whatGoes(there, going)));
-  const what = begun ?? { title, where: there.map(({ where }) => where()).join(", ") };
-  begin(what);
+  const what = begun?.what ?? { title, where: there.map(({ where }) => where()).join(", ") };
+  // What was emptied by hand or moved; cells that a try before has emptied have still to lose their looks.
+  if (!begun && there.every((part) => part.isBlank() && !going.includes(part))) throw nothingLeft(what);
+  const seen = seenOf(parts, known);
+  begin({
+    what,
+    isAsItWas: async () => {
+      const now = queueReadDrawings(context);
+      const again = receipt.parts.map((part) => queueInserted(context, part, records));
+      await context.sync();
+      return seenOf(again, now) === seen;
+    },
+  });
 
   const emptied = there.filter((part) => !going.includes(part)).map((part) => part.queueEmptied());
   const seenAgain = going.map(({ part }) => queueInserted(context, part, records));
@@ -99,10 +118,15 @@ async function takeBack(
     one.changed(withSheet),
   );
   const filled = seenAgain.find((part) => part.isThere() && !part.isWholeSheet());
-  if (overtaken.length > 0 || filled) {
+  const isMoved = emptied.some((part) => part.isMoved());
+  if (overtaken.length > 0 || filled || isMoved) {
     for (const one of emptied) one.queueBack();
+    const noteNow = queueReadReceipt(context);
     await context.sync();
+    // Another pane was quicker with the same.
+    if (isMoved && noteNow.kept().state === "none") return what;
     refuseChanged(title, overtaken);
+    if (isMoved) throw nothingLeft(what);
     throw new WorkbookTrouble(
       `Somebody else has just put something onto the sheet “${filled?.worksheet.name}”, so it stays. Look at it, then take the ${title} back again.`,
     );
@@ -131,6 +155,17 @@ function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going
     goes: (sheetId, cell) =>
       there.some((part) => part.part.sheetId === sheetId && (going.includes(part) || part.holds(cell))),
   };
+}
+
+/** All that taking back changes, to be compared. */
+function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
+  return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
+}
+
+function nothingLeft({ title, where }: TakenBack): WorkbookTrouble {
+  return new WorkbookTrouble(
+    `Nothing of the ${title} stands at ${where} any more, so nothing was taken back. Where it was moved to, delete it by hand.`,
+  );
 }
 
 /** @throws WorkbookTrouble where the host would refuse, half-way it may be. */

@@ -60,6 +60,8 @@ export function queueTakeOff(
     target,
     /** The tables in its place. */
     tables: (): readonly Excel.Table[] => (worksheet.isNullObject ? [] : tables.items),
+    /** What there is of it beside its cells, and of others, to be compared. */
+    seen: (): unknown[] => [shapes.names(), tables.items.map(({ name }) => name), own().map(({ name }) => name)],
     isThere: (): boolean => !worksheet.isNullObject,
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
     /** Whether somebody else's pictures lie on its sheet. */

@@ -1,5 +1,5 @@
 import { PLAIN_FORMAT } from "./before";
-import { contentsAsWritten } from "./contents";
+import { areBlank, contentsAsWritten } from "./contents";
 import type { PlaceBefore } from "./receipt";
 
 type Cells = readonly (readonly unknown[])[];
@@ -45,7 +45,7 @@ export function queueTypedSince(target: Excel.Range, wanted: Wanted, written: Ce
   const isOurFormat = (row: number, column: number) => formatNow(row, column) === wanted.formats[row]?.[column];
   return {
     /** Whether nothing stands there. */
-    isBlank: (): boolean => there.formulas.every((cells) => cells.every((cell) => cell === "")),
+    isBlank: (): boolean => areBlank(there.formulas),
     /** Whether the cells were written at all. */
     isBegun,
     /** Queues what others have typed over a place that was made as it was before. A blank (null) leaves a cell alone. */

@@ -4,8 +4,6 @@ import { fuzz } from "../fuzz/fuzzFunctions";
 import type { Table } from "./table";
 
 const CALLS = Number(process.env.FUZZ_CALLS ?? 100_000);
-/** Laying a bed out takes a thousand times as long as arithmetic: a tenth of the calls. */
-const LAYOUT_SHARE = 0.1;
 /** A sheet must never hang: no single call may take longer, on a slow machine under load. */
 const LONGEST_MS = 5000;
 
@@ -14,7 +12,7 @@ export async function bench(): Promise<Table> {
   standInForCustomFunctions();
   const faults: string[] = [];
   const rows = (Object.keys(functions) as (keyof typeof functions)[]).map((id) => {
-    const found = fuzz(id, id.startsWith("LAYOUT") ? CALLS * LAYOUT_SHARE : CALLS, 11);
+    const found = fuzz(id, CALLS, 11);
     faults.push(...found.faults);
     if (found.slowestMs > LONGEST_MS) faults.push(`${id}(${found.slowest}) took ${Math.round(found.slowestMs)} ms`);
     return {

@@ -10,7 +10,9 @@ export type Outcome =
   /** All of it was done. */
   | "done"
   /** Something may be left, and the person is told so. */
-  | "told of the rest";
+  | "told of the rest"
+  /** It is said to be done, and a part of it is not as it should be. */
+  | "amiss";
 
 /** A trouble, as a column of the table. */
 export interface Trouble {

@@ -33,7 +33,7 @@ export const LINE: PastLine = {
   estimated: 3,
   actual: 3.4,
 };
-const NEXT: PastLine = { ...LINE, job: "Alder Court" };
+export const NEXT: PastLine = { ...LINE, job: "Alder Court" };
 
 /** Everything that goes into the workbook as a plan. */
 export const inserts: readonly Operation[] = [

@@ -1,5 +1,7 @@
 import { writeCopy } from "../../../../src/pane/copy/makeCopy";
 import { readAgain } from "../../../../src/pane/copy/source";
+import { addPastLines } from "../../../../src/pane/papers/after/addPastLines";
+import { readJob } from "../../../../src/pane/papers/readJob";
 import { writeTemplate } from "../../../../src/pane/templates/opening";
 import { checkReport } from "../../../../src/sheets/checkReport";
 import { pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
@@ -10,7 +12,7 @@ import { select } from "../bench";
 import { furnish, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { draw, insertBlock } from "./drawn";
-import { LINE, lookedAt, startList } from "./inserts";
+import { LINE, lookedAt, NEXT, startList } from "./inserts";
 import { saidOfTakeBack, written } from "./said";
 import { smallTemplate } from "./smallTemplate";
 
@@ -112,6 +114,19 @@ export const takenBack: readonly Operation[] = [
       const { id } = await written(
         insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" }),
       );
+      return () => saidOfTakeBack(id);
+    },
+  },
+  {
+    title: "Take a job back that was added to past jobs",
+    writers: ["takeBackLastInsert"],
+    ...onNotes,
+    sheet: "Past jobs",
+    cell: "'Past jobs'!B6",
+    ready: async (host) => {
+      await furnish(host);
+      await addPastLines([LINE], undefined);
+      const { id } = await addPastLines([NEXT], (await readJob()).past);
       return () => saidOfTakeBack(id);
     },
   },
