@@ -3,6 +3,7 @@ import { someOf } from "../sheets/someOf";
 import { type KnownDrawings, queueReadDrawings } from "./drawingRecords";
 import { queueDrawingsOff } from "./drawingsOff";
 import { type Inserted, queueInserted } from "./inserted";
+import { movedTo } from "./movedTo";
 import { type Going, queueReaders } from "./readBy";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
@@ -97,8 +98,9 @@ async function takeBack(
   );
   refuseRead(title, readers.cells(whatGoes(there, going)));
   const what = begun?.what ?? { title, where: there.map(({ where }) => where()).join(", ") };
-  // What was emptied by hand or moved; cells that a try before has emptied have still to lose their looks.
-  if (!begun && there.every((part) => part.isBlank() && !going.includes(part))) throw nothingLeft(what);
+  for (const { part } of there.filter((one) => one.isBlank() && !going.includes(one))) {
+    refuseMoved(title, await movedTo(context, worksheets.items, part));
+  }
   const seen = seenOf(parts, known);
   begin({
     what,
@@ -126,7 +128,7 @@ async function takeBack(
     // Another pane was quicker with the same.
     if (isMoved && noteNow.kept().state === "none") return what;
     refuseChanged(title, overtaken);
-    if (isMoved) throw nothingLeft(what);
+    if (isMoved) return takeBack(context, id, begun, begin);
     throw new WorkbookTrouble(
       `Somebody else has just put something onto the sheet “${filled?.worksheet.name}”, so it stays. Look at it, then take the ${title} back again.`,
     );
@@ -162,9 +164,11 @@ function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
   return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
 }
 
-function nothingLeft({ title, where }: TakenBack): WorkbookTrouble {
-  return new WorkbookTrouble(
-    `Nothing of the ${title} stands at ${where} any more, so nothing was taken back. Where it was moved to, delete it by hand.`,
+/** @throws WorkbookTrouble where it stands elsewhere by now. */
+function refuseMoved(title: string, place: string | undefined): void {
+  if (place === undefined) return;
+  throw new WorkbookTrouble(
+    `The ${title} was moved to ${place} since it was inserted, so nothing was taken back. Delete it there by hand.`,
   );
 }
 

@@ -201,6 +201,33 @@ describe("taking back", () => {
     expect(host.value("E5")).toBe(14);
   });
 
+  test("leaves what was moved away, and does not say that it took it back", async () => {
+    await select("D4");
+    await insertPlan(plan, { kind: "selection" });
+    host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
+    const before = await everything();
+    await expect(takeBackLastInsert()).rejects.toThrow(
+      "The small plan was moved to Jobs D7:E8 since it was inserted, so nothing was taken back. Delete it there by hand.",
+    );
+    expect(await everything()).toEqual(before);
+    expect(host.value("D7")).toBe("Heading");
+  });
+
+  test("says that nothing was changed where the program fails for good before it changes anything", async () => {
+    await select("D4");
+    await insertPlan(plan, { kind: "selection" });
+    const before = await everything();
+    host.failAtSync(3, 0, "AccessDenied");
+    await expect(takeBackLastInsert()).rejects.toThrow(
+      "The sheet or the workbook is protected. Nothing was changed. Lift the protection",
+    );
+    expect(await everything()).toEqual(before);
+    await host.type({ "Other!A1": "Heading", "Other!B1": "another" });
+    host.failAtSync(4, 2, "AccessDenied");
+    await expect(takeBackLastInsert()).rejects.toThrow(/may be taken back only in part.*once more to finish/);
+    expect(await takeBackLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
+  });
+
   test("takes the new sheet away with it, unless something else stands there by now", async () => {
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
     await takeBackLastInsert();
