@@ -79,6 +79,8 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
             table.name = name;
             table.style = style;
           }
+          // Another pane has emptied them, and may have put back the looks that were there before.
+          if (areBlank(covered.formulas)) return;
           range.formulas = contentsAsWritten(covered);
           // A formula written to a plain cell takes the format of what it reads.
           range.numberFormat = covered.numberFormat;

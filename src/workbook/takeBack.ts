@@ -99,7 +99,7 @@ async function takeBack(
   refuseRead(title, readers.cells(whatGoes(there, going)));
   const what = begun?.what ?? { title, where: there.map(({ where }) => where()).join(", ") };
   for (const { part } of there.filter((one) => one.isBlank() && !going.includes(one))) {
-    refuseMoved(title, await movedTo(context, worksheets.items, part));
+    refuseMoved(title, await movedTo(context, worksheets.items, receipt.parts, part));
   }
   const seen = seenOf(parts, known);
   begin({
@@ -168,7 +168,7 @@ function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
 function refuseMoved(title: string, place: string | undefined): void {
   if (place === undefined) return;
   throw new WorkbookTrouble(
-    `The ${title} was moved to ${place} since it was inserted, so nothing was taken back. Delete it there by hand.`,
+    `The cells of the ${title} were moved to ${place} since the insert, so nothing was taken back. Delete them there by hand.`,
   );
 }
 
@@ -191,7 +191,7 @@ function refuseProtected(parts: readonly Inserted[], wouldTakeSheets: boolean): 
 function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
   throw new WorkbookTrouble(
-    `The ${title} was changed or moved since it was inserted (${someOf(changed, MOST_NAMED)}), so it stays. Delete it by hand.`,
+    `Cells of the ${title} were changed or moved since the insert (${someOf(changed, MOST_NAMED)}), so nothing was taken back. Delete them by hand.`,
   );
 }
 
@@ -199,7 +199,7 @@ function refuseChanged(title: string, changed: readonly string[]): void {
 function refuseRead(title: string, readers: readonly string[]): void {
   if (readers.length === 0) return;
   throw new WorkbookTrouble(
-    `Formulas elsewhere read the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.`,
+    `Formulas elsewhere read cells of the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.`,
   );
 }
 

@@ -135,7 +135,7 @@ describe("the main job, in the practice workbook", () => {
 
   test("will not take back what somebody has typed into", async () => {
     await page.getByRole("button", { name: "Take back" }).click();
-    await page.getByText(/was changed or moved since it was inserted/).waitFor();
+    await page.getByText(/were changed or moved since the insert/).waitFor();
     expect(await value("Estimate!A4")).toBe("Stone bed estimate");
   });
 

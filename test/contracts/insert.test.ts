@@ -207,7 +207,7 @@ describe("taking back", () => {
     host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
     const before = await everything();
     await expect(takeBackLastInsert()).rejects.toThrow(
-      "The small plan was moved to Jobs D7:E8 since it was inserted, so nothing was taken back. Delete it there by hand.",
+      "The cells of the small plan were moved to Jobs D7:E8 since the insert, so nothing was taken back. Delete them there by hand.",
     );
     expect(await everything()).toEqual(before);
     expect(host.value("D7")).toBe("Heading");

@@ -252,7 +252,7 @@ describe("a plan with all parts", () => {
     await host.type({ "Jobs!B1": formula });
     const before = await everything();
     await expect(takeBackLastInsert()).rejects.toThrow(
-      "Formulas elsewhere read the full plan (Jobs!B1) and would show errors without it, so it stays. Put those cells back first, or delete them, then take it back.",
+      "Formulas elsewhere read cells of the full plan (Jobs!B1) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.",
     );
     expect(await everything()).toEqual(before);
     await host.type({ "Jobs!B1": "" });
@@ -287,7 +287,9 @@ describe("a plan with all parts", () => {
     const before = await everything();
     host.session.beforeSync(request, () => host.type({ "Jobs!E6": "31 (measured again)" }));
     if (request === 3) {
-      await expect(takeBackLastInsert()).rejects.toThrow("was changed or moved since it was inserted (E6)");
+      await expect(takeBackLastInsert()).rejects.toThrow(
+        "were changed or moved since the insert (E6), so nothing was taken back",
+      );
       await host.type({ "Jobs!E6": 38 });
       expect(await everything()).toEqual(before);
     } else {
@@ -309,7 +311,7 @@ describe("a plan with all parts", () => {
       );
     };
     host.session.beforeSync(3, move);
-    await expect(takeBackLastInsert()).rejects.toThrow("so it stays");
+    await expect(takeBackLastInsert()).rejects.toThrow("were changed or moved since the insert");
     expect(host.values("Jobs!D6:F9").flat()).toEqual(expect.arrayContaining(["Rates", "Item", "Stone", "Twice"]));
   });
 
