@@ -1,6 +1,10 @@
+import { WorkbookTrouble } from "../workbook/trouble";
+
 /** Pixels of the picture for one of the drawing: 720 px wide on 7.5 in of paper gives 288 dots an inch. */
 const SCALE = 3;
 const GAP = 16;
+const NO_PICTURE =
+  "The picture of the bed could not be made here, so nothing was changed. Try again; if it happens again, use a newer version of the spreadsheet program, or another browser.";
 
 /** A picture and its size in the drawing's own pixels. */
 export interface Drawn {
@@ -19,7 +23,7 @@ export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
   canvas.width = width * SCALE;
   canvas.height = height * SCALE;
   const context = canvas.getContext("2d");
-  if (!context) throw new Error("This browser draws no pictures.");
+  if (!context) throw new WorkbookTrouble(NO_PICTURE);
   context.scale(SCALE, SCALE);
   context.fillStyle = "#ffffff";
   context.fillRect(0, 0, width, height);
@@ -34,6 +38,8 @@ export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
 async function imageOf(svg: string): Promise<HTMLImageElement> {
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
-  await image.decode();
+  await image.decode().catch((cause) => {
+    throw new WorkbookTrouble(NO_PICTURE, { cause });
+  });
   return image;
 }

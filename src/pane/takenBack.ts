@@ -9,7 +9,8 @@ const SEVERAL = /^(papers|lines)\b/;
  * @param id of the insert that the button offers.
  */
 export async function takenBack(id?: string): Promise<string> {
-  const { title, where } = await takeBackLastInsert(id);
+  const { title, where, wasEmpty } = await takeBackLastInsert(id);
   const were = SEVERAL.test(title) ? "were" : "was";
-  return `The ${title} ${were} taken back from ${where}.`;
+  const left = wasEmpty ? " Its cells held nothing any more; whatever was moved elsewhere still stands there." : "";
+  return `The ${title} ${were} taken back from ${where}.${left}`;
 }

@@ -46,8 +46,9 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
     isWholeSheet: () => !worksheet.isNullObject && newSheet && holdsNothingElse(),
     holds: (cell: Anchor) => overlap(area, { ...cell, rows: 1, columns: 1 }),
     where: () => `${worksheet.name} ${areaAddress(area)}`,
+    /** Whether its cells hold nothing by now. */
     isBlank: () => areBlank(target.formulas),
-    /** All of it that can be taken back, to be compared. */
+    /** What there is of it, to be compared; looks are not looked at. */
     seen: () => (worksheet.isNullObject ? [] : [target.formulas, ...found.seen()]),
     changed: (withSheet: boolean) => named(changedCells(part, target.formulas), withSheet),
     /**

@@ -4,7 +4,7 @@ import type { Area } from "../sheets/plan";
 import { areBlank } from "./contents";
 import { type DrawingRecord, queueReadDrawings, withCovered } from "./drawingRecords";
 import { type Picture, queuePicture, queueShapes } from "./pictures";
-import { WorkbookTrouble } from "./trouble";
+import { WorkbookTrouble, whatHappened } from "./trouble";
 import { leftAt, withPatience, writing } from "./writing";
 
 /** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
@@ -14,7 +14,7 @@ const STEM = "Bedrow drawing";
 const TAKEN_AWAY =
   "The estimate was taken away at the same moment, so nothing was drawn. Insert it anew, or select another, then draw it.";
 const MAYBE_TWICE =
-  "The bed is drawn, but another window drew it at the same moment, so its drawing may be there twice. Draw it once more, and delete what lies below the new drawing.";
+  "The bed is drawn all the same. If another window drew it at the same moment, its drawing is there twice: draw it once more, and delete what lies below the new drawing.";
 
 /** A picture, and the block that it belongs to. */
 interface Placing {
@@ -112,7 +112,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     await context.sync();
   };
   await withPatience(clearTwins).catch((cause) => {
-    throw new WorkbookTrouble(MAYBE_TWICE, { cause });
+    throw new WorkbookTrouble(`${whatHappened(cause)} ${MAYBE_TWICE}`, { cause });
   });
 }
 

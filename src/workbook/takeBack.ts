@@ -3,7 +3,6 @@ import { someOf } from "../sheets/someOf";
 import { type KnownDrawings, queueReadDrawings } from "./drawingRecords";
 import { queueDrawingsOff } from "./drawingsOff";
 import { type Inserted, queueInserted } from "./inserted";
-import { movedTo } from "./movedTo";
 import { type Going, queueReaders } from "./readBy";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
@@ -15,6 +14,8 @@ const MOST_NAMED = 3;
 interface TakenBack {
   readonly title: string;
   readonly where: string;
+  /** Whether its cells held nothing any more: emptied by hand, or moved. */
+  readonly wasEmpty?: boolean;
 }
 
 /** A try that may have changed something. */
@@ -97,20 +98,19 @@ async function takeBack(
     there.flatMap((part) => part.changed(withSheet)),
   );
   refuseRead(title, readers.cells(whatGoes(there, going)));
-  const what = begun?.what ?? { title, where: there.map(({ where }) => where()).join(", ") };
-  for (const { part } of there.filter((one) => one.isBlank() && !going.includes(one))) {
-    refuseMoved(title, await movedTo(context, worksheets.items, receipt.parts, part));
-  }
+  const where = there.map((part) => part.where()).join(", ");
+  const wasEmpty = there.every((part) => part.isBlank());
+  const what = begun?.what ?? { title, where, ...(wasEmpty && { wasEmpty }) };
   const seen = seenOf(parts, known);
-  begin({
-    what,
-    isAsItWas: async () => {
-      const now = queueReadDrawings(context);
-      const again = receipt.parts.map((part) => queueInserted(context, part, records));
-      await context.sync();
-      return seenOf(again, now) === seen;
-    },
-  });
+  // Of cells that held nothing it can not be seen whether their looks are gone.
+  const canBeSeen = there.every((part) => going.includes(part) || !part.isBlank());
+  const isAsItWas = async () => {
+    const now = queueReadDrawings(context);
+    const again = receipt.parts.map((part) => queueInserted(context, part, records));
+    await context.sync();
+    return canBeSeen && seenOf(again, now) === seen;
+  };
+  begin({ what, isAsItWas });
 
   const emptied = there.filter((part) => !going.includes(part)).map((part) => part.queueEmptied());
   const seenAgain = going.map(({ part }) => queueInserted(context, part, records));
@@ -128,10 +128,7 @@ async function takeBack(
     // Another pane was quicker with the same.
     if (isMoved && noteNow.kept().state === "none") return what;
     refuseChanged(title, overtaken);
-    if (isMoved) return takeBack(context, id, begun, begin);
-    throw new WorkbookTrouble(
-      `Somebody else has just put something onto the sheet “${filled?.worksheet.name}”, so it stays. Look at it, then take the ${title} back again.`,
-    );
+    throw overtakenWords(title, filled?.worksheet.name);
   }
 
   const late = queueDrawingsOff(context, drawings, parts);
@@ -159,17 +156,18 @@ function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going
   };
 }
 
-/** All that taking back changes, to be compared. */
-function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
-  return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
+/** @param filled the sheet onto which something was put; undefined where cells were emptied. */
+function overtakenWords(title: string, filled: string | undefined): WorkbookTrouble {
+  return new WorkbookTrouble(
+    filled === undefined
+      ? `The cells of the ${title} were emptied or moved at the same moment, so nothing was taken back. Look where they are, then take back what is left.`
+      : `Somebody else has just put something onto the sheet “${filled}”, so it stays. Look at it, then take the ${title} back again.`,
+  );
 }
 
-/** @throws WorkbookTrouble where it stands elsewhere by now. */
-function refuseMoved(title: string, place: string | undefined): void {
-  if (place === undefined) return;
-  throw new WorkbookTrouble(
-    `The cells of the ${title} were moved to ${place} since the insert, so nothing was taken back. Delete them there by hand.`,
-  );
+/** What tells whether taking back has changed anything where cells are emptied first, to be compared. */
+function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
+  return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
 }
 
 /** @throws WorkbookTrouble where the host would refuse, half-way it may be. */

@@ -15,7 +15,7 @@ interface Words {
 }
 
 const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it and open it.";
-const NOTHING_CHANGED = "Nothing was changed.";
+export const NOTHING_CHANGED = "Nothing was changed.";
 const TOO_MUCH: Words = {
   what: "That is more than the spreadsheet program takes at once.",
   todo: "Select fewer cells, then try again.",
@@ -94,11 +94,12 @@ export function whatHappened(error: unknown): string {
 
 /** Of an error that is not known here its own words are for programmers; they stay its cause. */
 const REFUSED: Words = { what: "The spreadsheet program refused to do this.", todo: TRY_AGAIN };
+const FAILED: Words = { what: "The add-in could not do this.", todo: TRY_AGAIN };
 
 function wordsOf(error: unknown): Words {
   const { debugInfo } = error as { debugInfo?: { readonly errorLocation?: string } };
   if (codeOf(error) === "InvalidArgument" && FINDS_CELLS.test(debugInfo?.errorLocation ?? "")) return NO_ROOM;
-  return wordsByCode[codeOf(error)] ?? REFUSED;
+  return wordsByCode[codeOf(error)] ?? (codeOf(error) || debugInfo ? REFUSED : FAILED);
 }
 
 /**

@@ -1,12 +1,10 @@
-import { codeOf, inWords, WorkbookTrouble, whatHappened } from "./trouble";
+import { codeOf, inWords, NOTHING_CHANGED, WorkbookTrouble, whatHappened } from "./trouble";
 
 /** How long the host is left alone before each time that something is put back. */
 const PAUSES_MS = [0, 150, 400] as const;
 
 /** What may have passed by the time that it is tried again, and looked at anew; a protection has not. */
 const PASSING = new Set(["GeneralException", "InvalidOperationInCellEditMode", "ItemNotFound", "RequestAborted"]);
-
-const NOTHING_CHANGED = "Nothing was changed.";
 
 /**
  * What is said where something may be left.

@@ -131,7 +131,9 @@ describe("the drawing of a block", () => {
       host.grid.kept.set(DRAWINGS.key, JSON.stringify({ version: 1, kept: [] }));
       for (const sync of [1, 2, 3, 4]) host.failAtSync(sync);
     });
-    await expect(redrawSelectedBlock(draw)).rejects.toThrow(/^The bed is drawn, but .* delete what lies below/);
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow(
+      /could not do this\. The bed is drawn all the same\. .* delete what lies below/,
+    );
     expect(await shapes()).toHaveLength(1);
     expect(await selectedBlock()).toMatchObject({ drawing: "current" });
   });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { takenBack } from "../../src/pane/takenBack";
 import { compose } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/sheets/plan";
 import { insertPlan } from "../../src/workbook/insert";
@@ -201,16 +202,12 @@ describe("taking back", () => {
     expect(host.value("E5")).toBe(14);
   });
 
-  test("leaves what was moved away, and does not say that it took it back", async () => {
+  test("does not touch what was moved away, and says that its cells held nothing any more", async () => {
     await select("D4");
     await insertPlan(plan, { kind: "selection" });
     host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
-    const before = await everything();
-    await expect(takeBackLastInsert()).rejects.toThrow(
-      "The cells of the small plan were moved to Jobs D7:E8 since the insert, so nothing was taken back. Delete them there by hand.",
-    );
-    expect(await everything()).toEqual(before);
-    expect(host.value("D7")).toBe("Heading");
+    expect(await takenBack()).toMatch(/ Its cells held nothing any more; whatever was moved elsewhere still stands/);
+    expect([host.value("D7"), host.value("E8")]).toEqual(["Heading", 10]);
   });
 
   test("says that nothing was changed where the program fails for good before it changes anything", async () => {
@@ -222,10 +219,27 @@ describe("taking back", () => {
       "The sheet or the workbook is protected. Nothing was changed. Lift the protection",
     );
     expect(await everything()).toEqual(before);
-    await host.type({ "Other!A1": "Heading", "Other!B1": "another" });
     host.failAtSync(4, 2, "AccessDenied");
     await expect(takeBackLastInsert()).rejects.toThrow(/may be taken back only in part.*once more to finish/);
     expect(await takeBackLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
+  });
+
+  test("does not say that nothing was changed where what it takes off can not be seen in the cells", async () => {
+    await select("D4");
+    await insertPlan(plan, { kind: "selection" });
+    await host.type({ D4: "", E4: "", D5: "", E5: "" });
+    host.failAtSync(4, 3, "AccessDenied");
+    await expect(takeBackLastInsert()).rejects.toThrow(/may be taken back only in part/);
+  });
+
+  test("is finished beside another of the same, which stays", async () => {
+    await select("D4");
+    await insertPlan(plan, { kind: "selection" });
+    await select("D9");
+    await insertPlan(plan, { kind: "selection" });
+    host.failAtSync(4, 1);
+    expect(await takeBackLastInsert()).toEqual({ title: "small plan", where: "Jobs D9:E10" });
+    expect([host.value("D4"), host.value("D9")]).toEqual(["Heading", ""]);
   });
 
   test("takes the new sheet away with it, unless something else stands there by now", async () => {

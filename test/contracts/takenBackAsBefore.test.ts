@@ -41,7 +41,6 @@ describe("an estimate over cells that somebody had dressed", () => {
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 
-  // Awaits that what is taken off asks how wide its columns are by now.
   test("leaves a column as wide as somebody has made it since", async () => {
     const { looks, sheets } = host.grid;
     const id = sheets.list().find(({ name }) => name === "Notes")!.id;

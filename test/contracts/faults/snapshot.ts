@@ -72,11 +72,11 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
   };
 }
 
-/** The sizes that are not as most are, by place. */
-function unusual(count: number, sizeAt: (place: number) => number): Record<number, number> {
+/** The size that most have, and those that are not so, by place. */
+function unusual(count: number, sizeAt: (place: number) => number): Record<string, number | undefined> {
   const sizes = Array.from({ length: count }, (_, place) => sizeAt(place));
   const usual = [...sizes].sort((one, other) => one - other)[Math.floor(count / 2)];
-  return Object.fromEntries([...sizes.entries()].filter(([, size]) => size !== usual));
+  return { usual, ...Object.fromEntries([...sizes.entries()].filter(([, size]) => size !== usual)) };
 }
 
 const places = (count: number, is: (place: number) => boolean) =>
