@@ -1,4 +1,3 @@
-import { redrawSelectedBlock } from "../workbook/drawing";
 import { readSelected } from "../workbook/selectedBlock";
 import { useOnceMore } from "./useOnceMore";
 import { useSelected } from "./useSelection";
@@ -12,7 +11,10 @@ export function useDrawing() {
     cell: selected?.address ?? "",
     block: selected?.block,
     draw: async () => {
-      const { printPicture } = await import(/* webpackChunkName: "drawings" */ "./drawings");
+      const [{ printPicture }, { redrawSelectedBlock }] = await Promise.all([
+        import(/* webpackChunkName: "drawings" */ "./drawings"),
+        import(/* webpackChunkName: "drawings" */ "../workbook/drawing"),
+      ]);
       const { name } = await onceMore((startAnew) => redrawSelectedBlock(printPicture, startAnew));
       setSelected(await readSelected().catch(() => undefined));
       return name;
