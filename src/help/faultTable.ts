@@ -30,7 +30,5 @@ export interface FaultCell {
   readonly done: number;
   /** Tries after which something may have been left, and the person was told so. */
   readonly told: number;
-  /** Tries that were said to be done, and in which a part of it is not where it should be. */
-  readonly amiss: number;
   readonly says: readonly number[];
 }

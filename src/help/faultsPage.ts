@@ -53,7 +53,7 @@ const NOT_HELD = `<ul>
 <li>All of this was tried against the practice workbook, which stands in for the spreadsheet program and fails as that is documented to. It was not tried in every version of the program itself.</li>
 <li>Where the program fails for good in the middle of a deed, nothing can be put back any more. You are told so. Undo in the sheet (Ctrl+Z) may not reach it: that it undoes what an add-in did is documented of newer versions of the program alone (ExcelApi 1.20), and a sheet that is deleted clears the list of what can be undone. Go back to an earlier version of the file, or close it without saving. Closing does not help where the file is saved by itself (AutoSave).</li>
 <li>What somebody types by hand into the very cells that are written, in the very moment, can be overtaken in the program itself. Between two windows of the add-in it is seen, as above.</li>
-<li>Where somebody puts rows in above in the very moment in which a list is started or a job is added to past jobs, the list can get its table, or the job its row, as many rows too high: take it back in the pane, and do it again. Where it happens while something is taken back, its colors and lines can stay, and those of cells above it go. What stands in cells is not lost by either.</li>
+<li>Where somebody puts rows or columns in, in the very moment in which a list gets its table or what was inserted is taken back, a part can be left where it stood before. You are told so, and where to look. What stands in cells is not lost by it.</li>
 </ul>`;
 
 /** What of a workbook is compared before and after each try. */
@@ -63,14 +63,10 @@ const COMPARED =
 function intro({ operations, troubles }: FaultTable): string {
   const tries = operations.flatMap(({ cells }) => Object.values(cells));
   const count = (of: (cell: FaultCell) => number) => tries.reduce((sum, cell) => sum + of(cell), 0);
-  const all = count(({ asBefore, done, told, amiss }) => asBefore + done + told + amiss);
+  const all = count(({ asBefore, done, told }) => asBefore + done + told);
   const pairs = operations.length * troubles.length;
   return `<p>The rule is: <strong>either all of it is done, or the workbook is as it was</strong>, and the pane says what happened and what to do. “As it was” is this, compared before and after: ${COMPARED}. Comments, charts and whatever else the add-in does not write are not compared.</p>
-<p>A test does each of ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, wherever that trouble can happen to it: in ${many(tries.length)} of ${many(pairs)} pairs. The others are marked “–”, or not listed. Of ${many(all)} tries, ${many(count(({ asBefore }) => asBefore))} left the workbook as it was. In ${many(count(({ done }) => done))} the pane said that it was done, and the workbook was as the same deed leaves it without a trouble; only what is selected at the end, and what is noted of a place that moved meanwhile, may be other. In ${many(count(({ told }) => told))} the program was made to fail for good, or a sheet was locked in the middle of a deed, so that nothing could be put back; the pane said so each time. ${amissWords(count(({ amiss }) => amiss))}The tables below are what the test found, and it fails where they are no longer true.</p>`;
-}
-
-function amissWords(count: number): string {
-  return count > 0 ? `In ${many(count)} the pane said that it was done, and a part stood in the wrong place. ` : "";
+<p>A test does each of ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, wherever that trouble can happen to it: in ${many(tries.length)} of ${many(pairs)} pairs. The others are marked “–”, or not listed. Of ${many(all)} tries, ${many(count(({ asBefore }) => asBefore))} left the workbook as it was. In ${many(count(({ done }) => done))} the pane said that it was done, and the workbook was as the same deed leaves it without a trouble; only what is selected at the end, and what is noted of a place that moved meanwhile, may be other. In ${many(count(({ told }) => told))} the program was made to fail for good, or a sheet was locked, or rows were put in, in the middle of a deed, so that not all could be put back; the pane said so each time. The tables below are what the test found, and it fails where they are no longer true.</p>`;
 }
 
 function groupSection(found: FaultTable, group: TroubleGroup, title: string, about: string): string {
@@ -96,14 +92,13 @@ function groupSection(found: FaultTable, group: TroubleGroup, title: string, abo
 /** What came of a deed in a trouble, in few words. */
 export function cellWords(cell: FaultCell | undefined): string {
   if (!cell) return "–";
-  const { asBefore, done, told, amiss } = cell;
+  const { asBefore, done, told } = cell;
   const parts = [
     { count: asBefore, words: "as it was" },
     { count: done, words: "done" },
     { count: told, words: "told what is left" },
-    { count: amiss, words: "done in the wrong place" },
   ].filter(({ count }) => count > 0);
-  const tries = asBefore + done + told + amiss;
+  const tries = asBefore + done + told;
   if (tries === 1) return parts[0]?.words ?? "–";
   return parts.map(({ count, words }) => `${count} of ${tries} ${words}`).join(", ");
 }

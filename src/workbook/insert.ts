@@ -100,7 +100,15 @@ async function insertOnSheet(
   const { id: sheetId, name: sheetName } = checked.target.worksheet;
   const area = { ...anchorOf(checked.target), ...size };
   const [tableName] = taken.freeTableNames();
-  const part: Part = { plan: makePlan(area), area, sheetId, sheetName, before: before.read(), tableName };
+  const part: Part = {
+    plan: makePlan(area),
+    area,
+    sheetId,
+    sheetName,
+    before: before.read(),
+    tableName,
+    under: place.kind === "cell" ? place.under : undefined,
+  };
   const id = await writeParts(context, plan.title, [part]);
   return { done: true, title: plan.title, sheetName, address: areaAddress(area), id };
 }

@@ -7,6 +7,11 @@ import { areaOf } from "./place";
 import type { ReceiptPart } from "./receipt";
 import { queueTakeOff } from "./takeOff";
 
+/** The looks by which a place that has moved is told. */
+const LOOKS_COMPARED: Excel.CellPropertiesLoadOptions = {
+  format: { borders: { color: true, style: true }, fill: { color: true }, font: { bold: true, color: true } },
+};
+
 /** What there is by now of a part that was inserted; readable after a sync. */
 export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
   const { sheetId, area, newSheet } = part;
@@ -59,6 +64,7 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
       const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
       const covered = range.getResizedRange(0, 0);
       covered.load("formulas,values,valueTypes,numberFormat");
+      const looks = range.getCellProperties(LOOKS_COMPARED);
       // The host fills the headings of a table that are emptied, so it is none by then.
       const tables = found.tables().map((table) => {
         const place = table.getRange();
@@ -72,6 +78,11 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
       return {
         /** Whether all of it has left its place since it was looked at. */
         isMoved: () => !wasBlank && areBlank(covered.formulas),
+        /** Queues how its place looks before that is taken off; after a sync it tells whether that is another place. */
+        queueMissed: (): (() => boolean) => {
+          const now = range.getCellProperties(LOOKS_COMPARED);
+          return () => JSON.stringify(now.value) !== JSON.stringify(looks.value);
+        },
         changed: (withSheet: boolean) => named(changedCells(part, covered.formulas), withSheet),
         queueBack: () => {
           for (const { name, style, place } of tables) {

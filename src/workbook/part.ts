@@ -5,6 +5,7 @@ import { pointsOfCharacters } from "./columnWidth";
 import { queueLooks } from "./look";
 import { queuePage } from "./page";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "./pictures";
+import { type Heading, queueUnder } from "./place";
 import type { PlaceBefore, ReceiptPart } from "./receipt";
 import { queueStood, type Stood } from "./stood";
 
@@ -21,6 +22,8 @@ export interface Part {
   readonly before?: PlaceBefore;
   /** The name of its table, where it has one: one that is free. */
   readonly tableName?: string | undefined;
+  /** The heading that it goes under, if any. */
+  readonly under?: Heading | undefined;
 }
 
 /** The host's own quiet style: the cells keep the looks of the plan. */
@@ -41,6 +44,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const fresh = part.before ? undefined : queueBefore(context, target);
   const meanwhile = part.before && queueStood(context, target, plan);
+  const isUnder = queueUnder(worksheet, part.under);
 
   for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
   target.numberFormat = plan.formats as string[][];
@@ -57,11 +61,20 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   const frames = pictures.map((picture) => inside(target, picture.area));
   for (const frame of frames) frame.load("left,top,width,height");
   const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
+  let first: Excel.Range | undefined;
   return {
     target,
     worksheet,
+    /**
+     * After the last sync: whether what lies on its cells, and was put where they stood, missed them, since rows or
+     * columns were put in right before.
+     */
+    isMissed: (): boolean =>
+      Boolean(plan.table || plan.pictures?.length) && String(first?.formulas[0]) !== String(target.formulas[0]),
     /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
     stood: (): Stood | undefined => meanwhile?.(),
+    /** After a sync: whether the heading that it goes under stood where it should. */
+    isUnder,
     /** After a sync: queues the rest, and tells what has to be known to take all of it back. */
     finish: (): ReceiptPart => {
       if (sheetId === undefined) worksheet.name = sheetName;
@@ -70,6 +83,9 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         table.name = part.tableName;
         table.style = TABLE_STYLE;
       }
+      // What stands there by then: an object of its own, since what is written to a range counts as read from it.
+      first = target.getRow(0).getResizedRange(0, 0);
+      first.load("formulas");
       const taken = shapes?.names() ?? [];
       const names = pictures.map(({ png, altText }, index) => {
         const name = freeShapeName(PICTURE_STEM, taken);

@@ -7,8 +7,13 @@ import { WorkbookTrouble } from "./trouble";
 /** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
 export type Place =
   | { readonly kind: "selection" }
-  | { readonly kind: "cell"; readonly sheetId: string; readonly at: Anchor }
+  | { readonly kind: "cell"; readonly sheetId: string; readonly at: Anchor; readonly under?: Heading }
   | { readonly kind: "new sheet"; readonly name: string };
+
+/** The row of words that a place was found by, and that has to stand where it stood for the place to be the right one. */
+export interface Heading extends Anchor {
+  readonly words: readonly string[];
+}
 
 export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
 
@@ -57,7 +62,24 @@ export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, {
   tables.load("items/name");
   target.conditionalFormats.load("items/id");
   target.dataValidation.load("type");
-  return { target, merged, tables };
+  const isUnder = queueUnder(target.worksheet, place.kind === "cell" ? place.under : undefined);
+  return { target, merged, tables, isUnder };
+}
+
+/** Asks whether a heading stands where it stood; readable after a sync. */
+export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefined): () => boolean {
+  if (!heading) return () => true;
+  const { row, column, words } = heading;
+  const cells = worksheet.getRangeByIndexes(row, column, 1, words.length);
+  cells.load("values");
+  return () => words.every((word, index) => cells.values[0]?.[index] === word);
+}
+
+/** What is said where a heading has moved. */
+export function headingMoved(sheetName: string): WorkbookTrouble {
+  return new WorkbookTrouble(
+    `The list on ${sheetName} was moved at the same moment, so nothing was written. Look at it, then try again.`,
+  );
 }
 
 export type Checked = ReturnType<typeof queueCheck>;
@@ -65,15 +87,16 @@ export type Checked = ReturnType<typeof queueCheck>;
 /**
  * What stands in the way at a checked place; nothing where it is free.
  *
- * @throws WorkbookTrouble for a protected sheet.
+ * @throws WorkbookTrouble for a protected sheet, and where the heading that it goes under has moved.
  */
-export function obstaclesAt({ target, merged, tables }: Checked): Obstacle[] {
+export function obstaclesAt({ target, merged, tables, isUnder }: Checked): Obstacle[] {
   const { worksheet } = target;
   if (worksheet.protection.protected) {
     throw new WorkbookTrouble(
       `The sheet “${worksheet.name}” is protected. Nothing was changed. Lift the protection, or choose another sheet.`,
     );
   }
+  if (!isUnder()) throw headingMoved(worksheet.name);
   const obstacles: Obstacle[] = tables.items.map(({ name }) => ({ what: "table", where: name }));
   const filled = filledAreas(target.formulas, anchorOf(target));
   if (filled.length > 0 && tables.items.length === 0) {

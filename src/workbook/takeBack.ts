@@ -132,11 +132,19 @@ async function takeBack(
   }
 
   const late = queueDrawingsOff(context, drawings, parts);
+  const missed = emptied.map((part) => part.queueMissed());
   for (const part of parts) part.takeOff(going.includes(part));
   queueReceiptText(context, "");
   await context.sync();
   await late.takeOff();
+  if (missed.some((isMissed) => isMissed())) throw missedWords(what);
   return what;
+}
+
+function missedWords({ title, where }: TakenBack): WorkbookTrouble {
+  return new WorkbookTrouble(
+    `The ${title} is gone only in part: somebody put rows or columns in at the same moment. Its cells are empty; look around ${where} for colors, lines and drawings of it that are left, or that are missing from other cells, and put them right by hand.`,
+  );
 }
 
 /** The parts that go with their sheets. A workbook has a sheet to be seen: the last one is only emptied. */

@@ -76,6 +76,11 @@ export function codeOf(error: unknown): string {
   return (error as { readonly code?: string }).code ?? "";
 }
 
+/** Whether an error is one of the host's that has no words here: nobody can say that it will not pass. */
+export function isUnknown(error: unknown): boolean {
+  return codeOf(error) !== "" && !(codeOf(error) in wordsByCode);
+}
+
 /**
  * The host's error as {@link WorkbookTrouble}; a message of our own passes through.
  *

@@ -1,6 +1,7 @@
 import { areaAddress } from "../sheets/address";
 import { tooLong } from "../sheets/tooLong";
 import { type Part, type QueuedPart, queuePart } from "./part";
+import { headingMoved } from "./place";
 import { queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
 import type { Stood } from "./stood";
 import { type Own, queueTakeOff } from "./takeOff";
@@ -62,16 +63,29 @@ export async function writeParts(
       formulas: part.target.formulas,
     }));
     refuseOvertaken(parts, soFar.cells);
+    const moved = queued.findIndex((part) => !part.isUnder());
+    if (moved >= 0) throw headingMoved(parts[moved]!.sheetName);
     soFar.isFinishing = true;
     quiet(context);
     queueReceipt(context, { id, title, parts: queued.map((part) => part.finish()) });
     // Last of all, so that the selection stays where it is for as long as something can fail.
     bringToFront(queued[0]);
     await context.sync();
+    missed = parts.filter((_, index) => queued[index]!.isMissed());
     return id;
   };
+  let missed: readonly Part[] = [];
   const left = leftAt(parts.map(whereIs).join(" and "), "delete what is left there");
-  return writing(write, (cause) => takeOff(context, parts, soFar, cause), left);
+  const written = await writing(write, (cause) => takeOff(context, parts, soFar, cause), left);
+  if (missed.length > 0) throw missedWords(title, missed);
+  return written;
+}
+
+function missedWords(title: string, missed: readonly Part[]): WorkbookTrouble {
+  const places = missed.map(({ sheetName, area }) => `${sheetName}!${areaAddress(area)}`).join(" and ");
+  return new WorkbookTrouble(
+    `The ${title} stands only in part: somebody put rows or columns in at the same moment, so that its table or pictures lie at ${places}, where its cells stood before. Delete both by hand, then insert it anew.`,
+  );
 }
 
 /** Where something of a part may be left, for the person; a new sheet has its own name only once all of it stands. */

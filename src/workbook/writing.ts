@@ -1,4 +1,4 @@
-import { codeOf, inWords, NOTHING_CHANGED, WorkbookTrouble, whatHappened } from "./trouble";
+import { codeOf, inWords, isUnknown, NOTHING_CHANGED, WorkbookTrouble, whatHappened } from "./trouble";
 
 /** How long the host is left alone before each time that something is put back. */
 const PAUSES_MS = [0, 150, 400] as const;
@@ -52,7 +52,7 @@ export async function withPatience<T>(deed: () => Promise<T>): Promise<T> {
       return await deed();
     } catch (error) {
       const pauseMs = PAUSES_MS[times];
-      if (pauseMs === undefined || !PASSING.has(codeOf(error))) throw error;
+      if (pauseMs === undefined || !(PASSING.has(codeOf(error)) || isUnknown(error))) throw error;
       await new Promise((resolve) => setTimeout(resolve, pauseMs));
     }
   }

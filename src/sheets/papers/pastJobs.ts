@@ -18,7 +18,16 @@ export interface PastLine {
 /** The sheet's name when it is new; the list is found by its heading row wherever it stands. */
 export const PAST_JOBS_SHEET = "Past jobs";
 
-const HEADING = ["Job", "Date", "What", "Unit", "Estimated", "Actual", "By rate of", "Actual ÷ estimated"] as const;
+export const PAST_JOBS_HEADING = [
+  "Job",
+  "Date",
+  "What",
+  "Unit",
+  "Estimated",
+  "Actual",
+  "By rate of",
+  "Actual ÷ estimated",
+] as const;
 const WIDTHS = [26, 13, 30, 12, 12, 12, 12, 19];
 const TITLE = "Past jobs: estimated against actual";
 const HOW =
@@ -30,7 +39,7 @@ export function pastJobsSheet(lines: readonly PastLine[], at: Anchor): Plan {
     { look: "title", cells: [{ content: TITLE }] },
     { cells: [{ content: HOW, look: "caution" }] },
     { cells: [] },
-    { look: "section", cells: HEADING.map((content) => ({ content })) },
+    { look: "section", cells: PAST_JOBS_HEADING.map((content) => ({ content })) },
     ...rowsOf(lines),
   ];
   return compose("list of past jobs", rows, WIDTHS, at);
@@ -78,14 +87,21 @@ export interface FoundPastJobs {
  */
 export function findPastJobs(values: readonly (readonly unknown[])[], at: Anchor): FoundPastJobs | undefined {
   for (const [row, cells] of values.entries()) {
-    const column = cells.findIndex((_, start) => HEADING.every((heading, index) => cells[start + index] === heading));
+    const column = cells.findIndex((_, start) =>
+      PAST_JOBS_HEADING.every((heading, index) => cells[start + index] === heading),
+    );
     if (column < 0) continue;
-    const below = values.slice(row + 1).map((line) => line.slice(column, column + HEADING.length));
+    const below = values.slice(row + 1).map((line) => line.slice(column, column + PAST_JOBS_HEADING.length));
     const end = below.findIndex((line) => line.every((cell) => cell === "" || cell === null || cell === undefined));
     const listed = end < 0 ? below : below.slice(0, end);
     const lines = listed.map(lineOf);
     return {
-      area: { row: at.row + row, column: at.column + column, rows: listed.length + 1, columns: HEADING.length },
+      area: {
+        row: at.row + row,
+        column: at.column + column,
+        rows: listed.length + 1,
+        columns: PAST_JOBS_HEADING.length,
+      },
       lines: lines.filter((line) => line !== undefined),
       unusable: lines.flatMap((line, index) => (line ? [] : [at.row + row + 1 + index])),
     };

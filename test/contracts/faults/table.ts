@@ -30,7 +30,6 @@ export function startTable() {
         asBefore: count("as before"),
         done: count("done"),
         told: count("told of the rest"),
-        amiss: count("amiss"),
         says: saysOf(tries),
       };
     },

@@ -10,9 +10,7 @@ export type Outcome =
   /** All of it was done. */
   | "done"
   /** Something may be left, and the person is told so. */
-  | "told of the rest"
-  /** It is said to be done, and a part of it is not as it should be. */
-  | "amiss";
+  | "told of the rest";
 
 /** A trouble, as a column of the table. */
 export interface Trouble {
@@ -141,7 +139,7 @@ export const troubles: readonly Trouble[] = [
     group: "fails",
     title: "It fails for a reason of its own",
     about: "The program answers with a code and words for programmers that are not known here.",
-    allowed: ["as before", "done", "told of the rest"],
+    allowed: ["as before", "done"],
     applies: () => true,
     tries: (bench, _, { syncs }) =>
       each(numbers(1, syncs), (sync) => bench.play({ plan: (host) => host.failAtSync(sync, 2, ...UNKNOWN_FAULT) })),
@@ -320,7 +318,7 @@ export const troubles: readonly Trouble[] = [
     group: "others",
     title: "Rows are put in above meanwhile",
     about: "Somebody inserts three rows at the top of the sheet between two steps.",
-    allowed: ["as before", "done"],
+    allowed: ["as before", "done", "told of the rest"],
     applies: ({ cell, sheet }, { syncs }) => cell !== undefined && sheet !== undefined && syncs > 1,
     tries: meanwhile((host, id) => {
       // Somebody else does it: what is selected here stays.

@@ -1,4 +1,10 @@
-import { morePastJobs, PAST_JOBS_SHEET, type PastLine, pastJobsSheet } from "../../../sheets/papers/pastJobs";
+import {
+  morePastJobs,
+  PAST_JOBS_HEADING,
+  PAST_JOBS_SHEET,
+  type PastLine,
+  pastJobsSheet,
+} from "../../../sheets/papers/pastJobs";
 import { insertPlan } from "../../../workbook/insert";
 import { sheetId } from "../../../workbook/sheetId";
 import { WorkbookTrouble } from "../../../workbook/trouble";
@@ -27,6 +33,7 @@ export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnS
         kind: "cell",
         sheetId: await sheetId(past.sheet),
         at: { row: past.area.row + past.area.rows, column: past.area.column },
+        under: { row: past.area.row, column: past.area.column, words: PAST_JOBS_HEADING },
       })
     : await insertPlan((at) => pastJobsSheet(lines, at), { kind: "new sheet", name: PAST_JOBS_SHEET });
   if (!inserted.done) {
