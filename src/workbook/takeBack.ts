@@ -143,7 +143,7 @@ async function takeBack(
 
 function missedWords({ title, where }: TakenBack): WorkbookTrouble {
   return new WorkbookTrouble(
-    `The ${title} is gone only in part: somebody put rows or columns in at the same moment. Its cells are empty; look around ${where} for colors, lines and drawings of it that are left, or that are missing from other cells, and put them right by hand.`,
+    `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
   );
 }
 
