@@ -1,14 +1,11 @@
-import type { Kept } from "../sheets/kept";
-import { someOf } from "../sheets/someOf";
 import { type KnownDrawings, queueReadDrawings } from "./drawingRecords";
 import { queueDrawingsOff } from "./drawingsOff";
 import { type Inserted, queueInserted } from "./inserted";
 import { type Going, queueReaders } from "./readBy";
-import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
+import { queueReadReceipt, queueReceiptText } from "./receipt";
+import { missedWords, overtakenWords, receiptOf, refuseChanged, refuseProtected, refuseRead } from "./takeBackRefusals";
 import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "./trouble";
 import { withPatience } from "./writing";
-
-const MOST_NAMED = 3;
 
 /** What was taken back, and from where. */
 interface TakenBack {
@@ -137,14 +134,8 @@ async function takeBack(
   queueReceiptText(context, "");
   await context.sync();
   await late.takeOff();
-  if (missed.some((isMissed) => isMissed())) throw missedWords(what);
+  if (missed.some((isMissed) => isMissed())) throw missedWords(title, what.where);
   return what;
-}
-
-function missedWords({ title, where }: TakenBack): WorkbookTrouble {
-  return new WorkbookTrouble(
-    `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
-  );
 }
 
 /** The parts that go with their sheets. A workbook has a sheet to be seen: the last one is only emptied. */
@@ -164,58 +155,7 @@ function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going
   };
 }
 
-/** @param filled the sheet onto which something was put; undefined where cells were emptied. */
-function overtakenWords(title: string, filled: string | undefined): WorkbookTrouble {
-  return new WorkbookTrouble(
-    filled === undefined
-      ? `The cells of the ${title} were emptied or moved at the same moment, so nothing was taken back. Look where they are, then take back what is left.`
-      : `Somebody else has just put something onto the sheet “${filled}”, so it stays. Look at it, then take the ${title} back again.`,
-  );
-}
-
 /** What tells whether taking back has changed anything where cells are emptied first, to be compared. */
 function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
   return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
-}
-
-/** @throws WorkbookTrouble where the host would refuse, half-way it may be. */
-function refuseProtected(parts: readonly Inserted[], wouldTakeSheets: boolean): void {
-  const locked = parts.find((part) => part.isProtected());
-  if (locked) {
-    throw new WorkbookTrouble(
-      `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
-    );
-  }
-  if (wouldTakeSheets) {
-    throw new WorkbookTrouble(
-      "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
-    );
-  }
-}
-
-/** @throws WorkbookTrouble where somebody has typed into it since. */
-function refuseChanged(title: string, changed: readonly string[]): void {
-  if (changed.length === 0) return;
-  throw new WorkbookTrouble(
-    `Cells of the ${title} were changed or moved since the insert (${someOf(changed, MOST_NAMED)}), so nothing was taken back. Delete them by hand.`,
-  );
-}
-
-/** @throws WorkbookTrouble where formulas elsewhere would turn into errors. */
-function refuseRead(title: string, readers: readonly string[]): void {
-  if (readers.length === 0) return;
-  throw new WorkbookTrouble(
-    `Formulas elsewhere read cells of the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.`,
-  );
-}
-
-/** @throws WorkbookTrouble where there is none, or none that can be believed. */
-function receiptOf(kept: Kept<Receipt>): Receipt {
-  if (kept.state === "kept") return kept.value;
-  if (kept.state === "none") throw new WorkbookTrouble("There is nothing to take back.");
-  throw new WorkbookTrouble(
-    kept.state === "later"
-      ? "What was inserted last was inserted by a later version of this add-in. Use that version to take it back, or delete it by hand."
-      : "What this workbook keeps of the last insert is damaged and cannot be read, so nothing was taken back. Delete it by hand.",
-  );
 }
