@@ -11,6 +11,8 @@ const SEVERAL = /^(papers|lines)\b/;
 export async function takenBack(id?: string): Promise<string> {
   const { title, where, wasEmpty } = await takeBackLastInsert(id);
   const were = SEVERAL.test(title) ? "were" : "was";
-  const left = wasEmpty ? " Its cells held nothing any more; whatever was moved elsewhere still stands there." : "";
+  const left = wasEmpty
+    ? " There was nothing in its cells any more. If they were moved, they stand where they are now; a drawing of them is gone, and the columns are as wide as before."
+    : "";
   return `The ${title} ${were} taken back from ${where}.${left}`;
 }

@@ -54,6 +54,14 @@ export const isMarked = (content: unknown): boolean =>
 /** Whether what was read is an error, or would be without its mark. */
 const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);
 
+/** Whether most of what stood in a place is not there any more: what was typed over one cell is no move. */
+export function areOthers(before: readonly (readonly unknown[])[], now: readonly (readonly unknown[])[]): boolean {
+  const stays = before.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => (cell === "" ? [] : [now[row]?.[column] === cell])),
+  );
+  return stays.filter((one) => one).length * 2 < stays.length;
+}
+
 /** Whether no cell of a place holds anything. */
 export function areBlank(formulas: readonly (readonly unknown[])[]): boolean {
   return formulas.every((cells) => cells.every((cell) => cell === ""));

@@ -64,7 +64,6 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
       const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
       const covered = range.getResizedRange(0, 0);
       covered.load("formulas,values,valueTypes,numberFormat");
-      const looks = range.getCellProperties(LOOKS_COMPARED);
       // The host fills the headings of a table that are emptied, so it is none by then.
       const tables = found.tables().map((table) => {
         const place = table.getRange();
@@ -74,6 +73,8 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
         return { name, style, place };
       });
       range.clear("Contents");
+      // The host may leave the looks of a table in its cells, so that they are looked at once it is none.
+      const looks = range.getCellProperties(LOOKS_COMPARED);
       const wasBlank = areBlank(target.formulas);
       return {
         /** Whether all of it has left its place since it was looked at. */

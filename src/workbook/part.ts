@@ -2,6 +2,7 @@ import type { Area, Plan } from "../sheets/plan";
 import { queueBefore, queueWidths } from "./before";
 import { queueDress } from "./cellDress";
 import { pointsOfCharacters } from "./columnWidth";
+import { areOthers } from "./contents";
 import { queueLooks } from "./look";
 import { queuePage } from "./page";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "./pictures";
@@ -44,7 +45,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const fresh = part.before ? undefined : queueBefore(context, target);
   const meanwhile = part.before && queueStood(context, target, plan);
-  const isUnder = queueUnder(worksheet, part.under);
+  const isUnder = queueUnder(worksheet, part.under, area.row);
 
   for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
   target.numberFormat = plan.formats as string[][];
@@ -61,7 +62,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   const frames = pictures.map((picture) => inside(target, picture.area));
   for (const frame of frames) frame.load("left,top,width,height");
   const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
-  let first: Excel.Range | undefined;
+  let there: Excel.Range | undefined;
   return {
     target,
     worksheet,
@@ -70,7 +71,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
      * columns were put in right before.
      */
     isMissed: (): boolean =>
-      Boolean(plan.table || plan.pictures?.length) && String(first?.formulas[0]) !== String(target.formulas[0]),
+      there !== undefined && Boolean(plan.table || plan.pictures?.length) && areOthers(target.formulas, there.formulas),
     /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
     stood: (): Stood | undefined => meanwhile?.(),
     /** After a sync: whether the heading that it goes under stood where it should. */
@@ -84,8 +85,8 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         table.style = TABLE_STYLE;
       }
       // What stands there by then: an object of its own, since what is written to a range counts as read from it.
-      first = target.getRow(0).getResizedRange(0, 0);
-      first.load("formulas");
+      there = target.getResizedRange(0, 0);
+      there.load("formulas");
       const taken = shapes?.names() ?? [];
       const names = pictures.map(({ png, altText }, index) => {
         const name = freeShapeName(PICTURE_STEM, taken);

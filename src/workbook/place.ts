@@ -62,23 +62,30 @@ export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, {
   tables.load("items/name");
   target.conditionalFormats.load("items/id");
   target.dataValidation.load("type");
-  const isUnder = queueUnder(target.worksheet, place.kind === "cell" ? place.under : undefined);
+  const isUnder = place.kind === "cell" ? queueUnder(target.worksheet, place.under, place.at.row) : () => true;
   return { target, merged, tables, isUnder };
 }
 
-/** Asks whether a heading stands where it stood; readable after a sync. */
-export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefined): () => boolean {
+/**
+ * Asks whether a heading stands where it stood, and a list reaches from it down to a place; readable after a sync.
+ *
+ * @param below the row of the place.
+ */
+export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefined, below: number): () => boolean {
   if (!heading) return () => true;
   const { row, column, words } = heading;
-  const cells = worksheet.getRangeByIndexes(row, column, 1, words.length);
+  const cells = worksheet.getRangeByIndexes(row, column, below - row, words.length);
   cells.load("values");
-  return () => words.every((word, index) => cells.values[0]?.[index] === word);
+  return () => {
+    const isThere = words.every((word, index) => cells.values[0]?.[index] === word);
+    return isThere && cells.values.every((line) => line.some((cell) => cell !== ""));
+  };
 }
 
-/** What is said where a heading has moved. */
+/** What is said where a heading or its list has moved. */
 export function headingMoved(sheetName: string): WorkbookTrouble {
   return new WorkbookTrouble(
-    `The list on ${sheetName} was moved at the same moment, so nothing was written. Look at it, then try again.`,
+    `The list on ${sheetName} was changed at the same moment, so nothing was written. Look at it, then try again.`,
   );
 }
 

@@ -4,7 +4,7 @@ import type { Area } from "../sheets/plan";
 import { areBlank } from "./contents";
 import { type DrawingRecord, queueReadDrawings, withCovered } from "./drawingRecords";
 import { type Picture, queuePicture, queueShapes } from "./pictures";
-import { WorkbookTrouble, whatHappened } from "./trouble";
+import { codeOf, WorkbookTrouble, whatHappened } from "./trouble";
 import { leftAt, withPatience, writing } from "./writing";
 
 /** Room that a picture takes beside a block, in columns; what stands there already keeps it below the block. */
@@ -112,6 +112,8 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     await context.sync();
   };
   await withPatience(clearTwins).catch((cause) => {
+    // Trouble of its own words, and a sheet that is gone with the drawing.
+    if (cause instanceof WorkbookTrouble || codeOf(cause) === "ItemNotFound") throw cause;
     throw new WorkbookTrouble(`${whatHappened(cause)} ${MAYBE_TWICE}`, { cause });
   });
 }

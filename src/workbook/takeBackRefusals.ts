@@ -60,6 +60,6 @@ export function overtakenWords(title: string, filled: string | undefined): Workb
 /** What is said where rows came in between, and the looks were taken off another place. */
 export function missedWords(title: string, where: string): WorkbookTrouble {
   return new WorkbookTrouble(
-    `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
+    `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment, or gave its place other colors. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
   );
 }

@@ -84,7 +84,7 @@ export async function writeParts(
 function missedWords(title: string, missed: readonly Part[]): WorkbookTrouble {
   const places = missed.map(({ sheetName, area }) => `${sheetName}!${areaAddress(area)}`).join(" and ");
   return new WorkbookTrouble(
-    `The ${title} could be inserted only in part: somebody put rows or columns in at the same moment, so that a table or pictures lie at ${places}, where the cells stood before. Delete both by hand, then insert it anew.`,
+    `The ${title} could be inserted only in part: somebody put rows or columns in at the same moment, so that a table or pictures lie at ${places}, where the cells stood before. Delete the table or pictures there, and the cells that moved, then insert it anew.`,
   );
 }
 

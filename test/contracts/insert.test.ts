@@ -206,7 +206,9 @@ describe("taking back", () => {
     await select("D4");
     await insertPlan(plan, { kind: "selection" });
     host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
-    expect(await takenBack()).toMatch(/ Its cells held nothing any more; whatever was moved elsewhere still stands/);
+    expect(await takenBack()).toMatch(
+      / There was nothing in its cells any more\. If they were moved, they stand where they are now/,
+    );
     expect([host.value("D7"), host.value("E8")]).toEqual(["Heading", 10]);
   });
 
