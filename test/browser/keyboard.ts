@@ -56,7 +56,7 @@ export function keyboardOf(page: Page): Keyboard {
       await press(new RegExp(`^${screen}$`));
       await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
       await arrives(new RegExp(`^${heading}$`));
-      expect(await page.title()).toMatch(new RegExp(`^${screen} – `));
+      await expect.poll(() => page.title()).toMatch(new RegExp(`^${screen} – `));
     },
   };
 }
