@@ -70,8 +70,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
      * After the last sync: whether what lies on its cells, and was put where they stood, missed them, since rows or
      * columns were put in right before.
      */
-    isMissed: (): boolean =>
-      there !== undefined && Boolean(plan.table || plan.pictures?.length) && areOthers(target.formulas, there.formulas),
+    isMissed: (): boolean => there !== undefined && areOthers(target.formulas, there.formulas),
     /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
     stood: (): Stood | undefined => meanwhile?.(),
     /** After a sync: whether the heading that it goes under stood where it should. */
@@ -84,9 +83,11 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         table.name = part.tableName;
         table.style = TABLE_STYLE;
       }
-      // What stands there by then: an object of its own, since what is written to a range counts as read from it.
-      there = target.getResizedRange(0, 0);
-      there.load("formulas");
+      if (plan.table || pictures.length > 0) {
+        // What stands there by then: an object of its own, since what is written to a range counts as read from it.
+        there = target.getResizedRange(0, 0);
+        there.load("formulas");
+      }
       const taken = shapes?.names() ?? [];
       const names = pictures.map(({ png, altText }, index) => {
         const name = freeShapeName(PICTURE_STEM, taken);
