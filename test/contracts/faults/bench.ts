@@ -47,8 +47,7 @@ export interface Situation {
 export class Bench {
   private host: HeadlessHost | undefined;
   private initial: Snapshot | undefined;
-  private readonly expected = new Map<unknown, Snapshot>();
-  private readonly allDone = new Map<string, Snapshot>();
+  private readonly known = new Map<string, Snapshot>();
   private readonly keys = new Map<unknown, number>();
   private readonly selection: { address: string; sheet: string };
 
@@ -90,7 +89,7 @@ export class Bench {
 
   /** Does the deed once, in trouble. */
   async play({ arrange, arrangeDone = arrange, plan, meanwhile }: Situation): Promise<Try> {
-    const expected = meanwhile && (await this.expectedAfter(meanwhile.happens));
+    const expected = meanwhile && (await this.after([meanwhile.happens]));
     const host = await this.fresh();
     await arrange?.(host);
     if (!arrange) this.initial ??= snapshotOf(host);
@@ -113,13 +112,14 @@ export class Bench {
 
   /** What differs from a workbook in which only these steps were taken, one after the other. */
   private async lacks(now: Snapshot, steps: readonly (Happening | "deed" | undefined)[]): Promise<string> {
-    const key = steps.map((step) => this.keyOf(step)).join(" ");
-    const wanted = this.allDone.get(key) ?? (await this.after(steps));
-    this.allDone.set(key, wanted);
-    return difference(wanted, withoutIds(now));
+    return difference(withoutIds(await this.after(steps)), withoutIds(now));
   }
 
+  /** The workbook after these steps alone; played once. */
   private async after(steps: readonly (Happening | "deed" | undefined)[]): Promise<Snapshot> {
+    const key = steps.map((step) => this.keyOf(step)).join(" ");
+    const known = this.known.get(key);
+    if (known) return known;
     this.discard();
     const host = await this.fresh();
     for (const step of steps) {
@@ -127,7 +127,8 @@ export class Bench {
       else await step?.(host);
     }
     await host.grid.settled();
-    const snapshot = withoutIds(snapshotOf(host));
+    const snapshot = snapshotOf(host);
+    this.known.set(key, snapshot);
     this.discard();
     return snapshot;
   }
@@ -141,19 +142,6 @@ export class Bench {
   /** Sheets of the workbook as it was made ready. */
   get sheetNames(): readonly string[] {
     return Object.values(this.kept.sheets).map(({ name = "" }) => name);
-  }
-
-  /** How the workbook is where only that happens. */
-  private async expectedAfter(happens: (host: HeadlessHost) => void | Promise<void>): Promise<Snapshot> {
-    const known = this.expected.get(happens);
-    if (known) return known;
-    const host = await this.fresh();
-    await happens(host);
-    await host.grid.settled();
-    const snapshot = snapshotOf(host);
-    this.expected.set(happens, snapshot);
-    this.discard();
-    return snapshot;
   }
 
   /** Does the deed where nothing is in its way. */

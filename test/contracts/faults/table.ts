@@ -2,16 +2,13 @@ import type { FaultCell, FaultTable } from "../../../src/help/faultTable";
 import type { Told, Try } from "./bench";
 import { type Outcome, troubles } from "./troubles";
 
-/** A sheet's name until all of it stands is another one each time. */
-const withoutIds = (text: string) => text.replace(/\b(Bedrow \d+) [\da-f]{8}\b/g, "$1 …");
-
 /** Collects what came of everything, for the page of the help. */
 export function startTable() {
   const sentences: string[] = [];
   const operations: FaultTable["operations"][number][] = [];
   const panes: FaultTable["panes"][number][] = [];
   const saysOf = (told: readonly Told[]): number[] => {
-    const texts = new Set(told.filter(({ done }) => !done).map(({ text }) => withoutIds(text)));
+    const texts = new Set(told.filter(({ done }) => !done).map(({ text }) => text));
     return [...texts].map((text) => {
       const known = sentences.indexOf(text);
       return known >= 0 ? known : sentences.push(text) - 1;

@@ -16,7 +16,7 @@ import type { HeadlessHost } from "../../headlessHost";
 import { select, type Told } from "./bench";
 import { furnish, office, PNG } from "./office";
 import { draw, insertBlock } from "./operations/drawn";
-import { bed, startList } from "./operations/inserts";
+import { bed, insertRates, startList } from "./operations/inserts";
 import { dismissal } from "./operations/kept";
 import { done, said, written } from "./operations/said";
 import { smallTemplate } from "./operations/smallTemplate";
@@ -146,11 +146,7 @@ export const twoPanes: readonly TwoPanes[] = [
     title: "Both insert the sheet of rates at the same moment",
     outcome: "one stands with all its names, the other is taken off",
     play: async (host) => {
-      const insert = () =>
-        said(
-          "sheet of rates",
-          insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }),
-        );
+      const insert = () => said("sheet of rates", insertRates());
       const told = await both(insert, insert);
       expect(doneOf(told)).toBe(1);
       expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["List", "Notes", "Rates"]);
@@ -165,7 +161,7 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async (host) => {
       await select("Notes", "D12");
       const first = await written(insertEstimate(bed, { kind: "selection" }));
-      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      await written(insertRates());
       const before = snapshotOf(host);
       const told = await both(async () => ({ done: true, text: await takenBack(first.id) }));
       expect(doneOf(told)).toBe(0);

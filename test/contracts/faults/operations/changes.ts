@@ -3,9 +3,7 @@ import { rateNames } from "../../../../src/quantities/bed/rates";
 import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
 import { fitList } from "../../../../src/sheets/jobRows/fitList";
-import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { takeBackChanges, writeChanges } from "../../../../src/workbook/changes";
-import { insertPlan } from "../../../../src/workbook/insert";
 import { readListSheet } from "../../../../src/workbook/jobRowsRead";
 import { takeBackRows, writeRows } from "../../../../src/workbook/jobRowsWrite";
 import { namedCell } from "../../../../src/workbook/namedCell";
@@ -14,10 +12,12 @@ import { fillOf } from "../../../listSheets";
 import { select } from "../bench";
 import { furnish, office } from "../office";
 import type { Operation } from "../operation";
-import { bed } from "./inserts";
+import { bed, insertRates } from "./inserts";
 import { done, written } from "./said";
 
 const onList = { office, front: "List", selected: "A2", sheet: "List", cell: "List!G2" } as const;
+
+const onRates = { office, front: "Notes", selected: "D12", sheet: "Rates", cell: "Rates!B57" } as const;
 
 /** A fix in two places of two sheets, one of them dressed. */
 const FIX: readonly Change[] = [
@@ -118,7 +118,7 @@ export const changes: readonly Operation[] = [
       await furnish(host);
       await select("Notes", "D12");
       await written(insertEstimate(bed, { kind: "selection" }));
-      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      await written(insertRates());
       const { facts } = await readWorkbook();
       const cells = facts.sheets.flatMap(({ name, used }) =>
         used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
@@ -132,14 +132,10 @@ export const changes: readonly Operation[] = [
   {
     title: "Change a rate to what past jobs say",
     writers: ["writeChanges"],
-    office,
-    front: "Notes",
-    selected: "D12",
-    sheet: "Rates",
-    cell: "Rates!B57",
+    ...onRates,
     ready: async (host) => {
       await furnish(host);
-      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      await written(insertRates());
       return async () => {
         const cell = await namedCell(rateNames.waste);
         await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
@@ -150,14 +146,10 @@ export const changes: readonly Operation[] = [
   {
     title: "Take a changed rate back",
     writers: ["takeBackChanges"],
-    office,
-    front: "Notes",
-    selected: "D12",
-    sheet: "Rates",
-    cell: "Rates!B57",
+    ...onRates,
     ready: async (host) => {
       await furnish(host);
-      await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
+      await written(insertRates());
       const cell = await namedCell(rateNames.waste);
       const changed = await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
       return async () => {

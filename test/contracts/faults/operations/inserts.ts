@@ -66,11 +66,7 @@ export const inserts: readonly Operation[] = [
     withSheets: true,
     ready: async (host) => {
       await furnish(host);
-      return () =>
-        said(
-          "sheet of rates",
-          insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }),
-        );
+      return () => said("sheet of rates", insertRates());
     },
   },
   {
@@ -226,6 +222,11 @@ export const inserts: readonly Operation[] = [
     },
   },
 ];
+
+/** Puts the sheet of rates in, on a sheet of its own. */
+export function insertRates() {
+  return insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" });
+}
 
 /** Starts a list of beds, at the selected cell unless told otherwise. */
 export function startList(place: Place = { kind: "selection" }) {

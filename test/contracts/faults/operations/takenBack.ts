@@ -5,18 +5,26 @@ import { readJob } from "../../../../src/pane/papers/readJob";
 import { writeTemplate } from "../../../../src/pane/templates/opening";
 import { checkReport } from "../../../../src/sheets/checkReport";
 import { pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
-import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { redrawSelectedBlock } from "../../../../src/workbook/drawing";
 import { insertPlan, insertPlans } from "../../../../src/workbook/insert";
 import { select } from "../bench";
 import { furnish, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { draw, insertBlock } from "./drawn";
-import { LINE, lookedAt, NEXT, startList } from "./inserts";
+import { insertRates, LINE, lookedAt, NEXT, startList } from "./inserts";
 import { saidOfTakeBack, written } from "./said";
 import { smallTemplate } from "./smallTemplate";
 
 const onNotes = { office, front: "Notes", selected: "A1" } as const;
+
+/** Makes a workbook ready in which that was inserted last; the deed takes it back. */
+const afterInsert =
+  (insert: () => Promise<{ readonly id: string }>): Operation["ready"] =>
+  async (host) => {
+    await furnish(host);
+    const { id } = await insert();
+    return () => saidOfTakeBack(id);
+  };
 
 /** Taking back what was inserted last. */
 export const takenBack: readonly Operation[] = [
@@ -26,12 +34,11 @@ export const takenBack: readonly Operation[] = [
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E16",
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(async () => {
       const id = await insertBlock();
       await redrawSelectedBlock(draw);
-      return () => saidOfTakeBack(id);
-    },
+      return { id };
+    }),
   },
   {
     title: "Take the sheet of rates back",
@@ -40,11 +47,7 @@ export const takenBack: readonly Operation[] = [
     sheet: "Rates",
     cell: "Rates!A60",
     withSheets: true,
-    ready: async (host) => {
-      await furnish(host);
-      const { id } = await written(insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }));
-      return () => saidOfTakeBack(id);
-    },
+    ready: afterInsert(() => written(insertRates())),
   },
   {
     title: "Take the papers of a job back",
@@ -53,17 +56,15 @@ export const takenBack: readonly Operation[] = [
     sheet: "Crew",
     cell: "Crew!B3",
     withSheets: true,
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(() => {
       const plan = checkReport([{ kind: "title", cells: ["Crew"] }], { row: 0, column: 0 });
       const drawing = { area: { row: 0, column: 0, rows: 1, columns: 2 }, png: PNG, altText: "The bed in plan" };
       const sheets = [
         { name: "Order", plan },
         { name: "Crew", plan: { ...plan, pictures: [drawing] } },
       ];
-      const { id } = await written(insertPlans("papers", sheets));
-      return () => saidOfTakeBack(id);
-    },
+      return written(insertPlans("papers", sheets));
+    }),
   },
   {
     title: "Take a started list back, with its table",
@@ -71,12 +72,10 @@ export const takenBack: readonly Operation[] = [
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(async () => {
       await select("Notes", "D12");
-      const { id } = await written(startList());
-      return () => saidOfTakeBack(id);
-    },
+      return written(startList());
+    }),
   },
   {
     title: "Take a template back",
@@ -84,12 +83,10 @@ export const takenBack: readonly Operation[] = [
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(async () => {
       await select("Notes", "D12");
-      const { id } = await written(writeTemplate(smallTemplate, new Map(), { kind: "selection" }));
-      return () => saidOfTakeBack(id);
-    },
+      return written(writeTemplate(smallTemplate, new Map(), { kind: "selection" }));
+    }),
   },
   {
     title: "Take a copy for others back",
@@ -97,25 +94,19 @@ export const takenBack: readonly Operation[] = [
     ...onNotes,
     sheet: "List plain",
     withSheets: true,
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(async () => {
       const looked = await lookedAt("sheet");
-      const { id } = await written(writeCopy(await readAgain(looked), "formulas", { kind: "new sheet" }));
-      return () => saidOfTakeBack(id);
-    },
+      return written(writeCopy(await readAgain(looked), "formulas", { kind: "new sheet" }));
+    }),
   },
   {
     title: "Take a past job back",
     writers: ["takeBackLastInsert"],
     ...onNotes,
     sheet: "Past jobs",
-    ready: async (host) => {
-      await furnish(host);
-      const { id } = await written(
-        insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" }),
-      );
-      return () => saidOfTakeBack(id);
-    },
+    ready: afterInsert(() =>
+      written(insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" })),
+    ),
   },
   {
     title: "Take a job back that was added to past jobs",
@@ -123,11 +114,9 @@ export const takenBack: readonly Operation[] = [
     ...onNotes,
     sheet: "Past jobs",
     cell: "'Past jobs'!B6",
-    ready: async (host) => {
-      await furnish(host);
+    ready: afterInsert(async () => {
       await addPastLines([LINE], undefined);
-      const { id } = await addPastLines([NEXT], (await readJob()).past);
-      return () => saidOfTakeBack(id);
-    },
+      return addPastLines([NEXT], (await readJob()).past);
+    }),
   },
 ];
