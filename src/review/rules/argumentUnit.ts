@@ -7,7 +7,7 @@ import { fullName, knownFunction } from "../knowledge";
 import { type ArgumentKnowledge, kindWords } from "../knowledge/argument";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
 
@@ -17,11 +17,7 @@ export const argumentUnit: Rule = {
   level: "slip",
   rank: 90,
   matters: "The function takes the bare number in its own unit, whatever the heading says.",
-  *look(study) {
-    yield* perRun(study, (cell, pattern) =>
-      pattern.skeleton.includes(`${study.knowledge.namespace}.`) ? observe(study, cell, pattern) : [],
-    );
-  },
+  look: (study) => eachFormula(study, (cell, pattern) => observe(study, cell, pattern)),
 };
 
 function* observe(study: Study, cell: Cell, pattern: Pattern): Generator<Observation> {

@@ -5,7 +5,7 @@ import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isNumber, type Tree, walk } from "../formula/tree";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf, percent, quotedSheet, short } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 /** Numbers that belong to the arithmetic of beds and to units, and mean nothing when they equal a rate. */
@@ -28,7 +28,7 @@ export const buriedRate: Rule = {
   *look(study) {
     const rates = ratesOf(study);
     if (rates.size === 0) return;
-    yield* perRun(study, (cell, pattern) =>
+    yield* eachFormula(study, (cell, pattern) =>
       amountsIn(pattern).flatMap(({ value, tree }) => {
         const rate = rates.get(value);
         return rate && !reads(study, cell, rate) ? [observe(study, cell, pattern, rate, tree)] : [];

@@ -1,6 +1,7 @@
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
+import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
 /** Common practice: under 1.5 in the fabric shows, over 6 in tons lie where nobody sees them. */
@@ -15,13 +16,10 @@ export const depthSense: Rule = {
   level: "odd",
   rank: 25,
   matters: "Fabric shows, stone spills over the border, or tons are wasted.",
-  *look(study) {
-    for (const [index, measure] of study.measures.entries()) {
-      if (index % 2000 === 0) yield undefined;
-      if (measure.role !== "stone depth" || measure.amount <= 0) continue;
-      yield* observe(study, measure);
-    }
-  },
+  look: (study) =>
+    eachMeasure(study, (measure) =>
+      measure.role === "stone depth" && measure.amount > 0 ? observe(study, measure) : undefined,
+    ),
 };
 
 function* observe(study: Study, depth: Measure): Generator<Observation> {

@@ -2,6 +2,7 @@ import type { Measure } from "../sheet/measures";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
+import { eachMeasure } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const DEPTHS = new Set<Role>(["border height", "dig depth", "stone depth", "trench depth"]);
@@ -18,14 +19,10 @@ export const depthUnit: Rule = {
   rank: 95,
   matters: "Stone and digging come out twelve times too small or too large.",
   covers: ["depth-sense", "whole-percent"],
-  *look(study) {
-    for (const [index, measure] of study.measures.entries()) {
-      if (index % 2000 === 0) yield undefined;
-      if (!DEPTHS.has(measure.role) || !measure.isTyped) continue;
-      const seen = observe(study, measure);
-      if (seen) yield seen;
-    }
-  },
+  look: (study) =>
+    eachMeasure(study, (measure) =>
+      DEPTHS.has(measure.role) && measure.isTyped ? observe(study, measure) : undefined,
+    ),
 };
 
 function observe(study: Study, { cell, number, unit, role }: Measure): Observation | undefined {

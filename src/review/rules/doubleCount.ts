@@ -3,6 +3,7 @@ import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
 import { isBinary, isReference } from "../formula/tree";
 import type { Study, SummingCell } from "../study";
 import { addressFrom, list, localAddress, nameOf, short } from "../words";
+import { eachSum } from "./each";
 import { touches } from "./leftOut";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
@@ -24,9 +25,7 @@ export const doubleCount: Rule = {
       if (list) list.push(one);
       else byColumn.set(key, [one]);
     }
-    for (const [index, summing] of study.summing.entries()) {
-      if (index % PAUSE === 0) yield undefined;
-      if (!study.isChecked(summing.cell.sheet)) continue;
+    yield* eachSum(study, function* (summing) {
       const takenOff = takenOffBy(study, summing);
       // A sum of several parts may be twice too large in one part, or between them.
       const whole = addendsOf(study.book, summing.cell, summing.pattern);
@@ -40,12 +39,9 @@ export const doubleCount: Rule = {
         if (twice.length > 0) yield observe(study, summing, sum, twice, "subtotal");
         else if (again.length > 0) yield observe(study, summing, sum, again, "again");
       }
-    }
+    });
   },
 };
-
-/** So many sums are looked at between two pauses. */
-const PAUSE = 100;
 
 interface Inner {
   readonly subtotal: SummingCell;

@@ -4,7 +4,7 @@ import { isBinary, isNumber, type Tree } from "../formula/tree";
 import { asksFirst, usesOf } from "../formula/uses";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 
 export const emptyFactor: Rule = {
@@ -17,7 +17,7 @@ export const emptyFactor: Rule = {
   *look(study) {
     // Lines that are filled down have spare ones among them; they are looked at together, elsewhere.
     const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
-    yield* perRun(study, (cell, pattern) =>
+    yield* eachFormula(study, (cell, pattern) =>
       members.has(cellKey(cell)) || typeof study.valueAt(cell) !== "number" ? [] : observe(study, cell, pattern),
     );
   },

@@ -6,6 +6,7 @@ import { isFailure } from "../formula/values";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { addressFrom, list, localAddress, nameOf } from "../words";
+import { eachCell } from "./each";
 import type { Observation, Rule } from "./rule";
 
 /** The host's words for a cell that is still being worked out. */
@@ -25,17 +26,11 @@ export const errors: Rule = {
   *look(study) {
     // Of many errors of one kind in a column the first is traced, and tells for all.
     const traced = new Set<string>();
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      for (let row = grid.top; row <= grid.bottom; row++) {
-        if (row % 100 === 0) yield undefined;
-        for (let column = grid.left; column <= grid.right; column++) {
-          if (grid.kind(row, column) !== "error" || WAITING.has(String(grid.value(row, column)))) continue;
-          const cell = { sheet: grid.index, row, column };
-          if (!comesFromElsewhere(study, cell)) yield observe(study, cell, traced);
-        }
-      }
-    }
+    yield* eachCell(study, (cell, grid) => {
+      const { row, column } = cell;
+      const isError = grid.kind(row, column) === "error" && !WAITING.has(String(grid.value(row, column)));
+      return isError && !comesFromElsewhere(study, cell) ? observe(study, cell, traced) : undefined;
+    });
   },
 };
 

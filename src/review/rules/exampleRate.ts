@@ -1,6 +1,7 @@
 import type { Cell } from "../book";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
+import { eachCell } from "./each";
 import type { Observation, Rule } from "./rule";
 
 /** A rate marked so is not the office's own. */
@@ -13,21 +14,11 @@ export const exampleRate: Rule = {
   level: "question",
   rank: 40,
   matters: "Example prices are invented; nobody sells at them.",
-  *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      for (let row = grid.top; row <= grid.bottom; row++) {
-        if (row % 500 === 0) yield undefined;
-        for (let column = grid.left; column <= grid.right; column++) {
-          if (grid.kind(row, column) !== "text") continue;
-          const text = String(grid.value(row, column));
-          if (text.length > LONGEST || !EXAMPLE.test(text)) continue;
-          const seen = observe(study, { sheet: grid.index, row, column }, text);
-          if (seen) yield seen;
-        }
-      }
-    }
-  },
+  look: (study) =>
+    eachCell(study, (cell, grid) => {
+      const text = String(grid.value(cell.row, cell.column));
+      return text.length <= LONGEST && EXAMPLE.test(text) ? observe(study, cell, text) : undefined;
+    }),
 };
 
 /**

@@ -1,7 +1,8 @@
 import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
-import type { Study, SummingCell } from "../study";
+import type { Study } from "../study";
 import { counted, list, localAddress, nameOf, short } from "../words";
+import { eachSum } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
 /** SUBTOTAL and AGGREGATE have their own way with hidden rows, which whoever chose them knows. */
@@ -13,24 +14,16 @@ export const hiddenInTotal: Rule = {
   level: "odd",
   rank: 25,
   matters: "Whoever reads or prints the sheet cannot see what the total is made of.",
-  *look(study) {
-    for (const [index, summing] of study.summing.entries()) {
-      if (index % 100 === 0) yield undefined;
-      const { cell } = summing;
-      if (!study.isChecked(cell.sheet)) continue;
+  look: (study) =>
+    eachSum(study, ({ cell, sums }) => {
       const grid = study.book.grids[cell.sheet]!;
       // A hidden total belongs to hidden helpers.
-      if (grid.isRowHidden(cell.row) || grid.isColumnHidden(cell.column)) continue;
-      for (const sum of summing.sums) {
-        if (!COUNTS_HIDDEN.has(sum.name)) continue;
-        const seen = observe(study, summing, sum);
-        if (seen) yield seen;
-      }
-    }
-  },
+      if (grid.isRowHidden(cell.row) || grid.isColumnHidden(cell.column)) return undefined;
+      return sums.filter(({ name }) => COUNTS_HIDDEN.has(name)).flatMap((sum) => observe(study, cell, sum) ?? []);
+    }),
 };
 
-function observe(study: Study, { cell }: SummingCell, sum: Sum): Observation | undefined {
+function observe(study: Study, cell: Cell, sum: Sum): Observation | undefined {
   const { book } = study;
   const { hiddenRows, hiddenColumns } = book.grids[cell.sheet]!.facts;
   if (hiddenRows.length === 0 && hiddenColumns.length === 0) return undefined;

@@ -5,7 +5,7 @@ import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, type Tr
 import { fullName } from "../knowledge";
 import { asNumber, type Study } from "../study";
 import { addressFrom, localAddress, nameOf, percent, short } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
 export const marginAsMarkup: Rule = {
@@ -15,11 +15,10 @@ export const marginAsMarkup: Rule = {
   rank: 20,
   matters: "Markup is a share of the cost, margin of the price: 35 % of one is 54 % of the other.",
   covers: ["unlike-neighbors"],
-  *look(study) {
-    yield* perRun(study, (cell, pattern) =>
+  look: (study) =>
+    eachFormula(study, (cell, pattern) =>
       pricingIn(study, pattern).flatMap((use) => observe(study, cell, pattern, use) ?? []),
-    );
-  },
+    ),
 };
 
 /** A price that a formula makes of a cost and a share, and in which way. */

@@ -4,6 +4,7 @@ import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/us
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { list, localAddress, nameOf } from "../words";
+import { eachCell } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
@@ -19,21 +20,12 @@ export const numberAsText: Rule = {
   rank: 40,
   matters: "Sums pass over it without a word, so that it looks charged and is not.",
   covers: ["typed-over"],
-  *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      for (let row = grid.top; row <= grid.bottom; row++) {
-        if (row % 200 === 0) yield undefined;
-        for (let column = grid.left; column <= grid.right; column++) {
-          if (!grid.isTypedText(row, column)) continue;
-          const number = readNumber(String(grid.value(row, column)));
-          if (number === undefined) continue;
-          const seen = observe(study, { sheet: grid.index, row, column }, number);
-          if (seen) yield seen;
-        }
-      }
-    }
-  },
+  look: (study) =>
+    eachCell(study, (cell, grid) => {
+      if (!grid.isTypedText(cell.row, cell.column)) return undefined;
+      const number = readNumber(String(grid.value(cell.row, cell.column)));
+      return number === undefined ? undefined : observe(study, cell, number);
+    }),
 };
 
 /** The number that a text is, if it is nothing else; a text such as 007 is a mark and no number. */

@@ -1,6 +1,7 @@
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
+import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
 const INCHES_PER_FOOT = 12;
@@ -13,14 +14,7 @@ export const overlapSense: Rule = {
   level: "odd",
   rank: 20,
   matters: "Too little and weeds come through the seam, too much and a roll is bought for nothing.",
-  *look(study) {
-    for (const [index, measure] of study.measures.entries()) {
-      if (index % 2000 === 0) yield undefined;
-      if (measure.role !== "overlap") continue;
-      const seen = observe(study, measure);
-      if (seen) yield seen;
-    }
-  },
+  look: (study) => eachMeasure(study, (measure) => (measure.role === "overlap" ? observe(study, measure) : undefined)),
 };
 
 function observe(study: Study, overlap: Measure): Observation | undefined {

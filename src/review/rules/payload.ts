@@ -4,7 +4,7 @@ import { fullName } from "../knowledge";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf, short } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula, eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
 const SLACK = 1.001;
@@ -19,20 +19,19 @@ export const payload: Rule = {
     const payloads = study.measures.filter(({ role, amount }) => role === "payload" && amount > 0);
     const [only] = payloads;
     if (!only) return;
-    for (const measure of study.measures) {
+    yield* eachMeasure(study, (measure) => {
       if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && measure.unit.measures !== "count"))
-        continue;
+        return undefined;
       const limit = companion(study, measure, "payload") ?? (payloads.length === 1 ? only : undefined);
-      const seen = limit && overloaded(study, measure, limit);
-      if (seen) yield seen;
-    }
+      return limit && overloaded(study, measure, limit);
+    });
     const loads = fullName(study.knowledge, "LOADS").toUpperCase();
-    yield* perRun(study, (cell, pattern) =>
+    yield* eachFormula(study, (cell, pattern) =>
       [...walk(pattern.tree ?? null)].some(
         ({ part }) => isCall(part) && calledName(part) === loads && part.arguments.length < 4,
       )
-        ? [byVolumeOnly(study, cell, pattern.id, only)]
-        : [],
+        ? byVolumeOnly(study, cell, pattern.id, only)
+        : undefined,
     );
   },
 };

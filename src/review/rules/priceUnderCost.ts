@@ -5,6 +5,7 @@ import { companion, type Measure } from "../sheet/measures";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
+import { eachMeasure } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
 const COST_OF: Partial<Record<Role, Role>> = { price: "cost", "unit price": "unit cost" };
@@ -15,16 +16,14 @@ export const priceUnderCost: Rule = {
   level: "odd",
   rank: 30,
   matters: "The line is sold at a loss.",
-  *look(study) {
-    for (const [index, price] of study.measures.entries()) {
-      if (index % 2000 === 0) yield undefined;
+  look: (study) =>
+    eachMeasure(study, (price) => {
       const role = COST_OF[price.role];
       const cost = role && companion(study, price, role);
       // Rounding down to whole money is no loss.
-      if (!cost || cost.amount <= 0 || price.amount >= cost.amount - Math.min(1, cost.amount * 0.01)) continue;
-      if (isPriceOf(study, price.cell, cost.cell)) yield observe(study, price, cost);
-    }
-  },
+      if (!cost || cost.amount <= 0 || price.amount >= cost.amount - Math.min(1, cost.amount * 0.01)) return undefined;
+      return isPriceOf(study, price.cell, cost.cell) ? observe(study, price, cost) : undefined;
+    }),
 };
 
 /** Whether the price follows from the cost, or would if no number stood there. */

@@ -2,6 +2,7 @@ import { companion, type Measure } from "../sheet/measures";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
+import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
 interface Proportion {
@@ -28,14 +29,11 @@ export const proportion: Rule = {
   level: "odd",
   rank: 10,
   matters: "Fabric lifts or the border leans; or they were counted for another bed.",
-  *look(study) {
-    for (const [index, measure] of study.measures.entries()) {
-      if (index % 2000 === 0) yield undefined;
+  look: (study) =>
+    eachMeasure(study, (measure) => {
       const known = PROPORTIONS.find(({ counted }) => counted === measure.role);
-      const seen = known && observe(study, measure, known);
-      if (seen) yield seen;
-    }
-  },
+      return known && observe(study, measure, known);
+    }),
 };
 
 function observe(

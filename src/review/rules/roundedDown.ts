@@ -5,7 +5,7 @@ import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk
 import { isWholeThing } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
@@ -18,12 +18,7 @@ export const roundedDown: Rule = {
   rank: 15,
   matters: "Part of a bag or a roll cannot be bought: the crew stands there with one too few.",
   covers: ["unlike-neighbors"],
-  *look(study) {
-    yield* perRun(study, (cell, { tree = null }) => {
-      const seen = roundingIn(tree) ? observe(study, cell) : undefined;
-      return seen ? [seen] : [];
-    });
-  },
+  look: (study) => eachFormula(study, (cell, { tree = null }) => (roundingIn(tree) ? observe(study, cell) : undefined)),
 };
 
 function observe(study: Study, cell: Cell): Observation | undefined {

@@ -3,6 +3,7 @@ import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
 import type { Study, SummingCell } from "../study";
 import { list, localAddress, nameOf, quotedSheet, short } from "../words";
+import { eachSum } from "./each";
 import { leftOutOf } from "./leftOut";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
@@ -13,16 +14,7 @@ export const shortSum: Rule = {
   rank: 30,
   matters: "What is left out is done and bought, and not charged.",
   covers: ["unlike-neighbors"],
-  *look(study) {
-    for (const [index, summing] of study.summing.entries()) {
-      if (index % 100 === 0) yield undefined;
-      if (!study.isChecked(summing.cell.sheet)) continue;
-      for (const sum of summing.sums) {
-        const seen = observe(study, summing, sum);
-        if (seen) yield seen;
-      }
-    }
-  },
+  look: (study) => eachSum(study, (summing) => summing.sums.flatMap((sum) => observe(study, summing, sum) ?? [])),
 };
 
 function observe(study: Study, summing: SummingCell, sum: Sum): Observation | undefined {

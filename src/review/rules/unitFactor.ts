@@ -5,7 +5,7 @@ import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, walk } 
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
-import { perRun } from "./perRun";
+import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
 
@@ -16,12 +16,8 @@ export const unitFactor: Rule = {
   rank: 90,
   matters: "By the units of the headings the number is off by the factor between them.",
   covers: ["unlike-neighbors"],
-  *look(study) {
-    yield* perRun(study, (cell, pattern) => {
-      const seen = isProduct(study, pattern) ? observe(study, cell, pattern) : undefined;
-      return seen ? [seen] : [];
-    });
-  },
+  look: (study) =>
+    eachFormula(study, (cell, pattern) => (isProduct(study, pattern) ? observe(study, cell, pattern) : undefined)),
 };
 
 /** Native arithmetic with at least one reference in a product; our own functions give their unit themselves. */

@@ -5,6 +5,7 @@ import { knownFunction } from "../knowledge";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, percent, short } from "../words";
+import { eachCell } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const SHARES = new Set<Role>(["margin", "markup", "overhead", "tax", "waste"]);
@@ -19,20 +20,11 @@ export const wholePercent: Rule = {
   rank: 100,
   matters: "It counts as ten times the whole, not as a tenth.",
   covers: ["typed-over"],
-  *look(study) {
-    for (const grid of study.book.grids) {
-      if (!study.isChecked(grid.index)) continue;
-      for (let row = grid.top; row <= grid.bottom; row++) {
-        if (row % 200 === 0) yield undefined;
-        for (let column = grid.left; column <= grid.right; column++) {
-          const value = grid.number(row, column);
-          if (value === undefined || value < 1 || value > 100 || grid.formula(row, column) !== undefined) continue;
-          const seen = observe(study, { sheet: grid.index, row, column }, value);
-          if (seen) yield seen;
-        }
-      }
-    }
-  },
+  look: (study) =>
+    eachCell(study, (cell, grid) => {
+      const value = grid.isTypedNumber(cell.row, cell.column) ? grid.number(cell.row, cell.column)! : 0;
+      return value >= 1 && value <= 100 ? observe(study, cell, value) : undefined;
+    }),
 };
 
 function observe(study: Study, cell: Cell, value: number): Observation | undefined {
