@@ -12,7 +12,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "unit",
-          include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,contracts}/**/*.test.ts"],
+          include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,properties,contracts}/**/*.test.ts"],
         },
       },
       {

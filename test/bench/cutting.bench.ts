@@ -1,6 +1,6 @@
 import { type CutList, planCuts } from "../../src/quantities/cutting/planCuts";
+import { brokenStocks, randomFrom } from "../cuttingLists";
 import { fewestByHighs } from "../references/cuttingHighs";
-import { brokenStocks, randomFrom } from "../references/cuttingLists";
 import type { Table } from "./table";
 
 const STOCK_FT = 20;

@@ -25,12 +25,12 @@ interface House {
   readonly cases: readonly string[];
   readonly knowledge: readonly string[];
   readonly purposes: readonly string[];
-  /** The tests of test/references, but for those that compare us with ourselves. */
+  /** The tests of test/references. */
   readonly references: string;
 }
 
 const references = readdirSync(join(ROOT, "test/references"))
-  .filter((name) => name.endsWith(".test.ts") && !name.startsWith("native-"))
+  .filter((name) => name.endsWith(".test.ts"))
   .map((name) => read(`test/references/${name}`))
   .join("\n");
 
@@ -67,10 +67,7 @@ function missing(id: string, at: House): string[] {
     [at.native.includes(id), "its native form, or why it has none, in src/functions/native/forms.ts (step 3)"],
     [holds(at.promised), "its row of arguments, kept for years, in test/contracts/functions-metadata.test.ts (step 4)"],
     [at.cases.includes(id), "its arguments in CASES, or itself in LISTS, of test/functionCases.ts (step 4)"],
-    [
-      holds(at.references),
-      "an outside check with its source in test/references (step 4); native-*.test.ts compare us with ourselves",
-    ],
+    [holds(at.references), "an outside check with its source in test/references (step 4)"],
     [at.knowledge.includes(id), "what the check and Explain know of it, in src/review/knowledge (step 5)"],
     [at.purposes.includes(id), "its place in the help, in src/help/purposes.ts (step 5)"],
   ];

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { planCuts } from "../../src/quantities/cutting/planCuts";
+import { randomFrom } from "../cuttingLists";
 import { fewestByHighs } from "./cuttingHighs";
 import { GAPS, PUBLISHED, TRAPS } from "./cuttingInstances";
-import { randomFrom } from "./cuttingLists";
 
 describe("traps for first-fit-decreasing, optimum by hand", () => {
   test.each(TRAPS)("$name: $fewest", ({ fewest, ...list }) => {

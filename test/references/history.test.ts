@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { learn } from "../../src/quantities/history/learn";
 import { FEWEST_FOR_USUAL_COVERAGE, medianInterval } from "../../src/quantities/history/medianInterval";
 import type { PastEntry } from "../../src/quantities/history/pastEntry";
-import { randomFrom } from "./cuttingLists";
+import { randomFrom } from "../cuttingLists";
 
 describe("against simple-statistics", () => {
   const values = fc.array(fc.double({ min: 0.1, max: 10, noNaN: true }), { minLength: 1, maxLength: 60 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { BedNeeds } from "../../src/quantities/job/bedNeeds";
 import { orderJob } from "../../src/quantities/job/orderJob";
+import { randomFrom } from "../cuttingLists";
 import { fewestByHighs } from "./cuttingHighs";
-import { randomFrom } from "./cuttingLists";
 
 const PIECE_IN = 96;
 const ROLL_FT = 50;

@@ -5,7 +5,7 @@ import { layOutBed } from "../../src/layout/layOutBed";
 import { ringArea, ringLength } from "../../src/layout/outline";
 import { outlineOf } from "../../src/layout/outlineOf";
 import type { Point } from "../../src/layout/plane";
-import { anyBedWithCutOuts, anyStarBed, anyWidthsBed } from "./layoutShapes";
+import { anyBedWithCutOuts, anyStarBed, anyWidthsBed } from "../layoutShapes";
 
 const pairs = (ring: readonly Point[]): [number, number][] => ring.map(({ x, y }) => [x, y]);
 const options = { rollWidthFt: 6, overlapIn: 6 };

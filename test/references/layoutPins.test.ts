@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { layOutBed } from "../../src/layout/layOutBed";
 import { rectanglePins } from "../../src/layout/pinPattern";
 import { pins } from "../../src/quantities/pins";
-import { anyRectangle } from "./layoutShapes";
+import { anyRectangle } from "../layoutShapes";
 
 describe("the dice-five pattern", () => {
   // Five-spot on a square of side s: (L/s + 1)(W/s + 1) + (L/s)(W/s), worked in whole numbers. A square of side s is

@@ -6,7 +6,7 @@ import { layOutBed } from "../../src/layout/layOutBed";
 import type { Layout } from "../../src/layout/layout";
 import { ringsOf } from "../../src/layout/outline";
 import { type Point, signedArea } from "../../src/layout/plane";
-import { anyBed, kidneyBed, lShapedBed } from "./layoutShapes";
+import { anyBed, kidneyBed, lShapedBed } from "../layoutShapes";
 
 const options = { rollWidthFt: 4, overlapIn: 6 };
 const pairs = (ring: readonly Point[]): Pair[] => ring.map(({ x, y }) => [x, y]);

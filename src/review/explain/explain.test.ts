@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { callFunction } from "../../../test/callFunction";
-import { ours } from "../../../test/references/review-workbooks/ours";
-import { sections } from "../../../test/references/review-workbooks/sections";
+import { ours } from "../../../test/properties/review-workbooks/ours";
+import { sections } from "../../../test/properties/review-workbooks/sections";
 import { factsOf, knowledge, type SheetInput } from "../../../test/reviewWorkbook";
 import { cellAround } from "./cellAround";
 import { explain } from "./explain";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { Bed, CutOut } from "../../src/layout/bed";
-import type { Point } from "../../src/layout/plane";
+import type { Bed, CutOut } from "../src/layout/bed";
+import type { Point } from "../src/layout/plane";
 
 /** Points from pairs of numbers, as short to write as a list taken in the field. */
 export const points = (...pairs: readonly (readonly [number, number])[]): Point[] => pairs.map(([x, y]) => ({ x, y }));

@@ -5,7 +5,7 @@ import { boundaryOf, distanceToSegment, whereLies } from "../../src/layout/bound
 import { layOutBed } from "../../src/layout/layOutBed";
 import type { Layout } from "../../src/layout/layout";
 import { boundsOf, distance, type Point } from "../../src/layout/plane";
-import { anyBed, anyStarBed } from "./layoutShapes";
+import { anyBed, anyStarBed } from "../layoutShapes";
 
 const options = { rollWidthFt: 4, rollLengthFt: 25, overlapIn: 6, border: { pieceLengthFt: 8, stakeSpacingIn: 30 } };
 const spacingFt = 1;

@@ -9,8 +9,8 @@ import { relax } from "../../src/quantities/cutting/relax";
 import { search } from "../../src/quantities/cutting/search";
 import { Standing } from "../../src/quantities/cutting/standing";
 import { Steps } from "../../src/quantities/cutting/steps";
+import { brokenStocks, randomFrom } from "../cuttingLists";
 import { fewestBySubsets } from "./cuttingBySubsets";
-import { brokenStocks, randomFrom } from "./cuttingLists";
 
 interface Broken {
   readonly job: Job;
