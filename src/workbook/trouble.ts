@@ -1,3 +1,4 @@
+import { TRY_AGAIN, type Words, wordsByCode } from "./errorWords";
 import { notingLongWait } from "./waiting";
 
 /** Something the host would not do, in words: what happened, and what the person can do. */
@@ -8,60 +9,7 @@ export class WorkbookTrouble extends Error {
   }
 }
 
-/** What a refusal of the host means, and what the person can do. */
-interface Words {
-  readonly what: string;
-  readonly todo: string;
-}
-
-const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it and open it.";
 export const NOTHING_CHANGED = "Nothing was changed.";
-const TOO_MUCH: Words = {
-  what: "That is more than the spreadsheet program takes at once.",
-  todo: "Select fewer cells, then try again.",
-};
-const STANDS_IN_THE_WAY: Words = {
-  what: "Merged or filtered cells, or a pivot table, are in the way.",
-  todo: "Choose another place, then try again.",
-};
-
-/** By the host's codes, Excel.ErrorCodes in its type package. */
-const wordsByCode: Readonly<Record<string, Words>> = {
-  InvalidOperationInCellEditMode: {
-    what: "A cell is open for typing.",
-    todo: "Press Enter or Esc in the sheet, then try again.",
-  },
-  AccessDenied: {
-    what: "The sheet or the workbook is protected.",
-    todo: "Lift the protection, or choose another sheet, then try again.",
-  },
-  ItemNotFound: {
-    what: "The sheet that this was meant for is gone, or is called something else now.",
-    todo: "Look at the workbook again, then try again.",
-  },
-  ItemAlreadyExists: {
-    what: "A name that comes with it was given to something else in the meantime.",
-    todo: "Look at what is there, then try again.",
-  },
-  InvalidArgument: {
-    what: "The spreadsheet program did not take a part of what was to be written.",
-    todo: "Try again, or choose another place.",
-  },
-  InvalidSelection: {
-    what: "What is selected is not one cell or one run of cells.",
-    todo: "Select one cell, then try again.",
-  },
-  InactiveWorkbook: { what: "Another workbook is in front.", todo: "Bring this one to the front, then try again." },
-  RequestAborted: { what: "The spreadsheet program broke off the request.", todo: "Try again." },
-  GeneralException: { what: "The spreadsheet program could not do this.", todo: TRY_AGAIN },
-  OperationCellsExceedLimit: TOO_MUCH,
-  RangeExceedsLimit: TOO_MUCH,
-  RequestPayloadSizeLimitExceeded: TOO_MUCH,
-  ResponsePayloadSizeLimitExceeded: TOO_MUCH,
-  FilteredRangeConflict: STANDS_IN_THE_WAY,
-  MergedRangeConflict: STANDS_IN_THE_WAY,
-  PivotTableRangeConflict: STANDS_IN_THE_WAY,
-};
 
 const NO_ROOM: Words = {
   what: "The place does not fit on the sheet.",

@@ -4,7 +4,16 @@ import { codeOf, inWords, isUnknown, NOTHING_CHANGED, WorkbookTrouble, whatHappe
 const PAUSES_MS = [0, 150, 400] as const;
 
 /** What may have passed by the time that it is tried again, and looked at anew; a protection has not. */
-const PASSING = new Set(["GeneralException", "InvalidOperationInCellEditMode", "ItemNotFound", "RequestAborted"]);
+const PASSING = new Set([
+  "ActivityLimitReached",
+  "Conflict",
+  "ConnectionFailure",
+  "GeneralException",
+  "InvalidOperationInCellEditMode",
+  "ItemNotFound",
+  "RequestAborted",
+  "Timeout",
+]);
 
 /**
  * What is said where something may be left.
