@@ -1,48 +1,89 @@
 import type { OpenGrid } from "./library";
 
-type SessionState = InstanceType<OpenGrid["library"]["sheets"]["FormulaCalculationSessionService"]>["state"];
-
-/** Waiting ends in an error after this long, so that a sheet which never comes to rest is met with words. */
-const patienceMs = 30_000;
+/** Waiting ends in an error once the grid has shown no sign of life for this long. */
+const patienceMs = 60_000;
 
 /**
- * Tells when every formula shows its result. The grid calculates a moment after a change, so between the two a read
- * would still see the old number.
+ * Knows whether every formula shows its result. The grid collects changes for a tenth of a second, then calculates in
+ * slices; a change that comes while it calculates gets a calculation of its own afterward. So the changes that still
+ * wait and the calculations that still run are counted here, by the same rules by which the grid collects and runs them.
  */
 export class Calculation {
-  private changesSeen = 0;
-  private changesStarted = 0;
+  /** A change was made, and no calculation with it has started. */
+  private isWaiting = false;
+  /** Calculations that started, and whose results are not in the cells. */
+  private running = 0;
+  /** The calculation that runs has nothing left to work out; its results come next. */
+  private isFinishing = false;
+  private readonly listeners = new Set<() => void>();
 
   constructor(private readonly grid: OpenGrid) {
     const { core, sheets } = grid.library;
+    // Whatever changes before the grid's own collector is there is never collected, so it comes first.
+    grid.injector.get(sheets.TriggerCalculationController);
+    const commands = grid.injector.get(core.ICommandService);
     const dirtying = grid.injector.get(sheets.IActiveDirtyManagerService);
-    const looksOnly = [sheets.SetStyleCommand.id, sheets.SetBorderCommand.id, sheets.ClearSelectionFormatCommand.id];
-    grid.injector.get(core.ICommandService).onCommandExecuted((command, options) => {
-      const { trigger = "" } = (command.params ?? {}) as { trigger?: string };
-      if (command.id === sheets.SetFormulaCalculationStartMutation.id) this.changesStarted = this.changesSeen;
-      else if (looksOnly.includes(trigger)) return;
-      else if (dirtying.get(command.id) && !options?.onlyLocal) this.changesSeen += 1;
+    const looksOnly: string[] = [
+      sheets.SetStyleCommand.id,
+      sheets.SetBorderCommand.id,
+      sheets.ClearSelectionFormatCommand.id,
+    ];
+    const isCollected = (id: string, params: object | undefined, onlyLocal: boolean | undefined) => {
+      if (!dirtying.get(id)) return false;
+      if (id !== sheets.SetRangeValuesMutation.id) return true;
+      return !onlyLocal && !looksOnly.includes((params as { trigger?: string }).trigger ?? "");
+    };
+
+    // Counted before the command runs, since a change may follow right behind it.
+    commands.beforeCommandExecuted(({ id }) => {
+      if (id !== sheets.SetFormulaCalculationStartMutation.id) return;
+      this.isWaiting = false;
+      this.running += 1;
+    });
+    commands.onCommandExecuted(({ id, params }, options) => {
+      if (id === sheets.SetFormulaCalculationNotificationMutation.id) {
+        const { stageInfo } = params as { stageInfo?: { stage: number } };
+        if (stageInfo?.stage === sheets.FormulaExecuteStageType.CALCULATION_COMPLETED) this.isFinishing = true;
+        else if (!stageInfo && this.isFinishing) {
+          this.isFinishing = false;
+          this.running -= 1;
+        }
+        for (const listener of [...this.listeners]) listener();
+      } else if (isCollected(id, params, options?.onlyLocal)) this.isWaiting = true;
     });
   }
 
+  /**
+   * Resolves once every formula shows its result.
+   *
+   * @throws Error where the grid stays stuck.
+   */
   async settled(): Promise<void> {
-    const sessions = this.grid.injector.get(this.grid.library.sheets.FormulaCalculationSessionService);
-    while (!this.isIdle(sessions.state)) {
-      const { changesStarted } = this;
-      await sessions.waitForLatestApplied(patienceMs);
-      // Nothing was started meanwhile, so the change was one that needs no calculation.
-      if (this.changesStarted === changesStarted) this.changesStarted = this.changesSeen;
-    }
-  }
-
-  private isIdle({ started, completed, resultApplied }: SessionState): boolean {
-    const isRunning = started && !(completed && resultApplied);
-    return !isRunning && this.changesStarted >= this.changesSeen;
+    while (this.isWaiting || this.running > 0) await this.news();
   }
 
   async recalculate(): Promise<void> {
-    this.changesSeen += 1;
+    this.isWaiting = true;
     this.grid.api.getFormula().executeCalculation();
     await this.settled();
+  }
+
+  /** Resolves when the grid says anything about how far it is. */
+  private news(): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const stop = () => {
+        clearTimeout(late);
+        this.listeners.delete(heard);
+      };
+      const heard = () => {
+        stop();
+        resolve();
+      };
+      const late = setTimeout(() => {
+        stop();
+        reject(new Error("The grid does not finish its calculation."));
+      }, patienceMs);
+      this.listeners.add(heard);
+    });
   }
 }

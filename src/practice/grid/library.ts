@@ -32,8 +32,8 @@ export interface GridLibrary {
     | "ClearSelectionFormatCommand"
     | "ErrorType"
     | "ErrorValueObject"
-    | "FormulaCalculationSessionService"
     | "FormulaDataModel"
+    | "FormulaExecuteStageType"
     | "FunctionType"
     | "IActiveDirtyManagerService"
     | "IDefinedNamesService"
@@ -44,6 +44,7 @@ export interface GridLibrary {
     | "RemoveDefinedNameMutation"
     | "SetBorderCommand"
     | "SetDefinedNameMutation"
+    | "SetFormulaCalculationNotificationMutation"
     | "SetFormulaCalculationResultMutation"
     | "SetFormulaCalculationStartMutation"
     | "SetRangeValuesCommand"
@@ -52,6 +53,7 @@ export interface GridLibrary {
     | "SetTriggerFormulaCalculationStartMutation"
     | "SheetSkeletonService"
     | "StringValueObject"
+    | "TriggerCalculationController"
     | "deserializeListOptions"
   >;
 }
