@@ -64,8 +64,9 @@ export function whereLies(ring: readonly Point[], point: Point): "on" | "inside"
 
 /** Whether the point lies on the straight piece a to b, as near as a tape shows. */
 export function isOn(a: Point, b: Point, point: Point): boolean {
+  // Rules out most pieces before the costlier distance is measured.
   const isNear = (from: number, to: number, at: number) =>
-    from < to ? at >= from - SAME_FT && at <= to + SAME_FT : at >= to - SAME_FT && at <= from + SAME_FT;
+    at >= Math.min(from, to) - SAME_FT && at <= Math.max(from, to) + SAME_FT;
   return isNear(a.x, b.x, point.x) && isNear(a.y, b.y, point.y) && distanceToSegment(a, b, point) <= SAME_FT;
 }
 

@@ -11,10 +11,10 @@ import { endLapsOf, type LapLine, seamsOf } from "./seams";
  * Lays fabric and pins over an outline: strips in the direction that takes least, the lengths to cut, seams, end laps
  * and pins. The same outline and rules give the same answer.
  *
- * @param outline from `outlineOf` or `outlineOfPoints`.
+ * @param outline from `outlineOf`.
  * @param rules from `fabricRulesOf`.
  * @throws Problem where the counts show that a unit is wrong.
- * @example layFabric(outlineOfPoints(corners), fabricRulesOf({ rollWidthFt: 6, overlapIn: 6 })).counts.pins
+ * @example layFabric(outlineOf(bed), fabricRulesOf({ rollWidthFt: 6, overlapIn: 6 })).counts.pins
  */
 export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
   const { cheapest, fewestCuts } = chooseFabric(outline, rules);

@@ -3,7 +3,7 @@ import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
 import { refusePins } from "./limits";
 import type { Pin } from "./pinBoard";
-import { SAME_FT } from "./plane";
+import { distance, SAME_FT } from "./plane";
 
 /** The rows of the dice-five pattern along a bed: places of the rows with pins in pairs, and of those between. */
 export interface PinRows {
@@ -77,17 +77,13 @@ export function rectanglePins(
 /**
  * How far any place in a bed can be from the nearest pin, at most, in feet.
  *
- * Between rows the pattern is a rectangle of 2p by one bay with a pin in its middle; the point farthest from its
- * pins is the center of the circle through three of them, (a² + b²)/(4·the longer of a and b) away. Where the last
- * interval has pairs at both ends it is a rectangle of p by one bay without a middle pin, and half its diagonal
- * counts. Where the bed's edge or an overlap cuts the pattern off, a pin of that line stands in: they are at most p
- * apart, and where one at the end of an overlap is left to a pin a third of p beside it, two thirds of p away at most.
+ * The largest gap that the pattern leaves is one interval by one bay with pins in its four corners alone, in a bed that
+ * is one interval long; its middle is half the diagonal away from them. Where the bed's edge or an overlap cuts the
+ * pattern off, a pin of that line stands in: they are at most one spacing apart, and where one at the end of an overlap
+ * is left to a pin a third of the spacing beside it, two thirds of it away at most.
  *
+ * @param spacingFt from row to row at most; `bayFt` the widest bay across a strip.
  * @example reachOfPins(1, 4) // 2.73: half the diagonal of 1 by 4, and two thirds of a foot
  */
-export function reachOfPins(spacingFt: number, bayFt: number): number {
-  const [a, b] = [2 * spacingFt, bayFt];
-  const betweenRows = (a * a + b * b) / (4 * Math.max(a, b));
-  const atTheEnd = Math.sqrt(spacingFt * spacingFt + b * b) / 2;
-  return Math.max(betweenRows, atTheEnd) + (2 / 3) * spacingFt;
-}
+export const reachOfPins = (spacingFt: number, bayFt: number): number =>
+  distance({ x: 0, y: 0 }, { x: spacingFt, y: bayFt }) / 2 + (2 / 3) * spacingFt;

@@ -43,7 +43,6 @@ export function pointOnRun(run: Run, along: number): Point {
   return onCircle(run, run.startAngle + run.sweep * share);
 }
 
-export const runStart = (run: Run): Point => pointOnRun(run, 0);
 export const runEnd = (run: Run): Point =>
   run.kind === "straight" ? run.to : onCircle(run, run.startAngle + run.sweep);
 

@@ -1,7 +1,8 @@
+import { polygonArea } from "d3-polygon";
 import { describe, expect, it } from "vitest";
 import type { Bed } from "./bed";
 import { layOutBed } from "./layOutBed";
-import { fabricShapes, shapeArea } from "./shapes";
+import { fabricShapes, type Shape } from "./shapes";
 
 const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([x, y]) => ({ x, y }));
 const ring: Bed = { kind: "round", diameterFt: 12, innerDiameterFt: 3 };
@@ -9,6 +10,10 @@ const uShape: Bed = {
   kind: "points",
   points: points([0, 0], [12, 0], [12, 9], [8, 9], [8, 3], [4, 3], [4, 9], [0, 9]),
 };
+
+/** Square feet of a shape as d3-polygon measures it: a hole runs the other way round, and is taken off. */
+const shapeArea = (shape: Shape): number =>
+  Math.abs(shape.reduce((sum, ring) => sum + polygonArea(ring.map(({ x, y }): [number, number] => [x, y])), 0));
 
 describe("the shapes of the fabric", () => {
   it.each([

@@ -3,7 +3,7 @@ import { ClipType, FillRule, type PathsD, PathType } from "clipper2-ts/dist/Core
 import { ClipperD } from "clipper2-ts/dist/Engine.js";
 import type { FabricCut, Layout } from "./layout";
 import { ringsOf } from "./outline";
-import { between, distance, type Point, signedArea } from "./plane";
+import { between, distance, type Point } from "./plane";
 
 /** An area in plan: rings by the even-odd rule, so that a ring within another is a hole. */
 export type Shape = readonly (readonly Point[])[];
@@ -33,9 +33,6 @@ export function fabricShapes({ outline, cuts, rules }: Layout): FabricShapes {
   });
   return { cuts: shapes, overlaps: overlaps.filter((shape) => shape.length > 0) };
 }
-
-/** Square feet of a shape. */
-export const shapeArea = (shape: Shape): number => Math.abs(shape.reduce((sum, ring) => sum + signedArea(ring), 0));
 
 function inBoth(one: Shape, other: Shape): Shape {
   const clipper = new ClipperD(DECIMALS);
