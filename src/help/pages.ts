@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import files from "../functions/files.json";
+import { screens } from "../pane/screens";
 import { functionKnowledge } from "../review/knowledge";
+import { deadLinks, linksOn } from "./deadLinks";
 import { docstringsOf, type FunctionDoc } from "./docstrings";
 import { faultsPage, readFaults } from "./faultsPage";
 import { addressOf, functionPage } from "./functionPage";
@@ -31,6 +33,7 @@ export function everyDocstring(root: string): FunctionDoc[] {
  * Every file of the help but its pictures and its style, by its name within the help's folder.
  *
  * @param root the project's folder.
+ * @throws Error naming the links, from page to page or from the pane's screens, that lead nowhere.
  */
 export function helpFiles(root: string): Map<string, string> {
   const docs = everyDocstring(root);
@@ -42,8 +45,19 @@ export function helpFiles(root: string): Map<string, string> {
   ];
   const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
   const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
+  refuseDeadLinks(texts);
   texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));
   return texts;
+}
+
+function refuseDeadLinks(texts: ReadonlyMap<string, string>): void {
+  const fromScreens = Object.values(screens).flatMap(({ guide }) => guide ?? []);
+  const sources: [from: string, links: readonly string[]][] = [
+    ["a screen of the pane", fromScreens],
+    ...[...texts].map(([page, html]): [string, string[]] => [page, linksOn(page, html)]),
+  ];
+  const dead = sources.flatMap(([from, links]) => deadLinks(links, texts).map((link) => `${link} (from ${from})`));
+  if (dead.length > 0) throw new Error(`Links in the help that lead nowhere: ${dead.join(", ")}`);
 }
 
 function pageOf(doc: FunctionDoc): Page {

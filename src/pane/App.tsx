@@ -2,6 +2,7 @@ import type { ComponentType } from "preact";
 import { useCallback, useState } from "preact/hooks";
 import { EstimateScreen } from "./EstimateScreen";
 import { Fetched } from "./Fetched";
+import { HELP_FOLDER, type Screen, screens } from "./screens";
 import { useArrival } from "./useArrival";
 
 /** Screens that are fetched when they are first wanted: the add-in's first load stays small. */
@@ -15,37 +16,11 @@ const fetched = {
     (await import(/* webpackChunkName: "templates" */ "./templates/TemplatesScreen")).TemplatesScreen,
   copy: async () => (await import(/* webpackChunkName: "copy" */ "./copy/CopyScreen")).CopyScreen,
   help: async () => (await import(/* webpackChunkName: "help" */ "./help/HelpScreen")).HelpScreen,
-} as const satisfies Record<string, () => Promise<ComponentType>>;
-
-type Screen = "estimate" | keyof typeof fetched;
-
-const screens: readonly { readonly screen: Screen; readonly label: string }[] = [
-  { screen: "estimate", label: "Estimate a bed" },
-  { screen: "jobRows", label: "Job rows" },
-  { screen: "rates", label: "Rates" },
-  { screen: "papers", label: "Job papers" },
-  { screen: "check", label: "Check the sheets" },
-  { screen: "explain", label: "Explain a cell" },
-  { screen: "templates", label: "Templates" },
-  { screen: "copy", label: "Copy for others" },
-  { screen: "help", label: "Help" },
-];
-
-/** The page of the guide that tells how the work of a screen is done. */
-const guide: Readonly<Record<Exclude<Screen, "help">, string>> = {
-  estimate: "first-estimate.html",
-  jobRows: "job-rows.html",
-  rates: "first-estimate.html#prices",
-  papers: "papers.html",
-  check: "looks-wrong.html#check",
-  explain: "looks-wrong.html#explain",
-  templates: "templates.html",
-  copy: "without-the-add-in.html",
-};
+} as const satisfies Record<Exclude<Screen, "estimate">, () => Promise<ComponentType>>;
 
 export function App() {
   const [screen, setScreen] = useState<Screen>("estimate");
-  const label = screens.find((one) => one.screen === screen)?.label ?? "";
+  const { label, guide } = screens[screen];
   const arrive = useArrival(label);
   const show = useCallback(
     (next: Screen) => {
@@ -58,19 +33,14 @@ export function App() {
   return (
     <>
       <nav aria-label="What to do">
-        {screens.map((one) => (
-          <button
-            key={one.screen}
-            type="button"
-            aria-current={one.screen === screen ? "page" : undefined}
-            onClick={() => show(one.screen)}
-          >
-            {one.label}
+        {(Object.keys(screens) as Screen[]).map((one) => (
+          <button key={one} type="button" aria-current={one === screen ? "page" : undefined} onClick={() => show(one)}>
+            {screens[one].label}
           </button>
         ))}
       </nav>
       {/* The form keeps what was typed while another screen shows. */}
-      <section class="screen" aria-label="Estimate a bed" hidden={screen !== "estimate"}>
+      <section class="screen" aria-label={screens.estimate.label} hidden={screen !== "estimate"}>
         <EstimateScreen onShowRates={() => show("rates")} />
       </section>
       {screen !== "estimate" && (
@@ -78,9 +48,9 @@ export function App() {
           <Fetched key={screen} part={fetched[screen]} onArrive={arrive} />
         </section>
       )}
-      {screen !== "help" && (
+      {guide && (
         <p class="below guide">
-          <a href={`help/${guide[screen]}`} target="_blank" rel="noopener">
+          <a href={HELP_FOLDER + guide} target="_blank" rel="noopener">
             How this works
           </a>
         </p>

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { createContext, Script } from "node:vm";
 import { describe, expect, test } from "vitest";
 import { installGuide } from "../../src/packaging/installGuide.mjs";
+import { HELP_FOLDER, screens } from "../../src/pane/screens";
 import { DIST } from "../dist";
 import { fakeCustomFunctions } from "../fakeCustomFunctions";
 
@@ -10,7 +11,7 @@ const read = (file: string) => readFileSync(join(DIST, file), "utf8");
 
 /** `npm test` builds before it tests; run alone, this needs `npm run build` first. */
 describe("the build", () => {
-  test("holds all that the host and the practice page load", () => {
+  test("holds all that the host, the practice page, and the pane's screens load or link to", () => {
     const files = [
       "functions.js",
       "functions.json",
@@ -22,6 +23,8 @@ describe("the build", () => {
       "manifest.xml",
       "manifest.dev.xml",
       "assets/icon-32.png",
+      `${HELP_FOLDER}contents.json`,
+      ...Object.values(screens).flatMap(({ guide }) => (guide ? HELP_FOLDER + guide.split("#")[0] : [])),
     ];
     expect(files.filter((file) => !existsSync(join(DIST, file)))).toEqual([]);
   });

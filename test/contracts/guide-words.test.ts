@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { deadLinks } from "../../src/help/deadLinks";
+import { screens } from "../../src/pane/screens";
 import { fragments, pictureNames, textOf, textsIn } from "../guide/fragments";
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -75,18 +77,19 @@ function isFunction(id: string): boolean {
   );
 }
 
-test("every screen of the pane leads to a place in the guide that is there", () => {
-  const app = readFileSync(join(ROOT, "src/pane/App.tsx"), "utf8");
-  const screens = [...app.matchAll(/{ screen: "(\w+)", label/g)].map(([, screen]) => screen!);
-  const places = new Map(
-    [...app.matchAll(/(\w+): "([\w-]+)\.html(?:#(\w+))?"/g)].map(([, ...place]) => [place[0]!, place]),
-  );
-  for (const screen of screens.filter((one) => one !== "help")) {
-    const [, page, heading] = places.get(screen) ?? [];
-    const html = fragments.find(([name]) => name.replace(/^\d+-|\.html$/g, "") === page)?.[1];
-    expect(html, screen).toBeDefined();
-    if (heading) expect(html).toContain(`<h2 id="${heading}">`);
-  }
+describe("the guide's page of each screen", () => {
+  const pages = new Map(fragments.map(([name, html]) => [name.replace(/^\d+-/, ""), html]));
+
+  test.each(Object.entries(screens).filter(([screen]) => screen !== "help"))("%s: exists", (_, { guide }) => {
+    expect(deadLinks([guide!], pages)).toEqual([]);
+  });
+
+  test("is missing when the page, or the place on it, was renamed", () => {
+    expect(deadLinks(["paper.html", "papers.html", "looks-wrong.html#checks"], pages)).toEqual([
+      "paper.html",
+      "looks-wrong.html#checks",
+    ]);
+  });
 });
 
 test("a label that no screen has is found", () => {

@@ -3,6 +3,7 @@ import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import files from "../../src/functions/files.json";
 import { call, isError } from "../../src/help/calls";
+import { deadLinks, linksOn } from "../../src/help/deadLinks";
 import { readExample } from "../../src/help/example";
 import { CAUTION_OF } from "../../src/help/functionCautions";
 import { escaped } from "../../src/help/html";
@@ -52,6 +53,12 @@ describe("every page", () => {
       return !made.has(file!) && !existsSync(join(ROOT, stands));
     });
     expect(missing).toEqual([]);
+  });
+
+  test.each(pages)("%s: each link to a place on a page finds that place", (name, html) => {
+    const links = linksOn(name, html);
+    expect(links.length).toBeGreaterThan(0);
+    expect(deadLinks(links, made)).toEqual([]);
   });
 
   test.each(pages)("%s: runs nothing, fetches nothing from elsewhere, and names its language and title", (_, html) => {

@@ -21,10 +21,12 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   help: ["functions", "layout", "quantities", "sheets", "review"],
 };
 
-/** Single folders of a room that another room may import, where it may not import the rest. */
+/** Single folders and files of a room that another room may import, where it may not import the rest. */
 const allowedFolders: Readonly<Record<string, readonly string[]>> = {
   // The ordinary form of each function stands next to it, and is text alone.
   sheets: ["functions/native"],
+  // The build looks up the guide's page of each screen.
+  help: ["pane/screens"],
 };
 
 /** Rooms that must load in a host without a screen, so they may import no package either. */
@@ -66,7 +68,7 @@ function fault({ from, what, typeOnly }: Import): string | undefined {
   const path = relative(SRC, resolve(dirname(from), what));
   const target = path.split("/")[0] ?? "";
   if (target === room || allowed[room]?.includes(target)) return undefined;
-  if (allowedFolders[room]?.some((folder) => path.startsWith(`${folder}/`))) return undefined;
+  if (allowedFolders[room]?.some((part) => path === part || path.startsWith(`${part}/`))) return undefined;
   // review may take types from anywhere, and nothing else.
   if (room === "review" && typeOnly && target in allowed) return undefined;
   // What is read for a check has the shape that the check asks for.
@@ -108,6 +110,9 @@ describe("the rooms of the house", () => {
     expect(fault({ from: plain, what: "../../functions/native/forms", typeOnly: false })).toBeUndefined();
     for (const what of ["../../functions/areas", "../../functions/nativeness", "../../functions/native/../read"])
       expect(fault({ from: plain, what, typeOnly: true })).toMatch(/sheets may not import functions/);
+    const help = join(SRC, "help/a.ts");
+    expect(fault({ from: help, what: "../pane/screens", typeOnly: false })).toBeUndefined();
+    expect(fault({ from: help, what: "../pane/App", typeOnly: false })).toMatch(/help may not import pane/);
     expect(fault({ from: join(SRC, "practice/a.ts"), what: "../pane/App", typeOnly: true })).toMatch(
       /practice may not/,
     );

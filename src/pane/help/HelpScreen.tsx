@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { TextField } from "../Field";
 import { ReadOut } from "../ReadOut";
+import { HELP_FOLDER } from "../screens";
 import { fetchContents, found, type HelpGroup } from "./contents";
 
 /** The guide and the functions, to look through; each page opens in a window of its own. */
@@ -31,7 +32,7 @@ export function HelpScreen() {
           <dl class="cautions">
             {pages.map(({ address, title: name, about }) => [
               <dt key={address}>
-                <a href={`help/${address}`} target="_blank" rel="noopener">
+                <a href={HELP_FOLDER + address} target="_blank" rel="noopener">
                   {name}
                 </a>
               </dt>,

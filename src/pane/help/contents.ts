@@ -1,3 +1,5 @@
+import { HELP_FOLDER } from "../screens";
+
 /** A page of the help, as the build lists it in help/contents.json. */
 export interface HelpPage {
   readonly address: string;
@@ -12,7 +14,7 @@ export interface HelpGroup {
 
 /** Fetches the list of the help's pages. They are asked for by addresses of their own place, so nothing leaves it. */
 export async function fetchContents(): Promise<readonly HelpGroup[]> {
-  const response = await fetch("help/contents.json");
+  const response = await fetch(`${HELP_FOLDER}contents.json`);
   if (!response.ok) throw new Error(`The list of the help's pages came back with status ${response.status}.`);
   return response.json();
 }
