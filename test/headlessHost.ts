@@ -16,6 +16,8 @@ import { emptyOffice, type PracticeOffice } from "../src/practice/grid/practiceO
 import { createExcel } from "../src/practice/host/excel";
 import { createOffice } from "../src/practice/host/office";
 import { type HandedFile, HostSession } from "../src/practice/host/session";
+import { chosenLibrary, installLibrary } from "./client/library";
+import type { RequestCounts } from "./client/server";
 
 // The grid's packages run in Node only as CommonJS, and all of them must come from that one build.
 const require = createRequire(import.meta.url);
@@ -53,8 +55,10 @@ export interface HeadlessHost {
   readonly grid: Grid;
   /** What the grid is made of. */
   readonly open: OpenGrid;
-  /** How many requests reached the host so far. */
+  /** How many requests reached the host so far; those by which the client library only lets go of ranges are none. */
   readonly syncCount: number;
+  /** The requests on the wire, where the tests run on the client library. */
+  readonly wire: RequestCounts | undefined;
   /** The files that the host gave to the person, in their order. */
   readonly handed: readonly HandedFile[];
   /** The workbook as it is now, as the practice page keeps it over a reload. */
@@ -118,6 +122,9 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     Office: createOffice(Promise.resolve()),
     CustomFunctions: createCustomFunctions(associations),
   } as unknown as Pick<HeadlessHost, "Excel" | "Office" | "CustomFunctions">;
+  const file = chosenLibrary();
+  const library = file && (await installLibrary(file, session));
+  Object.assign(globals, library?.globals);
   const before = Object.keys(globals).map((name) => [name, Reflect.get(globalThis, name)] as const);
   Object.assign(globalThis, globals);
 
@@ -139,6 +146,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     get syncCount() {
       return session.syncCount;
     },
+    wire: library?.counts,
     session,
     get isEditing() {
       return isEditing;

@@ -1,5 +1,11 @@
 import { defineConfig } from "vitest/config";
 
+/** The tests that run a second time on the client library of `@microsoft/office-js`; see DEVELOPERS.md. */
+const onTheClientLibrary = (file: "web" | "desktop", include: string[]) => ({
+  extends: true as const,
+  test: { name: `client-${file}`, include, env: { CLIENT_LIBRARY: file } },
+});
+
 export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
@@ -15,6 +21,8 @@ export default defineConfig({
           include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,properties,contracts}/**/*.test.ts"],
         },
       },
+      onTheClientLibrary("web", ["test/client/**/*.test.ts", "test/contracts/{syncs,commaInSheetName}.test.ts"]),
+      onTheClientLibrary("desktop", ["test/client/**/*.test.ts", "test/contracts/{syncs,commaInSheetName}.test.ts"]),
       {
         extends: true,
         test: {
