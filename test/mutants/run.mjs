@@ -1,0 +1,79 @@
+// Changes the code in small ways, one at a time, and tells which changes no test notices: `npm run mutants -- src/layout`.
+import { mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { bundle } from "./bundle.mjs";
+import { instrument } from "./instrument.mjs";
+import { dryRun, runAll } from "./pool.mjs";
+import { reportOf } from "./report.mjs";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+/** Tests that calculate whole workbooks in the grid's engine, and those that plant a thousand slips. */
+const TOO_SLOW = /\/(native-\w+|jobRowHeadings|review-(engine|fifteen|mutations|rates))\.test\.ts$/;
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    tests: {
+      type: "string",
+      multiple: true,
+      default: ["src/quantities", "src/layout", "src/review", "test/references"],
+    },
+    every: { type: "string", default: "1" },
+    slow: { type: "string", default: "2000" },
+    jobs: { type: "string", default: "2" },
+  },
+});
+const places = positionals.length > 0 ? positionals : ["src/quantities", "src/layout", "src/review/rules"];
+const out = join(root, "test-output/mutants", places.join("+").replaceAll("/", "-"));
+const planFile = join(out, "plan.json");
+await rm(out, { recursive: true, force: true });
+await mkdir(out, { recursive: true });
+
+const files = (await filesIn(places)).filter((file) => /\.ts$/.test(file) && !/\.(test|d)\.ts$/.test(file));
+const tests = (await filesIn(values.tests)).filter((file) => file.endsWith(".test.ts") && !TOO_SLOW.test(file));
+const { mutants, ignored, code } = await instrument(root, files);
+const bundles = await bundle(root, tests, code, join(out, "bundles"));
+await writeFile(planFile, JSON.stringify({ files: bundles, slowMs: Number(values.slow) }));
+await dryRun(planFile);
+const plan = JSON.parse(await readFile(planFile, "utf8"));
+console.log(
+  `${mutants.length} mutants in ${files.length} files (${ignored} of wording left out); ${plan.tests} tests in ` +
+    `${bundles.length} files, ${(plan.ms / 1000).toFixed(1)} s without mutants`,
+);
+const slowest = Object.entries(plan.fileMs).sort(([, one], [, other]) => other - one);
+for (const [test, ms] of slowest.slice(0, 5)) console.log(`slow: ${test}, ${(ms / 1000).toFixed(1)} s`);
+for (const why of plan.leftOut) console.log(`left out: ${why}`);
+
+const chosen = mutants.filter((_, index) => index % Number(values.every) === 0);
+const outcomes = new Map(chosen.map(({ id }) => [id, { status: "uncovered" }]));
+const jobs = chosen
+  .filter(({ id }) => plan.checks[id])
+  .map(({ id }) => ({ id, ms: plan.checks[id].reduce((ms, check) => ms + check.ms, 0) }));
+const from = performance.now();
+let done = 0;
+await runAll(planFile, jobs, Number(values.jobs), (id, outcome) => {
+  outcomes.set(id, outcome);
+  done += 1;
+  if (done % 500 === 0) console.log(`${done} of ${jobs.length}, ${seconds()} s`);
+});
+const report = reportOf(chosen.map((mutant) => ({ ...mutant, ...outcomes.get(mutant.id) })));
+await writeFile(join(out, "report.txt"), report);
+console.log(report);
+console.log(`${chosen.length} mutants in ${seconds()} s; also in ${relative(root, out)}/report.txt`);
+
+function seconds() {
+  return ((performance.now() - from) / 1000).toFixed(0);
+}
+
+/** The files in folders, or those named. */
+async function filesIn(names) {
+  const found = await Promise.all(
+    names.map(async (name) => {
+      if ((await stat(join(root, name))).isFile()) return [name];
+      const inside = await readdir(join(root, name), { recursive: true });
+      return inside.map((file) => join(name, file));
+    }),
+  );
+  return [...new Set(found.flat())].sort();
+}
