@@ -1,88 +1,70 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
-import webpack from "webpack";
 import { Budget } from "./src/budget.mjs";
+import { FunctionsScript } from "./src/building/functionsScript.mjs";
 import { HelpPages } from "./src/help/plugin.mjs";
 import { Licenses } from "./src/licenses/plugin.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
 
-const require = createRequire(import.meta.url);
-const FunctionMetadataPlugin = require("custom-functions-metadata-plugin");
-
-const functionFiles = JSON.parse(readFileSync(new URL("./src/functions/files.json", import.meta.url), "utf8"));
-const FUNCTIONS = "functions.js";
-const licenses = new Licenses({ file: "licenses.txt", writtenBy: "pages" });
-const univer = (preset) => `node_modules/@univerjs/${preset}/lib/index.css`;
+const here = (file) => new URL(file, import.meta.url);
+const functionFiles = JSON.parse(readFileSync(here("./src/functions/files.json"), "utf8"));
+/** The style of each of the grid's packages that the practice page uses. */
+const gridStyles = [
+  "preset-sheets-conditional-formatting",
+  "preset-sheets-core",
+  "preset-sheets-data-validation",
+  "preset-sheets-drawing",
+].map((preset) => `node_modules/@univerjs/${preset}/lib/index.css`);
+/** Others' code that is minified before webpack gets it. */
+const MINIFIED = /^chunks\/(grid-packages|exceljs)\.js$/;
 
 /**
  * Builds dist/: the functions for the host, and the pages that show themselves, of which two load the functions first.
- * `--env origin=https://tools.example` writes that origin into the manifest and into the functions' help.
+ *
+ * @param {{ origin?: string }} env the origin for the manifest and the functions' help, such as https://tools.example.
+ * @param {{ mode?: "production" | "development" }} options
+ * @returns {import("webpack").Configuration}
  */
-export default (env, { mode = "production" }) => [functionsOf(mode), pagesOf(env, mode)];
-
-/** What both builds have in common. */
-const common = (mode) => ({
+export default ({ origin }, { mode = "production" }) => ({
   mode,
   target: ["web", "es2022"],
   // No eval in any build: the pages' content security policy forbids it.
   devtool: mode === "production" ? false : "cheap-source-map",
+  entry: { pane: "./src/pane/index.tsx", practice: "./src/practice/practice.ts" },
+  output: { filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true, publicPath: "auto" },
   resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
   module: {
+    noParse: [/gridPackages\.ts$/, /exceljs\.min\.js$/],
     rules: [
-      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      {
+        oneOf: [
+          { test: /gridPackages\.ts$/, loader: "./src/building/gridBundle.mjs" },
+          { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
+        ],
+      },
     ],
   },
-  // The practice grid is large and says so while it loads; what the office loads has its own budget.
-  performance: { hints: false },
-  stats: "errors-warnings",
-});
-
-/**
- * functions.js, which loads with every workbook: a build of its own, with what the functions use and nothing else, and
- * with the slower minifier, which makes it a twentieth smaller.
- */
-const functionsOf = (mode) => ({
-  ...common(mode),
-  name: "functions",
-  // The functions are there by name for the pane, too, which explains a cell by calling them once more.
-  entry: { functions: { import: "./src/functions/entry.ts", library: { name: "BedrowFunctions", type: "global" } } },
-  output: { globalObject: "globalThis", filename: FUNCTIONS },
-  plugins: [new Budget({ [FUNCTIONS]: 25 }), licenses],
-});
-
-const pagesOf = (env, mode) => ({
-  ...common(mode),
-  name: "pages",
-  // The list of licenses is written once the functions are built, too.
-  dependencies: ["functions"],
-  entry: { pane: "./src/pane/index.tsx", practice: "./src/practice/practice.ts" },
-  output: {
-    filename: "[name].js",
-    chunkFilename: "chunks/[name].js",
-    clean: { keep: FUNCTIONS },
-    publicPath: "auto",
-  },
   optimization: {
-    minimizer: [new EsbuildPlugin({ target: "es2022", legalComments: "eof" })],
+    minimizer: [new EsbuildPlugin({ target: "es2022", legalComments: "eof", exclude: MINIFIED })],
+    splitChunks: {
+      cacheGroups: {
+        gridPackages: { test: /gridPackages\.ts$/, name: "grid-packages", chunks: "async", enforce: true },
+      },
+    },
     // The entries stand on one page and share the chunks they fetch, so a module must be the same for all of them.
     usedExports: "global",
   },
   plugins: [
-    new Budget({ "pane.js": 60 }),
-    licenses,
-    // The grid would bring rules for breaking words in seventy languages, not all of which have a permissive license. A
-    // sheet breaks no words.
-    new webpack.NormalModuleReplacementPlugin(/^\.\/[\w-]+\.js$/, (wanted) => {
-      if (/engine-render[\\/]lib[\\/]es$/.test(wanted.context)) wanted.request = "data:text/javascript,export {}";
+    new FunctionsScript({ entry: "./src/functions/entry.ts", file: "functions.js", global: "BedrowFunctions" }),
+    // What loads with every workbook, in kilobytes. The practice grid is large, and says so while it loads.
+    new Budget({ "functions.js": 25, "pane.js": 60 }),
+    new Licenses({ file: "licenses.txt", bundled: ["functions", "practice"] }),
+    new HelpPages({
+      origin: origin ?? PLACEHOLDER_ORIGIN,
+      functionFiles: functionFiles.map((file) => `src/functions/${file}`),
+      metadata: "functions.json",
     }),
-    // Describes the functions to the host. Their files are not part of this build, so nothing is added to them.
-    new FunctionMetadataPlugin({
-      input: functionFiles.map((file) => `./src/functions/${file}`),
-      output: "functions.json",
-    }),
-    new HelpPages({ origin: env.origin ?? PLACEHOLDER_ORIGIN }),
     new CopyPlugin({
       patterns: [
         { from: "src/pane/pane.html" },
@@ -98,47 +80,21 @@ const pagesOf = (env, mode) => ({
         { from: "assets/templates", to: "templates", noErrorOnMissing: true },
         { from: "assets/practice-office.json" },
         { from: "LICENSE", to: "LICENSE.txt", toType: "file" },
-        { from: "manifest.xml", transform: (xml) => adaptManifest(xml.toString(), { origin: env.origin }) },
+        { from: "manifest.xml", transform: (xml) => adaptManifest(xml.toString(), { origin }) },
         {
           from: "manifest.xml",
           to: "manifest.dev.xml",
           transform: (xml) =>
-            adaptManifest(xml.toString(), { origin: env.origin ?? "https://localhost:3000", development: true }),
+            adaptManifest(xml.toString(), { origin: origin ?? "https://localhost:3000", development: true }),
         },
+        // Named one by one: a pattern would watch the folder that all of them lie in, which is the project's.
         {
-          from:
-            "{" +
-            [
-              "preset-sheets-core",
-              "preset-sheets-drawing",
-              "preset-sheets-conditional-formatting",
-              "preset-sheets-data-validation",
-            ]
-              .map(univer)
-              .join(",") +
-            "}",
+          from: gridStyles[0],
           to: "univer.css",
-          transformAll: (files) => files.map((file) => file.data.toString()).join("\n"),
+          transform: () => gridStyles.map((file) => readFileSync(here(file), "utf8")).join("\n"),
         },
       ],
     }),
   ],
-  devServer: {
-    host: "localhost",
-    port: env.port ?? "auto",
-    hot: false,
-    client: false,
-    liveReload: false,
-    static: false,
-    // The bare address shows the practice workbook, too.
-    devMiddleware: { index: "practice.html" },
-    setupExitSignals: true,
-    onListening(server) {
-      const { port } = server.server.address();
-      server.compiler.hooks.done.tap("Address", (stats) => {
-        if (!stats.hasErrors())
-          console.log(`\nPractice workbook: http://localhost:${port}/practice.html\n(Ctrl+C stops it.)`);
-      });
-    },
-  },
+  performance: { hints: false },
 });

@@ -1,8 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { basename, join, resolve } from "node:path";
+import { STAMP } from "./building/inputs.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./manifest.mjs";
 import { installGuide } from "./packaging/installGuide.mjs";
 import { isHigher, readWishes } from "./packaging/wishes.mjs";
@@ -15,6 +15,7 @@ import { isHigher, readWishes } from "./packaging/wishes.mjs";
 const ROOT = resolve(import.meta.dirname, "..");
 /** The practice workbook is for trying things out, and ten times as large as all the rest. */
 const LEFT_OUT = /^(practice.*|univer\.css|manifest\.dev\.xml)$/;
+const isLeftOut = (/** @type {string} */ name) => LEFT_OUT.test(name) || name === STAMP;
 /** A folder is only ever replaced where it holds these. */
 const PACKAGED = ["manifest.xml", "install.html", "functions.json"];
 const VERSION = /<Version>([^<]*)<\/Version>/;
@@ -37,7 +38,7 @@ function make() {
     const built = from ? resolve(from) : build(join(scratch, "built"));
     const folder = join(scratch, "package");
     mkdirSync(folder);
-    cpSync(built, folder, { recursive: true, filter: (path) => path === built || !LEFT_OUT.test(basename(path)) });
+    cpSync(built, folder, { recursive: true, filter: (path) => path === built || !isLeftOut(basename(path)) });
     const manifest = adaptManifest(readFileSync(join(ROOT, "manifest.xml"), "utf8"), { origin });
     writeFileSync(join(folder, "manifest.xml"), manifest.replace(VERSION, `<Version>${version}</Version>`));
     const functions = readFileSync(join(folder, "functions.json"), "utf8");
@@ -54,8 +55,7 @@ function make() {
 
 /** Builds into a folder; the package's own files are adapted to the origin afterwards. */
 function build(folder) {
-  const webpack = createRequire(import.meta.url).resolve("webpack-cli/bin/cli.js");
-  const { status } = spawnSync(process.execPath, [webpack, "--mode", "production", "--output-path", folder], {
+  const { status } = spawnSync(process.execPath, [join(ROOT, "src/build.mjs"), "--to", folder], {
     cwd: ROOT,
     stdio: ["ignore", "inherit", "inherit"],
   });

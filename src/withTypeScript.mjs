@@ -9,7 +9,8 @@ import { build } from "esbuild";
  * @template T
  * @param {string} root the project's folder.
  * @param {string} file the module's file.
- * @param {(module: any) => Promise<T>} deed what to do with it; the module is gone after that.
+ * @param {(module: any, inputs: string[]) => Promise<T>} deed what to do with it; the module is gone after that. The
+ *   inputs are the files that it was made of.
  * @returns {Promise<T>}
  */
 export async function withTypeScript(root, file, deed) {
@@ -17,16 +18,19 @@ export async function withTypeScript(root, file, deed) {
   const folder = await mkdtemp(join(root, "node_modules/.module-"));
   const outfile = join(folder, `${basename(file, extname(file))}.mjs`);
   try {
-    await build({
+    const { metafile } = await build({
+      absWorkingDir: root,
       entryPoints: [file],
       outfile,
+      metafile: true,
       bundle: true,
       platform: "node",
       format: "esm",
       packages: "external",
       logLevel: "warning",
     });
-    return await deed(await import(pathToFileURL(outfile).href));
+    const inputs = Object.keys(metafile.inputs).map((input) => join(root, input));
+    return await deed(await import(pathToFileURL(outfile).href), inputs);
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

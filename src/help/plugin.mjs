@@ -1,39 +1,76 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { withTypeScript } from "../withTypeScript.mjs";
+import { inWorker } from "../building/inWorker.mjs";
+import { describe } from "./describe.mjs";
 
 const NAME = "HelpPages";
 
 /**
- * Writes the help into `help/` of the build: a page a function from the functions' own docstrings, an index, the
- * guide, the list for the pane; and tells the host the address of each function's page.
+ * Writes what describes the functions: their metadata for the host, with the address of each one's page; and the help
+ * into `help/` of the build: a page a function from the functions' own docstrings, an index, the guide, the list for the
+ * pane.
  */
 export class HelpPages {
-  /** @param {{ origin: string }} place where the build will be served, such as https://tools.example. */
-  constructor({ origin }) {
+  /**
+   * @param {object} options
+   * @param {string} options.origin where the build will be served, such as https://tools.example.
+   * @param {readonly string[]} options.functionFiles the functions' files, from the project's folder on.
+   * @param {string} options.metadata the metadata's file in the build.
+   */
+  constructor({ origin, functionFiles, metadata }) {
     this.origin = new URL(origin).origin;
+    this.functionFiles = functionFiles;
+    this.metadata = metadata;
+    /** What was made last, for a build that changes nothing of it. */
+    this.kept = undefined;
   }
 
   /** @param {import("webpack").Compiler} compiler */
   apply(compiler) {
-    const { Compilation, sources } = compiler.webpack;
-    const root = compiler.context;
-    const folder = join(root, "src/help");
+    const { Compilation, WebpackError, sources } = compiler.webpack;
+    const folder = join(compiler.context, "src/help");
     compiler.hooks.thisCompilation.tap(NAME, (compilation) => {
-      compilation.contextDependencies.add(folder);
+      const made = this.made(compiler, folder).catch((error) => error);
       const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
       compilation.hooks.processAssets.tapPromise({ name: NAME, stage }, async () => {
-        const emit = (name, content) => compilation.emitAsset(`help/${name}`, new sources.RawSource(content));
-        for (const [name, text] of await helpFiles(root)) emit(name, text);
-        emit("help.css", await readFile(join(folder, "help.css")));
+        const emit = (name, content) => compilation.emitAsset(name, new sources.RawSource(content));
+        const described = await made;
+        compilation.contextDependencies.add(folder);
+        if (described instanceof Error) {
+          // What was read isn't known, so whatever is changed may fix it.
+          compilation.contextDependencies.add(join(compiler.context, "src"));
+          compilation.errors.push(new WebpackError(`help/: ${described.message}`));
+          return;
+        }
+        const { texts, metadata, errors, inputs } = described;
+        compilation.fileDependencies.addAll(inputs);
+        compilation.errors.push(...errors.map((error) => new WebpackError(`${this.metadata}: ${error}`)));
+        emit(this.metadata, withHelp(metadata, this.origin));
+        for (const [name, text] of texts) emit(`help/${name}`, text);
+        emit("help/help.css", await readFile(join(folder, "help.css")));
         const pictures = join(folder, "guide/pictures");
         for (const name of await readdir(pictures).catch(() => []))
-          emit(`pictures/${name}`, await readFile(join(pictures, name)));
-        compilation.updateAsset("functions.json", (metadata) => {
-          return new sources.RawSource(withHelp(metadata.source().toString(), this.origin));
-        });
+          emit(`help/pictures/${name}`, await readFile(join(pictures, name)));
       });
     });
+  }
+
+  /**
+   * @param {import("webpack").Compiler} compiler
+   * @param {string} folder
+   */
+  async made({ context, modifiedFiles, removedFiles, watchMode }, folder) {
+    // A first build knows of no changes; a build of a watcher knows all of them.
+    const changed = modifiedFiles && [...modifiedFiles, ...(removedFiles ?? [])];
+    const { kept } = this;
+    const reads = (file) => kept.inputs.includes(file) || file.startsWith(folder);
+    if (!kept || !changed || changed.some(reads)) {
+      this.kept = undefined;
+      const given = { root: context, functionFiles: this.functionFiles };
+      // One build is done sooner with a thread for it; a watcher, with a compiler that is loaded already.
+      this.kept = await (watchMode ? describe(given) : inWorker(new URL("./worker.mjs", import.meta.url), given));
+    }
+    return this.kept;
   }
 }
 
@@ -48,14 +85,4 @@ export function withHelp(metadata, origin) {
   const all = JSON.parse(metadata);
   for (const one of all.functions) one.helpUrl = `${origin}/help/${one.id}.html`;
   return JSON.stringify(all, null, 2);
-}
-
-/**
- * The pages, made by the TypeScript beside this file.
- *
- * @param {string} root the project's folder.
- * @returns {Promise<Map<string, string>>}
- */
-export async function helpFiles(root) {
-  return withTypeScript(root, join(root, "src/help/pages.ts"), async ({ helpFiles: made }) => made(root));
 }

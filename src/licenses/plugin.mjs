@@ -5,19 +5,12 @@ import { packageFacts, packageFolder } from "./packageFacts.mjs";
 
 const NAME = "Licenses";
 
-/**
- * Lists the licenses of every package whose code is shipped, and fails the build where one is not permissive. One of it
- * serves all builds; the one that runs last writes the list.
- */
+/** Lists the licenses of every package whose code is shipped, and fails the build where one is not permissive. */
 export class Licenses {
-  /** @param {{ file: string, writtenBy: string }} wanted the list's file, and the build that writes it. */
-  constructor({ file, writtenBy }) {
+  /** @param {{ file: string, bundled: readonly string[] }} options the list's file, and the parts that esbuild bundles. */
+  constructor({ file, bundled }) {
     this.file = file;
-    this.writtenBy = writtenBy;
-    /** The parts that hold code of a package, by its folder, by build. */
-    this.found = new Map();
-    /** All parts there are. */
-    this.parts = new Set();
+    this.bundled = bundled;
   }
 
   /** @param {import("webpack").Compiler} compiler */
@@ -25,10 +18,7 @@ export class Licenses {
     const { Compilation, WebpackError, sources } = compiler.webpack;
     compiler.hooks.thisCompilation.tap(NAME, (compilation) => {
       compilation.hooks.processAssets.tap({ name: NAME, stage: Compilation.PROCESS_ASSETS_STAGE_REPORT }, () => {
-        this.found.set(compiler.name, filesByPart(compilation, compiler.webpack.util.runtime.forEachRuntime));
-        for (const part of compilation.entrypoints.keys()) this.parts.add(part);
-        if (compiler.name !== this.writtenBy) return;
-        const shipped = this.shipped();
+        const shipped = shippedIn(compilation, compiler.webpack.util.runtime.forEachRuntime, this.bundled);
         for (const trouble of shipped.map(licenseTrouble).filter(Boolean)) {
           compilation.errors.push(new WebpackError(trouble));
         }
@@ -36,32 +26,34 @@ export class Licenses {
       });
     });
   }
+}
 
-  /** @returns {import("./listing.mjs").Shipped[]} */
-  shipped() {
-    const parts = new Map();
-    const inside = new Map();
-    for (const [file, names] of [...this.found.values()].flatMap((byFile) => [...byFile])) {
-      const folder = packageFolder(file);
-      parts.set(folder, new Set([...(parts.get(folder) ?? []), ...names]));
-      for (const name of packagesInside(file)) inside.set(name, folder);
-    }
-    // The code that fetches the parts of the add-in is the build tool's own.
-    parts.set(dirname(WEBPACK), this.parts);
-    const own = [...parts].map(([folder, names]) => ({
-      ...packageFacts(nameOf(folder), folder),
-      parts: [...names].sort(),
-    }));
-    const packed = [...inside].map(([name, within]) => ({
-      ...packageFacts(name, join(modulesOf(within), name)),
-      parts: [...parts.get(within)].sort(),
-      within: nameOf(within),
-    }));
-    return [...own, ...packed];
+/** @returns {import("./listing.mjs").Shipped[]} */
+function shippedIn(compilation, forEachRuntime, bundled) {
+  const parts = new Map();
+  const inside = new Map();
+  for (const [file, names] of filesByPart(compilation, forEachRuntime)) {
+    const folder = packageFolder(file);
+    parts.set(folder, new Set([...(parts.get(folder) ?? []), ...names]));
+    for (const name of packagesInside(file)) inside.set(name, folder);
   }
+  // The code that fetches the parts of the add-in is webpack's own, and a few lines in each bundle are esbuild's.
+  parts.set(dirname(WEBPACK), new Set(compilation.entrypoints.keys()));
+  parts.set(dirname(ESBUILD), new Set(bundled));
+  const own = [...parts].map(([folder, names]) => ({
+    ...packageFacts(nameOf(folder), folder),
+    parts: [...names].sort(),
+  }));
+  const packed = [...inside].map(([name, within]) => ({
+    ...packageFacts(name, join(modulesOf(within), name)),
+    parts: [...parts.get(within)].sort(),
+    within: nameOf(within),
+  }));
+  return [...own, ...packed];
 }
 
 const WEBPACK = new URL(import.meta.resolve("webpack/package.json")).pathname;
+const ESBUILD = new URL(import.meta.resolve("esbuild/package.json")).pathname;
 
 /** The name of a package by its folder: @scope/name or name. */
 function nameOf(folder) {
@@ -80,8 +72,9 @@ function filesByPart({ modules, chunkGraph }, forEachRuntime) {
     const entries = new Set();
     for (const runtime of chunkGraph.getModuleRuntimes(module)) forEachRuntime(runtime, (entry) => entries.add(entry));
     if (entries.size === 0) continue;
-    for (const { resource } of module.modules ?? [module]) {
-      if (packageFolder(resource)) found.set(resource, entries);
+    for (const { resource, buildInfo } of module.modules ?? [module]) {
+      for (const file of [resource, ...(buildInfo?.bundledFiles ?? [])])
+        if (packageFolder(file)) found.set(file, new Set([...(found.get(file) ?? []), ...entries]));
     }
   }
   return found;

@@ -31,7 +31,8 @@ describe("the list of licenses", () => {
     expect(of("@univerjs/core")).toMatchObject({ license: "Apache-2.0", parts: "practice" });
     // Offered under MIT or GPL, and taken under MIT.
     expect(of("jszip")).toMatchObject({ license: "MIT", within: "exceljs" });
-    expect(of("webpack")?.parts).toBe("functions, pane, practice");
+    expect(of("webpack")?.parts).toBe("pane, practice");
+    expect(of("esbuild")?.parts).toBe("functions, practice");
   });
 
   test("has nothing in the pane that the project does not ask for itself", () => {

@@ -1,5 +1,6 @@
 import { join, resolve } from "node:path";
 import { chromium } from "playwright-core";
+import { serve } from "../../src/serve.mjs";
 import { withTypeScript } from "../../src/withTypeScript.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -14,32 +15,30 @@ const TODAY = new Date(2031, 1, 24, 9);
  * @param {(open: (size?: { width?: number, height?: number, scale?: number }) => Promise<import("playwright-core").Page>) => Promise<void>} deed
  */
 export async function atTheDesk(dist, deed) {
-  const helper = (name, use) => withTypeScript(ROOT, join(ROOT, `test/browser/${name}.ts`), use);
-  const browserPath = await helper("findBrowser", async ({ findBrowser }) => findBrowser());
-  await helper("serve", async ({ serve }) => {
-    const server = await serve(dist);
-    const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox", "--disable-gpu"] });
-    try {
-      await deed(async ({ width = 1280, height = 800, scale = 1 } = {}) => {
-        const context = await browser.newContext({
-          viewport: { width, height },
-          deviceScaleFactor: scale,
-          colorScheme: "light",
-          locale: "en-US",
-        });
-        const page = await context.newPage();
-        await page.goto(`${server.origin}/practice.html`);
-        await page.getByRole("button", { name: /^Insert/ }).waitFor({ timeout: WAIT_MS });
-        await page.clock.setFixedTime(TODAY);
-        // A bar that stays in sight would lie over what is pictured.
-        await page.addStyleTag({ content: ".insert-bar { position: static !important }" });
-        return page;
+  const finder = join(ROOT, "test/browser/findBrowser.ts");
+  const browserPath = await withTypeScript(ROOT, finder, async ({ findBrowser }) => findBrowser());
+  const server = await serve(dist);
+  const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox", "--disable-gpu"] });
+  try {
+    await deed(async ({ width = 1280, height = 800, scale = 1 } = {}) => {
+      const context = await browser.newContext({
+        viewport: { width, height },
+        deviceScaleFactor: scale,
+        colorScheme: "light",
+        locale: "en-US",
       });
-    } finally {
-      await browser.close();
-      await server.close();
-    }
-  });
+      const page = await context.newPage();
+      await page.goto(`${server.origin}/practice.html`);
+      await page.getByRole("button", { name: /^Insert/ }).waitFor({ timeout: WAIT_MS });
+      await page.clock.setFixedTime(TODAY);
+      // A bar that stays in sight would lie over what is pictured.
+      await page.addStyleTag({ content: ".insert-bar { position: static !important }" });
+      return page;
+    });
+  } finally {
+    await browser.close();
+    await server.close();
+  }
 }
 
 /** Brings a sheet to the front and selects cells of it. */

@@ -1,18 +1,20 @@
-import * as core from "@univerjs/core";
-import { FUniver } from "@univerjs/core/lib/facade";
-import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
-import shadingWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
-import * as sheets from "@univerjs/preset-sheets-core";
-import sheetWords from "@univerjs/preset-sheets-core/locales/en-US";
-import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
-import listWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
-import * as drawing from "@univerjs/preset-sheets-drawing";
-import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { Grid } from "../grid/grid";
 import type { OpenGrid } from "../grid/library";
 import { openGrid } from "../grid/openGrid";
 import type { PracticeOffice } from "../grid/practiceOffice";
 import { giveReasons } from "./errorNotes";
+import {
+  conditionalFormattingLocale,
+  core,
+  dataValidationLocale,
+  drawing,
+  drawingLocale,
+  FUniver,
+  sheets,
+  sheetsLocale,
+  UniverSheetsConditionalFormattingPreset,
+  UniverSheetsDataValidationPreset,
+} from "./gridPackages";
 import { closeStaleSuggestions } from "./suggestions";
 
 export type KeptWorkbook = Partial<core.IWorkbookData>;
@@ -44,7 +46,9 @@ export function createBrowserGrid(
   const univer = new core.Univer({
     darkMode: dark.matches,
     locale,
-    locales: { [locale]: core.mergeLocales(sheetWords, drawingWords, shadingWords, listWords) },
+    locales: {
+      [locale]: core.mergeLocales(sheetsLocale, drawingLocale, conditionalFormattingLocale, dataValidationLocale),
+    },
     logLevel: core.LogLevel.ERROR,
   });
   const presets = [

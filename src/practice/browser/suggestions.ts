@@ -1,12 +1,7 @@
-import {
-  DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY,
-  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
-  ICommandService,
-  type Injector,
-} from "@univerjs/core";
-import { KeyCode } from "@univerjs/preset-sheets-core";
+import type { Injector } from "@univerjs/core";
+import { core, sheets } from "./gridPackages";
 
-const editors = [DOCS_NORMAL_EDITOR_UNIT_ID_KEY, DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY];
+const editors = [core.DOCS_NORMAL_EDITOR_UNIT_ID_KEY, core.DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY];
 
 /**
  * Closes the list of functions as soon as a person types on. The grid itself leaves a list open for a moment after
@@ -14,12 +9,12 @@ const editors = [DOCS_NORMAL_EDITOR_UNIT_ID_KEY, DOCS_FORMULA_BAR_EDITOR_UNIT_ID
  * then M(1,2) and Enter gave =SUBTOTAL(1,2).
  */
 export function closeStaleSuggestions(injector: Injector): void {
-  const commands = injector.get(ICommandService);
+  const commands = injector.get(core.ICommandService);
   const close = ({ key }: KeyboardEvent) => {
     if (key.length > 1 && key !== "Backspace" && key !== "Delete") return;
     for (const editor of editors) {
       const list = `sheet.formula-embedding-editor.search_function.${editor}`;
-      if (commands.hasCommand(list)) commands.syncExecuteCommand(list, { keyCode: KeyCode.ESC });
+      if (commands.hasCommand(list)) commands.syncExecuteCommand(list, { keyCode: sheets.KeyCode.ESC });
     }
   };
   document.addEventListener("keydown", close, { capture: true });

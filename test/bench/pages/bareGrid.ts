@@ -1,22 +1,24 @@
-import * as core from "@univerjs/core";
-import { FUniver } from "@univerjs/core/lib/facade";
-import * as sheets from "@univerjs/preset-sheets-core";
-import sheetWords from "@univerjs/preset-sheets-core/locales/en-US";
+import type * as gridPackages from "./core/gridPackages";
 
 type Preset = { readonly plugins: readonly unknown[] };
-type Plugin = Parameters<core.Univer["registerPlugin"]>[0];
+type Plugin = Parameters<InstanceType<typeof gridPackages.core.Univer>["registerPlugin"]>[0];
 
 /**
  * The grid by itself on a bare page: nothing of ours in it but a mark when the first cell is usable, by the same rule
  * as on the practice page.
  *
+ * @param packages the grid's packages.
  * @param more what else of the grid's packages comes with it.
  */
-export function openBareGrid(more: readonly Preset[], words: Parameters<typeof core.mergeLocales>): void {
+export function openBareGrid(
+  { core, FUniver, sheets, sheetsLocale }: typeof gridPackages,
+  more: readonly Preset[],
+  words: Parameters<typeof gridPackages.core.mergeLocales>,
+): void {
   const locale = core.LocaleType.EN_US;
   const univer = new core.Univer({
     locale,
-    locales: { [locale]: core.mergeLocales(sheetWords, ...words) },
+    locales: { [locale]: core.mergeLocales(sheetsLocale, ...words) },
     logLevel: core.LogLevel.ERROR,
   });
   const core_ = sheets.UniverSheetsCorePreset({ container: "practice-grid", ribbonType: "simple" });

@@ -25,16 +25,14 @@ const page = (script: string) => `<!doctype html>
  */
 export async function buildBare(dist: string): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), "bare-grid-"));
-  const { default: configs } = (await import(pathToFileURL(resolve("webpack.config.js")).href)) as {
-    default: (env: object, given: object) => Configuration[];
+  const { default: config } = (await import(pathToFileURL(resolve("webpack.config.js")).href)) as {
+    default: (env: object, given: object) => Configuration;
   };
-  const settings = configs({}, { mode: "production" }).find(({ name }) => name === "pages")!;
+  const settings = config({}, { mode: "production" });
   const entry = Object.fromEntries(NAMES.map((name) => [name, resolve(`test/bench/pages/${name}.ts`)]));
-  // What is left out of the grid for the practice page is left out here, too.
-  const plugins = (settings.plugins ?? []).filter((one) => one instanceof webpack.NormalModuleReplacementPlugin);
   await new Promise<void>((done, failed) => {
     webpack(
-      { ...settings, entry, plugins, output: { path: folder, filename: "[name].js", publicPath: "auto" } },
+      { ...settings, entry, plugins: [], output: { path: folder, filename: "[name].js", publicPath: "auto" } },
       (error, stats) => {
         if (error || !stats || stats.hasErrors()) failed(error ?? new Error(stats?.toString("errors-only")));
         else done();

@@ -1,0 +1,7 @@
+// @ts-check
+// Runs in a worker: terser takes two seconds for the functions, and makes them a twentieth smaller than esbuild does.
+import { parentPort, workerData } from "node:worker_threads";
+import { minify } from "terser";
+
+const { code } = await minify(workerData, { ecma: 2020, compress: { passes: 2 } });
+parentPort?.postMessage(code);
