@@ -15,6 +15,7 @@ import type { Area, CellContent, CellInput } from "../src/practice/grid/port";
 import { emptyOffice, type PracticeOffice } from "../src/practice/grid/practiceOffice";
 import { createExcel } from "../src/practice/host/excel";
 import { createOffice } from "../src/practice/host/office";
+import { officeExtension } from "../src/practice/host/officeExtension";
 import { type HandedFile, HostSession } from "../src/practice/host/session";
 import { chosenLibrary, installLibrary } from "./client/library";
 import type { RequestCounts } from "./client/server";
@@ -120,6 +121,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
   const globals = {
     Excel: createExcel(Promise.resolve(session)),
     Office: createOffice(Promise.resolve()),
+    OfficeExtension: officeExtension,
     CustomFunctions: createCustomFunctions(associations),
   } as unknown as Pick<HeadlessHost, "Excel" | "Office" | "CustomFunctions">;
   const file = chosenLibrary();

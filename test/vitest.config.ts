@@ -21,8 +21,14 @@ export default defineConfig({
           include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,properties,contracts}/**/*.test.ts"],
         },
       },
-      onTheClientLibrary("web", ["test/client/**/*.test.ts", "test/contracts/{syncs,commaInSheetName}.test.ts"]),
-      onTheClientLibrary("desktop", ["test/client/**/*.test.ts", "test/contracts/{syncs,commaInSheetName}.test.ts"]),
+      onTheClientLibrary("web", [
+        "test/client/**/*.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences}.test.ts",
+      ]),
+      onTheClientLibrary("desktop", [
+        "test/client/**/*.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences}.test.ts",
+      ]),
       {
         extends: true,
         test: {

@@ -3,6 +3,7 @@ import { Associations } from "./functions/associations";
 import { createCustomFunctions } from "./functions/customFunctions";
 import { createExcel } from "./host/excel";
 import { createOffice } from "./host/office";
+import { officeExtension } from "./host/officeExtension";
 import type { HostSession } from "./host/session";
 import { LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { foldPane } from "./screen/pane";
@@ -31,6 +32,7 @@ Object.assign(globalThis, {
   CustomFunctions: createCustomFunctions(associations),
   Excel: createExcel(session),
   Office: createOffice(ready),
+  OfficeExtension: officeExtension,
 });
 
 foldPane();

@@ -13,8 +13,8 @@ export const SETS: Readonly<Record<string, string>> = {
   DelayForCellEdit: "1.1",
 };
 
-/** A request as the library sends it: custom data, method, path, headers, body, flags. */
-export type RequestArray = readonly [string, string, string, readonly string[], string, number, ...unknown[]];
+/** A request as the library sends it: custom data, method, path, headers, body, permission, flags. */
+export type RequestArray = readonly [string, string, string, readonly string[], string, number, number, ...unknown[]];
 /** An answer as the library takes it: HTTP status, headers, body. */
 export type AnswerArray = readonly [number, readonly string[], string];
 

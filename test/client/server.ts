@@ -48,7 +48,7 @@ export class Server implements Program {
     this.connection = connection;
   }
 
-  async answer([tag, , , , text, flags]: RequestArray): Promise<AnswerArray> {
+  async answer([tag, , , , text, , flags]: RequestArray): Promise<AnswerArray> {
     const body = JSON.parse(text) as RequestBody;
     if (tag !== OF_A_RUN || usesService(body)) {
       this.counts.own += 1;

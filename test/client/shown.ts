@@ -1,3 +1,4 @@
+import { withoutDates } from "../../src/practice/host/settings";
 import type { KeptObjects } from "./kept";
 import { type StandIn, wireNameOf } from "./wire";
 
@@ -20,7 +21,7 @@ export function propertiesOf(object: StandIn, paths: readonly string[], kept: Ke
     const [head = "", ...rest] = path.split("/");
     if (head === "isNullObject") continue;
     const name = wireNameOf(head);
-    if (!(head in children)) shown[name] = object[head];
+    if (!(head in children)) shown[name] = withoutDates(object[head]);
     else {
       const below = propertiesOf(object[head] as StandIn, rest.length > 0 ? [rest.join("/")] : [], kept);
       shown[name] = merged(shown[name], below);
@@ -38,6 +39,8 @@ function itemsOf(
   const ofItem = paths
     .map((path) => path.replace(/^items(\/|$)/, ""))
     .filter((path) => path !== "" && path !== "count");
+  // What only asks how many there are gets no items.
+  if (ofItem.length === 0 && paths.includes("count")) return { Count: object.count };
   const items = object.items.map((item) => {
     return { ...(propertiesOf(item, ofItem, kept) as object), ...kept.identity(item) };
   });

@@ -27,7 +27,11 @@ const library = (file: string) => {
 const lists = {
   "the web library": library("excel-web-16.00.debug.js"),
   "the desktop library": library("excel-win32-16.01.debug.js"),
-  "the type package": codesBetween(read("@types/office-js/index.d.ts"), /enum ErrorCodes \{[^}]*dirtySupportingFormula/, "}"),
+  "the type package": codesBetween(
+    read("@types/office-js/index.d.ts"),
+    /enum ErrorCodes \{[^}]*dirtySupportingFormula/,
+    "}",
+  ),
 };
 
 const wordsOf = (code: string) => inWords({ code, debugInfo: {} }).message;

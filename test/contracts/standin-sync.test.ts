@@ -50,7 +50,7 @@ describe("sync", () => {
       await context.sync();
     });
     await expect(run).rejects.toMatchObject({
-      name: "OfficeExtension.Error",
+      name: "RichApi.Error",
       code: "InvalidArgument",
       message: expect.stringContaining("doesn't match the size"),
       debugInfo: { code: "InvalidArgument", errorLocation: "Range.values" },

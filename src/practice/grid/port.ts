@@ -42,6 +42,8 @@ export interface SheetsPort {
   add(name: string): string;
   remove(id: string): void;
   rename(id: string, name: string): void;
+  /** @param position among all sheets, hidden ones included; 0 is the first. */
+  move(id: string, position: number): void;
   hide(id: string, hidden: boolean): void;
   freezeRows(id: string, count: number): void;
   /** Inserts blank rows before a row, as a person does. */

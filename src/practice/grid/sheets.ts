@@ -39,6 +39,10 @@ export class GridSheets implements SheetsPort {
     sheetOf(this.grid, id).setName(name);
   }
 
+  move(id: string, position: number): void {
+    this.grid.workbook.moveSheet(sheetOf(this.grid, id), position);
+  }
+
   hide(id: string, hidden: boolean): void {
     const sheet = sheetOf(this.grid, id);
     if (hidden) sheet.hideSheet();

@@ -5,11 +5,7 @@ import type { RequestContext } from "./requestContext";
 export class ClientResult<T> implements OfficeExtension.ClientResult<T> {
   private known: { readonly value: T } | undefined;
 
-  constructor(
-    context: RequestContext,
-    private readonly location: string,
-    find: () => T,
-  ) {
+  constructor(context: RequestContext, location: string, find: () => T) {
     context.read(location, () => {
       this.known = { value: find() };
     });
@@ -19,7 +15,7 @@ export class ClientResult<T> implements OfficeExtension.ClientResult<T> {
    * @throws HostError before the sync.
    */
   get value(): T {
-    if (!this.known) throw new HostError("ValueNotLoaded", this.location);
+    if (!this.known) throw new HostError("ValueNotLoaded", "clientResult.value");
     return this.known.value;
   }
 }

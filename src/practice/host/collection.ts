@@ -6,16 +6,14 @@ export abstract class Collection<T extends ClientObject> extends ClientObject {
   protected abstract itemsNow(): T[];
 
   protected loadable(): Loadable {
-    return { properties: { count: () => this.itemsNow().length } };
+    return { properties: {} };
   }
 
   protected override readPaths(paths: string[][]): void {
     const items = this.itemsNow();
     this.keep("items", items);
-    this.keep("count", items.length);
     if (paths.length === 0) for (const item of items) item.readAll();
     for (const path of paths) {
-      if (path.length === 1 && path[0] === "count") continue;
       // The host takes "items/name" and "name" alike for the name of each item.
       const ofItem = path[0] === "items" ? path.slice(1) : path;
       for (const item of items) {
@@ -35,10 +33,6 @@ export abstract class Collection<T extends ClientObject> extends ClientObject {
 
   get items(): T[] {
     return this.loadedValue("items");
-  }
-
-  get count(): number {
-    return this.loadedValue("count");
   }
 
   getCount(): ClientResult<number> {

@@ -69,6 +69,7 @@ export class DataValidation
   }
 
   set rule(given: DataValidationRule) {
+    this.accepted(given.list?.source);
     this.assign("rule", given, () => {
       this.context.session.checkWritable(this.area().sheetId);
       if (!given.list) throw refuse("InvalidArgument", "The practice workbook carries lists only.");

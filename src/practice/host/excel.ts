@@ -8,7 +8,7 @@ type Batch<T> = (context: RequestContext) => Promise<T>;
 
 /** What `Excel.run` takes before the batch. */
 export interface RunOptions {
-  /** Has each request wait until nobody is typing into a cell, in place of failing. */
+  /** Has each request wait until nobody is typing into a cell, in a host with the set DelayForCellEdit. */
   readonly delayForCellEdit?: boolean;
 }
 
@@ -16,7 +16,7 @@ export interface RunOptions {
 export interface ExcelGlobal extends Readonly<typeof enums> {
   createWorkbook(base64?: string): Promise<void>;
   run<T>(batch: Batch<T>): Promise<T>;
-  run<T>(options: RunOptions | { readonly context: RequestContext } | RequestContext, batch: Batch<T>): Promise<T>;
+  run<T>(options: RunOptions | RequestContext, batch: Batch<T>): Promise<T>;
 }
 
 /**
@@ -30,15 +30,12 @@ export function createExcel(session: Promise<HostSession>): ExcelGlobal {
     if (!batch) throw new HostError("InvalidArgument", "Excel.run");
     const given = typeof first === "function" ? {} : first;
     const host = await session;
-    const context = contextOf(host, given) ?? host.newContext((given as RunOptions).delayForCellEdit);
-    const result = await batch(context);
-    await context.sync();
-    return result;
+    const context = host.isContext(given) ? given : host.newContext();
+    context.delayForCellEdit = (given as RunOptions).delayForCellEdit === true && hostDelays();
+    return context.run(batch);
   }
   return { ...enums, run, createWorkbook: async (base64) => createWorkbook(await session, base64) };
 }
 
-function contextOf(host: HostSession, given: object): RequestContext | undefined {
-  if (host.isContext(given)) return given;
-  return "context" in given && host.isContext(given.context) ? given.context : undefined;
-}
+/** Only a host that reports this set delays requests; any other ignores the option, and says nothing. */
+const hostDelays = () => Office.context.requirements.isSetSupported("DelayForCellEdit");

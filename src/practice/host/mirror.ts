@@ -11,7 +11,7 @@ import type { RangeFormat } from "./rangeFormat";
 import type { Setting } from "./settings";
 import type { Shape } from "./shapes";
 import type { Style } from "./styles";
-import type { Table, TableCollection } from "./tables";
+import type { Table, TableCollection, TableScopedCollection } from "./tables";
 import type { Worksheet } from "./worksheet";
 
 /**
@@ -42,21 +42,23 @@ type Mirror<T> = 0 extends 1 & T
                       ? NamedItem
                       : T extends Excel.Setting
                         ? Setting
-                        : T extends Excel.TableCollection | Excel.TableScopedCollection
+                        : T extends Excel.TableCollection
                           ? TableCollection
-                          : T extends Excel.Table
-                            ? Table
-                            : T extends Excel.PageBreak
-                              ? PageBreak
-                              : T extends Excel.HeaderFooter
-                                ? HeaderFooter
-                                : T extends Excel.HeaderFooterGroup
-                                  ? HeaderFooterGroup
-                                  : T extends Excel.WorksheetProtection
-                                    ? WorksheetProtection
-                                    : T extends Excel.Shape
-                                      ? Shape
-                                      : T;
+                          : T extends Excel.TableScopedCollection
+                            ? TableScopedCollection
+                            : T extends Excel.Table
+                              ? Table
+                              : T extends Excel.PageBreak
+                                ? PageBreak
+                                : T extends Excel.HeaderFooter
+                                  ? HeaderFooter
+                                  : T extends Excel.HeaderFooterGroup
+                                    ? HeaderFooterGroup
+                                    : T extends Excel.WorksheetProtection
+                                      ? WorksheetProtection
+                                      : T extends Excel.Shape
+                                        ? Shape
+                                        : T;
 
 type MirrorEach<A extends unknown[]> = { [I in keyof A]: Mirror<A[I]> };
 

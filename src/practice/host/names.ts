@@ -99,6 +99,7 @@ export class NamedItemCollection
 
   add(name: string, reference: Range | string): NamedItem {
     const { session } = this.context;
+    this.accepted(reference);
     this.act("add", () => {
       if (!isNameAllowed(name)) throw refuse("InvalidArgument");
       if (session.isNameTaken(name)) throw refuse("ItemAlreadyExists");

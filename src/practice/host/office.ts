@@ -1,6 +1,7 @@
 /** The sets of the host's interface that the stand-in goes along with, by their highest version. */
 const sets: Readonly<Record<string, string>> = {
   CustomFunctionsRuntime: "1.3",
+  DelayForCellEdit: "1.1",
   ExcelApi: "1.14",
   SharedRuntime: "1.1",
 };

@@ -63,6 +63,7 @@ export class HorizontalPageBreaks
   /** Has a new page begin above a range. */
   add(pageBreakRange: Range | string): PageBreak {
     let made: BreakPlace | null = null;
+    this.accepted(pageBreakRange);
     this.act("add", () => {
       const { session } = this.context;
       const sheetId = this.sheetId();

@@ -122,28 +122,57 @@ export class PageLayout extends ClientObject implements Carried {
     this.change({ margins: { ...this.now().margins, ...given } });
   }
 
+  private setMargin(side: keyof PageMargins, points: number): void {
+    this.assign(`${side}Margin`, points, () => this.changeMargins({ [side]: points }));
+  }
+
+  /** In points, as all margins. */
   get topMargin(): number {
     return this.loadedValue("topMargin");
+  }
+
+  set topMargin(given: number) {
+    this.setMargin("top", given);
   }
 
   get bottomMargin(): number {
     return this.loadedValue("bottomMargin");
   }
 
+  set bottomMargin(given: number) {
+    this.setMargin("bottom", given);
+  }
+
   get leftMargin(): number {
     return this.loadedValue("leftMargin");
+  }
+
+  set leftMargin(given: number) {
+    this.setMargin("left", given);
   }
 
   get rightMargin(): number {
     return this.loadedValue("rightMargin");
   }
 
+  set rightMargin(given: number) {
+    this.setMargin("right", given);
+  }
+
   get headerMargin(): number {
     return this.loadedValue("headerMargin");
   }
 
+  set headerMargin(given: number) {
+    this.setMargin("header", given);
+  }
+
   get footerMargin(): number {
     return this.loadedValue("footerMargin");
+  }
+
+  set footerMargin(given: number) {
+    this.setMargin("footer", given);
   }
 
   /** The margins that are given, in the unit; the others stay. */
@@ -168,6 +197,7 @@ export class PageLayout extends ClientObject implements Carried {
   }
 
   setPrintArea(printArea: Range | RangeAreas | string): void {
+    this.accepted(printArea);
     this.act("setPrintArea", () => this.change({ printArea: this.areaOf(printArea) }));
   }
 
@@ -180,6 +210,7 @@ export class PageLayout extends ClientObject implements Carried {
 
   /** Whole rows only. */
   setPrintTitleRows(printTitleRows: Range | string): void {
+    this.accepted(printTitleRows);
     this.act("setPrintTitleRows", () => {
       const { row, rowCount, columnCount } = this.areaOf(printTitleRows);
       if (columnCount !== sheetColumns) throw refuse("InvalidArgument");

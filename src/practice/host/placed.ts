@@ -26,6 +26,7 @@ export abstract class Placed<P> extends ClientObject {
    * @throws HostError where it is not there, or was never found.
    */
   get place(): P {
+    this.checkUsable();
     if (this.found === undefined) throw refuse("InvalidObjectPath");
     if (this.found === null) throw new NullObjectError();
     return this.found;
@@ -40,6 +41,11 @@ export abstract class Placed<P> extends ClientObject {
   get isNullObject(): boolean {
     if (this.found === undefined) return this.loadedValue<boolean>("isNullObject");
     return this.found === null;
+  }
+
+  /** What is asked of an "or null" object that is not there is nothing, whether it was loaded or not. */
+  protected override loadedValue<T>(name: string): T {
+    return this.found === null ? (undefined as T) : super.loadedValue(name);
   }
 
   override readPath(path: string[]): void {

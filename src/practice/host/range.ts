@@ -14,7 +14,7 @@ import { copyInto } from "./rangeCopy";
 import { RangeFormat } from "./rangeFormat";
 import type { RequestContext } from "./requestContext";
 import { carriable, shaped } from "./tableOfValues";
-import { TableCollection } from "./tables";
+import { TableScopedCollection } from "./tables";
 import { Worksheet } from "./worksheet";
 
 type Carried = Members<
@@ -43,13 +43,11 @@ type Carried = Members<
 
 /** Cells that lie together on one sheet, and the ranges that one gets to from them. */
 export class Range extends RangeContents implements Carried {
-  private ownFormat: RangeFormat | undefined;
-  private ownShadings: ConditionalFormats | undefined;
-  private ownValidation: DataValidation | undefined;
   private ownSheet: Worksheet | undefined;
 
   constructor(context: RequestContext, location: string, find: () => Area | null) {
     super(context, "Range", location, find);
+    context.endsWithRun(this);
   }
 
   protected override loadable(): Loadable {
@@ -65,26 +63,29 @@ export class Range extends RangeContents implements Carried {
   }
 
   get format(): RangeFormat {
-    this.ownFormat ??= new RangeFormat(this.context, () => this.place);
-    return this.ownFormat;
+    return this.child("format", () => new RangeFormat(this.context, () => this.place));
   }
 
   get conditionalFormats(): ConditionalFormats {
-    this.ownShadings ??= new ConditionalFormats(this.context, () => this.place);
-    return this.ownShadings;
+    return this.child("conditionalFormats", () => new ConditionalFormats(this.context, () => this.place));
   }
 
   get dataValidation(): DataValidation {
-    this.ownValidation ??= new DataValidation(this.context, () => this.place);
-    return this.ownValidation;
+    return this.child("dataValidation", () => new DataValidation(this.context, () => this.place));
+  }
+
+  protected override settableObjects(): readonly string[] {
+    return ["format", "dataValidation"];
   }
 
   get worksheet(): Worksheet {
+    if (!this.ownSheet) this.checkUsable();
     this.ownSheet ??= new Worksheet(this.context, "Range.worksheet", () => this.place.sheetId, this.isPlaced);
     return this.ownSheet;
   }
 
   private step(method: string, to: (from: Area) => Area): Range {
+    this.checkUsable();
     return new Range(this.context, `Range.${method}`, () => onSheet(to(this.place)));
   }
 
@@ -135,6 +136,7 @@ export class Range extends RangeContents implements Carried {
   }
 
   getIntersectionOrNullObject(other: Range | string): Range {
+    this.accepted(other);
     return new Range(this.context, "Range.getIntersectionOrNullObject", () => {
       return intersection(this.place, this.areaOf(other)) ?? null;
     });
@@ -146,6 +148,7 @@ export class Range extends RangeContents implements Carried {
 
   /** Which rows do not show; nothing else can be asked for here. */
   getRowProperties(asked: Excel.RowPropertiesLoadOptions): ClientResult<Excel.RowProperties[]> {
+    this.checkUsable();
     return new ClientResult(this.context, "Range.getRowProperties", () => {
       const { sheetId, row, rowCount } = carriable(this.place);
       if (!asked.rowHidden) throw refuse("InvalidArgument");
@@ -156,6 +159,7 @@ export class Range extends RangeContents implements Carried {
 
   /** Which columns do not show, and how wide they are in points; nothing else can be asked for here. */
   getColumnProperties(asked: Excel.ColumnPropertiesLoadOptions): ClientResult<Excel.ColumnProperties[]> {
+    this.checkUsable();
     return new ClientResult(this.context, "Range.getColumnProperties", () => {
       const { sheetId, column, columnCount } = carriable({ ...this.place, rowCount: 1 });
       const wantsWidth = asked.format?.columnWidth;
@@ -169,6 +173,7 @@ export class Range extends RangeContents implements Carried {
   }
 
   getMergedAreasOrNullObject(): RangeAreas {
+    this.checkUsable();
     return new RangeAreas(this.context, "Range.getMergedAreasOrNullObject", () => {
       const merged = this.context.session.grid.cells.merged(this.place.sheetId);
       const here = merged.filter((area) => intersection(area, this.place));
@@ -176,8 +181,9 @@ export class Range extends RangeContents implements Carried {
     });
   }
 
-  getTables(fullyContained = false): TableCollection {
-    return new TableCollection(this.context, () => {
+  getTables(fullyContained = false): TableScopedCollection {
+    this.checkUsable();
+    return new TableScopedCollection(this.context, () => {
       const tables = this.context.session.tablesIn(this.place);
       if (!fullyContained) return tables;
       return tables.filter(({ area }) => {
@@ -189,6 +195,7 @@ export class Range extends RangeContents implements Carried {
 
   /** How each cell looks, after the next sync. */
   getCellProperties(asked: Excel.CellPropertiesLoadOptions): ClientResult<Excel.CellProperties[][]> {
+    this.checkUsable();
     return new ClientResult(this.context, "Range.getCellProperties", () => {
       return cellProperties(this.context.session.grid.looks, carriable(this.place), asked);
     });
@@ -212,6 +219,7 @@ export class Range extends RangeContents implements Carried {
 
   /** Copies cells here; a source that goes into the range several times fills it. */
   copyFrom(...[source, copyType = "All", skipBlanks, transpose]: Parameters<Carried["copyFrom"]>): void {
+    this.accepted(source);
     this.act("copyFrom", () => {
       const { session } = this.context;
       session.checkWritable(this.place.sheetId);

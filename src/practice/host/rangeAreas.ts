@@ -12,6 +12,7 @@ export class RangeAreas
 {
   constructor(context: RequestContext, location: string, find: () => readonly Area[] | null) {
     super(context, "RangeAreas", location, find);
+    context.endsWithRun(this);
   }
 
   protected loadable(): Loadable {

@@ -5,7 +5,7 @@ import type { Loadable } from "./clientObject";
 import { HostError } from "./error";
 import type { Members } from "./mirror";
 import { Placed } from "./placed";
-import { carriable, isCellValue, isText, shaped } from "./tableOfValues";
+import { carriable, checkSize, isCellValue, isText, partsOf, shaped } from "./tableOfValues";
 
 type Carried = Members<
   Excel.Range,
@@ -147,7 +147,7 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   }
 
   set values(given: Excel.Range["values"]) {
-    this.assign("values", given, () => this.write(given));
+    this.assignInParts("values", given, (area, part) => this.write(area, part));
   }
 
   get formulas(): Excel.Range["formulas"] {
@@ -155,13 +155,30 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   }
 
   set formulas(given: Excel.Range["formulas"]) {
-    this.assign("formulas", given, () => this.write(given));
+    this.assignInParts("formulas", given, (area, part) => this.write(area, part));
   }
 
-  private write(given: unknown): void {
+  private write(area: Area, given: unknown): void {
     const { session } = this.context;
-    session.checkWritable(this.place.sheetId);
-    session.grid.cells.write(this.place, shaped(this.place, given, isCellValue));
+    session.checkWritable(area.sheetId);
+    session.grid.cells.write(area, shaped(area, given, isCellValue));
+  }
+
+  /** Sets a property of the cells; a large table in several changes of the same request, as the host does. */
+  private assignInParts(property: string, given: unknown, apply: (area: Area, part: unknown) => void): void {
+    const parts = partsOf(given);
+    if (parts.length === 0) {
+      this.assign(property, given, () => apply(this.place, given));
+      return;
+    }
+    this.keep(property, given);
+    this.checkUsable();
+    const [first = []] = given as unknown[][];
+    this.context.find(`Range.${property}`, () => checkSize(this.place, (given as unknown[][]).length, first.length));
+    for (const { row, rows } of parts) {
+      const partOf = (area: Area) => ({ ...area, row: area.row + row, rowCount: rows.length });
+      this.context.change(`Range.${property}`, () => apply(partOf(this.place), rows));
+    }
   }
 
   get numberFormat(): Excel.Range["numberFormat"] {
@@ -169,12 +186,12 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
   }
 
   set numberFormat(given: Excel.Range["numberFormat"]) {
-    this.assign("numberFormat", given, () => {
-      this.context.session.checkWritable(this.place.sheetId);
-      const looks = shaped(this.place, given, isText).map((row) =>
+    this.assignInParts("numberFormat", given, (area, part) => {
+      this.context.session.checkWritable(area.sheetId);
+      const looks = shaped(area, part, isText).map((row) =>
         row.map((numberFormat) => (numberFormat === undefined ? undefined : { numberFormat })),
       );
-      this.context.session.grid.looks.setEach(this.place, looks);
+      this.context.session.grid.looks.setEach(area, looks);
     });
   }
 

@@ -29,15 +29,23 @@ const verticals: readonly CellLook["vertical"][] = ["Top", "Center", "Bottom"];
 
 /** How a range's cells look. */
 export class RangeFormat extends RangeLook implements Carried {
-  readonly fill: RangeFill;
-  readonly font: RangeFont;
   readonly borders: RangeBorders;
 
   constructor(context: RequestContext, area: () => Area) {
     super(context, "RangeFormat", area);
-    this.fill = new RangeFill(context, "RangeFill", area);
-    this.font = new RangeFont(context, "RangeFont", area);
     this.borders = new RangeBorders(context, area);
+  }
+
+  get fill(): RangeFill {
+    return this.child("fill", () => new RangeFill(this.context, "RangeFill", this.area));
+  }
+
+  get font(): RangeFont {
+    return this.child("font", () => new RangeFont(this.context, "RangeFont", this.area));
+  }
+
+  protected override settableObjects(): readonly string[] {
+    return ["fill", "font"];
   }
 
   protected loadable(): Loadable {

@@ -18,13 +18,15 @@ export class RequestContext {
   /** While set, formulas are not waited for before the next operation. */
   calculationSuspended = false;
   private pending: Operation[] = [];
+  /** What ends with the run that is going on; undefined outside of one. */
+  private ofRun: ClientObject[] | undefined;
 
   /**
-   * @param delayForCellEdit Whether its requests wait while somebody is typing into a cell, in place of failing.
+   * @param delayForCellEdit Whether its requests wait while a cell is open for typing, in place of failing.
    */
   constructor(
     readonly session: HostSession,
-    private readonly delayForCellEdit = false,
+    public delayForCellEdit = false,
   ) {
     this.workbook = new Workbook(this);
     this.application = new Application(this);
@@ -45,8 +47,32 @@ export class RequestContext {
     this.pending.push({ location, run: () => this.session.grid.asHost(run), changes: true });
   }
 
+  /**
+   * @throws HostError where the object is of another context.
+   */
   load(object: ClientObject, properties?: string | string[] | object): void {
+    if (object.context !== this) throw new HostError("InvalidRequestContext");
     object.load(properties);
+  }
+
+  /** Has an object end with the run that is going on, as all ranges do in the host. */
+  endsWithRun(object: ClientObject): void {
+    this.ofRun?.push(object);
+  }
+
+  /** Runs a batch and syncs what it left; the ranges that it made can't be used after that. */
+  async run<T>(batch: (context: RequestContext) => Promise<T>): Promise<T> {
+    this.ofRun = [];
+    try {
+      const promise = batch(this);
+      if (typeof promise?.then !== "function") throw new HostError("RunMustReturnPromise");
+      const result = await promise;
+      await this.sync();
+      return result;
+    } finally {
+      for (const object of this.ofRun) object.release();
+      this.ofRun = undefined;
+    }
   }
 
   /**

@@ -24,16 +24,35 @@ export class Setting
   }
 
   get value(): Excel.Setting["value"] {
-    return this.loadedValue("value");
+    return withDates(this.loadedValue("value"));
   }
 
   set value(given: Excel.Setting["value"]) {
-    this.assign("value", given, () => this.context.session.grid.kept.set(this.place, given));
+    const value = withoutDates(given);
+    this.assign("value", value, () => this.context.session.grid.kept.set(this.place, value));
   }
 
   delete(): void {
     this.act("delete", () => this.context.session.grid.kept.remove(this.place));
   }
+}
+
+/** A value as JSON keeps it, with dates as the host's client library writes them: `Date(0)`. */
+export function withoutDates(given: unknown): unknown {
+  const text = JSON.stringify(given, function (this: Record<string, unknown>, key, value) {
+    const before = this[key];
+    return before instanceof Date ? `Date(${before.getTime()})` : value;
+  });
+  return text === undefined ? undefined : JSON.parse(text);
+}
+
+/** A value that was kept, with its dates. */
+function withDates(kept: unknown): unknown {
+  if (kept === undefined) return undefined;
+  return JSON.parse(JSON.stringify(kept), (_, value) => {
+    const [, milliseconds] = (typeof value === "string" && /^Date\((.+)\)$/.exec(value)) || [];
+    return milliseconds === undefined ? value : new Date(Number.parseInt(milliseconds, 10));
+  });
 }
 
 /** The values that add-ins keep in the workbook, by key. */
@@ -52,7 +71,7 @@ export class SettingCollection
 
   /** Keeps a value under a key, in place of the one that was kept there. */
   add(...[key, value]: Parameters<Excel.SettingCollection["add"]>): Setting {
-    this.act("add", () => this.context.session.grid.kept.set(key, value));
+    this.act("add", () => this.context.session.grid.kept.set(key, withoutDates(value)));
     return new Setting(this.context, "SettingCollection.add", () => key);
   }
 

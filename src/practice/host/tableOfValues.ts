@@ -16,7 +16,8 @@ export function carriable(area: Area): Area {
 
 /**
  * What is written into a range, cell by cell: one value is meant for every cell, and a table must have the range's
- * shape. null and undefined stand for "leave it alone".
+ * shape. null and undefined stand for "leave it alone", and so do NaN and the infinities: on the host's wire they become
+ * null.
  *
  * @param isAllowed Tells a value that a cell can take.
  * @throws HostError with the host's code where the shape or a value is wrong.
@@ -24,7 +25,7 @@ export function carriable(area: Area): Area {
 export function shaped<T>(area: Area, given: unknown, isAllowed: (value: unknown) => value is T): (T | undefined)[][] {
   const { rowCount, columnCount } = carriable(area);
   const one = (value: unknown): T | undefined => {
-    if (value === null || value === undefined) return undefined;
+    if (value === null || value === undefined || isNoNumber(value)) return undefined;
     if (!isAllowed(value)) throw refuse("InvalidArgument", "A cell takes text, a number or a truth value.");
     return value;
   };
@@ -32,19 +33,44 @@ export function shaped<T>(area: Area, given: unknown, isAllowed: (value: unknown
     const value = one(given);
     return Array.from({ length: rowCount }, () => Array.from({ length: columnCount }, () => value));
   }
-  const fits = given.length === rowCount && given.every((row) => Array.isArray(row) && row.length === columnCount);
-  if (!fits) {
-    const advice =
-      "The number of rows or columns in the input array doesn't match the size or dimensions of the range.";
-    throw refuse("InvalidArgument", advice);
-  }
+  if (!given.every((row) => Array.isArray(row))) throw wrongSize();
+  for (const row of given) checkSize(area, given.length, row.length);
   return given.map((row: unknown[]) => Array.from(row, one));
 }
 
+/**
+ * @throws HostError where a table has not as many rows and columns as the area that it is written into.
+ */
+export function checkSize(area: Area, rowCount: number, columnCount: number): void {
+  if (rowCount !== area.rowCount || columnCount !== area.columnCount) throw wrongSize();
+}
+
+function wrongSize() {
+  const advice = "The number of rows or columns in the input array doesn't match the size or dimensions of the range.";
+  return refuse("InvalidArgument", advice);
+}
+
+/** The most cells that the host's client library writes at once. */
+const mostAtOnce = 1500;
+
+/**
+ * The parts in which a large table is written, whole rows of about {@link mostAtOnce} cells together; none for a table
+ * that is written at once. The host's client library does so, and sends the parts in one request.
+ */
+export function partsOf(given: unknown): { readonly row: number; readonly rows: readonly unknown[] }[] {
+  if (!Array.isArray(given) || !Array.isArray(given[0]) || given.length * given[0].length <= mostAtOnce) return [];
+  const size = Math.max(1, Math.round(mostAtOnce / given[0].length));
+  return Array.from({ length: Math.ceil(given.length / size) }, (_, part) => {
+    return { row: part * size, rows: given.slice(part * size, (part + 1) * size) };
+  });
+}
+
 export function isCellValue(value: unknown): value is string | number | boolean {
-  return (
-    typeof value === "string" || typeof value === "boolean" || (typeof value === "number" && Number.isFinite(value))
-  );
+  return typeof value === "string" || typeof value === "boolean" || typeof value === "number";
+}
+
+function isNoNumber(value: unknown): boolean {
+  return typeof value === "number" && !Number.isFinite(value);
 }
 
 export function isText(value: unknown): value is string {

@@ -71,13 +71,28 @@ export class Table extends Placed<string> implements Carried {
     });
   }
 
-  /** The tables of the practice workbook have a heading row and no row of totals. */
   get showHeaders(): boolean {
     return this.loadedValue("showHeaders");
   }
 
+  /** The tables of the practice workbook always have a heading row. */
+  set showHeaders(given: boolean) {
+    this.assign("showHeaders", given, () => {
+      this.context.session.checkWritable(this.now().area.sheetId);
+      if (!given) throw refuse("InvalidArgument", "Tables in the practice workbook always have a heading row.");
+    });
+  }
+
   get showTotals(): boolean {
     return this.loadedValue("showTotals");
+  }
+
+  /** The tables of the practice workbook never have a totals row. */
+  set showTotals(given: boolean) {
+    this.assign("showTotals", given, () => {
+      this.context.session.checkWritable(this.now().area.sheetId);
+      if (given) throw refuse("InvalidArgument", "Tables in the practice workbook can't have a totals row.");
+    });
   }
 
   /** Kept, and not shown: the cells look as they are dressed. */
@@ -125,20 +140,21 @@ export class Table extends Placed<string> implements Carried {
   }
 }
 
-/** The tables of a workbook, a sheet or a range. */
-export class TableCollection
+/** The tables of a range. */
+export class TableScopedCollection
   extends Collection<Table>
-  implements Members<Excel.TableCollection, "count" | "getCount" | "getItemOrNullObject">
+  implements Members<Excel.TableScopedCollection, "getCount" | "getItem" | "getItemOrNullObject">
 {
   constructor(
     context: RequestContext,
     private readonly list: () => SheetTable[],
+    typeName = "TableScopedCollection",
   ) {
-    super(context, "TableCollection");
+    super(context, typeName);
   }
 
   protected itemsNow(): Table[] {
-    return this.list().map(({ id }) => new Table(this.context, "TableCollection.items", () => id, true));
+    return this.list().map(({ id }) => new Table(this.context, `${this.typeName}.items`, () => id, true));
   }
 
   private find(key: string): string | null {
@@ -146,7 +162,7 @@ export class TableCollection
   }
 
   getItem(key: string): Table {
-    return new Table(this.context, "TableCollection.getItem", () => {
+    return new Table(this.context, `${this.typeName}.getItem`, () => {
       const found = this.find(key);
       if (found === null) throw refuse("ItemNotFound");
       return found;
@@ -155,7 +171,24 @@ export class TableCollection
 
   /** By name or id. */
   getItemOrNullObject(key: string): Table {
-    return new Table(this.context, "TableCollection.getItemOrNullObject", () => this.find(key));
+    return new Table(this.context, `${this.typeName}.getItemOrNullObject`, () => this.find(key));
+  }
+}
+
+/** The tables of a workbook or of a sheet; of all the collections here, only these know their count. */
+export class TableCollection extends TableScopedCollection implements Members<Excel.TableCollection, "count"> {
+  constructor(context: RequestContext, list: () => SheetTable[]) {
+    super(context, list, "TableCollection");
+  }
+
+  protected override readPaths(paths: string[][]): void {
+    const ofItems = paths.filter((path) => path.join("/") !== "count");
+    if (paths.length === 0 || ofItems.length > 0) super.readPaths(ofItems);
+    if (paths.length === 0 || ofItems.length < paths.length) this.keep("count", this.itemsNow().length);
+  }
+
+  get count(): number {
+    return this.loadedValue("count");
   }
 }
 
@@ -175,6 +208,7 @@ export class SheetTables extends TableCollection implements Members<Excel.TableC
   add(address: Range | string, hasHeaders: boolean): Table {
     const { session } = this.context;
     let made: string | null = null;
+    this.accepted(address);
     this.act("add", () => {
       const given = typeof address === "string" ? areaAt(session, this.sheetId(), address) : address.place;
       // A table without a row of data is given one.

@@ -125,6 +125,17 @@ export class Worksheet extends Placed<string> implements Carried {
     return this.loadedValue("position");
   }
 
+  /** Moves the sheet among the others; 0 is the first place. */
+  set position(given: number) {
+    this.assign("position", given, () => {
+      const { session } = this.context;
+      session.checkStructure();
+      const isPlace = Number.isInteger(given) && given >= 0 && given < session.grid.sheets.list().length;
+      if (!isPlace) throw refuse("InvalidArgument");
+      session.grid.sheets.move(this.place, given);
+    });
+  }
+
   get visibility(): Excel.Worksheet["visibility"] {
     return this.loadedValue("visibility");
   }
