@@ -1,4 +1,6 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./longestFirst";
 
 /** The tests that run a second time on the client library of `@microsoft/office-js`; see DEVELOPERS.md. */
 const onTheClientLibrary = (file: "web" | "desktop", include: string[]) => ({
@@ -11,7 +13,12 @@ export default defineConfig({
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   test: {
     // A machine under load is slow, not wrong; speed is the benchmarks' business.
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    expect: { poll: { timeout: 60_000 } },
+    // One more than there are cores, since the browser's tests wait for the browser half of the time.
+    maxWorkers: availableParallelism() + 1,
+    sequence: { sequencer: LongestFirst },
     reporters: ["default", new URL("./closingLine.ts", import.meta.url).pathname],
     projects: [
       {
@@ -35,9 +42,8 @@ export default defineConfig({
           name: "browser",
           include: ["test/browser/**/*.test.ts"],
           globalSetup: ["test/browser/setup.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-          fileParallelism: false,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
         },
       },
     ],

@@ -109,13 +109,12 @@ describe("a bed that is drawn", () => {
     await fill();
     await page.locator("#pane-plan").waitFor();
     await expect.poll(() => page.locator("#pane-plan").textContent()).toContain(name);
-    await page.waitForTimeout(400);
-    const drawn = await drawnCounts();
     await insertOnNewSheet(name);
     const counted = await cells(name);
-    expect(drawn.pins).toBe(counted.Pins);
-    expect(drawn.pieces).toBe(counted["Border pieces"]);
-    expect(drawn.stakes).toBe(counted.Stakes);
+    // The drawing follows what is typed after a pause.
+    await expect
+      .poll(drawnCounts)
+      .toEqual({ pins: counted.Pins, pieces: counted["Border pieces"], stakes: counted.Stakes });
     await page.getByText(`The drawing of ${name} is up to date.`).waitFor();
     await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
   });

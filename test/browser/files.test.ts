@@ -120,7 +120,7 @@ test("where a formula shows something else here, that is said, cell by cell", as
   await choose("odd.xlsx", new Uint8Array(await book.xlsx.writeBuffer()));
   await asking().waitFor();
   await Promise.all([page.waitForEvent("load"), press("Open the file")]);
-  await said().waitFor({ timeout: 90_000 });
+  await said().waitFor();
   expect(await said().locator("li").allTextContents()).toEqual(["Odd!A1: 12 in the file, #NAME? here"]);
   await picture(page, "files-differs");
   await said().getByRole("button", { name: "Close" }).click();

@@ -123,7 +123,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.type(/^Wished start$/, "2031-03-06");
     await said("Monday, March 3, 2031");
     await keys.press(/^All three$/);
-    await page.getByText("On new sheets:").waitFor({ timeout: 60_000 });
+    await page.getByText("On new sheets:").waitFor();
     await keys.arrives(/^All three$/);
     await keys.press(/^Take back$/);
     await said(/taken back|was taken/);
@@ -134,7 +134,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await plant({ L8: 0.6, G11: 0.25 });
     await keys.open("Check the sheets", "Check the sheets");
     await keys.press(/^Check$/);
-    await page.getByRole("heading", { name: "Not looked at" }).waitFor({ timeout: 60_000 });
+    await page.getByRole("heading", { name: "Not looked at" }).waitFor();
     await keys.arrives(/^Check$/);
     await keys.press(/^Let it be…$/);
     await keys.arrives(/^Why it may stay$/);
@@ -142,7 +142,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^(Go to|Let it be|A safe fix)/);
     await keys.open("Check the sheets", "Check the sheets");
     await keys.press(/^Check$/);
-    await page.getByRole("heading", { name: "Not looked at" }).waitFor({ timeout: 60_000 });
+    await page.getByRole("heading", { name: "Not looked at" }).waitFor();
     await keys.press(/^A safe fix$/);
     await keys.press(/^Write the fix$/);
     await said(/^Written: /);

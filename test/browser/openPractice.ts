@@ -14,8 +14,12 @@ const FLAGS = [
   "--disable-sync",
 ];
 
+/** Whatever a test waits for, a busy machine gets this long. */
+const PATIENCE_MS = 90_000;
+
 export async function launch(): Promise<Browser> {
-  return chromium.launch({ executablePath: inject("browserPath"), args: FLAGS });
+  const browser = await chromium.launch({ executablePath: inject("browserPath"), args: FLAGS, timeout: PATIENCE_MS });
+  return browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
 }
 
 export interface Practice {
@@ -47,7 +51,7 @@ export async function openPractice(browser: Browser, options: BrowserContextOpti
 
 /** Waits until the pane has its buttons, which it has only once the host is up. */
 export async function ready(page: Page): Promise<void> {
-  await page.getByRole("button", { name: /^Insert/ }).waitFor({ timeout: 90_000 });
+  await page.getByRole("button", { name: /^Insert/ }).waitFor();
 }
 
 /** Keeps a picture for people to look at. */

@@ -81,7 +81,7 @@ describe("a job of three beds", () => {
     await picture(page, "papers-chosen");
 
     await press(page, "All three");
-    await page.getByText("On new sheets:").waitFor({ timeout: 60_000 });
+    await page.getByText("On new sheets:").waitFor();
     const order = await values(page, "Order Alder Court 4");
     const crew = await values(page, "Crew Alder Court 4");
     const notice = await values(page, "Dig notice Alder Court 4");

@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { untilKept } from "./kept";
 import { launch, openPractice, picture, ready } from "./openPractice";
 
 /*
@@ -44,8 +45,7 @@ test("names, tables and pages survive a reload, and formulas follow the names", 
   );
   expect(calls).toEqual([[76], ["no rate"]]);
   await picture(page, "practice-kept");
-  // The page keeps the work a moment after the last change.
-  await page.waitForTimeout(1500);
+  await untilKept(page, "Kept_list");
   await page.reload();
   await ready(page);
   const kept = await page.evaluate(() =>

@@ -218,7 +218,7 @@ test("on a narrow window the pane folds away and comes back", async () => {
   const context = await browser.newContext({ viewport: { width: 640, height: 800 } });
   const narrow = await context.newPage();
   await narrow.goto(page.url());
-  await narrow.locator("#practice-loading").waitFor({ state: "hidden", timeout: 90_000 });
+  await narrow.locator("#practice-loading").waitFor({ state: "hidden" });
   expect(await narrow.locator("#practice-pane").isVisible()).toBe(false);
   await narrow.getByRole("button", { name: "Show pane" }).click();
   expect(await narrow.locator("#practice-pane").isVisible()).toBe(true);

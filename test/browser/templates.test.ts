@@ -3,6 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { readCells, selectCells as select } from "./cells";
+import { untilKept } from "./kept";
 import { launch, openPractice, picture, ready } from "./openPractice";
 
 let browser: Browser;
@@ -67,7 +68,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     expect(await findings(page)).toEqual([]);
 
     // It is there after a reload, too.
-    await page.waitForTimeout(1500);
+    await untilKept(page, "Front bed, our markups");
     await page.reload();
     await ready(page);
     await press(page, "Templates");

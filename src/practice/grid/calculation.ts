@@ -1,7 +1,17 @@
+import type { ICommandService } from "@univerjs/core";
 import type { OpenGrid } from "./library";
 
 /** Waiting ends in an error once the grid has shown no sign of life for this long. */
 const patienceMs = 60_000;
+
+/** What the grid's collector of changes keeps to itself. Its version is pinned exactly. */
+interface Collector {
+  _waitingCommandQueue: object[];
+  _executingDirtyData: object;
+  readonly _setTimeoutKey: ReturnType<typeof setTimeout>;
+  _generateDirty(changes: object[]): object;
+  _mergeDirty(before: object, now: object): object;
+}
 
 /**
  * Knows whether every formula shows its result. The grid collects changes for a tenth of a second, then calculates in
@@ -16,12 +26,14 @@ export class Calculation {
   /** The calculation that runs has nothing left to work out; its results come next. */
   private isFinishing = false;
   private readonly listeners = new Set<() => void>();
+  private readonly commands: ICommandService;
+  private readonly collector: Collector;
 
   constructor(private readonly grid: OpenGrid) {
     const { core, sheets } = grid.library;
-    // Whatever changes before the grid's own collector is there is never collected, so it comes first.
-    grid.injector.get(sheets.TriggerCalculationController);
-    const commands = grid.injector.get(core.ICommandService);
+    // Whatever changes before the collector is there is never collected, so it comes first.
+    this.collector = grid.injector.get(sheets.TriggerCalculationController) as unknown as Collector;
+    this.commands = grid.injector.get(core.ICommandService);
     const dirtying = grid.injector.get(sheets.IActiveDirtyManagerService);
     const looksOnly: string[] = [
       sheets.SetStyleCommand.id,
@@ -35,12 +47,12 @@ export class Calculation {
     };
 
     // Counted before the command runs, since a change may follow right behind it.
-    commands.beforeCommandExecuted(({ id }) => {
+    this.commands.beforeCommandExecuted(({ id }) => {
       if (id !== sheets.SetFormulaCalculationStartMutation.id) return;
       this.isWaiting = false;
       this.running += 1;
     });
-    commands.onCommandExecuted(({ id, params }, options) => {
+    this.commands.onCommandExecuted(({ id, params }, options) => {
       if (id === sheets.SetFormulaCalculationNotificationMutation.id) {
         const { stageInfo } = params as { stageInfo?: { stage: number } };
         if (stageInfo?.stage === sheets.FormulaExecuteStageType.CALCULATION_COMPLETED) this.isFinishing = true;
@@ -59,13 +71,29 @@ export class Calculation {
    * @throws Error where the grid stays stuck.
    */
   async settled(): Promise<void> {
-    while (this.isWaiting || this.running > 0) await this.news();
+    while (this.isWaiting || this.running > 0) {
+      const news = this.news();
+      if (this.running === 0) this.start();
+      await news;
+    }
   }
 
   async recalculate(): Promise<void> {
-    this.isWaiting = true;
-    this.grid.api.getFormula().executeCalculation();
+    const everything = { commands: [], forceCalculation: true };
+    const { id } = this.grid.library.sheets.SetTriggerFormulaCalculationStartMutation;
+    await this.commands.executeCommand(id, everything, { onlyLocal: true });
     await this.settled();
+  }
+
+  /** Calculates now, as the grid would a tenth of a second after the last change: somebody waits for the results. */
+  private start(): void {
+    const { collector } = this;
+    clearTimeout(collector._setTimeoutKey);
+    const dirty = collector._generateDirty(collector._waitingCommandQueue);
+    collector._waitingCommandQueue = [];
+    collector._executingDirtyData = collector._mergeDirty(collector._executingDirtyData, dirty);
+    const { id } = this.grid.library.sheets.SetFormulaCalculationStartMutation;
+    void this.commands.executeCommand(id, { ...collector._executingDirtyData }, { onlyLocal: true });
   }
 
   /** Resolves when the grid says anything about how far it is. */

@@ -34,7 +34,7 @@ export const papersVisits = visitsOf("Job papers", [
     async (page) => {
       await page.getByLabel("Holds for").fill("30");
       await press(page, "All three");
-      await page.getByText("On new sheets:").waitFor({ timeout: 60_000 });
+      await page.getByText("On new sheets:").waitFor();
     },
   ],
   [
