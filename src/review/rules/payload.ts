@@ -39,7 +39,7 @@ export const payload: Rule = {
 function overloaded(study: Study, loads: Measure, limit: Measure): Observation | undefined {
   const { cell } = loads;
   const tons = companion(study, loads, "stone tons");
-  if (!tons || tons.record !== loads.record || tons.amount <= loads.amount * limit.amount * SLACK) return undefined;
+  if (!tons || tons.amount <= loads.amount * limit.amount * SLACK) return undefined;
   const each = tons.amount / loads.amount;
   return {
     cell,

@@ -21,7 +21,7 @@ export const PROPORTIONS: readonly Proportion[] = [
 ];
 
 /** A price, a pack or a spacing of pins is no count of them. */
-const NO_COUNT = /\b(box(es)?|pack|case|bag|bay|rows?|per|price|cost|each|extra|come with|spare)\b/i;
+const NO_COUNT = /\b(box(es)?|packs?|cases?|bags?|bay|rows?|per|price|cost|each|extra|come with|spare)\b/i;
 
 export const proportion: Rule = {
   id: "out-of-proportion",
