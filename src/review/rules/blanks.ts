@@ -1,6 +1,7 @@
 import type { Cell } from "../book";
 import { asksFirst } from "../formula/uses";
 import { type Family, formulaFor, readBy } from "../sheet/family";
+import { alongOf } from "../sheet/lines";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
 import { change, type Observation, type Rule } from "./rule";
@@ -41,28 +42,26 @@ function cleared(study: Study, cell: Cell, family: Family): Observation {
 /** Cells that nearly all formulas of a family find filled, and one finds blank. */
 function* gaps(study: Study, family: Family): Generator<Observation> {
   const { book } = study;
-  const needed = neededBy(study, family);
-  if (needed.length === 0) return;
+  const moving = movingOf(study, family);
+  const needed = neededBy(study, family, moving);
   for (const member of family.members) {
     const blank = needed.filter((place) => !isFilled(study, family, place, member));
     // Nothing given is a line that is not used; text as the answer is a formula that expects blanks.
-    if (blank.length === 0 || !isUsed(study, family, member)) continue;
+    if (blank.length === 0 || !isUsed(study, family, moving, member)) continue;
     if (typeof study.valueAt(member) !== "number" || book.places[member.sheet]!.isTotalRow(member.row, member.column)) {
       continue;
     }
+    const pattern = book.patternAt(member.sheet, member.row, member.column)!;
     for (const place of blank) {
-      const cell: Cell | undefined = readBy(book, family, member)[place];
-      if (!cell || study.isOutlier(cell)) continue;
-      const pattern = book.patternAt(member.sheet, member.row, member.column)!;
-      if (asksFirst(pattern, pattern.references[place]?.text)) continue;
+      const cell = readBy(book, family, member)[place]!;
+      if (study.isOutlier(cell) || asksFirst(pattern, pattern.references[place]!.text)) continue;
       yield observe(study, cell, member);
     }
   }
 }
 
 /** Whether anything that goes along with a line is filled in, or it has a name and there is only one such thing. */
-function isUsed(study: Study, family: Family, member: Cell): boolean {
-  const moving = movingOf(study, family);
+function isUsed(study: Study, family: Family, moving: readonly number[], member: Cell): boolean {
   if (moving.length === 1) return study.book.places[member.sheet]!.labelOf(member.row, member.column) !== "";
   return moving.some((place) => isFilled(study, family, place, member));
 }
@@ -79,7 +78,7 @@ function movingOf({ book }: Study, family: Family): number[] {
 function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
   const { book } = study;
   const cell = { sheet, row, column };
-  const isQuantity = book.places[sheet]!.describe(row, column).role === "quantity";
+  const isQuantity = book.places[sheet]!.roleAt(row, column).role === "quantity";
   return {
     cell,
     more: [member],
@@ -92,9 +91,8 @@ function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Obse
 }
 
 /** The single cells that a family's formulas read along with them, and that are mostly filled. */
-function neededBy(study: Study, family: Family): number[] {
+function neededBy(study: Study, family: Family, moving: readonly number[]): number[] {
   const { members } = family;
-  const moving = movingOf(study, family);
   // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
   const used = members.filter((member) => moving.some((place) => isFilled(study, family, place, member, "typed")));
   const counted = used.length > 0 ? used : members;
@@ -103,14 +101,11 @@ function neededBy(study: Study, family: Family): number[] {
   );
 }
 
-/** Whether something stands where one reference of a member points; "typed" asks for more than a formula. */
+/** Whether something is where one moving reference of a member points; "typed" asks for more than a formula. */
 function isFilled({ book }: Study, family: Family, place: number, member: Cell, how?: "typed"): boolean {
   const { start, sheet, side } = family.slots[place]!;
-  if (sheet === undefined) return false;
-  const isDown = family.line.direction === "down";
-  const along = start.at + (start.moves ? (isDown ? member.row : member.column) : 0);
-  const [row, column] = isDown ? [along, side] : [side, along];
-  const isFormula = book.patternAt(sheet, row, column) !== undefined;
-  if (isFormula) return how !== "typed";
-  return !book.grids[sheet]!.isBlank(row, column);
+  const along = start.at + alongOf(family.line, member);
+  const [row, column] = family.line.direction === "down" ? [along, side] : [side, along];
+  if (book.patternAt(sheet!, row, column)) return how !== "typed";
+  return !book.grids[sheet!]!.isBlank(row, column);
 }

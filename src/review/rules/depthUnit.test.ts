@@ -8,7 +8,7 @@ function fixOf(heading: string, depth: number | string): unknown {
     ["Bed", "Area (sq ft)", heading],
     ["Front walk", 90, depth],
   ]);
-  return found && found.fix?.C2;
+  return found?.fix?.C2;
 }
 
 describe("a depth in a column of inches", () => {

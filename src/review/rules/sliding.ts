@@ -1,6 +1,7 @@
 import type { Cell, Target } from "../book";
 import { shifted } from "../formula/shift";
 import { type Family, readBy } from "../sheet/family";
+import { alongOf } from "../sheet/lines";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf, short } from "../words";
 import { change, type Observation, type Rule } from "./rule";
@@ -16,34 +17,24 @@ export const sliding: Rule = {
     for (const family of study.families) {
       if (!study.isChecked(family.line.sheet)) continue;
       yield undefined;
-      for (const place of family.slots.keys()) {
-        const seen = observe(study, family, place);
-        if (seen) yield* seen;
-      }
+      for (const place of family.slots.keys()) yield* observe(study, family, place);
     }
   },
 };
 
 /** A reference that goes along, from a typed number that stands alone into blanks. */
-function observe(study: Study, family: Family, place: number): Observation[] | undefined {
+function observe(study: Study, family: Family, place: number): Observation[] {
   const { book } = study;
-  const [first, ...rest] = family.members;
-  const start = first && readBy(book, family, first)[place];
-  if (!start?.moves || start.rows * start.columns !== 1) return undefined;
-  const isOutside =
-    start.sheet !== first!.sheet ||
-    (family.line.direction === "down" ? start.row !== first!.row : start.column !== first!.column);
-  if (!isOutside || !book.grids[start.sheet]!.isTypedNumber(start.row, start.column)) return undefined;
-  const astray = rest.filter((member) => {
-    const target = readBy(book, family, member)[place];
-    return target !== undefined && typeof study.valueAt(target) !== "number";
-  });
-  if (astray.length < rest.length / 2 || astray.length === 0) return undefined;
-  const rate = `${addressFrom(book, first!, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
-  const isDown = family.line.direction === "down";
+  const [first, ...rest] = family.members as [Cell, ...Cell[]];
+  const start = readBy(book, family, first)[place];
+  if (!start?.moves || start.rows * start.columns !== 1) return [];
+  const isOutside = start.sheet !== first.sheet || alongOf(family.line, start) !== alongOf(family.line, first);
+  if (!isOutside || !book.grids[start.sheet]!.isTypedNumber(start.row, start.column)) return [];
+  const astray = rest.filter((member) => typeof study.valueAt(readBy(book, family, member)[place]!) !== "number");
+  if (astray.length < rest.length / 2) return [];
+  const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
   const mend = (cell: Cell, target: Target) => {
-    const by = isDown ? start.row - target.row : start.column - target.column;
-    const [down, across] = isDown ? [by, 0] : [0, by];
+    const [down, across] = [start.row - target.row, start.column - target.column];
     const shift = { top: down, bottom: down, left: across, right: across, fixed: true };
     const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
     const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
@@ -53,13 +44,13 @@ function observe(study: Study, family: Family, place: number): Observation[] | u
   return rest.map((cell): Observation => {
     const target = readBy(book, family, cell)[place]!;
     // The first line is right as it is, and fixed with the others so that the next filling down holds.
-    const fix = [...(cell === rest[0] ? mend(first!, start) : []), ...mend(cell, target)];
+    const fix = [...(cell === rest[0] ? mend(first, start) : []), ...mend(cell, target)];
     return {
       cell,
       more: [start],
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
-      about: book.grids[cell.sheet]!.formula(cell.row, cell.column)!,
-      seen: `${localAddress(first!)} reads ${rate}; ${localAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
+      about: `${place} ${book.grids[cell.sheet]!.formula(cell.row, cell.column)}`,
+      seen: `${localAddress(first)} reads ${rate}; ${localAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
       todo: "Make all lines read the same cell, and fix it with $.",
       ...(fix.length > 0 && { fix }),
     };

@@ -6,7 +6,6 @@ import { change, type Observation, offBy, type Rule } from "./rule";
 
 /** In a row of sums every column holds something else, and there a number this far off is no sum typed over. */
 export const LIKELY_RATIO = 3;
-const SAME = 0.005;
 
 export const typedOver: Rule = {
   id: "typed-over",
@@ -33,7 +32,7 @@ function observe(study: Study, { cell, family }: Outlier): Observation | undefin
   const gives =
     would === undefined
       ? `like its neighbors it would be ${formula}.`
-      : offBy(typed, would, 0) < SAME * 100
+      : offBy(typed, would, 0) === 0
         ? `${formula} gives the same now, and would follow changes.`
         : `${formula} would give ${short(would)}.`;
   return {

@@ -1,0 +1,117 @@
+import { describe, expect, test } from "vitest";
+import { cellsFound, findWith } from "../../../test/findWith";
+import type { CellText } from "../../../test/reviewWorkbook";
+import { typedOver } from "./typedOver";
+
+/** Five beds with their areas, one of which, of 12 by 6 ft, is given. */
+const beds = (area: CellText, formula = (row: number): CellText => `=B${row}*C${row}`) => [
+  ["Bed", "Length (ft)", "Width (ft)", "Area (sq ft)"],
+  ["Front walk", 18, 5, formula(2)],
+  ["Side yard", 22, 4, formula(3)],
+  ["Patio", 12, 6, area],
+  ["Gate", 9, 3, formula(5)],
+  ["Back fence", 40, 2, formula(6)],
+];
+
+describe("a number typed over a formula", () => {
+  test("is found with what the formula would give", () => {
+    expect(findWith(typedOver, beds(50))).toMatchObject([
+      {
+        level: "slip",
+        // 22 of 72 are 31%.
+        rank: 31,
+        cells: ["D4"],
+        related: [],
+        seen: "D4 (“Patio”, “Area (sq ft)”) holds 50, typed; =B4*C4 would give 72.",
+        todo: "Put the formula back, or dismiss this with the reason for the number.",
+        fix: { D4: "=B4*C4" },
+      },
+    ]);
+  });
+
+  // 0.5% of 72 are 0.36.
+  test.each([
+    [72, "=B4*C4 gives the same now, and would follow changes."],
+    [72.35, "=B4*C4 gives the same now, and would follow changes."],
+    [72.37, "=B4*C4 would give 72."],
+  ])("gives the same within half a percent: %f", (area, says) => {
+    const [found] = findWith(typedOver, beds(area));
+    expect(found!.seen).toContain(`typed; ${says}`);
+    expect(found!.rank).toBe(5);
+  });
+
+  test("is found, too, where nobody can work the formula out", () => {
+    const unknown = (row: number): CellText => ({ f: `=OFFICEAREA(B${row},C${row})`, v: 80 });
+    expect(findWith(typedOver, beds(50, unknown))).toMatchObject([
+      {
+        rank: 40,
+        seen: "D4 (“Patio”, “Area (sq ft)”) holds 50, typed; like its neighbors it would be =OFFICEAREA(B4,C4).",
+      },
+    ]);
+  });
+
+  test.each([
+    ["another formula", "=B4+C4"],
+    ["text", "by hand"],
+    ["a blank", ""],
+    ["its formula", "=B4*C4"],
+  ])("is not %s", (_, area) => {
+    expect(cellsFound(typedOver, beds(area))).toEqual([]);
+  });
+
+  test("on a protected sheet is left alone", () => {
+    expect(cellsFound(typedOver, { rows: beds(50) })).toEqual(["D4"]);
+    expect(cellsFound(typedOver, { rows: beds(50), protected: true })).toEqual([]);
+  });
+
+  test("is one finding for each column", () => {
+    const rows = [
+      ["Bed", "Length (ft)", "Width (ft)", "Area (sq ft)", "Run (ft)"],
+      ...[2, 3, 4, 5, 6, 7, 8].map((row) => ["Bed", 18, row, `=B${row}*C${row}`, `=B${row}+C${row}`]),
+    ].map((row, at) => (at === 2 ? ["Bed", 18, 3, 50, 20] : at === 4 ? ["Bed", 18, 3, 50, `=B5+C5`] : row));
+    expect(
+      findWith(typedOver, rows)
+        .map(({ cells }) => cells)
+        .sort(),
+    ).toEqual([["D3", "D5"], ["E3"]]);
+  });
+});
+
+describe("a number in a row of sums", () => {
+  /** A row of sums below columns that hold different things, with 300 above the number. */
+  const sums = (cost: number, headings = ["Stone (tons)", "Hours", "Loads", "Cost", "Price"], above = 100) => [
+    ["Line", ...headings],
+    ["Front walk", 9, 4, 3, above, 130],
+    ["Side yard", 8, 4, 3, above, 130],
+    ["Patio", 7, 4, 3, above, 130],
+    ["All work", "=SUM(B2:B4)", "=SUM(C2:C4)", "=SUM(D2:D4)", cost, "=SUM(F2:F4)"],
+  ];
+
+  // Each column holds something else: a number three times too large or small is no sum typed over.
+  test.each([
+    [100, []],
+    [101, ["E5"]],
+    [310, ["E5"]],
+    [899, ["E5"]],
+    [900, []],
+  ])("that might be 300 and is %i", (cost, found) => {
+    expect(cellsFound(typedOver, sums(cost))).toEqual(found);
+  });
+
+  test("is found however far off where all columns hold the same", () => {
+    expect(cellsFound(typedOver, sums(900, ["March", "April", "May", "June", "July"]))).toEqual(["E5"]);
+    expect(cellsFound(typedOver, sums(900, ["A (ft)", "B (ft)", "C (ft)", "D (ft)", "E (ft)"]))).toEqual(["E5"]);
+  });
+
+  test("is left alone where units or roles tell the columns apart", () => {
+    expect(cellsFound(typedOver, sums(900, ["A (ft)", "B (ft)", "C (tons)", "D (ft)", "E (ft)"]))).toEqual([]);
+    expect(
+      cellsFound(typedOver, sums(900, ["Length (ft)", "Width (ft)", "Length (ft)", "D (ft)", "Length (ft)"])),
+    ).toEqual([]);
+  });
+
+  test("is nothing to compare where the sum would be 0", () => {
+    expect(cellsFound(typedOver, sums(10, undefined, 0))).toEqual([]);
+    expect(cellsFound(typedOver, sums(0, undefined, 0))).toEqual([]);
+  });
+});

@@ -1,0 +1,116 @@
+import { describe, expect, test } from "vitest";
+import { cellsFound, findWith } from "../../../test/findWith";
+import type { CellText } from "../../../test/reviewWorkbook";
+import { unlike } from "./unlike";
+
+const HEAD = ["Bed", "Length (ft)", "Width (ft)", "Area (sq ft)"];
+/** Beds with their areas, some of them given: `{ 4: "=B4+C4" }`. */
+const beds = (count: number, given: Readonly<Record<number, CellText>>) => [
+  HEAD,
+  ...Array.from({ length: count }, (_, place) => {
+    const row = place + 2;
+    return [`Bed ${row}`, 12, 6, given[row] ?? `=B${row}*C${row}`];
+  }),
+];
+
+describe("a formula that differs from those beside it", () => {
+  test("is found with what both give", () => {
+    expect(findWith(unlike, beds(5, { 4: "=B4*C4*2" }))).toMatchObject([
+      {
+        level: "slip",
+        // 144 for 72 is 100% off.
+        rank: 100,
+        cells: ["D4"],
+        seen: "D4 (“Bed 4”, “Area (sq ft)”) has =B4*C4*2; like its neighbors it would be =B4*C4. It gives 144, the other 72.",
+        todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
+        fix: { D4: "=B4*C4" },
+      },
+    ]);
+  });
+
+  test("may give the same now", () => {
+    expect(findWith(unlike, beds(5, { 4: "=C4*B4*1" }))).toMatchObject([
+      {
+        rank: 5,
+        seen: "D4 (“Bed 4”, “Area (sq ft)”) has =C4*B4*1; like its neighbors it would be =B4*C4. Both give the same now.",
+      },
+    ]);
+  });
+
+  test("that shows an error ranks high", () => {
+    expect(findWith(unlike, beds(5, { 4: "=B4/0" }))).toMatchObject([
+      {
+        rank: 90,
+        seen: "D4 (“Bed 4”, “Area (sq ft)”) has =B4/0; like its neighbors it would be =B4*C4. It shows #DIV/0!.",
+      },
+    ]);
+  });
+
+  test("that gives text says nothing of numbers", () => {
+    expect(findWith(unlike, beds(5, { 4: `=B4&" ft"` }))).toMatchObject([
+      { rank: 30, seen: `D4 (“Bed 4”, “Area (sq ft)”) has =B4&" ft"; like its neighbors it would be =B4*C4.` },
+    ]);
+  });
+
+  test("says nothing of numbers where the neighbors' formula can't be worked out", () => {
+    const unknown = (row: number): CellText => ({ f: `=OFFICEAREA(B${row},C${row})`, v: 80 });
+    const rows = beds(5, { 2: unknown(2), 3: unknown(3), 4: "=B4*C4", 5: unknown(5), 6: unknown(6) });
+    expect(findWith(unlike, rows)).toMatchObject([
+      { rank: 30, seen: "D4 (“Bed 4”, “Area (sq ft)”) has =B4*C4; like its neighbors it would be =OFFICEAREA(B4,C4)." },
+    ]);
+  });
+
+  test.each([
+    ["a typed number", 50],
+    ["text", "by hand"],
+    ["a blank", ""],
+  ])("is not %s", (_, area) => {
+    expect(cellsFound(unlike, beds(5, { 4: area }))).toEqual([]);
+  });
+
+  // Up to a quarter of the formulas may differ by mistake; more are a choice. One always may.
+  test.each([
+    [5, 1, 1],
+    [4, 1, 1],
+    [6, 2, 0],
+    [9, 2, 0],
+    [10, 2, 2],
+    [12, 3, 0],
+    [15, 3, 3],
+  ])("of %i formulas %i differ: %i are found", (count, others, found) => {
+    const given = Object.fromEntries(
+      Array.from({ length: others }, (_, place) => [3 + place, `=B${3 + place}*C${3 + place}*${place + 2}`]),
+    );
+    expect(cellsFound(unlike, beds(count, given))).toHaveLength(found);
+  });
+
+  test("belongs to neighbors of its own where three or more are alike", () => {
+    const rows = [
+      HEAD,
+      ...[2, 3, 4, 5, 6, 7].map((row) => [`Bed ${row}`, 12, 6, `=B${row}*C${row}`]),
+      ...[8, 9, 10].map((row) => [`Ring ${row}`, 12, 6, `=B${row}*C${row}*2`]),
+    ];
+    expect(cellsFound(unlike, rows)).toEqual([]);
+  });
+
+  test("on a protected sheet is left alone", () => {
+    expect(cellsFound(unlike, { rows: beds(5, { 4: "=B4*C4*2" }), protected: true })).toEqual([]);
+  });
+
+  test("in a row of different things is left alone", () => {
+    const rows = (headings: readonly string[]) => [
+      ["Line", ...headings],
+      ["Front walk", 9, 4, 3, 100, 130],
+      ["Side yard", 8, 4, 3, 100, 130],
+      ["All work", "=SUM(B2:B3)", "=SUM(C2:C3)", "=SUM(D2:D3)", "=MAX(E2:E3)", "=SUM(F2:F3)"],
+    ];
+    expect(cellsFound(unlike, rows(["Stone (tons)", "Hours", "Loads", "Cost", "Price"]))).toEqual([]);
+    expect(cellsFound(unlike, rows(["March", "April", "May", "June", "July"]))).toEqual(["E4"]);
+  });
+
+  test("filled down is one finding; another formula is another", () => {
+    const given = { 4: "=B4+C4", 5: "=B5+C5" };
+    expect(findWith(unlike, beds(12, given)).map(({ cells }) => cells)).toEqual([["D4", "D5"]]);
+    expect(findWith(unlike, beds(12, { ...given, 5: "=B5-C5" })).map(({ cells }) => cells)).toEqual([["D5"], ["D4"]]);
+  });
+});
