@@ -141,11 +141,10 @@ function observe(
   );
   const total = grid.number(cell.row, cell.column);
   const addresses = places.map((place) => addressFrom(book, cell, place));
-  const formula = grid.formula(cell.row, cell.column) ?? "";
+  const formula = grid.formula(cell.row, cell.column)!;
   // Taking once off again what is in twice is right whatever else is in the sum.
   const isSum = sum.name === "SUM" || sum.name === "+";
-  const isPlain =
-    isSum && isPlainSum(pattern) && places.length <= 5 && /^=[^=<>]*$/.test(formula) && !/^=ROUND/i.test(formula);
+  const isPlain = isSum && isPlainSum(pattern) && places.length <= 5 && !/^=ROUND/i.test(formula);
   const which =
     how === "again"
       ? "twice"

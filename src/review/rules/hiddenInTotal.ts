@@ -6,7 +6,7 @@ import { eachSum } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
 /** SUBTOTAL and AGGREGATE have their own way with hidden rows, which whoever chose them knows. */
-const COUNTS_HIDDEN = new Set(["SUM", "AVERAGE", "SUMPRODUCT", "SUMIF", "SUMIFS", "AVERAGEIF", "+"]);
+const COUNTS_HIDDEN = new Set(["SUM", "AVERAGE", "SUMPRODUCT", "SUMIF", "SUMIFS", "AVERAGEIF"]);
 
 export const hiddenInTotal: Rule = {
   id: "hidden-in-total",
@@ -25,20 +25,15 @@ export const hiddenInTotal: Rule = {
 
 function observe(study: Study, cell: Cell, sum: Sum): Observation | undefined {
   const { book } = study;
-  const { hiddenRows, hiddenColumns } = book.grids[cell.sheet]!.facts;
-  if (hiddenRows.length === 0 && hiddenColumns.length === 0) return undefined;
   const hidden: Cell[] = [];
   let showing = false;
   for (const target of sum.targets) {
     if (target.sheet !== cell.sheet) return undefined;
-    for (const one of hiddenIn(study, target)) hidden.push(one);
+    hidden.push(...hiddenIn(study, target));
     showing ||= showsANumber(study, target);
   }
   if (hidden.length === 0 || !showing) return undefined;
-  const amount = hidden.reduce(
-    (total, { sheet, row, column }) => total + (book.grids[sheet]!.number(row, column) ?? 0),
-    0,
-  );
+  const amount = hidden.reduce((sum, { sheet, row, column }) => sum + book.grids[sheet]!.number(row, column)!, 0);
   const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
   const rows = [...new Set(hidden.map(({ row }) => row + 1))];
   const isRows = rows.every((row) => book.grids[cell.sheet]!.isRowHidden(row - 1));

@@ -32,7 +32,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     cell,
     more: left,
     group: `${cell.sheet}:${pattern.id}`,
-    about: `${takes}`,
+    about: takes,
     seen:
       `${localAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => localAddress(one)))}` +
       ` beside it${isKnown ? ` (${left.length > 1 ? "together " : ""}${short(amount)})` : ""}.`,
@@ -53,7 +53,6 @@ function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): 
     return undefined;
   }
   const hull = hullOf([...sum.targets, ...left.map((one) => ({ ...one, rows: 1, columns: 1 }))]);
-  if (!hull) return undefined;
   // A "$" that was there stays where it was.
   const [, , startColumn = "", startRow = ""] = /^((?:'[^']*'|[\w.]+)!)?(\$?)[A-Z]+(\$?)/i.exec(inside.trim()) ?? [];
   const at = (column: number, row: number) => `${startColumn}${toCol(column)}${startRow}${row + 1}`;
@@ -62,12 +61,11 @@ function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): 
   return `${before}${sheet}${range}${after}`;
 }
 
-function hullOf(targets: readonly Target[]): Target | undefined {
-  const [first] = targets;
-  if (!first || targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
+/** The area from the first to the last of some cells, all on one sheet. */
+function hullOf(targets: readonly Target[]): Target {
   const row = Math.min(...targets.map((target) => target.row));
   const column = Math.min(...targets.map((target) => target.column));
   const bottom = Math.max(...targets.map((target) => target.row + target.rows));
   const right = Math.max(...targets.map((target) => target.column + target.columns));
-  return { sheet: first.sheet, row, column, rows: bottom - row, columns: right - column };
+  return { sheet: targets[0]!.sheet, row, column, rows: bottom - row, columns: right - column };
 }

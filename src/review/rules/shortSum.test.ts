@@ -1,0 +1,317 @@
+import { describe, expect, test } from "vitest";
+import { cellsFound, findWith } from "../../../test/findWith";
+import type { CellText, SheetInput } from "../../../test/reviewWorkbook";
+import { shortSum } from "./shortSum";
+
+/** Four lines of 100, 50, 20, and 30, and a total of some of them. */
+const costs = (total: CellText, heading = "Cost") => [
+  ["Line", heading],
+  ["Stone", 100],
+  ["Fabric", 50],
+  ["Pins", 20],
+  ["Stakes", 30],
+  ["Total", total],
+];
+
+/** What each sum leaves out. */
+const leftOut = (input: Parameters<typeof findWith>[1]) => findWith(shortSum, input).map(({ related }) => related);
+
+describe("a sum that stops short or skips a row", () => {
+  test("is found with what it leaves out, and a fix", () => {
+    expect(findWith(shortSum, costs("=SUM(B2:B4)"))).toMatchObject([
+      {
+        level: "slip",
+        // 30 are missing from 170: 18%.
+        rank: 18,
+        cells: ["B6"],
+        related: ["B5"],
+        seen: "B6 (“Total”, “Cost”) takes B2:B4, but not B5 beside it (30).",
+        todo: "Take it in, or dismiss this with the reason why it stays out.",
+        fix: { B6: "=SUM(B2:B5)" },
+      },
+    ]);
+    expect(findWith(shortSum, costs("=SUM(B3:B4)"))).toMatchObject([
+      {
+        // 130 are missing from 70: more than all of it.
+        rank: 100,
+        related: ["B2", "B5"],
+        seen: "B6 (“Total”, “Cost”) takes B3:B4, but not B2 and B5 beside it (together 130).",
+        todo: "Take them in, or dismiss this with the reason why they stay out.",
+        fix: { B6: "=SUM(B2:B5)" },
+      },
+    ]);
+  });
+
+  test.each([
+    ["=SUM(B2:B5)", undefined, undefined],
+    ["=SUM(B2:B3,B5)", ["B4"], "=SUM(B2:B5)"],
+    ["=SUM(B2:B3)+B5", ["B4", "B5"], "=SUM(B2:B5)+B5"],
+    ["=B2+B3+B5", ["B4"], undefined],
+    ["=B2+B3+B4+B5", undefined, undefined],
+    ["=B2+B3", ["B4", "B5"], undefined],
+    ["=AVERAGE(B2:B4)", ["B5"], "=AVERAGE(B2:B5)"],
+    ["=SUMPRODUCT(B2:B4)", ["B5"], undefined],
+    ["=SUBTOTAL(9,B2:B4)", ["B5"], undefined],
+    ["=SUM(B2:B4)*1.3", ["B5"], "=SUM(B2:B5)*1.3"],
+    ["=ROUND(SUM(B2:B4),0)", ["B5"], "=ROUND(SUM(B2:B5),0)"],
+    ["=SUM($B$2:$B$4)", ["B5"], "=SUM($B$2:$B$5)"],
+    ["=SUM(B$2:B$4)", ["B5"], "=SUM(B$2:B$5)"],
+    ["=SUM($B2:$B4)", ["B5"], "=SUM($B2:$B5)"],
+    ["=SUM(B2:B4,ABS(B2))", ["B5"], undefined],
+    ["=SUM(B2:B4)/SUM(D2:D4)", ["B5"], undefined],
+    ["=SUM(B2:B4)/AVERAGE(D2:D4)", ["B5"], undefined],
+    // A single cell and a block have no end that could be short.
+    ["=SUM(B2)", undefined, undefined],
+    ["=SUM(A2:B4)", undefined, undefined],
+    ["=SUM(B2:B4,D2:D4)", undefined, undefined],
+    ["=SUM(B2:B4,B8)", ["B5"], "=SUM(B2:B8)"],
+  ])("%s", (total, left, fixed) => {
+    const found = findWith(shortSum, costs(total));
+    expect(found.map(({ related }) => related)).toEqual(left ? [left] : []);
+    if (left) expect(found[0]!.fix).toEqual(fixed === undefined ? undefined : { B6: fixed });
+  });
+
+  test("is found above its lines, too", () => {
+    const rows = (total: string) => [
+      ["Total", total],
+      ["Line", "Cost"],
+      ["Stone", 100],
+      ["Fabric", 50],
+      ["Pins", 20],
+      ["Stakes", 30],
+    ];
+    expect(leftOut(rows("=SUM(B3:B4)"))).toEqual([["B5", "B6"]]);
+    expect(leftOut(rows("=SUM(B3:B6)"))).toEqual([]);
+  });
+
+  test("is found on another sheet", () => {
+    const sheets = (formula: string, name = "Lines") => [
+      { name: "Jobs", rows: [["Total", formula]] },
+      { name, rows: costs("=SUM(B2:B5)") },
+    ];
+    expect(findWith(shortSum, { sheets: sheets("=SUM(Lines!B2:B4)") })).toMatchObject([
+      { cells: ["B1"], related: ["Lines!B5"], fix: { B1: "=SUM(Lines!B2:B5)" } },
+    ]);
+    expect(findWith(shortSum, { sheets: sheets("=SUM('Old lines'!$B$2:$B$4)", "Old lines") })[0]!.fix).toEqual({
+      B1: "=SUM('Old lines'!$B$2:$B$5)",
+    });
+  });
+
+  test("is found across", () => {
+    const rows = [
+      ["Line", "March", "April", "May", "June", "Spring"],
+      ["Stone", 100, 50, 20, 30, "=SUM(B2:D2)"],
+      ["Fabric", 10, 5, 2, 3, "=SUM(B3:D3)"],
+    ];
+    expect(findWith(shortSum, rows)).toMatchObject([
+      { cells: ["F2", "F3"], related: ["E2", "E3"], fix: { F2: "=SUM(B2:E2)", F3: "=SUM(B3:E3)" } },
+    ]);
+  });
+
+  test("is left alone on a protected sheet", () => {
+    expect(cellsFound(shortSum, { rows: costs("=SUM(B2:B4)"), protected: true })).toEqual([]);
+  });
+
+  test("gives no amount where what it leaves out shows an error", () => {
+    const rows = [
+      ["Line", "Cost"],
+      ["Stone", "=100"],
+      ["Fabric", "=50"],
+      ["Pins", "=1/0"],
+      ["Total", "=SUM(B2:B3)"],
+    ];
+    expect(findWith(shortSum, rows)).toMatchObject([
+      { related: ["B4"], seen: "B5 (“Total”, “Cost”) takes B2:B3, but not B4 beside it." },
+    ]);
+  });
+
+  test("ranks at least 10, and 30 where the total is an error", () => {
+    expect(findWith(shortSum, costs("=SUM(B2:B4)+9000"))[0]!.rank).toBe(10);
+    expect(findWith(shortSum, costs({ f: "=SUM(B2:B4)", v: "#VALUE!" }))[0]!.rank).toBe(30);
+  });
+
+  test("is one finding where it was filled across", () => {
+    const filled = costs("=SUM(B2:B4)").map(([name, cost]) => [
+      name!,
+      cost!,
+      typeof cost === "string" ? cost.replaceAll("B", "C") : cost!,
+    ]);
+    expect(findWith(shortSum, filled).map(({ cells }) => cells)).toEqual([["B6", "C6"]]);
+    const apart = costs("=SUM(B2:B4)").map(([name, cost]) => [
+      name!,
+      cost!,
+      typeof cost === "string" ? cost.replaceAll("B2:B4", "C3:C5") : cost!,
+    ]);
+    expect(findWith(shortSum, apart).map(({ cells }) => cells)).toEqual([["C6"], ["B6"]]);
+  });
+});
+
+describe("what a sum leaves out on purpose", () => {
+  const between = (label: string, cell: CellText, total: CellText = "=SUM(B2:B4)") => [
+    ["Line", "Cost"],
+    ["Stone", 100],
+    ["Fabric", 50],
+    ["Pins", 20],
+    [label, cell],
+    ["Order", total],
+  ];
+
+  test.each([
+    ["a typed line is left out by mistake", "Stakes", 30, [["B5"]]],
+    ["a line of 0 counts as one", "Stakes", 0, [["B5"]]],
+    ["a blank", "Stakes", "", []],
+    ["text", "Stakes", "none", []],
+    ["an error that somebody typed", "Stakes", "'#N/A", []],
+    ["a row of sums, by its label", "Subtotal", 170, []],
+    ["a subtotal, by its formula", "Materials", "=SUM(B2:B4)", []],
+    ["the largest of the lines", "Dearest", "=MAX(B2:B4)", []],
+    ["a line worked out from one of them", "Tax", "=B2*8%", []],
+    ["what is worked out from the sum", "Deposit", "=B6/2", []],
+  ])("%s", (_, label, cell, left) => {
+    expect(leftOut(between(label, cell))).toEqual(left);
+  });
+
+  test("years above the numbers are headings", () => {
+    const below = (year: CellText) => [
+      ["", year],
+      ["Stone", 100],
+      ["Fabric", 50],
+      ["Pins", 20],
+      ["Order", "=SUM(B2:B4)"],
+    ];
+    expect([1990, 2026, 2100].map((year) => leftOut(below(year)))).toEqual([[], [], []]);
+    expect([1989, 2101, 2026.5].map((year) => leftOut(below(year)))).toEqual([[["B1"]], [["B1"]], [["B1"]]]);
+  });
+
+  test("lines of another unit, format, or role are something else", () => {
+    const rows = (label: string, formats?: SheetInput["formats"]) => ({
+      rows: [
+        [label, 8],
+        ["Stone", 100],
+        ["Fabric", 50],
+        ["Pins", 20],
+        ["Order", "=SUM(B2:B4)"],
+      ],
+      ...(formats && { formats }),
+    });
+    expect(leftOut(rows("Boulders"))).toEqual([["B1"]]);
+    expect(leftOut(rows("Depth (in)"))).toEqual([]);
+    expect(leftOut(rows("Markup"))).toEqual([]);
+    expect(leftOut(rows("Boulders", { B1: "0.00" }))).toEqual([]);
+    expect(leftOut(rows("Boulders", { "B1:B4": "0.00" }))).toEqual([["B1"]]);
+  });
+
+  test("a heading that names a measure speaks for its whole column", () => {
+    const rows = (heading: string, formats: SheetInput["formats"]) => ({
+      rows: [
+        ["Line", heading],
+        ["Boulders", 8],
+        ["Stone", 100],
+        ["Fabric", 50],
+        ["Order", "=SUM(B3:B4)"],
+      ],
+      formats,
+    });
+    expect(leftOut(rows("Cost", { B2: "0.00" }))).toEqual([["B2"]]);
+    expect(leftOut(rows("Size (ft)", { B2: "0.00" }))).toEqual([["B2"]]);
+    expect(leftOut(rows("Amount", { B2: "0.00" }))).toEqual([]);
+    expect(leftOut(rows("Amount", {}))).toEqual([["B2"]]);
+  });
+
+  test("parts that sums share among them are all taken", () => {
+    const rows = (second: string) => [
+      ["Line", "Cost", "", ""],
+      ["Stone", 100, "Materials", "=SUM(B2:B3)"],
+      ["Fabric", 50, "", ""],
+      ["Digging", 20, "Labor", second],
+      ["Spreading", 30, "", ""],
+    ];
+    expect(leftOut(rows("=SUM(B4:B5)"))).toEqual([]);
+    expect(leftOut(rows("=SUM(B5:B5)"))).toEqual([["B4", "B5"]]);
+    // A sum that shares a line with another is no other part.
+    expect(leftOut(rows("=SUM(B3:B5)"))).toEqual([["B2"], ["B4", "B5"]]);
+  });
+
+  test("moving sums take parts on purpose", () => {
+    const rows = [
+      ["Month", "Cost", "Three months"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Month", 10 * row, row > 3 ? `=SUM(B${row - 2}:B${row})` : ""]),
+    ];
+    expect(leftOut(rows)).toEqual([]);
+    const across = [
+      ["", "March", "April", "May", "June", "July"],
+      ["Cost", 10, 20, 30, 40, 50],
+      ["Two months", "", "=SUM(B2:C2)", "=SUM(C2:D2)", "=SUM(D2:E2)", "=SUM(E2:F2)"],
+    ];
+    expect(leftOut(across)).toEqual([]);
+  });
+
+  test("the next table below its heading is another one", () => {
+    const rows = (heading: readonly string[]) => [
+      ["Line", "Cost"],
+      ["Stone", 100],
+      ["Fabric", 50],
+      [...heading],
+      ["Digging", 20],
+      ["Spreading", 30],
+      ["Materials", "=SUM(B2:B3)"],
+    ];
+    expect(leftOut(rows(["Work", "Cost"]))).toEqual([]);
+    expect(leftOut(rows(["Work", ""]))).toEqual([["B5", "B6"]]);
+  });
+
+  test("a gap ends what adjoins a sum from outside, and not what is between it and its sum", () => {
+    const rows = (total: string, at: "above" | "below") => {
+      const lines = [
+        ["Stone", 100],
+        ["Fabric", 50],
+        ["", ""],
+        ["Pins", 20],
+      ];
+      return at === "above"
+        ? [["Total", total], ["Line", "Cost"], ...lines]
+        : [["Line", "Cost"], ...lines, ["Total", total]];
+    };
+    expect(leftOut(rows("=SUM(B3:B4)", "above"))).toEqual([]);
+    expect(leftOut(rows("=SUM(B2:B3)", "below"))).toEqual([["B5"]]);
+  });
+});
+
+describe("lines that are worked out", () => {
+  /** Four lines in which a formula, or what is given, makes the cost. */
+  const worked = (
+    fourth: CellText,
+    total: "above" | "below",
+    formulas = (row: number) => `=C${row}*D${row}`,
+    heading = "Amount",
+  ) => {
+    const top = total === "above" ? 3 : 2;
+    const lines = [0, 1, 2].map((at) => ["Line", formulas(top + at), 5, 6]);
+    const last = ["Line", typeof fourth === "string" ? fourth.replaceAll("#", String(top + 3)) : fourth, 5, 6];
+    const body = [["Line", heading, "Qty", "Each"], ...lines, last];
+    const sum = ["All of it", `=SUM(B${top}:B${top + 2})`, "", ""];
+    return total === "above" ? [sum, ...body] : [...body, sum];
+  };
+
+  test.each([
+    ["the same formula", "=C#*D#", [["B6"]], [["B5"]]],
+    ["another formula", "=C#+D#", [], []],
+    // A lump sum right above its total is a line; below the last line it may be anything.
+    ["a lump sum", 30, [], [["B5"]]],
+  ])("%s", (_, fourth, above, below) => {
+    expect(leftOut(worked(fourth, "above"))).toEqual(above);
+    expect(leftOut(worked(fourth, "below"))).toEqual(below);
+  });
+
+  test("may all be worked out in their own ways", () => {
+    const own = (row: number) => [`=C${row}*D${row}`, `=C${row}-D${row}`, `=C${row}*2`][row % 3]!;
+    expect(leftOut(worked("=C#^2", "below", own))).toEqual([["B5"]]);
+    expect(leftOut(worked("=C#^2", "above", own, "Cost"))).toEqual([["B6"]]);
+  });
+
+  test("may be sums themselves", () => {
+    const sums = (row: number) => `=SUM(C${row}:D${row})`;
+    expect(leftOut(worked("=SUM(C#:D#)", "below", sums))).toEqual([["B5"]]);
+    expect(leftOut(worked("=SUM(C2:D4)", "below", sums))).toEqual([]);
+  });
+});
