@@ -15,6 +15,8 @@ export interface Found extends Pick<Finding, "level" | "rank" | "seen" | "matter
   readonly related: readonly string[];
   /** What each cell would hold after the fix; undefined where there is none. */
   readonly fix: Readonly<Record<string, CellValue>> | undefined;
+  /** Number formats that go with the fix. */
+  readonly formats: Readonly<Record<string, string>>;
 }
 
 function workbookOf(input: Input): WorkbookInput {
@@ -40,6 +42,9 @@ export function findWith(rule: Rule, input: Input): Found[] {
     cells: places.flatMap(addressesOf),
     related: related.flatMap(addressesOf),
     fix: fix && Object.fromEntries(fix.map((one) => [addressOf(one), one.after])),
+    formats: Object.fromEntries(
+      (fix ?? []).flatMap((one) => (one.numberFormat ? [[addressOf(one), one.numberFormat]] : [])),
+    ),
   }));
 }
 

@@ -1,0 +1,175 @@
+import { describe, expect, test } from "vitest";
+import { cellsFound, findWith } from "../../../test/findWith";
+import { numberAsText, readNumber } from "./numberAsText";
+
+describe("a text that is a number", () => {
+  test.each([
+    ["50", 50],
+    ["50.", 50],
+    ["0.5", 0.5],
+    [".5", 0.5],
+    ["0", 0],
+    ["-5", -5],
+    ["+5", 5],
+    ["$60", 60],
+    ["-$60", -60],
+    ["1,200", 1200],
+    ["$1,234,567.89", 1234567.89],
+    ["8%", 0.08],
+    ["8 %", 0.08],
+    ["1,200%", 12],
+    ["'30", 30],
+    ["  30  ", 30],
+    ["30\u00a0", 30],
+    ["30\u00a0 %", 0.3],
+  ])("%j", (text, number) => {
+    expect(readNumber(text)).toBe(number);
+  });
+
+  test.each([
+    ["a mark", "007"],
+    ["a measure", "12 ft"],
+    ["tape text", `5' 6"`],
+    ["a date", "12/7"],
+    ["a range", "3-4"],
+    ["two numbers", "3 4"],
+    ["commas in the wrong place", "1,20"],
+    ["commas in the wrong place", "1200,300"],
+    ["a power", "1e3"],
+    ["two signs", "--5"],
+    ["nothing", ""],
+    ["a sign only", "$"],
+    ["a point only", "."],
+    ["words before it", "about 50"],
+    ["words after it", "1,200 each"],
+    ["more digits than a number can have", "9".repeat(400)],
+  ])("is not %s: %j", (_, text) => {
+    expect(readNumber(text)).toBeUndefined();
+  });
+});
+
+/** A cost of 50 as text in B3, and a formula that reads it. */
+const costs = (formula: string, text = "'50") => [
+  ["Line", "Cost", "Price"],
+  ["Stone", 100, ""],
+  ["Fabric", text, ""],
+  ["Total", formula, ""],
+];
+
+describe("a number stored as text", () => {
+  test("is found where a sum passes over it", () => {
+    expect(findWith(numberAsText, costs("=SUM(B2:B3)"))).toMatchObject([
+      {
+        level: "slip",
+        rank: 40,
+        matters: "Sums pass over it without a word, so that it looks charged and is not.",
+        cells: ["B3"],
+        seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not the number. B4 passes over it.",
+        todo: "Make it a number.",
+        fix: { B3: 50 },
+        formats: {},
+      },
+    ]);
+  });
+
+  test("names all sums that pass over it", () => {
+    const rows = [...costs("=SUM(B2:B3)"), ["Largest", "=MAX(B2:B3)", ""]];
+    expect(findWith(numberAsText, rows)[0]!.seen).toContain(" B4 and B5 pass over it.");
+  });
+
+  test.each([
+    ["=SUM(B2:B3)", "slip"],
+    ["=SUM(B3)", "slip"],
+    ["=AVERAGE(B3)", "slip"],
+    ["=MAX(B3,1)", "slip"],
+    ["=MIN(B3,1)", "slip"],
+    ["=SUMPRODUCT(B2:B3)", "slip"],
+    ["=B3*2", "odd"],
+    ["=B2+B3", "odd"],
+    ["=ROUND(B3,0)", "odd"],
+    ["=IF(B3>20,1,2)", "odd"],
+    ["=IF(B3,1,2)", undefined],
+    ['=B3&" each"', undefined],
+    ['=B3*2&" each"', undefined],
+    ['=TEXT(B3,"0")', undefined],
+    ["=CONCATENATE(B3,B2)", undefined],
+    ["=VLOOKUP(B3,A1:B2,2)", undefined],
+    ["=HLOOKUP(B3,A1:B2,2)", undefined],
+    ["=XLOOKUP(B3,A1:A2,B1:B2)", undefined],
+    ["=MATCH(B3,B1:B2,0)", undefined],
+    ["=XMATCH(B3,B1:B2)", undefined],
+    ["=INDEX(B2:B3,2)", undefined],
+    ["=ISNUMBER(B3)", undefined],
+    ["=COUNTA(B2:B3)", undefined],
+    ["=ROWS(B2:B3)", undefined],
+    ["=COLUMNS(B2:B3)", undefined],
+    ["=BED.STONE_YARDS(B3,3)", undefined],
+    ["=B3", undefined],
+    ["", undefined],
+  ])("read by %s", (formula, level) => {
+    const rows = costs("").map((row, at) =>
+      at === 3 ? ["Total", formula === "" ? "" : { f: formula, v: 1 }, ""] : row,
+    );
+    expect(findWith(numberAsText, rows).map((one) => one.level)).toEqual(level ? [level] : []);
+  });
+
+  test("that the program takes as a number is less sure", () => {
+    expect(findWith(numberAsText, costs("=B3*2"))).toMatchObject([
+      {
+        level: "odd",
+        rank: 15,
+        matters: "The host reads it as a number here, but sums would pass over it.",
+        seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not the number.",
+        fix: { B3: 50 },
+      },
+    ]);
+  });
+
+  test("is no mistake where one formula takes it as text", () => {
+    expect(cellsFound(numberAsText, [...costs("=B3*2"), ["Note", '=B3&" each"', ""]])).toEqual([]);
+    expect(cellsFound(numberAsText, [...costs("=SUM(B2:B3)"), ["Note", '=B3&" each"', ""]])).toEqual(["B3"]);
+  });
+
+  test("is followed through cells that only repeat it", () => {
+    const rows = [
+      ["Line", "Cost", "Price"],
+      ["Stone", 100, 130],
+      ["Fabric", "'50", "=B3"],
+      ["Total", "", "=SUM(C2:C3)"],
+    ];
+    expect(findWith(numberAsText, rows)[0]!.seen).toContain(" C4 passes over it.");
+  });
+
+  test("is found among formulas, whatever reads it", () => {
+    const rows = [
+      ["Bed", "Length", "Width", "Area"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Bed", 12, 6, row === 4 ? "'72" : `=B${row}*C${row}`]),
+    ];
+    expect(findWith(numberAsText, rows)).toMatchObject([{ level: "slip", rank: 40, cells: ["D4"], fix: { D4: 72 } }]);
+  });
+
+  test("loses the text format of its cell with the fix", () => {
+    const sheet = { rows: costs("=SUM(B2:B3)"), formats: { B3: "@" } };
+    expect(findWith(numberAsText, sheet)[0]!.formats).toEqual({ B3: "General" });
+  });
+
+  test("may be a share", () => {
+    expect(findWith(numberAsText, costs("=SUM(B2:B3)", "'8%"))[0]!.fix).toEqual({ B3: 0.08 });
+  });
+
+  test("is not another text, a formula, or on a protected sheet", () => {
+    expect(cellsFound(numberAsText, costs("=SUM(B2:B3)", "by hand"))).toEqual([]);
+    expect(cellsFound(numberAsText, costs("=SUM(B2:B3)", '="50"'))).toEqual([]);
+    expect(cellsFound(numberAsText, { rows: costs("=SUM(B2:B3)"), protected: true })).toEqual([]);
+  });
+
+  test("is one finding for each column", () => {
+    const rows = [
+      ["Line", "Cost", "Price"],
+      ["Stone", "'100", "'130"],
+      ["Fabric", "'50", 65],
+      ["Total", "=SUM(B2:B3)", "=SUM(C2:C3)"],
+    ];
+    expect(findWith(numberAsText, rows).map(({ cells }) => cells)).toEqual([["B2", "B3"], ["C2"]]);
+  });
+});
