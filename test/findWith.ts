@@ -26,12 +26,13 @@ function workbookOf(input: Input): WorkbookInput {
 }
 
 /**
- * What one rule finds in a workbook when no other rule is asked.
+ * What one rule, or a few, find in a workbook when no other rule is asked.
  *
  * @example findWith(payload, [["Stone (tons)", "Loads"], [9, 2], ["Truck payload", 2.6]])
  */
-export function findWith(rule: Rule, input: Input): Found[] {
-  const { findings } = reviewAtOnce(factsOf(workbookOf(input)), knowledge, { call: callFunction, rules: [rule] });
+export function findWith(rule: Rule | readonly Rule[], input: Input): Found[] {
+  const rules = [rule].flat();
+  const { findings } = reviewAtOnce(factsOf(workbookOf(input)), knowledge, { call: callFunction, rules });
   return findings.map(({ level, rank, seen, matters, todo, key, places, related, fix }) => ({
     level,
     rank,
@@ -49,7 +50,8 @@ export function findWith(rule: Rule, input: Input): Found[] {
 }
 
 /** Only the cells that a rule finds something in. */
-export const cellsFound = (rule: Rule, input: Input): string[] => findWith(rule, input).flatMap(({ cells }) => cells);
+export const cellsFound = (rule: Rule | readonly Rule[], input: Input): string[] =>
+  findWith(rule, input).flatMap(({ cells }) => cells);
 
 const addressOf = ({ sheet, row, column }: Pick<Place, "sheet" | "row" | "column">) =>
   `${sheet === "Jobs" ? "" : `${sheet}!`}${toCol(column)}${row + 1}`;

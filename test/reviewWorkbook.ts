@@ -124,13 +124,16 @@ function withValues(
             ? "Boolean"
             : value === "" && !isFormula(formulas[r]?.[c])
               ? "Empty"
-              : /^#[A-Z]+[/A-Z\d]*[!?]?$/.test(value) && isFormula(formulas[r]?.[c])
+              : isError(value)
                 ? "Error"
                 : "String",
       ),
     ),
   };
 }
+
+/** Also where somebody typed it: the host takes `#N/A` for an error. */
+const isError = (value: CellValue) => typeof value === "string" && /^#[A-Z]+[/A-Z_\d]*[!?]?$/.test(value);
 
 /** The host takes the text mark off what was typed as text. */
 const plain = (value: CellValue): CellValue =>

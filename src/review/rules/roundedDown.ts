@@ -2,14 +2,16 @@ import type { CallExpression } from "@borgar/fx";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
-import { isWholeThing } from "../sheet/roles";
+import { isWholeThing, type Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
 import { eachFormula } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
+/** Adding this much or more before rounding down makes up for it. */
 const HALF = 0.4;
+const MONEY = new Set<Role>(["cost", "price", "unit cost", "unit price"]);
 
 export const roundedDown: Rule = {
   id: "rounded-down",
@@ -25,10 +27,10 @@ function observe(study: Study, cell: Cell): Observation | undefined {
   const { book } = study;
   const { heading, label, role } = book.places[cell.sheet]!.describe(cell.row, cell.column);
   const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
-  const isCounted =
-    isWholeThing(heading) ||
-    ((role === "quantity" || heading === "" || unit?.measures === "count") &&
-      isWholeThing(`${label} ${unitBeside(study, cell)}`));
+  // The cost of stakes is money, though their label names a count.
+  const isQuantity =
+    role === "quantity" || heading === "" || (unit?.measures === "count" && !(role && MONEY.has(role)));
+  const isCounted = isWholeThing(heading) || (isQuantity && isWholeThing(`${label} ${unitBeside(study, cell)}`));
   if (!isCounted) return undefined;
   const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
   // The places in the text have to be those of this cell's own formula.

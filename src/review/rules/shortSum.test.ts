@@ -161,7 +161,7 @@ describe("what a sum leaves out on purpose", () => {
     ["a line of 0 counts as one", "Stakes", 0, [["B5"]]],
     ["a blank", "Stakes", "", []],
     ["text", "Stakes", "none", []],
-    ["an error that somebody typed", "Stakes", "'#N/A", []],
+    ["an error that somebody typed", "Stakes", "#N/A", []],
     ["a row of sums, by its label", "Subtotal", 170, []],
     ["a subtotal, by its formula", "Materials", "=SUM(B2:B4)", []],
     ["the largest of the lines", "Dearest", "=MAX(B2:B4)", []],
