@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import * as functions from "../../src/functions/index";
@@ -8,6 +8,8 @@ import { everyDocstring } from "../../src/help/pages";
 import { PURPOSES } from "../../src/help/purposes";
 import { functionKnowledge } from "../../src/review/knowledge";
 import { CASES, LISTS } from "../functionCases";
+import { figure, heldFromOutside, type OutsideCheck } from "../outside";
+import { functionChecks } from "../references/functions";
 
 /*
  * The one list of what belongs to a worksheet function. Whoever adds one runs this test: it says what is still missing
@@ -25,14 +27,9 @@ interface House {
   readonly cases: readonly string[];
   readonly knowledge: readonly string[];
   readonly purposes: readonly string[];
-  /** The tests of test/references. */
-  readonly references: string;
+  /** Functions that a check of test/references compares with something from outside. */
+  readonly held: readonly string[];
 }
-
-const references = readdirSync(join(ROOT, "test/references"))
-  .filter((name) => name.endsWith(".test.ts"))
-  .map((name) => read(`test/references/${name}`))
-  .join("\n");
 
 const house: House = {
   docs: everyDocstring(ROOT),
@@ -42,7 +39,7 @@ const house: House = {
   cases: [...Object.keys(CASES), ...LISTS],
   knowledge: functionKnowledge.map(({ name }) => name),
   purposes: PURPOSES.flatMap((purpose) => purpose.functions),
-  references,
+  held: [...heldFromOutside(Object.values(functionChecks).flat())],
 };
 
 /** The parts of a docstring that are not there. */
@@ -67,7 +64,7 @@ function missing(id: string, at: House): string[] {
     [at.native.includes(id), "its native form, or why it has none, in src/functions/native/forms.ts (step 3)"],
     [holds(at.promised), "its row of arguments, kept for years, in test/contracts/functions-metadata.test.ts (step 4)"],
     [at.cases.includes(id), "its arguments in CASES, or itself in LISTS, of test/functionCases.ts (step 4)"],
-    [holds(at.references), "an outside check with its source in test/references (step 4)"],
+    [at.held.includes(id), "an outside check that 1 % too much would fail, in test/references/functions (step 4)"],
     [at.knowledge.includes(id), "what the check and Explain know of it, in src/review/knowledge (step 5)"],
     [at.purposes.includes(id), "its place in the help, in src/help/purposes.ts (step 5)"],
   ];
@@ -100,7 +97,7 @@ describe("a part that is missing is named, with where it goes", () => {
     [without({ native: [] }), /native form, or why it has none/],
     [without({ promised: "STONE_TONS_MORE" }), /functions-metadata\.test\.ts/],
     [without({ cases: [] }), /CASES/],
-    [without({ references: "" }), /outside check/],
+    [without({ held: [] }), /outside check/],
     [without({ knowledge: [] }), /src\/review\/knowledge/],
     [without({ purposes: [] }), /src\/help\/purposes\.ts/],
   ])("%s", (said, expected) => {
@@ -111,5 +108,31 @@ describe("a part that is missing is named, with where it goes", () => {
 
   test("a function of which nothing but its name is there lacks every part", () => {
     expect(missing("PLANTED", house).length).toBe(8);
+  });
+});
+
+describe("an outside check", () => {
+  const SOURCE = "by hand: 108 × 3 ÷ 324";
+  const held = (check: Partial<OutsideCheck>) => [
+    ...heldFromOutside([{ what: "a yard", source: SOURCE, compare: () => {}, ...check }]),
+  ];
+
+  test("counts where it compares what the function gives", () => {
+    expect(held(figure(SOURCE, (BED) => BED.STONE_YARDS(108, 3), 1))).toEqual(["STONE_YARDS"]);
+  });
+
+  test.each<[string, Partial<OutsideCheck>]>([
+    ["an import that is never called", { compare: () => expect(functions.STONE_YARDS).toBeDefined() }],
+    ["a call of the import, which nothing can spoil", { compare: () => expect(functions.STONE_YARDS(108, 3)).toBe(1) }],
+    ["a call whose result nobody looks at", { compare: (BED) => void BED.STONE_YARDS(108, 3) }],
+    ["a result that only has to be there", { compare: (BED) => expect(BED.STONE_YARDS(108, 3)).toBeGreaterThan(0) }],
+    [
+      "the function compared with itself",
+      { compare: (BED) => expect(BED.STONE_YARDS(1, 3)).toBe(BED.STONE_YARDS(1, 3)) },
+    ],
+    ["a figure that is wrong", figure(SOURCE, (BED) => BED.STONE_YARDS(108, 3), 2)],
+    ["a figure without a source", figure(" – ", (BED) => BED.STONE_YARDS(108, 3), 1)],
+  ])("is not %s", (_, check) => {
+    expect(held(check)).toEqual([]);
   });
 });

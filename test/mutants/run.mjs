@@ -17,7 +17,7 @@ const { values, positionals } = parseArgs({
     tests: {
       type: "string",
       multiple: true,
-      default: ["src/quantities", "src/layout", "src/review", "test/references"],
+      default: ["src/quantities", "src/layout", "src/review", "test/references", "test/properties"],
     },
     every: { type: "string", default: "1" },
     slow: { type: "string", default: "2000" },

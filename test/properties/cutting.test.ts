@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type CutList, planCuts } from "../../src/quantities/cutting/planCuts";
+import { randomFrom } from "../cuttingLists";
 import { fewestBySubsets } from "./cuttingBySubsets";
 
 const STOCK = 240;
@@ -148,4 +149,34 @@ test("pieces that were broken out of whole stocks go back into as many, in any u
     }),
     few(300),
   );
+});
+
+describe("lists of the sizes that jobs have are planned and proven within the usual steps", () => {
+  const feet = (sixteenths: number) => sixteenths / 192;
+
+  test("60 pieces of 15 lengths from 20 ft, cut with a saw", () => {
+    for (let seed = 1; seed <= 40; seed++) {
+      const random = randomFrom(seed);
+      const lengths = Array.from({ length: 15 }, () => feet(random(2 * 192, 12 * 192)));
+      const counts = lengths.map(() => 4);
+      expect(planCuts({ stockLength: 20, lengths, counts, loss: feet(2) }).proven).toBe(true);
+    }
+  });
+
+  test("120 pieces, all of different lengths", () => {
+    for (let seed = 1; seed <= 8; seed++) {
+      const random = randomFrom(seed);
+      const lengths = Array.from({ length: 120 }, () => feet(random(2 * 192, 10 * 192)));
+      expect(planCuts({ stockLength: 20, lengths }).proven).toBe(true);
+    }
+  });
+
+  test("200 pieces of a dozen lengths", () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const random = randomFrom(seed);
+      const lengths = Array.from({ length: 12 }, () => feet(random(192, 12 * 192)));
+      const counts = lengths.map((_, n) => (n < 8 ? 17 : 16));
+      expect(planCuts({ stockLength: 20, lengths, counts }).proven).toBe(true);
+    }
+  });
 });

@@ -1,7 +1,7 @@
-/**
- * Weekdays on which the federal government of the United States keeps a holiday, year by year: computed by the Python
- * package holidays 0.105 (MIT licence), `holidays.US(observed=True)`, without what falls on a Saturday or Sunday.
- */
+/** Computed by `holidays.US(observed=True)`, without what falls on a Saturday or Sunday. */
+export const KEPT_SOURCE = "the Python package holidays 0.105 (MIT license)";
+
+/** Weekdays on which the federal government of the United States keeps a holiday, year by year. */
 export const KEPT_BY_PACKAGE: readonly string[] = [
   "1978: 01-02 02-20 05-29 07-04 09-04 10-09 11-10 11-23 12-25",
   "1979: 01-01 02-19 05-28 07-04 09-03 10-08 11-12 11-22 12-25",

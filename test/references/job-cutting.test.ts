@@ -1,7 +1,8 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect } from "vitest";
 import type { BedNeeds } from "../../src/quantities/job/bedNeeds";
 import { orderJob } from "../../src/quantities/job/orderJob";
 import { randomFrom } from "../cuttingLists";
+import { outside } from "../outside";
 import { fewestByHighs } from "./cuttingHighs";
 
 const PIECE_IN = 96;
@@ -46,17 +47,18 @@ const counted = (lengths: readonly number[]) => {
 };
 
 describe("pieces and rolls of a whole job against HiGHS, a general solver, on the arc-flow model", () => {
-  test.each(jobs)("job $seed", async ({ beds }) => {
-    const lines = orderFor(beds);
-    const border = lines.find(({ supplier }) => supplier === "border")!;
-    const whole = beds.reduce((sum, { runIn }) => sum + Math.floor(runIn / PIECE_IN), 0);
-    const lasts = beds.map(({ runIn }) => runIn % PIECE_IN).filter((length) => length > 0);
-    expect(border.cutting!.proven).toBe(true);
-    expect(border.order).toBe(whole + (await fewestByHighs(PIECE_IN, ...counted(lasts))));
+  for (const { seed, beds } of jobs)
+    outside("HiGHS", `job ${seed}`, async () => {
+      const lines = orderFor(beds);
+      const border = lines.find(({ supplier }) => supplier === "border")!;
+      const whole = beds.reduce((sum, { runIn }) => sum + Math.floor(runIn / PIECE_IN), 0);
+      const lasts = beds.map(({ runIn }) => runIn % PIECE_IN).filter((length) => length > 0);
+      expect(border.cutting!.proven).toBe(true);
+      expect(border.order).toBe(whole + (await fewestByHighs(PIECE_IN, ...counted(lasts))));
 
-    const fabric = lines.find(({ supplier }) => supplier === "fabric and pins")!;
-    const withoutJoints = await fewestByHighs(ROLL_FT, ...counted(beds.flatMap(({ stripsFt }) => stripsFt)));
-    if (fabric.cutting!.moreJoints === 0) expect(fabric.order).toBe(withoutJoints);
-    else expect(fabric.order).toBeLessThan(withoutJoints);
-  });
+      const fabric = lines.find(({ supplier }) => supplier === "fabric and pins")!;
+      const withoutJoints = await fewestByHighs(ROLL_FT, ...counted(beds.flatMap(({ stripsFt }) => stripsFt)));
+      if (fabric.cutting!.moreJoints === 0) expect(fabric.order).toBe(withoutJoints);
+      else expect(fabric.order).toBeLessThan(withoutJoints);
+    });
 });

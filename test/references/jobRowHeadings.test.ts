@@ -1,14 +1,12 @@
-import fc from "fast-check";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import office from "../../assets/practice-office.json";
-import type { PracticeOffice } from "../../src/practice/grid/practiceOffice";
+import { afterAll, beforeAll, describe, expect } from "vitest";
 import { columnLetters } from "../../src/sheets/address";
 import { fitList } from "../../src/sheets/jobRows/fitList";
 import type { ResultRole } from "../../src/sheets/jobRows/roles";
 import { readListSheet } from "../../src/workbook/jobRowsRead";
 import { writeRows } from "../../src/workbook/jobRowsWrite";
 import type { HeadlessHost } from "../headlessHost";
-import { CORNER, fillOf, fitOf, listSheet, officeOf, type Rows } from "../listSheets";
+import { fillOf, officeOf, type Rows } from "../listSheets";
+import { outside } from "../outside";
 import { createProductHost } from "../productHost";
 
 /*
@@ -18,8 +16,12 @@ import { createProductHost } from "../productHost";
  * waste 0.9 tons. Border along one long side and both ends: 20 + 2 × 4 = 28 ft. Metric sizes by 1 ft = 0.3048 m and
  * 1 in = 2.54 cm exactly (NIST Handbook 44, Appendix C): 6.096 m by 1.2192 m, 6.35 cm deep.
  */
+const BED = "by hand, above: 20 × 4 ft, 2.5 in deep";
+const METRIC = "NIST Handbook 44, Appendix C";
+
 interface List {
   readonly name: string;
+  readonly source: string;
   readonly rows: Rows;
   /** Roles by column, with the unit where it is not the usual one. */
   readonly columns: Readonly<Record<string, string>>;
@@ -50,6 +52,7 @@ const lists: readonly List[] = [
     beds: [5, 7],
     skipped: { 6: "blank", 8: "a note", 9: "totals" },
     wants: ["area", "border", "tons", "order"],
+    source: BED,
     shows: { H5: 80, I5: 28, J5: 0.9, K5: 1, H7: 80, I7: 28, J7: 0.9, K7: 1 },
     formulas: {
       H4: "Area, sq ft",
@@ -73,6 +76,7 @@ const lists: readonly List[] = [
     beds: [2, 3],
     skipped: { 4: "blank", 5: "a note", 6: "totals" },
     // 0.8333333 × 1.08 = 0.9: without a column of waste the usual 8 % is taken.
+    source: BED,
     shows: { F2: 0.9, F3: 0.9, F6: 1.8 },
     formulas: { F2: "=BED.STONE_TONS(BED.AREA_RECTANGLE(D2,C2),B2,A2,0.08)" },
   },
@@ -100,6 +104,7 @@ const lists: readonly List[] = [
     beds: [2, 3, 4],
     skipped: { 5: "blank", 6: "a note", 7: "totals" },
     // 80 sq ft × 0.09290304 = 7.4322432 m².
+    source: `${BED}; ${METRIC}`,
     shows: { G2: 0.9, G3: 0.9, G4: 0.9, H2: 7.4322432, H3: 7.4322432, H4: 7.4322432, G7: 2.7 },
   },
   {
@@ -115,6 +120,7 @@ const lists: readonly List[] = [
     columns: { A: "job", B: "bed", C: "length in", D: "width in", E: "depth", F: "stone", G: "waste %", H: "order" },
     beds: [2, 3],
     skipped: { 4: "blank", 5: "a note", 6: "totals" },
+    source: `${BED}; 0.9 tons go up to 1`,
     shows: { H2: 1, H3: 1, H6: 2 },
     formulas: {
       H2: "=BED.ORDER_UP(BED.STONE_TONS(BED.AREA_RECTANGLE(C2/12,D2/12),E2,F2,IF(N(G2)<1,G2,G2/100)),0.5,1)",
@@ -133,6 +139,7 @@ const lists: readonly List[] = [
     columns: { A: "job", B: "area", C: "depth", D: "stone", E: "waste %", F: "tons" },
     beds: [2, 4],
     skipped: { 3: "blank", 5: "a note", 6: "totals" },
+    source: BED,
     shows: { F2: 0.9, F4: 1.8 },
     formulas: { F2: "=BED.STONE_TONS(B2,C2,D2,IF(N(E2)<1,E2,E2/100))" },
   },
@@ -158,6 +165,7 @@ const lists: readonly List[] = [
     },
     beds: [2, 3],
     skipped: { 4: "blank", 5: "a note", 6: "totals" },
+    source: `${BED}; 10.5 × 3 1/3 = 35 sq ft`,
     shows: { G2: 80, G3: 35, G6: 115 },
     formulas: { G3: "=BED.AREA_RECTANGLE(B3+C3/12,D3+E3/12)" },
   },
@@ -178,6 +186,7 @@ const lists: readonly List[] = [
     skipped: { 5: "blank", 6: "a note", 7: "totals" },
     wants: ["area", "yards"],
     // Yards: 0.6172840 × 1.08 = 0.6666667; of 15 ft by 4 ft, 60 sq ft, 0.5.
+    source: `${BED}; 6 2/3 yd by 4 ft are 80/9 sq yd`,
     shows: { F3: 80 / 9, F4: 60 / 9, G3: 2 / 3, G4: 0.5 },
   },
   {
@@ -214,6 +223,7 @@ const lists: readonly List[] = [
     beds: [2, 3],
     skipped: { 4: "blank", 5: "a note", 6: "totals" },
     // 28 − 2 × (2 − π/2) × 2 ft = 26.2831853; pieces of 8 ft with 2 in laps: 4 × 8 − 3/6 = 31.5 ft are enough, 3 are 23.67.
+    source: `${BED}; two corners of 2 ft take 2 × (2 − π/2) × 2 ft off 28`,
     shows: { H2: 26.283185307, H3: 28, I2: 4, I3: 4 },
   },
   {
@@ -230,6 +240,7 @@ const lists: readonly List[] = [
     beds: [2, 4],
     skipped: { 3: "blank", 5: "a note", 6: "totals" },
     wants: ["tons"],
+    source: BED,
     shows: { F2: 0.9, F4: 0.9 },
   },
   {
@@ -255,6 +266,7 @@ const lists: readonly List[] = [
     beds: [2, 4],
     skipped: { 3: "blank", 5: "a note", 6: "totals" },
     // 0.9 tons are 1,800 lb; 2/3 cu yd are 18 cu ft; half the bed is half of each.
+    source: `${BED}; ${METRIC}; 0.9 tons are 1,800 lb, 2/3 cu yd are 18 cu ft`,
     shows: { F2: 7.4322432, G2: 1800, H2: 18, F4: 3.7161216, G4: 900, H4: 9 },
     formulas: { G2: "=BED.STONE_TONS(F2/0.09290304,D2/25.4,E2,0.08)*2000" },
   },
@@ -275,19 +287,20 @@ const lists: readonly List[] = [
     wants: ["rolls", "pins", "tons"],
     // 80 × 2 × 1.35 ÷ 324 × 1.08 = 0.72 tons at 2 in: 4 in of border, less 1.5 in trench, less 0.5 in gap. Pins: 20
     // rows of 1 ft, one bay: 2 × (10 + 1) + 10 = 32.
+    source: `${BED} and, at 2 in, 0.72 tons; 2 × (10 + 1) + 10 pins`,
     shows: { E2: 1, F2: 32, H2: 0.72, H4: 0.72 },
     formulas: { H2: '=BED.STONE_TONS(BED.AREA_RECTANGLE(D2,C2),2,"river rock",0.08)' },
   },
 ];
 
-describe.each(lists)("a list with $name", ({ rows, columns, beds, skipped, wants, shows, formulas = {} }) => {
+describe.each(lists)("a list with $name", ({ source, rows, columns, beds, skipped, wants, shows, formulas = {} }) => {
   let host: HeadlessHost;
   beforeAll(async () => {
     host = await createProductHost(officeOf(rows));
   });
   afterAll(() => host.dispose());
 
-  test("is fitted, skips what is no bed, and comes out at the hand-worked numbers", async () => {
+  outside(source, "is fitted, skips what is no bed, and comes out at these numbers", async () => {
     const { sheet, selection } = await readListSheet();
     const fit = fitList(sheet, selection)!;
     const usual = new Set(["ft", "sq ft", "cu yd", "tons", "pieces", "rolls", "pins", "each"]);
@@ -313,120 +326,5 @@ describe.each(lists)("a list with $name", ({ rows, columns, beds, skipped, wants
     for (const [address, formula] of Object.entries(formulas)) {
       expect(host.formula(address) ?? host.value(address), address).toBe(formula);
     }
-  });
-});
-
-describe("headings that can be read several ways are asked about, and nothing is taken for them", () => {
-  test("two columns of widths, a size, “Dig”, “Loads” and “Cost”", () => {
-    const fit = fitOf(
-      listSheet([
-        ["Bed", "Length, ft", "Width", "Width", "Size", "Dig", "Loads", "Cost", "Stone", "Area, sq ft"],
-        ["a", 20, 4, 5, "20x4", 3, 1, 100, "river rock", ""],
-      ]),
-    );
-    const asked = fit.columns.filter(({ sure }) => sure === "ask");
-    expect(asked.map(({ heading, role, asks }) => [heading, role, asks.join(" or ")])).toEqual([
-      ["Width", undefined, "width"],
-      ["Width", undefined, "width"],
-      ["Size", undefined, "length or width or area"],
-      ["Dig", undefined, "scrape or dig"],
-      ["Loads", undefined, "spoilLoads or deliveries"],
-      ["Cost", undefined, "materialCost or price"],
-    ]);
-    const filling = fillOf(fit, { results: ["area"] });
-    expect(filling.changes).toEqual([]);
-    expect(filling.troubles).toEqual(["Area is left out: no column of widths is known."]);
-    // Once the estimator has said which, the formula reads that one.
-    const said = fillOf(fit, { results: ["area"], corrections: new Map([[3, { role: "width", unit: "in" }]]) });
-    expect(said.changes.map(({ after }) => after)).toEqual(["=BED.AREA_RECTANGLE(B2,D2/12)"]);
-  });
-
-  test.each([
-    ["a depth of 65 without a unit", ["Bed", "Length, ft", "Width, ft", "Depth"], ["a", 20, 4, 65], "which unit"],
-    ["lengths of 6,000 without a unit", ["Bed", "Length", "Width, ft", "Area"], ["a", 6000, 4, ""], "which unit"],
-    ["lengths that are none", ["Bed", "Length", "Width, ft", "Area"], ["a", "long", 4, ""], "no length"],
-    ["tons or tonnes", ["Bed", "Length, m", "Width, m", "Stone (t)"], ["a", 6, 1, ""], "metric tonnes"],
-    ["numbers for a kind of stone", ["Bed", "Length, ft", "Width, ft", "Stone"], ["a", 20, 4, 3], "may be"],
-  ])("%s", (_, headings, row, why) => {
-    const asked = fitOf(listSheet([headings, row])).columns.filter(({ sure }) => sure === "ask");
-    expect(asked.map((column) => column.why).join()).toContain(why);
-    expect(asked.every(({ role }) => role === undefined)).toBe(true);
-  });
-
-  test("what the estimator gives to one column goes away from the other", () => {
-    const fit = fitOf(
-      listSheet([
-        ["Bed", "Length, ft", "Across", "Area"],
-        ["a", 20, 4, ""],
-      ]),
-    );
-    const { changes } = fillOf(fit, {
-      results: ["area"],
-      corrections: new Map([
-        [1, { role: "width" as const }],
-        [2, { role: "length" as const, unit: "yd" as const }],
-      ]),
-    });
-    expect(changes.map(({ after }) => after)).toEqual(["=BED.AREA_RECTANGLE(C2*3,B2)"]);
-  });
-});
-
-test("the job rows of the practice workbook are fitted wholly right, and nothing would change in them", async () => {
-  const host = await createProductHost(office as PracticeOffice);
-  const { sheet, selection } = await readListSheet();
-  const fit = fitList(sheet, selection)!;
-  expect(fit.columns.map(({ role, sure }) => `${role} ${sure}`)).toEqual(
-    "job bed length width radius corners depth stone waste area border tons order pins"
-      .split(" ")
-      .map((role) => `${role} sure`),
-  );
-  const filling = fillOf(fit);
-  expect(filling.columns.map(({ role, same, written, clashes }) => [role, same, written, clashes])).toEqual(
-    ["area", "border", "tons", "order", "pins"].map((role) => [role, 12, 0, []]),
-  );
-  expect(filling.skipped).toMatchObject([{ row: 16, kind: "total" }]);
-  expect([filling.changes, filling.troubles]).toEqual([[], []]);
-  host.dispose();
-});
-
-describe("whatever stands in the headings", () => {
-  const word = fc.constantFrom(
-    ...["length", "width", "depth", "stone", "rock", "waste", "area", "tons", "order", "pins", "border", "edging"],
-    ...["loads", "size", "dig", "(ft)", "in", '"', "'", "%", "sq ft", "cm", "of", "per", "-", "/", "radius", "corners"],
-    ...["cost", "price", "hours", "job", "bed", "fabric", "rolls", "$", "1", "no."],
-  );
-  const heading = fc.oneof(
-    fc.array(word, { maxLength: 4 }).map((words) => words.join(" ")),
-    fc.string({ unit: "grapheme", maxLength: 30 }),
-  );
-  const cell = fc.oneof(fc.constant(""), fc.double({ noNaN: true }), fc.string({ maxLength: 12 }), fc.constant("=1+1"));
-
-  test("no column has two roles, no role two columns, and nothing is written over what stands there", () => {
-    let fitted = 0;
-    fc.assert(
-      fc.property(
-        fc.array(heading, { minLength: 2, maxLength: 12 }),
-        fc.array(fc.array(cell, { maxLength: 12 }), { maxLength: 6 }),
-        (headings, rows) => {
-          const sheet = listSheet([headings, ...rows]);
-          const fit = fitList(sheet, CORNER);
-          if (!fit) return;
-          fitted += 1;
-          const roles = fit.columns.flatMap(({ role }) => role ?? []);
-          expect(new Set(roles).size).toBe(roles.length);
-          expect(new Set(fit.columns.map(({ column }) => column)).size).toBe(fit.columns.length);
-          for (const { role, asks, sure } of fit.columns) {
-            expect(role === undefined).toBe(sure === "ask" || sure === "none");
-            expect(asks.length > 0).toBe(sure === "ask");
-          }
-          for (const { row, column, before } of fillOf(fit).changes) {
-            expect(before).toBe(fit.cells.content(row, column));
-            expect(String(before).trim()).toBe("");
-          }
-        },
-      ),
-      { numRuns: 1500 },
-    );
-    expect(fitted).toBeGreaterThan(100);
   });
 });

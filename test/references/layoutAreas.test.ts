@@ -1,16 +1,17 @@
 import { polygonArea, polygonLength } from "d3-polygon";
 import fc from "fast-check";
-import { expect, it } from "vitest";
+import { expect } from "vitest";
 import { layOutBed } from "../../src/layout/layOutBed";
 import { ringArea, ringLength } from "../../src/layout/outline";
 import { outlineOf } from "../../src/layout/outlineOf";
 import type { Point } from "../../src/layout/plane";
 import { anyBedWithCutOuts, anyStarBed, anyWidthsBed } from "../layoutShapes";
+import { outside } from "../outside";
 
 const pairs = (ring: readonly Point[]): [number, number][] => ring.map(({ x, y }) => [x, y]);
 const options = { rollWidthFt: 6, overlapIn: 6 };
 
-it("has the area and the edge that d3-polygon measures, for outlines of straight sides", () => {
+outside("d3-polygon", "the area and the edge of outlines of straight sides", () => {
   fc.assert(
     fc.property(anyStarBed, (bed) => {
       const { outline, areaSqFt, edgeFt } = layOutBed(bed, options);
@@ -21,7 +22,7 @@ it("has the area and the edge that d3-polygon measures, for outlines of straight
   );
 });
 
-it("has the area of widths by the trapezoidal rule that d3-polygon measures straight from width to width", () => {
+outside("d3-polygon", "the area of widths by the trapezoidal rule, straight from width to width", () => {
   fc.assert(
     fc.property(anyWidthsBed, (bed) => {
       const { outline, areaSqFt } = layOutBed({ ...bed, rule: "trapezoid" } as typeof bed, options);
@@ -31,7 +32,7 @@ it("has the area of widths by the trapezoidal rule that d3-polygon measures stra
   );
 });
 
-it("draws arcs so finely that d3-polygon finds less than 0.05 % of the area and of the length missing", () => {
+outside("d3-polygon", "arcs are drawn so finely that less than 0.05 % of the area and of the length is missing", () => {
   fc.assert(
     fc.property(anyBedWithCutOuts, (bed) => {
       const { ring, cutOuts } = outlineOf(bed);
@@ -44,13 +45,25 @@ it("draws arcs so finely that d3-polygon finds less than 0.05 % of the area and 
   );
 });
 
-it("has the areas of references on the ring and the ten taped widths", () => {
-  // Ring, diameters 10 and 3: 71.4714, printed with 0.7854 for π/4 (NAVEDTRA 14119).
-  const ring = layOutBed({ kind: "round", diameterFt: 10, innerDiameterFt: 3 }, options);
-  expect(ring.areaSqFt).toBeCloseTo(71.471233, 6);
-  // Ten widths at 15: Simpson on nine and a last trapezoid 807.375, trapezoid 811.125 (surveying textbook data).
-  const widthsFt = [3.5, 4.3, 6.15, 5.25, 7.5, 8.8, 7.9, 6.4, 4.4, 3.25];
-  const taped = { kind: "widths", spacingFt: 15, widthsFt } as const;
-  expect(layOutBed(taped, options).areaSqFt).toBeCloseTo(807.375, 9);
-  expect(layOutBed({ ...taped, rule: "trapezoid" }, options).areaSqFt).toBeCloseTo(811.125, 9);
-});
+const widthsFt = [3.5, 4.3, 6.15, 5.25, 7.5, 8.8, 7.9, 6.4, 4.4, 3.25];
+const taped = { kind: "widths", spacingFt: 15, widthsFt } as const;
+const FIELD_NOTES = "surveying textbook: ten widths at 15, data and method seen";
+
+for (const { source, bed, area, within } of [
+  {
+    source: "NAVEDTRA 14119: ring of diameters 10 and 3, printed 71.4714 with 0.7854 for π/4, seen",
+    bed: { kind: "round", diameterFt: 10, innerDiameterFt: 3 },
+    area: 71.4714,
+    within: 0.001,
+  },
+  {
+    source: `${FIELD_NOTES}; by hand nine by Simpson's rule, 750, and a last trapezoid, 57.375`,
+    bed: taped,
+    area: 807.375,
+    within: 1e-9,
+  },
+  { source: `${FIELD_NOTES}; trapezoids by hand`, bed: { ...taped, rule: "trapezoid" }, area: 811.125, within: 1e-9 },
+] as const)
+  outside(source, `${area} sq ft`, () => {
+    expect(Math.abs(layOutBed(bed, options).areaSqFt - area)).toBeLessThan(within);
+  });

@@ -1,12 +1,13 @@
 import { areaPathsD, FillRule, intersectD, type PathD, unionD } from "clipper2-ts";
 import fc from "fast-check";
 import polygonClipping, { type Pair, type Polygon } from "polygon-clipping";
-import { describe, expect, it } from "vitest";
+import { describe, expect } from "vitest";
 import { layOutBed } from "../../src/layout/layOutBed";
 import type { Layout } from "../../src/layout/layout";
 import { ringsOf } from "../../src/layout/outline";
 import { type Point, signedArea } from "../../src/layout/plane";
 import { anyBed, kidneyBed, lShapedBed } from "../layoutShapes";
+import { outside } from "../outside";
 
 const options = { rollWidthFt: 4, overlapIn: 6 };
 const pairs = (ring: readonly Point[]): Pair[] => ring.map(({ x, y }) => [x, y]);
@@ -36,18 +37,19 @@ function coveredArea({ outline, cuts }: Layout): number {
 }
 
 describe("fabric in the bed", () => {
-  it.each([
+  for (const [name, bed] of [
     ["the kidney with a meter pad", kidneyBed],
     ["the L", lShapedBed],
     ["the ring", { kind: "round", diameterFt: 14, innerDiameterFt: 3 } as const],
-  ])("is for %s what polygon-clipping cuts out of the strips", (_, bed) => {
-    for (const rollWidthFt of [3, 4, 6]) {
-      const layout = layOutBed(bed, { ...options, rollWidthFt });
-      expect(layout.counts.fabricSqFt).toBeCloseTo(clippedArea(layout), 6);
-    }
-  });
+  ] as const)
+    outside("polygon-clipping", `in ${name}`, () => {
+      for (const rollWidthFt of [3, 4, 6]) {
+        const layout = layOutBed(bed, { ...options, rollWidthFt });
+        expect(layout.counts.fabricSqFt).toBeCloseTo(clippedArea(layout), 6);
+      }
+    });
 
-  it("is for any bed what polygon-clipping cuts out of the strips", () => {
+  outside("polygon-clipping", "in any bed", () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
         const layout = layOutBed(bed, options);
@@ -57,7 +59,7 @@ describe("fabric in the bed", () => {
     );
   });
 
-  it("covers the whole bed, by the union that Clipper makes of the strips", () => {
+  outside("Clipper, clipper2-ts", "covers the whole bed by the union of the strips", () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
         const layout = layOutBed(bed, options);
