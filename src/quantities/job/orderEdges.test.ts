@@ -126,6 +126,83 @@ describe("border", () => {
   });
 });
 
+describe("stakes", () => {
+  const two = [
+    { border: border([8], 1, { stakes: 7, extraStakes: { quantity: 4, unitCost: 2.5 } }) },
+    { border: border([8], 1, { stakes: 2 }) },
+  ];
+  const typedStakes = border([16], 2, { stakes: 6, extraStakes: { quantity: 5, typed: true, unitCost: 2.5 } });
+  const typedPieces = border([8], 4, {
+    ...{ stakes: 20, pieces: { quantity: 4, typed: true, unitCost: 24 } },
+    extraStakes: { quantity: 8, unitCost: 2.5 },
+  });
+
+  test("of one bed are ordered as its own line says", () => {
+    expect(orders({ border: border([8], 1, { stakes: 5, extraStakes: { quantity: 7 } }) })).toContain("stakes 7");
+  });
+
+  test("typed over, or beside pieces that were typed over, are left as they are", () => {
+    // 9 are needed, and 2 pieces bring 6: 3. What the beds with typed lines order comes on top.
+    expect(orders(...two)).toEqual(["border 2", "stakes 3"]);
+    expect(orders(...two, { border: typedStakes })).toEqual(["border 4", "stakes 8"]);
+    expect(orders(...two, { border: typedPieces })).toEqual(["border 6", "stakes 11"]);
+    expect(orders(...two, { border: typedStakes }, { border: typedPieces })).toEqual(["border 8", "stakes 16"]);
+  });
+});
+
+describe("a delivery", () => {
+  test("that was typed on another truck does not keep the rest from coming together", () => {
+    const other = { yards: 2, payloadTons: 2 };
+    const typed = stone(1, 1, { truck: other, deliveries: { quantity: 2, typed: true } });
+    // Two tons on a payload of 3 are one load.
+    expect(orders({ stone: stone(1, 1) }, { stone: stone(1, 1) }, { stone: typed })).toContain("delivery 3");
+  });
+
+  test("of joined beds in too few loads is warned about, whatever was typed beside it", () => {
+    const heavy = { stone: stone(9, 9, { truck: { yards: 20, payloadTons: 3 } }) };
+    const typed = stone(1, 1, { truck: { yards: 20, payloadTons: 3 }, deliveries: { quantity: 3, typed: true } });
+    expect(job(heavy, heavy, { stone: typed }).warnings.map(({ text }) => text)).toEqual([
+      expect.stringContaining("in 2 loads each carries 9 tons"),
+    ]);
+  });
+});
+
+describe("a line", () => {
+  test("tells what the beds differ in", () => {
+    const other = { yardStep: 0.25, yardMinimum: 2, tonsPerYard: 1.4, order: { quantity: 1, unitCost: 70 } };
+    expect(job({ stone: stone(1, 1) }, { stone: stone(1, 1, other) }).lines[0]!.notes).toEqual([
+      "Not all ordered together: the beds differ in the yard's step, the yard's minimum, weight by the yard and price.",
+    ]);
+  });
+
+  test("tells what was typed, and has a weight where it is known alone", () => {
+    const typed = { ...pins(10, 1), boxes: { quantity: 1, typed: true } };
+    const [line] = job({ pins: pins(10, 1) }, { pins: typed }).lines;
+    expect(line!.whereUsed.map((used) => used.typed)).toEqual([false, true]);
+    expect(line).not.toHaveProperty("weightTons");
+  });
+
+  test("says of one bed alone nothing about ordering together", () => {
+    const { runs: _, ...known } = border([], 3);
+    expect(job({ border: known }).lines[0]!.notes).toEqual([]);
+  });
+
+  test("is another one for another size or item", () => {
+    const other = (item: string) => ({ others: [{ item, unit: "plants", order: { quantity: 1 } }] });
+    expect(orders({ pins: pins(10, 1) }, { pins: { ...pins(10, 1), pinsPerBox: 50 } })).toEqual(["pins 1", "pins 1"]);
+    expect(orders({ fabric: fabric([9], 1) }, { fabric: fabric([9], 1, { rollWidthFt: 4 }) })).toHaveLength(2);
+    expect(orders(other("Rose"), other("Boxwood"))).toEqual(["other 1", "other 1"]);
+  });
+
+  test("without a price is named, with its size where it has one", () => {
+    const plants = { others: [{ item: "Rose", unit: "plants", order: { quantity: 1 } }] };
+    expect(job({ pins: pins(10, 1), border: border([8], 1), ...plants }).unpriced).toEqual([
+      "Pins, boxes of 100",
+      "Rose",
+    ]);
+  });
+});
+
 describe("a cutting says where it is not proven", () => {
   // A trap for first-fit-decreasing: 16 ft holds 8 + 6 + 2 and 7 + 5 + 4, which first-fit cuts from three.
   const feet = [8, 7, 6, 5, 4, 2];
@@ -140,6 +217,15 @@ describe("a cutting says where it is not proven", () => {
     const beds = feet.map((one) => ({ border: border([one], 1, { pieceLengthFt: 16 }) }));
     expect(notes(beds)).toEqual([[2, []]]);
     expect(notes(beds, 1)).toEqual([[3, unproven]]);
+  });
+
+  test("of rolls cut in turn that leave scrap in each", () => {
+    // Twelve strips of 45.5 ft leave 4.5 ft each, less than the lap of 5 ft; their 546 ft would fill eleven rolls.
+    const wasteful = fabric(Array(12).fill(45.5), 12, { endLapIn: 60, rolls: { quantity: 12, unitCost: 64 } });
+    const other = fabric([20], 1, { rolls: { quantity: 1, unitCost: 70 } });
+    expect(notes([{ fabric: wasteful }])).toEqual([[12, unproven]]);
+    expect(job({ fabric: wasteful }, { fabric: other }).lines[0]!.cutting!.proven).toBe(false);
+    expect(job({ fabric: other }).lines[0]!.cutting).toMatchObject({ proven: true, stocks: [{ leftOverFt: 30 }] });
   });
 
   test("of fabric", () => {
@@ -165,9 +251,19 @@ describe("fabric", () => {
     expect(line!.cutting!.stocks).toHaveLength(1);
   });
 
-  test("is cut with the longest strips first", () => {
-    // 26 + 24 and 30 + 20 fill two rolls; in the order given, 20 + 24 leave no room for either other.
-    expect(orders(...[20, 24, 26, 30].map((feet) => ({ fabric: fabric([feet], 1) })))).toEqual(["fabric 2"]);
+  test("cut in turn begins with the longest strip, and is proven where it fills the rolls", () => {
+    const [line] = job(...[30, 30, 31].map((feet) => ({ fabric: fabric([feet], 1) }))).lines;
+    // 31 + 19, 12 + 30: 92 ft with the lap of 1 ft, more than one roll.
+    expect(line).toMatchObject({ order: 2, cutting: { proven: true, moreJoints: 1 } });
+    expect(line!.cutting!.stocks.map(({ cuts }) => cuts.map(({ lengthFt }) => lengthFt))).toEqual([
+      [31, 19],
+      [12, 30],
+    ]);
+  });
+
+  test("of one bed is ordered as its own line says", () => {
+    expect(orders({ fabric: fabric([30], 3) })).toEqual(["fabric 3"]);
+    expect(orders({ fabric: fabric([30, 30], 1) })).toEqual(["fabric 1"]);
   });
 });
 
@@ -181,6 +277,13 @@ describe("spoil", () => {
     ]);
     expect(job({ spoil: typed }).warnings).toHaveLength(1);
     expect(job({ spoil: typed }, { spoil: typed }).warnings).toHaveLength(1);
+  });
+
+  test("of joined beds in too few loads is warned about, whatever was typed beside it", () => {
+    const typed = spoil(1, 1, { haul: { quantity: 1, typed: true } });
+    expect(
+      job({ spoil: spoil(4, 1) }, { spoil: spoil(4, 1) }, { spoil: typed }).warnings.map(({ text }) => text),
+    ).toEqual([expect.stringContaining("in 2 loads each carries 6 tons")]);
   });
 
   test("of soil of another weight is loaded apart, and has no weight where one is not known", () => {
