@@ -52,4 +52,6 @@ function watch(folder) {
 }
 
 /** @param {import("webpack").Stats} stats */
-const seconds = ({ startTime, endTime }) => ((endTime - startTime) / 1000).toFixed(1);
+function seconds({ startTime, endTime }) {
+  return ((endTime - startTime) / 1000).toFixed(1);
+}

@@ -38,6 +38,11 @@ export default defineConfig({
       ]),
       {
         extends: true,
+        // Waits most of its time, beside the others.
+        test: { name: "start", include: ["test/start/**/*.test.ts"], testTimeout: 600_000, hookTimeout: 600_000 },
+      },
+      {
+        extends: true,
         test: {
           name: "browser",
           include: ["test/browser/**/*.test.ts"],
