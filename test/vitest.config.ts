@@ -30,11 +30,11 @@ export default defineConfig({
       },
       onTheClientLibrary("web", [
         "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences}.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences,client-page}.test.ts",
       ]),
       onTheClientLibrary("desktop", [
         "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences}.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences,client-page}.test.ts",
       ]),
       {
         extends: true,

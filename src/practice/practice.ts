@@ -4,6 +4,7 @@ import { createCustomFunctions } from "./functions/customFunctions";
 import { createExcel } from "./host/excel";
 import { createOffice } from "./host/office";
 import { officeExtension } from "./host/officeExtension";
+import { withholdFromPage } from "./host/officePage";
 import type { HostSession } from "./host/session";
 import { LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { foldPane } from "./screen/pane";
@@ -35,4 +36,5 @@ Object.assign(globalThis, {
   OfficeExtension: officeExtension,
 });
 
+withholdFromPage(window);
 foldPane();

@@ -30,6 +30,10 @@ describe("composing a plan", () => {
     ]);
   });
 
+  test.each([Number.NaN, Number.POSITIVE_INFINITY])("refuses to write %d into a cell", (content) => {
+    expect(() => compose("x", [{ cells: [{ content }] }], [1], { row: 0, column: 0 })).toThrow(/can't hold/);
+  });
+
   test("does not stand for a key that is missing or twice there", () => {
     expect(() => compose("x", [{ cells: [{ content: "={gone}" }] }], [1], { row: 0, column: 0 })).toThrow(/"gone"/);
     const twice = [

@@ -35,11 +35,14 @@ const KEY = /\{([A-Za-z][\w.]*)\}/g;
  * @param rows its rows, top to bottom.
  * @param widths least column widths in characters; their number is the plan's width.
  * @param at where the plan will stand; its references are relative, so that it can be moved and copied later.
- * @throws {Error} for a key that no cell has, or that two cells have: a fault of this program.
+ * @throws {Error} for a key that no cell has, or that two cells have, and for a number that isn't finite: a fault of
+ *   this program.
  */
 export function compose(title: string, rows: readonly DraftRow[], widths: readonly number[], at: Anchor): Plan {
   const addresses = keyAddresses(rows, at);
   const resolve = (content: string | number) => {
+    // The host's client library sends these as "leave the cell alone", so that nobody would notice.
+    if (typeof content === "number" && !Number.isFinite(content)) throw new Error(`A cell can't hold ${content}.`);
     if (typeof content === "number" || !content.startsWith("=")) return content;
     return content.replace(KEY, (_, key: string) => {
       const address = addresses.get(key);

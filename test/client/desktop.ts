@@ -63,11 +63,7 @@ export function openOnDesktop(program: Program): Connection {
   return {
     page,
     selectionChanged: () => external.raise(SELECTION_CHANGED, native()),
-    send: (messages) =>
-      external.raise(
-        MESSAGE,
-        messages.map((message) => native(...message)),
-      ),
+    send: (messages) => external.raise(MESSAGE, native(...messages.map((message) => native(...message)))),
   };
 }
 

@@ -3,6 +3,7 @@ import type { OpenGrid } from "../grid/library";
 import { isRefused, readArguments } from "./arguments";
 import { describe } from "./describe";
 import { CustomFunctionError } from "./error";
+import { Invocation } from "./invocation";
 import type { ErrorMessages } from "./messages";
 import type { AssociatedFunction, FunctionMetadata } from "./metadata";
 import { errorValue, writeResult } from "./results";
@@ -60,7 +61,7 @@ function executor(
     private answer(given: BaseValueObject[]): BaseValueObject {
       const values = readArguments(metadata, given);
       if (!isRefused(values)) {
-        const result = writeResult(sheets, this, call(...values));
+        const result = writeResult(sheets, this, call(...values, new Invocation(metadata.id)));
         messages.forget(this.subUnitId ?? "", this.row, this.column);
         return result;
       }
