@@ -1,5 +1,6 @@
 import { firstCrossing } from "../quantities/outlineCrossing";
 import { Problem } from "../quantities/problem";
+import { isOn } from "./boundary";
 import { layoutMessages as messages } from "./messages";
 import { between, cross, distance, type Point, SAME_FT, signedArea } from "./plane";
 
@@ -30,6 +31,6 @@ export function checkRing(points: readonly Point[], what: string, argument: stri
   const [offA, offB] = [cross(c, d, a), cross(c, d, b)];
   if (offC * offD < 0 && offA * offB < 0)
     fail(messages.sidesCross(what, ...numbers, between(c, d, offC / (offC - offD))));
-  const touching = offC === 0 ? c : offD === 0 ? d : offA === 0 ? a : b;
+  const touching = [c, d].find((point) => isOn(a, b, point)) ?? (isOn(c, d, a) ? a : b);
   fail(messages.sidesTouch(what, ...numbers, touching));
 }
