@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { byPoints, lShape } from "../../test/planBeds";
 import type { Bed } from "./bed";
 import { directionAt, directionsOf } from "./directions";
 import { outlineOf } from "./outlineOf";
@@ -52,7 +53,48 @@ describe("directions of laying", () => {
     expect(Math.max(...gaps)).toBeLessThanOrEqual(6 + 1e-9);
   });
 
+  it("are the longest side's first, each once, whichever way it is walked", () => {
+    // Sides of 20, 6, 12, 6, 8 and 12 ft, all level or upright.
+    expect(degreesOf(lShape)).toEqual([0, 90]);
+    // A right triangle of 6, 8 and 10 ft: the long side from 8, 0 to 0, 6 runs at 180° − 36.87°.
+    expect(degreesOf(byPoints([0, 0], [8, 0], [0, 6]))).toEqual([143, 0, 90, 53]);
+    expect(degreesOf(byPoints([0, 6], [8, 0], [0, 0]))).toEqual([143, 0, 90, 53]);
+  });
+
+  it("are given turned upward", () => {
+    const found = directionsOf(outlineOf(byPoints([0, 0], [8, 0], [0, 6])));
+    expect(found[0]).toEqual({ x: expect.closeTo(-0.8, 12), y: expect.closeTo(0.6, 12) });
+    expect(found[1]).toEqual({ x: 1, y: 0 });
+    expect(found[2]).toEqual({ x: 0, y: 1 });
+  });
+
+  it("that differ by binary noise alone are one", () => {
+    // The two long sides are parallel but for a billionth of a foot in 10 ft; 0.01 ft makes them two.
+    expect(degreesOf(byPoints([0, 0], [10, 1e-9], [10, 3], [0, 3]))).toHaveLength(2);
+    expect(degreesOf(byPoints([0, 0], [10, 0.01], [10, 3], [0, 3])).length).toBeGreaterThan(2);
+    // So are those just above the base line and just below it.
+    expect(degreesOf(byPoints([0, 1e-9], [10, 0], [10, 3], [0, 3]))).toHaveLength(2);
+  });
+
+  it("of the smallest rectangle lie along its longer side, then square to it", () => {
+    // A diamond of 12 by 4 ft, 24 sq ft: upright, the rectangle around it has 48. Along a side of √40 ft, at 18.4° or 161.6°, it
+    // is 24/√40 = 3.79 ft wide and 12 · cos 18.4° = 11.38 ft long: 43.2.
+    const diamond = byPoints([-6, 0], [0, -2], [6, 0], [0, 2]);
+    expect(degreesOf(diamond)).toEqual([162, 18, 72, 108]);
+  });
+
+  it("of a round bed with a flat side are along that side, and not along the chords of its arc", () => {
+    // Widths of a lens: every side is straight, and the base line is the longest.
+    expect(degreesOf({ kind: "rectangle", lengthFt: 6, widthFt: 6, cornerRadiusFt: 3, roundedCorners: 2 })).toEqual([
+      0, 90,
+    ]);
+  });
+
   it("by hand are exact at the quarters", () => {
+    expect(directionAt(0)).toEqual({ x: 1, y: 0 });
+    expect(directionAt(180)).toEqual({ x: -1, y: 0 });
+    expect(directionAt(450)).toEqual({ x: 0, y: 1 });
+    expect(directionAt(30)).toEqual({ x: expect.closeTo(Math.sqrt(3) / 2, 12), y: expect.closeTo(0.5, 12) });
     expect(directionAt(90)).toEqual({ x: 0, y: 1 });
     expect(directionAt(-90)).toEqual({ x: 0, y: -1 });
     expect(directionAt(45).x).toBeCloseTo(Math.SQRT1_2, 12);

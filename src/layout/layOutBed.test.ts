@@ -142,6 +142,22 @@ describe("a layout", () => {
     expect(straight.notes.join()).not.toContain("encloses");
   });
 
+  it("adds up border and stakes of all runs, and the way around all cut-outs", () => {
+    const post = { kind: "circle" as const, center: { x: 12, y: 2.5 }, diameterFt: 1, border: true };
+    const pad = { kind: "outline" as const, points: points([4, 1], [7, 1], [7, 3], [4, 3]) };
+    const bed: Bed = { kind: "rectangle", lengthFt: 20, widthFt: 5, borderSides: [2, 4], cutOuts: [pad, post] };
+    const layout = layOutBed(bed, { ...roll, border: { pieceLengthFt: 4, stakeSpacingIn: 30 } });
+    expect(layout.edgeFt).toBe(50);
+    // 5 + 5 ft and π ft around the post; 2 (3 + 2) ft around the pad, which gets none.
+    expect(layout.borderFt).toBeCloseTo(10 + Math.PI, 9);
+    expect(layout.cutAroundFt).toBeCloseTo(10 + Math.PI, 9);
+    // Two pieces along either side and one around the post. Stakes along 4 + 1 ft: the ends, the joint and one between; around
+    // π ft: the joint and one more.
+    expect(layout.counts).toMatchObject({ pieces: 5, stakes: 4 + 4 + 2 });
+    expect(layout.border.map(({ ring }) => ring)).toEqual([0, 0, 2]);
+    expect(layout.notes).toEqual([]);
+  });
+
   it("is the same every time", () => {
     expect(layOutBed(lShape, roll)).toEqual(layOutBed(lShape, roll));
   });

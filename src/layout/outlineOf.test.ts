@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { Problem } from "../quantities/problem";
 import type { Bed, CutOut } from "./bed";
 import { netArea, ringArea, ringLength } from "./outline";
-import { outlineOf } from "./outlineOf";
+import { borderlessOutlineOf, outlineOf } from "./outlineOf";
 import { type Point, signedArea } from "./plane";
 
 const points = (...pairs: readonly (readonly [number, number])[]): Point[] => pairs.map(([x, y]) => ({ x, y }));
@@ -52,6 +52,38 @@ describe("a rectangle in plan", () => {
     expect(() => outlineOf({ ...bed, cornerRadiusFt: 1, roundedCorners: 5 })).toThrow("Rounded corners is 5");
     expect(() => outlineOf({ ...bed, lengthFt: 0 })).toThrow("The length is 0");
     expect(() => outlineOf({ ...bed, borderSides: [5] })).toThrow("no side 5");
+  });
+});
+
+describe("border at rounded corners", () => {
+  // All four corners rounded: sides 1 to 4, each followed by its corner.
+  const rounded: Bed = { kind: "rectangle", lengthFt: 20, widthFt: 5, cornerRadiusFt: 1, roundedCorners: 4 };
+  const bordered = (sides: number[]) =>
+    outlineOf({ ...rounded, borderSides: sides }).ring.runs.map(
+      ({ border, side }) => `${side ?? "corner"}${border ? "+" : ""}`,
+    );
+
+  it.each([
+    [[2], "1 corner+ 2+ corner+ 3 corner 4 corner"],
+    [[1], "1+ corner+ 2 corner 3 corner 4 corner+"],
+    [[4], "1 corner 2 corner 3 corner+ 4+ corner+"],
+    [[1, 2, 3, 4], "1+ corner+ 2+ corner+ 3+ corner+ 4+ corner+"],
+    [[], "1 corner 2 corner 3 corner 4 corner"],
+  ])("for sides %j goes around the corners next to them", (sides, expected) => {
+    expect(bordered(sides).join(" ")).toBe(expected);
+  });
+
+  it("is on all sides of a bed that stands free, and on none of the plain outline", () => {
+    expect(borderSides(byPoints([0, 0], [9, 0], [5, 5]))).toEqual([1, 2, 3]);
+    expect(borderSides({ kind: "round", diameterFt: 9 })).toEqual([1]);
+    const plain: Bed[] = [
+      { ...rounded, borderSides: [1, 2] },
+      byPoints([0, 0], [9, 0], [5, 5]),
+      { kind: "round", diameterFt: 9 },
+      { kind: "widths", spacingFt: 4, widthsFt: [2, 3, 1] },
+    ];
+    for (const bed of plain) expect(borderlessOutlineOf(bed).ring.runs.filter(({ border }) => border)).toEqual([]);
+    expect(() => borderlessOutlineOf({ ...tenByTen, cutOuts: [square("pad", 8, 4, 3)] })).toThrow("reaches outside");
   });
 });
 
@@ -122,6 +154,32 @@ describe("a bed given by points", () => {
 });
 
 describe("cut-outs", () => {
+  it("are called by their place in the list where they have no name, and get border where it is asked for", () => {
+    const post = { kind: "circle" as const, center: { x: 7, y: 7 }, diameterFt: 1 };
+    const { name: _, ...pad } = { ...square("", 2, 2, 3) };
+    const { cutOuts } = outlineOf({
+      ...tenByTen,
+      cutOuts: [pad, { ...post, border: true, name: " gas valve " }, { ...post, center: { x: 2, y: 8 } }],
+    });
+    expect(cutOuts.map(({ name, ring }) => [name, ring.runs.some(({ border }) => border)])).toEqual([
+      ["cut-out 1", false],
+      ["gas valve", true],
+      ["cut-out 3", false],
+    ]);
+    // All of them run clockwise, so that the bed lies to their left.
+    for (const { ring } of cutOuts) expect(signedArea(ring.points)).toBeLessThan(0);
+  });
+
+  it("come after the inner circle of a ring, which gets border only where it is asked for", () => {
+    const ring: Bed = { kind: "round", diameterFt: 10, innerDiameterFt: 3, cutOuts: [square("pad", 2.5, 0, 1)] };
+    const { cutOuts } = outlineOf(ring);
+    expect(cutOuts.map(({ name }) => name)).toEqual(["inner circle", "pad"]);
+    expect(cutOuts[0]!.ring.runs).toEqual([
+      { kind: "arc", side: 1, center: { x: 0, y: 0 }, radius: 1.5, startAngle: 0, sweep: -2 * Math.PI, border: false },
+    ]);
+    expect(outlineOf({ ...ring, innerDiameterFt: 0 }).cutOuts.map(({ name }) => name)).toEqual(["pad"]);
+  });
+
   it("may stand against the wall, and against one another", () => {
     const outline = outlineOf({ ...tenByTen, cutOuts: [square("pad", 2, 0, 3), square("step", 5, 0, 3)] });
     expect(netArea(outline)).toBeCloseTo(82, 12);

@@ -1,0 +1,182 @@
+import { describe, expect, it } from "vitest";
+import { type BedForm, blankForm } from "../quantities/bed/form";
+import { readForm } from "../quantities/bed/read";
+import { countsInPlan, planOfEstimate } from "./planOfEstimate";
+
+const bedOf = (changes: Partial<BedForm>) => {
+  const { bed, problems } = readForm({ ...blankForm(), name: "Front walk", ...changes });
+  expect(problems).toEqual([]);
+  return bed!;
+};
+const planOf = (changes: Partial<BedForm>) => planOfEstimate(bedOf(changes))!;
+const rectangle = (typed: BedForm["typed"]): Partial<BedForm> => ({ typed: { length: "20", width: "5", ...typed } });
+const widths = (taped: string[], endBorders = "0"): Partial<BedForm> => ({
+  way: "widths",
+  typed: { spacing: "4", endBorders, corners: "0" },
+  widths: taped,
+});
+
+describe("the plan of an estimate", () => {
+  it("takes roll, laps, pins and border from the form", () => {
+    const { rules, borderRules } = planOf(
+      rectangle({
+        rollWidth: "4",
+        rollLength: "100",
+        overlap: "9",
+        endLap: "18",
+        pinSpacing: "24",
+        pinBay: "3",
+        pieceLength: "10",
+        pieceLap: "3",
+        stakeSpacing: "36",
+      }),
+    );
+    expect(rules).toEqual({
+      rollWidthFt: 4,
+      rollLengthFt: 100,
+      overlapFt: 0.75,
+      endLapFt: 1.5,
+      trimFt: 1 / 6,
+      directionDegrees: undefined,
+      pinSpacingFt: 2,
+      bayFt: 3,
+    });
+    expect(borderRules).toEqual({ pieceLengthFt: 10, lapFt: 0.25, stakeSpacingFt: 3 });
+  });
+
+  it("lays strips in the direction that takes least, or in the one typed", () => {
+    expect(planOf(rectangle({ rollWidth: "6" })).rules.directionDegrees).toBeUndefined();
+    expect(planOf(rectangle({ stripDirection: "90" })).rules.directionDegrees).toBe(90);
+    expect(planOf(rectangle({ stripDirection: "Least Fabric" })).rules.directionDegrees).toBeUndefined();
+  });
+
+  it.each([
+    // Along the house side 1, in front side 3; side 2 is on the right and 4 on the left.
+    ["20", "5", "1", "2", [3, 2, 4]],
+    ["20", "5", "2", "0", [3, 1]],
+    ["20", "5", "0", "1", [2]],
+    ["20", "5", "0", "0", []],
+    ["5", "5", "1", "1", [3, 2]],
+    // Deeper than it is long: the long sides are those on the right and left.
+    ["5", "20", "1", "0", [2]],
+    ["5", "20", "2", "1", [2, 4, 3]],
+  ])(
+    "of %s by %s ft with %s long and %s short sides has border on sides %s",
+    (length, width, longBorders, shortBorders, sides) => {
+      const { bed } = planOf({ typed: { length, width, longBorders, shortBorders } });
+      expect(bed.borderSides).toEqual(sides);
+      expect(bed).toMatchObject({ kind: "rectangle", lengthFt: Number(length), widthFt: Number(width) });
+    },
+  );
+
+  it("rounds the corners of a rectangle", () => {
+    const { bed } = planOf(rectangle({ cornerRadius: "2", roundedCorners: "3" }));
+    expect(bed).toMatchObject({ cornerRadiusFt: 2, roundedCorners: 3 });
+  });
+
+  it("has the circles of a ring, with border around the inner one where it is asked for", () => {
+    const ring = (innerBorder: string) =>
+      planOf({ way: "round", typed: { diameter: "9", innerDiameter: "2", innerBorder } }).bed;
+    expect(ring("1")).toEqual({ kind: "round", diameterFt: 9, innerDiameterFt: 2, innerBorder: true, cutOuts: [] });
+    expect(ring("0")).toMatchObject({ innerBorder: false });
+  });
+
+  it.each([
+    // Side 1 is the base line; the others follow counterclockwise, over the right end if the bed has one there.
+    ["3, 5, 4", ["3", "5", "4"], "0", [3, 4]],
+    ["3, 5, 4 and one end", ["3", "5", "4"], "1", [3, 4, 5]],
+    ["3, 5, 4 and both ends", ["3", "5", "4"], "2", [2, 3, 4, 5]],
+    ["0, 5, 0: points at both ends", ["0", "5", "0"], "2", [2, 3]],
+    ["0, 0, 5, 4, 0, 0: the outer zeros are no bed", ["0", "0", "5", "4", "0", "0"], "2", [2, 3, 4]],
+    ["3, 5, 0 and both ends", ["3", "5", "0"], "2", [2, 3, 4]],
+    ["0, 5, 3 and both ends", ["0", "5", "3"], "2", [2, 3, 4]],
+    ["0, 5, 3 and one end", ["0", "5", "3"], "1", [3, 4]],
+  ])("taped by widths %s has border on the outer sides and those ends", (_, taped, endBorders, sides) => {
+    const layout = planOf(widths(taped, endBorders));
+    expect(layout.bed.borderSides).toEqual(sides);
+    // Never along the base line.
+    expect(layout.outline.ring.runs.filter(({ border, side }) => border && side === 1)).toEqual([]);
+    expect(layout.bed).toMatchObject({ kind: "widths", spacingFt: 4, widthsFt: taped.map(Number) });
+  });
+
+  it("has the points of an outline, and border after those that are ticked", () => {
+    const { bed } = planOf({
+      way: "points",
+      typed: { corners: "4" },
+      points: [
+        ["0", "0", "0"],
+        ["12", "0", "1"],
+        ["12", "6", "1"],
+        ["0", "6", "0"],
+      ],
+    });
+    expect(bed).toEqual({
+      kind: "points",
+      points: [
+        { x: 0, y: 0 },
+        { x: 12, y: 0 },
+        { x: 12, y: 6 },
+        { x: 0, y: 6 },
+      ],
+      borderSides: [2, 3],
+      cutOuts: [],
+    });
+  });
+
+  it("has cut-outs by their middle: round without a depth, else a rectangle", () => {
+    const cutOuts: BedForm["cutOuts"] = [
+      ["8", "2", "3", ""],
+      ["15", "3", "4", "1"],
+    ];
+    expect(planOf({ ...rectangle({}), cutOuts }).bed.cutOuts).toEqual([
+      { kind: "circle", center: { x: 8, y: 2 }, diameterFt: 3 },
+      {
+        kind: "outline",
+        points: [
+          { x: 13, y: 2.5 },
+          { x: 17, y: 2.5 },
+          { x: 17, y: 3.5 },
+          { x: 13, y: 3.5 },
+        ],
+      },
+    ]);
+    for (const changes of [
+      { way: "round", typed: { diameter: "40" } },
+      widths(["9", "9", "9", "9", "9", "9"]),
+      {
+        way: "points",
+        typed: {},
+        points: [
+          ["0", "0", "1"],
+          ["30", "0", "1"],
+          ["30", "9", "1"],
+          ["0", "9", "1"],
+        ],
+      },
+    ] as Partial<BedForm>[])
+      expect(planOf({ ...changes, cutOuts }).bed.cutOuts).toHaveLength(2);
+  });
+
+  it("is none where no more than the area is known", () => {
+    const typed = { area: "210", edge: "44", longest: "30", widest: "8", corners: "0" };
+    expect(planOfEstimate(bedOf({ way: "area", typed }))).toBeUndefined();
+    expect(countsInPlan(bedOf({ way: "area", typed }))).toBeUndefined();
+  });
+});
+
+describe("counts taken from the plan", () => {
+  it("are those of the layout", () => {
+    const bed = bedOf(widths(["3", "5", "4"]));
+    const { strips, fabricSqFt, rolls, pins } = planOfEstimate(bed)!.counts;
+    expect(countsInPlan(bed)).toEqual({ strips, fabricSqFt, rolls, pins });
+  });
+
+  it("give way to the rule for a plain rectangle", () => {
+    const counts = (changes: Partial<BedForm>) => countsInPlan(bedOf(changes));
+    expect(counts(rectangle({}))).toBeUndefined();
+    expect(counts(rectangle({ cornerRadius: "2", roundedCorners: "0" }))).toBeUndefined();
+    expect(counts(rectangle({ cornerRadius: "0", roundedCorners: "2" }))).toBeUndefined();
+    expect(counts(rectangle({ cornerRadius: "2", roundedCorners: "1" }))).toBeDefined();
+    expect(counts({ ...rectangle({}), cutOuts: [["8", "2", "1", ""]] })).toBeDefined();
+  });
+});
