@@ -13,8 +13,3 @@ export function wholeUp(amount: number): number {
   if (Math.abs(amount - nearest) <= WHOLE_TOLERANCE * Math.max(1, Math.abs(amount))) return nearest;
   return Math.ceil(amount);
 }
-
-/** Whole things that fit: rounds down, with the same tolerance as {@link wholeUp}. 2.9999999999 gives 3. */
-export function wholeDown(amount: number): number {
-  return -wholeUp(-amount) + 0;
-}

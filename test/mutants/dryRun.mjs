@@ -56,7 +56,7 @@ function quickest(checks) {
     });
 }
 
-const MUTANT_MS = 10_000;
+const MUTANT_MS = 4_000;
 
 async function runFile(testFile, { countFor }, slowMs) {
   const load = { kind: "file", index: 0, ms: 0, counts: new Map() };

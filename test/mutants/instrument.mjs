@@ -42,7 +42,7 @@ export async function instrument(root, files) {
 
 /** Text for people: it has a space, a capital letter at its start, or a place to fill in, or names a unit. */
 function isWording({ mutator, before, from }) {
-  return mutator === "StringLiteral" && (/^`|\s|^["'][A-Z]/.test(from) || before.endsWith("unit: "));
+  return mutator === "StringLiteral" && (/^`|\s|^["'][A-Z]/.test(from) || /[uU]nit: $/.test(before));
 }
 
 /** Numbers compare faster than strings, and the switches sit in the innermost loops. */

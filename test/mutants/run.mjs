@@ -1,4 +1,6 @@
 // Changes the code in small ways, one at a time, and tells which changes no test notices: `npm run mutants -- src/layout`.
+
+import { writeFileSync } from "node:fs";
 import { mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -46,7 +48,7 @@ for (const [test, ms] of slowest.slice(0, 5)) console.log(`slow: ${test}, ${(ms 
 for (const why of plan.leftOut) console.log(`left out: ${why}`);
 
 const chosen = mutants.filter((_, index) => index % Number(values.every) === 0);
-const outcomes = new Map(chosen.map(({ id }) => [id, { status: "uncovered" }]));
+const outcomes = new Map(chosen.map(({ id }) => [id, { status: plan.checks[id] ? "waiting" : "uncovered" }]));
 const jobs = chosen
   .filter(({ id }) => plan.checks[id])
   .map(({ id }) => ({ id, ms: plan.checks[id].reduce((ms, check) => ms + check.ms, 0) }));
@@ -55,12 +57,20 @@ let done = 0;
 await runAll(planFile, jobs, Number(values.jobs), (id, outcome) => {
   outcomes.set(id, outcome);
   done += 1;
-  if (done % 500 === 0) console.log(`${done} of ${jobs.length}, ${seconds()} s`);
+  if (done % 500 !== 0) return;
+  console.log(`${done} of ${jobs.length}, ${seconds()} s`);
+  keepReport();
 });
-const report = reportOf(chosen.map((mutant) => ({ ...mutant, ...outcomes.get(mutant.id) })));
-await writeFile(join(out, "report.txt"), report);
-console.log(report);
+console.log(keepReport());
 console.log(`${chosen.length} mutants in ${seconds()} s; also in ${relative(root, out)}/report.txt`);
+
+/** Writes what is known so far. */
+function keepReport() {
+  const known = chosen.map((mutant) => ({ ...mutant, ...outcomes.get(mutant.id) }));
+  const report = reportOf(known.filter(({ status }) => status !== "waiting"));
+  writeFileSync(join(out, "report.txt"), report);
+  return report;
+}
 
 function seconds() {
   return ((performance.now() - from) / 1000).toFixed(0);

@@ -40,7 +40,7 @@ function readValue({ label, reads, shareUnder }: Field, text: string): number {
     case "whole": {
       const value = readNumber(text, label);
       if (!Number.isInteger(value))
-        throw new Problem("value", messages.notWhole(label, text, Number.POSITIVE_INFINITY));
+        throw new Problem("value", messages.notWhole(label, text, Number.POSITIVE_INFINITY), label);
       return value;
     }
     default:

@@ -1,7 +1,7 @@
 import { addedUp } from "../job/addedUp";
 import { grouped } from "../job/asks";
 import { sameName } from "../job/plain";
-import type { Measure } from "./measures";
+import type { Measure, RateKind } from "./measures";
 import type { PastEntry } from "./pastEntry";
 
 /** What a job took of a measure against what it was estimated to. */
@@ -45,13 +45,17 @@ export function jobRatios(entries: readonly PastEntry[], measure: Measure, rateN
   return {
     jobs: ratios.sort((a, b) => a.date - b.date),
     leftOut: entries.length - known.length,
-    rateUnknown: measure.rate ? jobs.filter((job) => job.some(({ setThen }) => !isRate(setThen, measure))).length : 0,
+    rateUnknown: rateUnknown(jobs, measure),
   };
+}
+
+function rateUnknown(jobs: readonly (readonly PastEntry[])[], { rate }: Measure): number {
+  return rate ? jobs.filter((job) => job.some(({ setThen }) => !isRate(setThen, rate.kind))).length : 0;
 }
 
 function restated({ estimated, setThen }: PastEntry, measure: Measure, rateNow: number | undefined): number {
   if (!measure.rate || rateNow === undefined) return estimated;
-  const then = isRate(setThen, measure) ? setThen : rateNow;
+  const then = isRate(setThen, measure.rate.kind) ? setThen : rateNow;
   switch (measure.rate.kind) {
     case "amount per hour":
       return (estimated * then) / rateNow;
@@ -65,7 +69,7 @@ function restated({ estimated, setThen }: PastEntry, measure: Measure, rateNow: 
 const isOverZero = (value: number) => value > 0 && Number.isFinite(value);
 
 /** A waste share may be 0; a rate may not. */
-function isRate(value: number | undefined, { rate }: Measure): value is number {
-  if (value === undefined || !Number.isFinite(value)) return false;
-  return rate?.kind === "share on top" ? value >= 0 : value > 0;
+function isRate(value: number | undefined, kind: RateKind): value is number {
+  if (value === undefined) return false;
+  return Number.isFinite(value) && (kind === "share on top" ? value >= 0 : value > 0);
 }

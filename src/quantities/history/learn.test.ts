@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { compareJobs } from "./compareJobs";
+import { jobRatios } from "./jobRatios";
 import { learn } from "./learn";
+import { measureOf, measures } from "./measures";
 import type { PastEntry } from "./pastEntry";
 import { sensible, sensibleShare } from "./sensible";
 
@@ -69,6 +71,63 @@ describe("production rates", () => {
   });
 });
 
+describe("a proposal is clear only where today's rate is outside the interval", () => {
+  test.each([
+    // Six jobs: the interval runs from the least to the greatest. 14 ÷ 1.0 = 14 is its end.
+    ["border", [10, 11, 11.2, 11.2, 11.5, 12], 14, { edgingRate: 14 }, 12.5, false],
+    ["border", [8, 8.5, 8.5, 8.5, 9, 10], 14, { edgingRate: 14 }, 16.5, false],
+    ["border", [10.1, 11, 11.2, 11.2, 11.5, 12], 14, { edgingRate: 14 }, 12.5, true],
+    ["border", [8, 8.5, 8.5, 8.5, 9, 9.9], 14, { edgingRate: 14 }, 16.5, true],
+    ["scrape", [10, 11, 11, 11, 11, 12], 1.2, { scrapeHours: 1.2 }, 1.3, false],
+  ])("%s, actual hours %o for 10", (measure, actuals, setThen, rates, proposed, isClear) => {
+    const found = lesson(jobs(measure, actuals, { setThen }), rates);
+    // Hours are never a matter of a net amount.
+    expect(found.proposal).toMatchObject({ proposed, isClear, isUnderNet: false });
+  });
+
+  test("and a rate that nobody changed is the starting one", () => {
+    expect(lesson(jobs("border", [10, 10, 10, 10, 10])).proposal).toMatchObject({ now: 14 });
+    expect(lesson(jobs("stoneTons", [10, 10, 10, 10, 10])).proposal).toMatchObject({ now: 0.08 });
+  });
+});
+
+describe("the jobs of a measure", () => {
+  const border = measureOf("border");
+  const ratiosOf = (entries: readonly PastEntry[], rateNow?: number) => jobRatios(entries, border, rateNow);
+
+  test("come by date", () => {
+    const [early, late] = jobs("border", [10, 11]);
+    const dates = [
+      { ...late!, date: 100_000 },
+      { ...early!, date: 99_999 },
+    ];
+    expect(ratiosOf(dates).jobs.map(({ date }) => date)).toEqual([99_999, 100_000]);
+  });
+
+  test("are restated by today's rate from the rate of then, where both are known", () => {
+    // 10 h at 12 ft/h are 120 ft; at 15 ft/h they take 8 h.
+    expect(ratiosOf(jobs("border", [10], { setThen: 12 }), 15).jobs[0]).toMatchObject({ estimated: 8, ratio: 1.25 });
+    expect(ratiosOf(jobs("border", [10], { setThen: 12 })).jobs[0]).toMatchObject({ estimated: 10 });
+  });
+
+  test.each([undefined, 0, -14, Number.NaN, Number.POSITIVE_INFINITY])("do not say their rate with %s", (setThen) => {
+    const entries = jobs("border", [10, 10], setThen === undefined ? {} : { setThen });
+    expect(ratiosOf(entries, 15)).toMatchObject({ rateUnknown: 2, jobs: [{ estimated: 10 }, { estimated: 10 }] });
+  });
+
+  test("do not say their rate where one of their beds does not", () => {
+    const [bed] = jobs("border", [10]);
+    expect(ratiosOf([{ ...bed!, setThen: 14 }, bed!], 14).rateUnknown).toBe(1);
+    expect(ratiosOf([{ ...bed!, setThen: 14 }], 14).rateUnknown).toBe(0);
+  });
+
+  test("may say a waste share of 0, but none below", () => {
+    const unknown = (setThen: number) =>
+      jobRatios(jobs("stoneTons", [10], { setThen }), measureOf("stoneTons"), 0.08).rateUnknown;
+    expect([0, -0.01].map(unknown)).toEqual([0, 1]);
+  });
+});
+
 describe("the waste share of stone", () => {
   test("is what was used beyond the net amount", () => {
     // Estimated with 8 %: 10.8 tons for 10 net. Used 11.2 in the middle: 12 %.
@@ -79,6 +138,12 @@ describe("the waste share of stone", () => {
       "6 jobs: used 12 % more than the net volume, likely between 10 % and 14 % more (an interval of 96.9 %). " +
         "Propose 12 % for “Waste and low spots” instead of 8 %.",
     );
+  });
+
+  test("points nowhere else where as much was used as the net volume", () => {
+    const found = lesson(jobs("stoneTons", [9, 9.1, 9.3, 9.3, 9.4, 10], { setThen: 0 }), { waste: 0.08 });
+    expect(found.proposal).toMatchObject({ proposed: 0, isUnderNet: false });
+    expect(found.text).toMatch(/^6 jobs: used 7 % less than the net volume, likely between 10 % less and 0 % more/);
   });
 
   test("is never under nothing, and less than the net volume points elsewhere", () => {
@@ -105,6 +170,7 @@ describe("too few jobs", () => {
     const entries = [...jobs("border", [12, 12, 12, 12]), ...jobs("border", [0, Number.NaN], { job: "Blank" })];
     expect(lesson(entries).text).toMatch(/^4 jobs so far.*2 entries tell nothing/);
     expect(lesson(jobs("border", [0, 0])).text).toMatch(/^No job so far/);
+    expect(lesson(jobs("border", [10])).text).toMatch(/^1 job so far/);
   });
 });
 
@@ -119,14 +185,23 @@ describe("measures without a rate", () => {
   });
 
   test("may be the office's own, and come after ours in the order of the work", () => {
-    const entries = [...jobs("Plants", [1]), ...jobs("pins", [1]), ...jobs("scrape", [1])];
-    expect(learn(entries, {}).map(({ measure }) => measure.label)).toEqual(["Scrape and load", "Pins", "Plants"]);
+    const entries = ["Plants", "pins", "Mulch", "scrape"].flatMap((measure) => jobs(measure, [1]));
+    expect(learn(entries, {}).map(({ measure }) => measure.label)).toEqual([
+      "Scrape and load",
+      "Pins",
+      "Mulch",
+      "Plants",
+    ]);
+  });
+
+  test("say why there is none", () => {
+    for (const { rate, noRate } of [...measures, measureOf("Plants")]) expect(rate === undefined).toBe(!!noRate);
   });
 });
 
 test("rates are rounded as an office writes them", () => {
-  const rates = [12.46, 1.317, 107.9, 0.0321, 88.8, 14, 120, 100];
-  expect(rates.map(sensible)).toEqual([12.5, 1.3, 110, 0.032, 88, 14, 120, 100]);
+  const rates = [12.46, 1.317, 107.9, 0.0321, 0.0513, 33, 88.8, 14, 120, 100];
+  expect(rates.map(sensible)).toEqual([12.5, 1.3, 110, 0.032, 0.052, 33, 88, 14, 120, 100]);
   expect([0.084, -0.2, 3].map(sensibleShare)).toEqual([0.08, 0, 0.99]);
 });
 
@@ -135,6 +210,7 @@ test("jobs are compared line by line, the latest first, beds added up", () => {
     ...jobs("pins", [12, 9]),
     ...jobs("border", [11, 8]),
     ...jobs("border", [10]),
+    ...jobs("scrape", [9]),
     ...jobs("Plants", [3], { estimated: 0 }),
   ];
   const compared = compareJobs(entries);
@@ -147,8 +223,24 @@ test("jobs are compared line by line, the latest first, beds added up", () => {
     ratio,
   ]);
   expect(told).toEqual([
+    ["Scrape and load", 10, 9, -1, 0.9],
     ["Set edging", 20, 21, 1, 1.05],
     ["Pins", 10, 12, 2, 1.2],
     ["Plants", 0, 3, 3, undefined],
+  ]);
+});
+
+test("a crew writes down these amounts, and the rates behind some of them can be corrected", () => {
+  expect(measures.map(({ key, rate }) => [key, rate?.key])).toEqual([
+    ["scrape", "scrapeHours"],
+    ["border", "edgingRate"],
+    ["fabric", "fabricRate"],
+    ["stone", undefined],
+    ["cleanUp", undefined],
+    ["stoneTons", "waste"],
+    ["spoilLoads", undefined],
+    ["pieces", undefined],
+    ["rolls", undefined],
+    ["pins", undefined],
   ]);
 });

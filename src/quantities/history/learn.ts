@@ -45,7 +45,8 @@ export function learn(entries: readonly PastEntry[], rates: RatesNow): Lesson[] 
 }
 
 function lessonOf(measure: Measure, entries: readonly PastEntry[], rates: RatesNow): Lesson {
-  const rateNow = measure.rate && (rates[measure.rate.key] ?? startingRate(measure.rate));
+  const { rate } = measure;
+  const rateNow = rate && (rates[rate.key] ?? startingRate(rate));
   const { jobs, leftOut, rateUnknown } = jobRatios(entries, measure, rateNow);
   const asides = [
     ...(leftOut > 0 ? [historyWords.leftOut(leftOut)] : []),
@@ -57,7 +58,7 @@ function lessonOf(measure: Measure, entries: readonly PastEntry[], rates: RatesN
     return { ...base, ratio: undefined, verdict: "too few", proposal: undefined, text };
   }
   const ratio = medianInterval(jobs.map((job) => job.ratio));
-  const proposal = measure.rate && rateNow !== undefined ? proposalFrom(ratio, measure.rate, rateNow) : undefined;
+  const proposal = rate && proposalFrom(ratio, rate, rateNow!);
   const verdict = proposal ? (proposal.isClear ? "change" : "keep") : "compare";
   const text = [toldRatio(measure, ratio, jobs.length), toldRate(measure, proposal), ...asides].join(" ");
   return { ...base, ratio, verdict, proposal, text };
@@ -77,8 +78,9 @@ function toldRatio(measure: Measure, { median, low, high, coverage }: MedianInte
   return jobs < FEWEST_FOR_USUAL_COVERAGE ? `${sure} ${historyWords.widest()}` : sure;
 }
 
-function toldRate({ rate, noRate = "" }: Measure, proposal: Proposal | undefined): string {
-  if (!rate || !proposal) return historyWords.noRate(noRate);
+function toldRate(measure: Measure, proposal: Proposal | undefined): string {
+  if (!proposal) return measure.noRate!;
+  const rate = measure.rate!;
   const now = rateWords(proposal.now, rate.unit);
   const told = () => {
     if (proposal.isClear) return historyWords.propose(rate.label, rateWords(proposal.proposed, rate.unit), now);

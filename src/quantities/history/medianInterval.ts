@@ -23,7 +23,7 @@ const LOG_OF_HALF = Math.log(0.5);
  * The interval from order statistics as in Conover, Practical Nonparametric Statistics (from memory).
  *
  * @param values one at least.
- * @param wanted coverage asked for, under 1; the narrowest interval that reaches it is given, or the widest there is.
+ * @param wanted coverage asked for, over 0 and under 1; the narrowest interval that reaches it is given, or the widest there is.
  * @throws RangeError for an empty list, which no caller sends.
  * @example medianInterval([1, 2, 3, 4, 5, 6]) // { median: 3.5, low: 1, high: 6, coverage: 0.96875 }
  */
@@ -34,7 +34,7 @@ export function medianInterval(values: readonly number[], wanted = USUAL_COVERAG
   const at = (place: number) => sorted[place]!;
   const half = (count - 1) / 2;
   let [fromEnd, coverage] = [0, coverageOf(count, 0)];
-  while (fromEnd + 1 < count - 1 - (fromEnd + 1) && coverageOf(count, fromEnd + 1) >= wanted) {
+  while (coverageOf(count, fromEnd + 1) >= wanted) {
     fromEnd++;
     coverage = coverageOf(count, fromEnd);
   }

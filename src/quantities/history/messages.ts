@@ -36,7 +36,6 @@ export const historyWords = {
   keep: (now: string) => `That may be chance: keep ${now}.`,
   fits: (now: string) => `${now} fits.`,
   underNet: () => "Less than the net volume was used: look at depth and weight of the stone before the waste.",
-  noRate: (why: string) => why,
   leftOut: (count: number) =>
     `${count} ${count === 1 ? "entry tells" : "entries tell"} nothing: estimate or actual amount is missing.`,
   rateUnknown: (count: number) =>

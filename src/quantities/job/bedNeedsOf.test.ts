@@ -8,7 +8,7 @@ import { orderJob } from "./orderJob";
 const needsOf = (way: string, more = {}) => {
   const { bed } = readForm(bedsOfEachWay[way]!);
   const estimate = estimateBed(bed!);
-  return { estimate, needs: bedNeedsOf(bed!, estimate, { name: way, ...more }) };
+  return { bed: bed!, estimate, needs: bedNeedsOf(bed!, estimate, { name: way, ...more }) };
 };
 
 test.each(Object.keys(bedsOfEachWay))("a bed by %s is ordered as its own estimate says", (way) => {
@@ -51,4 +51,34 @@ test("a border's finish is told as the bed's sheet has it, the usual one not at 
   const [line] = orderJob([needs]).lines.filter(({ supplier }) => supplier === "border");
   expect(line?.specification).toBe("4 in high, 8 ft long, black");
   expect(needsOf("ring").needs.border!.finish).toBeUndefined();
+  const { bed: usual, estimate } = needsOf("ring");
+  const spaced = { ...usual, names: { ...usual.names, borderFinish: " Usual " } };
+  expect(bedNeedsOf(spaced, estimate, { name: "ring" }).border!.finish).toBeUndefined();
+});
+
+test("stone and soil go on the trucks of the form", () => {
+  const { needs } = needsOf("rectangle, plain");
+  // The form's starting values: deliveries of 10 cu yd and 8 tons, haul-off loads of 5 cu yd and 2.5 tons.
+  expect(needs.stone!.truck).toEqual({ yards: 10, payloadTons: 8 });
+  expect(needs.spoil!.truck).toEqual({ yards: 5, payloadTons: 2.5 });
+});
+
+test("a bed along a wall has one run of border, and as many strips as its width takes", () => {
+  const { needs, estimate } = needsOf("rectangle, plain");
+  // One long side and both ends of 41' 2" by 9 ft.
+  expect(needs.border!.runs).toEqual([{ feet: estimate.amounts.borderRun, closed: false }]);
+  expect(needs.border!.runs![0]!.feet).toBeCloseTo(41 + 2 / 12 + 18, 9);
+  // 9 ft of width take two strips of a 6 ft roll.
+  const { fabricLength } = estimate.amounts;
+  expect(needs.fabric!.stripsFt).toEqual([fabricLength, fabricLength]);
+});
+
+test("what the estimator added by hand comes along", () => {
+  const others = [{ item: "Boxwood, 2 gal", unit: "plants", order: { quantity: 3 } }];
+  const otherHours = [{ label: "Move two shrubs", hours: 2 }];
+  const { needs } = needsOf("ring", { others, otherHours });
+  expect(needs.others).toBe(others);
+  expect(needs.work!.otherHours).toBe(otherHours);
+  expect(needsOf("ring").needs).not.toHaveProperty("others");
+  expect(needsOf("ring").needs.work).not.toHaveProperty("otherHours");
 });

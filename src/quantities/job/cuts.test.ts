@@ -13,6 +13,7 @@ describe("the pieces of a run", () => {
     expect(edgingCuts({ feet: 16, closed: false }, 8, 0)).toEqual({ whole: 2, lastFt: undefined });
     expect(edgingCuts({ feet: 3, closed: false }, 8, 2)).toEqual({ whole: 0, lastFt: 3 });
     expect(edgingCuts({ feet: 0, closed: true }, 8, 2)).toEqual({ whole: 0, lastFt: undefined });
+    expect(edgingCuts({ feet: 0, closed: false }, 8, 2)).toEqual({ whole: 0, lastFt: undefined });
   });
 
   test("lap one another, and in a closed run the last laps the first", () => {
@@ -45,6 +46,7 @@ describe("a strip of fabric", () => {
     expect(stripCuts(99, 50, 12)).toEqual({ whole: 2, lastFt: undefined }); // 50 + 49 with a lap of 1 ft
     expect(stripCuts(50, 50, 12)).toEqual({ whole: 1, lastFt: undefined });
     expect(stripCuts(30, 50, 12)).toEqual({ whole: 0, lastFt: 30 });
+    expect(stripCuts(0.5, 50, 12)).toEqual({ whole: 0, lastFt: 0.5 }); // shorter than the lap
   });
 
   test("must lap by less than a roll", () => {

@@ -21,6 +21,7 @@ describe("a truck is warned about", () => {
   test("not where each load fits", () => {
     expect(words(3.33, 2)).toEqual([]);
     expect(words(0, 0, { payloadTons: 0 })).toEqual([]);
+    expect(words(10, 2, { payloadTons: 7.5 })).toEqual([]); // 5 cu yd and 7.5 tons each: full, not over
   });
 
   test("where the loads are too few for the weight or for the box", () => {
@@ -35,5 +36,16 @@ describe("a truck is warned about", () => {
 
   test("where a weight is not known", () => {
     expect(words(1, 1, { payloadTons: 0 })[0]).toMatch(/weight was not checked/);
+    expect(truckWarnings("Haul off", { yards: 1, tonsPerYard: 0, loads: 1, truck })[0]).toMatch(
+      /weight was not checked/,
+    );
+  });
+
+  test("where its payload is over the maker's plate, and only where all of the plate is known", () => {
+    // 7,000 − 1,900 lb leave 2.55 tons.
+    expect(words(1, 1, { payloadTons: 2.56, gvwrPounds: 7000, emptyPounds: 1900 })).toHaveLength(1);
+    expect(words(1, 1, { payloadTons: 2.55, gvwrPounds: 7000, emptyPounds: 1900 })).toEqual([]);
+    expect(words(1, 1, { payloadTons: 9, gvwrPounds: 7000 })).toEqual([]);
+    expect(words(1, 1, { payloadTons: 9, emptyPounds: 1900 })).toEqual([]);
   });
 });
