@@ -40,8 +40,12 @@ export interface Running {
 export function copyRepository(root = ROOT): Copy {
   const folder = mkdtempSync(join(tmpdir(), "newcomer-"));
   const listed = execFileSync("git", ["ls-files", "-z", "--cached", "--others", "--exclude-standard"], { cwd: root });
-  for (const file of listed.toString().split("\0"))
-    if (file !== "" && existsSync(join(root, file))) cpSync(join(root, file), join(folder, file));
+  // A link to packages elsewhere is no folder, so Git doesn't know that it is ignored.
+  const files = listed
+    .toString()
+    .split("\0")
+    .filter((file) => file !== "" && file !== "node_modules");
+  for (const file of files) if (existsSync(join(root, file))) cpSync(join(root, file), join(folder, file));
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   const read = (file: string) => (existsSync(join(folder, file)) ? readFileSync(join(folder, file), "utf8") : "");
   return { folder, read, remove: () => rmSync(folder, { recursive: true, force: true }) };
