@@ -1,4 +1,5 @@
 import { spawn } from "node:child_process";
+import { availableParallelism } from "node:os";
 import { resolve } from "node:path";
 
 /*
@@ -34,5 +35,10 @@ function run(command, given, quiet = false) {
 }
 
 const first = await Promise.all([run("npm", ["run", "check"], true), run("npm", ["run", "build"])]);
-const tests = ["vitest", "run", "--config", "test/vitest.config.ts", ...process.argv.slice(2)];
+const given = process.argv.slice(2);
+// One more than there are cores: the browser's tests wait for the browser half of the time.
+const workers = given.some((one) => one.startsWith("--maxWorkers"))
+  ? []
+  : [`--maxWorkers=${availableParallelism() + 1}`];
+const tests = ["vitest", "run", "--config", "test/vitest.config.ts", ...workers, ...given];
 process.exitCode = first.every(Boolean) && (await run("npx", tests)) ? 0 : 1;

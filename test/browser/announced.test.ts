@@ -68,7 +68,11 @@ describe("what changes is heard", () => {
 
   test("that something is being written, and that it is", async () => {
     await selectCells(page, "Estimate", "A4");
-    await page.waitForTimeout(1000);
+    // The price of the bed that was typed last is said first.
+    await page
+      .getByRole("status")
+      .filter({ hasText: `Price ${await price()};` })
+      .waitFor({ state: "attached" });
     const heard = await listen();
     const letGo = await holdWorkbook(page);
     await page.getByRole("button", { name: /^Insert/ }).click();
@@ -88,10 +92,9 @@ describe("what changes is heard", () => {
   test("how many pages the help has, once for all the keys", async () => {
     await openScreen(page, "Help");
     await page
-      .getByText(/^\d+ pages, each/)
-      .first()
-      .waitFor();
-    await page.waitForTimeout(1000);
+      .getByRole("status")
+      .filter({ hasText: /^\d+ pages, each/ })
+      .waitFor({ state: "attached" });
     const heard = await listen();
     await page.getByLabel("Look for").pressSequentially("stone weight", { delay: 60 });
     await expect.poll(async () => (await heard()).length).toBeGreaterThan(0);

@@ -28,12 +28,14 @@ function expectWords({ done, text }: Told, where: string): void {
 const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to take back|\bso it stays|\bwhat they wrote stands\b/i;
 const SAYS_WHAT_IS_LEFT = /could not be taken back|only in part|may have been done/;
 
-/** The pauses of everybody are so many times shorter than they are for people, and still in the same order. */
+/** Pauses are this many times shorter than they are for people, and still in the same order. */
 const FASTER = 5;
+/** What is waited for this long or longer isn't a pause: it's how long something that hangs is waited for. */
+const GIVING_UP_MS = 10_000;
 const timer = globalThis.setTimeout;
 beforeAll(() => {
   globalThis.setTimeout = Object.assign(
-    (work: () => void, ms = 0, ...given: []) => timer(work, ms / FASTER, ...given),
+    (work: () => void, ms = 0, ...given: []) => timer(work, ms < GIVING_UP_MS ? ms / FASTER : ms, ...given),
     timer,
   );
 });
