@@ -104,18 +104,18 @@ test("while the selection runs, only where it comes to rest is told", async () =
       waiting.push(() => resolve(nth));
     });
   const watching = watchSelection(read, (selected) => told.push(selected));
-  await vi.waitFor(() => expect(reads).toBe(1));
+  await expect.poll(() => reads).toBe(1);
   const heard = vi.fn(async () => undefined);
   await Excel.run(async (context) => {
     context.workbook.onSelectionChanged.add(heard);
     await context.sync();
   });
   for (const cell of ["B1", "B2", "B3", "B4"]) await select(cell);
-  await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(4));
+  await expect.poll(() => heard.mock.calls.length).toBe(4);
   waiting[0]!();
-  await vi.waitFor(() => expect(reads).toBe(2));
+  await expect.poll(() => reads).toBe(2);
   waiting[1]!();
-  await vi.waitFor(() => expect(told).toEqual([2]));
+  await expect.poll(() => told).toEqual([2]);
   const stop = await watching;
   await stop();
   await select("C1");

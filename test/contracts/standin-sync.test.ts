@@ -149,11 +149,15 @@ describe("while somebody is typing into a cell", () => {
   });
 
   test("a request that may be delayed waits, also where the typing begins between two of its run", async () => {
-    const run = Excel.run({ delayForCellEdit: true }, async (context) => {
-      sheetOf(context).load("name");
-      await context.sync();
-      host.isEditing = true;
-      await write(context);
+    let run: Promise<void> = Promise.resolve();
+    await new Promise<void>((typing) => {
+      run = Excel.run({ delayForCellEdit: true }, async (context) => {
+        sheetOf(context).load("name");
+        await context.sync();
+        host.isEditing = true;
+        typing();
+        await write(context);
+      });
     });
     await new Promise((resolve) => setTimeout(resolve, 250));
     expect(host.value("A1")).toBe("");

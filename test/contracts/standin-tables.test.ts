@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 let host: HeadlessHost;
@@ -120,7 +120,7 @@ describe("the changes of all sheets", () => {
       context.workbook.worksheets.getItem("Jobs").getRange("C3").values = [[5]];
       await context.sync();
     });
-    await vi.waitFor(() => expect(heard.map(({ address }) => address)).toEqual(["B2", "C3"]));
+    await expect.poll(() => heard.map(({ address }) => address)).toEqual(["B2", "C3"]);
     await Excel.run(added.context as Excel.RequestContext, async (context) => {
       added.remove();
       await context.sync();
