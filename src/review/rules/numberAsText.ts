@@ -19,7 +19,6 @@ export const numberAsText: Rule = {
   level: "slip",
   rank: 40,
   matters: "Sums pass over it without a word, so that it looks charged and is not.",
-  covers: ["typed-over"],
   look: (study) =>
     eachCell(study, (cell, grid) => {
       if (!grid.isTypedText(cell.row, cell.column)) return undefined;

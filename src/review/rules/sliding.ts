@@ -12,7 +12,6 @@ export const sliding: Rule = {
   level: "slip",
   rank: 80,
   matters: "Filled down without a $, each line reads one cell further, and soon reads nothing.",
-  covers: ["blank", "unlike-neighbors"],
   *look(study) {
     for (const family of study.families) {
       if (!study.isChecked(family.line.sheet)) continue;
