@@ -26,39 +26,35 @@ export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] 
   if (!stretch || isRepeated(study, summing, stretch.direction)) return [];
   const { cell } = summing;
   const left: Cell[] = [];
-  const look = (along: number, isNear: boolean) => {
-    const at = cellAt(stretch, along);
-    if (sum.targets.some((target) => contains(target, at))) return "taken";
-    return isLeftOut(study, summing, sum, stretch, at, isNear) ? at : undefined;
-  };
+  const isOut = (at: Cell, isNear: boolean) => isLeftOut(study, summing, sum, stretch, at, isNear);
   for (let along = stretch.from; along <= stretch.to; along++) {
-    const found = look(along, true);
-    if (found && found !== "taken") left.push(found);
+    const at = cellAt(stretch, along);
+    if (!sum.targets.some((target) => contains(target, at)) && isOut(at, true)) left.push(at);
   }
   // Between the range and a sum at its end everything is looked at, otherwise only what adjoins it.
-  const own =
-    cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at ? lengthwise(stretch, cell) : undefined;
-  const limit = own !== undefined && own > stretch.to ? own - 1 : undefined;
-  for (let along = stretch.to + 1; along <= (limit ?? Number.POSITIVE_INFINITY) && left.length < MOST; along++) {
-    const found = look(along, limit !== undefined);
-    if (found && found !== "taken") left.push(found);
-    else if (limit === undefined || isEnd(study, stretch, along)) break;
+  const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
+  const isAtEnd = isOnLine && lengthwise(stretch, cell) > stretch.to;
+  const end = isAtEnd ? lengthwise(stretch, cell) : Number.POSITIVE_INFINITY;
+  for (let along = stretch.to + 1; along < end && left.length < MOST; along++) {
+    const at = cellAt(stretch, along);
+    if (isOut(at, isAtEnd)) left.push(at);
+    else if (!isAtEnd || isEnd(study, stretch, along)) break;
   }
-  for (let along = stretch.from - 1; along >= 0 && along !== own && left.length < MOST; along--) {
-    const found = look(along, false);
-    if (!found || found === "taken") break;
-    left.unshift(found);
+  for (let along = stretch.from - 1; left.length < MOST; along--) {
+    const at = cellAt(stretch, along);
+    if (!isOut(at, false)) break;
+    left.unshift(at);
   }
   return left;
 }
 
 function stretchOf(targets: readonly Target[]): Stretch | undefined {
-  const [first] = targets;
-  if (!first || targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
+  const first = targets[0]!;
+  if (targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
   const sameColumn = targets.every(({ column, columns }) => column === first.column && columns === 1);
   const sameRow = targets.every(({ row, rows }) => row === first.row && rows === 1);
-  const count = targets.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
-  if (sameColumn === sameRow || count < 2) return undefined;
+  // A single cell is both, a block is neither.
+  if (sameColumn === sameRow) return undefined;
   const starts = targets.map(({ row, column }) => (sameColumn ? row : column));
   const ends = targets.map(({ row, column, rows, columns }) => (sameColumn ? row + rows : column + columns) - 1);
   return {
@@ -101,8 +97,7 @@ function isLeftOut(
 ): boolean {
   const { book } = study;
   const grid = book.grids[at.sheet]!;
-  if (!isAmount(grid, at) || (at.sheet === cell.sheet && at.row === cell.row && at.column === cell.column))
-    return false;
+  if (!isAmount(grid, at) || cellKey(at) === cellKey(cell)) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
   // A subtotal is no line, unless lines are subtotals themselves.
   if (
@@ -113,18 +108,10 @@ function isLeftOut(
     return false;
   if (stretch.direction === "down" && book.places[at.sheet]!.isTotalRow(at.row, at.column)) return false;
   // What is worked out from the cells that are taken is no further item beside them.
-  const reads = pattern ? book.targetsOf(at) : [];
-  if (
-    reads.some((target) =>
-      touches(target, { sheet: cell.sheet, row: cell.row, column: cell.column, rows: 1, columns: 1 }),
-    )
-  )
-    return false;
-  if (
-    pattern &&
-    reads.some((target) => sum.targets.some((taken) => touches(taken, target) && target.rows + target.columns > 2))
-  )
-    return false;
+  const reads = book.targetsOf(at);
+  if (reads.some((target) => target.sheet === cell.sheet && contains(target, cell))) return false;
+  const ranges = reads.filter(({ rows, columns }) => rows * columns > 1);
+  if (ranges.some((target) => sum.targets.some((taken) => touches(taken, target)))) return false;
   return isLike(study, stretch, sum, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
 }
 
@@ -162,10 +149,9 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   const places = book.places[at.sheet]!;
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
   // A heading that says what its column holds speaks for the whole of it.
-  const isTold = one.toldBy === "heading" || (one.heading !== "" && unitIn(one.heading) !== undefined);
-  if (stretch.direction === "down" && isTold && one.heading === other.heading) return true;
+  const isTold = one.toldBy === "heading" || unitIn(one.heading) !== undefined;
   const isSameColumn = one.heading !== "" && one.heading === other.heading;
-  if (isSameColumn && (isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
+  if (isSameColumn && (isTold || isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
   const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);
   return one.unit?.name === other.unit?.name && one.role === other.role && isSameFormat;
 }

@@ -315,3 +315,196 @@ describe("lines that are worked out", () => {
     expect(leftOut(worked("=SUM(C2:D4)", "below", sums))).toEqual([]);
   });
 });
+
+describe("what is near enough to be left out", () => {
+  const line = (...cells: CellText[]) => ["Line", ...cells];
+
+  test("a gap is near, also between lines that are worked out", () => {
+    const rows = (total: string) => [
+      ["All of it", total, "", ""],
+      ["Line", "Amount", "Qty", "Each"],
+      ["Stone", "=C3*D3", 5, 6],
+      ["Fixed price", 30, 5, 6],
+      ["Fabric", "=C5*D5", 5, 6],
+      ["Fixed price", 30, 5, 6],
+    ];
+    expect(leftOut(rows("=SUM(B3,B5)"))).toEqual([["B4"]]);
+  });
+
+  test("what is beyond a gap isn't, where the sum is in another column or on another sheet", () => {
+    const rows = [["Line", "Cost", "Total"], line(100), line(50), line(""), line(20), line("", "=SUM(B2:B3)")];
+    expect(leftOut(rows)).toEqual([]);
+    const sheets = [
+      { name: "Jobs", rows: [...["", "", "", ""].map((blank) => [blank]), ["", "=SUM(Lines!B2:B3)"]] },
+      { name: "Lines", rows: [["Line", "Cost"], line(100), line(50), line(""), line(20)] },
+    ];
+    expect(leftOut({ sheets })).toEqual([]);
+  });
+
+  test("what adjoins the range is, also where the sum is at the same place on another sheet", () => {
+    const sheets = [
+      { name: "Jobs", rows: [[""], [""], [""], ["", "=SUM(Lines!B2:B3)"]] },
+      { name: "Lines", rows: [["Line", "Cost"], line(100), line(50), line(20)] },
+    ];
+    expect(leftOut({ sheets })).toEqual([["Lines!B4"]]);
+  });
+
+  test("everything is, across, up to the sum at the end", () => {
+    const rows = (total: string) => [
+      ["Line", "March", "April", "May", "June", "Spring", "Note"],
+      ["Stone", 100, 50, "", 30, total, ""],
+    ];
+    expect(leftOut(rows("=SUM(B2:C2)"))).toEqual([["E2"]]);
+    const elsewhere = [...rows(""), ["Spring", "", "", "", "", "", "=SUM(B2:C2)"]];
+    expect(leftOut(elsewhere)).toEqual([]);
+  });
+
+  test("a sum across in a row of totals leaves out as any other", () => {
+    const rows = [
+      ["Line", "March", "April", "May", "June", "Spring"],
+      ["Total", 100, 50, 20, 30, "=SUM(B2:D2)"],
+    ];
+    expect(leftOut(rows)).toEqual([["E2"]]);
+  });
+
+  test("a heading of another table beside it ends nothing", () => {
+    const rows = [
+      ["Line", "Cost", "", "", "", ""],
+      ["Stone", 100, "", "", "", ""],
+      ["Fabric", 50, "", "", "", ""],
+      ["", "", "", "", "Crew", "Hours"],
+      ["Pins", 20, "", "", "Ann", 5],
+      ["Total", "=SUM(B2:B3)", "", "", "Bob", 6],
+    ];
+    expect(leftOut(rows)).toEqual([["B5"]]);
+  });
+
+  test("two sheets, or a block, are no line", () => {
+    const sheets = [
+      {
+        name: "Jobs",
+        rows: [["Line", "Cost"], line(100), line(50), line(20), line(30), line("=SUM(B2:B3,Lines!B5:B6)")],
+      },
+      { name: "Lines", rows: [["Line", "Cost"], line(100), line(50), line(20), line(30), line(40)] },
+    ];
+    expect(leftOut({ sheets })).toEqual([]);
+    const block = [
+      ["", 1, 2],
+      ["", 3, 4],
+      ["", 5, 6],
+      ["All", "=SUM(B1:C2)", ""],
+    ];
+    expect(leftOut(block)).toEqual([]);
+  });
+
+  test("a sum that stands among its lines doesn't leave itself out", () => {
+    const rows = [
+      ["Line", "Amount", "Qty", "Each"],
+      ["Stone", "=C2*D2", 5, 6],
+      ["Fabric", "=C3-D3", 7, 6],
+      ["With markup", "=SUM(B2,B3,B5)*1.3", "", ""],
+      ["Pins", "=C5^2", 5, 6],
+    ];
+    expect(leftOut(rows)).toEqual([]);
+    const below = [
+      ["All", "=SUM(B3:B5)*1.3", "", ""],
+      ...[2, 3, 4, 5].map((row) => [
+        "Line",
+        ["", "", "=C#*D#", "=C#-D#", "=C#^2", "=D#^2"][row]!.replaceAll("#", String(row)),
+        5,
+        6,
+      ]),
+    ];
+    expect(leftOut(below)).toEqual([["B2"]]);
+  });
+
+  test("a sum of blanks leaves out nothing", () => {
+    expect(leftOut([["Line", "Cost"], line(""), line(""), line(""), line(30), line("=SUM(B2:B4)")])).toEqual([]);
+  });
+
+  test("cells of another kind among its own make no difference", () => {
+    expect(leftOut([["Line", "Cost"], line(""), line("none"), line(100), line(30), line("=SUM(B2:B4)")])).toEqual([
+      ["B5"],
+    ]);
+  });
+
+  test("two hundred lines are told, and no more", () => {
+    const many = (total: CellText) => [
+      ["Line", "Cost"],
+      ...Array.from({ length: 500 }, () => line(10)),
+      line(""),
+      line(total),
+    ];
+    // Four are named; 200 - 4 = 196 more.
+    expect(findWith(shortSum, many("=SUM(B2:B3)"))[0]!.seen).toContain(
+      "B4, B5, B6, B7 and 196 more beside it (together 2,000)",
+    );
+    expect(findWith(shortSum, many("=SUM(B500:B501)"))[0]!.seen).toContain("and 196 more beside it (together 2,000)");
+  });
+});
+
+describe("among lines that are worked out in their own ways", () => {
+  /** Lines in three ways, a fourth that is given, and a total of the first three, with 30% on top. */
+  const own = (fourth: CellText) => [
+    ["Line", "Amount", "Qty", "Each"],
+    ["Stone", "=C2*D2", 5, 6],
+    ["Fabric", "=C3-D3", 7, 6],
+    ["Pins", "=C4^2", 5, 6],
+    ["Other", fourth, 5, 6],
+    ["All", "=SUM(B2:B4)*1.3", "", ""],
+  ];
+
+  test.each([
+    ["another way", "=D5^2", [["B5"]]],
+    ["an error", "=D5/0", [["B5"]]],
+    ["text that a formula makes", '="none"', []],
+    ["what is worked out from the total", "=B6^2", []],
+    ["what is worked out from some of them", "=MAX(B2:B3)", []],
+    ["what is worked out from other cells", "=MAX(C2:C3)", [["B5"]]],
+    ["what is worked out from one of them", "=B2^2", [["B5"]]],
+    ["a sum of others", "=SUM(C2:D4)", []],
+  ])("%s", (_, fourth, left) => {
+    expect(leftOut(own(fourth))).toEqual(left);
+  });
+
+  test("a sum among them makes them alike", () => {
+    const rows = own("=D5^2").map((row, at) => (at === 4 - 1 ? ["Pins", "=SUM(C4:D4)", 5, 6] : row));
+    expect(leftOut(rows)).toEqual([]);
+  });
+});
+
+describe("the same column", () => {
+  const rows = (heading: string, below: CellText, lines: (row: number) => CellText = () => 100) => ({
+    rows: [
+      ["All", "=SUM(B3:B5)", "", ""],
+      ["Line", heading, "Qty", "Each"],
+      ...[3, 4, 5].map((row) => ["Stone", lines(row), 5, 6]),
+      ["Boulders", below, 5, 6],
+    ],
+    formats: { B6: "0.00" },
+  });
+
+  test("is told by its heading's measure, or by the same formula", () => {
+    expect(leftOut(rows("Cost", 8))).toEqual([["B6"]]);
+    expect(leftOut(rows("Size (ft)", 8))).toEqual([["B6"]]);
+    expect(leftOut(rows("Amount", 8))).toEqual([]);
+    const same = (row: number) => `=C${row}*D${row}`;
+    expect(leftOut(rows("Amount", same(6), same))).toEqual([["B6"]]);
+  });
+
+  test("is enough for what is right before the total", () => {
+    const near = (heading: string) => ({
+      rows: [
+        ["Line", heading],
+        ["Stone", 100],
+        ["Fabric", 50],
+        ["Boulders", 8],
+        ["All", "=SUM(B2:B3)"],
+      ],
+      formats: { B4: "0.00" },
+    });
+    expect(leftOut(near("Amount"))).toEqual([["B4"]]);
+    const bare = { ...near("Amount"), rows: near("Amount").rows.map((row, at) => (at === 0 ? ["", ""] : row)) };
+    expect(leftOut(bare)).toEqual([]);
+  });
+});
