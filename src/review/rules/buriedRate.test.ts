@@ -49,6 +49,7 @@ describe("a rate that is typed into a formula", () => {
     ["=ROUND(35*B2,0)", "=ROUND(Rates!$B$3*B2,0)"],
     ["=ROUND(35,B2)", "=ROUND(Rates!$B$3,B2)"],
     ["=MAX(B2,35)", "=MAX(B2,Rates!$B$3)"],
+    ["=-(35)+B2", "=-(Rates!$B$3)+B2"],
     ["=B2*2.08", undefined],
     ["=B2*46", undefined],
     ["=B2*350%", undefined],
@@ -66,6 +67,11 @@ describe("a rate that is typed into a formula", () => {
 
   test.each([
     ["Rates", true],
+    ["Rate", true],
+    ["Price list", true],
+    ["Cost", true],
+    ["Assumption", true],
+    ["Input", true],
     ["Our prices", true],
     ["Unit costs", true],
     ["Assumptions", true],
@@ -76,6 +82,11 @@ describe("a rate that is typed into a formula", () => {
     ["List", false],
   ])("may be kept on a sheet called %s", (sheet, isFound) => {
     expect(cellsFound(buriedRate, job("=B2*46.5", RATES, sheet))).toEqual(isFound ? ["C2"] : []);
+  });
+
+  test("of a share more is meant between 1 and 2 only", () => {
+    expect(cellsFound(buriedRate, job("=B2*2.08", [["Factor", 1.08]]))).toEqual([]);
+    expect(cellsFound(buriedRate, job("=B2*0.7", [["Discount", -0.3]]))).toEqual([]);
   });
 
   test("has to be labeled, and typed", () => {
@@ -92,6 +103,7 @@ describe("a rate that is typed into a formula", () => {
 
   test("could be either of two rates of the same amount, and then isn't told", () => {
     expect(cellsFound(buriedRate, job("=B2*46.5", [...RATES, ["Helper", 46.5]]))).toEqual([]);
+    expect(cellsFound(buriedRate, job("=B2*46.5", [["Crew and helper", 46.5, 46.5]]))).toEqual([]);
   });
 
   test("on its own sheet is read without the sheet's name", () => {
@@ -146,7 +158,7 @@ describe("a rate that is typed into a formula", () => {
         fix: { C2: "=B2*CrewRate" },
       },
     ]);
-    expect(cellsFound(buriedRate, named("=Tape!$A$1:$B$1"))).toEqual([]);
+    expect(cellsFound(buriedRate, named("=Tape!$B$1:$B$2"))).toEqual([]);
     expect(cellsFound(buriedRate, named("=Tape!$B$1", "=40+6.5"))).toEqual([]);
     expect(cellsFound(buriedRate, named("=46.5"))).toEqual([]);
   });

@@ -92,9 +92,7 @@ const isSame = (one: Target, other: Target) =>
   one.sheet === other.sheet && one.row === other.row && one.column === other.column;
 
 function reads(study: Study, cell: Cell, { target }: Rate): boolean {
-  return (
-    isSame({ ...cell, rows: 1, columns: 1 }, target) || study.book.targetsOf(cell).some((one) => isSame(one, target))
-  );
+  return study.book.targetsOf(cell).some((one) => isSame(one, target));
 }
 
 interface Amount {

@@ -31,8 +31,7 @@ export const density: Rule = {
     }
     for (const { cell, tons } of weights.values()) {
       if (study.book.grids[cell.sheet]!.formula(cell.row, cell.column) !== undefined) continue;
-      const seen = observe(study, cell, tons);
-      if (seen) yield seen;
+      yield observe(study, cell, tons);
     }
   },
 };

@@ -39,6 +39,10 @@ describe("an empty cell that a formula multiplies with", () => {
     ['=IF(C2="",B1,B1*C2)', false],
     ["=IF(ISBLANK(C2),0,B1*C2)", false],
     ["=B1*B1", false],
+    ["=B1*(1&C2)", false],
+    ["=B1*(1*C2)", true],
+    ["=B1*(C2=1)", false],
+    ["=B1*SUM(1,C2)", false],
   ])("%s", (formula, isFound) => {
     expect(cellsFound(emptyFactor, reads(formula))).toEqual(isFound ? ["C2"] : []);
   });

@@ -48,13 +48,13 @@ function observe(study: Study, cell: Cell, pattern: Pattern): Observation[] {
 
 /** A part of a product, also as `1+x`, `1-x`, and with x over 100. */
 function isFactor(around: readonly Tree[]): boolean {
-  const [first, second, third] = around.toReversed();
-  const isProduct = (part: Tree | undefined) => part !== undefined && isBinary(part) && /^[*/]$/.test(part.operator);
+  const [first = null, second = null, third = null] = around.toReversed();
+  const isOneOf = (part: Tree, operators: string) => isBinary(part) && operators.includes(part.operator);
+  const isProduct = (part: Tree) => isOneOf(part, "*/");
   const has = (part: Tree, number: number) =>
     isBinary(part) && part.arguments.some((one) => isNumber(one) && one.value === number);
-  const isGrowth = (part: Tree | undefined) =>
-    part !== undefined && isBinary(part) && /^[+-]$/.test(part.operator) && has(part, 1);
-  const isOfHundred = first !== undefined && isProduct(first) && has(first, 100);
+  const isGrowth = (part: Tree) => isOneOf(part, "+-") && has(part, 1);
+  const isOfHundred = isProduct(first) && has(first, 100);
   if (isOfHundred) return isProduct(second) || (isGrowth(second) && isProduct(third));
   return isProduct(first) || (isGrowth(first) && isProduct(second));
 }

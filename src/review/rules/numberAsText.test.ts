@@ -14,6 +14,9 @@ describe("a text that is a number", () => {
     ["$60", 60],
     ["-$60", -60],
     ["1,200", 1200],
+    ["12,345", 12345],
+    ["1,200 %", 12],
+    [".55", 0.55],
     ["$1,234,567.89", 1234567.89],
     ["8%", 0.08],
     ["8 %", 0.08],
@@ -30,6 +33,7 @@ describe("a text that is a number", () => {
     ["a mark", "007"],
     ["a measure", "12 ft"],
     ["tape text", `5' 6"`],
+    ["tape text", "5'"],
     ["a date", "12/7"],
     ["a range", "3-4"],
     ["two numbers", "3 4"],
@@ -67,9 +71,10 @@ describe("a number stored as text", () => {
         seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not the number. B4 passes over it.",
         todo: "Make it a number.",
         fix: { B3: 50 },
-        formats: {},
       },
     ]);
+    expect(findWith(numberAsText, costs("=SUM(B2:B3)"))[0]!.formats).toEqual({});
+    expect(findWith(numberAsText, costs("=SUM(B2:B3)", "' 50 "))[0]!.seen).toContain("the text “50”");
   });
 
   test("names all sums that pass over it", () => {
@@ -100,6 +105,12 @@ describe("a number stored as text", () => {
     ["=XMATCH(B3,B1:B2)", undefined],
     ["=INDEX(B2:B3,2)", undefined],
     ["=ISNUMBER(B3)", undefined],
+    ["=ISTEXT(B3)", undefined],
+    ["=ISNONTEXT(B3)", undefined],
+    ["=ISBLANK(B3)", undefined],
+    ["=ISERROR(B3)", undefined],
+    ["=CONCAT(B3,B2)", undefined],
+    ['=TEXTJOIN(" ",TRUE,B2:B3)', undefined],
     ["=COUNTA(B2:B3)", undefined],
     ["=ROWS(B2:B3)", undefined],
     ["=COLUMNS(B2:B3)", undefined],

@@ -10,8 +10,10 @@ import { change, type Observation, type Rule } from "./rule";
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
 /** Given a text in a cell, these go on without it. */
 const TAKES_NUMBERS = new Set(["SUM", "AVERAGE", "MAX", "MIN"]);
-const LOOKS_AT = /^IS[A-Z]+$|^COUNTA$|^ROWS$|^COLUMNS$/;
-const LOOKS_UP = /^(V|H|X)LOOKUP$|^X?MATCH$|^INDEX$|^IF$|^CONCAT|^TEXT/;
+/** These ask what a cell is, and take nothing from it. */
+const LOOKS_AT = new Set(["COUNTA", "ROWS", "COLUMNS", "ISBLANK", "ISNUMBER", "ISTEXT", "ISNONTEXT", "ISERROR"]);
+/** These take a text as it is. */
+const TAKES_TEXT = new Set("IF VLOOKUP HLOOKUP XLOOKUP MATCH XMATCH INDEX CONCAT CONCATENATE TEXT TEXTJOIN".split(" "));
 
 export const numberAsText: Rule = {
   id: "number-as-text",
@@ -78,8 +80,8 @@ function readingOf(study: Study, use: CellUse): Reading {
     return use.around.some((part) => isBinary(part) && part.operator === "&") ? "taken as text" : "taken as a number";
   // Our own functions read numbers from text as they read tape text.
   if (knownFunction(study.knowledge, call.name)) return "taken as text";
-  if (LOOKS_AT.test(call.name)) return "looked at";
-  if (LOOKS_UP.test(call.name))
+  if (LOOKS_AT.has(call.name)) return "looked at";
+  if (TAKES_TEXT.has(call.name))
     return call.name === "IF" && isBinary(use.around.at(-1) ?? null) ? "taken as a number" : "taken as text";
   return use.inRange || TAKES_NUMBERS.has(call.name) ? "passed over" : "taken as a number";
 }

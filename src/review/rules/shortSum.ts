@@ -47,14 +47,13 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
 
 /** The formula with one range over all that is taken and all that is left out, where the call is nothing else. */
 function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): string | undefined {
-  const formula = study.book.grids[cell.sheet]!.formula(cell.row, cell.column);
-  const [, before, inside, after] = /^(=.*?\b(?:SUM|AVERAGE)\()([^()]*)(\).*)$/i.exec(formula ?? "") ?? [];
-  if (before === undefined || inside === undefined || after === undefined || /\bSUM\(|\bAVERAGE\(/i.test(after)) {
-    return undefined;
-  }
+  const formula = study.book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const read = /^(=.*?\b(?:SUM|AVERAGE)\()([^()]*)(\).*)$/i.exec(formula);
+  const [, before, inside, after] = read ?? [];
+  if (!inside || /\bSUM\(|\bAVERAGE\(/i.test(after!)) return undefined;
   const hull = hullOf([...sum.targets, ...left.map((one) => ({ ...one, rows: 1, columns: 1 }))]);
   // A "$" that was there stays where it was.
-  const [, , startColumn = "", startRow = ""] = /^((?:'[^']*'|[\w.]+)!)?(\$?)[A-Z]+(\$?)/i.exec(inside.trim()) ?? [];
+  const [, startColumn = "", startRow = ""] = /(?:^|!)(\$?)[A-Z]+(\$?)\d/i.exec(inside.trim()) ?? [];
   const at = (column: number, row: number) => `${startColumn}${toCol(column)}${startRow}${row + 1}`;
   const sheet = hull.sheet === cell.sheet ? "" : `${quotedSheet(study.book.grids[hull.sheet]!.name)}!`;
   const range = `${at(hull.column, hull.row)}:${at(hull.column + hull.columns - 1, hull.row + hull.rows - 1)}`;

@@ -59,6 +59,19 @@ describe("a number typed over a formula", () => {
     expect(cellsFound(typedOver, beds(area))).toEqual([]);
   });
 
+  test("is left alone where nobody can write the formula for its row", () => {
+    const names = (row: number): CellText => ({ f: `=LET(l,B${row},l*C${row})`, v: 80 });
+    expect(cellsFound(typedOver, beds(50, names))).toEqual([]);
+  });
+
+  test("is found however far off, whatever units the lines of a column have", () => {
+    const rows = [
+      ["Item", "Amount", "Unit", "Base"],
+      ...["ft", "tons", "sq ft", "cu yd", "h"].map((unit, at) => ["Item", at === 2 ? 500 : `=D${at + 2}*2`, unit, 10]),
+    ];
+    expect(cellsFound(typedOver, rows)).toEqual(["B4"]);
+  });
+
   test("on a protected sheet is left alone", () => {
     expect(cellsFound(typedOver, { rows: beds(50) })).toEqual(["D4"]);
     expect(cellsFound(typedOver, { rows: beds(50), protected: true })).toEqual([]);

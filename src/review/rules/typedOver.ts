@@ -16,8 +16,7 @@ export const typedOver: Rule = {
   *look(study) {
     for (const outlier of study.outliers) {
       if (outlier.holds !== "number" || !study.isChecked(outlier.cell.sheet)) continue;
-      const seen = observe(study, outlier);
-      if (seen) yield seen;
+      yield observe(study, outlier);
     }
   },
 };
@@ -25,8 +24,8 @@ export const typedOver: Rule = {
 function observe(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
   const formula = formulaFor(book, family, cell);
-  const typed = book.grids[cell.sheet]!.number(cell.row, cell.column);
-  if (formula === undefined || typed === undefined) return undefined;
+  const typed = book.grids[cell.sheet]!.number(cell.row, cell.column)!;
+  if (formula === undefined) return undefined;
   const would = asNumber(study.wouldGive(cell, formula));
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   const gives =
@@ -58,7 +57,6 @@ export function isMixed({ book }: Study, { line, members }: Outlier["family"]): 
 }
 
 function isNear(typed: number, would: number | undefined): boolean {
-  if (would === undefined || would === 0) return false;
-  const ratio = typed / would;
+  const ratio = typed / (would ?? 0);
   return ratio > 1 / LIKELY_RATIO && ratio < LIKELY_RATIO;
 }

@@ -32,9 +32,20 @@ describe("a formula whose unit isn't that of its heading", () => {
     ["a share", "Share (%)", "=F2*12", false],
     ["money", "Price ($)", "=G2*12", false],
     ["our own function gives its unit itself", "Stone (tons)", "=BED.STONE_YARDS(B2*C2,D2)", false],
+    ["our own function that gives cubic yards", "Stone (cu ft)", "=BED.STONE_YARDS(B2*C2,D2)", false],
+    ["a share of a share", "Share (%)", "=F2*144", false],
+    ["a count of a count", "Stakes (each)", "=G2*144", false],
     ["our own function times a number", "Stone (cu ft)", "=BED.STONE_YARDS(B2*C2,D2)*1", true],
   ])("%s", (_, heading, formula, isFound) => {
     expect(cellsFound(unitFactor, rows(heading, formula))).toEqual(isFound ? ["H2"] : []);
+  });
+
+  test("is nothing where money comes of money", () => {
+    const priced = [
+      ["Line", "Cost ($)", "Price ($)"],
+      ["Stone", 100, "=B2*144"],
+    ];
+    expect(cellsFound(unitFactor, priced)).toEqual([]);
   });
 
   // Up to 12 beds of one size are a count: 3 x 18 ft is not feet for yards.
@@ -44,6 +55,7 @@ describe("a formula whose unit isn't that of its heading", () => {
     ["12 beds", "Area (sq ft)", "=B2*C2*12", false],
     ["27 is no count", "Area (sq ft)", "=B2*C2*27", true],
     ["a third is no count", "Length (ft)", "=B2/3", true],
+    ["3 hidden in 9 over 3", "Length (ft)", "=B2*9/3", true],
     ["12 hidden in another number", "Area (sq ft)", "=B2*C2*24/2", true],
   ])("%s", (_, heading, formula, isFound) => {
     expect(cellsFound(unitFactor, rows(heading, formula))).toEqual(isFound ? ["H2"] : []);

@@ -21,8 +21,7 @@ export const unitFactor: Rule = {
 };
 
 /** Native arithmetic with at least one reference in a product; our own functions give their unit themselves. */
-function isProduct({ knowledge }: Study, { tree = null, references }: Pattern): boolean {
-  if (references.length === 0) return false;
+function isProduct({ knowledge }: Study, { tree = null }: Pattern): boolean {
   const parts = [...walk(tree)].map(({ part }) => part);
   const ofOurs = isCall(tree) && knownFunction(knowledge, calledName(tree)) !== undefined;
   return !ofOurs && (parts.some((part) => isBinary(part) && /[*/]/.test(part.operator)) || isReference(tree));

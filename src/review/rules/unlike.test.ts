@@ -87,10 +87,16 @@ describe("a formula that differs from those beside it", () => {
   test("belongs to neighbors of its own where three or more are alike", () => {
     const rows = [
       HEAD,
-      ...[2, 3, 4, 5, 6, 7].map((row) => [`Bed ${row}`, 12, 6, `=B${row}*C${row}`]),
-      ...[8, 9, 10].map((row) => [`Ring ${row}`, 12, 6, `=B${row}*C${row}*2`]),
+      ...Array.from({ length: 12 }, (_, at) => [`Bed ${at}`, 12, 6, `=B${at + 2}*C${at + 2}`]),
+      ...[14, 15, 16].map((row) => [`Ring ${row}`, 12, 6, `=B${row}*C${row}*2`]),
     ];
     expect(cellsFound(unlike, rows)).toEqual([]);
+  });
+
+  test("is left alone where nobody can write the neighbors' formula for its row", () => {
+    const names = (row: number): CellText => ({ f: `=LET(l,B${row},l*C${row})`, v: 80 });
+    const given = { 2: names(2), 3: names(3), 4: "=B4*C4", 5: names(5), 6: names(6) };
+    expect(cellsFound(unlike, beds(5, given))).toEqual([]);
   });
 
   test("on a protected sheet is left alone", () => {

@@ -26,8 +26,7 @@ export const unlike: Rule = {
       const { family, cell, holds } = outlier;
       if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
       if (others.get(family)! > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family)) continue;
-      const seen = observe(study, outlier);
-      if (seen) yield seen;
+      yield observe(study, outlier);
     }
   },
 };
@@ -35,9 +34,9 @@ export const unlike: Rule = {
 function observe(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
-  const own = grid.formula(cell.row, cell.column);
+  const own = grid.formula(cell.row, cell.column)!;
   const formula = formulaFor(book, family, cell);
-  if (own === undefined || formula === undefined) return undefined;
+  if (formula === undefined) return undefined;
   const [is, would] = [grid.number(cell.row, cell.column), asNumber(study.wouldGive(cell, formula))];
   const isError = grid.kind(cell.row, cell.column) === "error";
   const gives = isError

@@ -73,6 +73,13 @@ describe("a share that is typed as a whole number", () => {
     expect(cellsFound(wholePercent, used("Waste", 8, formula))).toEqual(isFound ? ["B2"] : []);
   });
 
+  test.each(["Waste", "Margin", "Markup", "Overhead", "Sales tax"])(
+    "as a factor is known by its label: %s",
+    (label) => {
+      expect(cellsFound(wholePercent, used(label, 35, "=B1*B2"))).toEqual(["B2"]);
+    },
+  );
+
   test("needs no label where a formula adds it to the whole", () => {
     expect(cellsFound(wholePercent, used("", 8))).toEqual(["B2"]);
     expect(cellsFound(wholePercent, used("", 8, "=B1*B2"))).toEqual([]);
@@ -80,8 +87,11 @@ describe("a share that is typed as a whole number", () => {
     expect(cellsFound(wholePercent, used("", 8, "=BED.PRICE_MARKUP(B2,B1)"))).toEqual(["B1"]);
   });
 
-  test("is right where any formula divides it by 100", () => {
-    expect(cellsFound(wholePercent, [...used("Waste", 8), ["Again", "=B1*(1+B2/100)"]])).toEqual([]);
+  test("is right where any formula divides it by 100, and only by 100", () => {
+    const also = (formula: string) => cellsFound(wholePercent, [...used("Waste", 8), ["Again", formula]]);
+    for (const formula of ["=B1*(1+B2/100)", "=B1*(1+B2*0.01)", "=B1*B2%"]) expect(also(formula)).toEqual([]);
+    for (const formula of ["=B2*100", "=B2/0.01", "=B2/12", "=B2*5", "=-B2", "=B2+100"])
+      expect(also(formula)).toEqual(["B2"]);
   });
 
   // 1.08 times the stone is how some write 8% of waste.
