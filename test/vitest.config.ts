@@ -2,7 +2,13 @@ import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** What takes longest starts first, so that it isn't left running alone at the end. */
-const LONGEST = [/test\/contracts\/faults\/faults\.test\.ts$/, /test\/browser\//];
+const LONGEST = [
+  /\/test\/start\//,
+  /\/faults\/faults\.test\.ts$/,
+  /\/browser\/screens\//,
+  /\/browser\/(storage|templates)/,
+  /\/browser\//,
+];
 
 const rank = ({ moduleId }: TestSpecification) => {
   const place = LONGEST.findIndex((files) => files.test(moduleId));
