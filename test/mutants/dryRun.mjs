@@ -11,13 +11,13 @@ import { loadPackages, TestFile } from "./testFile.mjs";
  */
 
 /**
- * @param {readonly { test: string, bundle: string, packages: string[] }[]} files
- * @param {number} slowMs a test that takes longer is left out.
+ * @param {{ files: readonly { test: string, bundle: string, packages: string[] }[], slowMs: number, mutantMs: number }}
+ *   plan a test that takes longer than `slowMs` is left out; a mutant gets checks of `mutantMs` at most.
  * @returns {Promise<{ checks: Map<number, Check[]>, leftOut: string[], leftOutTests: Record<number, number[]>,
  *   tests: number, ms: number, fileMs: Record<string, number> }>} by mutant, the
  *   checks that pass it, quickest first.
  */
-export async function dryRun(files, slowMs) {
+export async function dryRun({ files, slowMs, mutantMs }) {
   const counting = startCounting();
   const checks = new Map();
   const leftOut = [];
@@ -41,22 +41,20 @@ export async function dryRun(files, slowMs) {
     }
     fileMs[test] = Math.round(now() - before);
   }
-  for (const [id, found] of checks) checks.set(id, quickest(found));
+  for (const [id, found] of checks) checks.set(id, quickest(found, mutantMs));
   return { checks, leftOut, leftOutTests, tests, ms: now() - from, fileMs };
 }
 
 /** The quickest checks, as many as a mutant is worth. */
-function quickest(checks) {
+function quickest(checks, mostMs) {
   let ms = 0;
   return checks
     .sort((one, other) => one.ms - other.ms)
     .filter((check, index) => {
       ms += check.ms;
-      return index === 0 || ms < MUTANT_MS;
+      return index === 0 || ms < mostMs;
     });
 }
-
-const MUTANT_MS = 4_000;
 
 async function runFile(testFile, { countFor }, slowMs) {
   const load = { kind: "file", index: 0, ms: 0, counts: new Map() };

@@ -11,6 +11,8 @@ import { dryRun, runAll } from "./pool.mjs";
 import { reportOf } from "./report.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
+/** Of a folder for what comes out. */
+const LONGEST_NAME = 100;
 /** Tests that calculate whole workbooks in the grid's engine, and those that plant a thousand slips. */
 const TOO_SLOW = /\/(native-\w+|jobRowHeadings|review-(engine|fifteen|mutations|rates))\.test\.ts$/;
 const { values, positionals } = parseArgs({
@@ -22,12 +24,13 @@ const { values, positionals } = parseArgs({
       default: ["src/quantities", "src/layout", "src/review", "test/references", "test/properties"],
     },
     every: { type: "string", default: "1" },
-    slow: { type: "string", default: "2000" },
+    slow: { type: "string", default: "2" },
+    seconds: { type: "string", default: "4" },
     jobs: { type: "string", default: "2" },
   },
 });
 const places = positionals.length > 0 ? positionals : ["src/quantities", "src/layout", "src/review/rules"];
-const out = join(root, "test-output/mutants", places.join("+").replaceAll("/", "-"));
+const out = join(root, "test-output/mutants", places.join("+").replaceAll("/", "-").slice(0, LONGEST_NAME));
 const planFile = join(out, "plan.json");
 await rm(out, { recursive: true, force: true });
 await mkdir(out, { recursive: true });
@@ -36,7 +39,10 @@ const files = (await filesIn(places)).filter((file) => /\.ts$/.test(file) && !/\
 const tests = (await filesIn(values.tests)).filter((file) => file.endsWith(".test.ts") && !TOO_SLOW.test(file));
 const { mutants, ignored, code } = await instrument(root, files);
 const bundles = await bundle(root, tests, code, join(out, "bundles"));
-await writeFile(planFile, JSON.stringify({ files: bundles, slowMs: Number(values.slow) }));
+await writeFile(
+  planFile,
+  JSON.stringify({ files: bundles, slowMs: 1000 * Number(values.slow), mutantMs: 1000 * Number(values.seconds) }),
+);
 await dryRun(planFile);
 const plan = JSON.parse(await readFile(planFile, "utf8"));
 console.log(

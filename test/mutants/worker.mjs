@@ -18,7 +18,7 @@ const PASSES_MORE = 100;
 const PASSES_AT_LEAST = 20_000;
 
 if (task === "dry") {
-  const { checks, ...told } = await dryRun(plan.files, plan.slowMs);
+  const { checks, ...told } = await dryRun(plan);
   writeFileSync(planFile, JSON.stringify({ ...plan, ...told, checks: Object.fromEntries(checks) }));
   process.exit(0);
 }
