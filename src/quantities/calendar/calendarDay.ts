@@ -48,7 +48,7 @@ export function dateWords(date: number): string {
  * @example dayOfWeek(46083) // 1
  */
 export function dayOfWeek(date: number): number {
-  return (date + DAYS_PER_WEEK - 1) % DAYS_PER_WEEK;
+  return (date - 1) % DAYS_PER_WEEK;
 }
 
 function dayOfComputer(date: number): Date {

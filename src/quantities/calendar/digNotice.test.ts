@@ -34,6 +34,17 @@ describe("the last day to give notice", () => {
     );
   });
 
+  test("is worked out for a start that is far ahead of today", () => {
+    const found = notice({ startDate: day(2026, 7, 8), today: day(2025, 1, 2) });
+    expect(found.lastNoticeDate).toBe(day(2026, 7, 2));
+    expect(found.lastDayOfWork).toBe(day(2026, 7, 8));
+  });
+
+  test("may be the first day of the calendar", () => {
+    // 1900-03-05 is a Monday: Friday is full, and notice is given on Thursday, 1900-03-01, day 61.
+    expect(lastNoticeDate(65, 1)).toBe(61);
+  });
+
   test("passes over the office's own days", () => {
     const own = [{ date: day(2026, 11, 27), name: "Friday after Thanksgiving" }];
     const found = notice({ startDate: day(2026, 12, 1), today: day(2026, 11, 2), holidays: { federal: true, own } });
@@ -80,9 +91,11 @@ describe("a notice says", () => {
 
   test("that the start lies in the past", () => {
     expect(kinds({ today: thursday + 1, noticeDate: day(2026, 3, 2) })).toEqual(["startInPast"]);
+    expect(kinds({ today: thursday, noticeDate: day(2026, 3, 2) })).toEqual([]);
   });
 
   test("that it is too late, and from when digging is allowed", () => {
+    expect(kinds({ today: day(2026, 3, 3) })).toEqual(["tooLate"]);
     const late = notice({ today: day(2026, 3, 3) });
     expect(late.isInTime).toBe(false);
     expect(late.earliestIfToday).toBe(day(2026, 3, 6));
@@ -95,6 +108,7 @@ describe("a notice says", () => {
   test("that today is the last day for it", () => {
     expect(kinds({ today: day(2026, 3, 2) })).toEqual(["lastChance"]);
     expect(kinds({ today: day(2026, 3, 4), noticeDate: day(2026, 3, 2) })).toEqual([]);
+    expect(kinds({ today: day(2026, 3, 2), noticeDate: day(2026, 2, 26) })).toEqual([]);
   });
 
   test("that it is not given yet", () => {
@@ -103,11 +117,16 @@ describe("a notice says", () => {
 
   test("that it is given on a day off", () => {
     expect(kinds({ today: day(2026, 3, 1) })).toEqual(["noticeOnDayOff"]);
+    const onHoliday = { startDate: day(2026, 7, 15), today: day(2026, 7, 3) };
+    expect(kinds(onHoliday)).toEqual(["noticeOnDayOff"]);
+    expect(notice(onHoliday).holidays.map(({ name }) => name)).toEqual(["Independence Day"]);
   });
 
   test("that the start is on a weekend or a holiday, which it names", () => {
     expect(kinds({ startDate: day(2026, 3, 7) })).toEqual(["startOnWeekend"]);
     const onHoliday = notice({ startDate: day(2026, 7, 3), today: day(2026, 6, 1) });
+    expect(onHoliday.warnings.map(({ kind }) => kind)).toEqual(["startOnHoliday"]);
+    expect(onHoliday.holidays.at(-1)).toEqual({ date: day(2026, 7, 3), name: "Independence Day" });
     expect(onHoliday.warnings[0]!.text).toMatch(/^The start, Friday, July 3, 2026, is a holiday \(Independence Day\)/);
   });
 
@@ -123,6 +142,16 @@ describe("a notice says", () => {
     expect(notice({ daysOfWork: 3 }).lastDayOfWork).toBe(day(2026, 3, 9)); // Thu, Fri, Mon
     expect(notice({ startDate: day(2026, 3, 7), daysOfWork: 2 }).lastDayOfWork).toBe(day(2026, 3, 9)); // Sat, Mon
   });
+});
+
+test("366 days of notice and of work are the most", () => {
+  // 366 working days are 73 weeks and a day.
+  const { lastNoticeDate: last, lastDayOfWork } = notice({
+    ...{ workingDays: 366, daysOfWork: 366, today: day(2024, 1, 2), holidays: { federal: false, own: [] } },
+  });
+  // Back from Thursday 2026-03-05: 366 full days are from Wednesday, and notice is on the one before them.
+  expect(last).toBe(thursday - 367 - 2 * 73);
+  expect(lastDayOfWork).toBe(thursday + 365 + 2 * 73);
 });
 
 test.each([

@@ -96,5 +96,6 @@ export function digNotice(wish: NoticeWish): DigNotice {
 
 /** The day on which work of so many days ends. The start is a day of work whatever day it is; the others are working days. */
 function lastDayOfWork(startDate: number, daysOfWork: number, daysOff: readonly number[]): number {
-  return daysOfWork === 1 ? startDate : digDate(startDate, daysOfWork - 2, daysOff);
+  // Digging after n full days takes n + 2 days, the first and the last included; for a single day none are passed.
+  return digDate(startDate, daysOfWork - 2, daysOff);
 }

@@ -32,6 +32,19 @@ test("the office's own days are added, each day once and in order", () => {
   );
 });
 
+test("a day that the office names again, or not at all, keeps its name", () => {
+  const christmas = day(2026, 12, 25);
+  const named = (...names: string[]) =>
+    holidaysBetween(christmas, christmas, { federal: true, own: names.map((name) => ({ date: christmas, name })) });
+  for (const names of [[" "], [" christmas DAY "], ["", "Christmas Day"]])
+    expect(named(...names)).toEqual([{ date: christmas, name: "Christmas Day" }]);
+  expect(named(" Office closed ")).toEqual([{ date: christmas, name: "Christmas Day and Office closed" }]);
+});
+
+test("the last year of the calendar has its eleven holidays", () => {
+  expect(holidaysBetween(day(9999, 1, 1), day(9999, 12, 31), rules)).toHaveLength(11);
+});
+
 test("federal holidays can be left out, all or by name", () => {
   const october = [day(2026, 10, 1), day(2026, 11, 30)] as const;
   const names = (holidays: Parameters<typeof holidaysBetween>[2]) =>
