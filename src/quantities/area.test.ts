@@ -36,6 +36,12 @@ describe("a rectangle", () => {
     expect(areaRectangle(10, 10, 0, 0, [4, 6])).toBe(90);
     expect(() => areaRectangle(10, 10, 0, 0, [60, 40])).toThrow(/come to 100 sq ft, and the bed has 100/);
     expect(() => areaRectangle(0.1, 3, 0, 0, [0.3])).toThrow(/nothing is left/);
+    expect(() => areaRectangle(100, 40, 0, 0, [4000 - 3e-6])).toThrow(/nothing is left/); // a share of 7.5e-10
+    expect(areaRectangle(100, 40, 0, 0, [4000 - 5e-6])).toBeCloseTo(5e-6, 9);
+  });
+
+  test("too large for a number is the caller's to refuse", () => {
+    expect(areaRectangle(1e200, 1e200)).toBe(Number.POSITIVE_INFINITY);
   });
 });
 
@@ -61,6 +67,8 @@ describe("a triangle", () => {
     expect(() => areaTriangle(1, 2, 3)).toThrow(Problem);
     expect(() => areaTriangle(0.1, 0.2, 0.3)).toThrow(Problem);
     expect(() => areaTriangle(0.1 + 0.2, 0.1, 0.2)).toThrow(Problem);
+    // As flat as a 1e-15th of the longest side.
+    expect(() => areaTriangle(1e6, 5e5, 5e5 + 1e-9)).toThrow(Problem);
   });
 });
 

@@ -27,7 +27,7 @@ export function areaRectangle(
   roundedCorners = 0,
   cutOutsSqFt: readonly number[] = [],
 ): number {
-  if (cornerRadiusFt > 0 && roundedCorners > 0) {
+  if (roundedCorners > 0) {
     const shorter = Math.min(lengthFt, widthFt);
     const most = roundedCorners > 1 ? shorter / 2 : shorter;
     if (cornerRadiusFt > most * (1 + WHOLE_TOLERANCE))

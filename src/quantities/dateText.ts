@@ -1,4 +1,4 @@
-import { FIRST_DATE, LAST_DATE } from "./digDate";
+import { FIRST_DATE } from "./digDate";
 import { messages } from "./messages";
 import { Problem } from "./problem";
 
@@ -59,7 +59,9 @@ function monthNamed(name: string): number {
 /** The serial number of a day that is in the calendar; undefined for one that is not, such as 30 February. */
 function serialOf(year: number, month: number, day: number): number | undefined {
   const date = new Date(Date.UTC(year, month - 1, day));
-  if (date.getUTCFullYear() !== year || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return undefined;
+  // A month or day that is none moves the date into another year, or to another day of the month.
+  if (date.getUTCFullYear() !== year || date.getUTCDate() !== day) return undefined;
+  // Four digits go no further than the last date of the calendar.
   const serial = date.getTime() / MILLISECONDS_PER_DAY + SERIAL_OF_1970;
-  return serial >= FIRST_DATE && serial <= LAST_DATE ? serial : undefined;
+  return serial >= FIRST_DATE ? serial : undefined;
 }

@@ -22,6 +22,10 @@ describe("the first day to dig", () => {
     expect(digDate(day("2026-03-02"), 2, [day("2026-03-07")])).toBe(day("2026-03-05"));
   });
 
+  test("may be the last day of the calendar, a Friday", () => {
+    expect(digDate(LAST_DATE - 2, 1)).toBe(LAST_DATE);
+  });
+
   test("must be in the calendar", () => {
     expect(() => digDate(LAST_DATE - 1, 10)).toThrow(/calendar ends/);
   });
@@ -49,6 +53,12 @@ describe("a date as text", () => {
     ["5/5/2026", 46147],
     ["2028-02-29", 46812],
     ["1900-03-01", 61],
+    // 2026-12-25 is 298 days after 2026-03-02: 29 + 30 + 31 + 30 + 31 + 31 + 30 + 31 + 30 + 25.
+    ["12/25/2026", 46381],
+    ["December 25, 2026", 46381],
+    ["25 Dec. 2026", 46381],
+    [" March   2,  2026 ", 46083],
+    [`${" ".repeat(30)}2026-03-02`, 46083],
     ["9999-12-31", LAST_DATE],
   ])("%s", (text, serial) => {
     expect(day(text)).toBe(serial);
@@ -66,11 +76,28 @@ describe("a date as text", () => {
     "0000-01-01",
     "46083",
     "#N/A",
+    "x2026-03-02",
+    "2026-03-021",
+    "12026-03-02",
+    "13/13/2026",
+    "113/3/2026",
+    "3/13/20267",
+    "2 march 2, 2026",
+    "march 2, 20267",
+    "112 march 2026",
+    "2 march 20267",
+    "0099-03-02",
+    "2026-04-31",
+    "2026-03-00",
   ])("%s is refused", (text) => {
     expect(() => day(text)).toThrow(`day arrived as “${text}”, which cannot be read as a date`);
   });
 
-  test("that may be two dates is asked about", () => {
-    expect(() => day("3/2/2026")).toThrow(/two ways. Type the year first/);
+  test("longer than any date is not looked at", () => {
+    expect(() => day(`${" ".repeat(31)}2026-03-02`)).toThrow(/cannot be read as a date/);
+  });
+
+  test.each(["3/2/2026", "12/2/2026", "2/12/2026"])("that may be two dates is asked about: %s", (text) => {
+    expect(() => day(text)).toThrow(/two ways. Type the year first/);
   });
 });

@@ -18,10 +18,9 @@ const CORNER_SHORTCUT = 2 - Math.PI / 2;
 export function edgeLength(sidesFt: readonly number[], cornerRadiusFt = 0, roundedCorners = 0): number {
   let length = 0;
   for (const side of sidesFt) length += side;
-  if (roundedCorners > 0) {
-    const most = length / 2 / roundedCorners;
-    if (cornerRadiusFt > most * (1 + WHOLE_TOLERANCE))
-      throw new Problem("value", messages.radiusTooLarge(cornerRadiusFt, most), "corner_radius");
-  }
+  // Without a rounded corner there is room for any radius.
+  const most = length / 2 / roundedCorners;
+  if (cornerRadiusFt > most * (1 + WHOLE_TOLERANCE))
+    throw new Problem("value", messages.radiusTooLarge(cornerRadiusFt, most), "corner_radius");
   return length - roundedCorners * CORNER_SHORTCUT * cornerRadiusFt;
 }

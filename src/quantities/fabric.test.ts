@@ -10,6 +10,7 @@ describe("strips", () => {
     expect(fabricStrips(11, 6, 12)).toBe(2); // 6 + 5 exactly
     expect(fabricStrips(11.01, 6, 12)).toBe(3);
     expect(fabricStrips(12, 6, 0)).toBe(2);
+    expect(fabricStrips(0.4, 6, 6)).toBe(1); // narrower than the overlap
   });
 
   test("cannot lap by their whole width", () => {
@@ -25,6 +26,10 @@ describe("fabric in the bed", () => {
     expect(fabricArea(30, 11, 6, 12, 20, 12)).toBe((11 + 1) * (30 + 1));
     expect(fabricArea(20, 11, 6, 12, 20, 12)).toBe((11 + 1) * 20);
     expect(fabricArea(39, 5, 6, 12, 20, 12)).toBe(5 * 40);
+    // Laps of half a foot: 2 strips, ⌈(11 − 0.5) ÷ 5.5⌉; 4 pieces a strip, ⌈(60 − 0.5) ÷ 19.5⌉.
+    expect(fabricArea(60, 11, 6, 6, 20, 6)).toBe((11 + 0.5) * (60 + 3 * 0.5));
+    expect(fabricArea(149, 6, 6, 6, 50, 12)).toBe(6 * (149 + 3)); // ⌈148 ÷ 49⌉ = 4
+    expect(fabricArea(0.5, 6, 6, 6, 50, 12)).toBe(3); // shorter than the end lap
   });
 
   test("cannot lap a roll by its whole length", () => {
@@ -33,6 +38,11 @@ describe("fabric in the bed", () => {
 });
 
 describe("rolls", () => {
+  test("that are nearly as short as their lap are counted to a limit", () => {
+    // 150,000 ft by 1 ft a piece.
+    expect(() => fabricRolls(150_000, 6, 6, 2, 6, 12)).toThrow(/100,000 pieces/);
+  });
+
   test("are used up one after another", () => {
     expect(fabricRolls(30, 11, 6, 50, 12)).toBe(2);
     expect(fabricRolls(25, 11, 6, 50, 12)).toBe(1); // 2 strips of 25 ft

@@ -16,7 +16,7 @@ const MINUTES_PER_HOUR = 60;
  */
 export function loads(yards: number, truckYards: number, tonsPerYard = 0, payloadTons = 0): number {
   const byVolume = wholeUp(yards / truckYards);
-  if (tonsPerYard === 0 || payloadTons === 0) return byVolume;
+  if (payloadTons === 0) return byVolume;
   return Math.max(byVolume, wholeUp((yards * tonsPerYard) / payloadTons));
 }
 

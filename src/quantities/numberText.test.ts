@@ -11,6 +11,15 @@ describe("a number as text", () => {
     ["0,125", 0.125],
     ["1,234.5", 1234.5],
     ["1,234,567", 1234567],
+    ["12,345,678", 12_345_678],
+    ["123,456,789", 123_456_789],
+    ["12,345.67", 12_345.67],
+    ["123,456,789.25", 123_456_789.25],
+    ["0,123.5", 123.5],
+    // Four digits before a comma, or other than three behind it, part no thousands.
+    ["1234,567", 1234.567],
+    ["1,2345", 1.2345],
+    ["0,123", 0.123],
   ])("%s", (text, number) => {
     expect(readNumber(text, "area")).toBe(number);
   });
@@ -22,8 +31,23 @@ describe("a number as text", () => {
     },
   );
 
-  test("with a comma that can be read two ways is asked about", () => {
-    expect(() => readNumber("1,200", "area")).toThrow(/two ways/);
+  test.each(["1,200", "12,200", "123,200", "-1,200"])(
+    "with a comma that can be read two ways is asked about: %s",
+    (text) => {
+      expect(() => readNumber(text, "area")).toThrow(/two ways/);
+    },
+  );
+
+  test.each([
+    ...["x1,234.5", "1,234.5x", "1,23.5", "1234,567.5", "x1,234,567", "1,234,567x", "1,234,56", "1,,234"],
+    ...["x1,200", "1,200x", "1.2.3", "1.", "--1", "1e3"],
+  ])("that is none is refused: %s", (text) => {
+    expect(() => readNumber(text, "area")).toThrow(/is no number/);
+  });
+
+  test("longer than sixty characters is not looked at", () => {
+    expect(readNumber(`${" ".repeat(58)}12`, "area")).toBe(12);
+    expect(() => readNumber(`${" ".repeat(59)}12`, "area")).toThrow(/is no number/);
   });
 });
 

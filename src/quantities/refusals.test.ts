@@ -30,6 +30,11 @@ const bowTie: Point[] = [
   [4, 0],
   [0, 4],
 ];
+const speck: Point[] = [
+  [0, 0],
+  [1e-170, 0],
+  [0, 1e-170],
+];
 const line: Point[] = [
   [0, 0],
   [1, 1],
@@ -68,7 +73,8 @@ test.each<[string, () => unknown, string, "value" | "name", RegExp]>([
   ["a comma that may be two things", () => readNumber("1,200", "area"), "area", "value", /read two ways/],
   ["an outline of two points", () => areaPoints(corner), "points", "value", /2 different points. Give at least 3/],
   ["an outline that crosses itself", () => areaPoints(bowTie), "points", "value", /point 1 to 2 meets .* point 3 to 4/],
-  ["an outline on one line", () => areaPoints(line), "points", "value", /./],
+  ["an outline on one line", () => areaPoints(line), "points", "value", /touches itself/],
+  ["an outline too small for a number", () => areaPoints(speck), "points", "value", /enclose nothing/],
   ["an edge of one point", () => edgePoints(corner.slice(1), false), "points", "value", /1 different point. .*least 2/],
   ["a closed edge of two points", () => edgePoints(corner), "points", "value", /least 3/],
   ["a margin of all of the price", () => priceFromMargin(10, 1), "margin", "value", /under 1/],

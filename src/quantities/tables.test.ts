@@ -28,7 +28,15 @@ describe("the stone table", () => {
   });
 });
 
+test("names are compared by their words alone", () => {
+  expect(plainName(" River -- Rock, (3/4)")).toBe("river rock 3 4");
+});
+
 describe("a name that stands in no table", () => {
+  test("is met with the first of two that are as near", () => {
+    expect(nearestName("ad", ["ab", "ac"])).toBe("ab");
+  });
+
   test("is met with the nearest one", () => {
     expect(() => stoneNamed("rivr rock")).toThrow(/stone arrived as “rivr rock”.*Did you mean “river rock”\?/);
     expect(() => soilNamed("cley")).toThrow(/“clay”/);

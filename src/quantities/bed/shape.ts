@@ -46,7 +46,7 @@ function gross({ way, numbers, widthsFt, points, borderAfterPoint }: Bed): Shape
       return {
         stoneArea: areaRectangle(length, width, cornerRadius, roundedCorners, [numbers.cutOuts]),
         ...spans(long, short),
-        borderRun: sides === 0 ? 0 : edgeLength([sides], cornerRadius, Math.min(roundedCorners, corners)),
+        borderRun: edgeLength([sides], cornerRadius, Math.min(roundedCorners, corners)),
         innerRun: 0,
         squareCorners: Math.max(0, corners - roundedCorners),
         closed: longBorders + shortBorders === 4,
