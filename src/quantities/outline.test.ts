@@ -34,6 +34,23 @@ describe("area within an outline", () => {
     expect(areaPoints(far)).toBe(6);
   });
 
+  test("is that of a skew triangle away from the origin", () => {
+    // From (10, 20) by (4, 2) and by (1, 5): (4 × 5 − 1 × 2) ÷ 2. Its sides are √20, √18 and √26.
+    const skew: Point[] = [
+      [10, 20],
+      [14, 22],
+      [11, 25],
+    ];
+    expect(areaPoints(skew)).toBe(9);
+    expect(edgePoints(skew)).toBeCloseTo(Math.sqrt(20) + Math.sqrt(18) + Math.sqrt(26), 12);
+    expect(edgePoints(skew, false)).toBeCloseTo(Math.sqrt(20) + Math.sqrt(18), 12);
+  });
+
+  test("needs points that differ", () => {
+    const one: Point = [1, 1];
+    expect(() => areaPoints([one, one, one])).toThrow(/1 different point\. Give at least 3/);
+  });
+
   test("takes inside corners", () => {
     // An L: 4 × 4 less 2 × 2
     const points: Point[] = [
@@ -118,6 +135,205 @@ describe("an outline that crosses itself", () => {
       }),
       { numRuns: 500 },
     );
+  });
+});
+
+describe("the first two sides that meet", () => {
+  const far = (points: readonly Point[], x: number, y: number) =>
+    points.map((point): Point => [point[0] + x, point[1] + y]);
+
+  test.each<[string, Point[], [number, number] | undefined]>([
+    [
+      "of a bow tie are those that cross",
+      [
+        [0, 0],
+        [4, 4],
+        [4, 0],
+        [0, 4],
+      ],
+      [0, 2],
+    ],
+    [
+      "are those that run back over each other",
+      [
+        [0, 0],
+        [4, 0],
+        [2, 0],
+        [2, 3],
+      ],
+      [0, 1],
+    ],
+    [
+      "are those of a spike that stands up",
+      [
+        [0, 0],
+        [0, 4],
+        [0, 2],
+        [3, 2],
+      ],
+      [0, 1],
+    ],
+    [
+      "are those of a spike that slants",
+      [
+        [0, 0],
+        [4, 4],
+        [2, 2],
+        [5, 0],
+      ],
+      [0, 1],
+    ],
+    [
+      "are those of a spike at the last corner",
+      [
+        [2, 3],
+        [0, 0],
+        [4, 0],
+        [2, 0],
+      ],
+      [1, 2],
+    ],
+    [
+      "are those of a spike at the first corner",
+      [
+        [0, 0],
+        [4, 0],
+        [2, 3],
+        [6, 0],
+      ],
+      [0, 3],
+    ],
+    [
+      "may touch with a corner alone",
+      [
+        [0, 0],
+        [6, 0],
+        [6, 4],
+        [3, 0],
+        [0, 4],
+      ],
+      [0, 2],
+    ],
+    [
+      "may share a corner that comes twice",
+      [
+        [0, 0],
+        [2, 2],
+        [4, 0],
+        [4, 4],
+        [2, 2],
+        [0, 4],
+      ],
+      [0, 3],
+    ],
+    [
+      "may lie on one another",
+      [
+        [0, 0],
+        [6, 0],
+        [6, 2],
+        [4, 2],
+        [4, 0],
+        [2, 0],
+        [2, 2],
+        [0, 2],
+      ],
+      [0, 3],
+    ],
+    [
+      "may not be the first from the left",
+      [
+        [10, 0],
+        [14, 4],
+        [14, 0],
+        [10, 4],
+        [0, 4],
+        [4, 0],
+        [0, 0],
+        [4, 3],
+      ],
+      [0, 2],
+    ],
+    [
+      "of a star are the first with the least partner",
+      [
+        [0, 3],
+        [2, -3],
+        [-3, 1],
+        [3, 1],
+        [-2, -3],
+      ],
+      [0, 2],
+    ],
+    [
+      "of the star the other way round, too",
+      [
+        [0, 3],
+        [-2, -3],
+        [3, 1],
+        [-3, 1],
+        [2, -3],
+      ],
+      [0, 2],
+    ],
+    [
+      "are none in a U, though two lie on one line",
+      [
+        [0, 0],
+        [2, 0],
+        [2, 2],
+        [4, 2],
+        [4, 0],
+        [6, 0],
+        [6, 4],
+        [0, 4],
+      ],
+      undefined,
+    ],
+    [
+      "are none in a rectangle with a corner on a side",
+      [
+        [0, 0],
+        [2, 0],
+        [4, 0],
+        [4, 3],
+        [0, 3],
+      ],
+      undefined,
+    ],
+    [
+      "are none in a comb",
+      [
+        [0, 0],
+        [5, 0],
+        [5, 4],
+        [4, 1],
+        [3, 4],
+        [2, 1],
+        [1, 4],
+      ],
+      undefined,
+    ],
+    [
+      "are none where one ends short of another",
+      [
+        [0, 0],
+        [6, 0],
+        [6, 4],
+        [3, 0.01],
+        [0, 4],
+      ],
+      undefined,
+    ],
+  ])("%s", (_, points, pair) => {
+    for (const [x, y] of [
+      [0, 0],
+      [100, -70],
+      [-30, 45],
+    ] as const)
+      expect(firstCrossing(far(points, x, y))).toEqual(pair);
+    const turned = points.map(([x, y]): Point => [-y, x]);
+    expect(firstCrossing(turned)).toEqual(pair);
   });
 });
 

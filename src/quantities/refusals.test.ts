@@ -81,6 +81,7 @@ test.each<[string, () => unknown, string, "value" | "name", RegExp]>([
   ["a markup for such a margin", () => markupForMargin(1.2), "margin", "value", /arrived as 1\.2/],
   ["a stone in no table", () => stoneNamed("granit"), "stone", "name", /“crushed granite”.*tons per cubic yard/],
   ["a soil in no table", () => soilNamed("loamy"), "soil", "name", /“loam”.*the swell as a share/],
+  ["a depth left over by binary arithmetic", () => stoneDepth(4, 4 - 1e-9, 0), "border_height_in", "value", /no depth/],
   ["no depth left", () => stoneDepth(4, 3, 1), "border_height_in", "value", /border_height_in is 4 in, .* take 4 in/],
   ["a length that is none", () => readTape("x", "ft", "width"), "width", "value", /“x”, which cannot be read/],
   ["a length without a name", () => readTape("x", "ft"), "measure", "value", /^measure arrived/],

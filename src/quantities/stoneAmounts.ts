@@ -83,6 +83,6 @@ export function orderUp(amount: number, step: number, minimum = 0): number {
   const steps = Math.max(1, wholeUp(Math.max(amount, minimum) / step));
   // Steps such as 0.1 stand inexact in binary: 3 / 10 is the number that 0.3 reads as, 3 × 0.1 is not.
   const stepsPerUnit = Math.round(1 / step);
-  const isEvenPart = stepsPerUnit > 0 && Math.abs(stepsPerUnit * step - 1) <= WHOLE_TOLERANCE;
+  const isEvenPart = Math.abs(stepsPerUnit * step - 1) <= WHOLE_TOLERANCE;
   return isEvenPart ? steps / stepsPerUnit : steps * step;
 }

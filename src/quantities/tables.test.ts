@@ -14,9 +14,37 @@ describe("the stone table", () => {
     expect(stone.tonsPerYard).toBeGreaterThanOrEqual(stone.low);
     expect(stone.tonsPerYard).toBeLessThanOrEqual(stone.high);
     expect(stone.high).toBeLessThan(MOST_TONS_PER_YARD);
-    if (stone.sure === "practice") expect(stone.source).toMatch(/Common practice/);
-    if (stone.sure === "memory") expect(stone.source).toMatch(/from memory/);
-    if (stone.sure === "seen") expect(stone.source).not.toMatch(/from memory|[Cc]ommon practice/);
+    const { source } = stone;
+    expect(stone.sure).toBe(
+      /^Common practice/.test(source) ? "practice" : /from memory/.test(source) ? "memory" : "seen",
+    );
+  });
+
+  // Tons by hand from the pounds in the sources: lb/yd³ ÷ 2,000, or lb/ft³ × 27 ÷ 2,000.
+  test("has these weights", () => {
+    expect(Object.fromEntries(STONES.map(({ name, tonsPerYard }) => [name, Number(tonsPerYard.toFixed(6))]))).toEqual({
+      "crushed stone": 1.3, // 2,600 lb/yd³
+      gravel: 1.3,
+      "crushed limestone": 1.35, // 100 lb/ft³
+      cobble: 1.35, // 2,700 lb/yd³
+      sand: 1.2, // 2,400 lb/yd³
+      "decomposed granite": 1.2825, // 95 lb/ft³
+      "river rock": 1.35,
+      "pea gravel": 1.35,
+      pebbles: 1.35,
+      "crushed granite": 1.296, // 96 lb/ft³
+      "crushed basalt": 1.296,
+      "crushed marble": 1.2825, // 95 lb/ft³
+      "crushed quartz": 1.2825,
+      "crushed sandstone": 1.107, // 82 lb/ft³
+      "crushed slate": 1.242, // 92 lb/ft³
+      "lava rock": 0.702, // 52 lb/ft³
+      pumice: 0.54, // 40 lb/ft³
+    });
+    expect(stoneNamed("cobble").low).toBeCloseTo(1.0125, 9); // 75 lb/ft³
+    expect(stoneNamed("cobble").high).toBeCloseTo(1.6875, 9); // 125 lb/ft³
+    expect(stoneNamed("pumice").low).toBeCloseTo(0.405, 9); // 30 lb/ft³
+    expect(stoneNamed("pumice").high).toBeCloseTo(0.81, 9); // 60 lb/ft³
   });
 
   test("has each name once", () => {
@@ -68,5 +96,12 @@ describe("the soil table", () => {
     expect(soilNamed(soil.name.toUpperCase())).toBe(soil);
     expect(soil.swell).toBeGreaterThan(0);
     expect(soil.source).toMatch(/FM 5-434.*from memory/);
+    expect(soil.sure).toBe("memory");
+    // The source's factor is loose over bank: 1.25 for a swell of 25 %.
+    expect(soil.source).toContain(` ${(1 + soil.swell).toFixed(2)} (`);
+  });
+
+  test("has these soils", () => {
+    expect(SOILS.map(({ name }) => name)).toEqual(["sand", "loam", "clay", "blasted rock"]);
   });
 });

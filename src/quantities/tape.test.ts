@@ -59,14 +59,35 @@ describe("a text from the tape, read in feet", () => {
     ["5\u00a0ft", 5],
     [`0"`, 0],
     ["-3' 6\"", -3.5],
+    ["- 3' 6\"", -3.5],
+    ["2 yds", 6],
+    ["1 yard 2 ft", 5],
+    ["2 meters", 2 / 0.3048],
+    ["1 metre", 1 / 0.3048],
+    ["1 meter 5 mm", 1.005 / 0.3048],
+    ["5 cm 5 mm", 0.055 / 0.3048],
+    [" 5 ft", 5],
+    ["6  1/2", 6.5],
+    ["6\t1/2", 6.5],
+    ["5/4", 1.25],
+    ["11/16 ft", 0.6875],
+    ["6″", 0.5],
+    ["6''", 0.5],
+    [`${" ".repeat(56)}5 ft`, 5],
     ["\u22123.5", -3.5],
   ])("%s", (text, feet) => {
     expect(readTape(text, "ft")).toBeCloseTo(feet, 12);
   });
 
+  test("no length is less than none", () => {
+    expect(readTape("-0", "ft")).toBe(0);
+    expect(readTape("-0 in", "ft")).toBe(0);
+  });
+
   test("a number in the asked unit keeps every digit", () => {
     expect(readTape("6.1 ft", "ft")).toBe(6.1);
     expect(readTape("6.1", "in")).toBe(6.1);
+    expect(readTape("0.9", "ft")).toBe(0.9); // 0.9 × 3048 ÷ 3048 is 0.8999999999999999 in binary
     expect(readTape(`73.3"`, "in")).toBe(73.3);
   });
 });
@@ -75,6 +96,15 @@ describe("a text from the tape, read in inches", () => {
   test.each([
     ["4", 4],
     ["2 1/2", 2.5],
+    ["¼", 0.25],
+    ["½", 0.5],
+    ["¾", 0.75],
+    ["⅓", 1 / 3],
+    ["⅔", 2 / 3],
+    ["⅛", 0.125],
+    ["⅜", 0.375],
+    ["⅝", 0.625],
+    ["2⅞", 2.875],
     [`4"`, 4],
     ["1 ft", 12],
     [`1' 2"`, 14],
@@ -93,6 +123,10 @@ describe("a text that cannot be read is refused with the text in the message", (
     "1/0",
     "0/0",
     "6 3/2",
+    "1 4/4",
+    "2 yd 6",
+    "2 cm 6",
+    "x6",
     "6 1/0",
     "18 6",
     "18-6",
@@ -134,6 +168,7 @@ describe("a text that cannot be read is refused with the text in the message", (
 
   test("a very long text is refused without being worked through", () => {
     expect(refusal(() => readTape("9".repeat(500), "ft"))).toContain("…”");
+    expect(refusal(() => readTape(`${" ".repeat(57)}5 ft`, "ft"))).toContain("cannot be read as a length");
   });
 });
 
@@ -152,6 +187,10 @@ describe("a length as printed for the tape", () => {
     [-0.0001, `0"`],
   ])("%d ft", (feet, text) => {
     expect(printTape(feet)).toBe(text);
+  });
+
+  test("may be a thousand million feet", () => {
+    expect(printTape(1e9)).toBe("1000000000'");
   });
 
   test("what no tape can show is refused", () => {
