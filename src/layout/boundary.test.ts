@@ -4,6 +4,7 @@ import type { Bed, CutOut } from "./bed";
 import { boundaryOf, distanceToSegment, isOn, piecesOf, whereLies } from "./boundary";
 import { ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
+import { distance } from "./plane";
 
 const bedWith = (...cutOuts: CutOut[]): Bed => ({ kind: "rectangle", lengthFt: 20, widthFt: 6, cutOuts });
 /** The pieces of a bed's edge as "ring: x,y to x,y". */
@@ -67,6 +68,28 @@ describe("the bed's real edge", () => {
       "2: 10,3 to 10,1",
       "2: 10,1 to 7,1",
     ]);
+  });
+
+  it("takes a pad that stands a hair off the wall to stand against it", () => {
+    // Half a millionth of a foot: far below what a tape shows. The far side of the pad stays where it is.
+    const edge = (y: number) =>
+      boundaryOf(outlineOf(bedWith(pad(5, y, 4, 2)))).map(({ from, to, ring }) => [
+        ring,
+        ...[from.x, from.y, to.x, to.y].map((value) => Number(value.toFixed(4)) + 0),
+      ]);
+    const against = edge(0);
+    expect(edge(5e-7)).toEqual(against);
+    expect(edge(5e-7).filter(([ring]) => ring === 0)).toContainEqual([0, 9, 0, 20, 0]);
+    // A thousandth of a foot is a gap.
+    expect(edge(0.001).filter(([ring]) => ring === 0)).toContainEqual([0, 0, 0, 20, 0]);
+  });
+
+  it("has no piece shorter than a tape shows beside a pad in a corner", () => {
+    const edge = boundaryOf(outlineOf(bedWith(pad(5e-7, 0, 4, 2), pad(12, 0, 8 - 5e-7, 2))));
+    for (const { from, to } of edge) expect(distance(from, to)).toBeGreaterThan(1e-5);
+    // The base line between the pads, the right side above one, the front, the left side above the other.
+    const outer = edge.filter(({ ring }) => ring === 0).map(({ from, to }) => distance(from, to));
+    expect(outer).toEqual([8, 4, 20, 4].map((feet) => expect.closeTo(feet, 5)));
   });
 
   it("marks the chords of an arc as curved, with the number of their side", () => {

@@ -86,6 +86,50 @@ describe("the area in a window", () => {
   });
 });
 
+describe("slanting edges", () => {
+  // Level sides of 10 ft at 2 ft up and of 4 ft at 6 ft up. On the left x = (y − 2)/2, on the right x = 12 − y.
+  const trapezoid = boundaryOf(outlineOf({ kind: "points", points: points([0, 2], [10, 2], [6, 6], [2, 6]) }));
+
+  it("are crossed where they pass the line", () => {
+    expect(crossings(trapezoid, 3)).toEqual([{ from: 0.5, to: 9 }]);
+    expect(crossings(trapezoid, 8, true)).toEqual([{ from: 2, to: 4 }]);
+    expect(crossings(trapezoid, 1, true)).toEqual([{ from: 2, to: 4 }]);
+    expect(crossings(trapezoid, 7)).toEqual([]);
+  });
+
+  it("bound what lies between two levels", () => {
+    expect(occupied(trapezoid, 4, 5)).toEqual([{ from: 1, to: 8 }]);
+    expect(occupied(trapezoid, 1, 3)).toEqual([{ from: 0, to: 10 }]);
+    expect(occupied(trapezoid, 6, 8)).toEqual([]);
+  });
+
+  it("cut off the area of a window", () => {
+    // From 3 to 4 ft up the window from 1 to 8 ft is full: 7. From 4 to 5 ft the left edge runs from 1 to 1.5, the right one
+    // from 8 to 7: 7.5 − 1.25.
+    expect(areaWithin(trapezoid, 3, 5, { from: 1, to: 8 })).toBeCloseTo(13.25, 12);
+    expect(areaWithin(trapezoid, 2, 6, { from: 0, to: 10 })).toBeCloseTo(28, 12);
+    // Right of x = 7 up to 5 ft: a triangle of 3 by 3. Left of x = 1 from 2 to 4 ft up: one of 1 by 2.
+    expect(areaWithin(trapezoid, 2, 6, { from: 7, to: 20 })).toBeCloseTo(4.5, 12);
+    expect(areaWithin(trapezoid, 2, 6, { from: -5, to: 1 })).toBeCloseTo(1, 12);
+    // Between x = 7 and x = 8: a strip of 2 ft below and a triangle on it.
+    expect(areaWithin(trapezoid, 2, 6, { from: 7, to: 8 })).toBeCloseTo(2.5, 12);
+  });
+
+  it("leave no stretch where they meet in a point", () => {
+    const peaks = boundaryOf(outlineOf({ kind: "points", points: points([0, 0], [8, 0], [6, 4], [4, 2], [2, 4]) }));
+    expect(crossings(peaks, 3)).toEqual([
+      { from: 1.5, to: 3 },
+      { from: 5, to: 6.5 },
+    ]);
+    expect(crossings(peaks, 4)).toEqual([]);
+    expect(occupied(peaks, 2, 4)).toEqual([{ from: 1, to: 7 }]);
+    expect(occupied(peaks, 3, 5)).toEqual([
+      { from: 1.5, to: 3 },
+      { from: 5, to: 6.5 },
+    ]);
+  });
+});
+
 describe("stretches", () => {
   it("join where they overlap or touch", () => {
     const stretches = [

@@ -239,15 +239,17 @@ describe("a section's sheet", () => {
     expect(drawSection({ ...without, stoneSizeIn: 1 })).toBe(usual);
   });
 
-  it.each<[Partial<Depths>, string]>([
-    [{ scrapeDepthIn: Number.NaN }, "The scrape arrived as NaN"],
-    [{ borderHeightIn: 0 }, "The border's height is 0"],
-    [{ trenchDepthIn: Number.NaN }, "The trench's depth arrived as NaN"],
-    [{ trenchWidthIn: 0 }, "The trench's width is 0"],
-    [{ topGapIn: Number.NaN }, "The gap arrived as NaN"],
-    [{ stoneSizeIn: 0 }, "The stone's size is 0"],
-  ])("refuses %j", (changes, message) => {
-    expect(() => draw(changes)).toThrow(message);
+  it.each<[Partial<Depths>, string, string]>([
+    [{ scrapeDepthIn: Number.NaN }, "scrape_depth_in", "The scrape arrived as NaN"],
+    [{ borderHeightIn: 0 }, "border_height_in", "The border's height is 0"],
+    [{ trenchDepthIn: Number.NaN }, "trench_depth_in", "The trench's depth arrived as NaN"],
+    [{ trenchWidthIn: 0 }, "trench_width_in", "The trench's width is 0"],
+    [{ topGapIn: Number.NaN }, "top_gap_in", "The gap arrived as NaN"],
+    [{ stoneSizeIn: 0 }, "stone_size_in", "The stone's size is 0"],
+  ])("refuses %j and names %s", (changes, argument, message) => {
+    expect(() => draw(changes)).toThrow(
+      expect.objectContaining({ argument, message: expect.stringContaining(message) }),
+    );
   });
 
   it("takes a depth below 0 for none", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { partsOf, placedWordsOf, wordsOf } from "../../../test/drawnParts";
-import { rectangle } from "../../../test/planBeds";
+import { byPoints, pad, rectangle } from "../../../test/planBeds";
+import type { Bed } from "../bed";
 import { layOutBed } from "../layOutBed";
 import { drawPlan } from "./drawPlan";
 import { Pen } from "./pen";
@@ -108,6 +109,22 @@ describe("the plan on its sheet", () => {
     expect(partsOf(usual, "svg")[0]!.attributes).toMatchObject({ id: "bed-plan", width: "350" });
     expect(usual).toContain("prefers-color-scheme");
     expect(wordsOf(usual).slice(0, 2)).toEqual(["Bed in plan", "100.0 sq ft"]);
+  });
+
+  it("has no words but those of its texts", () => {
+    const stray = (one: string) => one.replace(/<(text|title|desc|style)[^>]*>[^<]*/g, "").replace(/<[^>]*>/g, "");
+    // A rounded corner beside square ones; a side shorter than its length in words; widths close together and of 0.
+    const beds: Bed[] = [
+      { kind: "rectangle", lengthFt: 20, widthFt: 5, cornerRadiusFt: 2, roundedCorners: 1 },
+      byPoints([0, 0], [19, 0], [20, 1], [20, 6], [0, 6]),
+      { kind: "widths", spacingFt: 1, widthsFt: [0, 4, 5, 4, 0] },
+      { kind: "rectangle", lengthFt: 20, widthFt: 5, cutOuts: [pad(4, 1, 0.3, 0.3)] },
+      rectangle(60, 0.5),
+    ];
+    for (const bed of beds) {
+      const border = { pieceLengthFt: 8, stakeSpacingIn: 48 };
+      expect(stray(drawPlan(layOutBed(bed, { rollWidthFt: 6, overlapIn: 6, border })))).toBe("");
+    }
   });
 
   it("draws the bed over its border, and pins and words over the bed", () => {

@@ -74,9 +74,11 @@ describe("text in lines", () => {
     ).toEqual(
       lines.map(([text, middle, bold]) => [text, "8", expect.closeTo(middle + 3.6, 6), bold ? "bold" : undefined]),
     );
-    expect(partsOf(svg).every(({ attributes }) => attributes["font-size"] === "10" && !attributes["text-anchor"])).toBe(
-      true,
-    );
+    expect(
+      partsOf(svg).every(
+        ({ attributes }) => attributes["font-size"] === "10" && attributes["text-anchor"] === undefined,
+      ),
+    ).toBe(true);
     // Six lines and three gaps.
     expect(height).toBeCloseTo(6 * 14 + 3 * 4.9, 9);
   });
