@@ -195,10 +195,12 @@ describe("pins along lines that meet", () => {
     expect(pinsOf(leg, "row", wide)).toEqual(["2,3", "2,9", "6,3", "10,3", "14,3", "18,3"]);
   });
 
-  it("leave the base line to the edge's own pins", () => {
-    // Along 4.8 ft of base line stand pins at 1.6 and 3.2 ft; the even row at 4 ft adds none.
-    const wedge = byPoints([0, 0], [4.8, 0], [20, 6], [0, 6]);
-    expect(pinsOf(wedge, "row", { pinSpacingIn: 24, bayFt: 6 }).filter((pin) => pin.endsWith(",0"))).toEqual([]);
+  it("leave the sides along the strips to the edge's own pins", () => {
+    // Along 4.8 ft at the bottom and at the top stand pins at 1.6 and 3.2 ft; the even row at 4 ft adds none.
+    const point = byPoints([0, 0], [4.8, 0], [20, 3], [4.8, 6], [0, 6]);
+    const rows = pinsOf(point, "row", { pinSpacingIn: 24, bayFt: 6 });
+    expect(rows.filter((pin) => /,[06]$/.test(pin))).toEqual([]);
+    expect(rows).toContain("2,3");
   });
 
   it("stand in both arms of a U and not between them", () => {
@@ -216,7 +218,12 @@ describe("pins along lines that meet", () => {
   it("of a rectangle's narrow last strip all stay, as BED.PINS counts them", () => {
     // 8 by 5.2 ft off a roll of 5 ft that laps by 6 in.: the last strip's middle is 0.22 ft from the overlap. Rows 0 to 8: five
     // even ones on both edges and on the line of each strip, 10 + 10; four odd ones on two middles of each, 16; 9 along it.
-    expect(layOutBed(rectangle(8, 5.2), { ...options, rollWidthFt: 5, overlapIn: 6 }).counts.pins).toBe(45);
+    const narrow = { rollWidthFt: 5, overlapIn: 6 };
+    expect(layOutBed(rectangle(8, 5.2), { ...options, ...narrow }).counts.pins).toBe(45);
+    // The overlap from 4.5 to 5 ft is pinned midway.
+    expect(new Set(pinsOf(rectangle(8, 5.2), "seam", narrow).map((pin) => pin.split(",")[1]))).toEqual(
+      new Set(["4.75"]),
+    );
   });
 
   it("of a rectangle stand beside a cut-out that bends around them", () => {
