@@ -186,6 +186,27 @@ describe("where a point lies", () => {
   });
 });
 
+describe("a point beside slanting sides", () => {
+  // Sides: y = 1 + (x − 1)/4 below, x = 5 − (y − 2)/4 on the right, y = 5 + x/4 above, x = 1 − (y − 1)/4 on the left.
+  const ring = points([1, 1], [5, 2], [4, 6], [0, 5]);
+  it.each([
+    // At x = 3 the lower side is at 1.5 and the upper one at 5.75.
+    [3, 1.6, "inside"],
+    [3, 1.4, "outside"],
+    [3, 5.7, "inside"],
+    [3, 5.8, "outside"],
+    // At y = 3 the left side is at 0.5 and the right one at 4.75.
+    [0.6, 3, "inside"],
+    [0.4, 3, "outside"],
+    [4.7, 3, "inside"],
+    [4.8, 3, "outside"],
+    [3, 1.5, "on"],
+    [4.75, 3, "on"],
+  ] as const)("x %s, y %s is %s", (x, y, where) => {
+    for (const one of [ring, [...ring].reverse()]) expect(whereLies(one, { x, y })).toBe(where);
+  });
+});
+
 describe("the nearest point of a straight piece", () => {
   const [a, b] = [
     { x: 1, y: 1 },

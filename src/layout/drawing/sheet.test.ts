@@ -53,7 +53,9 @@ describe("the plan on its sheet", () => {
     const words = placedWordsOf(svg);
     expect(words.slice(0, 2)).toEqual(["Bed in plan at 8,16.4", "100.0 sq ft at 8,33.2"]);
     // Two lines of 16.8 and 0.35 of one: the bed is drawn from 47.48 down.
-    expect(partsOf(svg, "g").map(({ attributes }) => attributes)).toContainEqual({ transform: "translate(0 47.48)" });
+    expect(partsOf(svg, "g").map(({ attributes }) => attributes)).toEqual(
+      expect.arrayContaining([{ transform: "translate(0 47.48)" }, { fill: "none" }]),
+    );
     // 720 less 38 + 18 on the left and 16 + 15.12 + 6 on the right leave 626.9 for 20 ft: 31.3 a foot, so the bed is 156.7
     // high, with 30 above and 56 below it. "P0" is 15.12 wide.
     const scale = (720 - 56 - 37.12) / 20;
