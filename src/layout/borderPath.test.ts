@@ -68,6 +68,15 @@ describe("the way of the border", () => {
     expect(places([markOnPath(all!, 0).outward, markOnPath(all!, 50).outward])).toEqual(["-1,-1", "-1,-1"]);
   });
 
+  it("has marks square to the border where a side runs into a rounded corner and out of it", () => {
+    const rounded: Bed = { kind: "rectangle", lengthFt: 20, widthFt: 5, cornerRadiusFt: 2, roundedCorners: 1 };
+    const [path] = pathsOf(rounded);
+    const outwardAt = (at: number) => places([markOnPath(path!, at).outward])[0];
+    // Up 3 ft, a quarter of a circle of 2 ft, π ft long, and on along the front.
+    expect([3, 3 + 1e-7, 3 + Math.PI, 3 + Math.PI + 1e-7].map(outwardAt)).toEqual(["-1,0", "-1,0", "0,1", "0,1"]);
+    expect(outwardAt(3 + Math.PI / 2)).toBe("-0.7071,0.7071");
+  });
+
   it("keeps the mark of a sharp corner to one and a half times the band's width", () => {
     // An equilateral triangle: the corner of the band would be 2 out, to the left and down from 0, 0.
     const [path] = pathsOf(byPoints([0, 0], [6, 0], [3, 3 * Math.sqrt(3)]));
