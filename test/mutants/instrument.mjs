@@ -4,6 +4,25 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Instrumenter } from "@stryker-mutator/instrumenter";
 
+/**
+ * Stryker leaves numbers as they are, and in the trade they are half of the truth: this changes each of them, a whole one by
+ * one, any other by a quarter.
+ */
+const numberMutator = {
+  name: "Number",
+  *mutate({ node, key }) {
+    if (node.type !== "NumericLiteral" || key === "key") return;
+    yield { type: "NumericLiteral", value: Number.isInteger(node.value) ? node.value + 1 : node.value * 1.25 };
+  },
+};
+
+/** The instrumenter takes no mutators from outside, but its list of them is open. */
+async function addNumbers() {
+  const its = import.meta.resolve("@stryker-mutator/instrumenter");
+  const { allMutators } = await import(new URL("./mutators/mutate.js", its).href);
+  if (!allMutators.includes(numberMutator)) allMutators.push(numberMutator);
+}
+
 const quiet = () => {};
 const logger = { debug: quiet, info: quiet, warn: console.warn, error: console.error, isDebugEnabled: () => false };
 
@@ -14,10 +33,12 @@ const logger = { debug: quiet, info: quiet, warn: console.warn, error: console.e
 /**
  * @param {string} root the repository's folder.
  * @param {readonly string[]} files paths from there.
+ * @param {boolean} withNumbers whether to change numbers as well.
  * @returns {Promise<{ mutants: Mutant[], ignored: number, code: Map<string, string> }>} the mutants to try, how many
  *   were left out because they only change text that people read, and each file's code with the switches in it.
  */
-export async function instrument(root, files) {
+export async function instrument(root, files, withNumbers) {
+  if (withNumbers) await addNumbers();
   const sources = new Map(
     await Promise.all(files.map(async (file) => [file, await readFile(join(root, file), "utf8")])),
   );
@@ -36,7 +57,7 @@ export async function instrument(root, files) {
       return { id: Number(mutant.id), file, line: start.line + 1, mutator, before, from, to };
     });
   const tried = mutants.filter((mutant) => !isWording(mutant));
-  const code = new Map(result.files.map(({ name, content }) => [name, withNumbers(content)]));
+  const code = new Map(result.files.map(({ name, content }) => [name, byNumber(content)]));
   return { mutants: tried, ignored: result.mutants.length - tried.length, code };
 }
 
@@ -46,7 +67,7 @@ function isWording({ mutator, before, from }) {
 }
 
 /** Numbers compare faster than strings, and the switches sit in the innermost loops. */
-function withNumbers(code) {
+function byNumber(code) {
   return code.replace(/(stryMutAct_9fa48|stryCov_9fa48)\(([^()]*)\)/g, (_, name, ids) => {
     return `${name}(${ids.replaceAll('"', "")})`;
   });

@@ -23,6 +23,7 @@ const { values, positionals } = parseArgs({
       multiple: true,
       default: ["src/quantities", "src/layout", "src/review", "test/references", "test/properties"],
     },
+    numbers: { type: "boolean", default: false },
     every: { type: "string", default: "1" },
     slow: { type: "string", default: "2" },
     seconds: { type: "string", default: "4" },
@@ -37,7 +38,7 @@ await mkdir(out, { recursive: true });
 
 const files = (await filesIn(places)).filter((file) => /\.ts$/.test(file) && !/\.(test|d)\.ts$/.test(file));
 const tests = (await filesIn(values.tests)).filter((file) => file.endsWith(".test.ts") && !TOO_SLOW.test(file));
-const { mutants, ignored, code } = await instrument(root, files);
+const { mutants, ignored, code } = await instrument(root, files, values.numbers);
 const bundles = await bundle(root, tests, code, join(out, "bundles"));
 await writeFile(
   planFile,
