@@ -48,11 +48,11 @@ export default defineConfig({
       },
       onTheClientLibrary("web", [
         "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences,client-page}.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences,client-page,cell-editing}.test.ts",
       ]),
       onTheClientLibrary("desktop", [
         "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences,client-page}.test.ts",
+        "test/contracts/{syncs,commaInSheetName,client-differences,client-page,cell-editing}.test.ts",
       ]),
       {
         extends: true,
