@@ -5,9 +5,8 @@ import { join } from "node:path";
 const WORKER = join(import.meta.dirname, "worker.mjs");
 /** A mutant that allocates without end dies of it, before the machine does. */
 const HEAP_MB = 1500;
-/** A check may take this much longer than in the dry run, and this long anyhow, since the machine may be busy. */
-const SLOWER = 20;
-const ANYHOW_MS = 15_000;
+/** Longest wait for an answer. Loops are ended by the watchdog, long before; this is for what waits for nothing. */
+const LONGEST_MS = 300_000;
 
 /** Runs the tests with no mutant on, which writes what it finds into the plan. */
 export async function dryRun(planFile) {
@@ -18,13 +17,13 @@ export async function dryRun(planFile) {
 
 /**
  * @param {string} planFile
- * @param {readonly { id: number, ms: number }[]} jobs mutants, with what their checks take.
+ * @param {readonly number[]} mutants
  * @param {number} processes
  * @param {(id: number, outcome: { status: string, by?: string }) => void} onOutcome
  */
-export async function runAll(planFile, jobs, processes, onOutcome) {
-  const waiting = [...jobs];
-  await Promise.all(Array.from({ length: Math.min(processes, jobs.length) }, () => runSome()));
+export async function runAll(planFile, mutants, processes, onOutcome) {
+  const waiting = [...mutants];
+  await Promise.all(Array.from({ length: Math.min(processes, mutants.length) }, () => runSome()));
 
   async function runSome() {
     while (waiting.length > 0) await runUntilItEnds();
@@ -33,19 +32,19 @@ export async function runAll(planFile, jobs, processes, onOutcome) {
   function runUntilItEnds() {
     return new Promise((resolve) => {
       const child = start("run", planFile);
-      let job;
+      let mutant;
       let clock;
       child.on("message", ({ id, ...outcome }) => {
         clearTimeout(clock);
-        if (job) onOutcome(id, outcome);
-        job = waiting.shift();
-        if (!job) return child.kill();
-        clock = setTimeout(() => child.kill("SIGKILL"), ANYHOW_MS + SLOWER * job.ms);
-        child.send({ id: job.id });
+        if (mutant !== undefined) onOutcome(id, outcome);
+        mutant = waiting.shift();
+        if (mutant === undefined) return child.kill();
+        clock = setTimeout(() => child.kill("SIGKILL"), LONGEST_MS);
+        child.send({ id: mutant });
       });
       child.on("exit", () => {
         clearTimeout(clock);
-        if (job) onOutcome(job.id, { status: "timeout" });
+        if (mutant !== undefined) onOutcome(mutant, { status: "timeout" });
         resolve();
       });
     });

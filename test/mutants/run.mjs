@@ -56,9 +56,7 @@ for (const why of plan.leftOut) console.log(`left out: ${why}`);
 
 const chosen = mutants.filter((_, index) => index % Number(values.every) === 0);
 const outcomes = new Map(chosen.map(({ id }) => [id, { status: plan.checks[id] ? "waiting" : "uncovered" }]));
-const jobs = chosen
-  .filter(({ id }) => plan.checks[id])
-  .map(({ id }) => ({ id, ms: plan.checks[id].reduce((ms, check) => ms + check.ms, 0) }));
+const jobs = chosen.map(({ id }) => id).filter((id) => plan.checks[id]);
 const from = performance.now();
 let done = 0;
 await runAll(planFile, jobs, Number(values.jobs), (id, outcome) => {

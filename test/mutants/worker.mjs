@@ -5,6 +5,7 @@ import { dryRun } from "./dryRun.mjs";
 import { collect, runTest, testsOf } from "./harness.mjs";
 import { ranOver, turnOff, turnOn } from "./switches.mjs";
 import { loadPackages, TestFile } from "./testFile.mjs";
+import { startWatchdog } from "./watchdog.mjs";
 
 const [task, planFile] = process.argv.slice(2);
 const plan = JSON.parse(readFileSync(planFile, "utf8"));
@@ -16,6 +17,9 @@ process.on("uncaughtException", () => {});
 /** A loop passes its mutant this many times more than in the dry run before it counts as endless. */
 const PASSES_MORE = 100;
 const PASSES_AT_LEAST = 20_000;
+/** Likewise for processor time, where the mutant itself is outside the loop. */
+const TIME_MORE = 10;
+const TIME_AT_LEAST_MS = 3000;
 
 if (task === "dry") {
   const { checks, ...told } = await dryRun(plan);
@@ -23,6 +27,7 @@ if (task === "dry") {
   process.exit(0);
 }
 
+const allow = startWatchdog();
 const loaded = new Map();
 process.on("message", async ({ id }) => process.send({ id, ...(await outcomeOf(id, plan.checks[id])) }));
 process.send({ ready: true });
@@ -55,6 +60,7 @@ async function copyOf(file) {
 }
 
 async function fails(id, check, copy) {
+  allow(TIME_AT_LEAST_MS + TIME_MORE * check.ms);
   turnOn(id, Math.max(PASSES_AT_LEAST, check.passes * PASSES_MORE));
   try {
     for (const test of testsFor(check, copy)) await runTest(test);
@@ -62,6 +68,7 @@ async function fails(id, check, copy) {
     return { status: ranOver() ? "timeout" : "killed", by: error?.message };
   } finally {
     turnOff();
+    allow(0);
   }
   return ranOver() ? { status: "timeout" } : undefined;
 }
