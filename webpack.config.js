@@ -8,7 +8,6 @@ import { Licenses } from "./src/licenses/plugin.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
 
 const here = (file) => new URL(file, import.meta.url);
-const functionFiles = JSON.parse(readFileSync(here("./src/functions/files.json"), "utf8"));
 /** The style of each of the grid's packages that the practice page uses. */
 const gridStyles = [
   "preset-sheets-conditional-formatting",
@@ -40,7 +39,11 @@ export default ({ origin }, { mode = "production" }) => ({
       {
         oneOf: [
           { test: /gridPackages\.ts$/, loader: "./src/building/gridBundle.mjs" },
-          { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
+          {
+            test: /\.tsx?$/,
+            loader: "ts-loader",
+            options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+          },
         ],
       },
     ],
@@ -60,11 +63,7 @@ export default ({ origin }, { mode = "production" }) => ({
     // What loads with every workbook, in kilobytes. The practice grid is large, and says so while it loads.
     new Budget({ "functions.js": 25, "pane.js": 60 }),
     new Licenses({ file: "licenses.txt", bundled: ["functions", "practice"] }),
-    new HelpPages({
-      origin: origin ?? PLACEHOLDER_ORIGIN,
-      functionFiles: functionFiles.map((file) => `src/functions/${file}`),
-      metadata: "functions.json",
-    }),
+    new HelpPages({ origin: origin ?? PLACEHOLDER_ORIGIN, metadata: "functions.json" }),
     new CopyPlugin({
       patterns: [
         { from: "src/pane/pane.html" },

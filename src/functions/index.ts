@@ -1,17 +1,44 @@
-/*
- * Every worksheet function by its id. The files it gives on stand in `files.json`, too, whose docstrings become the
- * host's help; a test holds the two together.
- */
-export * from "./areas";
-export * from "./barrowing";
-export * from "./cutting";
-export * from "./dates";
-export * from "./digging";
-export * from "./edges";
-export * from "./edging";
-export * from "./fabric";
-export * from "./fabricLists";
-export * from "./layouts";
-export * from "./prices";
-export * from "./stone";
-export * from "./tape";
+/* Every worksheet function by its id. Its file also declares it, and `declarations.ts` lists that. */
+
+export { AREA_POINTS } from "./each/areaPoints";
+export { AREA_RECTANGLE } from "./each/areaRectangle";
+export { AREA_ROUND } from "./each/areaRound";
+export { AREA_TRIANGLE } from "./each/areaTriangle";
+export { AREA_WIDTHS } from "./each/areaWidths";
+export { BARROW_TRIPS } from "./each/barrowTrips";
+export { CUT_COUNT } from "./each/cutCount";
+export { CUT_LIST } from "./each/cutList";
+export { DIG_DATE } from "./each/digDate";
+export { DIG_YARDS } from "./each/digYards";
+export { EDGE_LENGTH } from "./each/edgeLength";
+export { EDGE_POINTS } from "./each/edgePoints";
+export { EDGE_WIDTHS } from "./each/edgeWidths";
+export { EDGING_PIECES } from "./each/edgingPieces";
+export { FABRIC_AREA } from "./each/fabricArea";
+export { FABRIC_CUTS } from "./each/fabricCuts";
+export { FABRIC_ROLLS } from "./each/fabricRolls";
+export { FABRIC_STRIPS } from "./each/fabricStrips";
+export { FEET } from "./each/feet";
+export { HAUL_HOURS } from "./each/haulHours";
+export { INCHES } from "./each/inches";
+export { LAYOUT } from "./each/layout";
+export { LAYOUT_CUTS } from "./each/layoutCuts";
+export { LAYOUT_PINS } from "./each/layoutPins";
+export { LAYOUT_RECTANGLE } from "./each/layoutRectangle";
+export { LAYOUT_ROUND } from "./each/layoutRound";
+export { LAYOUT_WIDTHS } from "./each/layoutWidths";
+export { LOADS } from "./each/loads";
+export { MARKUP_FOR_MARGIN } from "./each/markupForMargin";
+export { ORDER_UP } from "./each/orderUp";
+export { PIN_MAP } from "./each/pinMap";
+export { PINS } from "./each/pins";
+export { PRICE_MARGIN } from "./each/priceMargin";
+export { PRICE_MARKUP } from "./each/priceMarkup";
+export { SPOIL_YARDS } from "./each/spoilYards";
+export { STAKES } from "./each/stakes";
+export { STONE_BAGS } from "./each/stoneBags";
+export { STONE_COVERS } from "./each/stoneCovers";
+export { STONE_DENSITY } from "./each/stoneDensity";
+export { STONE_DEPTH } from "./each/stoneDepth";
+export { STONE_TONS } from "./each/stoneTons";
+export { STONE_YARDS } from "./each/stoneYards";

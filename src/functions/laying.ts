@@ -5,30 +5,57 @@ import type { FabricLayout } from "../layout/layout";
 import { type FabricOptions, fabricRulesOf } from "../layout/options";
 import { type Outline, ringLength } from "../layout/outline";
 import { borderlessOutlineOf } from "../layout/outlineOf";
-import { coordinate, feet, inches, inchesOrZero } from "./read";
-import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
+import type { Point } from "../quantities/outline";
+import { may, needs, type ValuesOf } from "./argument";
+import { bayFt, endLapIn, overlapIn, rollLength, rollWidth } from "./arguments";
+import { coordinate, inches } from "./read";
+import { cutOuts } from "./readCutOuts";
+import { points as readPoints } from "./readRanges";
+import { USUAL_PIN_SPACING_IN } from "./usual";
 
-/** How fabric is laid, from the arguments that all layout functions share, in their order. */
-export function fabricOptions(
-  roll_width: unknown,
-  roll_length: unknown,
-  overlap_in: unknown,
-  end_lap_in: unknown,
-  spacing_in: unknown,
-  bay_ft: unknown,
-  direction: unknown,
-): FabricOptions {
-  return {
-    rollWidthFt: feet(roll_width, "roll_width"),
-    rollLengthFt: feet(roll_length, "roll_length"),
-    overlapIn: inchesOrZero(overlap_in, "overlap_in"),
-    endLapIn: inchesOrZero(end_lap_in, "end_lap_in", USUAL_END_LAP_IN),
-    pinSpacingIn: inches(spacing_in, "spacing_in", USUAL_PIN_SPACING_IN),
-    bayFt: feet(bay_ft, "bay_ft", USUAL_BAY_FT),
-    ...(direction !== undefined && direction !== null && direction !== ""
-      ? { directionDegrees: coordinate(direction, "direction") }
-      : {}),
-  };
+/** The way of the strips in degrees; undefined leaves it to the layout. */
+export function direction(value: unknown, name: string): number | undefined {
+  return value === undefined || value === null || value === "" ? undefined : coordinate(value, name);
+}
+
+export const pinSpacingIn = may("spacing_in", inches, USUAL_PIN_SPACING_IN);
+export const bedCutOuts = may("cut_outs", cutOuts);
+export const stripDirection = may("direction", direction);
+/** The corners of a bed in plan. */
+export const bedCorners = needs("points", readPoints);
+
+/** The arguments that all layout functions end with. */
+export const layingArguments = [
+  rollWidth,
+  rollLength,
+  overlapIn,
+  endLapIn,
+  pinSpacingIn,
+  bedCutOuts,
+  bayFt,
+  stripDirection,
+] as const;
+
+/** A bed from its corners in order. */
+export function pointsBed(corners: readonly Point[]): Bed {
+  return { kind: "points", points: corners.map(([x, y]) => ({ x, y })) };
+}
+
+/** Lays a bed out by those arguments, given in their order. */
+export function laidOut(bed: Bed, ...by: ValuesOf<typeof layingArguments>): Laid {
+  const [rollWidthFt, rollLengthFt, overlap, endLap, pinSpacingIn, cutOutsFt, bay, directionDegrees] = by;
+  return laid(
+    { ...bed, cutOuts: cutOutsFt },
+    {
+      rollWidthFt,
+      rollLengthFt,
+      overlapIn: overlap,
+      endLapIn: endLap,
+      pinSpacingIn,
+      bayFt: bay,
+      ...(directionDegrees !== undefined && { directionDegrees }),
+    },
+  );
 }
 
 /** A bed with its fabric and pins in plan. */
@@ -46,7 +73,7 @@ const recent = new Map<string, Laid>();
 const MOST_RECENT = 32;
 
 /** Lays a bed out. The same bed and options give the same layout, so an earlier answer serves again. */
-export function laid(bed: Bed, options: FabricOptions): Laid {
+function laid(bed: Bed, options: FabricOptions): Laid {
   const key = JSON.stringify([bed, options]);
   const known = recent.get(key);
   if (known) return known;

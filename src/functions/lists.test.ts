@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { standInForCustomFunctions } from "../../test/fakeCustomFunctions";
 import { isList, LISTS } from "../../test/functionCases";
-import { cutRows } from "./cutRows";
+import { cutRows } from "./cutLists";
 import * as functions from "./index";
 
 standInForCustomFunctions();

@@ -33,9 +33,14 @@ export function inchesOrZero(value: unknown, argument: string, fallback?: number
   return isPositive(value) ? value : read(value, argument, "in", "value", fallback);
 }
 
-/** A measure by itself: 0 only as text with a unit or mark to it, since a number 0 may be a blank cell. */
-export function measure(value: unknown, argument: string, unit: TapeUnit): number {
-  return isPositive(value) ? value : read(value, argument, unit, "text");
+/** A measure by itself, in feet: 0 only as text with a unit or mark to it, since a number 0 may be a blank cell. */
+export function measureInFeet(value: unknown, argument: string): number {
+  return isPositive(value) ? value : read(value, argument, "ft", "text");
+}
+
+/** The same, in inches. */
+export function measureInInches(value: unknown, argument: string): number {
+  return isPositive(value) ? value : read(value, argument, "in", "text");
 }
 
 /** A place in plan, in feet, either side of the origin. */
@@ -54,7 +59,7 @@ export function positiveOrZero(value: unknown, argument: string, fallback?: numb
 }
 
 /** A whole number over 0. */
-export function count(value: unknown, argument: string, most: number, fallback?: number): number {
+export function count(value: unknown, argument: string, fallback?: number, most = Number.POSITIVE_INFINITY): number {
   const given = positive(value, argument, fallback);
   if (given <= most && Number.isInteger(given)) return given;
   throw new Problem("value", messages.notWhole(argument, given, most), argument);
@@ -77,7 +82,7 @@ export function share(value: unknown, argument: string): number {
 }
 
 /** TRUE or FALSE; also 1 and 0, and yes and no. */
-export function flag(value: unknown, argument: string, fallback: boolean): boolean {
+export function flag(value: unknown, argument: string, fallback = false): boolean {
   if (typeof value === "boolean") return value;
   const given = cellValue(value, argument);
   if (given === undefined) return fallback;

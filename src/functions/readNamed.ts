@@ -6,7 +6,7 @@ import { soilNamed } from "../quantities/soil";
 import { MOST_TONS_PER_YARD, stoneNamed } from "../quantities/stone";
 import type { WidthRule } from "../quantities/widths";
 import { cellValue } from "./cell";
-import { positive, share } from "./read";
+import { positive, positiveOrZero, share } from "./read";
 
 /** Short tons a loose cubic yard, from a number or from the name of a stone. */
 export function stoneWeight(value: unknown, argument: string): number {
@@ -18,8 +18,13 @@ export function stoneWeight(value: unknown, argument: string): number {
   return notTooHeavy(positive(given, argument), argument);
 }
 
+/** Short tons a loose cubic yard, 0 where the weight doesn't matter. */
+export function weightOrZero(value: unknown, argument: string, fallback?: number): number {
+  return notTooHeavy(positiveOrZero(value, argument, fallback), argument);
+}
+
 /** Refuses a weight that can only be pounds typed for tons. */
-export function notTooHeavy(tonsPerYard: number, argument: string): number {
+function notTooHeavy(tonsPerYard: number, argument: string): number {
   if (tonsPerYard <= MOST_TONS_PER_YARD) return tonsPerYard;
   throw new Problem("value", messages.tooHeavy(argument, tonsPerYard, MOST_TONS_PER_YARD), argument);
 }

@@ -1,6 +1,7 @@
 import { messages } from "../quantities/messages";
 import type { Point } from "../quantities/outline";
 import { Problem } from "../quantities/problem";
+import type { Listed } from "./argument";
 import { cellValue, isBlank, rowsOf } from "./cell";
 import { coordinate, feet, feetOrZero, positiveOrZero } from "./read";
 import { date } from "./readNamed";
@@ -11,7 +12,7 @@ const placed = (argument: string, place: number) => `${argument} (place ${place 
 const NONE: readonly number[] = [];
 
 /** Areas of a range, or one area; blanks are skipped. */
-export function areas(range: unknown, argument: string): readonly number[] {
+export function areas(range: unknown, argument: string): Listed<"areas"> {
   if (range === undefined || range === null) return NONE;
   const cells = rowsOf(range).flat();
   const found: number[] = [];
@@ -22,7 +23,7 @@ export function areas(range: unknown, argument: string): readonly number[] {
 }
 
 /** Sides of a range, or one side, in feet; blanks at the end are skipped, one among them is refused. */
-export function sides(range: unknown, argument: string): number[] {
+export function sides(range: unknown, argument: string): Listed<"sides"> {
   const cells = rowsOf(range).flat();
   while (cells.length > 0 && isBlankOrZero(cells.at(-1))) cells.pop();
   if (cells.length === 0) throw new Problem("value", messages.zero(argument, "18' 6\" or 18.5"), argument);
@@ -30,7 +31,7 @@ export function sides(range: unknown, argument: string): number[] {
 }
 
 /** Widths of one row or one column, in feet, each 0 or more; a blank is refused with its place. */
-export function widths(range: unknown, argument: string): number[] {
+export function widths(range: unknown, argument: string): Listed<"widths"> {
   const rows = rowsOf(range);
   if (rows.length > 1 && rows.some((row) => row.length > 1))
     throw new Problem("value", messages.oneRowOrColumn(argument), argument);
@@ -41,7 +42,7 @@ export function widths(range: unknown, argument: string): number[] {
 }
 
 /** Points of an N×2 range, in feet; blank rows at the end are skipped, a blank elsewhere is refused. */
-export function points(range: unknown, argument: string): Point[] {
+export function points(range: unknown, argument: string): readonly Point[] {
   const rows = rowsOf(range);
   while (rows.length > 0 && rows.at(-1)!.every(isBlank)) rows.pop();
   if (rows.length === 0)
@@ -56,7 +57,7 @@ export function points(range: unknown, argument: string): Point[] {
 }
 
 /** Dates of a range, or one date, as serial numbers; blanks are skipped. */
-export function dates(range: unknown, argument: string): readonly number[] {
+export function dates(range: unknown, argument: string): Listed<"dates"> {
   if (range === undefined || range === null) return NONE;
   const found: number[] = [];
   rowsOf(range)

@@ -1,22 +1,17 @@
 import { join } from "node:path";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { withTypeScript } from "../withTypeScript.mjs";
 
 /**
- * Makes what describes the functions, from their TypeScript.
+ * Makes what describes the functions, from their declarations.
  *
- * @param {{ root: string, functionFiles: readonly string[] }} given the project's folder, and the functions' files from
- *   there on.
- * @returns {Promise<{ texts: Map<string, string>, metadata: string, errors: string[], inputs: string[] }>} the help's
- *   pages by their names, the functions' metadata, what is wrong with it, and the files that were read.
+ * @param {{ root: string, origin: string }} given the project's folder, and where the build will be served.
+ * @returns {Promise<{ texts: Map<string, string>, metadata: string, inputs: string[] }>} the help's pages by their
+ *   names, the functions' metadata, and the files that were read.
  */
-export async function describe({ root, functionFiles }) {
-  const functions = functionFiles.map((file) => join(root, file));
-  const { metadataJson, errors } = await generateCustomFunctionsMetadata(functions);
-  return withTypeScript(root, join(root, "src/help/pages.ts"), async ({ helpFiles }, inputs) => ({
+export async function describe({ root, origin }) {
+  return withTypeScript(root, join(root, "src/help/pages.ts"), async ({ helpFiles, functionsFile }, inputs) => ({
     texts: helpFiles(root),
-    metadata: metadataJson || '{ "functions": [] }',
-    errors,
-    inputs: [...functions, ...inputs],
+    metadata: JSON.stringify(functionsFile(origin), null, 2),
+    inputs,
   }));
 }

@@ -1,7 +1,5 @@
-import type { ArgumentKnowledge, FunctionKnowledge, Kind } from "../review/knowledge/argument";
-import { kindWords } from "../review/knowledge/argument";
+import { type Declaration, type DeclaredArgument, type Kind, kindWords } from "../functions/declare";
 import { call, isError, type Result } from "./calls";
-import type { FunctionDoc } from "./docstrings";
 import { type Example, readExample } from "./example";
 import { functionCaution } from "./functionCautions";
 import { code, escaped, link, number, section, table } from "./html";
@@ -13,53 +11,52 @@ import { type Slip, slipsOf } from "./slips";
 export const addressOf = (id: string) => `${id}.html`;
 
 /**
- * The reference page of a function, all of it from what stands in the code: its docstring, what the check knows of its
- * arguments, its ordinary form, and what it says when it is tried.
+ * The reference page of a function, all of it from its declaration, and from what it says when it is tried.
  */
-export function functionPage(doc: FunctionDoc, known: FunctionKnowledge): Page {
-  const example = readExample(doc.example);
-  const answer = call(doc.id, example.given);
-  if (isError(answer)) throw new Error(`The example of ${doc.id} fails: ${answer.message}`);
+export function functionPage(declared: Declaration): Page {
+  const example = readExample(declared.example);
+  const answer = call(declared.name, example.given);
+  if (isError(answer)) throw new Error(`The example of ${declared.name} fails: ${answer.message}`);
   return {
-    address: addressOf(doc.id),
-    title: `BED.${doc.id}`,
-    about: doc.about,
+    address: addressOf(declared.name),
+    title: `BED.${declared.name}`,
+    about: declared.about,
     content: [
-      `<p class="call">${code(callOf(doc.id, known.arguments))}</p>`,
-      `<p>Gives: ${escaped(doc.returns)}</p>`,
-      `<p>${escaped(known.rule)}</p>`,
-      functionCaution(doc.id),
-      section("Arguments", argumentTable(doc, known.arguments)),
-      section("Example", exampleOf(example), resultOf(answer, known)),
-      section("In ordinary formulas", ordinary(doc.id, example, answer)),
+      `<p class="call">${code(callOf(declared.name, declared.arguments))}</p>`,
+      `<p>Gives: ${escaped(declared.returns)}</p>`,
+      `<p>${escaped(declared.rule)}</p>`,
+      functionCaution(declared.name),
+      section("Arguments", argumentTable(declared.arguments)),
+      section("Example", exampleOf(example), resultOf(answer, declared)),
+      section("In ordinary formulas", ordinary(declared.name, example, answer)),
       section(
         "Where it comes from",
-        `<p>${escaped(doc.source)} ${link("numbers.html", "What the numbers rest on")}</p>`,
+        `<p>${escaped(declared.source)} ${link("numbers.html", "What the numbers rest on")}</p>`,
       ),
       section(
         "What can go wrong",
-        silentZeros(doc.id, known.arguments, example.given, answer),
-        slipTable(slipsOf(doc.id, known.arguments, example.given)),
+        silentZeros(declared.name, declared.arguments, example.given, answer),
+        slipTable(slipsOf(declared.name, declared.arguments, example.given)),
       ),
       section(
         "Related",
-        `<ul>${doc.related.map((id) => `<li>${link(addressOf(id), `BED.${id}`)}</li>`).join("")}</ul>`,
+        `<ul>${declared.related.map((id) => `<li>${link(addressOf(id), `BED.${id}`)}</li>`).join("")}</ul>`,
       ),
     ].join("\n"),
   };
 }
 
 /** The call as one reads it: `BED.STONE_YARDS(area, depth_in, [waste])`. */
-function callOf(id: string, known: readonly ArgumentKnowledge[]): string {
+function callOf(id: string, known: readonly DeclaredArgument[]): string {
   return `BED.${id}(${known.map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`)).join(", ")})`;
 }
 
-function argumentTable(doc: FunctionDoc, known: readonly ArgumentKnowledge[]): string {
+function argumentTable(takes: readonly DeclaredArgument[]): string {
   return table(
     ["Argument", "What to give", "Unit", "Left out or blank"],
-    known.map((argument, place) => [
+    takes.map((argument) => [
       code(argument.name),
-      escaped(doc.arguments[place]?.about ?? ""),
+      escaped(argument.about),
       escaped(unitOf(argument)),
       escaped(defaultOf(argument)),
     ]),
@@ -69,14 +66,14 @@ function argumentTable(doc: FunctionDoc, known: readonly ArgumentKnowledge[]): s
 /** What is given where the kind is no measure. */
 const UNITS: Partial<Record<Kind, string>> = { soil: "share", "width rule": "a word", "yes or no": "TRUE or FALSE" };
 
-function unitOf({ kind, many }: ArgumentKnowledge): string {
+function unitOf({ kind, many }: DeclaredArgument): string {
   const isLength = kind === "ft" || kind === "in";
   const isNamed = kind === "stone" || kind === "soil";
   const unit = UNITS[kind] ?? kindWords(kind);
   return `${unit}${isLength ? ", or tape text" : isNamed ? ", or a name" : ""}${many ? "; a range" : ""}`;
 }
 
-function defaultOf({ fallback, blankIs }: ArgumentKnowledge): string {
+function defaultOf({ fallback, blankIs }: DeclaredArgument): string {
   if (fallback === undefined) return blankIs === undefined ? "needed" : `needed; a blank cell is ${blankIs}`;
   return fallback === "" ? "none" : typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
 }
@@ -96,7 +93,7 @@ const DAY_MILLISECONDS = 86_400_000;
 /** Serial number of 1970-01-01 in the workbook's 1900 calendar. */
 const SERIAL_OF_1970 = 25_569;
 
-function resultOf(answer: Result, { kind }: FunctionKnowledge): string {
+function resultOf(answer: Result, { kind }: Declaration): string {
   if (typeof answer === "number") {
     const date = new Date((answer - SERIAL_OF_1970) * DAY_MILLISECONDS).toISOString().slice(0, 10);
     return `<p class="result">gives <output>${number(answer)}</output>${kind === "date" ? `, which a date format shows as ${date}` : ""}</p>`;
@@ -123,7 +120,7 @@ function ordinary(id: string, example: Example, answer: Result): string {
 /** What a blank does without an error; what the example gives then, where that is another number. */
 function silentZeros(
   id: string,
-  known: readonly ArgumentKnowledge[],
+  known: readonly DeclaredArgument[],
   given: readonly unknown[],
   answer: Result,
 ): string {

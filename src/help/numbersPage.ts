@@ -1,3 +1,5 @@
+import { declarations } from "../functions/declarations";
+import { kindWords } from "../functions/declare";
 import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
 import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
 import { SOILS } from "../quantities/soil";
@@ -9,8 +11,6 @@ import {
   POUNDS_PER_SHORT_TON,
   SQUARE_FOOT_INCHES_PER_CUBIC_YARD,
 } from "../quantities/units";
-import { functionKnowledge } from "../review/knowledge";
-import { kindWords } from "../review/knowledge/argument";
 import { addressOf } from "./functionPage";
 import { escaped, link, number, section, table } from "./html";
 import { checkingNumbers } from "./numbers/checking";
@@ -121,7 +121,7 @@ function unitTable(): string {
 
 function defaultTable(): string {
   const taken = new Map<string, { readonly cells: readonly string[]; readonly functions: string[] }>();
-  for (const { name, arguments: given } of functionKnowledge) {
+  for (const { name, arguments: given } of declarations) {
     for (const { name: argument, fallback, kind } of given) {
       if (fallback === undefined || fallback === "" || fallback === 0) continue;
       const key = `${argument} ${fallback}`;
@@ -138,7 +138,7 @@ function defaultTable(): string {
 /** The arguments for which 0 is taken without a word, and what that means. */
 function zeroTable(): string {
   const functions = new Map<string, string[]>();
-  for (const { name, arguments: given } of functionKnowledge)
+  for (const { name, arguments: given } of declarations)
     for (const argument of given.filter(isSilentZero))
       functions.set(argument.name, [...(functions.get(argument.name) ?? []), link(addressOf(name), name)]);
   return table(
@@ -153,7 +153,7 @@ function zeroTable(): string {
 
 function usualTable(): string {
   const rows = new Map<string, string[]>();
-  for (const { arguments: given } of functionKnowledge)
+  for (const { arguments: given } of declarations)
     for (const { name, kind, usual } of given)
       if (usual) rows.set(`${name} ${usual}`, [escaped(name), `${usual[0]} to ${usual[1]}`, kindWords(kind)]);
   return table(["Argument", "Usual", "Unit"], [...rows.values()]);

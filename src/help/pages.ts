@@ -1,18 +1,18 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import files from "../functions/files.json";
+import { declarations } from "../functions/declarations";
+import { PURPOSES } from "../functions/declare";
 import { screens } from "../pane/screens";
-import { functionKnowledge } from "../review/knowledge";
 import { deadLinks, linksOn } from "./deadLinks";
-import { docstringsOf, type FunctionDoc } from "./docstrings";
 import { faultsPage, readFaults } from "./faultsPage";
 import { addressOf, functionPage } from "./functionPage";
 import { guidePages } from "./guide";
 import { indexPage } from "./indexPage";
 import { numbersPage } from "./numbersPage";
 import { framed, type Page } from "./page";
-import { PURPOSES } from "./purposes";
 import { readMeasured, speedPage } from "./speedPage";
+
+// The build makes the help and functions.json in one go, of one bundle of the declarations.
+export { functionsFile } from "../functions/metadata";
 
 /** A page as the pane lists it. */
 export interface Listed {
@@ -24,11 +24,6 @@ export interface Listed {
 /** What the help holds, for the pane's list: the guide first, then the functions by what they are for. */
 export type Contents = readonly { readonly title: string; readonly pages: readonly Listed[] }[];
 
-/** The docstrings of all worksheet functions, from their files under `root`. */
-export function everyDocstring(root: string): FunctionDoc[] {
-  return files.flatMap((file) => docstringsOf(file, readFileSync(join(root, "src/functions", file), "utf8")));
-}
-
 /**
  * Every file of the help but its pictures and its style, by its name within the help's folder.
  *
@@ -36,17 +31,16 @@ export function everyDocstring(root: string): FunctionDoc[] {
  * @throws Error naming the links, from page to page or from the pane's screens, that lead nowhere.
  */
 export function helpFiles(root: string): Map<string, string> {
-  const docs = everyDocstring(root);
   const guide = [
     ...guidePages(join(root, "src/help/guide")),
     numbersPage(),
     faultsPage(readFaults(root)),
     speedPage(readMeasured(root)),
   ];
-  const pages = [indexPage(docs, guide), ...guide, ...docs.map(pageOf)];
+  const pages = [indexPage(declarations, guide), ...guide, ...declarations.map(functionPage)];
   const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
   refuseDeadLinks(texts);
-  texts.set("contents.json", JSON.stringify(contentsOf(docs, guide)));
+  texts.set("contents.json", JSON.stringify(contentsOf(guide)));
   return texts;
 }
 
@@ -60,21 +54,15 @@ function refuseDeadLinks(texts: ReadonlyMap<string, string>): void {
   if (dead.length > 0) throw new Error(`Links in the help that lead nowhere: ${dead.join(", ")}`);
 }
 
-function pageOf(doc: FunctionDoc): Page {
-  const known = functionKnowledge.find(({ name }) => name === doc.id);
-  if (!known) throw new Error(`${doc.id} stands in no file of src/review/knowledge, which its page is made from.`);
-  return functionPage(doc, known);
-}
-
-function contentsOf(docs: readonly FunctionDoc[], guide: readonly Page[]): Contents {
+function contentsOf(guide: readonly Page[]): Contents {
   const listed = ({ address, title, about }: Listed): Listed => ({ address, title, about });
   return [
     { title: "Guide", pages: guide.map(listed) },
-    ...PURPOSES.map(({ title, functions }) => ({
-      title,
-      pages: functions.flatMap((id) =>
-        docs.filter((doc) => doc.id === id).map(({ about }) => ({ address: addressOf(id), title: `BED.${id}`, about })),
-      ),
+    ...PURPOSES.map((purpose) => ({
+      title: purpose,
+      pages: declarations
+        .filter((one) => one.purpose === purpose)
+        .map(({ name, about }) => ({ address: addressOf(name), title: `BED.${name}`, about })),
     })),
   ];
 }

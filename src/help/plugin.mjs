@@ -7,19 +7,16 @@ const NAME = "HelpPages";
 
 /**
  * Writes what describes the functions: their metadata for the host, with the address of each one's page; and the help
- * into `help/` of the build: a page a function from the functions' own docstrings, an index, the guide, the list for the
- * pane.
+ * into `help/` of the build: a page a function from its declaration, an index, the guide, the list for the pane.
  */
 export class HelpPages {
   /**
    * @param {object} options
    * @param {string} options.origin where the build will be served, such as https://tools.example.
-   * @param {readonly string[]} options.functionFiles the functions' files, from the project's folder on.
    * @param {string} options.metadata the metadata's file in the build.
    */
-  constructor({ origin, functionFiles, metadata }) {
+  constructor({ origin, metadata }) {
     this.origin = new URL(origin).origin;
-    this.functionFiles = functionFiles;
     this.metadata = metadata;
     /** What was made last, for a build that changes nothing of it. */
     this.kept = undefined;
@@ -42,10 +39,9 @@ export class HelpPages {
           compilation.errors.push(new WebpackError(`help/: ${described.message}`));
           return;
         }
-        const { texts, metadata, errors, inputs } = described;
+        const { texts, metadata, inputs } = described;
         compilation.fileDependencies.addAll(inputs);
-        compilation.errors.push(...errors.map((error) => new WebpackError(`${this.metadata}: ${error}`)));
-        emit(this.metadata, withHelp(metadata, this.origin));
+        emit(this.metadata, metadata);
         for (const [name, text] of texts) emit(`help/${name}`, text);
         emit("help/help.css", await readFile(join(folder, "help.css")));
         const pictures = join(folder, "guide/pictures");
@@ -66,23 +62,10 @@ export class HelpPages {
     const reads = (file) => kept.inputs.includes(file) || file.startsWith(folder);
     if (!kept || !changed || changed.some(reads)) {
       this.kept = undefined;
-      const given = { root: context, functionFiles: this.functionFiles };
+      const given = { root: context, origin: this.origin };
       // One build is done sooner with a thread for it; a watcher, with a compiler that is loaded already.
       this.kept = await (watchMode ? describe(given) : inWorker(new URL("./worker.mjs", import.meta.url), given));
     }
     return this.kept;
   }
-}
-
-/**
- * The functions' metadata with the address of each one's page.
- *
- * @param {string} metadata functions.json.
- * @param {string} origin such as https://tools.example.
- * @returns {string}
- */
-export function withHelp(metadata, origin) {
-  const all = JSON.parse(metadata);
-  for (const one of all.functions) one.helpUrl = `${origin}/help/${one.id}.html`;
-  return JSON.stringify(all, null, 2);
 }

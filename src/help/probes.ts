@@ -1,4 +1,4 @@
-import type { ArgumentKnowledge, Kind } from "../review/knowledge/argument";
+import type { DeclaredArgument, Kind } from "../functions/declare";
 
 /** A value that an argument may refuse, and how a person would say what was typed. */
 export interface Probe {
@@ -115,7 +115,7 @@ const CUT_OUTS: Readonly<Partial<Record<Kind, readonly Probe[]>>> = {
 };
 
 /** The values to try for an argument. */
-export function probesFor({ name, kind, many }: ArgumentKnowledge): readonly Probe[] {
+export function probesFor({ name, kind, many }: DeclaredArgument): readonly Probe[] {
   if (name === "cut_outs") return CUT_OUTS[kind] ?? [];
   return many ? (MANY[name] ?? []) : (ONE[kind] ?? NUMBER);
 }

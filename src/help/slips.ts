@@ -1,4 +1,4 @@
-import type { ArgumentKnowledge } from "../review/knowledge/argument";
+import type { DeclaredArgument } from "../functions/declare";
 import { call, isError, type Refusal } from "./calls";
 import { FILLING, type Probe, probesFor } from "./probes";
 
@@ -18,7 +18,7 @@ export interface Slip {
  *
  * @param given the arguments of the example.
  */
-export function slipsOf(id: string, known: readonly ArgumentKnowledge[], given: readonly unknown[]): Slip[] {
+export function slipsOf(id: string, known: readonly DeclaredArgument[], given: readonly unknown[]): Slip[] {
   const plain: unknown[] = known.map((_, place) => given[place] ?? null);
   const filled: unknown[] = known.map(({ name }, place) => given[place] ?? FILLING[name] ?? null);
   const slips = new Map<string, Slip>();

@@ -17,7 +17,7 @@ export interface FabricCut {
 }
 
 /** More pieces than any bed has; beyond it some unit is wrong, and counting on would hang the sheet. */
-const MOST_PIECES = 100_000;
+export const MOST_PIECES = 100_000;
 
 /**
  * Rolls of fabric to buy. Strips are cut full width, and rolls used up one after another: where a roll runs

@@ -1,10 +1,5 @@
-import type { FunctionKnowledge } from "./knowledge/argument";
-import { digging } from "./knowledge/digging";
-import { layingFunctions } from "./knowledge/laying";
-import { measuring } from "./knowledge/measuring";
-import { money } from "./knowledge/money";
-import { stoneFunctions } from "./knowledge/stone";
-import { supplies } from "./knowledge/supplies";
+import { declarations } from "../functions/declarations";
+import type { Declaration } from "../functions/declare";
 
 /** A row of a published table: a name, and where its figure comes from. */
 export interface KnownRow {
@@ -16,7 +11,7 @@ export interface KnownRow {
 export interface Knowledge {
   /** What stands before the dot in the names of the functions: "BED". */
   readonly namespace: string;
-  readonly functions: readonly FunctionKnowledge[];
+  readonly functions: readonly Declaration[];
   /** The table of stone; weights in short tons a loose cubic yard. */
   readonly stones: readonly (KnownRow & {
     readonly tonsPerYard: number;
@@ -27,27 +22,17 @@ export interface Knowledge {
   readonly soils: readonly (KnownRow & { readonly swell: number })[];
 }
 
-/** What is known of every worksheet function. A contract test holds it against the functions' own metadata. */
-export const functionKnowledge: readonly FunctionKnowledge[] = [
-  ...measuring,
-  ...digging,
-  ...supplies,
-  ...layingFunctions,
-  ...stoneFunctions,
-  ...money,
-];
-
 /**
  * The knowledge of a check, from the tables of stone and soil.
  *
  * @example knowledgeOf(STONES, SOILS)
  */
 export function knowledgeOf(stones: Knowledge["stones"], soils: Knowledge["soils"], namespace = "BED"): Knowledge {
-  return { namespace, functions: functionKnowledge, stones, soils };
+  return { namespace, functions: declarations, stones, soils };
 }
 
 /** The function that a formula calls by its full name, such as `BED.STONE_TONS`; undefined for any other. */
-export function knownFunction({ namespace, functions }: Knowledge, called: string): FunctionKnowledge | undefined {
+export function knownFunction({ namespace, functions }: Knowledge, called: string): Declaration | undefined {
   const name = called.toUpperCase();
   const prefix = `${namespace.toUpperCase()}.`;
   return name.startsWith(prefix) ? functions.find((one) => prefix + one.name === name) : undefined;

@@ -1,12 +1,9 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
+import { declarations } from "../../src/functions/declarations";
+import type { Declaration } from "../../src/functions/declare";
 import * as functions from "../../src/functions/index";
-import { nativeForms } from "../../src/functions/native/forms";
-import type { FunctionDoc } from "../../src/help/docstrings";
-import { everyDocstring } from "../../src/help/pages";
-import { PURPOSES } from "../../src/help/purposes";
-import { functionKnowledge } from "../../src/review/knowledge";
 import { CASES, LISTS } from "../functionCases";
 import { figure, heldFromOutside, type OutsideCheck } from "../outside";
 import { functionChecks } from "../references/functions";
@@ -16,98 +13,113 @@ import { functionChecks } from "../references/functions";
  * and where it goes. What each part must hold is the business of the tests named beside it.
  */
 const ROOT = resolve(import.meta.dirname, "../..");
+const EACH = join(ROOT, "src/functions/each");
 const read = (path: string) => readFileSync(join(ROOT, path), "utf8");
 
-/** What the project has, by the places where a function has to stand. */
+/** What the project has, by the places where a function has to be. */
 interface House {
-  readonly docs: readonly FunctionDoc[];
+  /** Files of src/functions/each, and what stands in them. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly declared: readonly Declaration[];
   readonly exported: readonly string[];
   readonly promised: string;
-  readonly native: readonly string[];
   readonly cases: readonly string[];
-  readonly knowledge: readonly string[];
-  readonly purposes: readonly string[];
   /** Functions that a check of test/references compares with something from outside. */
   readonly held: readonly string[];
 }
 
 const house: House = {
-  docs: everyDocstring(ROOT),
+  files: new Map(readdirSync(EACH).map((name) => [name, readFileSync(join(EACH, name), "utf8")])),
+  declared: declarations,
   exported: Object.keys(functions),
   promised: read("test/contracts/functions-metadata.test.ts"),
-  native: Object.keys(nativeForms),
   cases: [...Object.keys(CASES), ...LISTS],
-  knowledge: functionKnowledge.map(({ name }) => name),
-  purposes: PURPOSES.flatMap((purpose) => purpose.functions),
   held: [...heldFromOutside(Object.values(functionChecks).flat())],
 };
 
-/** The parts of a docstring that are not there. */
-function missingWords(doc: FunctionDoc): string[] {
-  const { about, returns, example, source, related } = doc;
-  const parts = { "what it is for": about, "@returns": returns, "@example": example, "@source": source };
+/** The parts of a declaration that say nothing. */
+function missingWords({
+  about,
+  gives,
+  returns,
+  rule,
+  example,
+  source,
+  related,
+  arguments: takes,
+}: Declaration): string[] {
   return [
-    ...Object.entries(parts).flatMap(([part, text]) => (text === "" ? [part] : [])),
-    ...(related.length === 0 ? ["@see"] : []),
-    ...doc.arguments.flatMap(({ name, about: text }) => (text === "" ? [`what to give for ${name}`] : [])),
+    ...Object.entries({ about, gives, returns, rule, example, source }).flatMap(([part, text]) => (text ? [] : [part])),
+    ...(related.length === 0 ? ["related"] : []),
+    ...takes.flatMap(({ name, about: text }) => (text ? [] : [`what to give for ${name}`])),
   ];
 }
 
 /** What is missing of a function, each with where it goes. */
 function missing(id: string, at: House): string[] {
-  const doc = at.docs.find((one) => one.id === id);
-  const words = doc ? missingWords(doc).join(", ") : "all of it, or its file in src/functions/files.json";
+  const declared = at.declared.find(({ name }) => name === id);
+  const words = declared
+    ? missingWords(declared).join(", ")
+    : "all of it, or its line in src/functions/declarations.ts";
   const holds = (text: string) => new RegExp(`\\b${id}\\b`).test(text);
+  const single = declared && declared.kind !== "list";
   const steps: readonly (readonly [boolean, string])[] = [
-    [words === "", `its docstring in src/functions: ${words} (step 2)`],
-    [at.exported.includes(id), "the function under its id, exported by src/functions/index.ts (step 2)"],
-    [at.native.includes(id), "its native form, or why it has none, in src/functions/native/forms.ts (step 3)"],
-    [holds(at.promised), "its row of arguments, kept for years, in test/contracts/functions-metadata.test.ts (step 4)"],
-    [at.cases.includes(id), "its arguments in CASES, or itself in LISTS, of test/functionCases.ts (step 4)"],
-    [at.held.includes(id), "an outside check that 1 % too much would fail, in test/references/functions (step 4)"],
-    [at.knowledge.includes(id), "what the check and Explain know of it, in src/review/knowledge (step 5)"],
-    [at.purposes.includes(id), "its place in the help, in src/help/purposes.ts (step 5)"],
+    [at.files.has(fileOf(id)), `its file src/functions/each/${fileOf(id)}`],
+    [words === "", `its declaration: ${words}`],
+    [!single || declared.working !== undefined, "its working, which Explain shows, in its declaration"],
+    [at.exported.includes(id), "its line in src/functions/index.ts"],
+    [holds(at.promised), "its row of arguments, kept for years, in test/contracts/functions-metadata.test.ts"],
+    [at.cases.includes(id), "its arguments in CASES, or itself in LISTS, of test/functionCases.ts"],
+    [at.held.includes(id), "an outside check that 1 % too much would fail, in test/references/functions"],
   ];
   return steps.flatMap(([done, what]) => (done ? [] : [`BED.${id} lacks ${what}`]));
 }
 
+/** The file of a function: STONE_TONS is in stoneTons.ts. */
+const fileOf = (id: string) =>
+  `${id.toLowerCase().replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase())}.ts`;
+
 describe("a worksheet function is complete", () => {
-  const ids = new Set([...house.docs.map(({ id }) => id), ...house.exported, ...house.native, ...house.purposes]);
+  const idsInFiles = [...house.files.values()].flatMap(
+    (text) => /export const ([A-Z_]+) = worksheet/.exec(text)?.[1] ?? [],
+  );
+  const ids = new Set([...house.declared.map(({ name }) => name), ...house.exported, ...idsInFiles]);
 
   test.each([...ids].sort())("BED.%s", (id) => {
     expect(missing(id, house)).toEqual([]);
   });
 
-  test("and there are some", () => {
+  test("and there are some, each in a file of its own", () => {
     expect(ids.size).toBeGreaterThan(40);
+    expect(idsInFiles.length).toBe(house.files.size);
   });
 });
 
 describe("a part that is missing is named, with where it goes", () => {
   const without = (part: Partial<House>) => missing("STONE_TONS", { ...house, ...part });
-  const doc = house.docs.find(({ id }) => id === "STONE_TONS")!;
-  const withDoc = (change: Partial<FunctionDoc>) => without({ docs: [{ ...doc, ...change }] });
+  const declared = house.declared.find(({ name }) => name === "STONE_TONS")!;
+  const withWords = (change: Partial<Declaration>) => without({ declared: [{ ...declared, ...change }] });
+  const { working: _, ...unexplained } = declared;
 
   test.each([
-    [without({ docs: [] }), /lacks its docstring in src\/functions: all of it/],
-    [withDoc({ source: "" }), /docstring.*: @source/],
-    [withDoc({ example: "", related: [] }), /docstring.*: @example, @see/],
-    [withDoc({ arguments: [{ name: "area", about: "" }] }), /docstring.*: what to give for area/],
-    [without({ exported: [] }), /exported by src\/functions\/index\.ts/],
-    [without({ native: [] }), /native form, or why it has none/],
+    [without({ files: new Map() }), /its file src\/functions\/each\/stoneTons\.ts/],
+    [without({ declared: [] }), /declaration: all of it, or its line in src\/functions\/declarations\.ts/],
+    [withWords({ source: "" }), /declaration: source/],
+    [withWords({ example: "", related: [] }), /declaration: example, related/],
+    [withWords({ arguments: [{ name: "area", kind: "sq ft", about: "" }] }), /declaration: what to give for area/],
+    [without({ declared: [unexplained] }), /its working/],
+    [without({ exported: [] }), /src\/functions\/index\.ts/],
     [without({ promised: "STONE_TONS_MORE" }), /functions-metadata\.test\.ts/],
     [without({ cases: [] }), /CASES/],
     [without({ held: [] }), /outside check/],
-    [without({ knowledge: [] }), /src\/review\/knowledge/],
-    [without({ purposes: [] }), /src\/help\/purposes\.ts/],
   ])("%s", (said, expected) => {
     expect(said.length).toBe(1);
     expect(said[0]).toMatch(expected);
-    expect(said[0]).toMatch(/^BED\.STONE_TONS lacks .*step \d/);
+    expect(said[0]).toMatch(/^BED\.STONE_TONS lacks /);
   });
 
   test("a function of which nothing but its name is there lacks every part", () => {
-    expect(missing("PLANTED", house).length).toBe(8);
+    expect(missing("PLANTED", house).length).toBe(6);
   });
 });
 

@@ -1,7 +1,5 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import files from "../../src/functions/files.json";
+import { declarations } from "../../src/functions/declarations";
 import * as functions from "../../src/functions/index";
 import { iso } from "../dates";
 
@@ -10,17 +8,12 @@ import { iso } from "../dates";
  * one of its cells: `=INDEX(BED.NAME(arguments), row, column) gives answer`.
  */
 const EXAMPLE =
-  /@example =(?:INDEX\()?BED\.(\w+)\((.*?)\)(?:, (\d+), (\d+)\))? gives ([\d.-]+)(?: for (?:widths |sides )?(.*))?$/gm;
+  /^=(?:INDEX\()?BED\.(\w+)\((.*?)\)(?:, (\d+), (\d+)\))? gives ([\d.-]+)(?: for (?:widths |sides )?(.*))?$/;
 
-const source = files.map((file) => readFileSync(resolve("src/functions", file), "utf8")).join("\n");
-const examples = [...source.matchAll(EXAMPLE)].map(([, id, given, row, column, answer, cells]) => ({
-  id,
-  given,
-  row: Number(row),
-  column: Number(column),
-  answer,
-  cells,
-}));
+const examples = declarations.map(({ example }) => {
+  const [, id, given, row, column, answer, cells] = EXAMPLE.exec(example) ?? [];
+  return { id, given, row: Number(row), column: Number(column), answer, cells };
+});
 
 /** The arguments of a formula, as the host would send them. */
 function argumentsOf(given: string, cells: string | undefined): unknown[] {

@@ -1,8 +1,6 @@
-import { resolve } from "node:path";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { describe, expect, test } from "vitest";
-import files from "../../src/functions/files.json";
 import * as functions from "../../src/functions/index";
+import { functionsFile } from "../../src/functions/metadata";
 import { isList } from "../functionCases";
 
 /**
@@ -72,15 +70,10 @@ interface FunctionMetadata {
   options?: object;
 }
 
-const generated = await generateCustomFunctionsMetadata(files.map((file) => resolve("src/functions", file)));
-const described: FunctionMetadata[] = JSON.parse(generated.metadataJson || '{"functions":[]}').functions;
+const described: FunctionMetadata[] = JSON.parse(JSON.stringify(functionsFile("https://tools.example"))).functions;
 
 /** The text a person reads while typing a formula is one line, and short enough not to be cut off. */
 const LONGEST_DESCRIPTION = 115;
-
-test("the generator finds no fault", () => {
-  expect(generated.errors).toEqual([]);
-});
 
 test("the host is told of exactly the promised functions with the promised arguments", () => {
   const told = described.map(({ id, parameters }) => [
@@ -98,7 +91,6 @@ test("the host is told of exactly the promised functions with the promised argum
 
 test("every described function is one that the entry file gives, under the same name", () => {
   expect(Object.keys(functions).sort()).toEqual(Object.keys(PROMISED).sort());
-  for (const { id, functionName } of generated.associate) expect(functionName).toBe(id);
 });
 
 describe.each(described)("$id", ({ id, name, description, parameters, result, options }) => {

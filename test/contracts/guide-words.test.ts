@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { declarations } from "../../src/functions/declarations";
 import { deadLinks } from "../../src/help/deadLinks";
 import { screens } from "../../src/pane/screens";
 import { fragments, pictureNames, textOf, textsIn } from "../guide/fragments";
@@ -70,12 +71,7 @@ describe.each(fragments)("the guide's page %s", (_, html) => {
   });
 });
 
-function isFunction(id: string): boolean {
-  const files = JSON.parse(readFileSync(join(ROOT, "src/functions/files.json"), "utf8")) as string[];
-  return files.some((file) =>
-    new RegExp(`@customfunction ${id}\\b`).test(readFileSync(join(ROOT, "src/functions", file), "utf8")),
-  );
-}
+const isFunction = (id: string) => declarations.some(({ name }) => name === id);
 
 describe("the guide's page of each screen", () => {
   const pages = new Map(fragments.map(([name, html]) => [name.replace(/^\d+-/, ""), html]));

@@ -1,22 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { describe, expect, test } from "vitest";
-import files from "../../src/functions/files.json";
+import { functionsFile } from "../../src/functions/metadata";
 import type { NativeForm } from "../../src/functions/native/form";
 import { nativeForms } from "../../src/functions/native/forms";
 import type { Given } from "../../src/functions/native/given";
 import { closed } from "../../src/functions/native/worked";
-import type { FunctionsFile } from "../../src/practice/functions/metadata";
 import { levelsOf } from "../../src/sheets/plain/limits";
 
-async function functionsOfTheHost(): Promise<FunctionsFile["functions"]> {
-  const paths = files.map((file) => resolve(import.meta.dirname, "../../src/functions", file));
-  const { metadataJson } = await generateCustomFunctionsMetadata(paths, true);
-  return (JSON.parse(metadataJson) as FunctionsFile).functions;
-}
-
-const functions = await functionsOfTheHost();
+const { functions } = functionsFile("https://tools.example");
 const forms = Object.entries(nativeForms).filter((one): one is [string, NativeForm] => "build" in one[1]);
 
 test("every worksheet function has an ordinary form, or says why it has none", () => {

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { declarations } from "../../src/functions/declarations";
 import { checkingNumbers } from "../../src/help/numbers/checking";
 import { estimatingNumbers } from "../../src/help/numbers/estimating";
 import { layingNumbers } from "../../src/help/numbers/laying";
@@ -18,7 +19,6 @@ import { federalHolidayNames } from "../../src/quantities/calendar/federalHolida
 import { SOILS } from "../../src/quantities/soil";
 import { STONES } from "../../src/quantities/stone";
 import { WHOLE_TOLERANCE } from "../../src/quantities/whole";
-import { functionKnowledge } from "../../src/review/knowledge";
 import { MOST_OF_ROLL } from "../../src/review/rules/overlapSense";
 import { cautions } from "../../src/sheets/cautions";
 import { textOf } from "../guide/fragments";
@@ -212,7 +212,7 @@ describe("the page of what the numbers rest on", () => {
   });
 
   test("has a row for each argument that is taken where it is left out, and for each usual range", () => {
-    for (const { name, arguments: given } of functionKnowledge)
+    for (const { name, arguments: given } of declarations)
       for (const { name: argument, fallback, usual } of given) {
         const taken = typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
         const isTold = fallback === undefined || fallback === "" || fallback === 0 || hasRow(argument, taken);
@@ -222,7 +222,7 @@ describe("the page of what the numbers rest on", () => {
   });
 
   test("has a row for each argument of which a blank is 0, with what that means", () => {
-    const silent = functionKnowledge.flatMap(({ name, arguments: given }) =>
+    const silent = declarations.flatMap(({ name, arguments: given }) =>
       given.filter(isSilentZero).map((argument) => ({ of: name, argument: argument.name })),
     );
     const held = ["waste", "trench_depth_in", "corner_radius", "cut_around_ft", "tons_per_yard", "payload_tons"];

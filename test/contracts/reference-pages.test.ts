@@ -1,7 +1,9 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import files from "../../src/functions/files.json";
+import { declarations } from "../../src/functions/declarations";
+import { PURPOSES } from "../../src/functions/declare";
+import { functionsFile } from "../../src/functions/metadata";
 import { call, isError } from "../../src/help/calls";
 import { deadLinks, linksOn } from "../../src/help/deadLinks";
 import { readExample } from "../../src/help/example";
@@ -9,20 +11,16 @@ import { CAUTION_OF } from "../../src/help/functionCautions";
 import { escaped } from "../../src/help/html";
 import { HOW_SURE } from "../../src/help/numbers/stated";
 import { isSilentZero } from "../../src/help/numbers/zeros";
-import { type Contents, everyDocstring, helpFiles } from "../../src/help/pages";
-import { withHelp } from "../../src/help/plugin.mjs";
-import { PURPOSES } from "../../src/help/purposes";
+import { type Contents, helpFiles } from "../../src/help/pages";
 import { messages } from "../../src/quantities/messages";
 import { SOILS } from "../../src/quantities/soil";
 import { STONES } from "../../src/quantities/stone";
-import { functionKnowledge } from "../../src/review/knowledge";
 import { cautions } from "../../src/sheets/cautions";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const made = helpFiles(ROOT);
-const docs = everyDocstring(ROOT);
 const pages = [...made].filter(([name]) => name.endsWith(".html"));
 const page = (name: string) => made.get(name) ?? "";
 
@@ -72,9 +70,16 @@ describe("every page", () => {
 
 describe("the index", () => {
   test("lists each function once, under what it is for", () => {
-    const listed = PURPOSES.flatMap(({ functions }) => functions);
-    expect([...listed].sort()).toEqual(docs.map(({ id }) => id).sort());
-    for (const id of listed) expect(page("index.html")).toContain(`<a href="${id}.html">BED.${id}</a>`);
+    const sections = page("index.html").split("<h2>");
+    for (const { name, purpose } of declarations) {
+      const holding = sections.filter((one) => one.includes(`<a href="${name}.html">BED.${name}</a>`));
+      expect(holding.map((one) => one.split("</h2>")[0])).toEqual([purpose]);
+    }
+    for (const purpose of PURPOSES)
+      expect(
+        declarations.some((one) => one.purpose === purpose),
+        purpose,
+      ).toBe(true);
   });
 
   test("and the pane's list hold the same pages", () => {
@@ -90,11 +95,8 @@ describe("the index", () => {
   });
 
   test("is where the host's help link of a function leads", () => {
-    const metadata = JSON.stringify({ functions: docs.map(({ id }) => ({ id })) });
-    const { functions } = JSON.parse(withHelp(metadata, "https://tools.example")) as {
-      functions: { helpUrl: string }[];
-    };
-    expect(functions.length).toBe(docs.length);
+    const { functions } = functionsFile("https://tools.example");
+    expect(functions.length).toBe(declarations.length);
     for (const { helpUrl } of functions) {
       const [, file] = /^https:\/\/tools\.example\/help\/(.+)$/.exec(helpUrl) ?? [];
       expect(made.has(file!)).toBe(true);
@@ -126,9 +128,9 @@ describe("the page of a function", () => {
     host = await createProductHost();
   });
 
-  test.each(docs.map((doc) => [doc.id, doc] as const))(
+  test.each(declarations.map((declared) => [declared.name, declared] as const))(
     "%s shows what the practice grid's engine gives for its example and for the ordinary form",
-    async (id, doc) => {
+    async (id, declared) => {
       const html = page(`${id}.html`);
       const [, formula] = /<p class="formula"><code>([^<]*)<\/code>/.exec(html) ?? [];
       const at = /data-formula-at="([A-Z]+\d+)"/.exec(html)?.[1] ?? "A1";
@@ -166,15 +168,20 @@ describe("the page of a function", () => {
           ? Number(cell.toPrecision(6)).toLocaleString("en-US", { maximumFractionDigits: 6 })
           : cell;
       expect(spilled.map((cellsOfRow) => cellsOfRow.map(shown))).toEqual(rows);
-      expect(doc.example).toContain("INDEX");
+      expect(declared.example).toContain("INDEX");
     },
   );
 
-  test.each(docs.map((doc) => [doc.id, doc] as const))(
+  test.each(declarations.map((declared) => [declared.name, declared] as const))(
     "%s says what it is for, every argument, its source, what can go wrong, and what is related",
-    (id, doc) => {
+    (id, declared) => {
       const html = page(`${id}.html`);
-      for (const said of [doc.about, doc.returns, doc.source, ...doc.arguments.map(({ about }) => about)])
+      for (const said of [
+        declared.about,
+        declared.returns,
+        declared.source,
+        ...declared.arguments.map(({ about }) => about),
+      ])
         expect(html).toContain(escaped(said));
       const slips = tableAfter(html, "What can go wrong");
       expect(slips.length).toBeGreaterThan(2);
@@ -182,7 +189,7 @@ describe("the page of a function", () => {
         expect(says).toMatch(/^#(VALUE!|N\/A) \S.+\.$/);
         expect(says).not.toContain(messages.unforeseen());
       }
-      for (const related of doc.related) expect(html).toContain(`<a href="${related}.html">BED.${related}</a>`);
+      for (const related of declared.related) expect(html).toContain(`<a href="${related}.html">BED.${related}</a>`);
     },
   );
 });
@@ -220,8 +227,8 @@ test("whoever uses digging, hauling, barrow, stake, pin and bag functions alone 
 });
 
 test("an argument of which the pages say that a blank is 0 takes one without an error", () => {
-  const tried = functionKnowledge.flatMap(({ name, arguments: known }) => {
-    const { given } = readExample(docs.find(({ id }) => id === name)!.example);
+  const tried = declarations.flatMap(({ name, arguments: known, example }) => {
+    const { given } = readExample(example);
     return known.flatMap((argument, place) => {
       if (!isSilentZero(argument)) return [];
       const all = known.map((_, at) => given[at] ?? null);
@@ -240,11 +247,4 @@ test("the page of LOADS says that a blank weight switches the look at weights of
   expect(html).toMatch(
     /payload_tons: weight is not looked at\. .* overloaded\. The example then gives 1 in place of 3\./,
   );
-});
-
-test("the docstrings are read from every file that the build lists", () => {
-  const tagged = files.flatMap((file) =>
-    [...readFileSync(join(ROOT, "src/functions", file), "utf8").matchAll(/@customfunction (\w+)/g)].map(([, id]) => id),
-  );
-  expect(docs.map(({ id }) => id)).toEqual(tagged);
 });

@@ -1,33 +1,13 @@
-import { resolve } from "node:path";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { describe, expect, test } from "vitest";
-import files from "../../src/functions/files.json";
+import { declarations } from "../../src/functions/declarations";
+import type { DeclaredArgument } from "../../src/functions/declare";
 import { isFailure, type Value } from "../../src/review/formula/values";
-import { functionKnowledge } from "../../src/review/knowledge";
-import type { ArgumentKnowledge } from "../../src/review/knowledge/argument";
 import { callFunction } from "../callFunction";
 
 /*
- * A check knows of the functions only what its own table says, since its room asks no other. This holds the table
- * against what the functions say of themselves, and against what they do.
+ * What a declaration says of an argument follows from its reader, and from words beside it. This holds what is said
+ * against what the functions do.
  */
-const generated = await generateCustomFunctionsMetadata(files.map((file) => resolve("src/functions", file)));
-const described: { id: string; parameters: { name: string; optional?: boolean; dimensionality?: string }[] }[] =
-  JSON.parse(generated.metadataJson).functions;
-
-test("the table knows exactly the functions that there are", () => {
-  expect(functionKnowledge.map(({ name }) => name).sort()).toEqual(described.map(({ id }) => id).sort());
-});
-
-describe.each(described)("$id", ({ id, parameters }) => {
-  const known = functionKnowledge.find(({ name }) => name === id)!;
-
-  test("takes the arguments that the table says, ranges and optional ones alike", () => {
-    expect(known.arguments.map(({ name, many, fallback }) => [name, Boolean(many), fallback !== undefined])).toEqual(
-      parameters.map(({ name, dimensionality, optional }) => [name, dimensionality === "matrix", Boolean(optional)]),
-    );
-  });
-});
 
 /** Something that every argument of a kind takes. */
 const SAMPLES: Readonly<Record<string, Value>> = {
@@ -67,7 +47,7 @@ const MANY: Readonly<Record<string, Value>> = {
 /** Cut-outs are areas for an area, and places for a bed in plan. */
 const CUT_OUTS: Readonly<Partial<Record<string, Value>>> = { "sq ft": [[4]], ft: [[7, 2, 1, ""]] };
 
-function sampleOf({ name, kind, many }: ArgumentKnowledge): Value {
+function sampleOf({ name, kind, many }: DeclaredArgument): Value {
   if (name === "cut_outs") return CUT_OUTS[kind]!;
   return many ? MANY[name]! : SAMPLES[kind]!;
 }
@@ -81,34 +61,31 @@ const FITTING: Readonly<Record<string, Value>> = {
   "AREA_TRIANGLE.side_a": 18,
 };
 
-describe.each(functionKnowledge.map((known) => [known.name, known] as const))(
-  "what is known of %s holds",
-  (name, known) => {
-    const given = known.arguments.map(
-      (argument) => FITTING[`${name}.${argument.name}`] ?? FITTING[argument.name] ?? sampleOf(argument),
+describe.each(declarations.map((known) => [known.name, known] as const))("what is known of %s holds", (name, known) => {
+  const given = known.arguments.map(
+    (argument) => FITTING[`${name}.${argument.name}`] ?? FITTING[argument.name] ?? sampleOf(argument),
+  );
+  const call = (place: number, value: Value) =>
+    callFunction(
+      `BED.${name}`,
+      given.map((one, index) => (index === place ? value : one)),
     );
-    const call = (place: number, value: Value) =>
-      callFunction(
-        `BED.${name}`,
-        given.map((one, index) => (index === place ? value : one)),
-      );
 
-    test("it works with a sample of every argument", () => {
-      expect(isFailure(callFunction(`BED.${name}`, given))).toBe(false);
-    });
+  test("it works with a sample of every argument", () => {
+    expect(isFailure(callFunction(`BED.${name}`, given))).toBe(false);
+  });
 
-    test.each(known.arguments.map((argument, place) => [argument.name, argument, place] as const))(
-      "%s",
-      (_, argument, place) => {
-        if (argument.blankIs !== undefined) expect(call(place, null)).toEqual(call(place, argument.blankIs));
-        else if (argument.fallback === undefined) expect(isFailure(call(place, null))).toBe(true);
-        else if (argument.fallback !== "") expect(call(place, null)).toEqual(call(place, argument.fallback));
-        else expect(isFailure(call(place, null))).toBe(false);
-        if (argument.under !== undefined) expect(isFailure(call(place, argument.under))).toBe(true);
-        if (!argument.many && argument.fallback === undefined && typeof SAMPLES[argument.kind] === "number") {
-          expect(isFailure(call(place, 0))).toBe(!argument.zero);
-        }
-      },
-    );
-  },
-);
+  test.each(known.arguments.map((argument, place) => [argument.name, argument, place] as const))(
+    "%s",
+    (_, argument, place) => {
+      if (argument.blankIs !== undefined) expect(call(place, null)).toEqual(call(place, argument.blankIs));
+      else if (argument.fallback === undefined) expect(isFailure(call(place, null))).toBe(true);
+      else if (argument.fallback !== "") expect(call(place, null)).toEqual(call(place, argument.fallback));
+      else expect(isFailure(call(place, null))).toBe(false);
+      if (argument.under !== undefined) expect(isFailure(call(place, argument.under))).toBe(true);
+      if (!argument.many && argument.fallback === undefined && typeof SAMPLES[argument.kind] === "number") {
+        expect(isFailure(call(place, 0))).toBe(!argument.zero);
+      }
+    },
+  );
+});

@@ -14,7 +14,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   layout: ["quantities"],
   sheets: ["quantities", "spreadsheet"],
   workbook: ["sheets"],
-  review: [],
+  // Explain shows what the functions declare, and the check may use their arithmetic.
+  review: ["functions", "layout", "quantities"],
   pane: ["workbook", "sheets", "layout", "review", "quantities"],
   practice: ["spreadsheet"],
   // Made in the build, and loaded by nothing: it may ask all that it writes about.
@@ -23,8 +24,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 
 /** Single folders and files of a room that another room may import, where it may not import the rest. */
 const allowedFolders: Readonly<Record<string, readonly string[]>> = {
-  // The ordinary form of each function stands next to it, and is text alone.
-  sheets: ["functions/native"],
+  // The ordinary form of each function is declared with it.
+  sheets: ["functions/native", "functions/declarations"],
   // The build looks up the guide's page of each screen.
   help: ["pane/screens"],
 };

@@ -1,7 +1,7 @@
+import { declarations } from "../../src/functions/declarations";
+import type { DeclaredArgument } from "../../src/functions/declare";
 import * as functions from "../../src/functions/index";
 import { messages } from "../../src/quantities/messages";
-import { functionKnowledge } from "../../src/review/knowledge";
-import type { ArgumentKnowledge } from "../../src/review/knowledge/argument";
 import { FakeCellError } from "../fakeCustomFunctions";
 import { Chance } from "./random";
 import { valueFor } from "./values";
@@ -25,7 +25,7 @@ const LOOKS_LIKE_AN_ERROR = /^#[A-Z/0]+[!?]?/;
 /** Calls a function with random and hostile values, the same ones for the same seed. */
 export function fuzz(id: keyof typeof functions, calls: number, seed = 1): Fuzzed {
   const chance = new Chance(seed);
-  const known = functionKnowledge.find(({ name }) => name === id)!;
+  const known = declarations.find(({ name }) => name === id)!;
   const called = functions[id] as (...given: unknown[]) => unknown;
   const told = new Set<string>();
   const faults: string[] = [];
@@ -48,7 +48,7 @@ export function fuzz(id: keyof typeof functions, calls: number, seed = 1): Fuzze
 }
 
 /** A call is mostly right but for one argument, or hostile throughout. */
-function argumentsFor(known: readonly ArgumentKnowledge[], chance: Chance): unknown[] {
+function argumentsFor(known: readonly DeclaredArgument[], chance: Chance): unknown[] {
   const odd = chance.oneOf([2, 8, 30, 1000]);
   const given = known.map((argument) => valueFor(argument, chance, odd));
   while (given.length > 0 && given.at(-1) === undefined && chance.onceIn(2)) given.pop();

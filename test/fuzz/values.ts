@@ -1,4 +1,4 @@
-import type { ArgumentKnowledge, Kind } from "../../src/review/knowledge/argument";
+import type { DeclaredArgument, Kind } from "../../src/functions/declare";
 import type { Chance } from "./random";
 
 /** Values that a cell, a data type or a broken host may send, from plain to hostile. */
@@ -126,7 +126,7 @@ const cell = (kind: Kind, chance: Chance, odd: number): unknown =>
   chance.onceIn(odd) ? chance.oneOf(HOSTILE) : fine(kind, chance);
 
 /** Something for an argument; `odd` says how rarely it is hostile. */
-export function valueFor({ name, kind, many, fallback }: ArgumentKnowledge, chance: Chance, odd: number): unknown {
+export function valueFor({ name, kind, many, fallback }: DeclaredArgument, chance: Chance, odd: number): unknown {
   if (fallback !== undefined && chance.onceIn(3)) return chance.oneOf([undefined, null, ""]);
   if (chance.onceIn(odd)) return chance.onceIn(4) ? rangeOf(name, kind, chance, 2) : chance.oneOf(HOSTILE);
   return many ? rangeOf(name, kind, chance, odd * 3) : fine(kind, chance);

@@ -31,7 +31,7 @@ export interface NoNativeForm {
 }
 
 /** What a form makes of its operands: the arithmetic, and what must hold besides each argument's own rules. */
-interface Working {
+export interface Working {
   readonly text: string;
   readonly least?: Least;
   readonly when?: Layers;

@@ -1,4 +1,4 @@
-import { FIRST_DATE, LAST_DATE, MOST_WORKING_DAYS } from "../../quantities/digDate";
+import { FIRST_DATE, LAST_DATE } from "../../quantities/digDate";
 import { Problem } from "../../quantities/problem";
 import type { TapeUnit } from "../../quantities/tape";
 import * as read from "../read";
@@ -117,7 +117,8 @@ export function lengthOrZero(unit: TapeUnit, fallback?: number): Parameter<Opera
 
 /** A measure by itself: 0 only where it was taped. */
 export function measure(unit: TapeUnit): Parameter<Operand> {
-  return numberParameter({ reading: unit, read: (value) => read.measure(value, "", unit), zero: "taped" });
+  const reader = unit === "ft" ? read.measureInFeet : read.measureInInches;
+  return numberParameter({ reading: unit, read: (value) => reader(value, ""), zero: "taped" });
 }
 
 export function positive(fallback?: number): Parameter<Operand> {
@@ -137,12 +138,10 @@ export function positiveOrZero(fallback?: number, most = Number.POSITIVE_INFINIT
 export function count(most: number, fallback?: number): Parameter<Operand> {
   const also = (text: string) => [`${text}=INT(${text})`, ...atMost(most)(text)];
   return rule(
-    { reading: "number", read: (value) => read.count(value, "", most, fallback), zero: "blank", also },
+    { reading: "number", read: (value) => read.count(value, "", fallback, most), zero: "blank", also },
     fallback,
   );
 }
-
-export const workingDays = count(MOST_WORKING_DAYS);
 
 export function shareUnderOne(fallback?: number): Parameter<Operand> {
   const also = (text: string) => [`${text}<1`];
@@ -156,15 +155,15 @@ export function shareUnderOne(fallback?: number): Parameter<Operand> {
 const MOST_SHARE = 2;
 
 /** A share up to 2. */
-export const share = numberParameter({
+export const share = /* @__PURE__ */ numberParameter({
   reading: "share",
   read: (value) => read.share(value, ""),
   zero: "value",
-  also: atMost(MOST_SHARE),
+  also: /* @__PURE__ */ atMost(MOST_SHARE),
 });
 
 /** A date; its time of day is still with it. */
-export const date = numberParameter({
+export const date = /* @__PURE__ */ numberParameter({
   reading: "date",
   read: (value) => readDate(value, ""),
   zero: "blank",

@@ -115,8 +115,14 @@ function list(numbers: readonly number[], parting: "," | ";"): string {
   return `{${numbers.map(numberText).join(parting)}}`;
 }
 
+/** Dates as an argument of WORKDAY; no text where there are none. */
+export interface Dates {
+  readonly text: string | undefined;
+  readonly layers: Layers;
+}
+
 /** Dates as an argument of WORKDAY; blanks are skipped. */
-export const dates: Parameter<{ readonly text: string | undefined; readonly layers: Layers }> = {
+export const dates: Parameter<Dates> = {
   reading: "date",
   operand(given) {
     if (given.kind === "blank") return { text: undefined, layers: [] };

@@ -1,16 +1,16 @@
 import type { CallExpression } from "@borgar/fx";
+import type { Declaration } from "../../functions/declare";
+import { valuesOf } from "../../functions/worksheetFunction";
+import { Problem } from "../../quantities/problem";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isReference, partsOf, type Tree, textOf, walk } from "../formula/tree";
 import { isFailure, type Value } from "../formula/values";
 import { fullName, type Knowledge, knownFunction } from "../knowledge";
-import type { FunctionKnowledge } from "../knowledge/argument";
 import type { Evaluate, Explanation } from "./explanation";
-import { type Read, readArgument } from "./given";
-import { shown, valueShown, withUnit } from "./numbers";
+import { explainArgument } from "./given";
+import { valueShown, withUnit } from "./numbers";
 import { plainWorking } from "./plain";
 import { troubleOf } from "./trouble";
-import { workings } from "./working";
-import { Figures, Lacking } from "./working/figures";
 
 /** What explaining needs from around the formula. */
 export interface Around {
@@ -65,47 +65,44 @@ function explainCall(
   whole: string,
   text: string,
   call: CallExpression,
-  known: FunctionKnowledge,
+  known: Declaration,
   inside: readonly Explanation[],
   around: Around,
 ): Explanation {
   const { evaluate, knowledge } = around;
-  const read = known.arguments.map((argument, place) => {
-    const part = (call.arguments[place] ?? null) as Tree;
-    const one = readArgument(argument, textOf(whole, part), evaluate, knowledge);
+  const parts = known.arguments.map((_, place) => (call.arguments[place] ?? null) as Tree);
+  const explained = known.arguments.map((argument, place) => {
+    const part = parts[place] ?? null;
+    const one = explainArgument(argument, textOf(whole, part), evaluate, knowledge);
     const name = part?.type === "ReferenceIdentifier" ? around.nameOf?.(part.value) : undefined;
-    return name ? { ...one, explained: { ...one.explained, reads: name } } : one;
+    return name ? { ...one, reads: name } : one;
   });
   const value = evaluate(text);
-  const explained = read.map((one) => one.explained);
+  const given = parts.map((part) => (part ? evaluate(textOf(whole, part)) : null));
   return {
     text,
     title: `${fullName(knowledge, known.name)}: ${known.gives}`,
     rule: known.rule,
     arguments: explained,
-    working: isFailure(value) ? [] : workingOf(known, read, value),
+    working: typeof value === "number" ? workingOf(known, value, given) : [],
     result: resultOf(value, known),
     ...(isFailure(value) && { error: troubleOf(value, explained, inside) }),
     inside,
   };
 }
 
-function resultOf(value: Value | undefined, { kind }: FunctionKnowledge): string {
+function resultOf(value: Value | undefined, { kind }: Declaration): string {
   if (typeof value === "number") return withUnit(value, kind);
   return kind === "list" && !isFailure(value) ? "a list" : valueShown(value);
 }
 
-function workingOf(known: FunctionKnowledge, read: readonly Read[], value: unknown): readonly string[] {
-  const working = workings[known.name];
-  if (!working) return [];
+/** How a function came to its answer, from what it was given; nothing where that isn't known. */
+function workingOf(known: Declaration, answer: number, given: readonly unknown[]): readonly string[] {
+  if (!known.working || given.some((one) => one === undefined)) return [];
   try {
-    const taken = read.map((one, place) => [known.arguments[place]!.name, one.taken] as const);
-    const { lines, answer } = working(new Figures(Object.fromEntries(taken)));
-    // A search cannot be shown line by line: its answer stands below what it cannot fall under.
-    const isOpen = Number.isNaN(answer) && typeof value === "number";
-    return isOpen ? [...lines, `searched: ${shown(value)}`] : lines;
+    return known.working(answer, ...(valuesOf(known.run.takes, given) as never[]));
   } catch (reason) {
-    if (reason instanceof Lacking) return [];
+    if (reason instanceof Problem) return [];
     throw reason;
   }
 }

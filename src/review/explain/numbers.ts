@@ -1,25 +1,10 @@
+import type { Kind } from "../../functions/declare";
+import { dayShown, shareShown, shown } from "../../functions/working";
 import { isFailure, isRange, type Value } from "../formula/values";
-import type { Kind } from "../knowledge/argument";
-
-/** A number as a working shows it: six digits, thousands apart. */
-export const shown = (value: number): string => value.toLocaleString("en-US", { maximumSignificantDigits: 6 });
 
 /** Money with its cents. */
 export const moneyShown = (value: number): string =>
   value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-
-export const shareShown = (share: number): string => `${shown(share * 100)} %`;
-
-const DAYS_TO_1970 = 25_569;
-const MS_PER_DAY = 86_400_000;
-
-/** A serial number of the host as a day: `Mon 2026-03-02`. */
-export function dayShown(serial: number): string {
-  const day = new Date((Math.floor(serial) - DAYS_TO_1970) * MS_PER_DAY);
-  if (Number.isNaN(day.getTime())) return shown(serial);
-  const name = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"][day.getUTCDay()];
-  return `${name} ${day.toISOString().slice(0, 10)}`;
-}
 
 /** What a unit is called behind a number; "" where there is none. */
 const UNITS: Partial<Record<Kind, string>> = {

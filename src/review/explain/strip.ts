@@ -1,10 +1,11 @@
+import { shareShown, shown } from "../../functions/working";
 import { Book, type Cell, type Target } from "../book";
 import type { WorkbookFacts } from "../facts";
 import { PatternReader } from "../formula/pattern";
 import type { SheetGrid } from "../sheet/grid";
 import type { SheetPlaces } from "../sheet/places";
 import type { Role } from "../sheet/roles";
-import { moneyShown, shareShown, shown } from "./numbers";
+import { moneyShown } from "./numbers";
 
 /** One step from a quantity to a price. */
 export interface StripStep {

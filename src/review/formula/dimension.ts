@@ -1,6 +1,6 @@
+import type { Kind } from "../../functions/declare";
 import type { Cell } from "../book";
 import { knownFunction } from "../knowledge";
-import type { Kind } from "../knowledge/argument";
 
 import { type Unit, unitNamed } from "../sheet/units";
 import type { Study } from "../study";

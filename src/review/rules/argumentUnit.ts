@@ -1,10 +1,10 @@
+import { type DeclaredArgument, kindWords } from "../../functions/declare";
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfKind, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { fullName, knownFunction } from "../knowledge";
-import { type ArgumentKnowledge, kindWords } from "../knowledge/argument";
 import type { Study } from "../study";
 import { addressFrom, localAddress, nameOf } from "../words";
 import { eachFormula } from "./each";
@@ -38,7 +38,7 @@ function observeArgument(
   cell: Cell,
   pattern: Pattern,
   given: Tree,
-  { name, kind }: ArgumentKnowledge,
+  { name, kind }: DeclaredArgument,
   called: string,
 ): Observation | undefined {
   const takes = dimensionOfKind(kind);

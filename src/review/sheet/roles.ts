@@ -1,37 +1,7 @@
+import type { Role } from "../../functions/role";
 import { withoutUnit } from "./units";
 
-/** What a cell holds, as far as its heading or label tells in words of the trade. */
-export type Role =
-  | "area"
-  | "border height"
-  | "border run"
-  | "cost"
-  | "density"
-  | "dig depth"
-  | "length"
-  | "loads"
-  | "margin"
-  | "markup"
-  | "overhead"
-  | "overlap"
-  | "payload"
-  | "pins"
-  | "price"
-  | "quantity"
-  | "roll length"
-  | "roll width"
-  | "spacing"
-  | "stakes"
-  | "stone depth"
-  | "stone size"
-  | "stone tons"
-  | "stone yards"
-  | "tax"
-  | "trench depth"
-  | "unit cost"
-  | "unit price"
-  | "waste"
-  | "width";
+export type { Role };
 
 /** In this order: the first that fits is taken, so what is narrower stands before what is wider. */
 const WORDS: readonly (readonly [role: Role, words: RegExp])[] = [

@@ -1,0 +1,54 @@
+import { digDate, LAST_DATE, MOST_WORKING_DAYS } from "../../quantities/digDate";
+import { may, needs } from "../argument";
+import { declare } from "../declare";
+import { count } from "../read";
+import { date } from "../readNamed";
+import { dates } from "../readRanges";
+import { dayShown } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+
+export const DIG_DATE = worksheetFunction(
+  digDate,
+  needs("notice_date", date),
+  needs("working_days", count, { most: MOST_WORKING_DAYS }),
+  may("holidays", dates),
+);
+
+export const digDateDeclared = /* @__PURE__ */ declare(DIG_DATE, {
+  name: "DIG_DATE",
+  purpose: "Dig and haul",
+  about: "First day digging may start after notice. A guide only: the utility ticket and local law rule.",
+  gives: "first day to dig",
+  returns: "A date as a serial number; format the cell as a date.",
+  kind: "date",
+  rule: "So many full working days after the day of notice, which is not counted. The utility ticket and local law rule.",
+  example: '=BED.DIG_DATE("2026-03-02", 2) gives 2026-03-05',
+  source: "49 CFR 196.103 asks for the call before digging and counts no days; states do. The ticket rules.",
+  related: ["DIG_YARDS"],
+  arguments: {
+    notice_date: { about: "Day of notice, which is not counted: a date, or text such as 2026-03-02." },
+    working_days: { about: "Full working days of notice, as your one-call center asks, such as 2." },
+    holidays: { about: "Dates that are no working days: one cell or a range. Blanks are skipped." },
+  },
+  native: (notice, days, holidays) => {
+    const off = holidays.text === undefined ? "" : `,${holidays.text}`;
+    const day = notice.constant === undefined ? `INT(${notice.text})` : notice.text;
+    // Full working days after the day of notice, and then the day on which digging starts.
+    const start = `WORKDAY(${day},${days.text}+1${off})`;
+    return { text: start, when: [[`${start}<=${LAST_DATE}`]] };
+  },
+  working: (answer, notice, days, holidays) => {
+    // A dig date after fewer days of notice is the working day that comes next.
+    const counted = Array.from({ length: days }, (_, passed) => digDate(notice, passed, holidays));
+    const told =
+      days > MOST_DAYS_TOLD ? `${days} working days to ${dayShown(counted.at(-1)!)}` : counted.map(dayShown).join(", ");
+    return [
+      `notice on ${dayShown(notice)}, which is not counted`,
+      `full working days: ${told}`,
+      `digging may start on ${dayShown(answer)}`,
+    ];
+  },
+});
+
+/** Working days that are told one by one. */
+const MOST_DAYS_TOLD = 6;

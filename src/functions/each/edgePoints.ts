@@ -1,0 +1,42 @@
+import { edgePoints } from "../../quantities/outline";
+import { may } from "../argument";
+import { points } from "../arguments";
+import { declare } from "../declare";
+import { choose } from "../native/named";
+import { closingSide, hasLength, lengthOf, realSides } from "../native/points";
+import { flag } from "../read";
+import { outlineCorners, sumLines } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+
+export const EDGE_POINTS = worksheetFunction(edgePoints, points, may("closed", flag, true));
+
+export const edgePointsDeclared = /* @__PURE__ */ declare(EDGE_POINTS, {
+  name: "EDGE_POINTS",
+  purpose: "Measure the border",
+  about: "Length along an outline from the points of its corners.",
+  gives: "length of an outline",
+  returns: "Feet.",
+  kind: "ft",
+  rule: "Straight from each point to the next, and back to the first where the outline is closed.",
+  example: "=BED.EDGE_POINTS(A2:B4) gives 12 for 0, 0; 4, 0; 0, 3",
+  source: "Plane geometry.",
+  related: ["AREA_POINTS", "EDGING_PIECES", "STAKES"],
+  arguments: {
+    closed: { about: "TRUE if the way back from the last point to the first counts too, else FALSE. Left out: TRUE." },
+  },
+  native: (outline, closed) => {
+    const along = `SUMPRODUCT(${lengthOf(outline.chain)})`;
+    const closing = closingSide(outline);
+    const real = realSides(outline);
+    return {
+      text: closed.constant === false ? along : `${along}+${choose(closed, lengthOf(closing), "0")}`,
+      when: [[choose(closed, `${real}+${hasLength(closing)}>=3`, `${real}>=1`)]],
+    };
+  },
+  working: (answer, points, closed) => {
+    const corners = closed ? outlineCorners(points) : points;
+    const next = closed ? [...corners.slice(1), corners[0]!] : corners.slice(1);
+    const sides = next.map(([x, y], place) => Math.hypot(x - corners[place]![0], y - corners[place]![1]));
+    return sumLines("from each point to the next" + (closed ? ", and back to the first" : ""), sides, answer);
+  },
+});

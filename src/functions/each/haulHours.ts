@@ -1,0 +1,46 @@
+import { haulHours } from "../../quantities/hauling";
+import { may, needs } from "../argument";
+import { declare } from "../declare";
+import { feet, positive, positiveOrZero } from "../read";
+import { shown } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+
+export const HAUL_HOURS = worksheetFunction(
+  haulHours,
+  needs("trips", positiveOrZero),
+  needs("distance_ft", feet),
+  may("load_min", positiveOrZero, 2),
+  may("dump_min", positiveOrZero, 0.5),
+  may("walk_ft_min", positive, 200),
+);
+
+export const haulHoursDeclared = /* @__PURE__ */ declare(HAUL_HOURS, {
+  name: "HAUL_HOURS",
+  purpose: "Barrow it",
+  about: "Person-hours to barrow: loading, the way there and back, and dumping.",
+  gives: "time to barrow",
+  returns: "Person-hours.",
+  kind: "person-h",
+  rule: "Each trip takes its loading, its dumping and the way there and back.",
+  example: "=BED.HAUL_HOURS(61, 150) gives 4.0667",
+  source: "Plain arithmetic; 2 and 0.5 minutes and 200 feet a minute: common practice. Time your own crew.",
+  related: ["BARROW_TRIPS"],
+  arguments: {
+    trips: { about: "Trips, as from BED.BARROW_TRIPS.", kind: "count" },
+    distance_ft: { about: "Distance one way: feet, or text such as 50 yd." },
+    load_min: { about: "Minutes to load one barrow. Left out: 2.", kind: "min" },
+    dump_min: { about: "Minutes to dump one barrow. Left out: 0.5.", kind: "min" },
+    walk_ft_min: { about: "Walking pace, feet a minute. Left out: 200.", kind: "ft/min" },
+  },
+  native: (trips, distance, load, dump, walk) => ({
+    text: `${trips.text}*(${load.text}+${dump.text}+2*${distance.text}/${walk.text})/60`,
+    least: "0 or more",
+  }),
+  working: (answer, trips, distance, load, dump, walk) => {
+    const minutes = load + dump + (2 * distance) / walk;
+    return [
+      `a trip: ${shown(load)} + ${shown(dump)} + 2 × ${shown(distance)} ÷ ${shown(walk)} = ${shown(minutes)} min`,
+      `${shown(trips)} × ${shown(minutes)} ÷ 60 = ${shown(answer)} person-h`,
+    ];
+  },
+});

@@ -1,0 +1,73 @@
+import { edgingPieces, stakes } from "../../quantities/edging";
+import { INCHES_PER_FOOT } from "../../quantities/units";
+import { wholeUp } from "../../quantities/whole";
+import { may, needs } from "../argument";
+import { closedRun, lapIn, pieceLength } from "../arguments";
+import { declare } from "../declare";
+import { feetOf, wholeUpOf } from "../native/arithmetic";
+import { choose } from "../native/named";
+import { count, feetOrZero, inches } from "../read";
+import { shown } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+import { gainFormula, lapFits, pieceLines, piecesFormula } from "./edgingPieces";
+
+export const STAKES = worksheetFunction(
+  stakes,
+  needs("edge_length", feetOrZero),
+  pieceLength,
+  needs("stake_spacing_in", inches),
+  lapIn,
+  may("corners", count, 0),
+  closedRun,
+);
+
+export const stakesDeclared = /* @__PURE__ */ declare(STAKES, {
+  name: "STAKES",
+  purpose: "Set the border",
+  about: "Stakes for one run of edging: at its ends, through both pieces at joints, between, and at corners.",
+  gives: "stakes",
+  returns: "Whole stakes.",
+  kind: "count",
+  whole: true,
+  rule: "One at each end, one through both pieces at each joint, enough between that no gap exceeds the spacing, one more at each corner.",
+  example: "=BED.STAKES(20, 8, 48) gives 6",
+  source: "Common practice: at the ends, through both pieces at a joint, between, and at corners.",
+  related: ["EDGING_PIECES", "EDGE_LENGTH"],
+  arguments: {
+    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no stakes.`, role: "border run" },
+    stake_spacing_in: {
+      about: "Widest gap between two stakes: inches, or text such as 4'.",
+      usual: [12, 72],
+      role: "spacing",
+    },
+    corners: { about: "How many corners get one more stake. Left out: 0." },
+  },
+  native: (edge, piece, spacing, lap, corners, closed) => {
+    const pieces = piecesFormula(edge, piece, lap, closed);
+    const segment = gainFormula(piece, lap);
+    const apart = `(${feetOf(spacing)})`;
+    const last = `(${edge.text}-(${pieces}-1)*${segment})`;
+    const stakes = `(${pieces}-1)*${wholeUpOf(`${segment}/${apart}`)}+MAX(1,${wholeUpOf(`${last}/${apart}`)})`;
+    const ends = choose(closed, "0", "1");
+    return {
+      text: `IF(${pieces}=0,0,${stakes}+${ends}+${corners.text})`,
+      least: "0 or more",
+      when: [lapFits(piece, lap)],
+    };
+  },
+  working: (answer, edge, piece, spacingIn, lapIn, corners, closed) => {
+    const pieces = edgingPieces(edge, piece, lapIn, closed);
+    const lines = pieceLines(pieces, edge, piece, lapIn, closed);
+    if (pieces === 0) return lines;
+    const [spacing, gain] = [spacingIn / INCHES_PER_FOOT, piece - lapIn / INCHES_PER_FOOT];
+    const last = edge - (pieces - 1) * gain;
+    const each = wholeUp(gain / spacing);
+    const end = Math.max(1, wholeUp(last / spacing));
+    const ends = closed ? "" : " + 1 at the end";
+    return [
+      ...lines,
+      `${shown(each)} a piece of ${shown(gain)} ft at most ${shown(spacing)} ft apart, ${shown(end)} on the last ${shown(last)} ft`,
+      `${shown(pieces - 1)} × ${shown(each)} + ${shown(end)}${ends} + ${shown(corners)} at corners = ${shown(answer)} stakes`,
+    ];
+  },
+});

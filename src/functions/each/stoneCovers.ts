@@ -1,0 +1,34 @@
+import { stoneCovers } from "../../quantities/stoneAmounts";
+import { needs } from "../argument";
+import { stone, stoneDepthIn } from "../arguments";
+import { declare } from "../declare";
+import { positiveOrZero } from "../read";
+import { shown } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+
+export const STONE_COVERS = worksheetFunction(stoneCovers, needs("tons", positiveOrZero), stoneDepthIn, stone);
+
+export const stoneCoversDeclared = /* @__PURE__ */ declare(STONE_COVERS, {
+  name: "STONE_COVERS",
+  purpose: "Order stone",
+  about: "Area that so many tons of stone cover.",
+  gives: "area that tons of stone cover",
+  returns: "Square feet.",
+  kind: "sq ft",
+  rule: "Tons over what a cubic yard weighs are cubic yards; each covers 324 square feet an inch deep.",
+  example: "=BED.STONE_COVERS(1.35, 3, 1.35) gives 108",
+  source: "A cubic yard covers 324 square feet an inch deep (exact); weights by name from the table of stone.",
+  related: ["STONE_TONS", "STONE_DENSITY"],
+  arguments: { tons: { about: "Short tons of 2,000 lb.", kind: "tons", role: "stone tons" } },
+  native: (tons, depth, weight) => ({
+    text: `${tons.text}/${weight.text}*324/${depth.text}`,
+    least: "0 or more",
+  }),
+  working: (answer, tons, depth, weight) => {
+    const yards = shown(tons / weight);
+    return [
+      `${shown(tons)} ÷ ${shown(weight)} = ${yards} cu yd`,
+      `${yards} × 324 ÷ ${shown(depth)} = ${shown(answer)} sq ft`,
+    ];
+  },
+});

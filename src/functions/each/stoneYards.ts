@@ -1,0 +1,41 @@
+import { stoneYards } from "../../quantities/stoneAmounts";
+import { area, stoneDepthIn, waste } from "../arguments";
+import { declare } from "../declare";
+import { type Operand, withShare } from "../native/arithmetic";
+import { shareShown, shown } from "../working";
+import { worksheetFunction } from "../worksheetFunction";
+
+export const STONE_YARDS = worksheetFunction(stoneYards, area, stoneDepthIn, waste);
+
+export const stoneYardsDeclared = /* @__PURE__ */ declare(STONE_YARDS, {
+  name: "STONE_YARDS",
+  purpose: "Order stone",
+  about: "Stone for a bed by volume.",
+  gives: "stone by volume",
+  returns: "Loose cubic yards.",
+  kind: "cu yd",
+  rule: "Area times depth over 324, since a cubic yard covers 324 square feet an inch deep; waste on top.",
+  example: "=BED.STONE_YARDS(108, 3) gives 1",
+  source: "A cubic yard covers 324 square feet an inch deep (27 × 12, exact).",
+  related: ["STONE_TONS", "STONE_BAGS", "ORDER_UP"],
+  native: (area, depth, waste) => ({
+    text: yardsFormula(area, depth, waste),
+  }),
+  working: (_, area, depth, waste) => yardLines(area, depth, waste),
+});
+
+/** How a bed's stone comes to its cubic yards. */
+export function yardLines(area: number, depth: number, waste: number): string[] {
+  const bare = stoneYards(area, depth);
+  const lines = [`${shown(area)} × ${shown(depth)} ÷ 324 = ${shown(bare)} cu yd`];
+  if (waste > 0) {
+    const more = `${shown(bare)} × ${shown(1 + waste)} = ${shown(stoneYards(area, depth, waste))} cu yd`;
+    lines.push(`and ${shareShown(waste)} waste: ${more}`);
+  }
+  return lines;
+}
+
+/** Cubic yards of a bed's stone in an ordinary formula. */
+export function yardsFormula(area: Operand, depth: Operand, waste: Operand): string {
+  return withShare(`${area.text}*${depth.text}/324`, waste);
+}
