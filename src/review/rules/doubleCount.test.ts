@@ -84,6 +84,24 @@ describe("a subtotal and its lines in one total", () => {
     expect(cellsFound(doubleCount, costs(total, materials))).toEqual(found);
   });
 
+  test("are found below other subtotals", () => {
+    const rows = [
+      ["Line", "Cost"],
+      ["Stone", 100],
+      ["Fabric", 50],
+      ["Materials", "=SUM(B2:B3)"],
+      ["Digging", 30],
+      ["Spreading", 20],
+      ["Labor", "=SUM(B5:B6)"],
+      ["Labor again", "=SUM(B5:B7)"],
+    ];
+    expect(findWith(doubleCount, rows)).toMatchObject([{ cells: ["B8"], related: ["B7"] }]);
+  });
+
+  test("are not found where a sum takes its own cell: that is another mistake", () => {
+    expect(cellsFound(doubleCount, costs({ f: "=SUM(B2:B6)", v: 0 }, 150))).toEqual([]);
+  });
+
   test("are found through a cell that only repeats the subtotal", () => {
     const rows = (repeat: string) => [...costs("=B2+B3+B5+B8"), ["", ""], ["Materials again", repeat]];
     expect(findWith(doubleCount, rows("=B4"))).toMatchObject([
@@ -170,6 +188,8 @@ describe("a cell that two parts of a sum both take", () => {
     ["=SUM(B2:B3,B4:B5)", undefined, undefined],
     ["=SUM(B2:B3)+B3-B3", undefined, undefined],
     ["=B2+B3+B2", ["B2"], "=B2+B3"],
+    ["=SUM(B2:B4,B3:B5)-B3-B4", undefined, undefined],
+    ["=SUM(B2:B4,B3:B5)-B3", ["B4"], undefined],
     ["=SUM(B2:B5)+$B$3", ["B3"], "=SUM(B2:B5)+$B$3-B3"],
   ])("%s", (total, again, fixed) => {
     const found = findWith(doubleCount, costs(total, 70));

@@ -1,4 +1,4 @@
-import { type Cell, cellKey, contains, type Target } from "../book";
+import { type Cell, cellKey, contains } from "../book";
 import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
 import { isBinary, isReference } from "../formula/tree";
 import type { Study, SummingCell } from "../study";
@@ -32,7 +32,7 @@ export const doubleCount: Rule = {
       for (const sum of whole ? [whole] : summing.sums.filter(({ takesAll }) => takesAll)) {
         const inner = [...subtotalsIn(sum, byColumn), ...followed(study, sum, subtotals)];
         const twice = inner
-          .filter(({ subtotal, place }) => isTwice(summing, sum, subtotal, place))
+          .filter(({ subtotal }) => isTwice(summing, sum, subtotal))
           .map(({ place }) => place)
           .filter((place) => !takenOff.has(cellKey(place)));
         const again = takenAgain(study, sum).filter((place) => !takenOff.has(cellKey(place)));
@@ -86,13 +86,11 @@ function* followed(study: Study, sum: Sum, subtotals: ReadonlyMap<string, Summin
   }
 }
 
-function isTwice({ cell }: SummingCell, sum: Sum, { cell: inner, sums }: SummingCell, place: Cell): boolean {
+/** Whether a sum takes a cell that a subtotal among its cells takes, too. */
+function isTwice({ cell }: SummingCell, sum: Sum, { cell: inner, sums }: SummingCell): boolean {
   if (cellKey(cell) === cellKey(inner)) return false;
   if (sum.skipsNested && sums.every(({ skipsNested }) => skipsNested)) return false;
-  const isPlace = (target: Target) => target.rows === 1 && target.columns === 1 && contains(target, place);
-  return sums.some(({ targets }) =>
-    targets.some((target) => sum.targets.some((taken) => !isPlace(taken) && touches(taken, target))),
-  );
+  return sums.some(({ targets }) => targets.some((target) => sum.targets.some((taken) => touches(taken, target))));
 }
 
 /** Single cells that the formula takes off again, as `SUM(E4:E20)-E9` does. */

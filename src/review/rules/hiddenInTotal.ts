@@ -40,7 +40,7 @@ function observe(study: Study, cell: Cell, sum: Sum): Observation | undefined {
   const what = isRows ? `${counted(rows.length, "hidden row")} (${list(rows.map(String))})` : "hidden columns";
   return {
     cell,
-    more: hidden.slice(0, 50),
+    more: hidden,
     group: `${cell.sheet}:${isRows ? rows.join(",") : "columns"}`,
     about: `${hidden.length}`,
     seen: `${localAddress(cell)} (${nameOf(book, cell)}) takes ${what} with ${short(amount)} of ${short(total ?? 0)}.`,

@@ -45,6 +45,12 @@ describe("a bed that is there twice", () => {
     expect(cellsFound(sameBed, beds(name, length, width))).toEqual(isFound ? ["A4"] : []);
   });
 
+  test("is known by its name, with or without a number in it", () => {
+    const named = (name: string) => [HEAD, bed(name, 18, 5, 2), bed("Yard", 22, 4, 3), bed(name, 18, 5, 4)];
+    expect(cellsFound(sameBed, named("Bed 1"))).toEqual(["A4"]);
+    expect(cellsFound(sameBed, named(""))).toEqual([]);
+  });
+
   test("needs two numbers that were typed", () => {
     const rows = [HEAD, ["Walk", 18, "", ""], ["Walk", 18, "", ""], ["Walk", 18, 5, ""], ["Walk", 18, 5, ""]];
     expect(cellsFound(sameBed, rows)).toEqual(["A5"]);
@@ -90,6 +96,18 @@ describe("a bed that is there twice", () => {
     expect(cellsFound(sameBed, rows(3))).toEqual(["A4"]);
     // These numbers don't count the rows, so they tell the beds apart.
     expect(cellsFound(sameBed, rows(5))).toEqual([]);
+  });
+
+  test("may have a number of its own with a spare row between", () => {
+    const numbered = (number: CellText, name: string, row: number) => [number, name, 18, 5, `=C${row}*D${row}`];
+    const rows = [
+      ["No.", ...HEAD],
+      numbered(1, "Walk", 2),
+      ["", "", "", "", ""],
+      numbered(2, "Yard", 4),
+      numbered(3, "Walk", 5),
+    ];
+    expect(cellsFound(sameBed, rows)).toEqual(["A5"]);
   });
 
   test("has to be counted from more than two rows", () => {
