@@ -24,11 +24,13 @@ describe("a package for the office", () => {
     [["--origin", "https://tools.example/?a=1"], /has a path/],
     [["--origin", "https://localhost:3000"], /this machine alone/],
     [["--origin", "https://127.0.0.1"], /this machine alone/],
+    [["--origin", "https://[::1]:8443"], /this machine alone/],
     [[], /Say where/],
     [["--origin"], /needs a value/],
     [["--origin", "--version"], /needs a value/],
     [["--folder", "x"], /not known\. Use:.* --origin .*\[--version .*\[--from .*\[--to /],
     [["--origin", "https://tools.example", "--version", "new"], /no version/],
+    [["--origin", "https://tools.example", "--version", "1.2.3.4.5"], /no version/],
   ])("refuses %j in words", (given, words) => {
     expect(() => readWishes(given, "0.1.0")).toThrow(words);
   });

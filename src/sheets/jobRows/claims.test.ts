@@ -116,7 +116,8 @@ describe("a heading says what a column holds, in the words that offices use", ()
 });
 
 describe("the factor between two units", () => {
-  // 1 in = 2.54 cm = 25.4 mm, 1 ft = 0.3048 m = 12 in, 1 yd = 3 ft, 1 short ton = 2,000 lb = 0.90718474 t exactly
+  // 1 in = 2.54 cm = 25.4 mm, 1 ft = 0.3048 m = 12 in, 1 yd = 3 ft, 1 short ton = 2,000 lb = 0.90718474 t exactly; 1 cu yd
+  // = (0.9144 m)³, so 1 cu m = 1.30795061931 cu yd
   // (NIST Handbook 44, Appendix C).
   test.each([
     ["cm", "in", "/2.54"],
@@ -133,6 +134,7 @@ describe("the factor between two units", () => {
     ["tons", "tonnes", "*0.90718474"],
     ["lb", "tons", "/2000"],
     ["cu ft", "cu yd", "/27"],
+    ["cu m", "cu yd", "*1.30795061931"],
     ["in", "in", ""],
   ] as const)("from %s to %s is %s", (from, to, factor) => {
     expect(conversion(from, to)).toBe(factor);

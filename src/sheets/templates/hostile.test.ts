@@ -122,6 +122,8 @@ describe("what hides or disguises itself is refused", () => {
     ["white letters on white", look({ color: "#FFFFFF" }), /letters that do not show on their ground \(#FFFFFF on/],
     ["letters in the fill's colour", look({ color: "#24413A", fill: "#24413B" }), /letters that do not show/],
     ["black letters on black", look({ fill: "#000000" }), /letters that do not show/],
+    ["a number format of five sections", look({ numberFormat: "0;0;0;@;0" }), /number format that hides/],
+    ["letters of 97 points", look({ size: 97 }), /97 is greater than 96/],
     ["letters of one point", look({ size: 1 }), /letters of 1 points, too small to be read/],
     ["a font of pictures", look({ font: "Wingdings 2" }), /shows pictures in place of letters/],
     ["a hidden column", { widths: [10, 0, 10, 10] }, /^It is damaged at widths, 1: .*less than/],
