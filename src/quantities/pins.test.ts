@@ -13,6 +13,12 @@ describe("pins", () => {
     expect(pins(3, 4, 6, 6)).toBe(7); // 2, 1, 2, 2: the last row has its corners
   });
 
+  test("stand in rows a foot apart, where nobody says otherwise", () => {
+    // 13 ft: 13 intervals, 14 rows; 8 of them in pairs, and 6 singles between.
+    expect(pinGrid(13, 4, 6, 6).intervals).toBe(13);
+    expect(pins(13, 4, 6, 6)).toBe(2 * 8 + 6);
+  });
+
   test("hold every overlap at each row, through both layers", () => {
     // Two strips of one bay each over 2 ft: edges 2 + 2, centers 1 + 1, the seam at 3 rows.
     expect(pins(2, 7, 4, 12)).toBe(4 + 2 + 3);

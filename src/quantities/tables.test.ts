@@ -41,6 +41,10 @@ describe("the stone table", () => {
       "lava rock": 0.702, // 52 lb/ft³
       pumice: 0.54, // 40 lb/ft³
     });
+    const range = (name: string) =>
+      [stoneNamed(name).low, stoneNamed(name).high].map((tons) => Number(tons.toFixed(6)));
+    expect(range("crushed stone")).toEqual([1.2825, 1.56]); // 95 lb/ft³ to 3,120 lb/yd³
+    expect(range("gravel")).toEqual([1.3, 1.56]); // 2,600 to 3,120 lb/yd³
     expect(stoneNamed("cobble").low).toBeCloseTo(1.0125, 9); // 75 lb/ft³
     expect(stoneNamed("cobble").high).toBeCloseTo(1.6875, 9); // 125 lb/ft³
     expect(stoneNamed("pumice").low).toBeCloseTo(0.405, 9); // 30 lb/ft³
@@ -54,6 +58,10 @@ describe("the stone table", () => {
   test("is read whatever the capitals, hyphens and spaces", () => {
     expect(stoneNamed("  River-Rock ").name).toBe("river rock");
   });
+});
+
+test("the heaviest loose stone weighs less than ten tons a cubic yard, or pounds were typed for tons", () => {
+  expect(MOST_TONS_PER_YARD).toBe(10);
 });
 
 test("names are compared by their words alone", () => {

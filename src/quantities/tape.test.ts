@@ -163,6 +163,11 @@ describe("a text that cannot be read is refused with the text in the message", (
     expect(refusal(() => readTape(`5' 14"`, "ft"))).toContain("under 12");
     expect(refusal(() => readTape(`5' 12"`, "ft"))).toContain("under 12");
     expect(refusal(() => readTape("1 yd 3 ft", "ft"))).toContain("under 3");
+    expect(refusal(() => readTape("1 yd 36 in", "ft"))).toContain("under 36");
+    expect(readTape("1 yd 35.5 in", "in")).toBeCloseTo(71.5, 12);
+    expect(refusal(() => readTape("1 m 100 cm", "ft"))).toContain("under 100");
+    expect(refusal(() => readTape("1 m 1000 mm", "ft"))).toContain("under 1000");
+    expect(refusal(() => readTape("5 cm 10 mm", "ft"))).toContain("under 10");
     expect(readTape(`5' 11 15/16"`, "ft")).toBeCloseTo(5 + 11.9375 / 12, 12);
   });
 

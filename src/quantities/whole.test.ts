@@ -1,5 +1,11 @@
 import { expect, test } from "vitest";
-import { INCHES_PER_FOOT, METERS_PER_FOOT, SQUARE_FOOT_INCHES_PER_CUBIC_YARD, TENTH_MILLIMETERS } from "./units";
+import {
+  INCHES_PER_FOOT,
+  KILOGRAMS_PER_POUND,
+  METERS_PER_FOOT,
+  SQUARE_FOOT_INCHES_PER_CUBIC_YARD,
+  TENTH_MILLIMETERS,
+} from "./units";
 import { wholeUp } from "./whole";
 
 test.each([
@@ -18,6 +24,7 @@ test.each([
 
 // NIST Handbook 44, Appendix C: 1 ft = 0.3048 m and 1 in = 25.4 mm exactly. A cubic yard is 27 cu ft.
 test("units are exact", () => {
+  expect(KILOGRAMS_PER_POUND).toBe(0.45359237);
   expect(METERS_PER_FOOT).toBeCloseTo(0.3048, 15);
   expect(TENTH_MILLIMETERS.ft).toBe(INCHES_PER_FOOT * TENTH_MILLIMETERS.in);
   expect(TENTH_MILLIMETERS.in).toBe(254);
