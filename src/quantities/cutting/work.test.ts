@@ -37,6 +37,17 @@ const lists = {
     1000,
     Array.from({ length: 33 }, (_, n) => 120 + ((n * 173) % 331)),
   ),
+  // Rounding one fractional plan up gives 30, another 29.
+  several: {
+    job: { capacity: 100, sizes: [55, 49, 46, 45, 44, 34, 20, 17, 11] },
+    pieces: [12, 7, 11, 2, 9, 13, 11, 9, 6],
+  },
+  // Only the search tells that the 14 of the bound are too few.
+  tight: { job: { capacity: 100, sizes: [51, 49, 39, 33, 32, 23, 21] }, pieces: [3, 8, 7, 5, 1, 9, 8] },
+  uneven: {
+    job: { capacity: 997, sizes: [611, 503, 487, 401, 353, 331, 283, 251, 211, 197, 149, 101] },
+    pieces: [2, 1, 4, 3, 5, 2, 7, 4, 6, 3, 8, 5],
+  },
 };
 type Name = keyof typeof lists;
 
@@ -46,9 +57,21 @@ const start = ({ job, pieces }: (typeof lists)[Name]) => new Standing(quickPlan(
 /** By what is measured; the comment says what the numbers are. */
 const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = {
   // Stocks of the quick plan, and the bound.
-  quick: { trap: [3, 2], thirds: [15, 14], chvatal: [485, 416], mixed: [14, 13], many: [10, 9] },
+  quick: {
+    several: [30, 29],
+    tight: [15, 14],
+    uneven: [15, 14],
+    trap: [3, 2],
+    thirds: [15, 14],
+    chvatal: [485, 416],
+    mixed: [14, 13],
+    many: [10, 9],
+  },
   // Patterns found, the worth of the last, and steps.
   patterns: {
+    several: [1, 98, 39],
+    tight: [1, 98, 35],
+    uneven: [2, 987, 234],
     trap: [1, 14, 12],
     thirds: [1, 126, 15],
     chvatal: [1, 98, 21],
@@ -57,6 +80,9 @@ const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = 
   },
   // Value proven, patterns in the plan and in the pool, and steps.
   relax: {
+    several: [28.888882, 8, 11, 1640.875],
+    tight: [13.999997, 6, 5, 734.375],
+    uneven: [13.949997, 12, 17, 4516.5],
     trap: [2, 2, 5, 454.25],
     thirds: [13.962118, 3, 0, 71],
     chvatal: [452.249892, 4, 2, 175],
@@ -64,9 +90,21 @@ const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = 
     many: [8.932329, 33, 50, 72903],
   },
   // Fillings of the first stock, and steps.
-  fillings: { trap: [1, 35], thirds: [2, 29], chvatal: [2, 43], mixed: [2, 4468], many: [11, 12710] },
+  fillings: {
+    several: [2, 131],
+    tight: [1, 39],
+    uneven: [3, 147],
+    trap: [1, 35],
+    thirds: [2, 29],
+    chvatal: [2, 43],
+    mixed: [2, 4468],
+    many: [11, 12710],
+  },
   // Stocks, what is proven, patterns in the pool, and steps.
   dive: {
+    several: [29, 29, 9, 1101.125],
+    tight: [15, 14, 7, 690.75],
+    uneven: [14, 14, 14, 1728.5],
     trap: [2, 2, 2, 148],
     thirds: [15, 14, 0, 112],
     chvatal: [453, 453, 2, 155],
@@ -74,9 +112,21 @@ const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = 
     many: [9, 9, 38, 25545.75],
   },
   // Stocks, and steps.
-  haggle: { trap: [2, 53], thirds: [15, 4570], chvatal: [453, 14989], mixed: [13, 2333], many: [9, 2146] },
+  haggle: {
+    several: [29, 1382],
+    tight: [15, 13489],
+    uneven: [14, 1040],
+    trap: [2, 53],
+    thirds: [15, 4570],
+    chvatal: [453, 14989],
+    mixed: [13, 2333],
+    many: [9, 2146],
+  },
   // Stocks found where the bound is enough, patterns in the pool, and steps.
   search: {
+    several: [29, 14, 4350.625],
+    tight: [undefined, 6, 1333.375],
+    uneven: [14, 17, 4536.25],
     trap: [2, 2, 148],
     thirds: [undefined, 2, 508],
     chvatal: [undefined, 1, 49],
@@ -85,6 +135,9 @@ const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = 
   },
   // Stocks, and what is proven: in plenty of steps, in 2,000 and in 300.
   fewest: {
+    several: [29, 29, 29, 29, 30, 29],
+    tight: [15, 15, 15, 14, 15, 14],
+    uneven: [14, 14, 15, 14, 15, 14],
     trap: [2, 2, 2, 2, 3, 2],
     thirds: [15, 15, 15, 15, 15, 14],
     chvatal: [453, 453, 453, 453, 453, 453],
