@@ -29,6 +29,18 @@ describe("the plan", () => {
     });
   });
 
+  test("is told in this order however it was found", () => {
+    const lengths = Array.from({ length: 40 }, (_, n) => 20 + ((n * 37) % 61));
+    const { stocks } = planCuts({ stockLength: 152, lengths });
+    for (const { cuts } of stocks) {
+      const cut = cuts.map((place) => lengths[place]!);
+      expect(cut).toEqual([...cut].sort((a, b) => b - a));
+    }
+    const left = stocks.map(({ leftOver }) => leftOver);
+    expect(left).toEqual([...left].sort((a, b) => a - b));
+    expect(stocks.flatMap(({ cuts }) => cuts).sort((a, b) => a - b)).toEqual(lengths.map((_, place) => place));
+  });
+
   test("serves equal lengths in the order of the list", () => {
     const { stocks } = planCuts({ stockLength: 10, lengths: [5, 5, 5], counts: [1, 2, 1] });
     expect(stocks.map(({ cuts }) => cuts)).toEqual([
@@ -133,7 +145,7 @@ describe("where the steps run out", () => {
 describe("a list that cannot be planned", () => {
   test("with a length over the stock: it is named", () => {
     const problem = problemOf({ stockLength: 8, lengths: [3, 8.25], loss: EIGHTH_INCH });
-    expect(problem.argument).toBe("lengths");
+    expect(problem).toMatchObject({ kind: "value", argument: "lengths" });
     expect(problem.message).toMatch(/^lengths \(place 2\) is 8.25 ft, longer than the stock of 8 ft\./);
   });
 
@@ -143,6 +155,7 @@ describe("a list that cannot be planned", () => {
       { stockLength: 0, lengths: [1] },
       /^stock_length arrived as 0, which cannot be read as a length\./,
     ],
+    ["a stock over any length", { stockLength: 1e308, lengths: [1] }, /^stock_length arrived as 1e\+308/],
     ["a stock of no length", { stockLength: Number.NaN, lengths: [1] }, /^stock_length arrived as NaN/],
     ["a length of 0", { stockLength: 8, lengths: [1, 0] }, /^lengths \(place 2\) arrived as 0/],
     ["a length under 0", { stockLength: 8, lengths: [-1] }, /^lengths \(place 1\) arrived as -1/],
@@ -157,6 +170,8 @@ describe("a list that cannot be planned", () => {
     ["a loss under 0", { stockLength: 8, lengths: [1], loss: -0.1 }, /^loss_in arrived as -0\.1/],
     ["more pieces than any job has", { stockLength: 8, lengths: [1], counts: [10_001] }, /more than 10000 pieces/],
   ])("with %s", (_, list, message) => {
-    expect(problemOf(list).message).toMatch(message);
+    const problem = problemOf(list);
+    expect(problem.message).toMatch(message);
+    expect(problem).toMatchObject({ kind: "value", argument: /^\w+/.exec(problem.message)![0] });
   });
 });
