@@ -14,7 +14,7 @@ import { isHigher, readWishes } from "./packaging/wishes.mjs";
 
 const ROOT = resolve(import.meta.dirname, "..");
 /** The practice workbook is for trying things out, and ten times as large as all the rest. */
-const LEFT_OUT = /^(practice.*|univer\.css|manifest\.dev\.xml)$/;
+const LEFT_OUT = /^(practice.*|grid(-packages)?\.js|univer\.css|manifest\.dev\.xml)$/;
 const isLeftOut = (/** @type {string} */ name) => LEFT_OUT.test(name) || name === STAMP;
 /** A folder is only ever replaced where it holds these. */
 const PACKAGED = ["manifest.xml", "install.html", "functions.json"];

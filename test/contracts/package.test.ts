@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
+import { basename, join, resolve } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { installGuide } from "../../src/packaging/installGuide.mjs";
 import { fourParts, isHigher, readWishes } from "../../src/packaging/wishes.mjs";
+import { DIST } from "../dist";
 
 describe("a package for the office", () => {
   test("takes an https origin, and the version in the four parts of a manifest", () => {
@@ -72,7 +73,10 @@ describe("the folder for the office, made of a build", () => {
     expect(own.length).toBeGreaterThan(5);
     for (const address of own) expect(existsSync(join(folder, new URL(address).pathname)), address).toBe(true);
     expect(textFiles(folder).filter((file) => readFileSync(file, "utf8").includes("localhost"))).toEqual([]);
-    expect(readdirSync(folder).filter((name) => name.startsWith("practice"))).toEqual([]);
+    const names = (of: string) => readdirSync(of, { recursive: true, encoding: "utf8" }).map((name) => basename(name));
+    const practice = /^practice|^grid|^univer|^built-from/;
+    expect(names(DIST).filter((name) => practice.test(name)).length).toBeGreaterThanOrEqual(6);
+    expect(names(folder).filter((name) => practice.test(name))).toEqual([]);
     const pages = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as { functions: FunctionPage[] };
     for (const { helpUrl } of pages.functions) expect(existsSync(join(folder, new URL(helpUrl).pathname))).toBe(true);
     expect(readdirSync(folder)).toEqual(expect.arrayContaining(["LICENSE.txt", "licenses.txt", "help", "templates"]));

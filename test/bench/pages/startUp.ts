@@ -74,8 +74,9 @@ export async function startTable(browser: Browser): Promise<Table> {
           "address, s": second,
           "first cell, s": "",
           "may be": MOST_SECOND_S,
+          "processor, s": "",
         },
-      ].map((row) => ({ "processor, s": "", ...row })),
+      ],
       claims: [
         {
           what: "First start, to the first usable cell",
