@@ -215,3 +215,12 @@ describe("what the lists say", () => {
     ]);
   });
 });
+
+test("no place in plan shows as -0, whichever way the strips run", () => {
+  const turned = [6, 50, 6, 12, 12, null, 4, 90];
+  for (const id of ["LAYOUT_PINS", "LAYOUT_CUTS"] as const) {
+    const cells = call(id, square, ...turned).flat();
+    expect(cells.filter((cell) => cell === 0).length).toBeGreaterThan(0);
+    expect(cells.filter((cell) => Object.is(cell, -0))).toEqual([]);
+  }
+});

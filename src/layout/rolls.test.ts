@@ -1,22 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { fabricCuts } from "../quantities/fabricRolls";
 import { takeOffRolls } from "./rolls";
 
 describe("cuts off rolls", () => {
-  it("are what BED.FABRIC_CUTS lists, for strips of one length", () => {
-    for (const [length, width, rollLength] of [
-      [30, 11, 50],
-      [120, 20, 50],
-      [49.5, 30, 50],
-      [50, 11, 50],
-    ] as const) {
-      const strips = fabricCuts(length, width, 6, rollLength, 12).at(-1)!.strip;
-      const pieces = takeOffRolls(Array<number>(strips).fill(length), rollLength, 1);
-      const listed = fabricCuts(length, width, 6, rollLength, 12, 12);
-      expect(pieces.flat()).toEqual(listed.map(({ roll, startsAtFt, lengthFt }) => ({ roll, startsAtFt, lengthFt })));
-    }
-  });
-
   it("leave a remnant no longer than the lap as scrap", () => {
     // 50 − 49 = 1 ft is left, the lap is 1 ft: the next cut comes off a new roll though it is short.
     expect(takeOffRolls([49, 0.5], 50, 1)[1]).toEqual([{ roll: 2, startsAtFt: 0, lengthFt: 0.5 }]);

@@ -126,6 +126,7 @@ test("how much longer ten times as much takes is what the table of growth shows"
 });
 
 test("no row shows a limit that it is over", () => {
-  for (const row of rowsOf("pages", 0))
-    if (row["may be"] !== "") expect(row["middle, ms"]).toBeLessThanOrEqual(Number(row["may be"]));
+  const limited = rowsOf("pages", 0).filter((row) => row["may be"] !== "");
+  expect(limited.length).toBeGreaterThan(0);
+  for (const row of limited) expect(row["middle, ms"]).toBeLessThanOrEqual(Number(row["may be"]));
 });

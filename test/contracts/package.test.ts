@@ -45,6 +45,8 @@ describe("a package for the office", () => {
   test("has a guide that names its origin and runs no script", () => {
     const guide = installGuide({ origin: "https://tools.example", version: "1.4.0.0" });
     expect(guide).toContain("https://tools.example/pane.html");
+    expect(guide).toContain("made for <strong>https://tools.example</strong>");
+    expect(guide).toContain("<title>Installing Bedrow 1.4.0.0</title>");
     expect(guide).not.toMatch(/<script|javascript:| on\w+=/i);
   });
 });

@@ -1,7 +1,4 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { edgingPieces } from "../edging";
-import { fabricRolls } from "../fabricRolls";
 import { cutAcross } from "./cutAcross";
 import { edgingCuts } from "./edgingCuts";
 import { rollsInTurn } from "./rollsInTurn";
@@ -21,22 +18,6 @@ describe("the pieces of a run", () => {
     expect(edgingCuts({ feet: 20, closed: false }, 8, 2).lastFt).toBeCloseTo(4 + 4 / 12, 9);
     expect(edgingCuts({ feet: 20, closed: true }, 8, 2).lastFt).toBeCloseTo(4.5, 9);
     expect(edgingCuts({ feet: 23.5, closed: true }, 8, 2)).toEqual({ whole: 3, lastFt: undefined }); // 3 × 7' 10"
-  });
-
-  test("are as many as BED.EDGING_PIECES counts, and reach exactly", () => {
-    const inches = (min: number, max: number) => fc.integer({ min, max });
-    fc.assert(
-      fc.property(inches(1, 4000), inches(30, 240), inches(0, 20), fc.boolean(), (edge, piece, lap, closed) => {
-        const { whole, lastFt } = edgingCuts({ feet: edge / 12, closed }, piece / 12, lap);
-        const pieces = whole + (lastFt === undefined ? 0 : 1);
-        expect(pieces).toBe(edgingPieces(edge / 12, piece / 12, lap, closed));
-        if (lastFt === undefined) return;
-        const reach = whole * piece + lastFt * 12 - (closed ? pieces : pieces - 1) * lap;
-        expect(reach).toBeCloseTo(edge, 6);
-        expect(lastFt * 12).toBeLessThan(piece);
-        expect(lastFt).toBeGreaterThan(0);
-      }),
-    );
   });
 });
 
@@ -76,19 +57,6 @@ describe("rolls used up in turn", () => {
 
   test("leave a remnant that is no longer than the lap", () => {
     expect(rollsInTurn(strips(12, 49, 10), 50)).toMatchObject({ stocks: [{ leftOverFt: 1 }, {}], moreJoints: 0 });
-  });
-
-  test("are as many as BED.FABRIC_ROLLS counts for strips of one length", () => {
-    const inches = (min: number, max: number) => fc.integer({ min, max });
-    fc.assert(
-      fc.property(inches(12, 1800), inches(12, 600), inches(240, 1200), inches(0, 24), (long, wide, roll, lap) => {
-        const count = Math.ceil(wide / 72);
-        const lengths = new Array<number>(count).fill(long / 12);
-        expect(rollsInTurn(strips(lap, ...lengths), roll / 12).stocks).toHaveLength(
-          fabricRolls(long / 12, wide / 12, 6, roll / 12, 0, lap),
-        );
-      }),
-    );
   });
 });
 
