@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { functionKnowledge } from "../review/knowledge";
+import { declarations } from "../functions/declarations";
 import { kindOfMessage, slipsOf } from "./slips";
 
-const knownOf = (id: string) => functionKnowledge.find(({ name }) => name === id)!.arguments;
+const knownOf = (id: string) => declarations.find(({ name }) => name === id)!.arguments;
 
 test("arguments that the example leaves out meet each other, too", () => {
   // The example of FABRIC_AREA has no roll length, so that an end lap can't be longer than it.
