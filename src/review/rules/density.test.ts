@@ -101,6 +101,7 @@ describe("a cell that a function takes as its stone", () => {
     ["another argument is no weight", "=BED.STONE_TONS(B2,C2,1.35,D2)"],
     ["a function without a stone", "=BED.STONE_YARDS(B2,C2,D2)"],
     ["ordinary arithmetic", "=B2*C2/324*D2"],
+    ["an ordinary function", "=MAX(B2,C2,D2)"],
     ["a stone that is left out", "=BED.STONE_TONS(B2,C2)"],
     ["a stone that is typed in", "=BED.STONE_TONS(B2,C2,2.7)+D2"],
   ])("is not %s", (_, formula) => {

@@ -54,6 +54,7 @@ test.each([
   ["trench depth in inches", "Trench depth (in)", 0.25, undefined],
   ["trench depth in feet", "Trench depth (ft)", 3, 0.25],
   ["depth in centimeters", "Stone depth (cm)", 0.25, undefined],
+  ["depth in a few centimeters", "Stone depth (cm)", 8, undefined],
   ["stone size", "Stone size (in)", 0.5, undefined],
   ["worked out depth", "Stone depth (in)", "=3/12", undefined],
 ])("%s", (_, heading, typed, fixed) => {

@@ -27,7 +27,7 @@ export const depthUnit: Rule = {
 
 function observe(study: Study, { cell, number, unit, role }: Measure): Observation | undefined {
   const isInches = unit === undefined || unit.name === "in";
-  if ((!isInches && unit?.name !== "ft") || number <= 0) return undefined;
+  if (!isInches && unit.name !== "ft") return undefined;
   const looksLikeFeet = isInches && number < LEAST_IN && inRange(number * INCHES_PER_FOOT);
   const looksLikeInches = !isInches && number >= MOST_FT && inRange(number);
   if (!looksLikeFeet && !looksLikeInches) return undefined;

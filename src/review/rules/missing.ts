@@ -110,7 +110,7 @@ export const missing: Rule = {
       if (!isPriced(study, grid.index)) continue;
       for (const question of QUESTIONS) {
         const given = largest(own.get(question.given) ?? []);
-        if (!given?.most || given.most <= 0) continue;
+        if (!given?.most) continue;
         if (question.wanted === "notice") {
           if (!circle.some((sheet) => speaksOfNotice(study, sheet))) yield observe(grid.index, question, given, []);
           continue;

@@ -24,6 +24,14 @@ describe("a price under its cost", () => {
     expect(cellsFound(priceUnderCost, sold(cost, price))).toEqual(found);
   });
 
+  test("is not found where the neighbors' price has nothing to do with the cost", () => {
+    const rows = [
+      ["Line", "Cost", "Price", "Quote"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Line", 100, row === 4 ? 80 : `=D${row}*1`, 130]),
+    ];
+    expect(cellsFound(priceUnderCost, rows)).toEqual([]);
+  });
+
   test("is found by the piece, too", () => {
     expect(cellsFound(priceUnderCost, sold(10, "=B2*0.8", ["Unit cost", "Unit price"]))).toEqual(["C2"]);
   });

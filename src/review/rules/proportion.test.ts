@@ -35,6 +35,7 @@ describe("pins in proportion to the area", () => {
 
   test.each([
     ["Pins (boxes)"],
+    ["Pins by the box"],
     ["Pins per box"],
     ["Pin price"],
     ["Pins (lb)"],

@@ -127,6 +127,8 @@ describe("a sum that stops short or skips a row", () => {
     expect(findWith(shortSum, rows)).toMatchObject([
       { related: ["B4"], seen: "B5 (“Total”, “Cost”) takes B2:B3, but not B4 beside it." },
     ]);
+    const two = [...rows.slice(0, 4), ["Stakes", "=30"], ["Total", "=SUM(B2:B3)"]];
+    expect(findWith(shortSum, two)[0]!.seen).toBe("B6 (“Total”, “Cost”) takes B2:B3, but not B4 and B5 beside it.");
   });
 
   test("ranks at least 10, and 30 where the total is an error", () => {
