@@ -194,6 +194,23 @@ describe("a person's work", () => {
   });
 });
 
+test("the page has no alert, confirm, or prompt, and can't rewrite its history, as in the office", async () => {
+  const found = await page.evaluate(() => {
+    const saysNo = (ask: () => unknown) => {
+      try {
+        ask();
+        return false;
+      } catch {
+        return true;
+      }
+    };
+    const { pushState, replaceState } = window.history as { pushState: unknown; replaceState: unknown };
+    const dialogs = [() => alert("Saved"), () => confirm("Remove it?"), () => prompt("Depth?")];
+    return { dialogs: dialogs.map(saysNo), history: [pushState, replaceState] };
+  });
+  expect(found).toEqual({ dialogs: [true, true, true], history: [null, null] });
+});
+
 test("the page says that it is loading, and why it does not come up where the grid cannot be fetched", async () => {
   const context = await browser.newContext();
   const cut = await context.newPage();

@@ -16,6 +16,8 @@ export abstract class ClientObject {
   /** The objects that hang on this one and were asked for. */
   private readonly children = new Map<string, ClientObject>();
   private isReleased = false;
+  /** Whether it turned out to hang on an "or null" object that is not there. */
+  private isMissing = false;
 
   /**
    * @param typeName The host's name for the kind of object, for the place in an error.
@@ -35,11 +37,13 @@ export abstract class ClientObject {
     this.checkUsable();
     const paths = pathsOf(properties);
     this.context.read(`${this.typeName}.load`, () => {
+      this.isMissing = false;
       try {
         this.readPaths(paths.map((path) => path.split("/")));
       } catch (error) {
         // What hangs on an "or null" object that is not there loads as nothing.
         if (!(error instanceof NullObjectError)) throw error;
+        this.isMissing = true;
       }
     });
     return this;
@@ -74,6 +78,7 @@ export abstract class ClientObject {
    * @throws HostError where the property was not loaded and synced.
    */
   protected loadedValue<T>(name: string): T {
+    if (this.isMissing) return undefined as T;
     if (this.loaded.has(name)) return this.loaded.get(name) as T;
     const advice = `Before reading the property's value, call the load method on the containing object and call "context.sync()" on the associated request context.`;
     // The host names no place for this one.
