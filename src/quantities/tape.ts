@@ -1,7 +1,7 @@
 import { readDecimal } from "./decimal";
 import { messages } from "./messages";
 import { Problem } from "./problem";
-import { TENTH_MILLIMETERS } from "./units";
+import { INCHES_PER_FOOT, TENTH_MILLIMETERS } from "./units";
 
 /** A unit a bare number can be in. */
 export type TapeUnit = "ft" | "in";
@@ -141,7 +141,7 @@ function amountOf(part: RegExpExecArray, ambiguous: () => Problem): number | und
 }
 
 const SIXTEENTHS_PER_INCH = 16;
-const SIXTEENTHS_PER_FOOT = 12 * SIXTEENTHS_PER_INCH;
+const SIXTEENTHS_PER_FOOT = INCHES_PER_FOOT * SIXTEENTHS_PER_INCH;
 const LONGEST_PRINTED_FEET = 1e9;
 
 /**

@@ -1,4 +1,5 @@
 import type { Kind } from "../../functions/declare";
+import { CUBIC_FEET_PER_CUBIC_YARD } from "../../quantities/units";
 import type { Cell } from "../book";
 import { knownFunction } from "../knowledge";
 
@@ -21,7 +22,6 @@ export interface Dimension {
 }
 
 const PLAIN: Dimension = { feet: 0, tons: 0, hours: 0, money: 0, size: 1 };
-const CUBIC_FEET_PER_YARD = 27;
 const ROUNDS = new Set(["ROUND", "ROUNDUP", "ROUNDDOWN", "INT", "TRUNC", "CEILING", "FLOOR", "ABS"]);
 const TAKES_RANGE = new Set(["SUM", "AVERAGE", "MAX", "MIN"]);
 
@@ -33,11 +33,11 @@ export function dimensionOfUnit({ measures, size }: Unit): Dimension {
     case "area":
       return { ...PLAIN, feet: 2, size };
     case "volume":
-      return { ...PLAIN, feet: 3, size: size * CUBIC_FEET_PER_YARD };
+      return { ...PLAIN, feet: 3, size: size * CUBIC_FEET_PER_CUBIC_YARD };
     case "weight":
       return { ...PLAIN, tons: 1, size };
     case "density":
-      return { ...PLAIN, tons: 1, feet: -3, size: size / CUBIC_FEET_PER_YARD };
+      return { ...PLAIN, tons: 1, feet: -3, size: size / CUBIC_FEET_PER_CUBIC_YARD };
     case "time":
       return { ...PLAIN, hours: 1, size };
     case "money":

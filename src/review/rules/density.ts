@@ -1,3 +1,4 @@
+import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantities/units";
 import type { Cell } from "../book";
 import { cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
@@ -8,7 +9,7 @@ import { localAddress, nameOf, short } from "../words";
 import type { Observation, Rule } from "./rule";
 
 /** Short tons a cubic yard for pounds a cubic foot. */
-const TONS = 27 / 2000;
+const TONS = CUBIC_FEET_PER_CUBIC_YARD / POUNDS_PER_SHORT_TON;
 /** Any ordinary stone, loose: 75 to 125 lb a cubic foot; lava and pumice 30 to 60 (common practice). */
 const ORDINARY = [75 * TONS, 125 * TONS] as const;
 const LIGHT = [30 * TONS, 60 * TONS] as const;
@@ -60,7 +61,7 @@ function observe(study: Study, cell: Cell, tons: number): Observation | undefine
   const between = tons > LIGHT[1] && tons < ORDINARY[0];
   const as =
     tons > 1000
-      ? ` It looks like pounds a cubic yard: ${short(tons / 2000)} tons.`
+      ? ` It looks like pounds a cubic yard: ${short(tons / POUNDS_PER_SHORT_TON)} tons.`
       : tons > 20
         ? ` It looks like pounds a cubic foot: ${short(tons * TONS)} tons.`
         : "";

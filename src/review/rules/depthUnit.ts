@@ -1,3 +1,4 @@
+import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { Measure } from "../sheet/measures";
 import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
@@ -6,7 +7,6 @@ import { eachMeasure } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
 const DEPTHS = new Set<Role>(["border height", "dig depth", "stone depth", "trench depth"]);
-const INCHES_PER_FOOT = 12;
 /** Depths that are dug and filled, in inches (common practice: 1 to 9, borders up to 12). */
 export const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
 /** Less than this is no depth in inches, more than this none in feet. */

@@ -1,10 +1,10 @@
+import { INCHES_PER_FOOT } from "../../quantities/units";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
-const INCHES_PER_FOOT = 12;
 /** An overlap of more than a third of the roll is fabric thrown away; under 1 in strips come apart (common practice). */
 export const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
 

@@ -31,7 +31,8 @@ describe("a factor that comes from a mistaken unit", () => {
   });
 
   test("may be typed with few digits", () => {
-    expect(unitSlip(3.28)).toEqual({ times: 3.280839895, words: "feet and meters" });
+    // 1 ft = 0.3048 m exactly (NIST Handbook 44, Appendix C).
+    expect(unitSlip(3.28)).toEqual({ times: 1 / 0.3048, words: "feet and meters" });
     expect(unitSlip(1 / 39.4)?.times).toBeCloseTo(25.4 / 1000, 10);
   });
 

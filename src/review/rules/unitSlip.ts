@@ -1,22 +1,31 @@
+import {
+  CUBIC_FEET_PER_CUBIC_YARD,
+  FEET_PER_YARD,
+  INCHES_PER_FOOT,
+  METERS_PER_FOOT,
+  POUNDS_PER_SHORT_TON,
+  SQUARE_FOOT_INCHES_PER_CUBIC_YARD,
+} from "../../quantities/units";
+
 /** Factors by which a quantity is off when a unit was mistaken, each with what to do about it. */
 const FACTORS: readonly (readonly [factor: number, words: string])[] = [
-  [12, "feet and inches"],
-  [144, "square feet and square inches"],
-  [1728, "feet and inches, three times over"],
-  [27, "cubic feet and cubic yards"],
-  [324, "square feet times inches and cubic yards"],
-  [9, "square feet and square yards"],
-  [3, "feet and yards"],
-  [36, "inches and yards"],
-  [2000, "pounds and tons"],
-  [27 * 2000, "pounds a cubic foot and tons a cubic yard"],
-  [2000 / 27, "pounds a cubic foot and tons a cubic yard"],
-  [1000 / 25.4, "inches and meters"],
-  [25.4, "inches and millimeters"],
-  [304.8, "feet and millimeters"],
-  [2.54, "inches and centimeters"],
-  [3.280839895, "feet and meters"],
-  [10.76391042, "square feet and square meters"],
+  [INCHES_PER_FOOT, "feet and inches"],
+  [INCHES_PER_FOOT ** 2, "square feet and square inches"],
+  [INCHES_PER_FOOT ** 3, "feet and inches, three times over"],
+  [CUBIC_FEET_PER_CUBIC_YARD, "cubic feet and cubic yards"],
+  [SQUARE_FOOT_INCHES_PER_CUBIC_YARD, "square feet times inches and cubic yards"],
+  [FEET_PER_YARD ** 2, "square feet and square yards"],
+  [FEET_PER_YARD, "feet and yards"],
+  [INCHES_PER_FOOT * FEET_PER_YARD, "inches and yards"],
+  [POUNDS_PER_SHORT_TON, "pounds and tons"],
+  [CUBIC_FEET_PER_CUBIC_YARD * POUNDS_PER_SHORT_TON, "pounds a cubic foot and tons a cubic yard"],
+  [POUNDS_PER_SHORT_TON / CUBIC_FEET_PER_CUBIC_YARD, "pounds a cubic foot and tons a cubic yard"],
+  [INCHES_PER_FOOT / METERS_PER_FOOT, "inches and meters"],
+  [(1000 * METERS_PER_FOOT) / INCHES_PER_FOOT, "inches and millimeters"],
+  [1000 * METERS_PER_FOOT, "feet and millimeters"],
+  [(100 * METERS_PER_FOOT) / INCHES_PER_FOOT, "inches and centimeters"],
+  [1 / METERS_PER_FOOT, "feet and meters"],
+  [METERS_PER_FOOT ** -2, "square feet and square meters"],
 ];
 
 /** Conversions are typed with few digits. */

@@ -1,3 +1,4 @@
+import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { Cell } from "../book";
 import { fullName } from "../knowledge";
 import { asNumber, type Study } from "../study";
@@ -29,7 +30,6 @@ const SMALL = new Set<Role>([
   "stone size",
   "trench depth",
 ]);
-const INCHES_PER_FOOT = 12;
 
 /** All numbers of a workbook with a role; a step between is a place to pause. */
 export function* findMeasures(study: Study): Generator<undefined, Measure[]> {

@@ -1,3 +1,13 @@
+import {
+  CUBIC_FEET_PER_CUBIC_YARD,
+  FEET_PER_YARD,
+  INCHES_PER_FOOT,
+  KILOGRAMS_PER_POUND,
+  METERS_PER_FOOT,
+  METERS_PER_YARD,
+  POUNDS_PER_SHORT_TON,
+} from "../../quantities/units";
+
 /** What a unit measures, and how much of the first unit of its kind one of it is. */
 export interface Unit {
   /** As it is shown: "in", "sq ft". */
@@ -7,40 +17,39 @@ export interface Unit {
   readonly size: number;
 }
 
-/** Exact relations as in NIST Handbook 44, Appendix C: 1 ft = 0.3048 m, 27 cu ft = 1 cu yd, 2,000 lb = 1 short ton. */
-const METERS_PER_FOOT = 0.3048;
-const POUNDS_PER_TON = 2000;
-const POUNDS_PER_TONNE = 1000 / 0.45359237;
-const CUBIC_FEET_PER_YARD = 27;
-const CUBIC_METERS_PER_YARD = 0.9144 ** 3;
+const POUNDS_PER_TONNE = 1000 / KILOGRAMS_PER_POUND;
+const CUBIC_METERS_PER_YARD = METERS_PER_YARD ** 3;
 
 const unit = (name: string, measures: Unit["measures"], size: number): Unit => ({ name, measures, size });
 
 /** Units by the words that stand for them in headings. */
 const WORDS: readonly (readonly [unit: Unit, words: string])[] = [
-  [unit("in", "length", 1 / 12), 'in|ins|inch|inches|"'],
+  [unit("in", "length", 1 / INCHES_PER_FOOT), 'in|ins|inch|inches|"'],
   [unit("ft", "length", 1), "ft|feet|foot|lf|lin ft|linear ft|linear feet|lineal feet|'"],
   // "Yards" alone means cubic yards as often as lengths, so it names nothing.
-  [unit("yd", "length", 3), "lin yd|linear yd|linear yards"],
+  [unit("yd", "length", FEET_PER_YARD), "lin yd|linear yd|linear yards"],
   [unit("mm", "length", 0.001 / METERS_PER_FOOT), "mm|millimeters|millimetres"],
   [unit("cm", "length", 0.01 / METERS_PER_FOOT), "cm|centimeters|centimetres"],
   [unit("m", "length", 1 / METERS_PER_FOOT), "m|meter|meters|metre|metres"],
   [unit("sq ft", "area", 1), "sq ft|sqft|sf|ft2|ft²|square feet|square foot"],
-  [unit("sq in", "area", 1 / 144), "sq in|in2|in²|square inches"],
-  [unit("sq yd", "area", 9), "sq yd|sy|yd2|yd²|square yards"],
+  [unit("sq in", "area", INCHES_PER_FOOT ** -2), "sq in|in2|in²|square inches"],
+  [unit("sq yd", "area", FEET_PER_YARD ** 2), "sq yd|sy|yd2|yd²|square yards"],
   [unit("sq m", "area", METERS_PER_FOOT ** -2), "sq m|m2|m²|square meters|square metres"],
   [unit("cu yd", "volume", 1), "cu yd|cu yds|cy|yd3|yd³|cubic yards|cubic yard"],
-  [unit("cu ft", "volume", 1 / CUBIC_FEET_PER_YARD), "cu ft|cf|ft3|ft³|cubic feet|cubic foot"],
+  [unit("cu ft", "volume", 1 / CUBIC_FEET_PER_CUBIC_YARD), "cu ft|cf|ft3|ft³|cubic feet|cubic foot"],
   [unit("cu m", "volume", 1 / CUBIC_METERS_PER_YARD), "cu m|m3|m³|cubic meters|cubic metres"],
   [unit("tons", "weight", 1), "ton|tons|short tons|tn"],
-  [unit("lb", "weight", 1 / POUNDS_PER_TON), "lb|lbs|pounds"],
-  [unit("tonnes", "weight", POUNDS_PER_TONNE / POUNDS_PER_TON), "tonne|tonnes|metric tons"],
+  [unit("lb", "weight", 1 / POUNDS_PER_SHORT_TON), "lb|lbs|pounds"],
+  [unit("tonnes", "weight", POUNDS_PER_TONNE / POUNDS_PER_SHORT_TON), "tonne|tonnes|metric tons"],
   [
     unit("tons/cu yd", "density", 1),
     "tons/cu yd|tons/cy|ton/cu yd|ton/cy|t/cy|tons per cubic yard|tons per yard|tons per cu yd",
   ],
-  [unit("lb/cu yd", "density", 1 / POUNDS_PER_TON), "lb/cu yd|lb/cy|lbs/cy|pounds per cubic yard"],
-  [unit("lb/cu ft", "density", CUBIC_FEET_PER_YARD / POUNDS_PER_TON), "lb/cu ft|lb/cf|pcf|pounds per cubic foot"],
+  [unit("lb/cu yd", "density", 1 / POUNDS_PER_SHORT_TON), "lb/cu yd|lb/cy|lbs/cy|pounds per cubic yard"],
+  [
+    unit("lb/cu ft", "density", CUBIC_FEET_PER_CUBIC_YARD / POUNDS_PER_SHORT_TON),
+    "lb/cu ft|lb/cf|pcf|pounds per cubic foot",
+  ],
   [unit("share", "share", 1), "share|fraction"],
   [unit("%", "share", 1), "%|pct|percent"],
   [unit("h", "time", 1), "h|hr|hrs|hour|hours|person-h|person-hours|man-hours|mh"],
