@@ -216,11 +216,13 @@ describe("what the lists say", () => {
   });
 });
 
-test("no place in plan shows as -0, whichever way the strips run", () => {
-  const turned = [6, 50, 6, 12, 12, null, 4, 90];
-  for (const id of ["LAYOUT_PINS", "LAYOUT_CUTS"] as const) {
-    const cells = call(id, square, ...turned).flat();
-    expect(cells.filter((cell) => cell === 0).length).toBeGreaterThan(0);
-    expect(cells.filter((cell) => Object.is(cell, -0))).toEqual([]);
-  }
+test("no pin's place shows as -0 where the strips run back toward the base line", () => {
+  const triangle = [
+    [0, 0],
+    [12, 0],
+    [0, 5],
+  ];
+  const cells = call("LAYOUT_PINS", triangle, ...laying, 12, 12, null, 4, 180).flat();
+  expect(cells.filter((cell) => cell === 0).length).toBeGreaterThan(0);
+  expect(cells.filter((cell) => Object.is(cell, -0))).toEqual([]);
 });
