@@ -39,11 +39,8 @@ export default ({ origin }, { mode = "production" }) => ({
       {
         oneOf: [
           { test: /gridPackages\.ts$/, loader: "./src/building/gridBundle.mjs" },
-          {
-            test: /\.tsx?$/,
-            loader: "ts-loader",
-            options: { transpileOnly: true, compilerOptions: { noEmit: false } },
-          },
+          // Only takes the types off, a file at a time; `npm run check` checks them. TypeScript itself takes 7 s longer.
+          { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
         ],
       },
     ],
