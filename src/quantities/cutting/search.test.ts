@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { fillings } from "./fillings";
 import { isOutdone } from "./isOutdone";
 import { type Job, stocksIn, sumOfPieces, sumOver } from "./job";
 import { search } from "./search";
@@ -37,6 +38,33 @@ test("puts pieces back together into the stocks that they were broken out of, fi
       expect(search(whole, all, stocks - 1, [], new Steps(1e8))).toBeNull();
     }),
   );
+});
+
+describe("the fillings of a stock", () => {
+  const few = () => new Steps(1e6);
+  const relaxed = (worth: number[], most: number) => ({ plan: [], worth, most, value: 0 });
+
+  test("hold the longest piece, as often as it is cut", () => {
+    // 4 + 4 + 2 fill 10. One 4 with both 2s would leave room for another 4.
+    const [filling, ...others] = fillings({ capacity: 10, sizes: [4, 2] }, [3, 2], 2, relaxed([4, 2], 10), few());
+    expect(filling).toEqual({ at: [0, 1], copies: [2, 1] });
+    expect(others).toEqual([]);
+    // 6 + 4, and no other 6 has room; 3 + 1 in place of the 4 is outdone by it.
+    expect(fillings({ capacity: 10, sizes: [6, 4, 3, 1] }, [2, 1, 1, 1], 2, relaxed([6, 4, 3, 1], 10), few())).toEqual([
+      { at: [0, 1], copies: [1, 1] },
+    ]);
+  });
+
+  test("come with the dearest first", () => {
+    // The 20 is worth more for its length than the rest.
+    const job: Job = { capacity: 100, sizes: [51, 39, 29, 28, 20, 13] };
+    const worth = [50, 30, 29, 29, 25, 10];
+    const found = fillings(job, [1, 2, 2, 2, 2, 2], 5, relaxed(worth, 100), few());
+    const sums = found.map((pattern) => sumOver(pattern, worth));
+    expect(found.length).toBeGreaterThan(1);
+    expect(sums).toEqual([...sums].sort((a, b) => b - a));
+    for (const { at } of found) expect(at).toContain(0);
+  });
 });
 
 test("stops when its steps are spent", () => {
