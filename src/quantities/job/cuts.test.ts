@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cutAcross } from "./cutAcross";
+import { cutAcross, cutBedByBed } from "./cutAcross";
 import { edgingCuts } from "./edgingCuts";
 import { rollsInTurn } from "./rollsInTurn";
 import { stripCuts } from "./stripCuts";
@@ -57,6 +57,26 @@ describe("rolls used up in turn", () => {
 
   test("leave a remnant that is no longer than the lap", () => {
     expect(rollsInTurn(strips(12, 49, 10), 50)).toMatchObject({ stocks: [{ leftOverFt: 1 }, {}], moreJoints: 0 });
+  });
+});
+
+test("bed by bed, each last piece comes from a stock of its own", () => {
+  const parts = [
+    { bed: "Walk", part: 1, whole: 2, lastFt: 4.5 },
+    { bed: "Walk", part: 2, whole: 1, lastFt: undefined },
+    { bed: "Porch", part: 1, whole: 0, lastFt: 3 },
+  ];
+  expect(cutBedByBed(8, parts)).toEqual({
+    whole: [
+      { bed: "Walk", part: 1, count: 2 },
+      { bed: "Walk", part: 2, count: 1 },
+    ],
+    stocks: [
+      { cuts: [{ bed: "Walk", part: 1, lengthFt: 4.5 }], leftOverFt: 3.5 },
+      { cuts: [{ bed: "Porch", part: 1, lengthFt: 3 }], leftOverFt: 5 },
+    ],
+    moreJoints: 0,
+    proven: true,
   });
 });
 

@@ -45,6 +45,8 @@ describe("a line is on the order", () => {
     ["of no fabric", { fabric: fabric([], 0) }, []],
     ["of strips whose rolls were typed to 0", { fabric: fabric([20], 0) }, ["fabric 0"]],
     ["of no pins", { pins: pins(0, 0) }, []],
+    ["of pins whose boxes were typed to 0", { pins: pins(10, 0) }, ["pins 0"]],
+    ["of stone that was typed to none", { stone: stone(2, 0, { deliveries: { quantity: 0 } }) }, ["stone 0"]],
     ["of boxes alone", { pins: pins(0, 2) }, ["pins 2"]],
     ["of soil that goes nowhere", { spoil: spoil(0, 0) }, []],
     ["of soil that is hauled and not tipped", { spoil: { ...spoil(2, 1), dump: undefined } as never }, ["haul 1"]],
@@ -134,7 +136,7 @@ describe("stakes", () => {
   const typedStakes = border([16], 2, { stakes: 6, extraStakes: { quantity: 5, typed: true, unitCost: 2.5 } });
   const typedPieces = border([8], 4, {
     ...{ stakes: 20, pieces: { quantity: 4, typed: true, unitCost: 24 } },
-    extraStakes: { quantity: 8, unitCost: 2.5 },
+    extraStakes: { quantity: 9, unitCost: 2.5 },
   });
 
   test("of one bed are ordered as its own line says", () => {
@@ -145,12 +147,18 @@ describe("stakes", () => {
     // 9 are needed, and 2 pieces bring 6: 3. What the beds with typed lines order comes on top.
     expect(orders(...two)).toEqual(["border 2", "stakes 3"]);
     expect(orders(...two, { border: typedStakes })).toEqual(["border 4", "stakes 8"]);
-    expect(orders(...two, { border: typedPieces })).toEqual(["border 6", "stakes 11"]);
-    expect(orders(...two, { border: typedStakes }, { border: typedPieces })).toEqual(["border 8", "stakes 16"]);
+    expect(orders(...two, { border: typedPieces })).toEqual(["border 6", "stakes 12"]);
+    expect(orders(...two, { border: typedStakes }, { border: typedPieces })).toEqual(["border 8", "stakes 17"]);
   });
 });
 
 describe("a delivery", () => {
+  test("is there where one of two trucks brings something", () => {
+    const fetched = stone(1, 1, { deliveries: { quantity: 0 } });
+    const brought = stone(1, 1, { truck: { yards: 2, payloadTons: 2 } });
+    expect(orders({ stone: fetched }, { stone: brought })).toContain("delivery 1");
+  });
+
   test("that was typed on another truck does not keep the rest from coming together", () => {
     const other = { yards: 2, payloadTons: 2 };
     const typed = stone(1, 1, { truck: other, deliveries: { quantity: 2, typed: true } });
