@@ -74,3 +74,15 @@ test("pieces over half a stock need one each, though all of them are shorter tha
   // 60 leaves room for 40 at most: the five of 45 share stocks by twos.
   expect(quickBound({ capacity: 100, sizes: [60, 45] }, [4, 5])).toBe(7);
 });
+
+test.each([
+  // Into the first stock with room these take one more; found by trying lists at random.
+  ["the fullest stock", [42, 42, 41, 37, 30, 27, 27, 26, 24, 24, 24, 15, 14, 10, 9], 5, 4],
+  ["the first stock", [44, 42, 41, 34, 33, 32, 30, 28, 27, 26, 16, 12, 10, 9, 8], 4, 5],
+])("where only %s with room is right, the quick plan has it", (_, lengths, first, fullest) => {
+  const sizes = [...new Set(lengths)];
+  const pieces = sizes.map((size) => lengths.filter((length) => length === size).length);
+  const job: Job = { capacity: 100, sizes };
+  expect([pieceByPiece(job, pieces, false), pieceByPiece(job, pieces, true)]).toEqual([first, fullest]);
+  expect(stocksIn(quickPlan(job, pieces))).toBe(4);
+});
