@@ -23,6 +23,7 @@ describe("a package for the office", () => {
     [["--origin", "tools.example"], /not an address/],
     [["--origin", "https://tools.example/bedrow"], /has a path/],
     [["--origin", "https://tools.example/?a=1"], /has a path/],
+    [["--origin", "https://tools.example/#a"], /has a path/],
     [["--origin", "https://localhost:3000"], /this machine alone/],
     [["--origin", "https://127.0.0.1"], /this machine alone/],
     [["--origin", "https://[::1]:8443"], /this machine alone/],

@@ -40,6 +40,11 @@ describe("the summary of the office's rates", () => {
     expect(ratesSummary(found(own))).toBe("Prices from the sheet Rates.");
   });
 
+  test("calls the sheet by its first name where no cell is left on one", () => {
+    expect(ratesSummary({ ...found(own), sheets: [] })).toBe("Prices from the sheet Rates.");
+    expect(ratesSummary({ ...found(own), sheets: ["Prices", "Crew"] })).toBe("Prices from the sheet Prices, Crew.");
+  });
+
   test("counts one price as one", () => {
     const one = { ...own, Whose_crew_hour: [["example"]] };
     expect(ratesSummary(found(one))).toBe("Prices from the sheet Rates; 1 is still an example.");
