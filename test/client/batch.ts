@@ -64,7 +64,9 @@ export class Batch {
     try {
       await this.context.sync();
     } catch (error) {
-      return { Results: this.results, TraceIds: this.traces, Error: answerOf(atLocation(error, ""), this.current) };
+      const told = atLocation(error, "");
+      if (told.cause) console.error("The grid gave up:", told.cause);
+      return { Results: this.results, TraceIds: this.traces, Error: answerOf(told, this.current) };
     }
     return { Results: this.results, TraceIds: this.traces };
   }
@@ -79,10 +81,15 @@ export class Batch {
   }
 
   private queue(action: Action): void {
+    if (action.ActionType === ActionType.Trace) {
+      this.step(() => void this.traces.push(action.Id));
+      this.result(action, () => null);
+      return;
+    }
     const object = this.objectOf(action.ObjectPathId);
     switch (action.ActionType) {
       case ActionType.Instantiate:
-        this.result(action, () => this.identity(object, action.ObjectPathId));
+        this.result(action, () => (this.isMissing(action) ? null : this.identity(object, action.ObjectPathId)));
         break;
       case ActionType.Query:
         this.query(action, object);
@@ -93,17 +100,24 @@ export class Batch {
       case ActionType.SetProperty:
         this.set(action, object);
         break;
-      case ActionType.Trace:
-        this.step(() => void this.traces.push(action.Id));
-        this.result(action, () => null);
-        break;
       default:
         throw new Error(`The server does not know actions of type ${action.ActionType}.`);
     }
   }
 
+  /** Whether an action is for an "or null" object that is not there, or for what is reached from one. */
+  private isMissing({ ObjectPathId }: Action): boolean {
+    let path = this.body.ObjectPaths[ObjectPathId];
+    while (path) {
+      const object = this.objectOf(path.Id);
+      if (object === NOTHING || isNull(object)) return true;
+      path = this.body.ObjectPaths[path.ParentObjectPathId ?? Number.NaN];
+    }
+    return false;
+  }
+
   private identity(object: Found, pathId: number): unknown {
-    if (object === NOTHING || isNull(object)) return null;
+    if (object === NOTHING) return null;
     return this.held.has(pathId) ? { _ReferenceId: this.kept.reference(object) } : this.kept.identity(object);
   }
 
@@ -115,10 +129,10 @@ export class Batch {
     if (object === NOTHING || typeof object.load !== "function") {
       this.result(action, () => null);
     } else if (asksForNothing) {
-      this.result(action, () => (isNull(object) ? null : {}));
+      this.result(action, () => (this.isMissing(action) ? null : {}));
     } else {
       object.load(plain.length > 0 ? plain : undefined);
-      this.result(action, () => propertiesOf(object, plain, this.kept));
+      this.result(action, () => (this.isMissing(action) ? null : propertiesOf(object, plain, this.kept)));
     }
   }
 
@@ -175,8 +189,11 @@ export class Batch {
         return this.kept.find(path.ArgumentInfo?.Arguments?.[0]) ?? this.invoke(parent, "getItem", path.ArgumentInfo);
       case PathType.Property:
         return this.property(parent, memberOf(path.Name));
-      case PathType.Method:
-        return this.invoke(parent, path.Name, path.ArgumentInfo);
+      case PathType.Method: {
+        const place = path.ArgumentInfo?.Arguments?.[0];
+        const item = path.Name === "GetItemAt" ? this.kept.itemAt(parent, place) : undefined;
+        return item ?? this.invoke(parent, path.Name, path.ArgumentInfo);
+      }
       default:
         throw new Error(`The server does not know paths of type ${path.ObjectPathType}.`);
     }

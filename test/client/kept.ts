@@ -7,6 +7,7 @@ const PRIVATE_ID = new Set(["NamedItem", "Setting"]);
 export class KeptObjects {
   private readonly byId = new Map<string, StandIn>();
   private readonly ids = new WeakMap<StandIn, string>();
+  private readonly items = new WeakMap<StandIn, readonly StandIn[]>();
   private made = 0;
 
   /** An id for an object that is to be found by nothing else. */
@@ -26,6 +27,15 @@ export class KeptObjects {
     if (typeof id !== "string") return {};
     this.byId.set(id, object);
     return { Id: id };
+  }
+
+  /** The items of a collection as they were sent: those without an id are asked for again by their place. */
+  rememberItems(collection: StandIn, items: readonly StandIn[]): void {
+    this.items.set(collection, items);
+  }
+
+  itemAt(collection: StandIn, place: unknown): StandIn | undefined {
+    return this.items.get(collection)?.[Number(place)];
   }
 
   find(id: unknown): StandIn | undefined {

@@ -13,7 +13,7 @@ export const SETS: Readonly<Record<string, string>> = {
   DelayForCellEdit: "1.1",
 };
 
-/** A request as the library sends it: custom data, method, path, headers, body, permission, flags. */
+/** A request as the library sends it: its mark, method, path, headers, body, the kind of its sender, and flags. */
 export type RequestArray = readonly [string, string, string, readonly string[], string, number, number, ...unknown[]];
 /** An answer as the library takes it: HTTP status, headers, body. */
 export type AnswerArray = readonly [number, readonly string[], string];

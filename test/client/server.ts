@@ -48,9 +48,9 @@ export class Server implements Program {
     this.connection = connection;
   }
 
-  async answer([tag, , , , text, , flags]: RequestArray): Promise<AnswerArray> {
+  async answer([mark, , , , text, , flags]: RequestArray): Promise<AnswerArray> {
     const body = JSON.parse(text) as RequestBody;
-    if (tag !== OF_A_RUN || usesService(body)) {
+    if (mark !== OF_A_RUN || usesService(body)) {
       this.counts.own += 1;
       return [200, [], JSON.stringify(NO_RESULTS)];
     }

@@ -44,6 +44,7 @@ function itemsOf(
   const items = object.items.map((item) => {
     return { ...(propertiesOf(item, ofItem, kept) as object), ...kept.identity(item) };
   });
+  kept.rememberItems(object, object.items);
   return { _Items: items, Count: items.length };
 }
 
