@@ -71,6 +71,30 @@ export const LISTS = [
   "LAYOUT_PINS",
 ] as const satisfies readonly (keyof typeof functions)[];
 
+/** A bed twelve feet square, and how it's laid: width and length of the roll, and its overlap. */
+export const LAID = {
+  points: [
+    [0, 0],
+    [12, 0],
+    [12, 12],
+    [0, 12],
+  ],
+  laying: [6, 50, 6],
+};
+
+/** Arguments with which each of them gives a list. */
+export const LIST_SAMPLES: Readonly<Record<(typeof LISTS)[number], readonly unknown[]>> = {
+  CUT_LIST: [16, [[8], [7], [6], ["5'"], [4], [2]], null, 0],
+  FABRIC_CUTS: [30, 11, 6, 50, 12],
+  PIN_MAP: [12, 12, 12, 0, 18, 3],
+  LAYOUT: [LAID.points, ...LAID.laying],
+  LAYOUT_WIDTHS: ["4'", [["3'"], [`4' 6"`], [5.5], ["0"]], ...LAID.laying],
+  LAYOUT_RECTANGLE: [`18' 6"`, 5, 2, 2, ...LAID.laying],
+  LAYOUT_ROUND: [10, 3, ...LAID.laying],
+  LAYOUT_CUTS: [LAID.points, ...LAID.laying],
+  LAYOUT_PINS: [LAID.points, ...LAID.laying],
+};
+
 export const isList = (id: string): boolean => (LISTS as readonly string[]).includes(id);
 
 type ScalarId = Exclude<keyof typeof functions, (typeof LISTS)[number]>;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { standInForCustomFunctions } from "../../test/fakeCustomFunctions";
-import { isList, LISTS } from "../../test/functionCases";
+import { isList, LAID, LISTS, LIST_SAMPLES as samples } from "../../test/functionCases";
 import { cutRows } from "./cutLists";
 import * as functions from "./index";
 
@@ -9,24 +9,7 @@ standInForCustomFunctions();
 type Cell = string | number;
 const call = (id: (typeof LISTS)[number], ...given: unknown[]) =>
   Reflect.apply(functions[id], undefined, given) as Cell[][];
-const square = [
-  [0, 0],
-  [12, 0],
-  [12, 12],
-  [0, 12],
-];
-const laying = [6, 50, 6];
-const samples: Record<(typeof LISTS)[number], unknown[]> = {
-  CUT_LIST: [16, [[8], [7], [6], ["5'"], [4], [2]], null, 0],
-  FABRIC_CUTS: [30, 11, 6, 50, 12],
-  PIN_MAP: [12, 12, 12, 0, 18, 3],
-  LAYOUT: [square, ...laying],
-  LAYOUT_WIDTHS: ["4'", [["3'"], [`4' 6"`], [5.5], ["0"]], ...laying],
-  LAYOUT_RECTANGLE: [`18' 6"`, 5, 2, 2, ...laying],
-  LAYOUT_ROUND: [10, 3, ...laying],
-  LAYOUT_CUTS: [square, ...laying],
-  LAYOUT_PINS: [square, ...laying],
-};
+const { points: square, laying } = LAID;
 
 /** Places of arguments that may be left out. */
 const MAY_BE_BLANK: Partial<Record<(typeof LISTS)[number], readonly number[]>> = {

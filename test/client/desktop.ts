@@ -55,7 +55,7 @@ class External {
 export function openOnDesktop(program: Program): Connection {
   const external = new External(program);
   const page = openPage({
-    query: "?_host_Info=Excel$Win32$16.01$en-US$$$$2",
+    query: "?_host_Info=Excel$Win32$16.01$en-US$$$$3",
     userAgent: "Mozilla/5.0 (Windows NT 10.0; Win64; x64) Chrome/120.0 Safari/537.36 Edg/120.0",
     platform: "Win32",
     members: { external },
@@ -63,7 +63,7 @@ export function openOnDesktop(program: Program): Connection {
   return {
     page,
     selectionChanged: () => external.raise(SELECTION_CHANGED, native()),
-    send: (messages) => external.raise(MESSAGE, native(...messages.map((message) => native(...message)))),
+    send: (messages) => external.raise(MESSAGE, native(...messages)),
   };
 }
 

@@ -26,8 +26,9 @@ const currentServer: Program = {
   listen: (eventId, isListening) => server?.listen(eventId, isListening),
 };
 
-async function open(file: LibraryFile): Promise<Connection> {
-  const connection = file === "web" ? openOnWeb(currentServer) : openOnDesktop(currentServer);
+/** Opens a page of its own with the library in it. */
+export async function openLibrary(file: LibraryFile, program: Program): Promise<Connection> {
+  const connection = file === "web" ? openOnWeb(program) : openOnDesktop(program);
   connection.page.loadLibrary();
   await connection.page.window.Office!.onReady();
   return connection;
@@ -36,7 +37,7 @@ async function open(file: LibraryFile): Promise<Connection> {
 /** Puts the client library in front of a workbook. It is loaded once in each test file, which takes a third of a second. */
 export async function installLibrary(file: LibraryFile, session: HostSession): Promise<InstalledLibrary> {
   server = new Server(session);
-  const connection = opened.get(file) ?? open(file);
+  const connection = opened.get(file) ?? openLibrary(file, currentServer);
   opened.set(file, connection);
   server.connect(await connection);
   const { Excel, Office, OfficeExtension } = (await connection).page.window;

@@ -102,7 +102,8 @@ export function openPage({ query, userAgent, platform, members }: PageOptions): 
     URL,
     sessionStorage: storage(),
     // Looked up at each call: a test may have made the timers faster.
-    setTimeout: (work: () => void, ms?: number) => setTimeout(work, ms),
+    setTimeout: (work: (...given: unknown[]) => void, ms?: number, ...given: unknown[]) =>
+      setTimeout(() => work(...given), ms),
     clearTimeout: (timer: number) => clearTimeout(timer),
     // The library checks from time to time for requests that got no answer. That must not keep a test run alive.
     setInterval: (work: () => void, ms?: number) => setInterval(work, ms).unref(),

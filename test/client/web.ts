@@ -39,8 +39,8 @@ export function openOnWeb(program: Program): Connection {
   const listening = new Map<number, FrameMessage>();
   const frame = { postMessage: (text: string) => void received(JSON.parse(text)) };
   const page = openPage({
-    // The last number says that the page runs the worksheet functions, too.
-    query: `?_host_Info=Excel$Web$16.00$en-US$$$$2#&_xdm_Info=conversation|add-in|${PAGE_ORIGIN}`,
+    // The last number says that one page runs the pane and the worksheet functions.
+    query: `?_host_Info=Excel$Web$16.00$en-US$$$$3#&_xdm_Info=conversation|add-in|${PAGE_ORIGIN}`,
     userAgent: "Mozilla/5.0 (X11; Linux x86_64) Chrome/120.0 Safari/537.36",
     platform: "Linux x86_64",
     members: { parent: frame, top: frame },
