@@ -28,6 +28,33 @@ const onTheClientLibrary = (file: "web" | "desktop", include: string[]) => ({
   test: { name: `client-${file}`, include, env: { CLIENT_LIBRARY: file } },
 });
 
+/** What has to hold on both of its files: all that writes, in whatever goes wrong, and what the two carry differently. */
+const onEitherFile = [
+  "test/client/**/*.test.ts",
+  "test/contracts/faults/faults.test.ts",
+  "test/contracts/{cell-editing,client-*,largeWrite,standin-sync,standin-tables,standin-workbook,syncs}.test.ts",
+];
+
+/** The other contracts that go through `Excel`: the same code answers them on either file, so one is enough. */
+const onTheWebFile = [
+  "check",
+  "commaInSheetName",
+  "drawing",
+  "insert",
+  "insertParts",
+  "jobRows",
+  "plainCopy",
+  "plainCopyRates",
+  "rates-{block,older,sheet}",
+  "readRegion",
+  "selectedBlock",
+  "standin-{files,load,looks,names,office,pages,writing}",
+  "stores",
+  "takenBackAsBefore",
+  "templates",
+  "text-kept",
+];
+
 export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
@@ -46,14 +73,8 @@ export default defineConfig({
           include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/{references,properties,contracts}/**/*.test.ts"],
         },
       },
-      onTheClientLibrary("web", [
-        "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences,client-page,cell-editing}.test.ts",
-      ]),
-      onTheClientLibrary("desktop", [
-        "test/client/**/*.test.ts",
-        "test/contracts/{syncs,commaInSheetName,client-differences,client-page,cell-editing}.test.ts",
-      ]),
+      onTheClientLibrary("web", [...onEitherFile, `test/contracts/{${onTheWebFile.join()}}.test.ts`]),
+      onTheClientLibrary("desktop", onEitherFile),
       {
         extends: true,
         // Waits most of its time, beside the others.

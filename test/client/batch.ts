@@ -65,7 +65,7 @@ export class Batch {
       await this.context.sync();
     } catch (error) {
       const told = atLocation(error, "");
-      if (told.cause) console.error("The grid gave up:", told.cause);
+      if (told.cause instanceof TypeError) console.error("A mistake of the server, or of the grid:", told.cause);
       return { Results: this.results, TraceIds: this.traces, Error: answerOf(told, this.current) };
     }
     return { Results: this.results, TraceIds: this.traces };

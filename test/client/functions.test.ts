@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import * as functions from "../../src/functions/index";
 import { CASES, LIST_SAMPLES } from "../functionCases";
 import { functionsFile } from "../../src/functions/metadata";
@@ -17,9 +17,6 @@ const CALL = 1000;
 /** The numbers by which the library tells the program which error a function threw. */
 const THROWN: Readonly<Record<string, number>> = { "#N/A": 1, "#VALUE!": 7 };
 
-/** A machine under load is slow, not wrong. */
-const WAIT = { timeout: 60_000 };
-
 interface Result {
   readonly id: number;
   readonly value: unknown;
@@ -28,10 +25,12 @@ interface Result {
 }
 
 const results = new Map<number, Result>();
+let isReady = false;
 const program: Program = {
   async answer([, , , , text]) {
     const { Actions } = JSON.parse(text) as RequestBody;
     for (const { Name, ArgumentInfo } of Actions) {
+      if (Name === "_SetOsfControlContainerReadyForCustomFunctions") isReady = true;
       if (Name !== "SetInvocationResults") continue;
       const [sent = []] = (ArgumentInfo?.Arguments ?? []) as Result[][];
       for (const result of sent) results.set(result.id, result);
@@ -54,6 +53,7 @@ beforeAll(async () => {
   // The add-in's own script tells the library about its functions.
   Object.assign(globalThis, { CustomFunctions: connection.page.window.CustomFunctions });
   await import("../../src/functions/entry");
+  await expect.poll(() => isReady).toBe(true);
 });
 
 /** The program has a value for every argument that was declared; null for one that was left out. */
@@ -69,7 +69,7 @@ async function callByMessages(asked: readonly (readonly [string, readonly unknow
   const first = lastId - asked.length + 1;
   connection.send(messages);
   const wanted = asked.map((_, place) => first + place);
-  await vi.waitFor(() => expect(wanted.filter((id) => !results.has(id))).toEqual([]), WAIT);
+  await expect.poll(() => wanted.filter((id) => !results.has(id))).toEqual([]);
   return wanted.map((id) => results.get(id)!);
 }
 
