@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test, vi } from "vitest";
 import * as functions from "../../src/functions/index";
 import { CASES, LIST_SAMPLES } from "../functionCases";
 import { functionsFile } from "../../src/functions/metadata";
@@ -53,7 +53,7 @@ beforeAll(async () => {
   // The add-in's own script tells the library about its functions.
   Object.assign(globalThis, { CustomFunctions: connection.page.window.CustomFunctions });
   await import("../../src/functions/entry");
-  await expect.poll(() => isReady).toBe(true);
+  await vi.waitUntil(() => isReady, { timeout: 60_000 });
 });
 
 /** The program has a value for every argument that was declared; null for one that was left out. */

@@ -94,7 +94,7 @@ describe("load", () => {
       worksheets.load(path);
       await context.sync();
       expect(worksheets.items.map((sheet) => sheet.name)).toEqual(["Jobs"]);
-      expect(() => worksheets.items[0]?.id).toThrow(notLoaded("Worksheet.id"));
+      expect(() => worksheets.items[0]?.visibility).toThrow(notLoaded("Worksheet.visibility"));
     });
   });
 });
