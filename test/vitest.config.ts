@@ -45,7 +45,7 @@ const onTheWebFile = [
   "jobRows",
   "plainCopy",
   "plainCopyRates",
-  "rates-{block,older,sheet}",
+  "rates-{older,sheet}",
   "readRegion",
   "selectedBlock",
   "standin-{files,load,looks,names,office,pages,writing}",

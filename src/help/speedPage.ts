@@ -36,7 +36,7 @@ export const BENCHES: Readonly<Record<string, { readonly title: string; readonly
   },
   syncs: {
     title: "Requests to the spreadsheet program",
-    how: "Each way there and back costs far more than what is asked for on it, so requests are what is counted: by the practice workbook’s own host, from one operation to the next, in a workbook with almost nothing in it and in a large one.",
+    how: "Each way there and back costs far more than what is asked for on it, so the requests that the add-in waits for are what is counted: by the practice workbook’s own host, from one operation to the next, in a workbook with almost nothing in it and in a large one.",
   },
   pages: {
     title: "Until the pane and the practice page can be used",
@@ -98,7 +98,7 @@ ${GLOSSARY}`,
 
 const GLOSSARY = `<dl>
 <dt>host, grid</dt><dd>the host is the spreadsheet program; in the practice workbook an open-source grid stands in for it</dd>
-<dt>request</dt><dd>one way to the host and back</dd>
+<dt>request</dt><dd>one way to the host and back that the add-in waits for</dd>
 <dt>exponent</dt><dd>how time follows size: 1 is in step with it; at 1.2, ten times the size takes 16 times as long</dd>
 <dt>Node 20, Chromium</dt><dd>what the code ran in: a runtime for JavaScript without a browser, and a browser</dd>
 <dt>gzip</dt><dd>how a server packs files before it sends them</dd>

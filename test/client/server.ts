@@ -1,3 +1,4 @@
+import { createWorkbook } from "../../src/practice/host/createWorkbook";
 import type { HostError } from "../../src/practice/host/error";
 import type { RequestContext } from "../../src/practice/host/requestContext";
 import type { HostSession } from "../../src/practice/host/session";
@@ -5,7 +6,15 @@ import type { WorksheetChange } from "../../src/practice/host/worksheet";
 import { answerOf, Batch } from "./batch";
 import { KeptObjects } from "./kept";
 import { type AnswerArray, type Connection, type Program, type RequestArray, SELECTION_CHANGED } from "./program";
-import { ActionType, type AnswerBody, DELAY_FOR_CELL_EDIT, PathType, type RequestBody, type StandIn } from "./wire";
+import {
+  type Action,
+  ActionType,
+  type AnswerBody,
+  DELAY_FOR_CELL_EDIT,
+  PathType,
+  type RequestBody,
+  type StandIn,
+} from "./wire";
 
 /** What the library calls the event that cells changed, the category of such messages, and whom they are for. */
 const CELLS_CHANGED = 10;
@@ -14,6 +23,9 @@ const WHOLE_WORKBOOK = "Workbook";
 
 /** How the library marks the requests of an `Excel.run`. */
 const OF_A_RUN = "IterativeExecutor";
+
+/** What `Excel.createWorkbook` asks for in a browser; on the desktop it is a method of the application. */
+const OPEN_ON_WEB = "CreateAndOpenWorkbook";
 
 /** How many requests came over the wire. */
 export interface RequestCounts {
@@ -50,6 +62,8 @@ export class Server implements Program {
 
   async answer([mark, , , , text, , flags]: RequestArray): Promise<AnswerArray> {
     const body = JSON.parse(text) as RequestBody;
+    const created = body.Actions.find(({ Name }) => Name === OPEN_ON_WEB);
+    if (created) return [200, [], JSON.stringify(await this.openWorkbook(created))];
     if (mark !== OF_A_RUN || usesService(body)) {
       this.counts.own += 1;
       return [200, [], JSON.stringify(NO_RESULTS)];
@@ -71,6 +85,18 @@ export class Server implements Program {
       return { ...NO_RESULTS, Error: answerOf(error as HostError, 0) };
     }
     return new Batch(this.context, body, this.kept, (object) => this.tellOfChanges(object)).run();
+  }
+
+  /** Opens a workbook beside this one, as the program in a browser is asked to. */
+  private async openWorkbook({ ArgumentInfo }: Action): Promise<AnswerBody> {
+    this.counts.awaited += 1;
+    const [base64] = (ArgumentInfo?.Arguments ?? []) as readonly (string | null)[];
+    try {
+      await createWorkbook(this.session, base64 ?? undefined);
+      return NO_RESULTS;
+    } catch (error) {
+      return { ...NO_RESULTS, Error: answerOf(error as HostError, 0) };
+    }
   }
 
   /** Tells of cells that change on a sheet, or on any sheet of a collection. */

@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { createContext, Script } from "node:vm";
 import { describe, expect, test } from "vitest";
 import { installGuide } from "../../src/packaging/installGuide.mjs";
@@ -44,6 +44,17 @@ describe("the build", () => {
     expect(html.indexOf("functions.js")).toBeGreaterThan(0);
     expect(html.indexOf("functions.js")).toBeLessThan(html.indexOf("pane.js"));
     expect(html).not.toMatch(/<script>|\son\w+=/);
+  });
+
+  test("holds nothing of the spreadsheet program's client library, which its license keeps from being handed on", () => {
+    const library = resolve(import.meta.dirname, "../../node_modules/@microsoft/office-js/dist");
+    const theirs = ["office.js", "excel-web-16.00.js", "excel-win32-16.01.js"];
+    // What only its files say about themselves, and each of them does.
+    const mark = /Office JavaScript API library/;
+    for (const file of theirs) expect(readFileSync(join(library, file), "utf8"), file).toMatch(mark);
+    const all = readdirSync(DIST, { recursive: true, encoding: "utf8" });
+    expect(all.filter((file) => /(^|\/)(office|excel-)[^/]*\.js$/.test(file))).toEqual([]);
+    expect(all.filter((file) => file.endsWith(".js")).filter((file) => mark.test(read(file)))).toEqual([]);
   });
 
   test("no script evaluates text as code, but ready-made ones that every page keeps from it", () => {

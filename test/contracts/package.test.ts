@@ -80,6 +80,11 @@ describe("the folder for the office, made of a build", () => {
     const practice = /^practice|^grid|^univer|^built-from/;
     expect(names(DIST).filter((name) => practice.test(name)).length).toBeGreaterThanOrEqual(6);
     expect(names(folder).filter((name) => practice.test(name))).toEqual([]);
+    // Nor the spreadsheet program's client library: built.test.ts says why.
+    const scripts = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".js"));
+    const ofTheLibrary = (name: string) =>
+      /Office JavaScript API library/.test(readFileSync(join(folder, name), "utf8"));
+    expect(scripts.filter((name) => /(^|\/)(office|excel-)/.test(name) || ofTheLibrary(name))).toEqual([]);
     const pages = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as { functions: FunctionPage[] };
     for (const { helpUrl } of pages.functions) expect(existsSync(join(folder, new URL(helpUrl).pathname))).toBe(true);
     expect(readdirSync(folder)).toEqual(expect.arrayContaining(["LICENSE.txt", "licenses.txt", "help", "templates"]));
