@@ -62,14 +62,17 @@ describe("what is written", () => {
 });
 
 describe("what is read", () => {
-  test("is undefined on a null object, whether it was loaded or not", async () => {
+  test("is undefined on a null object and on what hangs on it, whether it was loaded or not", async () => {
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject("Nowhere");
       const range = sheet.getRange("A1").load("values");
       const setting = context.workbook.settings.getItemOrNullObject("nothing");
+      const protection = sheet.protection.load("protected");
+      const font = range.format.font.load("bold");
       await context.sync();
       expect([sheet.isNullObject, range.isNullObject, setting.isNullObject]).toEqual([true, true, true]);
       expect([sheet.name, range.values, range.address, setting.value]).toEqual(Array(4).fill(undefined));
+      expect([protection.protected, font.bold]).toEqual([undefined, undefined]);
     });
   });
 
