@@ -1,4 +1,4 @@
-import { execFileSync, spawn } from "node:child_process";
+import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -33,19 +33,17 @@ export interface Running {
 }
 
 /**
- * Copies what is in the repository, and what will be: files that are new and not ignored.
+ * Copies what is in the repository or will be: everything that `.gitignore` doesn't name.
  *
  * @param root the project's folder.
  */
 export function copyRepository(root = ROOT): Copy {
   const folder = mkdtempSync(join(tmpdir(), "newcomer-"));
-  const listed = execFileSync("git", ["ls-files", "-z", "--cached", "--others", "--exclude-standard"], { cwd: root });
-  // A link to packages elsewhere is no folder, so Git doesn't know that it is ignored.
-  const files = listed
-    .toString()
-    .split("\0")
-    .filter((file) => file !== "" && file !== "node_modules");
-  for (const file of files) if (existsSync(join(root, file))) cpSync(join(root, file), join(folder, file));
+  const ignored = readFileSync(join(root, ".gitignore"), "utf8")
+    .split("\n")
+    .map((line) => line.replaceAll("/", ""));
+  for (const name of readdirSync(root))
+    if (name !== ".git" && !ignored.includes(name)) cpSync(join(root, name), join(folder, name), { recursive: true });
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   const read = (file: string) => (existsSync(join(folder, file)) ? readFileSync(join(folder, file), "utf8") : "");
   return { folder, read, remove: () => rmSync(folder, { recursive: true, force: true }) };
