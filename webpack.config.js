@@ -39,8 +39,14 @@ export default ({ origin }, { mode = "production" }) => ({
       {
         oneOf: [
           { test: /gridPackages\.ts$/, loader: "./src/building/gridBundle.mjs" },
-          // Only takes the types off, a file at a time; `npm run check` checks them. TypeScript itself takes 7 s longer.
-          { test: /\.tsx?$/, loader: "esbuild-loader", options: { target: "es2022" } },
+          // Both only take the types off, a file at a time; `npm run check` checks them. The screens go through TypeScript,
+          // so that their JSX is what tsconfig.json says; all else through esbuild, which does it in a tenth of the time.
+          {
+            test: /\.tsx$/,
+            loader: "ts-loader",
+            options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+          },
+          { test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2022" } },
         ],
       },
     ],
