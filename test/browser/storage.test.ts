@@ -216,7 +216,8 @@ describe("the pane", () => {
       await picture(page, "storage-damaged-form");
       await page.getByRole("button", { name: "Throw the old away and keep this" }).click();
       await page.getByText("What was typed here before is damaged").waitFor({ state: "detached" });
-      expect(JSON.parse((await now())!)).toMatchObject({ kept: { name: "Back border" } });
+      // Another tab's storage catches up in its own time.
+      await expect.poll(async () => JSON.parse((await now())!)).toMatchObject({ kept: { name: "Back border" } });
       await page.reload();
       await ready(page);
       expect(await page.getByLabel("Bed name").inputValue()).toBe("Back border");

@@ -54,7 +54,7 @@ export class GridLooks implements LooksPort {
   }
 
   columnWidth(sheetId: string, column: number): number {
-    return pixelsToPoints(sheetOf(this.grid, sheetId).getColumnWidth(column));
+    return pixelsToPoints(worksheetOf(this.grid, sheetId).getColumnWidth(column));
   }
 
   setColumnWidth(area: Area, points: number): void {
@@ -63,7 +63,7 @@ export class GridLooks implements LooksPort {
   }
 
   rowHeight(sheetId: string, row: number): number {
-    return pixelsToPoints(sheetOf(this.grid, sheetId).getRowHeight(row));
+    return pixelsToPoints(worksheetOf(this.grid, sheetId).getRowHeight(row));
   }
 
   setRowHeight(area: Area, points: number): void {

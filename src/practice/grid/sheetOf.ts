@@ -18,13 +18,17 @@ export class SheetGone extends Error {
  * @throws SheetGone where it was deleted meanwhile.
  */
 export function sheetOf({ workbook }: OpenGrid, sheetId: string): FacadeSheet {
-  const sheet = workbook.getSheetBySheetId(sheetId);
-  if (!sheet) throw new SheetGone(`The sheet ${sheetId} is gone.`);
-  return sheet;
+  return found(workbook.getSheetBySheetId(sheetId) ?? undefined, sheetId);
 }
 
-export function worksheetOf(grid: OpenGrid, sheetId: string): Worksheet {
-  return sheetOf(grid, sheetId).getSheet();
+/** The sheet itself, without the facade that is made anew for each {@link sheetOf}: what is asked cell by cell asks this. */
+export function worksheetOf({ workbook }: OpenGrid, sheetId: string): Worksheet {
+  return found(workbook.getWorkbook().getSheetBySheetId(sheetId) ?? undefined, sheetId);
+}
+
+function found<Sheet>(sheet: Sheet | undefined, sheetId: string): Sheet {
+  if (!sheet) throw new SheetGone(`The sheet ${sheetId} is gone.`);
+  return sheet;
 }
 
 /** The part of the area that the grid holds: its sheets are smaller than the host's until something is written. */
