@@ -1,7 +1,7 @@
 import type { CellContent } from "../sheets/plain/region";
 
 /**
- * A worked example of a docstring: `=BED.NAME(arguments) gives answer`, and for a range `for 1, 2; 3, 4` with a row
+ * A worked example of a declaration: `=BED.NAME(arguments) gives answer`, and for a range `for 1, 2; 3, 4` with a row
  * up to each semicolon. A list shows one of its cells: `=INDEX(BED.NAME(arguments), row, column) gives answer`.
  */
 export interface Example {

@@ -15,7 +15,7 @@ const MOST_STRIPS_TOLD = 8;
  * As many strips as the formula looks through: at 3 ft each, no bed is so wide. More give an error, since the list
  * of their numbers has to be typed out: a reference to rows would, in some programs, lead back to the formula.
  */
-export const MOST_STRIPS = 60;
+const MOST_STRIPS = 60;
 
 export const FABRIC_ROLLS = worksheetFunction(
   fabricRolls,
