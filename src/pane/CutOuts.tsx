@@ -2,6 +2,7 @@ import type { CutOutText } from "../quantities/bed/form";
 import type { CutOut } from "../quantities/bed/read";
 import { Button } from "./Button";
 import { readsAs, TextField } from "./Field";
+import { Group } from "./Group";
 import type { ListProps } from "./Measurements";
 
 const parts: readonly { readonly part: keyof CutOut; readonly label: string }[] = [
@@ -16,8 +17,7 @@ export function CutOuts({ form, problemAt, onChange }: ListProps) {
   const change = (index: number, part: keyof CutOut, text: string) =>
     onChange({ cutOuts: form.cutOuts.map((cutOut, at) => (at === index ? withPart(cutOut, part, text) : cutOut)) });
   return (
-    <details open={form.cutOuts.length > 0 || undefined}>
-      <summary>Cut-outs: meter pad, plant, post</summary>
+    <Group heading="Cut-outs: meter pad, plant, post" opens={form.cutOuts.length > 0}>
       <p class="below">
         Tape from the bed's zero point: the left end of the house side or base line, point (0, 0) of an outline, the
         middle of a round bed. Leave “deep” blank for a round one.
@@ -49,7 +49,7 @@ export function CutOuts({ form, problemAt, onChange }: ListProps) {
       <p class="row">
         <Button onPress={() => onChange({ cutOuts: [...form.cutOuts, ["", "", "", ""]] })}>Add a cut-out</Button>
       </p>
-    </details>
+    </Group>
   );
 }
 

@@ -5,6 +5,7 @@ import type { FormPlace } from "../quantities/bed/read";
 import { SOILS } from "../quantities/soil";
 import { STONES } from "../quantities/stone";
 import { BedField } from "./Field";
+import { Group } from "./Group";
 
 interface DetailsProps {
   readonly form: BedForm;
@@ -37,8 +38,7 @@ export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
   return (
     <section aria-label="Starting values">
       {groups.map(({ heading, note, keys }) => (
-        <details key={heading} open={keys.some((key) => problemAt(key)) || undefined}>
-          <summary>{heading}</summary>
+        <Group key={heading} heading={heading} opens={keys.some((key) => problemAt(key))}>
           {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
           <div class="pairs">
             {keys.map((key) => {
@@ -57,7 +57,7 @@ export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
               );
             })}
           </div>
-        </details>
+        </Group>
       ))}
     </section>
   );

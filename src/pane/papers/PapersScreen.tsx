@@ -1,6 +1,7 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import { Button } from "../Button";
 import { TextField } from "../Field";
+import { Group } from "../Group";
 import { UnkeptNote } from "../keep/UnkeptNote";
 import { Said } from "../Said";
 import { Select } from "../Select";
@@ -128,8 +129,7 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
         problem={isOf("days") ? problem : undefined}
         onType={(noticeDays) => onType({ noticeDays })}
       />
-      <details open={isInGroup || undefined}>
-        <summary>Holidays and life of marks</summary>
+      <Group heading="Holidays and life of marks" opens={isInGroup}>
         <Select
           label="Federal holidays"
           value={details.federal}
@@ -163,7 +163,7 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
           ]}
           onChoose={(counted) => onType({ marksCounted: counted as JobDetails["marksCounted"] })}
         />
-      </details>
+      </Group>
       {notice && (
         <>
           <p>

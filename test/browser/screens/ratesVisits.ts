@@ -53,6 +53,7 @@ export const ratesVisits = [
       "with prices from the rates, one of them typed for this bed alone",
       async (page) => {
         await page.getByText(/Prices from the sheet Rates/).waitFor();
+        await openGroups(page);
         await page.getByLabel("Fabric roll", { exact: true }).last().fill("70");
         await page.getByRole("button", { name: "Use the rate: Fabric roll" }).waitFor();
       },
