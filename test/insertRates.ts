@@ -1,6 +1,6 @@
 import { cellAddress } from "../src/sheets/address";
 import { ratesSheet } from "../src/sheets/rates/ratesSheet";
-import { insertPlan } from "../src/workbook/insert";
+import { insertPlan } from "../src/workbook/change/insert";
 
 /** Puts the sheet of rates into the workbook, as the pane does, and says where it stands. */
 export async function insertRates(): Promise<string> {

@@ -4,8 +4,8 @@ import { type BedForm, blankForm } from "../src/quantities/bed/form";
 import { type FormProblem, readForm } from "../src/quantities/bed/read";
 import { keyAddresses } from "../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../src/sheets/estimate/block";
-import { insertPlan } from "../src/workbook/insert";
-import { readRates } from "../src/workbook/readRates";
+import { insertPlan } from "../src/workbook/change/insert";
+import { readRates } from "../src/workbook/read/rates";
 import type { HeadlessHost } from "./headlessHost";
 import { rateAddress } from "./insertRates";
 

@@ -1,6 +1,6 @@
 import type { FieldKey } from "../quantities/bed/fields";
 import { cautions } from "../sheets/cautions";
-import type { Place } from "../workbook/place";
+import type { Place } from "../workbook/change/place";
 import { Button } from "./Button";
 import { Choices } from "./Choices";
 import { Details } from "./Details";

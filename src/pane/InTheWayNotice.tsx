@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Anchor } from "../sheets/plan";
-import type { InTheWay } from "../workbook/place";
+import type { InTheWay } from "../workbook/change/place";
 import { Button } from "./Button";
 import { inTheWayWords } from "./inTheWayWords";
 import { onEscape } from "./onEscape";

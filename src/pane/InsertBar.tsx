@@ -1,5 +1,5 @@
-import type { SelectedBlock } from "../workbook/drawing";
-import type { InTheWay, Place } from "../workbook/place";
+import type { InTheWay, Place } from "../workbook/change/place";
+import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
 import { Said } from "./Said";

@@ -4,8 +4,9 @@ import type { Layout } from "../layout/layout";
 import { planOfEstimate } from "../layout/planOfEstimate";
 import { type Bed, readForm } from "../quantities/bed/read";
 import { inFormWords } from "../quantities/bed/words";
-import type { BlockForm, Picture } from "../workbook/drawing";
-import { WorkbookTrouble } from "../workbook/trouble";
+import type { BlockForm } from "../workbook/drawing/drawing";
+import type { Picture } from "../workbook/drawing/picture";
+import { WorkbookTrouble } from "../workbook/failure";
 import { type Drawn, pngOf } from "./png";
 
 /*

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { InTheWay } from "../workbook/place";
+import type { InTheWay } from "../workbook/change/place";
 import { inTheWayText, inTheWayWords } from "./inTheWayWords";
 
 const inTheWay: InTheWay = {

@@ -1,4 +1,4 @@
-import type { InTheWay } from "../workbook/place";
+import type { InTheWay } from "../workbook/change/place";
 
 /** Longer lists of addresses are cut. */
 const MOST_CHARACTERS = 80;

@@ -1,7 +1,7 @@
 import type { BedForm } from "../quantities/bed/form";
 import { estimateBlock } from "../sheets/estimate/block";
-import { type Inserted, insertPlan } from "../workbook/insert";
-import type { Place } from "../workbook/place";
+import { type Inserted, insertPlan } from "../workbook/change/insert";
+import type { Place } from "../workbook/change/place";
 
 /*
  * The block and the writer are fetched when something is first inserted: the add-in's first load stays small.

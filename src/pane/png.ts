@@ -1,4 +1,4 @@
-import { WorkbookTrouble } from "../workbook/trouble";
+import { WorkbookTrouble } from "../workbook/failure";
 
 /** Pixels of the picture for one of the drawing: 720 px wide on 7.5 in of paper gives 288 dots an inch. */
 const SCALE = 3;

@@ -1,4 +1,4 @@
-import { takeBackLastInsert } from "../workbook/takeBack";
+import { takeBackLastInsert } from "../workbook/change/undo";
 
 /** How the title of what is more than one thing begins. */
 const SEVERAL = /^(papers|lines)\b/;

@@ -1,4 +1,4 @@
-import { readSelected } from "../workbook/selectedBlock";
+import { readSelected } from "../workbook/read/selectedBlock";
 import { useOnceMore } from "./useOnceMore";
 import { useSelected } from "./useSelection";
 
@@ -13,7 +13,7 @@ export function useDrawing() {
     draw: async () => {
       const [{ printPicture }, { redrawSelectedBlock }] = await Promise.all([
         import(/* webpackChunkName: "drawings" */ "./drawings"),
-        import(/* webpackChunkName: "drawings" */ "../workbook/drawing"),
+        import(/* webpackChunkName: "drawings" */ "../workbook/drawing/drawing"),
       ]);
       const { name } = await onceMore((startAnew) => redrawSelectedBlock(printPicture, startAnew));
       setSelected(await readSelected().catch(() => undefined));

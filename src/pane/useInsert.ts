@@ -1,9 +1,9 @@
 import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
 import { Problem } from "../quantities/problem";
-import { type LastInsert, lastInsert } from "../workbook/lastInsert";
-import type { InTheWay, Place } from "../workbook/place";
-import { WorkbookTrouble } from "../workbook/trouble";
+import type { InTheWay, Place } from "../workbook/change/place";
+import { type LastInsert, lastInsert } from "../workbook/change/receipt";
+import { WorkbookTrouble } from "../workbook/failure";
 import { refreshRates } from "./rates/store";
 import { isNotFetched, NOT_FETCHED, useWord } from "./useWord";
 

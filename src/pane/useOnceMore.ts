@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import { KeptTrouble } from "../workbook/keptSetting";
+import { KeptTrouble } from "../workbook/settings/setting";
 
 /**
  * Runs a deed that changes what the workbook keeps. Where that is damaged, the deed is refused in words; the same deed

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { selectedCell, watchSelection } from "../workbook/selection";
+import { selectedCell, watchSelection } from "../workbook/read/selection";
 
 /** The first selected cell, such as `Jobs!B4`; "" where the host tells none. */
 export function useSelection(): string {

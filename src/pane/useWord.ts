@@ -1,7 +1,6 @@
 import { useCallback, useState } from "preact/hooks";
 import { Problem } from "../quantities/problem";
-import { WorkbookTrouble } from "../workbook/trouble";
-import { onLongWait } from "../workbook/waiting";
+import { onLongWait, WorkbookTrouble } from "../workbook/failure";
 
 /** What a screen says about its last deed. */
 export interface Word {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { compose } from "../../src/sheets/compose";
-import { insertPlan } from "../../src/workbook/insert";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 let host: HeadlessHost;

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Change } from "../../src/review/finding";
-import { areaOfAddress } from "../../src/workbook/areaOfAddress";
-import { takeBackChanges, writeChanges } from "../../src/workbook/changes";
-import { changeDismissals } from "../../src/workbook/dismissals";
-import { readForCheck, readWorkbook, scopeOf } from "../../src/workbook/readWorkbook";
+import { takeBackChanges, writeChanges } from "../../src/workbook/change/cells";
+import { areaOfAddress } from "../../src/workbook/read/areas";
+import { readForCheck, readWorkbook, scopeOf } from "../../src/workbook/read/workbook";
+import { changeDismissals } from "../../src/workbook/settings/dismissals";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 let host: HeadlessHost;

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { readListSheet } from "../../src/workbook/jobRowsRead";
-import { readRegion } from "../../src/workbook/readRegion";
-import { readWorkbook } from "../../src/workbook/readWorkbook";
+import { readListSheet } from "../../src/workbook/read/jobRows";
+import { readRegion } from "../../src/workbook/read/region";
+import { readWorkbook } from "../../src/workbook/read/workbook";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /*

@@ -1,10 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
-import { type Picture, redrawSelectedBlock, selectedBlock } from "../../src/workbook/drawing";
-import { DRAWINGS } from "../../src/workbook/drawingRecords";
-import { insertPlan } from "../../src/workbook/insert";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
+import type { Picture } from "../../src/workbook/drawing/picture";
+import { DRAWINGS } from "../../src/workbook/drawing/records";
+import { selectedBlock } from "../../src/workbook/read/selectedBlock";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 

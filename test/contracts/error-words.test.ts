@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import { inWords, isUnknown } from "../../src/workbook/trouble";
+import { inWords, isUnknown } from "../../src/workbook/failure";
 
 /*
  * The codes come from the spreadsheet program's own lists: its client library (@microsoft/office-js, web and desktop

@@ -6,7 +6,7 @@ import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
-import { insertPlan } from "../../src/workbook/insert";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";

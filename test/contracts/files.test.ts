@@ -7,7 +7,7 @@ import { nameOf, savedName } from "../../src/practice/files/save/fileName";
 import type { PracticeOffice } from "../../src/practice/grid/practiceOffice";
 import { blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
-import { insertPlan } from "../../src/workbook/insert";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { openFile, readFile, savedFile, withParts } from "../files";
 import { createHost, type HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";

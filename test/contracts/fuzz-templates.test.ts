@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { writeTemplate } from "../../src/pane/templates/opening";
 import { readTemplate } from "../../src/sheets/templates/readTemplate";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
 import { nearly } from "../fuzz/hostileJson";
 import { Chance } from "../fuzz/random";
 import type { HeadlessHost } from "../headlessHost";

@@ -11,7 +11,7 @@ import { INCHES_PER_FOOT } from "../../src/quantities/units";
 import { cautions } from "../../src/sheets/cautions";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
-import { insertPlan } from "../../src/workbook/insert";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { example, fragments, numbersIn, shapes, textsIn, typedFor, unmarked } from "../guide/fragments";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";

@@ -2,9 +2,9 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { takenBack } from "../../src/pane/takenBack";
 import { compose } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/sheets/plan";
-import { insertPlan } from "../../src/workbook/insert";
-import { lastInsert } from "../../src/workbook/lastInsert";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { lastInsert } from "../../src/workbook/change/receipt";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /** A plan small enough to see through: a heading, an input and a formula on it. */

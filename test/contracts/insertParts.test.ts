@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Anchor, Plan } from "../../src/sheets/plan";
-import { insertPlan, insertPlans } from "../../src/workbook/insert";
-import { lastInsert } from "../../src/workbook/lastInsert";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { insertPlan, insertPlans } from "../../src/workbook/change/insert";
+import { lastInsert } from "../../src/workbook/change/receipt";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /*

@@ -1,10 +1,10 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { compose, type DraftRow } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/sheets/plan";
-import { insertPlan } from "../../src/workbook/insert";
-import { readListSheet } from "../../src/workbook/jobRowsRead";
-import { takeBackRows, type WrittenRows, writeRows } from "../../src/workbook/jobRowsWrite";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { takeBackRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { readListSheet } from "../../src/workbook/read/jobRows";
 import type { HeadlessHost } from "../headlessHost";
 import { fillOf, fitOf, officeOf } from "../listSheets";
 import { createProductHost } from "../productHost";

@@ -4,9 +4,9 @@ import { copyFile, copyForWorkbook, type OnSheet, openCopy, writeCopy } from "..
 import { readAgain, readSource, type What } from "../../src/pane/copy/source";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
-import { insertPlan } from "../../src/workbook/insert";
-import { lastInsert } from "../../src/workbook/lastInsert";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { lastInsert } from "../../src/workbook/change/receipt";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";

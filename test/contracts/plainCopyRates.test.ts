@@ -4,8 +4,8 @@ import { copyFile, copyForSheet, copyForWorkbook, writeCopy } from "../../src/pa
 import { readSource, type Source } from "../../src/pane/copy/source";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
-import { insertPlan } from "../../src/workbook/insert";
-import { readRates } from "../../src/workbook/readRates";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { readRates } from "../../src/workbook/read/rates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";

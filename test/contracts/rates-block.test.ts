@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { type Field, fields } from "../../src/quantities/bed/fields";
 import { lines } from "../../src/quantities/bed/lines";
 import { pricedRates, type RateKey, rateKeys, rateNames, whoseName } from "../../src/quantities/bed/rates";
-import { readRates } from "../../src/workbook/readRates";
+import { readRates } from "../../src/workbook/read/rates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";

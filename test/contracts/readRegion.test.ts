@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { readRegion } from "../../src/workbook/readRegion";
+import { readRegion } from "../../src/workbook/read/region";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /*

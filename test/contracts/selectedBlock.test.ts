@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
-import { redrawSelectedBlock } from "../../src/workbook/drawing";
-import { insertPlan } from "../../src/workbook/insert";
-import { readSelected } from "../../src/workbook/selectedBlock";
-import { watchSelection } from "../../src/workbook/selection";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
+import { readSelected } from "../../src/workbook/read/selectedBlock";
+import { watchSelection } from "../../src/workbook/read/selection";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { ONE_PIXEL } from "../syncs/workbooks";

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { select } from "./faults/bench";

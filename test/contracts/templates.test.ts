@@ -12,10 +12,10 @@ import { type Choices, unanswered } from "../../src/sheets/templates/openTemplat
 import { readTemplate } from "../../src/sheets/templates/readTemplate";
 import type { Template } from "../../src/sheets/templates/template";
 import { templateText } from "../../src/sheets/templates/templateText";
-import { insertPlan } from "../../src/workbook/insert";
-import { takeBackLastInsert } from "../../src/workbook/takeBack";
-import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/templates";
-import { whatIsThere } from "../../src/workbook/whatIsThere";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { whatIsThere } from "../../src/workbook/read/selection";
+import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/settings/templates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";

@@ -4,9 +4,9 @@ import { readSource } from "../../src/pane/copy/source";
 import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
 import type { CellContent } from "../../src/practice/grid/port";
 import { templatePlan } from "../../src/sheets/templates/openTemplate";
-import { takeBackChanges, writeChanges } from "../../src/workbook/changes";
-import { insertPlan } from "../../src/workbook/insert";
-import { readWorkbook } from "../../src/workbook/readWorkbook";
+import { takeBackChanges, writeChanges } from "../../src/workbook/change/cells";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { readWorkbook } from "../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 

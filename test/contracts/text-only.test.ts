@@ -12,7 +12,7 @@ import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { morePastJobs } from "../../src/sheets/papers/pastJobs";
 import type { Anchor, Plan } from "../../src/sheets/plan";
 import { templatePlan } from "../../src/sheets/templates/openTemplate";
-import { insertPlan } from "../../src/workbook/insert";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { foundBed } from "../foundBed";
 import type { HeadlessHost } from "../headlessHost";
 import { hostileTexts } from "../hostileTexts";

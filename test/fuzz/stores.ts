@@ -9,9 +9,9 @@ import { type Keeping, readKeptText, textToKeep } from "../../src/sheets/kept";
 import { listToKeep } from "../../src/sheets/keptList";
 import { keptText, readKept, withoutTemplate } from "../../src/sheets/templates/keptTemplates";
 import type { Template } from "../../src/sheets/templates/template";
-import { DISMISSALS } from "../../src/workbook/dismissals";
-import { DRAWINGS, type DrawingRecord } from "../../src/workbook/drawingRecords";
-import { RECEIPT, type Receipt } from "../../src/workbook/receipt";
+import { RECEIPT, type Receipt } from "../../src/workbook/change/receipt";
+import { DRAWINGS, type DrawingRecord } from "../../src/workbook/drawing/records";
+import { DISMISSALS } from "../../src/workbook/settings/dismissals";
 
 /** What came of reading a text: what was kept, or that it cannot be read. */
 type Outcome = "kept" | "refused";

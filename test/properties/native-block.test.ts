@@ -4,7 +4,7 @@ import type { BedForm } from "../../src/quantities/bed/form";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { toPlain } from "../../src/sheets/plain/toPlain";
-import { readRates } from "../../src/workbook/readRates";
+import { readRates } from "../../src/workbook/read/rates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";

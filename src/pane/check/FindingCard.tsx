@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Change, Finding, Level } from "../../review/finding";
 import { cellAddress } from "../../sheets/address";
-import { goTo } from "../../workbook/goTo";
+import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
 import { TextField } from "../Field";
 import { onEscape } from "../onEscape";

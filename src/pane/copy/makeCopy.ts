@@ -4,8 +4,8 @@ import type { Destination } from "../../sheets/plain/region";
 import type { PlainCopy } from "../../sheets/plain/result";
 import { type CopyMode, toPlain } from "../../sheets/plain/toPlain";
 import type { Anchor, PageSetup, Plan } from "../../sheets/plan";
-import { type Inserted, insertPlan } from "../../workbook/insert";
-import { openAsWorkbook } from "../../workbook/newWorkbook";
+import { type Inserted, insertPlan } from "../../workbook/change/insert";
+import { openAsWorkbook } from "../../workbook/sheets";
 import type { Source } from "./source";
 
 const CORNER: Anchor = { row: 0, column: 0 };

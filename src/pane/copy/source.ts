@@ -4,9 +4,9 @@ import { blockAt, findBlocks } from "../../sheets/estimate/readBlock";
 import type { Region, Surroundings } from "../../sheets/plain/region";
 import { sheetRegion } from "../../sheets/plain/sheetRegion";
 import type { Anchor, Area } from "../../sheets/plan";
-import { readRegion } from "../../workbook/readRegion";
-import { readWorkbook } from "../../workbook/readWorkbook";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { readRegion } from "../../workbook/read/region";
+import { readWorkbook } from "../../workbook/read/workbook";
 import { surroundingsOf } from "./surroundings";
 
 export type What = "sheet" | "block" | "cells";

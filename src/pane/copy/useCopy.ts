@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
 import type { PlainCopy } from "../../sheets/plain/result";
 import type { CopyMode } from "../../sheets/plain/toPlain";
-import { canOpenWorkbooks } from "../../workbook/newWorkbook";
-import type { InTheWay } from "../../workbook/place";
-import { selectedPlace } from "../../workbook/selectedPlace";
+import type { InTheWay } from "../../workbook/change/place";
+import { selectedPlace } from "../../workbook/read/selection";
+import { canOpenWorkbooks } from "../../workbook/sheets";
 import { takenBack } from "../takenBack";
 import { useSelection } from "../useSelection";
 import { useWord } from "../useWord";

@@ -1,7 +1,7 @@
 import type { Explanation } from "../../review/explain/explanation";
 import type { PriceStrip } from "../../review/explain/strip";
 import { cellAddress } from "../../sheets/address";
-import { goTo } from "../../workbook/goTo";
+import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
 import { moneyText } from "../numbers";
 import { useExplain } from "./useExplain";

@@ -7,8 +7,8 @@ import type { Explanation } from "../../review/explain/explanation";
 import { type PriceStrip, priceStrip } from "../../review/explain/strip";
 import { knowledgeOf } from "../../review/knowledge";
 import { cellAddress } from "../../sheets/address";
-import { readWorkbook } from "../../workbook/readWorkbook";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { readWorkbook } from "../../workbook/read/workbook";
 import { callFunction } from "../callFunction";
 
 export interface Explained {

@@ -5,9 +5,9 @@ import { type Correction, type Corrections, fitList, type ListFit, settleColumns
 import type { HeadingRow } from "../../sheets/jobRows/headingRows";
 import { proposedResults } from "../../sheets/jobRows/proposed";
 import type { ResultRole } from "../../sheets/jobRows/roles";
-import { type ReadListSheet, readListSheet } from "../../workbook/jobRowsRead";
-import { takeBackRows, type WrittenRows, writeRows } from "../../workbook/jobRowsWrite";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { takeBackRows, type WrittenRows, writeRows } from "../../workbook/change/jobRows";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";
 import { useWord } from "../useWord";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
 

@@ -2,7 +2,7 @@ import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
 import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
-import type { FoundRates } from "../../workbook/readRates";
+import type { FoundRates } from "../../workbook/read/rates";
 import { Button } from "../Button";
 import { Said } from "../Said";
 import { missingRates } from "./missing";

@@ -1,6 +1,6 @@
 import { type RateKey, rateKeys, rateNames, stoneListNames } from "../../quantities/bed/rates";
 import type { WantedRates } from "../../sheets/rates/ratesSheet";
-import type { FoundRates } from "../../workbook/readRates";
+import type { FoundRates } from "../../workbook/read/rates";
 
 /** Rates that the workbook has no names for: those of a sheet from before there were so many. */
 export function missingRates({ names }: FoundRates): WantedRates {

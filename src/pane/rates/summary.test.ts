@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { pricedRates, stoneListNames } from "../../quantities/bed/rates";
 import { type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
 import { ratesSheet } from "../../sheets/rates/ratesSheet";
-import type { FoundRates } from "../../workbook/readRates";
+import type { FoundRates } from "../../workbook/read/rates";
 import { missingRates } from "./missing";
 import { examplePrices, rateProblems, ratesSummary } from "./summary";
 

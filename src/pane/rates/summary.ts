@@ -1,5 +1,5 @@
 import { pricedRates, rateKeys, rateLabel } from "../../quantities/bed/rates";
-import type { FoundRates } from "../../workbook/readRates";
+import type { FoundRates } from "../../workbook/read/rates";
 
 /** Everything that is wrong with the rates, in words. */
 export function rateProblems({ rates }: FoundRates): string[] {

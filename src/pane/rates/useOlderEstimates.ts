@@ -2,8 +2,8 @@ import { useState } from "preact/hooks";
 import { rateLabel } from "../../quantities/bed/rates";
 import { cellAddress } from "../../sheets/address";
 import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/followRates";
-import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/changes";
-import { readWorkbook } from "../../workbook/readWorkbook";
+import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
+import { readWorkbook } from "../../workbook/read/workbook";
 import { useWord } from "../useWord";
 
 /** A cell that could follow a rate, on its sheet. */

@@ -1,10 +1,9 @@
 import { useEffect, useState } from "preact/hooks";
 import { RATES_SHEET, ratesSheet } from "../../sheets/rates/ratesSheet";
-import { belowUsed } from "../../workbook/belowUsed";
-import { goTo } from "../../workbook/goTo";
-import { type Inserted, insertPlan } from "../../workbook/insert";
-import { type FoundRates, readRates } from "../../workbook/readRates";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { type Inserted, insertPlan } from "../../workbook/change/insert";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { type FoundRates, readRates } from "../../workbook/read/rates";
+import { belowUsed, goTo } from "../../workbook/sheets";
 import { inTheWayText } from "../inTheWayWords";
 import { takenBack } from "../takenBack";
 import { useWord } from "../useWord";

@@ -1,9 +1,9 @@
 import { type Choices, templatePlan } from "../../sheets/templates/openTemplate";
 import { canonical } from "../../sheets/templates/reference";
 import type { Template } from "../../sheets/templates/template";
-import { type Inserted, insertPlan } from "../../workbook/insert";
-import type { Place } from "../../workbook/place";
-import type { WhatIsThere } from "../../workbook/whatIsThere";
+import { type Inserted, insertPlan } from "../../workbook/change/insert";
+import type { Place } from "../../workbook/change/place";
+import type { WhatIsThere } from "../../workbook/read/selection";
 
 /** Writes a template as a plan, over nothing; a write that fails is taken back. */
 export async function writeTemplate(template: Template, choices: Choices, place: Place): Promise<Inserted> {

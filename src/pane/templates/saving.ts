@@ -6,10 +6,9 @@ import { MOST_CELLS, MOST_COLUMNS, MOST_OUTSIDE, MOST_ROWS, thousands } from "..
 import { type Made, makeTemplate, type Words } from "../../sheets/templates/makeTemplate";
 import { areaOfRegion, type Saved } from "../../sheets/templates/readsOf";
 import type { RegionRules } from "../../sheets/templates/rules";
-import { type RegionPlace, readRegion } from "../../workbook/readRegion";
-import { readRules } from "../../workbook/readRules";
-import { type ReadWorkbook, readWorkbook } from "../../workbook/readWorkbook";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { type RegionPlace, readRegion, readRules } from "../../workbook/read/region";
+import { type ReadWorkbook, readWorkbook } from "../../workbook/read/workbook";
 import { surroundingsOf } from "../copy/surroundings";
 
 /** Cells that were read to be saved as a template. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Changed, KeptTemplate } from "../../sheets/templates/keptTemplates";
-import { changeKeptTemplates, readKeptTemplates } from "../../workbook/templates";
-import { WorkbookTrouble } from "../../workbook/trouble";
+import { WorkbookTrouble } from "../../workbook/failure";
+import { changeKeptTemplates, readKeptTemplates } from "../../workbook/settings/templates";
 import { useOnceMore } from "../useOnceMore";
 
 /** The templates that this workbook keeps. */

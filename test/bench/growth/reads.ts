@@ -1,6 +1,6 @@
-import { readListSheet } from "../../../src/workbook/jobRowsRead";
-import { readRegion } from "../../../src/workbook/readRegion";
-import { readWorkbook } from "../../../src/workbook/readWorkbook";
+import { readListSheet } from "../../../src/workbook/read/jobRows";
+import { readRegion } from "../../../src/workbook/read/region";
+import { readWorkbook } from "../../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../../headlessHost";
 import { officeOf } from "../../listSheets";
 import { benchHost } from "../benchHost";

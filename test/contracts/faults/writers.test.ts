@@ -32,7 +32,7 @@ const ELSEWHERE = ["openAsWorkbook"];
 /** What must be found, and what must not: the test can fail. */
 const PLANTED = {
   "src/workbook/planted.ts": `
-    import { inWorkbook } from "./trouble";
+    import { inWorkbook } from "./failure";
     const part = (range: Excel.Range) => ({ read: () => range.values, blank: () => range.clear() });
     export const blankConst = () => inWorkbook(async (context) => part(context.workbook.getSelectedRange()).blank());
     export const readConst = () => inWorkbook(async (context) => part(context.workbook.getSelectedRange()).read());

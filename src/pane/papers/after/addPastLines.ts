@@ -5,9 +5,9 @@ import {
   type PastLine,
   pastJobsSheet,
 } from "../../../sheets/papers/pastJobs";
-import { insertPlan } from "../../../workbook/insert";
-import { sheetId } from "../../../workbook/sheetId";
-import { WorkbookTrouble } from "../../../workbook/trouble";
+import { insertPlan } from "../../../workbook/change/insert";
+import { WorkbookTrouble } from "../../../workbook/failure";
+import { sheetId } from "../../../workbook/sheets";
 import type { PastJobsOnSheet } from "../readJob";
 import { today } from "../today";
 

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { readNumber } from "../../../quantities/numberText";
 import { Problem } from "../../../quantities/problem";
 import type { PastLine } from "../../../sheets/papers/pastJobs";
-import { WorkbookTrouble } from "../../../workbook/trouble";
+import { WorkbookTrouble } from "../../../workbook/failure";
 import type { Job } from "../makePapers";
 import { measuresOf, type PlannedMeasure } from "../measures";
 import { readJob } from "../readJob";

@@ -1,5 +1,5 @@
 import { insertEstimate } from "../../../../src/pane/insertEstimate";
-import { redrawSelectedBlock } from "../../../../src/workbook/drawing";
+import { redrawSelectedBlock } from "../../../../src/workbook/drawing/drawing";
 import { select } from "../bench";
 import { furnish, office, PNG } from "../office";
 import type { Operation } from "../operation";

@@ -1,7 +1,7 @@
 import type { Dismissal } from "../../../../src/review/dismissals";
 import { renamedTemplate, withoutTemplate, withTemplate } from "../../../../src/sheets/templates/keptTemplates";
-import { changeDismissals } from "../../../../src/workbook/dismissals";
-import { changeKeptTemplates, readKeptTemplates } from "../../../../src/workbook/templates";
+import { changeDismissals } from "../../../../src/workbook/settings/dismissals";
+import { changeKeptTemplates, readKeptTemplates } from "../../../../src/workbook/settings/templates";
 import { furnish, office } from "../office";
 import type { Operation } from "../operation";
 import { done } from "./said";

@@ -1,6 +1,6 @@
 import { inTheWayWords } from "../../../../src/pane/inTheWayWords";
 import { takenBack } from "../../../../src/pane/takenBack";
-import type { Inserted, InsertedSheets } from "../../../../src/workbook/insert";
+import type { Inserted, InsertedSheets } from "../../../../src/workbook/change/insert";
 import type { Told } from "../bench";
 
 export const done: Told = { done: true, text: "" };

@@ -1,0 +1,209 @@
+import { areaAddress } from "../../sheets/address";
+import type { Anchor, Area, Plan } from "../../sheets/plan";
+import { WorkbookTrouble } from "../failure";
+import { anchorOf, areaOf, filledAreas, isOnSheet, nearestFreePlace, overlap, withoutSheets } from "../read/areas";
+
+/** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
+export type Place =
+  | { readonly kind: "selection" }
+  | { readonly kind: "cell"; readonly sheetId: string; readonly at: Anchor; readonly under?: Heading }
+  | { readonly kind: "new sheet"; readonly name: string };
+
+/** The row of words that a place was found by, and that has to stand where it stood for the place to be the right one. */
+export interface Heading extends Anchor {
+  readonly words: readonly string[];
+}
+
+export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
+
+/** What stands where something was to be put. */
+export interface Obstacle {
+  readonly what: "filled cells" | "merged cells" | "table" | "list or color rule" | "name";
+  /** Addresses or names, for the person. */
+  readonly where: string;
+}
+
+/** Why a plan was not written, and where it could go instead. */
+export interface InTheWay {
+  /** "" where the sheet would have been a new one. */
+  readonly sheetId: string;
+  readonly sheetName: string;
+  readonly address: string;
+  readonly obstacles: readonly Obstacle[];
+  /** Set where the sheet has room elsewhere; a name stands in the way anywhere. */
+  readonly nearestFree?: { readonly at: Anchor; readonly address: string };
+}
+
+export type Size = Pick<Area, "rows" | "columns">;
+
+/**
+ * The range of a place with all that has to be known before it is written to; readable after a sync.
+ *
+ * @throws WorkbookTrouble for a cell below or right of which the sheet has not room enough.
+ */
+export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
+  if (place.kind === "cell" && !isOnSheet({ ...place.at, rows, columns })) {
+    throw new WorkbookTrouble(
+      `It takes ${rows} rows and ${columns} columns, and the sheet ends before. Nothing was changed. Make room further up or left, or choose another sheet.`,
+    );
+  }
+  const corner =
+    place.kind === "selection"
+      ? context.workbook.getSelectedRange().getCell(0, 0)
+      : context.workbook.worksheets.getItem(place.sheetId).getCell(place.at.row, place.at.column);
+  const target = corner.getResizedRange(rows - 1, columns - 1);
+  target.load("rowIndex,columnIndex,formulas");
+  target.worksheet.load("id,name");
+  target.worksheet.protection.load("protected");
+  const merged = target.getMergedAreasOrNullObject();
+  merged.load("address");
+  const tables = target.getTables(false);
+  tables.load("items/name");
+  target.conditionalFormats.load("items/id");
+  target.dataValidation.load("type");
+  const isUnder = place.kind === "cell" ? queueUnder(target.worksheet, place.under, place.at.row) : () => true;
+  return { target, merged, tables, isUnder };
+}
+
+/**
+ * Asks whether a heading stands where it stood, and a list reaches from it down to a place; readable after a sync.
+ *
+ * @param below the row of the place.
+ */
+export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefined, below: number): () => boolean {
+  if (!heading) return () => true;
+  const { row, column, words } = heading;
+  const cells = worksheet.getRangeByIndexes(row, column, below - row, words.length);
+  cells.load("values");
+  return () => {
+    const isThere = words.every((word, index) => cells.values[0]?.[index] === word);
+    return isThere && cells.values.every((line) => line.some((cell) => cell !== ""));
+  };
+}
+
+/** What is said where a heading or its list has moved. */
+export function headingMoved(sheetName: string): WorkbookTrouble {
+  return new WorkbookTrouble(
+    `The list on ${sheetName} was changed at the same moment, so nothing was written. Look at it, then try again.`,
+  );
+}
+
+export type Checked = ReturnType<typeof queueCheck>;
+
+/**
+ * What stands in the way at a checked place; nothing where it is free.
+ *
+ * @throws WorkbookTrouble for a protected sheet, and where the heading that it goes under has moved.
+ */
+export function obstaclesAt({ target, merged, tables, isUnder }: Checked): Obstacle[] {
+  const { worksheet } = target;
+  if (worksheet.protection.protected) {
+    throw new WorkbookTrouble(
+      `The sheet “${worksheet.name}” is protected. Nothing was changed. Lift the protection, or choose another sheet.`,
+    );
+  }
+  if (!isUnder()) throw headingMoved(worksheet.name);
+  const obstacles: Obstacle[] = tables.items.map(({ name }) => ({ what: "table", where: name }));
+  const filled = filledAreas(target.formulas, anchorOf(target));
+  if (filled.length > 0 && tables.items.length === 0) {
+    obstacles.push({ what: "filled cells", where: filled.map(areaAddress).join(", ") });
+  }
+  if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheets(merged.address) });
+  if (target.conditionalFormats.items.length > 0 || target.dataValidation.type !== "None") {
+    obstacles.push({ what: "list or color rule", where: "in these cells" });
+  }
+  return obstacles;
+}
+
+/** How many places are looked at before none is offered. */
+const MOST_LOOKS = 4;
+
+/** Where on its sheet a plan that is blocked could go: one more sync, and one for each place that is looked at. */
+export async function describeInTheWay(
+  context: Excel.RequestContext,
+  { target }: Checked,
+  size: Size,
+  obstacles: readonly Obstacle[],
+): Promise<InTheWay> {
+  const { worksheet } = target;
+  const used = worksheet.getUsedRangeOrNullObject(false);
+  used.load("rowIndex,columnIndex,rowCount,columnCount,formulas");
+  await context.sync();
+
+  const wanted: Area = { ...anchorOf(target), ...size };
+  const filled = used.isNullObject ? [] : filledAreas(used.formulas, anchorOf(used));
+  const blockedOnlyByFilled = obstacles.every(({ what }) => what === "filled cells");
+  // A table, merged cells or a rule reach past what they fill, so then the whole used part of the sheet counts.
+  const taken = blockedOnlyByFilled || used.isNullObject ? filled : [areaOf(used)];
+  const isElsewhereFree = obstacles.every(({ what }) => what !== "name");
+  const at = isElsewhereFree ? await freePlace(context, worksheet.id, taken, wanted) : undefined;
+  return {
+    sheetId: worksheet.id,
+    sheetName: worksheet.name,
+    address: areaAddress(wanted),
+    obstacles,
+    ...(at && { nearestFree: { at, address: areaAddress({ ...at, ...size }) } }),
+  };
+}
+
+/** The nearest place that was looked at and is free: what fills cells does not tell of lists, rules and merged cells. */
+async function freePlace(
+  context: Excel.RequestContext,
+  sheetId: string,
+  filled: readonly Area[],
+  wanted: Area,
+): Promise<Anchor | undefined> {
+  const { rows, columns } = wanted;
+  let taken = filled.some((area) => overlap(area, wanted)) ? filled : [...filled, wanted];
+  for (let looks = 0; looks < MOST_LOOKS; looks += 1) {
+    const at = nearestFreePlace(taken, wanted);
+    if (!at) return undefined;
+    const checked = queueCheck(context, { kind: "cell", sheetId, at }, { rows, columns });
+    await context.sync();
+    if (obstaclesAt(checked).length === 0) return at;
+    taken = [...taken, { ...at, rows, columns }];
+  }
+  return undefined;
+}
+
+/** Whether plans bring names that the workbook may have already. */
+export function bringsNames(plans: readonly Plan[]): boolean {
+  return plans.some(({ names = [], table }) => names.length > 0 || table !== undefined);
+}
+
+/** The names of the workbook and of its tables, which share one list; readable after a sync. */
+export function queueTakenNames(context: Excel.RequestContext, plans: readonly Plan[]) {
+  // Nothing is asked for where the plans bring no names.
+  if (!bringsNames(plans)) return { obstacles: (): Obstacle[] => [], freeTableNames: (): undefined[] => [] };
+  const { names, tables } = context.workbook;
+  names.load("items/name,items/formula");
+  tables.load("items/name");
+  const standing = () => [
+    ...names.items.map(({ name, formula }) => ({ name, where: `${name} (${String(formula).replace(/^=/, "")})` })),
+    ...tables.items.map(({ name }) => ({ name, where: `${name} (a table)` })),
+  ];
+  return {
+    /** The names of the plans that stand for something already. */
+    obstacles: (): Obstacle[] => {
+      const there = new Map(standing().map(({ name, where }) => [name.toLowerCase(), where]));
+      return plans.flatMap(({ names: wanted = [] }) =>
+        wanted.flatMap(({ name }) => {
+          const where = there.get(name.toLowerCase());
+          return where ? [{ what: "name" as const, where }] : [];
+        }),
+      );
+    },
+    /** For each plan with a table a name that nothing has: `Job_rows`, `Job_rows2`, … */
+    freeTableNames: (): (string | undefined)[] => {
+      const taken = new Set(standing().map(({ name }) => name.toLowerCase()));
+      for (const { names: wanted = [] } of plans) for (const { name } of wanted) taken.add(name.toLowerCase());
+      return plans.map(({ table }) => {
+        if (!table) return undefined;
+        let name = table.name;
+        for (let number = 2; taken.has(name.toLowerCase()); number += 1) name = `${table.name}${number}`;
+        taken.add(name.toLowerCase());
+        return name;
+      });
+    },
+  };
+}

@@ -1,0 +1,29 @@
+import { describe, expect, test } from "vitest";
+import { receiptOf, refuseChanged, refuseRead } from "./undo";
+
+describe("an insert that can't be taken back", () => {
+  test("names three of the cells that were changed", () => {
+    const refused = () => refuseChanged("estimate", ["B1", "B2", "B3", "B4", "B5"]);
+    expect(refused).toThrow(/\(B1, B2, B3[^B]*2[^B]*\)/);
+    expect(refused).not.toThrow(/B4/);
+  });
+
+  test("names three of the formulas that read it", () => {
+    const refused = () => refuseRead("estimate", ["C1", "C2", "C3", "C4"]);
+    expect(refused).toThrow(/\(C1, C2, C3[^C]*1[^C]*\)/);
+    expect(refused).not.toThrow(/C4/);
+  });
+
+  test("is refused for nothing where nothing changed", () => {
+    expect(() => refuseChanged("estimate", [])).not.toThrow();
+    expect(() => refuseRead("estimate", [])).not.toThrow();
+  });
+
+  test.each([
+    ["none", /nothing to take back/],
+    ["later", /later version/],
+    ["damaged", /damaged/],
+  ] as const)("says why where its record is %s", (state, words) => {
+    expect(() => receiptOf({ state })).toThrow(words);
+  });
+});

@@ -1,0 +1,191 @@
+import { type Look, looks, warned } from "../../sheets/looks";
+import type { Area, PageSetup, Plan } from "../../sheets/plan";
+import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "../drawing/picture";
+import { pointsOfCharacters, queueDress } from "../read/cellStyle";
+import { areOthers } from "../read/cells";
+import { queueBefore, queueStood, queueWidths, type Stood } from "./overwritten";
+import { type Heading, queueUnder } from "./place";
+import type { PlaceBefore, ReceiptPart } from "./receipt";
+
+/** A plan, and where in the workbook it is written. */
+export interface Part {
+  readonly plan: Plan;
+  readonly area: Area;
+  readonly sheetName: string;
+  /** Left out for a sheet that is made for it. */
+  readonly sheetId?: string;
+  /** What a sheet that is made for it is called until all of it stands: a name by which nobody else calls one. */
+  readonly nameMeanwhile?: string;
+  /** How the place was; left out for a sheet that is made for it. */
+  readonly before?: PlaceBefore;
+  /** The name of its table, where it has one: one that is free. */
+  readonly tableName?: string | undefined;
+  /** The heading that it goes under, if any. */
+  readonly under?: Heading | undefined;
+}
+
+/** The host's own quiet style: the cells keep the looks of the plan. */
+const TABLE_STYLE = "TableStyleLight1";
+/** As wide as the host makes columns, in points: 64 px at 96 px and 72 pt an inch (from memory). */
+const USUAL_COLUMN_POINTS = 48;
+const PICTURE_STEM = "Bedrow picture";
+
+/**
+ * Queues the cells of a part onto its sheet. What cannot be told from what somebody else makes at the same moment waits
+ * until they stand: the table, the sheet's own name, and the pictures, which lie on cells that have their size only then.
+ */
+export function queuePart(context: Excel.RequestContext, part: Part) {
+  const { plan, area, sheetId, sheetName, nameMeanwhile } = part;
+  const { worksheets } = context.workbook;
+  const worksheet = sheetId === undefined ? worksheets.add(nameMeanwhile) : worksheets.getItem(sheetId);
+  worksheet.load("id");
+  const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+  const fresh = part.before ? undefined : queueBefore(context, target);
+  const meanwhile = part.before && queueStood(context, target, plan);
+  const isUnder = queueUnder(worksheet, part.under, area.row);
+
+  for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
+  target.numberFormat = plan.formats as string[][];
+  target.formulas = plan.formulas as (string | number)[][];
+  queueLooks(target, plan);
+  if (plan.dress) queueDress(target, plan.dress);
+  for (const merged of plan.merged ?? []) inside(target, merged).merge();
+  widen(target, plan.widths, part.before);
+  if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
+
+  target.load("formulas");
+  const widthsWritten = queueWidths(target, area.columns);
+  const pictures = plan.pictures ?? [];
+  const frames = pictures.map((picture) => inside(target, picture.area));
+  for (const frame of frames) frame.load("left,top,width,height");
+  const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
+  let there: Excel.Range | undefined;
+  return {
+    target,
+    worksheet,
+    /**
+     * After the last sync: whether what lies on its cells, and was put where they stood, missed them, since rows or
+     * columns were put in right before.
+     */
+    isMissed: (): boolean => there !== undefined && areOthers(target.formulas, there.formulas),
+    /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
+    stood: (): Stood | undefined => meanwhile?.(),
+    /** After a sync: whether the heading that it goes under stood where it should. */
+    isUnder,
+    /** After a sync: queues the rest, and tells what has to be known to take all of it back. */
+    finish: (): ReceiptPart => {
+      if (sheetId === undefined) worksheet.name = sheetName;
+      if (plan.table && part.tableName) {
+        const table = worksheet.tables.add(inside(target, plan.table.area), true);
+        table.name = part.tableName;
+        table.style = TABLE_STYLE;
+      }
+      if (plan.table || pictures.length > 0) {
+        // What stands there by then: an object of its own, since what is written to a range counts as read from it.
+        there = target.getResizedRange(0, 0);
+        there.load("formulas");
+      }
+      const taken = shapes?.names() ?? [];
+      const names = pictures.map(({ png, altText }, index) => {
+        const name = freeShapeName(PICTURE_STEM, taken);
+        taken.push(name);
+        const frame = frames[index]!;
+        queuePicture(worksheet, fittedPicture(png, altText, frame), frame, name);
+        return name;
+      });
+      return {
+        sheetId: worksheet.id,
+        area,
+        formulas: target.formulas,
+        pictures: names,
+        names: (plan.names ?? []).map(({ name }) => name),
+        before: { ...(part.before ?? fresh!.read()), widthsWritten: widthsWritten() },
+        newSheet: sheetId === undefined,
+      };
+    },
+    /** The shapes that were on the sheet before the pictures. */
+    shapesBefore: (): readonly string[] => shapes?.ids() ?? [],
+  };
+}
+
+export type QueuedPart = ReturnType<typeof queuePart>;
+
+function inside(target: Excel.Range, { row, column, rows, columns }: Area): Excel.Range {
+  return target.getCell(row, column).getResizedRange(rows - 1, columns - 1);
+}
+
+/** Columns only ever get wider, since other things may stand in them. */
+function widen(target: Excel.Range, widths: readonly number[], before: PlaceBefore | undefined): void {
+  widths.forEach((characters, index) => {
+    const width = pointsOfCharacters(characters);
+    if ((before?.columnWidths[index] ?? USUAL_COLUMN_POINTS) < width)
+      target.getColumn(index).format.columnWidth = width;
+  });
+}
+
+const RULE_SIDES = { ruleAbove: "EdgeTop", ruleBelow: "EdgeBottom" } as const;
+
+/** Queues a plan's looks, warnings and lists onto the range it was written to. */
+export function queueLooks(range: Excel.Range, plan: Plan): void {
+  for (const { area, look } of plan.looks) dress(part(range, area), looks[look]);
+  for (const { area, when } of plan.warnings) {
+    const { custom } = part(range, area).conditionalFormats.add(Excel.ConditionalFormatType.custom);
+    custom.rule.formula = when;
+    custom.format.fill.color = warned.fill!;
+    custom.format.font.color = warned.color!;
+  }
+  for (const { area, names } of plan.choices) {
+    // The cell may also hold what is not in the list, such as a density, so a choice is offered and not forced.
+    const { dataValidation } = part(range, area);
+    dataValidation.rule = { list: { inCellDropDown: true, source: names.join(",") } };
+    dataValidation.errorAlert = { showAlert: false, style: "Information", title: "", message: "" };
+  }
+}
+
+function part(range: Excel.Range, area: { row: number; column: number; rows: number; columns: number }): Excel.Range {
+  return range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
+}
+
+function dress({ format }: Excel.Range, look: Look): void {
+  const { fill, color, bold, italic, size, align, indent, wrap, top } = look;
+  if (fill) format.fill.color = fill;
+  if (color) format.font.color = color;
+  if (bold !== undefined) format.font.bold = bold;
+  if (italic !== undefined) format.font.italic = italic;
+  if (size) format.font.size = size;
+  if (align) format.horizontalAlignment = align;
+  if (indent) format.indentLevel = indent;
+  if (wrap) format.wrapText = true;
+  if (wrap || top) format.verticalAlignment = "Top";
+  for (const rule of ["ruleAbove", "ruleBelow"] as const) {
+    const ruleColor = look[rule];
+    if (!ruleColor) continue;
+    const border = format.borders.getItem(RULE_SIDES[rule]);
+    border.style = "Continuous";
+    border.color = ruleColor;
+  }
+}
+
+/**
+ * Queues how a sheet is printed onto it.
+ *
+ * @param target the cells that are printed: where the plan stands.
+ */
+export function queuePage(worksheet: Excel.Worksheet, target: Excel.Range, page: PageSetup): void {
+  const { paper, landscape, pagesWide, pagesTall, headingRows, breaksAbove = [], marginsIn, footer } = page;
+  const { pageLayout, horizontalPageBreaks } = worksheet;
+  pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";
+  pageLayout.orientation = landscape ? "Landscape" : "Portrait";
+  pageLayout.zoom = {
+    horizontalFitToPages: pagesWide,
+    ...(pagesTall !== undefined && { verticalFitToPages: pagesTall }),
+  };
+  pageLayout.setPrintMargins("Inches", marginsIn);
+  pageLayout.setPrintArea(target);
+  if (headingRows) {
+    const headings = target.getRow(0).getResizedRange(headingRows - 1, 0);
+    pageLayout.setPrintTitleRows(headings.getEntireRow());
+  }
+  for (const row of breaksAbove) horizontalPageBreaks.add(target.getCell(row, 0));
+  if (footer) pageLayout.headersFooters.defaultForAllPages.centerFooter = footer;
+}

@@ -1,0 +1,221 @@
+import type { CellDress } from "../../sheets/plan";
+
+/** What of a cell's look is read and written. */
+export const DRESS_ASKED: Excel.CellPropertiesLoadOptions = {
+  format: {
+    borders: { color: true, style: true },
+    fill: { color: true },
+    font: { bold: true, color: true, italic: true, name: true, size: true, underline: true },
+    horizontalAlignment: true,
+    indentLevel: true,
+    verticalAlignment: true,
+    wrapText: true,
+  },
+};
+
+/** What of a cell's look is read to have it come back as it was, after a clearing has taken all of it away. */
+export const BEFORE_ASKED: Excel.CellPropertiesLoadOptions = {
+  format: {
+    ...DRESS_ASKED.format,
+    borders: { color: true, style: true, weight: true },
+    font: { ...DRESS_ASKED.format?.font, strikethrough: true },
+    protection: true,
+    textOrientation: true,
+  },
+};
+
+/** How a cell looked before something was written over it. */
+export interface LookBefore extends CellDress {
+  /** What a dress has no words for, in the host's: lines other than thin ones, letters struck out or turned, locks. */
+  readonly exact?: Excel.CellPropertiesFormat;
+}
+
+/** The host says white for a cell without a fill; writing that would hide its gridlines. */
+export const NO_FILL = "#FFFFFF";
+
+/** The letters of cells that nobody has dressed; readable after a sync. */
+export function queuePlainFont(context: Excel.RequestContext) {
+  const style = context.workbook.styles.getItemOrNullObject("Normal");
+  style.load("font/name,font/size,font/color");
+  return (): PlainFont => {
+    if (style.isNullObject) return {};
+    const { name, size, color } = style.font;
+    return { name, size, color };
+  };
+}
+
+/** Empty where the host does not tell: then every cell's font counts as chosen. */
+export interface PlainFont {
+  readonly name?: string;
+  readonly size?: number;
+  readonly color?: string;
+}
+
+const SIDES = ["top", "bottom", "left", "right"] as const;
+const ALIGNS = ["Left", "Center", "Right"] as const;
+
+/** How a cell looks, without what a cell has that nobody has dressed; undefined where nothing is left. */
+export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont): CellDress | undefined {
+  const { borders = {}, fill, font = {}, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
+  const align = ALIGNS.find((one) => one === horizontalAlignment);
+  const vertical = (["Top", "Center"] as const).find((one) => one === verticalAlignment);
+  const rules = Object.fromEntries(
+    SIDES.flatMap((side) => {
+      const { style = "None", color } = borders[side] ?? {};
+      return style !== "None" && color ? [[side, color]] : [];
+    }),
+  );
+  const dress: CellDress = {
+    ...(fill?.color && fill.color !== NO_FILL && { fill: fill.color }),
+    ...(font.color && font.color !== plain.color && { color: font.color }),
+    ...(font.name && font.name !== plain.name && { font: font.name }),
+    ...(font.size && font.size !== plain.size && { size: font.size }),
+    ...(font.bold && { bold: true }),
+    ...(font.italic && { italic: true }),
+    ...(font.underline && font.underline !== "None" && { underline: true }),
+    ...(align && { align }),
+    ...(vertical && { vertical }),
+    ...(indentLevel && { indent: indentLevel }),
+    ...(wrapText && { wrap: true }),
+    ...(Object.keys(rules).length > 0 && { rules }),
+  };
+  return Object.keys(dress).length > 0 ? dress : undefined;
+}
+
+/** The same with all that was asked for by {@link BEFORE_ASKED}. */
+export function lookBeforeOf(cell: Excel.CellProperties, plain: PlainFont): LookBefore | undefined {
+  const dress = dressOf(cell, plain);
+  const exact = exactOf(cell.format ?? {});
+  return Object.keys(exact).length > 0 ? { ...dress, exact } : dress;
+}
+
+function exactOf(format: Excel.CellPropertiesFormat): Excel.CellPropertiesFormat {
+  const { borders = {}, font = {}, horizontalAlignment, protection, textOrientation, verticalAlignment } = format;
+  const lines = SIDES.flatMap((side) => {
+    const { style = "None", weight = "Thin", color } = borders[side] ?? {};
+    const isTold = style === "None" || (style === "Continuous" && weight === "Thin");
+    return isTold ? [] : [[side, { style, weight, ...(color && { color }) }] as const];
+  });
+  const letters: Excel.CellPropertiesFont = {
+    ...(font.strikethrough && { strikethrough: true }),
+    ...(font.underline && !["None", "Single"].includes(font.underline) && { underline: font.underline }),
+  };
+  return {
+    ...(lines.length > 0 && { borders: Object.fromEntries(lines) }),
+    ...(Object.keys(letters).length > 0 && { font: letters }),
+    ...(horizontalAlignment && !TOLD_ACROSS.includes(horizontalAlignment) && { horizontalAlignment }),
+    ...(verticalAlignment && !TOLD_DOWN.includes(verticalAlignment) && { verticalAlignment }),
+    ...(textOrientation && { textOrientation }),
+    ...((protection?.locked === false || protection?.formulaHidden) && { protection: unlocking(protection) }),
+  };
+}
+
+function unlocking({ locked, formulaHidden }: Excel.CellPropertiesProtection): Excel.CellPropertiesProtection {
+  return { ...(locked === false && { locked }), ...(formulaHidden && { formulaHidden }) };
+}
+
+const TOLD_ACROSS: readonly string[] = ["General", ...ALIGNS];
+const TOLD_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
+
+/** A dress, or a look of before, in the host's words. */
+export function propertiesOf(dress: LookBefore): Excel.SettableCellProperties {
+  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules, exact = {} } = dress;
+  const letters: Excel.CellPropertiesFont = {
+    ...(color && { color }),
+    ...(font && { name: font }),
+    ...(size && { size }),
+    ...(bold !== undefined && { bold }),
+    ...(italic !== undefined && { italic }),
+    ...(underline !== undefined && { underline: underline ? "Single" : "None" }),
+    ...exact.font,
+  };
+  const borders = {
+    ...Object.fromEntries(
+      Object.entries(rules ?? {}).map(([side, ruleColor]) => [side, { style: "Continuous", color: ruleColor }]),
+    ),
+    ...exact.borders,
+  };
+  return {
+    format: {
+      ...exact,
+      ...(fill && { fill: { color: fill } }),
+      ...(Object.keys(letters).length > 0 && { font: letters }),
+      ...(align && { horizontalAlignment: align }),
+      ...(vertical && { verticalAlignment: vertical }),
+      ...(indent !== undefined && { indentLevel: indent }),
+      ...(wrap !== undefined && { wrapText: wrap }),
+      ...(Object.keys(borders).length > 0 && { borders }),
+    },
+  };
+}
+
+/** Queues looks cell by cell onto a range; only as much of it is written as is dressed. */
+export function queueDress(range: Excel.Range, dress: readonly (readonly (LookBefore | undefined)[])[]): void {
+  const rows = dress.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
+  const columns = dress.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
+  const [firstRow, lastRow] = [rows[0], rows.at(-1)];
+  if (firstRow === undefined || lastRow === undefined) return;
+  // One by one, since a large sheet has more columns than a call takes arguments.
+  const firstColumn = columns.reduce((first, column) => Math.min(first, column));
+  const lastColumn = columns.reduce((last, column) => Math.max(last, column));
+  const known = new Map<LookBefore, Excel.SettableCellProperties>();
+  const properties = (cell: LookBefore | undefined): Excel.SettableCellProperties => {
+    if (!cell) return {};
+    const made = known.get(cell) ?? propertiesOf(cell);
+    known.set(cell, made);
+    return made;
+  };
+  range
+    .getCell(firstRow, firstColumn)
+    .getResizedRange(lastRow - firstRow, lastColumn - firstColumn)
+    .setCellProperties(
+      dress
+        .slice(firstRow, lastRow + 1)
+        .map((cells) =>
+          Array.from({ length: lastColumn - firstColumn + 1 }, (_, index) => properties(cells[firstColumn + index])),
+        ),
+    );
+}
+
+const EVERY_LINE = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"] as const;
+
+/** Queues that cells look as if nobody had dressed them. Their rules stay, which the host's own clearing takes along. */
+export function queuePlain({ format }: Excel.Range, { name, size, color }: PlainFont): void {
+  format.fill.clear();
+  format.font.bold = false;
+  format.font.italic = false;
+  format.font.underline = "None";
+  if (name) format.font.name = name;
+  if (size) format.font.size = size;
+  if (color) format.font.color = color;
+  format.horizontalAlignment = "General";
+  format.verticalAlignment = "Bottom";
+  format.indentLevel = 0;
+  format.wrapText = false;
+  for (const line of EVERY_LINE) format.borders.getItem(line).style = "None";
+}
+
+/**
+ * The host counts column widths in points, people and files in characters of the standard font: 7 px a character and
+ * 5 px of padding (Office Open XML, ECMA-376 part 1, 18.3.1.13, for the usual font), at 96 px and 72 pt an inch.
+ */
+const PIXELS_A_CHARACTER = 7;
+const PADDING_PIXELS = 5;
+const POINTS_A_PIXEL = 72 / 96;
+
+/**
+ * @example pointsOfCharacters(10) // 56.25
+ */
+export function pointsOfCharacters(characters: number): number {
+  return (characters * PIXELS_A_CHARACTER + PADDING_PIXELS) * POINTS_A_PIXEL;
+}
+
+/**
+ * To a hundredth of a character; a hidden column has none.
+ *
+ * @example charactersOfPoints(56.25) // 10
+ */
+export function charactersOfPoints(points: number): number {
+  const characters = (points / POINTS_A_PIXEL - PADDING_PIXELS) / PIXELS_A_CHARACTER;
+  return Math.max(0, Math.round(characters * 100) / 100);
+}

@@ -1,0 +1,77 @@
+import { isRateName, type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
+import { inWorkbook, WorkbookTrouble } from "../failure";
+import { sheetOfAddress } from "./areas";
+import { contentsOf } from "./cells";
+
+/** The office's rates, and where they stand. */
+export interface FoundRates {
+  readonly rates: NonNullable<ReturnType<typeof ratesFrom>>;
+  /** Names of the sheets that hold them; one, unless somebody moved some. */
+  readonly sheets: readonly string[];
+  /** Which of our names the workbook has, so that no second one is made. */
+  readonly names: readonly string[];
+}
+
+/**
+ * Reads the office's rates by the names of their cells, wherever these stand and whatever their sheet is called. Two
+ * syncs; one where the workbook has none.
+ *
+ * @returns undefined where the workbook has none of them.
+ */
+export async function readRates(): Promise<FoundRates | undefined> {
+  return inWorkbook(async (context) => {
+    const { names } = context.workbook;
+    names.load("items/name");
+    await context.sync();
+    const ours = names.items.filter(({ name }) => isRateName(name));
+    if (ours.length === 0) return undefined;
+
+    const cells = ours.map((item) => {
+      const range = item.getRangeOrNullObject();
+      range.load("values,address");
+      return { name: item.name, range };
+    });
+    await context.sync();
+    const found = cells.filter(({ range }) => !range.isNullObject);
+    const named = new Map(
+      cells.map(({ name, range }): [string, NamedCells] => [name, range.isNullObject ? undefined : range.values]),
+    );
+    const rates = ratesFrom(named);
+    if (!rates) return undefined;
+    return {
+      rates,
+      sheets: [...new Set(found.map(({ range }) => sheetOfAddress(range.address)))],
+      names: ours.map(({ name }) => name),
+    };
+  });
+}
+
+/** A cell by its place, with what stands in it. */
+export interface NamedCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly before: string | number | boolean;
+}
+
+const AGAIN = "Nothing was changed. Look at the sheet of rates, put back what is missing, then try again.";
+
+/**
+ * The cell of a name of the workbook, wherever it stands.
+ *
+ * @throws WorkbookTrouble where the workbook has no such name, or its cell is gone.
+ */
+export async function namedCell(name: string): Promise<NamedCell> {
+  return inWorkbook(async (context) => {
+    const item = context.workbook.names.getItemOrNullObject(name);
+    await context.sync();
+    if (item.isNullObject) throw new WorkbookTrouble(`No cell of this workbook is called ${name} any more. ${AGAIN}`);
+    const range = item.getRangeOrNullObject();
+    range.load("rowIndex,columnIndex,formulas,values,valueTypes");
+    range.worksheet.load("name");
+    await context.sync();
+    if (range.isNullObject) throw new WorkbookTrouble(`The cell that was called ${name} is gone. ${AGAIN}`);
+    const { rowIndex: row, columnIndex: column, worksheet } = range;
+    return { sheet: worksheet.name, row, column, before: contentsOf(range)[0]?.[0] ?? "" };
+  });
+}

@@ -1,0 +1,106 @@
+import { drawnInputs } from "../../sheets/estimate/drawnInputs";
+import { BLOCK_COLUMNS, blockAt, type FoundBlock, findBlocks } from "../../sheets/estimate/readBlock";
+import type { Anchor, Area } from "../../sheets/plan";
+import { type DrawingRecord, drawingAt, drawingOf, queueReadDrawings } from "../drawing/records";
+import { inWorkbook } from "../failure";
+import { anchorOf, areaOf, common, SHEET_COLUMNS, SHEET_ROWS } from "./areas";
+
+/** The block that is selected, and how it stands with its drawing. */
+export interface SelectedBlock {
+  readonly name: string;
+  readonly drawing: "none" | "current" | "out of date";
+}
+
+/** What is selected. */
+export interface Selected {
+  /** The first selected cell, such as `Jobs!B4`. */
+  readonly address: string;
+  /** The estimate block in which it lies, where it lies in one. */
+  readonly block: SelectedBlock | undefined;
+}
+
+/** A block's title is looked for so far above a cell: a usual block has 130 rows, one with 300 points 430. */
+const ROWS_ABOVE = 450;
+/** And its end so far below; where it may go on, the rest is read, too. */
+const ROWS_BELOW = 200;
+/** Two parts of a block stand less far from one another than this. */
+const LARGEST_GAP = 10;
+
+/**
+ * What is selected. It is asked at each change of the selection, so it takes two small requests, however large the
+ * sheet: only what stands around the cell is read. More is read for a block of which that is not all, and for one that
+ * was moved since it was drawn.
+ */
+export function readSelected(): Promise<Selected> {
+  return inWorkbook(async (context) => {
+    const corner = context.workbook.getSelectedRange().getCell(0, 0);
+    corner.load("address,rowIndex,columnIndex");
+    const { worksheet } = corner;
+    worksheet.load("id");
+    const used = worksheet.getUsedRangeOrNullObject(true);
+    used.load("rowIndex,columnIndex,rowCount,columnCount");
+    const drawings = queueReadDrawings(context);
+    await context.sync();
+
+    const { address } = corner;
+    const at = anchorOf(corner);
+    const all = used.isNullObject ? undefined : areaOf(used);
+    const around = all && common(all, aroundCell(at));
+    if (!all || !around) return { address, block: undefined };
+    const near = await valuesOf(worksheet, around);
+    const found = blockAt(findBlocks(near, around), at);
+    const block = found && goesOn(found, around, all) ? await whole(worksheet, found, all) : found;
+    if (!block) return { address, block: undefined };
+    const record = await recordOf(worksheet, block, all, drawings.records());
+    const isCurrent = record?.drawnFrom === drawnInputs(block.form);
+    const drawing = record ? (isCurrent ? "current" : "out of date") : "none";
+    return { address, block: { name: block.form.name, drawing } };
+  });
+}
+
+/** The estimate block in which the selection lies; undefined where it lies in none. */
+export async function selectedBlock(): Promise<SelectedBlock | undefined> {
+  return (await readSelected()).block;
+}
+
+/** The cells in which a block would have its title and its own rows, if the cell lay in one. */
+function aroundCell({ row, column }: Anchor): Area {
+  const first = { row: Math.max(0, row - ROWS_ABOVE), column: Math.max(0, column - BLOCK_COLUMNS + 1) };
+  const end = {
+    row: Math.min(SHEET_ROWS, row + ROWS_BELOW),
+    column: Math.min(SHEET_COLUMNS, column + BLOCK_COLUMNS),
+  };
+  return { ...first, rows: end.row - first.row, columns: end.column - first.column };
+}
+
+async function valuesOf(worksheet: Excel.Worksheet, { row, column, rows, columns }: Area): Promise<unknown[][]> {
+  const range = worksheet.getRangeByIndexes(row, column, rows, columns);
+  range.load("values");
+  await range.context.sync();
+  return range.values;
+}
+
+const endOf = ({ row, rows }: Area) => row + rows;
+
+function goesOn({ area }: FoundBlock, around: Area, all: Area): boolean {
+  return endOf(around) < endOf(all) && endOf(area) > endOf(around) - LARGEST_GAP;
+}
+
+async function whole(worksheet: Excel.Worksheet, { area }: FoundBlock, all: Area): Promise<FoundBlock | undefined> {
+  const place = { ...area, rows: endOf(all) - area.row };
+  return findBlocks(await valuesOf(worksheet, place), place)[0];
+}
+
+/** The record of its picture; whether one that was drawn elsewhere is the block's, all blocks of the sheet tell. */
+async function recordOf(
+  worksheet: Excel.Worksheet,
+  block: FoundBlock,
+  all: Area,
+  records: readonly DrawingRecord[],
+): Promise<DrawingRecord | undefined> {
+  const { name } = block.form;
+  const here = drawingAt(records, worksheet.id, block.area);
+  if (here?.bedName === name) return here;
+  if (!records.some((record) => record.sheetId === worksheet.id && record.bedName === name)) return undefined;
+  return drawingOf(records, worksheet.id, block, findBlocks(await valuesOf(worksheet, all), all));
+}

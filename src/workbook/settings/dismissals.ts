@@ -1,0 +1,58 @@
+import type { Dismissal } from "../../review/dismissals";
+import { isObject, readKeptText, textToKeep } from "../../sheets/kept";
+import { type KeptList, listToKeep, NO_ITEMS, readList } from "../../sheets/keptList";
+import { changeText } from "../change/setting";
+import { inWorkbook } from "../failure";
+import { changeable, damagedWords, type KeptSetting, laterWords, queueReadKept } from "./setting";
+
+export const DISMISSALS: KeptSetting<KeptList<Dismissal>> = {
+  key: "Bedrow.dismissals",
+  what: "the list of findings that were let be",
+  again: "Do the same once more",
+  version: 1,
+  read: (content) => readList(content, isDismissal),
+};
+
+/** What was dismissed in a workbook; with why it cannot be told, where it cannot. */
+export interface KnownDismissals {
+  readonly dismissals: readonly Dismissal[];
+  readonly why?: string;
+}
+
+/** Asks for what was dismissed; readable after a sync. */
+export function queueReadDismissals(context: Excel.RequestContext): () => KnownDismissals {
+  const read = queueReadKept(context, DISMISSALS);
+  return () => {
+    const kept = read.kept();
+    if (kept.state === "kept") return { dismissals: kept.value.items };
+    if (kept.state === "none") return { dismissals: [] };
+    const words = kept.state === "later" ? laterWords : damagedWords;
+    return { dismissals: [], why: `${words(DISMISSALS.what)} All findings show.` };
+  };
+}
+
+/**
+ * Changes what is dismissed, as it is by now, so that what another pane has dismissed meanwhile stays. Two syncs.
+ *
+ * @param change gives what there will be.
+ * @param startAnew whether a list that cannot be read gives way.
+ * @throws KeptTrouble where it cannot be read and has to stay.
+ */
+export async function changeDismissals(
+  change: (dismissals: readonly Dismissal[]) => readonly Dismissal[],
+  startAnew: boolean,
+): Promise<readonly Dismissal[]> {
+  return inWorkbook((context) =>
+    changeText(context, DISMISSALS.key, (text) => {
+      const list = changeable(readKeptText(text, DISMISSALS), DISMISSALS, NO_ITEMS, startAnew);
+      const items = change(list.items);
+      return { text: textToKeep(listToKeep(list, items), DISMISSALS), result: items };
+    }),
+  );
+}
+
+function isDismissal(value: unknown): value is Dismissal {
+  if (!isObject(value)) return false;
+  const { key, reason, title, where, on } = value;
+  return [key, reason, title, where, on].every((text) => typeof text === "string");
+}

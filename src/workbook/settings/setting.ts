@@ -1,0 +1,67 @@
+import { type Keeping, type Kept, readKeptText, textToKeep } from "../../sheets/kept";
+import { WorkbookTrouble } from "../failure";
+
+/** Something that is kept in the workbook, as the text of one of its settings. */
+export interface KeptText<T> extends Keeping<T> {
+  readonly key: string;
+}
+
+/** What is kept, and added to or changed. */
+export interface KeptSetting<T> extends KeptText<T> {
+  /** In words, as "the list of drawings". */
+  readonly what: string;
+  /** What the person does to have it thrown away where it is damaged, as "Press Draw once more". */
+  readonly again: string;
+}
+
+/** What the workbook keeps cannot be read, and was left alone. */
+export class KeptTrouble extends WorkbookTrouble {
+  /** @param givesWay whether the same deed once more may throw it away; what a later version wrote may not. */
+  constructor(
+    message: string,
+    readonly givesWay: boolean,
+  ) {
+    super(message);
+  }
+}
+
+/** Asks for the text of a setting; readable after a sync, and "" where there is none. */
+export function queueReadText(context: Excel.RequestContext, key: string): () => string {
+  const setting = context.workbook.settings.getItemOrNullObject(key);
+  setting.load("value");
+  return () => (setting.isNullObject ? "" : String(setting.value));
+}
+
+/** Asks for what is kept; readable after a sync. */
+export function queueReadKept<T>(context: Excel.RequestContext, setting: KeptText<T>) {
+  const text = queueReadText(context, setting.key);
+  return {
+    /** As it stands there. */
+    text,
+    kept: (): Kept<T> => readKeptText(text(), setting),
+  };
+}
+
+/** @param kept as it is to be read again. */
+export function queueWriteKept<T>(context: Excel.RequestContext, setting: KeptText<T>, kept: unknown): void {
+  context.workbook.settings.add(setting.key, textToKeep(kept, setting));
+}
+
+/**
+ * What is kept, where it may be changed; `blank` where nothing is.
+ *
+ * @param startAnew whether what is damaged gives way.
+ * @throws KeptTrouble where it has to stay as it is.
+ */
+export function changeable<T>(kept: Kept<T>, { what, again }: KeptSetting<T>, blank: T, startAnew: boolean): T {
+  if (kept.state === "kept") return kept.value;
+  if (kept.state === "none" || (kept.state === "damaged" && startAnew)) return blank;
+  if (kept.state === "later") throw new KeptTrouble(laterWords(what), false);
+  throw new KeptTrouble(`${damagedWords(what)} ${again} to throw it away and start a new one.`, true);
+}
+
+export const laterWords = (what: string): string =>
+  `A later version of this add-in has written ${what} in this workbook. It was left alone; use that version to change it.`;
+
+export const damagedWords = (what: string): string =>
+  `${what.charAt(0).toUpperCase()}${what.slice(1)} that this workbook keeps is damaged and cannot be read. It was left alone.`;

@@ -1,0 +1,53 @@
+import { type Changed, type KeptTemplate, keptText, readKept } from "../../sheets/templates/keptTemplates";
+import { changeText } from "../change/setting";
+import { inWorkbook, WorkbookTrouble } from "../failure";
+import { KeptTrouble, queueReadText } from "./setting";
+
+const KEY = "Bedrow.templates";
+
+/**
+ * The templates that this workbook keeps. One sync.
+ *
+ * @throws WorkbookTrouble where they cannot be read; they stay as they are.
+ */
+export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
+  return inWorkbook(async (context) => {
+    const read = queueReadText(context, KEY);
+    await context.sync();
+    return templatesIn(read());
+  });
+}
+
+/**
+ * Changes what the workbook keeps, as it is by now: two syncs, and what was kept before comes back where one fails.
+ *
+ * @param change gives what there will be, or why not.
+ * @param startAnew whether what is damaged gives way.
+ * @throws WorkbookTrouble where it cannot be read, may not be so, or the host fails.
+ */
+export async function changeKeptTemplates(
+  change: (templates: readonly KeptTemplate[]) => Changed,
+  startAnew = false,
+): Promise<readonly KeptTemplate[]> {
+  return inWorkbook((context) =>
+    changeText(context, KEY, (text) => {
+      const changed = change(changeableIn(text, startAnew));
+      if (!changed.ok) throw new WorkbookTrouble(changed.why);
+      return { text: keptText(changed.templates), result: changed.templates };
+    }),
+  );
+}
+
+function templatesIn(text: string): readonly KeptTemplate[] {
+  const kept = readKept(text);
+  if (!kept.ok) throw new WorkbookTrouble(kept.why);
+  return kept.templates;
+}
+
+function changeableIn(text: string, startAnew: boolean): readonly KeptTemplate[] {
+  const kept = readKept(text);
+  if (kept.ok) return kept.templates;
+  if (!kept.isDamaged) throw new KeptTrouble(kept.why, false);
+  if (startAnew) return [];
+  throw new KeptTrouble(`${kept.why} Do the same once more to throw it away and start a new list.`, true);
+}

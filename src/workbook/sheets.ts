@@ -1,0 +1,85 @@
+import type { Anchor, Area } from "../sheets/plan";
+import { inWorkbook, WorkbookTrouble } from "./failure";
+import { SHEET_ROWS } from "./read/areas";
+
+/** The host's id of a sheet, which outlives a new name. */
+export async function sheetId(name: string): Promise<string> {
+  return inWorkbook(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(name);
+    worksheet.load("id");
+    await context.sync();
+    return worksheet.id;
+  });
+}
+
+/** The first cell below everything on a sheet, with a blank row between. One sync. */
+export async function belowUsed(sheet: string): Promise<{ readonly sheetId: string; readonly at: Anchor }> {
+  return inWorkbook(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(sheet);
+    worksheet.load("id");
+    const dressed = queueRowBelow(worksheet, false);
+    const filled = queueRowBelow(worksheet, true);
+    await context.sync();
+    // Where whole columns are dressed, the sheet is used to its end; then only what stands in cells counts.
+    const row = dressed() < SHEET_ROWS ? dressed() : filled();
+    return { sheetId: worksheet.id, at: { row, column: 0 } };
+  });
+}
+
+function queueRowBelow(worksheet: Excel.Worksheet, valuesOnly: boolean): () => number {
+  const used = worksheet.getUsedRangeOrNullObject(valuesOnly);
+  used.load("rowIndex,rowCount");
+  return () => (used.isNullObject ? 0 : used.rowIndex + used.rowCount + 1);
+}
+
+/**
+ * Tells when somebody changes a cell of one of these sheets.
+ *
+ * @param sheets their names now; a new name later changes nothing.
+ * @returns a function that ends it.
+ */
+export async function watchSheets(sheets: readonly string[], tell: () => void): Promise<() => Promise<void>> {
+  const changed = async () => tell();
+  const registered = await inWorkbook(async (context) => {
+    const results = sheets.map((name) => context.workbook.worksheets.getItem(name).onChanged.add(changed));
+    await context.sync();
+    return results;
+  });
+  return () =>
+    inWorkbook(async () => {
+      for (const one of registered) one.remove();
+      await registered[0]?.context.sync();
+    });
+}
+
+/** Brings cells to the person: their sheet to the front, and selected. */
+export async function goTo({ sheet, ...area }: Area & { readonly sheet: string }): Promise<void> {
+  return inWorkbook(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(sheet);
+    worksheet.activate();
+    worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).select();
+    await context.sync();
+  });
+}
+
+const NOT_OPENED =
+  "The spreadsheet program did not open a new workbook. Nothing was changed here. Try again, or put it on a new sheet.";
+
+/** Whether the host opens files of ours as workbooks of their own. */
+export function canOpenWorkbooks(): boolean {
+  return Office.context.requirements.isSetSupported("ExcelApi", "1.8") && typeof Excel.createWorkbook === "function";
+}
+
+/**
+ * Opens a file as a workbook of its own, beside the one that is open, which stays as it is. Nothing is saved by it.
+ *
+ * @param base64 an .xlsx file.
+ * @throws WorkbookTrouble where the host refuses, in words for the person.
+ */
+export async function openAsWorkbook(base64: string): Promise<void> {
+  try {
+    await Excel.createWorkbook(base64);
+  } catch (cause) {
+    throw new WorkbookTrouble(NOT_OPENED, { cause });
+  }
+}
