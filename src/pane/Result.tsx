@@ -1,7 +1,6 @@
-import { depthVerdict } from "../quantities/bed/depthVerdict";
+import { depthVerdicts } from "../quantities/bed/depthVerdict";
 import type { Estimate } from "../quantities/bed/estimate";
-import { type BedForm, hasPlan, textOf } from "../quantities/bed/form";
-import { readTape } from "../quantities/tape";
+import { type BedForm, hasPlan } from "../quantities/bed/form";
 import { Drawing } from "./Drawing";
 import { amountWithUnit, moneyText, shareText } from "./numbers";
 import type { Preview } from "./preview";
@@ -38,8 +37,7 @@ function inOneBreath({ price, amounts: { stoneArea, stoneTons, borderRun, innerR
 }
 
 function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }) {
-  const { amounts, lines, price, fullCost, markupOnCost, marginOnPrice } = estimate;
-  const verdict = depthVerdict(amounts.stoneDepth, readTape(textOf(form, "stoneSize"), "in"));
+  const { amounts, lines, price, fullCost, markupOnCost, marginOnPrice, depthCheck } = estimate;
   return (
     <>
       <p class="price">
@@ -55,9 +53,9 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         Cost with overhead {moneyText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}
         {shareText(marginOnPrice)}.
       </p>
-      {!verdict.fits && (
+      {depthCheck !== depthVerdicts.fits && (
         <p class="notice trouble" role="note">
-          {verdict.text}
+          {depthCheck}
         </p>
       )}
       <dl class="amounts">

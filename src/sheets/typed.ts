@@ -34,8 +34,3 @@ export function named(text: string): string {
   const trimmed = text.trim();
   return trimmed === "" ? "" : `'${trimmed}`;
 }
-
-/** Text inside a formula: quoted, with its quotes doubled. */
-export function quoted(text: string): string {
-  return `"${text.replaceAll('"', '""')}"`;
-}

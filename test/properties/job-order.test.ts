@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { AmountKey } from "../../src/quantities/bed/lines";
+import type { Estimate } from "../../src/quantities/bed/estimate";
 import { crewPlan } from "../../src/quantities/job/crewPlan";
 import type { OrderLine } from "../../src/quantities/job/order";
 import { orderJob } from "../../src/quantities/job/orderJob";
@@ -47,7 +47,7 @@ describe("an order of one to twenty random beds", () => {
             halves,
           );
         }
-        const total = (amount: AmountKey) => sum(beds.map(({ estimate }) => estimate.amounts[amount]));
+        const total = (amount: keyof Estimate["amounts"]) => sum(beds.map(({ estimate }) => estimate.amounts[amount]));
         const needed = (kind: string) => sum(linesOf(lines, kind).map((line) => line.needed));
         expect(needed("pins")).toBe(total("pins"));
         expect(needed("stone")).toBeCloseTo(total("stoneTons"), 9);

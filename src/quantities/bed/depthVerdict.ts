@@ -1,3 +1,5 @@
+import { quoted } from "./evaluate";
+
 /** Limits of a sensible depth: common practice, no source. */
 export const DEPTH_LIMITS = { leastIn: 1.5, mostIn: 6, stoneShare: 2 / 3 } as const;
 
@@ -9,17 +11,8 @@ export const depthVerdicts = {
   fits: "Depth suits the stone.",
 } as const;
 
-/**
- * Whether a depth suits its stone.
- *
- * @param depthIn finished depth of the stone in inches, more than 0.
- * @param stoneIn the largest stone in inches, more than 0.
- * @example depthVerdict(2, 1.5).text // depthVerdicts.stoneTooLarge
- */
-export function depthVerdict(depthIn: number, stoneIn: number): { readonly fits: boolean; readonly text: string } {
-  const { leastIn, mostIn, stoneShare } = DEPTH_LIMITS;
-  if (depthIn < leastIn) return { fits: false, text: depthVerdicts.shallow };
-  if (stoneIn > depthIn * stoneShare) return { fits: false, text: depthVerdicts.stoneTooLarge };
-  if (depthIn > mostIn) return { fits: false, text: depthVerdicts.deep };
-  return { fits: true, text: depthVerdicts.fits };
-}
+/** Whether a depth suits its stone, in words, as an expression of the estimate. */
+export const DEPTH_CHECK =
+  `IF({stoneDepth}<${DEPTH_LIMITS.leastIn},${quoted(depthVerdicts.shallow)},` +
+  `IF({stoneSize.decimal}>{stoneDepth}*2/3,${quoted(depthVerdicts.stoneTooLarge)},` +
+  `IF({stoneDepth}>${DEPTH_LIMITS.mostIn},${quoted(depthVerdicts.deep)},${quoted(depthVerdicts.fits)})))`;

@@ -127,7 +127,10 @@ test("a ring with border inside and out counts both runs, each closed", () => {
 
 test("pins go around what a layout does not know the place of", () => {
   const laid = { strips: 3, fabricSqFt: 132, rolls: 2, pins: 60 };
-  const { amounts } = estimateBed(bedOf({ typed: { ...strip, cutAround: "5", pinSpacing: "6" } }), laid);
+  const { amounts } = estimateBed(
+    bedOf({ typed: { ...strip, cutAround: "5", pinSpacing: "6", cornerRadius: "1", roundedCorners: "1" } }),
+    laid,
+  );
   // 5 ft at 6 in: 10 more.
   expect(amounts).toMatchObject({ fabricStrips: 3, fabricArea: 132, rolls: 2, pins: 70, pinBoxes: 2 });
   expect(amounts.fabricTime).toBeCloseTo(1.1, 9);

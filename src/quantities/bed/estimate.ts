@@ -1,19 +1,36 @@
+import { areaRectangle, areaRound } from "../area";
 import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
+import { edgeLength } from "../edge";
 import { edgingPieces, stakes } from "../edging";
 import { fabricArea, fabricStrips } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
+import { messages } from "../messages";
 import { readNumber } from "../numberText";
+import { areaPoints, type Point } from "../outline";
 import { pins } from "../pins";
+import { Problem } from "../problem";
 import { soilNamed } from "../soil";
 import { stoneNamed } from "../stone";
 import { orderUp, stoneDepth, stoneTons, stoneYards } from "../stoneAmounts";
-import { INCHES_PER_FOOT } from "../units";
-import { wholeUp } from "../whole";
-import { type AmountKey, type EstimateLine, lines } from "./lines";
+import { areaWidths, edgeWidths } from "../widths";
+import {
+  type AmountKey,
+  amounts,
+  CUT_OUT_AREA,
+  isClosed,
+  LAYOUT_COLUMNS,
+  lineFormulas,
+  type Outline,
+  type QuantityKey,
+  quantityKeys,
+  SIDE_LENGTH,
+  verdicts,
+} from "./amounts";
+import { evaluate, type Scope, type Value } from "./evaluate";
+import { type EstimateLine, lines } from "./lines";
 import type { Bed } from "./read";
-import { type ShapeAmounts, shapeAmounts } from "./shape";
 import { sum } from "./sum";
 
 export interface PricedLine extends EstimateLine {
@@ -25,7 +42,7 @@ export interface PricedLine extends EstimateLine {
 
 /** What a bed takes and costs. Amounts carry the units of their rows in the block. */
 export interface Estimate {
-  readonly amounts: Readonly<Record<AmountKey, number>>;
+  readonly amounts: Readonly<Record<QuantityKey | "cleanUpHours", number>>;
   readonly lines: readonly PricedLine[];
   readonly directCost: number;
   readonly overheadCost: number;
@@ -41,6 +58,10 @@ export interface Estimate {
   readonly marginOnPrice: number | undefined;
   readonly laborHours: number;
   readonly crewDays: number;
+  /** Whether the depth suits the stone, in words. */
+  readonly depthCheck: string;
+  /** Whether the border run comes back to where it began. */
+  readonly closed: boolean;
 }
 
 /** What was counted on the bed laid out in plan. */
@@ -51,133 +72,184 @@ export interface LaidCounts {
   readonly pins: number;
 }
 
+/** What `BED.HAUL_HOURS` takes for a load, a dump, and a walk where nothing is said. */
 export const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
 
+type Numbers = readonly number[];
+
+/** The functions that the estimate's expressions call, by their names in a sheet. */
+const functions = {
+  ISNUMBER: (value: Value) => typeof value === "number",
+  OR: (...given: boolean[]) => given.some(Boolean),
+  MAX: (...given: (number | Numbers)[]) => Math.max(...given.flat()),
+  MIN: (...given: (number | Numbers)[]) => Math.min(...given.flat()),
+  SUM: (...given: (number | Numbers)[]) => sum(given.flat()),
+  PI: () => Math.PI,
+  ROUND: (amount: number) => toCents(amount) / 100,
+  ROWS: (list: readonly Value[]) => list.length,
+  SQRT: (square: number) => Math.sqrt(square),
+  SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * other[place]!)),
+  SUMIF: (kinds: readonly Value[], kind: Value, values: Numbers) => sum(values.filter((_, at) => kinds[at] === kind)),
+  INDEX: (list: readonly Numbers[], row: number, column: number) => list[row - 1]![column - 1]!,
+  "BED.AREA_RECTANGLE": (long: number, wide: number, radius = 0, corners = 0, cutOuts = 0) =>
+    areaRectangle(long, wide, radius, corners, [cutOuts]),
+  "BED.AREA_ROUND": areaRound,
+  "BED.AREA_WIDTHS": areaWidths,
+  "BED.AREA_POINTS": areaPoints,
+  "BED.EDGE_LENGTH": (sides: number, radius: number, corners: number) => edgeLength([sides], radius, corners),
+  "BED.EDGE_WIDTHS": edgeWidths,
+  "BED.STONE_DEPTH": stoneDepth,
+  "BED.STONE_DENSITY": (stone: number | string) => numberOr(stone, "stone", (name) => stoneNamed(name).tonsPerYard),
+  "BED.STONE_YARDS": stoneYards,
+  "BED.STONE_TONS": stoneTons,
+  "BED.ORDER_UP": orderUp,
+  "BED.DIG_YARDS": digYards,
+  "BED.SPOIL_YARDS": (bank: number, soil: string) =>
+    spoilYards(
+      bank,
+      numberOr(soil, "soil", (name) => soilNamed(name).swell),
+    ),
+  "BED.LOADS": loads,
+  "BED.EDGING_PIECES": edgingPieces,
+  "BED.STAKES": stakes,
+  "BED.FABRIC_STRIPS": fabricStrips,
+  "BED.FABRIC_AREA": fabricArea,
+  "BED.FABRIC_ROLLS": fabricRolls,
+  "BED.PINS": pins,
+  "BED.BARROW_TRIPS": barrowTrips,
+  "BED.HAUL_HOURS": (trips: number, distance: number) =>
+    haulHours(trips, distance, HAUL.loadMinutes, HAUL.dumpMinutes, HAUL.walkFtPerMinute),
+} satisfies Scope["functions"];
+
 /**
- * The estimate of a bed, as the block in the sheet works it out from the same inputs; a test holds the two equal.
+ * The estimate of a bed: the amounts of `amounts.ts`, evaluated.
  *
  * @param bed from `readForm`.
  * @param laid counts of the bed laid out in plan; left out, fabric and pins are counted on its length by its width.
- * @throws Problem for inputs that do not go together: no depth left, a lap longer than a piece, an unknown stone.
+ * @throws Problem for inputs that do not go together: no depth left, a lap longer than a piece, an unknown stone, a
+ *   shape that can't be, cut-outs as large as the bed.
+ * @example estimateBed(readForm({ ...blankForm(), typed: { length: "20", width: "6" } }).bed).amounts.stoneArea // 120
  */
 export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
-  const amounts = amountsOf(bed, laid);
-  const { numbers } = bed;
-  const markups = {
-    material: numbers.materialMarkup,
-    labor: numbers.laborMarkup,
-    hauling: numbers.haulingMarkup,
+  const outline: Outline = {
+    way: bed.way,
+    widths: bed.widthsFt.length,
+    points: bed.points.length,
+    cutOuts: bed.cutOuts.length,
+    inPlan: laid !== undefined,
   };
+  const known = new Map<string, Value>(knownValues(bed));
+  const scope: Scope = { value: find, functions: laid ? { ...functions, ...layoutOf(laid) } : functions };
+  const work = (is: string | ((outline: Outline) => string)) =>
+    evaluate(typeof is === "string" ? is : is(outline), scope);
+
+  function find(key: string): Value {
+    const name = key.replace(/\.decimal$/, "");
+    const found = known.get(name);
+    if (found !== undefined) return found;
+    if (!(name in amounts)) throw new Error(`The estimate has no value "${key}".`);
+    const value = work(amounts[name as AmountKey].is);
+    if (name === "stoneArea" && (value as number) <= 0) throw new Problem("value", messages.nothingLeft(), "cut_outs");
+    known.set(name, value);
+    return value;
+  }
+  const number = (key: string): number => find(key) as number;
+
+  const quantities = Object.fromEntries(
+    [...quantityKeys, "cleanUpHours" as const].map((key) => [key, number(key)]),
+  ) as Estimate["amounts"];
   const priced = lines.map((line): PricedLine => {
-    const amount = amounts[line.quantity];
-    const unitCost = numbers[line.cost];
-    const costSum = amount * unitCost;
-    return { ...line, amount, unitCost, costSum, priceSum: costSum * (1 + markups[line.kind]) };
+    const own: Record<string, Value> = {
+      quantity: quantities[line.quantity],
+      unitCost: number(line.cost),
+      kind: line.kind,
+    };
+    const lineScope: Scope = { ...scope, value: (key) => own[key] ?? find(key) };
+    for (const [key, formula] of Object.entries(lineFormulas)) own[key] = evaluate(formula, lineScope);
+    const { quantity, unitCost, cost, price } = own as Record<string, number>;
+    return { ...line, amount: quantity!, unitCost: unitCost!, costSum: cost!, priceSum: price! };
   });
-  const directCost = sum(priced.map(({ costSum }) => costSum));
-  const overheadCost = numbers.overhead * directCost;
-  const fullCost = directCost + overheadCost;
-  const fromLines = sum(priced.map(({ priceSum }) => priceSum)) + overheadCost;
-  const price = toCents(Math.max(numbers.minimumCharge, fromLines)) / 100;
-  const taxSum = toCents(numbers.salesTax * price) / 100;
-  const laborHours = sum(priced.filter(({ kind }) => kind === "labor").map(({ amount }) => amount));
-  return {
-    amounts,
-    lines: priced,
-    directCost,
-    overheadCost,
-    fullCost,
-    price,
-    minimumApplies: numbers.minimumCharge > fromLines,
-    taxSum,
-    priceWithTax: price + taxSum,
-    markupOnCost: fullCost > 0 ? price / fullCost - 1 : undefined,
-    marginOnPrice: price > 0 ? 1 - fullCost / price : undefined,
-    laborHours,
-    crewDays: laborHours / (numbers.crewSize * numbers.crewDay),
-  };
-}
-
-function amountsOf(bed: Bed, laid: LaidCounts | undefined): Record<AmountKey, number> {
-  const { numbers: n } = bed;
-  const shape = shapeAmounts(bed);
-  const stoneDensity =
-    bed.weighedTonsPerYard ?? numberOr(bed.names.stone, "stone", (name) => stoneNamed(name).tonsPerYard);
-  const swell = numberOr(bed.names.soil, "soil", (name) => soilNamed(name).swell);
-
-  const depth = stoneDepth(n.borderHeight, n.trenchDepth, n.topGap);
-  const yards = stoneYards(shape.stoneArea, depth, n.waste);
-  const tons = stoneTons(shape.stoneArea, depth, stoneDensity, n.waste);
-  const orderTons = orderUp(tons, n.orderStep, n.orderMinimum);
-
-  const bank = digYards(shape.stoneArea, n.scrapeDepth, shape.borderRun + shape.innerRun, n.trenchWidth, n.trenchDepth);
-  const spoil = spoilYards(bank, swell);
-
-  const border = borderOf(bed, shape);
-  const fabric = laid ? withPinsRoundOthers(laid, bed) : countsByRule(bed, shape);
-  const trips = barrowTrips(yards, stoneDensity, n.barrowSize, n.barrowLoad);
-  const hauling = haulHours(trips, n.barrowDistance, HAUL.loadMinutes, HAUL.dumpMinutes, HAUL.walkFtPerMinute);
-  return {
-    stoneArea: shape.stoneArea,
-    fabricLength: shape.fabricLength,
-    fabricWidth: shape.fabricWidth,
-    borderRun: shape.borderRun,
-    innerRun: shape.innerRun,
-    squareCorners: shape.squareCorners,
-    stoneDepth: depth,
-    stoneDensity,
-    stoneYards: yards,
-    stoneTons: tons,
-    orderTons,
-    digYards: bank,
-    spoilYards: spoil,
-    spoilLoads: loads(spoil, n.truckYards, n.soilTonsPerYard, n.truckPayload),
-    deliveries: loads(orderTons / stoneDensity, n.deliveryYards, stoneDensity, n.deliveryPayload),
-    ...border,
-    fabricStrips: fabric.strips,
-    fabricArea: fabric.fabricSqFt,
-    rolls: fabric.rolls,
-    pins: fabric.pins,
-    pinBoxes: wholeUp(fabric.pins / n.pinsPerBox),
-    barrowTrips: trips,
-    scrapeTime: bank * n.scrapeHours,
-    edgingTime: (shape.borderRun + shape.innerRun) / n.edgingRate,
-    fabricTime: fabric.fabricSqFt / n.fabricRate,
-    spreadTime: hauling + shape.stoneArea / n.rakeRate,
-    cleanUpHours: n.cleanUpHours,
-  };
-}
-
-/** Fabric and pins of a plain rectangle, or of a bed of which no more than length and width is known. */
-function countsByRule({ numbers: n }: Bed, { fabricLength: long, fabricWidth: wide }: ShapeAmounts): LaidCounts {
-  return {
-    strips: fabricStrips(wide, n.rollWidth, n.overlap),
-    fabricSqFt: fabricArea(long, wide, n.rollWidth, n.overlap, n.rollLength, n.endLap),
-    rolls: fabricRolls(long, wide, n.rollWidth, n.rollLength, n.overlap, n.endLap),
-    pins: pins(long, wide, n.rollWidth, n.overlap, n.pinSpacing, n.cutAround, n.pinBay),
-  };
-}
-
-/** A layout pins round what was placed in it; what is known by the length of its edge alone is added here. */
-function withPinsRoundOthers(laid: LaidCounts, { numbers: n }: Bed): LaidCounts {
-  return { ...laid, pins: laid.pins + wholeUp(n.cutAround / (n.pinSpacing / INCHES_PER_FOOT)) };
-}
-
-function borderOf({ numbers: n }: Bed, shape: ShapeAmounts): Record<"pieces" | "stakes" | "extraStakes", number> {
-  const runs = [
-    { lengthFt: shape.borderRun, corners: shape.squareCorners, closed: shape.closed },
-    { lengthFt: shape.innerRun, corners: 0, closed: true },
-  ];
-  const pieces = sum(runs.map(({ lengthFt, closed }) => edgingPieces(lengthFt, n.pieceLength, n.pieceLap, closed)));
-  const stakeCount = sum(
-    runs.map(({ lengthFt, corners, closed }) =>
-      stakes(lengthFt, n.pieceLength, n.stakeSpacing, n.pieceLap, corners, closed),
-    ),
+  known.set(
+    "lines.cost",
+    priced.map(({ costSum }) => costSum),
   );
-  return { pieces, stakes: stakeCount, extraStakes: Math.max(0, stakeCount - pieces * n.stakesPerPiece) };
+  known.set(
+    "lines.price",
+    priced.map(({ priceSum }) => priceSum),
+  );
+  known.set(
+    "lines.kind",
+    priced.map(({ kind }) => kind),
+  );
+  known.set(
+    "lines.quantity",
+    priced.map(({ amount }) => amount),
+  );
+  const share = (key: AmountKey) => (find(key) === "" ? undefined : number(key));
+  return {
+    amounts: quantities,
+    lines: priced,
+    directCost: number("directCost"),
+    overheadCost: number("overheadCost"),
+    fullCost: number("fullCost"),
+    price: number("price"),
+    minimumApplies: bed.numbers.minimumCharge > number("linePrices") + number("overheadCost"),
+    taxSum: number("taxSum"),
+    priceWithTax: number("priceWithTax"),
+    markupOnCost: share("markupOnCost"),
+    marginOnPrice: share("marginOnPrice"),
+    laborHours: number("laborHours"),
+    crewDays: number("crewDays"),
+    depthCheck: work(verdicts.depthCheck.is) as string,
+    closed: work(isClosed) as boolean,
+  };
+}
+
+/** What was typed, under the keys that the expressions use. */
+function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
+  yield* Object.entries(bed.numbers);
+  yield* Object.entries(bed.names);
+  if (bed.weighedTonsPerYard !== undefined) yield ["stone", bed.weighedTonsPerYard];
+  yield ["widths", bed.widthsFt];
+  yield ["widths.first", bed.widthsFt[0] ?? 0];
+  yield ["widths.last", bed.widthsFt.at(-1) ?? 0];
+  yield ["points", bed.points];
+  yield ["points.x", bed.points.map(([x]) => x)];
+  yield ["points.y", bed.points.map(([, y]) => y)];
+  yield ["points.side", sideLengths(bed.points)];
+  yield ["points.border", bed.borderAfterPoint.map(Number)];
+  yield [
+    "cutOuts.area",
+    bed.cutOuts.map(({ across, deep }) => evaluate(CUT_OUT_AREA, scopeOf({ across, deep: deep ?? "" }))),
+  ];
+  yield ["cutOuts.placed", ""];
+}
+
+/** From each point to the next, and from the last to the first. */
+function sideLengths(points: readonly Point[]): Value[] {
+  return points.map(([x, y], index) => {
+    const [nextX, nextY] = points[(index + 1) % points.length]!;
+    return evaluate(SIDE_LENGTH, scopeOf({ x, y, "next.x": nextX, "next.y": nextY }));
+  });
+}
+
+const scopeOf = (values: Readonly<Record<string, Value>>): Scope => ({ functions, value: (key) => values[key]! });
+
+/** The layout functions, as far as the estimate reads their lists: headings, and below them the counts. */
+function layoutOf(laid: LaidCounts): Scope["functions"] {
+  const counts: number[] = [];
+  for (const [key, column] of Object.entries(LAYOUT_COLUMNS)) counts[column - 1] = laid[key as keyof LaidCounts];
+  const list = () => [[], counts];
+  return {
+    "BED.LAYOUT": list,
+    "BED.LAYOUT_RECTANGLE": list,
+    "BED.LAYOUT_ROUND": list,
+    "BED.LAYOUT_WIDTHS": list,
+  };
 }
 
 /** A name that may also be the number it stands for. */
-function numberOr(text: string, argument: string, named: (name: string) => number): number {
-  return /^[\d.,\s]+$/.test(text) ? readNumber(text, argument) : named(text);
+function numberOr(given: number | string, argument: string, named: (name: string) => number): number {
+  if (typeof given === "number") return given;
+  return /^[\d.,\s]+$/.test(given) ? readNumber(given, argument) : named(given);
 }

@@ -1,3 +1,4 @@
+import type { QuantityKey } from "./amounts";
 import type { NumberFieldKey } from "./fields";
 
 /** What a line is, since each kind has its own markup. */
@@ -10,43 +11,11 @@ export interface EstimateLine {
   readonly label: string;
   readonly unit: string;
   /** Which worked-out amount is its quantity. */
-  readonly quantity: AmountKey;
+  readonly quantity: QuantityKey | "cleanUpHours";
   /** Which field is its unit cost. */
   readonly cost: NumberFieldKey;
   readonly kind: LineKind;
 }
-
-/** Amounts that an estimate works out, by the keys of the cells that hold them in the block. */
-export type AmountKey =
-  | "stoneArea"
-  | "fabricLength"
-  | "fabricWidth"
-  | "borderRun"
-  | "innerRun"
-  | "squareCorners"
-  | "stoneDepth"
-  | "stoneDensity"
-  | "stoneYards"
-  | "stoneTons"
-  | "orderTons"
-  | "digYards"
-  | "spoilYards"
-  | "spoilLoads"
-  | "deliveries"
-  | "pieces"
-  | "stakes"
-  | "extraStakes"
-  | "fabricStrips"
-  | "fabricArea"
-  | "rolls"
-  | "pins"
-  | "pinBoxes"
-  | "barrowTrips"
-  | "scrapeTime"
-  | "edgingTime"
-  | "fabricTime"
-  | "spreadTime"
-  | "cleanUpHours";
 
 /** The lines of an estimate, in the order in which the work is done. */
 export const lines: readonly EstimateLine[] = [

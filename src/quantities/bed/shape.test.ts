@@ -1,18 +1,20 @@
 import { describe, expect, test } from "vitest";
+import { type Estimate, estimateBed } from "./estimate";
 import type { FieldKey } from "./fields";
 import { type BedForm, blankForm } from "./form";
 import { readForm } from "./read";
-import { type ShapeAmounts, shapeAmounts } from "./shape";
 
 type Typed = Partial<Record<FieldKey, string>>;
-const shapeOf = (form: Partial<BedForm>): ShapeAmounts => {
+type Shape = Estimate["amounts"] & Pick<Estimate, "closed">;
+const shapeOf = (form: Partial<BedForm>): Shape => {
   const { bed, problems } = readForm({ ...blankForm(), ...form });
   expect(problems).toEqual([]);
-  return shapeAmounts(bed!);
+  const { amounts, closed } = estimateBed(bed!);
+  return { ...amounts, closed };
 };
-const expectShape = (found: ShapeAmounts, wanted: Partial<ShapeAmounts>) => {
+const expectShape = (found: Shape, wanted: Partial<Shape>) => {
   for (const [key, value] of Object.entries(wanted)) {
-    const amount = found[key as keyof ShapeAmounts];
+    const amount = found[key as keyof Shape];
     if (typeof value === "number") expect(amount, key).toBeCloseTo(value, 9);
     else expect(amount, key).toBe(value);
   }
@@ -22,7 +24,7 @@ describe("a rectangle of 20 by 6 ft", () => {
   const { PI } = Math;
   const rectangle = (typed: Typed) => shapeOf({ typed: { length: "20", width: "6", ...typed } });
 
-  test.each<[Typed, Partial<ShapeAmounts>]>([
+  test.each<[Typed, Partial<Shape>]>([
     // One long side and both ends unless typed: 20 + 6 + 6.
     [{}, { stoneArea: 120, fabricLength: 20, fabricWidth: 6, borderRun: 32, squareCorners: 2, closed: false }],
     [
@@ -67,7 +69,7 @@ describe("a rectangle of 20 by 6 ft", () => {
   });
 });
 
-test.each<[Typed, Partial<ShapeAmounts>]>([
+test.each<[Typed, Partial<Shape>]>([
   [{}, { stoneArea: 25 * Math.PI, fabricLength: 10, fabricWidth: 10, borderRun: 10 * Math.PI, innerRun: 0 }],
   [{ innerDiameter: "4" }, { stoneArea: 21 * Math.PI, innerRun: 0, closed: true, squareCorners: 0 }],
   [
@@ -85,7 +87,7 @@ describe("a bed by widths of 3, 5 and 4 ft every 4 ft", () => {
   const byWidths = (typed: Typed) =>
     shapeOf({ way: "widths", typed: { spacing: "4", ...typed }, widths: ["3", "5", "4", "", ""] });
 
-  test.each<[Typed, Partial<ShapeAmounts>]>([
+  test.each<[Typed, Partial<Shape>]>([
     [{}, { stoneArea: 36, fabricLength: 8, fabricWidth: 5, borderRun: edge + 3 + 4, innerRun: 0, closed: false }],
     [{ endBorders: "1" }, { borderRun: edge + 3 }],
     [

@@ -2,7 +2,6 @@ import type { Estimate } from "../bed/estimate";
 import { fields, type NumberFieldKey } from "../bed/fields";
 import { lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
-import { shapeAmounts } from "../bed/shape";
 import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
 
 /** What somebody typed over on a line of the bed's sheet. */
@@ -49,7 +48,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
   };
   const truck = (yards: NumberFieldKey, payload: NumberFieldKey) => ({ yards: n[yards], payloadTons: n[payload] });
   const runs = [
-    { feet: a.borderRun, closed: shapeAmounts(bed).closed },
+    { feet: a.borderRun, closed: estimate.closed },
     { feet: a.innerRun, closed: true },
   ].filter(({ feet }) => feet > 0);
   return {

@@ -1,6 +1,4 @@
 import type { BedForm } from "../../quantities/bed/form";
-import { SOILS } from "../../quantities/soil";
-import { STONES } from "../../quantities/stone";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import { inLines } from "../file/lines";
@@ -10,17 +8,14 @@ import { headRow } from "./head";
 import { BLOCK_TITLE, headings, MEASURED } from "./headings";
 import { lineRows } from "./lines";
 import { measuredRows, shapeResultRows } from "./measured";
-import { priceRows } from "./price";
-import { blankRow, resultRow, sectionRow, textRow } from "./rows";
-import { borderRows, crewRows, diggingRows, fabricRows, stoneRows } from "./working";
+import { blankRow, partRows, resultRow, sectionRow, textRow } from "./rows";
 
 /** Least widths of the block's nine columns, in characters. */
 const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 28];
+/** The parts that everything above rests on. */
+const WORKING = ["stone", "border", "fabric", "digging", "crew"] as const;
 /** Characters of a caution that fit from the second column to the last. */
 const ACROSS = 98;
-
-const stoneNames = STONES.map(({ name }) => name);
-const soilNames = SOILS.map(({ name }) => name);
 
 /**
  * The estimate of one bed as a block of live cells: price on top, then what was measured, the priced lines, the
@@ -54,22 +49,13 @@ export function estimateRows(form: BedForm): DraftRow[] {
     ...lineRows(form),
     blankRow,
     sectionRow(headings.price, "", "Unit"),
-    ...priceRows(form),
+    ...partRows(form, "price"),
     blankRow,
     sectionRow(headings.cautions),
     ...cautions.flatMap(({ about, text }) =>
       inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),
     ),
     blankRow,
-    sectionRow(headings.stone, "Typed", "Unit", "Reads as"),
-    ...stoneRows(form, stoneNames),
-    sectionRow(headings.border, "Typed", "Unit", "Reads as"),
-    ...borderRows(form),
-    sectionRow(headings.fabric, "Typed", "Unit", "Reads as"),
-    ...fabricRows(form),
-    sectionRow(headings.digging, "Typed", "Unit", "Reads as"),
-    ...diggingRows(form, soilNames),
-    sectionRow(headings.crew, "Typed", "Unit", "Reads as"),
-    ...crewRows(form),
+    ...WORKING.flatMap((part) => [sectionRow(headings[part], "Typed", "Unit", "Reads as"), ...partRows(form, part)]),
   ];
 }

@@ -1,9 +1,9 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
 import { rateKeys } from "../../quantities/bed/rates";
 import type { DraftRow } from "../compose";
-import { quoted } from "../typed";
 import { remarksRange } from "./lines";
 import { isLength } from "./rateFormulas";
 import { rateOf, resultRow } from "./rows";

@@ -1,11 +1,5 @@
-import {
-  crewFields,
-  depthFields,
-  type FieldKey,
-  moneyFields,
-  shapeFields,
-  supplyFields,
-} from "../../quantities/bed/fields";
+import { type PartKey, parts } from "../../quantities/bed/amounts";
+import { type FieldKey, fields, shapeFields } from "../../quantities/bed/fields";
 
 /** The first cell of every estimate block, by which it is found again. */
 export const BLOCK_TITLE = "Stone bed estimate";
@@ -25,15 +19,10 @@ export const headings = {
   crew: "Crew",
 } as const;
 
-const keysOf = (group: object) => Object.keys(group) as FieldKey[];
-
-/** Which fields stand below which heading. The lines hold prices, which belong to their rows. */
+/** Which fields are below which heading. The lines hold prices, which belong to their rows. */
 export const fieldsBelow: Readonly<Record<string, readonly FieldKey[]>> = {
-  [MEASURED]: keysOf(shapeFields),
-  [headings.price]: keysOf(moneyFields),
-  [headings.stone]: keysOf(depthFields),
-  [headings.border]: keysOf(supplyFields),
-  [headings.fabric]: keysOf(supplyFields),
-  [headings.digging]: [...keysOf(depthFields), ...keysOf(supplyFields)],
-  [headings.crew]: keysOf(crewFields),
+  [MEASURED]: Object.keys(shapeFields) as FieldKey[],
+  ...Object.fromEntries(
+    (Object.keys(parts) as PartKey[]).map((part) => [headings[part], parts[part].filter((key) => key in fields)]),
+  ),
 };

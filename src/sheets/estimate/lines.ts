@@ -1,21 +1,20 @@
+import { amounts, lineFormulas } from "../../quantities/bed/amounts";
+import { quoted } from "../../quantities/bed/evaluate";
 import { isExamplePrice } from "../../quantities/bed/examples";
 import type { FieldKey } from "../../quantities/bed/fields";
 import { type BedForm, textOf } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
-import { quoted } from "../typed";
 import { headings } from "./headings";
+import { printed, SPARE_LINES, withKeys } from "./printed";
 import { isStillExample, rateRemark } from "./rateFormulas";
 import { fieldContent, fieldLook, rateOf, sectionRow } from "./rows";
 
-const SPARE_LINES = 3;
 const EXAMPLE_WORDS = "example price";
 const EXAMPLE_PRICE = quoted(EXAMPLE_WORDS);
 
 /** The priced lines of the block, a few spare ones that the sums already include, and their sums. */
 export function lineRows(form: BedForm): DraftRow[] {
-  const first = lines[0]!.key;
-  const last = `spare${SPARE_LINES}`;
   const spares = Array.from({ length: SPARE_LINES }, (_, index) => spareRow(`spare${index + 1}`));
   return [
     sectionRow(headings.lines, "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Remarks"),
@@ -28,18 +27,16 @@ export function lineRows(form: BedForm): DraftRow[] {
         undefined,
         undefined,
         undefined,
-        { content: `=SUM({${first}.cost}:{${last}.cost})`, key: "directCost", format: "money" },
+        sumCell(form, "directCost"),
         undefined,
-        { content: `=SUM({${first}.price}:{${last}.price})`, key: "linePrices", format: "money" },
+        sumCell(form, "linePrices"),
       ],
     },
   ];
 }
 
-/** Person-hours of all lines that are labor, spare ones included. */
-export function laborHoursFormula(): string {
-  const [first, last] = [lines[0]!.key, `spare${SPARE_LINES}`];
-  return `=SUMIF({${first}.kind}:{${last}.kind},"labor",{${first}.quantity}:{${last}.quantity})`;
+function sumCell(form: BedForm, key: "directCost" | "linePrices"): DraftCell {
+  return { content: printed(form, amounts[key].is), key, format: "money" };
 }
 
 function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: EstimateLine): DraftRow {
@@ -82,17 +79,15 @@ function spareRow(key: string): DraftRow {
 }
 
 function pricedCells(key: string): DraftCell[] {
-  return [
-    { content: `={${key}.quantity}*{${key}.unitCost}`, key: `${key}.cost`, format: "money", look: "result" },
-    {
-      content: `=IF({${key}.kind}="labor",{laborMarkup},IF({${key}.kind}="hauling",{haulingMarkup},{materialMarkup}))`,
-      key: `${key}.markup`,
-      format: "share",
-      look: "result",
-      warnWhen: TYPED_OVER,
-    },
-    { content: `={${key}.cost}*(1+{${key}.markup})`, key: `${key}.price`, format: "money", look: "result" },
-  ];
+  const own = new Set(["quantity", "unitCost", "kind", "cost", "markup"]);
+  const cell = (part: keyof typeof lineFormulas): DraftCell => ({
+    content: withKeys(lineFormulas[part], (name) => (own.has(name) ? `{${key}.${name}}` : undefined)),
+    key: `${key}.${part}`,
+    format: part === "markup" ? "share" : "money",
+    look: "result",
+    ...(part === "markup" && { warnWhen: TYPED_OVER }),
+  });
+  return [cell("cost"), cell("markup"), cell("price")];
 }
 
 function kindCell(key: string, kind: string): DraftCell {

@@ -1,6 +1,6 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields, MOST_SHARE } from "../../quantities/bed/fields";
 import { EXAMPLE, isPriced, type RateKey, rateNames, stoneListNames, whoseName } from "../../quantities/bed/rates";
-import { quoted } from "../typed";
 
 /*
  * Formulas that read a rate by its name. A rate that is missing, blank, text or absurd gives the text "no rate",

@@ -1,12 +1,26 @@
+import {
+  type Amount,
+  type AmountKey,
+  amounts,
+  type PartKey,
+  parts,
+  type VerdictKey,
+  verdicts,
+} from "../../quantities/bed/amounts";
+import { depthVerdicts } from "../../quantities/bed/depthVerdict";
+import { quoted } from "../../quantities/bed/evaluate";
 import { isExamplePrice } from "../../quantities/bed/examples";
 import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
-import { type BedForm, followedRate, textOf } from "../../quantities/bed/form";
+import { type BedForm, followedRate, hasPlan, textOf } from "../../quantities/bed/form";
 import { isPriced, isRate, type RateKey } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
+import { SOILS } from "../../quantities/soil";
+import { STONES } from "../../quantities/stone";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import type { FormatName } from "../plan";
-import { quoted, typed } from "../typed";
-import { followingFormula, isLength, isStillExample, rateRemark } from "./rateFormulas";
+import { typed } from "../typed";
+import { printed } from "./printed";
+import { followingFormula, isLength, isStillExample, rateRemark, stoneWeightFormula } from "./rateFormulas";
 
 /**
  * What to write for a field: a formula where it follows one of the office's rates; else a length as it was taped,
@@ -54,7 +68,8 @@ export function textRow(content: string, look: "note" | "caution", lead = ""): D
 }
 
 /** An input: its label, what was typed, its unit, and for a length what the tape text reads as. */
-export function fieldRow(form: BedForm, key: FieldKey, choices?: readonly string[]): DraftRow {
+export function fieldRow(form: BedForm, key: FieldKey): DraftRow {
+  const choices = CHOICES[key];
   const { label, unit, reads } = fields[key];
   const format: FormatName = reads === "share" ? "share" : "general";
   const cell: DraftCell = {
@@ -113,23 +128,62 @@ export function readsAsCell(key: string, reader: string): DraftCell {
   };
 }
 
+/** An amount that the block works out, with its unit and how it comes about. */
+export function amountRow(form: BedForm, key: AmountKey): DraftRow {
+  const { label, unit, how = "", shows, is }: Amount = amounts[key];
+  const weighed = key === "stoneDensity" && form.rates !== undefined;
+  return resultRow(
+    label,
+    {
+      content: weighed ? stoneWeightFormula() : printed(form, is),
+      key,
+      format: shows ?? "two",
+      ...(key === "price" && { look: "total" }),
+    },
+    unit,
+    weighed ? "loose, as weighed in the sheet Rates, or from the table of common stone" : how,
+  );
+}
+
 /** Something the block works out: its label, formula and unit, and how it comes about in words. */
-export function resultRow(
-  label: string,
-  cell: DraftCell,
-  unit: string,
-  how = "",
-  format: FormatName = "two",
-): DraftRow {
+export function resultRow(label: string, cell: DraftCell, unit: string, how = ""): DraftRow {
   return {
     cells: [
       { content: label, look: "label" },
-      { format, warnWhen: TYPED_OVER, look: "result", ...cell },
+      { format: "two", warnWhen: TYPED_OVER, look: "result", ...cell },
       { content: unit, look: "note" },
       undefined,
       how ? { content: how, look: "note" } : undefined,
     ],
   };
+}
+
+/** A result in words; one that says something is wrong stands out. */
+function verdictRow(form: BedForm, key: VerdictKey): DraftRow {
+  const { label, is } = verdicts[key];
+  const warnWhen = key === "depthCheck" && { warnWhen: `={self}<>${quoted(depthVerdicts.fits)}` };
+  return {
+    cells: [
+      { content: label, look: "label" },
+      { content: printed(form, is), key, look: "note", ...warnWhen },
+    ],
+  };
+}
+
+/** Names that a field offers to choose from. */
+const CHOICES: Partial<Record<FieldKey, readonly string[]>> = {
+  stone: STONES.map(({ name }) => name),
+  soil: SOILS.map(({ name }) => name),
+};
+
+/** The rows of one of the block's parts: what is typed there, and what follows from it. */
+export function partRows(form: BedForm, part: PartKey): DraftRow[] {
+  return parts[part].flatMap((key) => {
+    if (key === "stripDirection" && !hasPlan(form.way)) return [];
+    if (key in amounts) return [amountRow(form, key as AmountKey)];
+    if (key in verdicts) return [verdictRow(form, key as VerdictKey)];
+    return [fieldRow(form, key as FieldKey)];
+  });
 }
 
 export const blankRow: DraftRow = { cells: [] };

@@ -1,5 +1,5 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { cellAddress } from "../address";
-import { quoted } from "../typed";
 import type { InputRole } from "./roles";
 import { type ListSetting, type ReadColumn, rate } from "./setting";
 import { conversion } from "./units";

@@ -1,7 +1,7 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { rateNames } from "../../quantities/bed/rates";
 import { stoneWeightFormula } from "../estimate/rateFormulas";
-import { quoted } from "../typed";
 import {
   cornerArguments,
   decimalFeet,

@@ -1,8 +1,8 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields } from "../../quantities/bed/fields";
 import { type RateKey, rateNames, stoneListNames } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import { readTape } from "../../quantities/tape";
-import { quoted } from "../typed";
 import type { ResultRole, Role } from "./roles";
 import type { UnitName } from "./units";
 

@@ -1,10 +1,11 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields } from "../../quantities/bed/fields";
 import { EXAMPLE, isPriced, type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import type { DraftCell, DraftRow } from "../compose";
 import { isLength, usableNumber, whatIsWrong } from "../estimate/rateFormulas";
 import type { FormatName } from "../plan";
-import { quoted, typed } from "../typed";
+import { typed } from "../typed";
 
 const OWN = "own";
 /** What is offered in the column that says whose a rate is; it may be typed over with it. */

@@ -1,9 +1,9 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
 import { EXAMPLE } from "../../quantities/bed/rates";
 import { stoneNamed } from "../../quantities/stone";
 import type { DraftRow } from "../compose";
-import { quoted } from "../typed";
 import { startKey, whoseCell, whoseOrWrong } from "./rows";
 
 /** Rows for kinds of the office's own, below those that are there from the start. */

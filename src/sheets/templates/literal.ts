@@ -1,4 +1,4 @@
-import { quoted } from "../typed";
+import { quoted } from "../../quantities/bed/evaluate";
 
 /** A value inside a formula. */
 export function literal(value: string | number | boolean): string {

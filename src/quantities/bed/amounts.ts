@@ -1,0 +1,406 @@
+import { DEPTH_CHECK } from "./depthVerdict";
+import { quoted } from "./evaluate";
+import type { FieldKey } from "./fields";
+import type { Way } from "./form";
+
+/*
+ * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
+ * formulas in which `{key}` is another amount or a field, and `{key.decimal}` the number that tape text reads as. The
+ * pane evaluates them (`estimate.ts`), and the block in the sheet prints them (`sheets/estimate`).
+ */
+
+/** What an expression can depend on beyond numbers: how the bed was measured, and how long its lists are. */
+export interface Outline {
+  readonly way: Way;
+  readonly widths: number;
+  readonly points: number;
+  readonly cutOuts: number;
+  /** The bed can be laid out in plan, so fabric and pins are counted there. */
+  readonly inPlan: boolean;
+}
+
+export interface Amount {
+  readonly label: string;
+  readonly unit: string;
+  /** How it comes about, in words. */
+  readonly how?: string;
+  /** How the number is shown; with two decimals where left out. */
+  readonly shows?: "whole" | "money" | "share";
+  readonly is: string | ((outline: Outline) => string);
+}
+
+/** A formula that differs by the way a bed was measured. */
+const byWay =
+  (formulas: Readonly<Record<Way, string>>) =>
+  ({ way }: Outline): string =>
+    formulas[way];
+
+/** Without a way of its own, a bed says how many square corners its border has. */
+const typedCorners = { widths: "{corners}", points: "{corners}", area: "{corners}" } as const;
+const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
+
+/** What the measurements come to. */
+const shapeAmounts = {
+  placedArea: {
+    label: "Cut-outs together",
+    unit: "sq ft",
+    is: ({ cutOuts }) => (cutOuts > 0 ? "SUM({cutOuts.area})" : "0"),
+  },
+  stoneArea: {
+    label: "Area to cover",
+    unit: "sq ft",
+    is: byWay({
+      rectangle: "BED.AREA_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},{cutOuts})-{placedArea}",
+      round: "BED.AREA_ROUND({diameter},{innerDiameter})-{cutOuts}-{placedArea}",
+      widths: "BED.AREA_WIDTHS({spacing},{widths})-{cutOuts}-{placedArea}",
+      points: "BED.AREA_POINTS({points})-{cutOuts}-{placedArea}",
+      area: "{area}-{cutOuts}-{placedArea}",
+    }),
+  },
+  fabricLength: {
+    label: "Longest, along",
+    unit: "ft",
+    is: byWay({
+      rectangle: "MAX({length.decimal},{width.decimal})",
+      round: "{diameter.decimal}",
+      widths: "{spacing.decimal}*(ROWS({widths})-1)",
+      points: `MAX(${extent("x")},${extent("y")})`,
+      area: "MAX({longest.decimal},{widest.decimal})",
+    }),
+  },
+  fabricWidth: {
+    label: "Widest, across",
+    unit: "ft",
+    is: byWay({
+      rectangle: "MIN({length.decimal},{width.decimal})",
+      round: "{diameter.decimal}",
+      widths: "MAX({widths.decimal})",
+      points: `MIN(${extent("x")},${extent("y")})`,
+      area: "MIN({longest.decimal},{widest.decimal})",
+    }),
+  },
+  borderRun: {
+    label: "Border run",
+    unit: "ft",
+    is: byWay({
+      rectangle:
+        "IF({longBorders}+{shortBorders}=0,0,BED.EDGE_LENGTH({longBorders}*{fabricLength}+{shortBorders}*{fabricWidth}," +
+        "{cornerRadius},MIN({roundedCorners},{longBorders}*{shortBorders})))",
+      round: "PI()*{diameter.decimal}",
+      widths:
+        "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)",
+      points: "SUMPRODUCT({points.side},{points.border})",
+      area: "{edge.decimal}",
+    }),
+  },
+  innerRun: {
+    label: "Border run inside",
+    unit: "ft",
+    is: ({ way }) => (way === "round" ? "{innerBorder}*PI()*{innerDiameter.decimal}" : "0"),
+  },
+  squareCorners: {
+    label: "Square corners in the run",
+    unit: "corners",
+    shows: "whole",
+    is: byWay({
+      // Each long side that has a border meets each short side that has one in one corner.
+      rectangle: "MAX(0,{longBorders}*{shortBorders}-{roundedCorners})",
+      round: "0",
+      ...typedCorners,
+    }),
+  },
+} as const satisfies Record<string, Amount>;
+
+/** Whether the border run comes back to where it began. It has no row of its own. */
+export const isClosed = byWay({
+  rectangle: "{longBorders}+{shortBorders}=4",
+  round: "TRUE",
+  widths: "FALSE",
+  points: "MIN({points.border})=1",
+  area: "FALSE",
+});
+
+/** The run of the border inside a ring, after the outer one. */
+const allRuns = ({ way }: Outline): string => (way === "round" ? "{borderRun}+{innerRun}" : "{borderRun}");
+
+/** A count for the outer run, and for the inner one of a ring, which always closes. */
+const overRuns = (count: (run: string, corners: string, closed: string) => string) => (outline: Outline) => {
+  const outer = count("{borderRun}", "{squareCorners}", isClosed(outline));
+  return outline.way === "round" ? `${outer}+${count("{innerRun}", "0", "TRUE")}` : outer;
+};
+
+/** The call that lays a bed out in plan, and which column of its list holds what. */
+function layout({ way, cutOuts }: Outline): string {
+  const laying =
+    "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
+    `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
+  const calls: Readonly<Record<Way, string>> = {
+    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
+    round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
+    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying})`,
+    points: `BED.LAYOUT({points},${laying})`,
+    area: "",
+  };
+  return calls[way];
+}
+export const LAYOUT_COLUMNS = { strips: 3, fabricSqFt: 4, rolls: 5, pins: 7 } as const;
+
+/** Where the rule for a plain rectangle holds; undefined for a bed that never is one. */
+const isPlain = ({ way, cutOuts }: Outline): string | undefined =>
+  way === "rectangle" && cutOuts === 0 ? "OR({cornerRadius.decimal}=0,{roundedCorners}=0)" : undefined;
+
+/** One thing for a plain rectangle, another for a bed that is counted on its plan. */
+function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): string {
+  if (!outline.inPlan) return byRule;
+  const plain = isPlain(outline);
+  return plain ? `IF(${plain},${byRule},${inPlan})` : inPlan;
+}
+
+const counted =
+  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "") =>
+  (outline: Outline) =>
+    byRuleOrPlan(outline, byRule, `INDEX(${layout(outline)},2,${LAYOUT_COLUMNS[column]})${after}`);
+
+const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
+/** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */
+const PINS_AROUND_OTHERS = "+BED.ORDER_UP({cutAround.decimal},{pinSpacing.decimal}/12)/({pinSpacing.decimal}/12)";
+
+/** What the quantities rest on. */
+const workingAmounts = {
+  stoneDepth: {
+    label: "Stone depth",
+    unit: "in",
+    how: "border, less trench, less gap",
+    is: "BED.STONE_DEPTH({borderHeight},{trenchDepth},{topGap})",
+  },
+  stoneDensity: {
+    label: "Stone weighs",
+    unit: "tons/cu yd",
+    how: "loose, from the table of common stone; a scale ticket beats it",
+    is: "BED.STONE_DENSITY({stone})",
+  },
+  stoneYards: {
+    label: "Stone needed",
+    unit: "cu yd",
+    how: "area × depth ÷ 324, and waste",
+    is: "BED.STONE_YARDS({stoneArea},{stoneDepth},{waste})",
+  },
+  stoneTons: {
+    label: "Stone needed",
+    unit: "tons",
+    is: "BED.STONE_TONS({stoneArea},{stoneDepth},{stoneDensity},{waste})",
+  },
+  orderTons: {
+    label: "Stone to order",
+    unit: "tons",
+    how: "up to the yard's next step",
+    is: "BED.ORDER_UP({stoneTons},{orderStep},{orderMinimum})",
+  },
+  pieces: {
+    label: "Border pieces",
+    unit: "pieces",
+    shows: "whole",
+    is: overRuns((run, _, closed) => `BED.EDGING_PIECES(${run},{pieceLength},{pieceLap},${closed})`),
+  },
+  stakes: {
+    label: "Stakes",
+    unit: "stakes",
+    how: "at the ends, through both pieces at joints, between, and at corners",
+    shows: "whole",
+    is: overRuns(
+      (run, corners, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`,
+    ),
+  },
+  extraStakes: {
+    label: "Stakes to buy extra",
+    unit: "stakes",
+    shows: "whole",
+    is: "MAX(0,{stakes}-{pieces}*{stakesPerPiece})",
+  },
+  fabricStrips: {
+    label: "Strips side by side",
+    unit: "strips",
+    shows: "whole",
+    is: counted("BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", "strips"),
+  },
+  fabricArea: {
+    label: "Fabric lying in the bed",
+    unit: "sq ft",
+    how: "laps counted twice",
+    is: counted(`BED.FABRIC_AREA(${SPAN},{overlap},{rollLength},{endLap})`, "fabricSqFt"),
+  },
+  rolls: {
+    label: "Fabric rolls",
+    unit: "rolls",
+    shows: "whole",
+    is: counted(`BED.FABRIC_ROLLS(${SPAN},{rollLength},{overlap},{endLap})`, "rolls"),
+  },
+  pins: {
+    label: "Pins",
+    unit: "pins",
+    how: "rows of pairs and singles, every lap, every corner",
+    shows: "whole",
+    is: counted(`BED.PINS(${SPAN},{overlap},{pinSpacing},{cutAround},{pinBay})`, "pins", PINS_AROUND_OTHERS),
+  },
+  pinBoxes: {
+    label: "Boxes of pins",
+    unit: "boxes",
+    shows: "whole",
+    is: "BED.ORDER_UP({pins},{pinsPerBox})/{pinsPerBox}",
+  },
+  digYards: {
+    label: "Dig, in the ground",
+    unit: "cu yd",
+    how: "the scrape and the trench below it",
+    is: (outline) => `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
+  },
+  spoilYards: {
+    label: "Spoil, loose",
+    unit: "cu yd",
+    how: "swollen by digging",
+    is: "BED.SPOIL_YARDS({digYards},{soil})",
+  },
+  spoilLoads: {
+    label: "Spoil loads",
+    unit: "loads",
+    how: "the larger of by volume and by weight",
+    shows: "whole",
+    is: "BED.LOADS({spoilYards},{truckYards},{soilTonsPerYard},{truckPayload})",
+  },
+  deliveries: {
+    label: "Stone deliveries",
+    unit: "loads",
+    shows: "whole",
+    is: "BED.LOADS({orderTons}/{stoneDensity},{deliveryYards},{stoneDensity},{deliveryPayload})",
+  },
+  barrowTrips: {
+    label: "Barrow trips",
+    unit: "trips",
+    how: "by tray or by load limit",
+    shows: "whole",
+    is: "BED.BARROW_TRIPS({stoneYards},{stoneDensity},{barrowSize},{barrowLoad})",
+  },
+  scrapeTime: { label: "Scrape and load", unit: "person-h", is: "{digYards}*{scrapeHours}" },
+  edgingTime: {
+    label: "Set edging",
+    unit: "person-h",
+    is: (outline) => (outline.way === "round" ? `(${allRuns(outline)})/{edgingRate}` : "{borderRun}/{edgingRate}"),
+  },
+  fabricTime: { label: "Lay and pin fabric", unit: "person-h", is: "{fabricArea}/{fabricRate}" },
+  spreadTime: {
+    label: "Barrow and spread",
+    unit: "person-h",
+    how: "load 2 min, dump half a minute, walk 200 ft a minute; then rake",
+    is: "BED.HAUL_HOURS({barrowTrips},{barrowDistance})+{stoneArea}/{rakeRate}",
+  },
+} as const satisfies Record<string, Amount>;
+
+/** From the priced lines to the price, before and after tax. */
+export const priceAmounts = {
+  directCost: { label: "Sums", unit: "", shows: "money", is: "SUM({lines.cost})" },
+  linePrices: { label: "Sums", unit: "", shows: "money", is: "SUM({lines.price})" },
+  overheadCost: {
+    label: "Overhead",
+    unit: "",
+    how: "share of the sum of costs",
+    shows: "money",
+    is: "{overhead}*{directCost}",
+  },
+  fullCost: { label: "Cost with overhead", unit: "", shows: "money", is: "{directCost}+{overheadCost}" },
+  price: {
+    label: "Price",
+    unit: "before tax",
+    how: "sum of prices and overhead, or the smallest charge where that is more",
+    shows: "money",
+    // A text among the things compared would be passed over; added to 0 it is an error.
+    is: "ROUND(MAX({minimumCharge}+0,{linePrices}+{overheadCost}),2)",
+  },
+  taxSum: { label: "Sales tax", unit: "", shows: "money", is: "ROUND({salesTax}*{price},2)" },
+  priceWithTax: { label: "Price with tax", unit: "", shows: "money", is: "{price}+{taxSum}" },
+  markupOnCost: {
+    label: "Markup, on cost",
+    unit: "",
+    how: "profit ÷ cost: what is added",
+    shows: "share",
+    is: 'IF({fullCost}>0,{price}/{fullCost}-1,"")',
+  },
+  marginOnPrice: {
+    label: "Margin, on price",
+    unit: "",
+    how: "profit ÷ price: what is kept; always less than the markup",
+    shows: "share",
+    is: 'IF({price}>0,1-{fullCost}/{price},"")',
+  },
+  laborHours: { label: "Labor", unit: "person-h", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
+  crewDays: {
+    label: "Crew time",
+    unit: "days",
+    how: "for the whole crew together",
+    is: "{laborHours}/({crewSize}*{crewDay})",
+  },
+} as const satisfies Record<string, Amount>;
+
+export const amounts = { ...shapeAmounts, ...workingAmounts, ...priceAmounts };
+export type AmountKey = keyof typeof amounts;
+/** Amounts that a priced line can take as its quantity, or a paper read. */
+export type QuantityKey = keyof typeof shapeAmounts | keyof typeof workingAmounts;
+export const quantityKeys = Object.keys({ ...shapeAmounts, ...workingAmounts }) as readonly QuantityKey[];
+
+/** Results that are words. */
+export const verdicts = {
+  depthCheck: {
+    label: "Depth check",
+    is: DEPTH_CHECK,
+  },
+  counted: {
+    label: "Counted",
+    is: (outline: Outline) =>
+      outline.inPlan
+        ? byRuleOrPlan(outline, quoted("by the rule for a plain rectangle"), quoted("on the bed laid out in plan"))
+        : quoted("by length and widest width, so some is cut away"),
+  },
+} as const satisfies Record<string, Pick<Amount, "label" | "is">>;
+export type VerdictKey = keyof typeof verdicts;
+
+/** The area of one cut-out: round where it has no depth. */
+export const CUT_OUT_AREA = 'IF({deep}="",BED.AREA_ROUND({across}),BED.AREA_RECTANGLE({across},{deep}))';
+/** From one point of an outline to the next, by the numbers that their texts read as. */
+export const SIDE_LENGTH = "SQRT(({next.x}-{x})^2+({next.y}-{y})^2)";
+
+/** What every priced line works out of its own quantity, unit cost, and kind. */
+export const lineFormulas = {
+  cost: "{quantity}*{unitCost}",
+  markup: 'IF({kind}="labor",{laborMarkup},IF({kind}="hauling",{haulingMarkup},{materialMarkup}))',
+  price: "{cost}*(1+{markup})",
+} as const;
+
+/** The rows of the block's parts, in order: fields that are typed, and what follows from them. */
+export const parts = {
+  price: [
+    ...["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"],
+    ...["overheadCost", "fullCost", "price", "taxSum", "priceWithTax", "markupOnCost", "marginOnPrice"],
+    ...["laborHours", "crewDays"],
+  ],
+  stone: [
+    ...["borderHeight", "trenchDepth", "topGap", "stoneDepth", "stone", "stoneSize", "depthCheck", "waste"],
+    ...["stoneDensity", "stoneYards", "stoneTons", "orderStep", "orderMinimum", "orderTons"],
+  ],
+  border: [
+    ...["borderFinish", "pieceLength", "pieceLap", "pieces", "stakeSpacing", "stakes", "stakesPerPiece"],
+    ...["extraStakes"],
+  ],
+  fabric: [
+    ...["rollWidth", "rollLength", "overlap", "endLap", "stripDirection", "counted", "fabricStrips", "fabricArea"],
+    ...["rolls", "pinSpacing", "pinBay", "pins", "pinsPerBox", "pinBoxes"],
+  ],
+  digging: [
+    ...["scrapeDepth", "trenchWidth", "digYards", "soil", "spoilYards", "soilTonsPerYard", "truckYards"],
+    ...["truckPayload", "spoilLoads", "deliveryYards", "deliveryPayload", "deliveries"],
+  ],
+  crew: [
+    ...["crewRate", "crewSize", "crewDay", "scrapeHours", "edgingRate", "fabricRate", "rakeRate", "barrowSize"],
+    ...["barrowLoad", "barrowDistance", "cleanUpHours", "barrowTrips", "scrapeTime", "edgingTime", "fabricTime"],
+    ...["spreadTime"],
+  ],
+} as const satisfies Record<string, readonly (FieldKey | AmountKey | VerdictKey)[]>;
+export type PartKey = keyof typeof parts;
