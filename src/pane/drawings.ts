@@ -6,7 +6,7 @@ import { type Bed, readForm } from "../quantities/bed/read";
 import { inFormWords } from "../quantities/bed/words";
 import type { BlockForm } from "../workbook/drawing/drawing";
 import type { Picture } from "../workbook/drawing/picture";
-import { WorkbookTrouble } from "../workbook/failure";
+import { WorkbookFailure } from "../workbook/failure";
 import { type Drawn, pngOf } from "./png";
 
 /*
@@ -27,13 +27,13 @@ export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: numb
 /**
  * Plan and cross-section on one sheet, as a picture of print quality.
  *
- * @throws WorkbookTrouble where the block's inputs make no bed that can be drawn.
+ * @throws WorkbookFailure where the block's inputs make no bed that can be drawn.
  */
 export async function printPicture(form: BlockForm): Promise<Picture> {
   const { bed, problems } = readForm(form);
-  if (!bed) throw new WorkbookTrouble(`The block cannot be drawn. ${inFormWords(problems[0]?.message ?? "")}`);
+  if (!bed) throw new WorkbookFailure(`The block cannot be drawn. ${inFormWords(problems[0]?.message ?? "")}`);
   const layout = planOfEstimate(bed);
-  if (!layout) throw new WorkbookTrouble("Only the area of this bed is known, so there is no plan to draw.");
+  if (!layout) throw new WorkbookFailure("Only the area of this bed is known, so there is no plan to draw.");
   const options = { widthPx: PRINT_WIDTH, theme: "light" } as const;
   const title = form.name || "The bed in plan";
   const plan = drawPlan(layout, { ...options, title, id: "print-plan" });

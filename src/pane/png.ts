@@ -1,4 +1,4 @@
-import { WorkbookTrouble } from "../workbook/failure";
+import { WorkbookFailure } from "../workbook/failure";
 
 /** Pixels of the picture for one of the drawing: 720 px wide on 7.5 in of paper gives 288 dots an inch. */
 const SCALE = 3;
@@ -23,7 +23,7 @@ export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
   canvas.width = width * SCALE;
   canvas.height = height * SCALE;
   const context = canvas.getContext("2d");
-  if (!context) throw new WorkbookTrouble(NO_PICTURE);
+  if (!context) throw new WorkbookFailure(NO_PICTURE);
   context.scale(SCALE, SCALE);
   context.fillStyle = "#ffffff";
   context.fillRect(0, 0, width, height);
@@ -39,7 +39,7 @@ async function imageOf(svg: string): Promise<HTMLImageElement> {
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
   await image.decode().catch((cause) => {
-    throw new WorkbookTrouble(NO_PICTURE, { cause });
+    throw new WorkbookFailure(NO_PICTURE, { cause });
   });
   return image;
 }

@@ -15,7 +15,7 @@ export function useDrawing() {
         import(/* webpackChunkName: "drawings" */ "./drawings"),
         import(/* webpackChunkName: "drawings" */ "../workbook/drawing/drawing"),
       ]);
-      const { name } = await onceMore((startAnew) => redrawSelectedBlock(printPicture, startAnew));
+      const { name } = await onceMore((startOver) => redrawSelectedBlock(printPicture, startOver));
       setSelected(await readSelected().catch(() => undefined));
       return name;
     },

@@ -3,7 +3,7 @@ import type { BedForm } from "../quantities/bed/form";
 import { Problem } from "../quantities/problem";
 import type { InTheWay, Place } from "../workbook/change/place";
 import { type LastInsert, lastInsert } from "../workbook/change/receipt";
-import { WorkbookTrouble } from "../workbook/failure";
+import { WorkbookFailure } from "../workbook/failure";
 import { refreshRates } from "./rates/store";
 import { isNotFetched, NOT_FETCHED, useWord } from "./useWord";
 
@@ -34,7 +34,7 @@ export function useInsert() {
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
         // What was shown is what is written.
-        if (await refreshRates()) throw new WorkbookTrouble(RATES_CHANGED);
+        if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
         const { insertEstimate } = await import(/* webpackChunkName: "insert" */ "./insertEstimate");
         const inserted = await insertEstimate(form, place);
         if (!inserted.done) {
@@ -46,7 +46,7 @@ export function useInsert() {
         try {
           await thenDraw?.();
         } catch (error) {
-          throw new WorkbookTrouble(`${stands} It is not drawn. ${whyNotDrawn(error)}`, { cause: error });
+          throw new WorkbookFailure(`${stands} It is not drawn. ${whyNotDrawn(error)}`, { cause: error });
         }
         return stands;
       }),
@@ -57,8 +57,8 @@ export function useInsert() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const { takenBack } = await import(/* webpackChunkName: "insert" */ "./takenBack");
-        const said = await takenBack(last?.id);
+        const { undoInsert } = await import(/* webpackChunkName: "insert" */ "./undoInsert");
+        const said = await undoInsert(last?.id);
         setLast(undefined);
         return said;
       }),
@@ -71,7 +71,7 @@ export function useInsert() {
 
 /** Whatever it was, the estimate stands: none of these words may make somebody insert it again. */
 function whyNotDrawn(error: unknown): string {
-  if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
+  if (error instanceof WorkbookFailure || error instanceof Problem) return error.message;
   const todo = "Select a cell of the block, then press Draw.";
   if (isNotFetched(error)) return `${NOT_FETCHED} ${todo}`;
   // A fault of this program is to be found in the browser's own list of errors, too.

@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import { KeptTrouble } from "../workbook/settings/setting";
+import { KeptFailure } from "../workbook/settings/setting";
 
 /**
  * Runs a deed that changes what the workbook keeps. Where that is damaged, the deed is refused in words; the same deed
@@ -7,13 +7,13 @@ import { KeptTrouble } from "../workbook/settings/setting";
  */
 export function useOnceMore() {
   const asked = useRef(false);
-  return async <T>(deed: (startAnew: boolean) => Promise<T>): Promise<T> => {
+  return async <T>(deed: (startOver: boolean) => Promise<T>): Promise<T> => {
     try {
       const done = await deed(asked.current);
       asked.current = false;
       return done;
     } catch (error) {
-      asked.current = error instanceof KeptTrouble && error.givesWay;
+      asked.current = error instanceof KeptFailure && error.canStartOver;
       throw error;
     }
   };

@@ -1,6 +1,6 @@
 import { useCallback, useState } from "preact/hooks";
 import { Problem } from "../quantities/problem";
-import { onLongWait, WorkbookTrouble } from "../workbook/failure";
+import { onLongWait, WorkbookFailure } from "../workbook/failure";
 
 /** What a screen says about its last deed. */
 export interface Word {
@@ -50,7 +50,7 @@ export type Speaking = ReturnType<typeof useWord>;
 
 /** A refusal in words for the person; undefined for what is a fault of this program. */
 function troubleOf(error: unknown): string | undefined {
-  if (error instanceof WorkbookTrouble || error instanceof Problem) return error.message;
+  if (error instanceof WorkbookFailure || error instanceof Problem) return error.message;
   return isNotFetched(error) ? `${NOT_FETCHED} Nothing was written. Try again.` : undefined;
 }
 

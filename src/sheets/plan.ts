@@ -49,7 +49,7 @@ export interface Area extends Anchor {
 }
 
 /** How one cell looks, exactly: what was read from a sheet and is to be written again. What is absent is left. */
-export interface CellDress {
+export interface CellStyle {
   readonly fill?: string;
   readonly color?: string;
   readonly font?: string;
@@ -112,7 +112,7 @@ export interface Plan {
   /** Cells that become a table where the host has tables; its first row holds the headings. */
   readonly table?: { readonly name: string; readonly area: Area };
   /** Exact looks, cell by cell, over the named ones. */
-  readonly dress?: readonly (readonly (CellDress | undefined)[])[];
+  readonly dress?: readonly (readonly (CellStyle | undefined)[])[];
   readonly merged?: readonly Area[];
   readonly pictures?: readonly PlacedPicture[];
   /** For a plan on a sheet of its own. */

@@ -1,33 +1,33 @@
 /** What a refusal of the host means, and what the person can do. */
-export interface Words {
+export interface ErrorMessage {
   readonly what: string;
   readonly todo: string;
 }
 
 export const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it and open it.";
-const TOO_MUCH: Words = {
+const TOO_MUCH: ErrorMessage = {
   what: "That is more than the spreadsheet program takes at once.",
   todo: "Select fewer cells, then try again.",
 };
-const STANDS_IN_THE_WAY: Words = {
+const STANDS_IN_THE_WAY: ErrorMessage = {
   what: "Merged or filtered cells, or a pivot table, are in the way.",
   todo: "Choose another place, then try again.",
 };
-const NOT_IN_THIS_VERSION: Words = {
+const NOT_IN_THIS_VERSION: ErrorMessage = {
   what: "This version of the spreadsheet program can't do that.",
   todo: "Update the program, then try again.",
 };
-const LINKS_BLOCKED: Words = {
+const LINKS_BLOCKED: ErrorMessage = {
   what: "The spreadsheet program blocks links to other workbooks here.",
   todo: "Allow the links in this workbook, then try again.",
 };
-const ADD_IN_ERROR: Words = { what: "The add-in made a mistake.", todo: TRY_AGAIN };
+const ADD_IN_ERROR: ErrorMessage = { what: "The add-in made a mistake.", todo: TRY_AGAIN };
 
 /**
  * By the host's codes: `Excel.ErrorCodes` and `OfficeExtension.ErrorCodes` of its client library and its type package.
  * test/contracts/error-words.test.ts fails on a code of theirs that is missing here.
  */
-export const wordsByCode: Readonly<Record<string, Words>> = {
+export const messageByCode: Readonly<Record<string, ErrorMessage>> = {
   InvalidOperationInCellEditMode: {
     what: "A cell is open for typing.",
     todo: "Press Enter or Esc in the sheet, then try again.",

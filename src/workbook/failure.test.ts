@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { inWords, notingLongWait, onLongWait } from "./failure";
+import { asFailure, onLongWait, withLongWaitNotice } from "./failure";
 
-const said = (code: string, errorLocation: string) => inWords({ code, debugInfo: { errorLocation } }).message;
+const said = (code: string, errorLocation: string) => asFailure({ code, debugInfo: { errorLocation } }).message;
 
 describe("an argument that the host does not take", () => {
   test.each(["getCell", "getResizedRange", "getOffsetRange", "getRangeByIndexes", "getColumn", "getRow"])(
@@ -19,7 +19,8 @@ describe("an argument that the host does not take", () => {
 
 test("what is known of the workbook is said between what happened and what to do", () => {
   expect(
-    inWords({ code: "InvalidArgument", debugInfo: { errorLocation: "Range.getCell" } }, "Nothing was changed.").message,
+    asFailure({ code: "InvalidArgument", debugInfo: { errorLocation: "Range.getCell" } }, "Nothing was changed.")
+      .message,
   ).toBe("The place does not fit on the sheet. Nothing was changed. Select a cell further up or left, then try again.");
 });
 
@@ -31,18 +32,18 @@ const after = (milliseconds: number) => () => new Promise((resolve) => setTimeou
 test("a wait of three seconds is told once, and a short one is not", async () => {
   const tell = vi.fn();
   const end = onLongWait(tell);
-  const short = notingLongWait(after(1000));
+  const short = withLongWaitNotice(after(1000));
   await vi.advanceTimersByTimeAsync(10_000);
   expect(await short).toBe("done");
   expect(tell).not.toHaveBeenCalled();
 
-  const long = notingLongWait(after(3000));
+  const long = withLongWaitNotice(after(3000));
   await vi.advanceTimersByTimeAsync(10_000);
   expect(await long).toBe("done");
   expect(tell).toHaveBeenCalledTimes(1);
 
   end();
-  const unheard = notingLongWait(after(3000));
+  const unheard = withLongWaitNotice(after(3000));
   await vi.advanceTimersByTimeAsync(10_000);
   await unheard;
   expect(tell).toHaveBeenCalledTimes(1);

@@ -1,16 +1,16 @@
-import { TRY_AGAIN, type Words, wordsByCode } from "./errorMessages";
+import { type ErrorMessage, messageByCode, TRY_AGAIN } from "./errorMessages";
 
 /** Something the host would not do, in words: what happened, and what the person can do. */
-export class WorkbookTrouble extends Error {
+export class WorkbookFailure extends Error {
   constructor(message: string, options?: ErrorOptions) {
     super(message, options);
-    this.name = "WorkbookTrouble";
+    this.name = "WorkbookFailure";
   }
 }
 
 export const NOTHING_CHANGED = "Nothing was changed.";
 
-const NO_ROOM: Words = {
+const NO_ROOM: ErrorMessage = {
   what: "The place does not fit on the sheet.",
   todo: "Select a cell further up or left, then try again.",
 };
@@ -25,33 +25,33 @@ export function codeOf(error: unknown): string {
 
 /** Whether an error is one of the host's that has no words here: nobody can say that it will not pass. */
 export function isUnknown(error: unknown): boolean {
-  return codeOf(error) !== "" && !(codeOf(error) in wordsByCode);
+  return codeOf(error) !== "" && !(codeOf(error) in messageByCode);
 }
 
 /**
- * The host's error as {@link WorkbookTrouble}; a message of our own passes through.
+ * The host's error as {@link WorkbookFailure}; a message of our own passes through.
  *
  * @param sure what is known of the workbook by now, to be said between what happened and what to do.
  */
-export function inWords(error: unknown, sure = ""): WorkbookTrouble {
-  if (error instanceof WorkbookTrouble) return error;
+export function asFailure(error: unknown, sure = ""): WorkbookFailure {
+  if (error instanceof WorkbookFailure) return error;
   const { what, todo } = wordsOf(error);
-  return new WorkbookTrouble([what, sure, todo].filter(Boolean).join(" "), { cause: error });
+  return new WorkbookFailure([what, sure, todo].filter(Boolean).join(" "), { cause: error });
 }
 
 /** What happened, without what to do. */
 export function whatHappened(error: unknown): string {
-  return error instanceof WorkbookTrouble ? error.message : wordsOf(error).what;
+  return error instanceof WorkbookFailure ? error.message : wordsOf(error).what;
 }
 
 /** Of an error that is not known here its own words are for programmers; they stay its cause. */
-const REFUSED: Words = { what: "The spreadsheet program refused to do this.", todo: TRY_AGAIN };
-const FAILED: Words = { what: "The add-in could not do this.", todo: TRY_AGAIN };
+const REFUSED: ErrorMessage = { what: "The spreadsheet program refused to do this.", todo: TRY_AGAIN };
+const FAILED: ErrorMessage = { what: "The add-in could not do this.", todo: TRY_AGAIN };
 
-function wordsOf(error: unknown): Words {
+function wordsOf(error: unknown): ErrorMessage {
   const { debugInfo } = error as { debugInfo?: { readonly errorLocation?: string } };
   if (codeOf(error) === "InvalidArgument" && FINDS_CELLS.test(debugInfo?.errorLocation ?? "")) return NO_ROOM;
-  return wordsByCode[codeOf(error)] ?? (codeOf(error) || debugInfo ? REFUSED : FAILED);
+  return messageByCode[codeOf(error)] ?? (codeOf(error) || debugInfo ? REFUSED : FAILED);
 }
 
 /**
@@ -60,9 +60,9 @@ function wordsOf(error: unknown): Words {
  */
 export async function inWorkbook<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
-    return await notingLongWait(() => Excel.run({ delayForCellEdit: true }, batch));
+    return await withLongWaitNotice(() => Excel.run({ delayForCellEdit: true }, batch));
   } catch (error) {
-    throw inWords(error, NOTHING_CHANGED);
+    throw asFailure(error, NOTHING_CHANGED);
   }
 }
 
@@ -82,7 +82,7 @@ export function onLongWait(tell: () => void): () => void {
 }
 
 /** Does something with the host, and has the listeners told where it takes long. */
-export async function notingLongWait<T>(work: () => Promise<T>): Promise<T> {
+export async function withLongWaitNotice<T>(work: () => Promise<T>): Promise<T> {
   const late = setTimeout(() => {
     for (const tell of listeners) tell();
   }, LONG_MS);

@@ -1,5 +1,5 @@
 import type { Anchor, Area } from "../sheets/plan";
-import { inWorkbook, WorkbookTrouble } from "./failure";
+import { inWorkbook, WorkbookFailure } from "./failure";
 import { SHEET_ROWS } from "./read/areas";
 
 /** The host's id of a sheet, which outlives a new name. */
@@ -74,12 +74,12 @@ export function canOpenWorkbooks(): boolean {
  * Opens a file as a workbook of its own, beside the one that is open, which stays as it is. Nothing is saved by it.
  *
  * @param base64 an .xlsx file.
- * @throws WorkbookTrouble where the host refuses, in words for the person.
+ * @throws WorkbookFailure where the host refuses, in words for the person.
  */
 export async function openAsWorkbook(base64: string): Promise<void> {
   try {
     await Excel.createWorkbook(base64);
   } catch (cause) {
-    throw new WorkbookTrouble(NOT_OPENED, { cause });
+    throw new WorkbookFailure(NOT_OPENED, { cause });
   }
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Change } from "../../src/review/finding";
-import { takeBackChanges, writeChanges } from "../../src/workbook/change/cells";
+import { undoChanges, writeChanges } from "../../src/workbook/change/cells";
 import { areaOfAddress } from "../../src/workbook/read/areas";
 import { readForCheck, readWorkbook, scopeOf } from "../../src/workbook/read/workbook";
 import { changeDismissals } from "../../src/workbook/settings/dismissals";
@@ -82,7 +82,7 @@ describe("a fix", () => {
     const before = cells();
     const written = await writeChanges("a fix", fix);
     expect([host.formula("C4"), host.value("C4"), host.value("B3")]).toEqual(["=B4*2", 10, 40]);
-    await takeBackChanges(written);
+    await undoChanges(written);
     expect(cells()).toEqual(before);
   });
 
@@ -95,7 +95,7 @@ describe("a fix", () => {
   test("is not taken back over what was typed since", async () => {
     const written = await writeChanges("a fix", fix);
     await host.type({ B3: 41 });
-    await expect(takeBackChanges(written)).rejects.toThrow(/Jobs!B3 has changed/);
+    await expect(undoChanges(written)).rejects.toThrow(/Jobs!B3 has changed/);
     expect(host.formula("C4")).toBe("=B4*2");
   });
 

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
 import type { Picture } from "../../src/workbook/drawing/picture";
 import { DRAWINGS } from "../../src/workbook/drawing/records";
@@ -97,7 +97,7 @@ describe("the drawing of a block", () => {
     await redrawSelectedBlock(draw);
     expect(await shapes()).toHaveLength(2);
     const [first] = await shapes();
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(await shapes()).toEqual([first]);
     await select("B8");
     expect(await selectedBlock()).toMatchObject({ drawing: "current" });

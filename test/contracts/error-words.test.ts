@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
-import { inWords, isUnknown } from "../../src/workbook/failure";
+import { asFailure, isUnknown } from "../../src/workbook/failure";
 
 /*
  * The codes come from the spreadsheet program's own lists: its client library (@microsoft/office-js, web and desktop
@@ -34,7 +34,7 @@ const lists = {
   ),
 };
 
-const wordsOf = (code: string) => inWords({ code, debugInfo: {} }).message;
+const wordsOf = (code: string) => asFailure({ code, debugInfo: {} }).message;
 
 describe.each(Object.entries(lists))("every error code of %s", (_, codes) => {
   test("has words of its own", () => {

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { writeTemplate } from "../../src/pane/templates/opening";
 import { readTemplate } from "../../src/sheets/templates/readTemplate";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { nearly } from "../fuzz/hostileJson";
 import { Chance } from "../fuzz/random";
 import type { HeadlessHost } from "../headlessHost";
@@ -40,11 +40,11 @@ describe("whatever a template holds, it is refused in words or can be started fr
       try {
         const inserted = await writeTemplate(read.template, new Map(), { kind: "selection" });
         expect(inserted, text).toMatchObject({ done: true });
-        await takeBackLastInsert();
+        await undoLastInsert();
         came.written++;
       } catch (error) {
         const { name, message } = error as Error;
-        expect(name, `${message}: ${text}`).toBe("WorkbookTrouble");
+        expect(name, `${message}: ${text}`).toBe("WorkbookFailure");
         expect(message, text).toMatch(/^(?=.*\bnothing was\b).*\.$/is);
         came.notWritten++;
       }

@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { takenBack } from "../../src/pane/takenBack";
+import { undoInsert } from "../../src/pane/undoInsert";
 import { compose } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/sheets/plan";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /** A plan small enough to see through: a heading, an input and a formula on it. */
@@ -175,7 +175,7 @@ describe("a write that fails", () => {
       } else {
         // All of it was written by then: the note of it is the last thing but bringing it to the front.
         expect([sync, told.done, (await lastInsert())?.title]).toEqual([3, true, "small plan"]);
-        await takeBackLastInsert();
+        await undoLastInsert();
       }
       expect(await everything()).toEqual(before);
       expect(await lastInsert()).toBeUndefined();
@@ -189,16 +189,16 @@ describe("taking back", () => {
     const before = await everything();
     await insertPlan(plan, { kind: "selection" });
     expect(await lastInsert()).toMatchObject({ title: "small plan" });
-    expect(await takeBackLastInsert()).toEqual({ title: "small plan", where: "Jobs D4:E5" });
+    expect(await undoLastInsert()).toEqual({ title: "small plan", where: "Jobs D4:E5" });
     expect(await everything()).toEqual(before);
-    await expect(takeBackLastInsert()).rejects.toThrow("There is nothing to take back.");
+    await expect(undoLastInsert()).rejects.toThrow("There is nothing to take back.");
   });
 
   test("refuses once somebody has typed into it, and names the cell", async () => {
     await select("D4");
     await insertPlan(plan, { kind: "selection" });
     await host.type({ D5: 7 });
-    await expect(takeBackLastInsert()).rejects.toThrow(/changed or moved.*\(D5\)/);
+    await expect(undoLastInsert()).rejects.toThrow(/changed or moved.*\(D5\)/);
     expect(host.value("E5")).toBe(14);
   });
 
@@ -206,7 +206,7 @@ describe("taking back", () => {
     await select("D4");
     await insertPlan(plan, { kind: "selection" });
     host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
-    expect(await takenBack()).toMatch(
+    expect(await undoInsert()).toMatch(
       / There was nothing in its cells any more\. If they were moved, they stand where they are now/,
     );
     expect([host.value("D7"), host.value("E8")]).toEqual(["Heading", 10]);
@@ -217,13 +217,13 @@ describe("taking back", () => {
     await insertPlan(plan, { kind: "selection" });
     const before = await everything();
     host.failAtSync(3, 0, "AccessDenied");
-    await expect(takeBackLastInsert()).rejects.toThrow(
+    await expect(undoLastInsert()).rejects.toThrow(
       "The sheet or the workbook is protected. Nothing was changed. Lift the protection",
     );
     expect(await everything()).toEqual(before);
     host.failAtSync(4, 2, "AccessDenied");
-    await expect(takeBackLastInsert()).rejects.toThrow(/may be taken back only in part.*once more to finish/);
-    expect(await takeBackLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
+    await expect(undoLastInsert()).rejects.toThrow(/may be taken back only in part.*once more to finish/);
+    expect(await undoLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
   });
 
   test("does not say that nothing was changed where what it takes off can not be seen in the cells", async () => {
@@ -231,7 +231,7 @@ describe("taking back", () => {
     await insertPlan(plan, { kind: "selection" });
     await host.type({ D4: "", E4: "", D5: "", E5: "" });
     host.failAtSync(4, 3, "AccessDenied");
-    await expect(takeBackLastInsert()).rejects.toThrow(/may be taken back only in part/);
+    await expect(undoLastInsert()).rejects.toThrow(/may be taken back only in part/);
   });
 
   test("is finished beside another of the same, which stays", async () => {
@@ -240,18 +240,18 @@ describe("taking back", () => {
     await select("D9");
     await insertPlan(plan, { kind: "selection" });
     host.failAtSync(4, 1);
-    expect(await takeBackLastInsert()).toEqual({ title: "small plan", where: "Jobs D9:E10" });
+    expect(await undoLastInsert()).toEqual({ title: "small plan", where: "Jobs D9:E10" });
     expect([host.value("D4"), host.value("D9")]).toEqual(["Heading", ""]);
   });
 
   test("takes the new sheet away with it, unless something else stands there by now", async () => {
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect((await everything()).sheets).toEqual(["Jobs", "Other"]);
 
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
     await host.type({ "Fresh!H1": "a note" });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.value("Fresh!H1")).toBe("a note");
     expect(host.value("Fresh!A1")).toBe("");
   });
@@ -261,7 +261,7 @@ describe("taking back", () => {
     const before = await everything();
     await insertPlan(plan, { kind: "selection" });
     host.failAtSync(3, 2);
-    expect(await takeBackLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
+    expect(await undoLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
     expect(await everything()).toEqual(before);
   });
 
@@ -271,9 +271,7 @@ describe("taking back", () => {
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
     const before = await everything();
     if (!first.done) throw new Error("the place is free");
-    await expect(takeBackLastInsert(first.id)).rejects.toThrow(
-      /Something else was inserted since.*nothing was changed/,
-    );
+    await expect(undoLastInsert(first.id)).rejects.toThrow(/Something else was inserted since.*nothing was changed/);
     expect(await everything()).toEqual(before);
     expect(host.value("D4")).toBe("Heading");
   });
@@ -284,7 +282,7 @@ describe("taking back", () => {
       context.workbook.worksheets.getItem("Fresh").shapes.addImage(PNG);
       await context.sync();
     });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect((await everything()).sheets).toContain("Fresh");
     expect(host.value("Fresh!A1")).toBe("");
   });

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Anchor, Plan } from "../../src/sheets/plan";
 import { insertPlan, insertPlans } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 /*
@@ -239,7 +239,7 @@ describe("a plan with all parts", () => {
     const kept = host.save();
     host.dispose();
     host = await createHost({ kept });
-    expect(await takeBackLastInsert()).toEqual({ title: "full plan", where: "Jobs D4:F8" });
+    expect(await undoLastInsert()).toEqual({ title: "full plan", where: "Jobs D4:F8" });
     expect(await everything()).toEqual(before);
   });
 
@@ -251,12 +251,12 @@ describe("a plan with all parts", () => {
     await insertPlan(plan, place);
     await host.type({ "Jobs!B1": formula });
     const before = await everything();
-    await expect(takeBackLastInsert()).rejects.toThrow(
+    await expect(undoLastInsert()).rejects.toThrow(
       "Formulas elsewhere read cells of the full plan (Jobs!B1) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.",
     );
     expect(await everything()).toEqual(before);
     await host.type({ "Jobs!B1": "" });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.grid.names.list()).toEqual([]);
   });
 
@@ -267,7 +267,7 @@ describe("a plan with all parts", () => {
     await nobodyReads();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     sheets().add(sheetId("Rates"));
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Jobs", "Rates"]);
     expect(host.values("Rates!A1:C5").flat().join("")).toBe("");
   });
@@ -275,7 +275,7 @@ describe("a plan with all parts", () => {
   test("is only emptied where its sheet is the last one that shows", async () => {
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     host.grid.sheets.remove(sheetId("Jobs"));
-    expect(await takeBackLastInsert()).toMatchObject({ where: "Rates A1:C5" });
+    expect(await undoLastInsert()).toMatchObject({ where: "Rates A1:C5" });
     expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Rates"]);
     expect(host.values("Rates!A1:C5").flat().join("")).toBe("");
     expect([host.grid.names.list(), host.grid.tables.list()]).toEqual([[], []]);
@@ -287,13 +287,13 @@ describe("a plan with all parts", () => {
     const before = await everything();
     host.session.beforeSync(request, () => host.type({ "Jobs!E6": "31 (measured again)" }));
     if (request === 3) {
-      await expect(takeBackLastInsert()).rejects.toThrow(
+      await expect(undoLastInsert()).rejects.toThrow(
         "were changed or moved since the insert (E6), so nothing was taken back",
       );
       await host.type({ "Jobs!E6": 38 });
       expect(await everything()).toEqual(before);
     } else {
-      await takeBackLastInsert();
+      await undoLastInsert();
       expect(host.value("Jobs!E6")).toBe("31 (measured again)");
     }
   });
@@ -311,7 +311,7 @@ describe("a plan with all parts", () => {
       );
     };
     host.session.beforeSync(3, move);
-    await expect(takeBackLastInsert()).rejects.toThrow("were changed or moved since the insert");
+    await expect(undoLastInsert()).rejects.toThrow("were changed or moved since the insert");
     expect(host.values("Jobs!D6:F9").flat()).toEqual(expect.arrayContaining(["Rates", "Item", "Stone", "Twice"]));
   });
 
@@ -319,7 +319,7 @@ describe("a plan with all parts", () => {
     await nobodyReads();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     host.session.beforeSync(3, () => host.type({ "Rates!A60": "mine" }));
-    await expect(takeBackLastInsert()).rejects.toThrow(
+    await expect(undoLastInsert()).rejects.toThrow(
       "Somebody else has just put something onto the sheet “Rates”, so it stays.",
     );
     expect([host.value("Rates!A60"), host.value("Rates!A1")]).toEqual(["mine", "Rates"]);
@@ -329,7 +329,7 @@ describe("a plan with all parts", () => {
     await nobodyReads();
     const before = await everything();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(await everything()).toEqual(before);
   });
 
@@ -340,7 +340,7 @@ describe("a plan with all parts", () => {
       await insertPlan(plan, { kind: "selection" });
       host.failAtSync(3, afterOperations);
       host.failAtSync(5);
-      await takeBackLastInsert();
+      await undoLastInsert();
       expect(await everything()).toEqual(before);
     }
   });
@@ -385,7 +385,7 @@ describe("a first request that fails", () => {
       names.add("Rate_twice", worksheets.getItem("Rates").getRange("B:B"));
       await context.sync();
     });
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.grid.names.list().map(({ name }) => name)).toEqual(["Rate_twice"]);
     expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Jobs"]);
   });
@@ -407,7 +407,7 @@ describe("several plans at once", () => {
     expect(host.syncCount - syncs).toBe(3);
     expect(host.value("'Crew sheet'!B4")).toBe(76);
     expect(host.grid.sheets.activeId()).toBe(sheetId("Order"));
-    expect(await takeBackLastInsert()).toEqual({
+    expect(await undoLastInsert()).toEqual({
       title: "papers for Front walk",
       where: "Order A1:C5, Crew sheet A1:C5",
     });
@@ -427,7 +427,7 @@ describe("several plans at once", () => {
   test("stay, all of them, where one has been changed, and the cell is named with its sheet", async () => {
     await insertPlans("papers", papers);
     await host.type({ "'Crew sheet'!B3": 40 });
-    await expect(takeBackLastInsert()).rejects.toThrow(/\(Crew sheet!B3\)/);
+    await expect(undoLastInsert()).rejects.toThrow(/\(Crew sheet!B3\)/);
     expect(host.grid.sheets.list()).toHaveLength(3);
   });
 
@@ -437,7 +437,7 @@ describe("several plans at once", () => {
       context.workbook.worksheets.getItem("Crew sheet").delete();
       await context.sync();
     });
-    expect(await takeBackLastInsert()).toEqual({ title: "papers", where: "Order A1:C5" });
+    expect(await undoLastInsert()).toEqual({ title: "papers", where: "Order A1:C5" });
     expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Jobs"]);
     expect(host.grid.names.list()).toEqual([]);
   });

@@ -2,8 +2,8 @@ import { afterEach, describe, expect, test } from "vitest";
 import { compose, type DraftRow } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/sheets/plan";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { takeBackRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { readListSheet } from "../../src/workbook/read/jobRows";
 import type { HeadlessHost } from "../headlessHost";
 import { fillOf, fitOf, officeOf } from "../listSheets";
@@ -83,12 +83,12 @@ describe("a plan of 2,400 cells", () => {
       await select("List", "D3");
       const before = snapshotOf(host);
       const ofSmall = await changesOf(() => insertPlan(small, place));
-      await takeBackLastInsert();
+      await undoLastInsert();
       const changes = await changesOf(() => insertPlan(plan, place));
       // The contents and the number formats come in two parts each.
       expect(rows * columns).toBeGreaterThan(MOST_CELLS_OF_A_PART);
       expect(sum(changes)).toBeGreaterThan(sum(ofSmall));
-      await takeBackLastInsert();
+      await undoLastInsert();
       await select("List", "D3");
       expect(difference(before, snapshotOf(host))).toBe("");
       // The last request brings it to the front, and notes it: where only that fails, it is there, and undone here.
@@ -120,7 +120,7 @@ describe("results for a list of 1,600 beds", () => {
     // 20 x 4 ft x 2.5 in is 0.617 cu yd; with 8% waste, at 1.35 tons a cu yd, 0.9 tons.
     expect(host.value("H1601")).toBeCloseTo(0.9, 3);
     const filledIn = snapshotOf(host);
-    const undoing = await changesOf(() => takeBackRows(written!));
+    const undoing = await changesOf(() => undoRows(written!));
     expect(difference(before, snapshotOf(host))).toBe("");
     expect(await leftBehind(changes, fill)).toEqual([]);
 
@@ -129,14 +129,14 @@ describe("results for a list of 1,600 beds", () => {
     for (let after = 0; after < undoing[last - 1]!; after += 1) {
       await fill();
       host.failAtSync(last, after);
-      const isUndone = await takeBackRows(written!).then(
+      const isUndone = await undoRows(written!).then(
         () => true,
         () => false,
       );
       host.session.planNothing();
       await host.grid.settled();
       expect(difference(isUndone ? before : filledIn, snapshotOf(host)), `undo after ${after} changes`).toBe("");
-      if (!isUndone) await takeBackRows(written!);
+      if (!isUndone) await undoRows(written!);
     }
   }, 300_000);
 });

@@ -6,7 +6,7 @@ import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
@@ -277,12 +277,12 @@ describe("the original", () => {
       const source = await readSource("cells");
       await copyFile(source, mode);
       await writeCopy(source, mode, newSheet);
-      await takeBackLastInsert();
+      await undoLastInsert();
       await select("Jobs", "B3:D6");
       await writeCopy(await readSource("sheet"), mode, newSheet);
       const after = await everything();
       expect(after.slice(0, before.length)).toEqual(before);
-      await takeBackLastInsert();
+      await undoLastInsert();
       await select("Jobs", "B3:D6");
     }
     expect(await everything()).toEqual(before);
@@ -303,7 +303,7 @@ describe("the original", () => {
             () => false,
           );
         // A copy takes fewer requests than the last ones tried here; then nothing failed.
-        if (copied) await takeBackLastInsert().catch(() => takeBackLastInsert());
+        if (copied) await undoLastInsert().catch(() => undoLastInsert());
         host.failAtSync(1_000);
         expect(await lastInsert()).toBeUndefined();
         await select("Jobs", "B3:D6");

@@ -3,12 +3,12 @@ import { estimateBlock } from "../../src/sheets/estimate/block";
 import { withTemplate } from "../../src/sheets/templates/keptTemplates";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
 import { selectedBlock } from "../../src/workbook/read/selectedBlock";
 import { readForCheck } from "../../src/workbook/read/workbook";
 import { changeDismissals } from "../../src/workbook/settings/dismissals";
-import { KeptTrouble } from "../../src/workbook/settings/setting";
+import { KeptFailure } from "../../src/workbook/settings/setting";
 import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/settings/templates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
@@ -67,7 +67,7 @@ const lists = [
   {
     key: "Bedrow.dismissals",
     later: '{"version":2,"kept":[]}',
-    change: (startAnew: boolean) => changeDismissals((there) => [...there, dismissal("new")], startAnew),
+    change: (startOver: boolean) => changeDismissals((there) => [...there, dismissal("new")], startOver),
     now: async () => (await readForCheck()).known.dismissals.map(({ key }) => key),
     after: ["new"],
     writesAt: 2,
@@ -75,7 +75,7 @@ const lists = [
   {
     key: "Bedrow.drawings",
     later: '{"version":2,"kept":[]}',
-    change: (startAnew: boolean) => redrawSelectedBlock(picture, startAnew),
+    change: (startOver: boolean) => redrawSelectedBlock(picture, startOver),
     now: async () => [(await selectedBlock())?.drawing],
     after: ["current"],
     writesAt: 3,
@@ -83,7 +83,7 @@ const lists = [
   {
     key: "Bedrow.templates",
     later: '{"format":"bedrow-templates","version":2,"templates":[]}',
-    change: (startAnew: boolean) => changeKeptTemplates((there) => withTemplate(there, template, false), startAnew),
+    change: (startOver: boolean) => changeKeptTemplates((there) => withTemplate(there, template, false), startOver),
     now: async () => (await readKeptTemplates()).map(({ name }) => name),
     after: ["Crew day sheet"],
     writesAt: 2,
@@ -97,13 +97,13 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
 
   test("of a later version is left alone, also where the person would start anew", async () => {
     await put(key, later);
-    for (const startAnew of [false, true]) {
-      const refusal = await change(startAnew).then(
+    for (const startOver of [false, true]) {
+      const refusal = await change(startOver).then(
         () => undefined,
         (error: unknown) => error,
       );
-      expect(refusal).toBeInstanceOf(KeptTrouble);
-      expect(refusal).toMatchObject({ givesWay: false });
+      expect(refusal).toBeInstanceOf(KeptFailure);
+      expect(refusal).toMatchObject({ canStartOver: false });
       expect(String(refusal)).toMatch(/A later version of this add-in .* left alone.*[Uu]se that version/s);
     }
     expect(await setting(key)).toBe(later);
@@ -113,7 +113,10 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
     "damaged as %s is left alone, until the person does the same once more",
     async (text) => {
       await put(key, text);
-      await expect(change(false)).rejects.toMatchObject({ givesWay: true, message: expect.stringMatching(/damaged/) });
+      await expect(change(false)).rejects.toMatchObject({
+        canStartOver: true,
+        message: expect.stringMatching(/damaged/),
+      });
       expect(await setting(key)).toBe(text);
       expect(await pictures()).toEqual([]);
       await change(true);
@@ -150,9 +153,9 @@ describe("the note of the last insert", () => {
   test("of a later version, or damaged, is offered, and takes nothing back but says why", async () => {
     await put("Bedrow.lastInsert", '{"version":2,"kept":{}}');
     expect(await lastInsert()).toMatchObject({ title: "what was inserted last" });
-    await expect(takeBackLastInsert()).rejects.toThrow(/by a later version of this add-in/);
+    await expect(undoLastInsert()).rejects.toThrow(/by a later version of this add-in/);
     await put("Bedrow.lastInsert", "{half");
-    await expect(takeBackLastInsert()).rejects.toThrow(/is damaged and cannot be read, so nothing was taken back/);
+    await expect(undoLastInsert()).rejects.toThrow(/is damaged and cannot be read, so nothing was taken back/);
     expect(await setting("Bedrow.lastInsert")).toBe("{half");
   });
 
@@ -160,7 +163,7 @@ describe("the note of the last insert", () => {
     for (const text of ['{"version":2,"kept":{}}', "{half"]) {
       await put("Bedrow.lastInsert", text);
       await insertBed();
-      await takeBackLastInsert();
+      await undoLastInsert();
       expect(host.value("A1")).toBe("");
       expect(await setting("Bedrow.lastInsert")).toBe("");
     }
@@ -173,7 +176,7 @@ describe("the note of the last insert", () => {
     const note = JSON.parse(text) as { kept: { parts: { area: { rows: number; columns: number } }[] } };
     note.kept.parts[0]!.area = { ...note.kept.parts[0]!.area, rows: 200, columns: 20 };
     await put("Bedrow.lastInsert", JSON.stringify(note));
-    await expect(takeBackLastInsert()).rejects.toThrow(/damaged/);
+    await expect(undoLastInsert()).rejects.toThrow(/damaged/);
     expect(host.value("H40")).toBe("typed by somebody");
     expect(host.value("A1")).not.toBe("");
   });
@@ -182,7 +185,7 @@ describe("the note of the last insert", () => {
     await insertBed();
     const { kept } = JSON.parse((await setting("Bedrow.lastInsert"))!) as { kept: unknown };
     await put("Bedrow.lastInsert", JSON.stringify(kept));
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.value("A1")).toBe("");
   });
 });

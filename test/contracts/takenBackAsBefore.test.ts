@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { select } from "./faults/bench";
@@ -37,7 +37,7 @@ describe("an estimate over cells that somebody had dressed", () => {
   test("leaves no trace once it is taken back", async () => {
     expect(await insert()).toMatchObject({ done: true });
     expect(difference(before, snapshotOf(host))).not.toBe("");
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 
@@ -49,7 +49,7 @@ describe("an estimate over cells that somebody had dressed", () => {
     await insert();
     expect([3, 4, 5, 6].map(width)).not.toEqual(widths);
     looks.setColumnWidth({ sheetId: id, row: 0, column: 4, rowCount: 1, columnCount: 1 }, 210);
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect([3, 4, 5, 6].map(width)).toEqual([widths[0], 210, widths[2], widths[3]]);
   });
 

@@ -13,8 +13,8 @@ import { readTemplate } from "../../src/sheets/templates/readTemplate";
 import type { Template } from "../../src/sheets/templates/template";
 import { templateText } from "../../src/sheets/templates/templateText";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
-import { whatIsThere } from "../../src/workbook/read/selection";
+import { undoLastInsert } from "../../src/workbook/change/undo";
+import { sheetsAndNames } from "../../src/workbook/read/selection";
 import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/settings/templates";
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
@@ -149,7 +149,7 @@ describe("from a sheet to a file to another workbook", () => {
     host = await createProductHost({ sheets: [{ name: "Another", cells: { A1: "theirs" } }] });
     const read = readTemplate(text);
     if (!read.ok) throw new Error(read.why.join(" "));
-    const { sheets, names } = await whatIsThere();
+    const { sheets, names } = await sheetsAndNames();
     expect(unanswered(read.template, noAnswers, isThereIn({ sheets, names }))).toEqual([]);
     const written = await writeTemplate(read.template, noAnswers, at("Another", 40, 6));
     expect(written).toMatchObject({ done: true, title: "template Our front bed", sheetName: "Another" });
@@ -172,7 +172,7 @@ describe("from a sheet to a file to another workbook", () => {
     });
     expect(marks).toBeGreaterThan(0);
     // Taken back like anything that was inserted.
-    await takeBackLastInsert();
+    await undoLastInsert();
     expect(host.value("Another!G41")).toBe("");
     expect(host.value("Another!A1")).toBe("theirs");
   });
@@ -218,7 +218,7 @@ describe("from a sheet to a file to another workbook", () => {
     const { template } = await saveAs("Two beds", "cells", (reads) => (reads === "Markup" ? "ask" : "keep"));
     host.dispose();
     host = await createProductHost({ sheets: [{ name: "Rates", cells: { B1: "river rock", B2: 0.1, C9: 50 } }] });
-    const isThere = isThereIn(await whatIsThere());
+    const isThere = isThereIn(await sheetsAndNames());
     const asked = unanswered(template, noAnswers, isThere).map(({ reads }) => reads);
     expect(asked).toEqual(["Jobs!$B$1", "Markup"]);
     const choices: Choices = new Map([
@@ -270,7 +270,7 @@ describe("from a sheet to a file to another workbook", () => {
     host.dispose();
     host = await createProductHost({ sheets: [{ name: "Theirs", cells: { C1: 0.25 } }] });
     expect(contentsOf(template).rates).toEqual([{ name: "Rate_waste", formulas: 1 }]);
-    expect(isThereIn(await whatIsThere())("Rate_waste")).toBe(false);
+    expect(isThereIn(await sheetsAndNames())("Rate_waste")).toBe(false);
     await writeTemplate(template, noAnswers, at("Theirs", 4, 0));
     // Without the rate there is no price, and no wrong one either.
     expect(typeof host.value("Theirs!B5")).not.toBe("number");
@@ -452,7 +452,7 @@ describe("a fault at any sync leaves the workbook as it was, or all of it done",
       host.failAtSync(n, after);
       const written = await writeTemplate(template, noAnswers, at("Room", 2, 2)).catch((trouble: Error) => trouble);
       // Once all of it is written, only the host's answer was lost.
-      if (!(written instanceof Error)) await takeBackLastInsert();
+      if (!(written instanceof Error)) await undoLastInsert();
       expect(written instanceof Error || (n === 3 && after > 0)).toBe(true);
       expect(await everything()).toEqual(before);
     }

@@ -4,7 +4,7 @@ import { readSource } from "../../src/pane/copy/source";
 import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
 import type { CellContent } from "../../src/practice/grid/port";
 import { templatePlan } from "../../src/sheets/templates/openTemplate";
-import { takeBackChanges, writeChanges } from "../../src/workbook/change/cells";
+import { undoChanges, writeChanges } from "../../src/workbook/change/cells";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { readWorkbook } from "../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../headlessHost";
@@ -76,7 +76,7 @@ describe("text that begins like a formula stays asleep", () => {
     const changes = ASLEEP.map((_, row) => ({ sheet: "Sheet1", row, column: 0, before: before[row]![0]!, after: row }));
     const written = await writeChanges("numbers", changes);
     expect(column("Sheet1").map(({ value }) => value)).toEqual(ASLEEP.map((_, row) => row));
-    await takeBackChanges(written);
+    await undoChanges(written);
     expect(column("Sheet1")).toEqual(asleep);
   });
 
@@ -112,7 +112,7 @@ describe("errors and text that reads as one are told apart", () => {
   test("when a change of their cells is taken back", async () => {
     const written = await writeChanges("numbers", await wanted());
     expect(there().map(({ value }) => value)).toEqual([0, 1]);
-    await takeBackChanges(written);
+    await undoChanges(written);
     expect(there()).toEqual(AS_THEY_WERE);
   });
 

@@ -13,8 +13,8 @@ import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
 import type { Template } from "../../src/sheets/templates/template";
 import { writeChanges } from "../../src/workbook/change/cells";
 import { insertPlan, insertPlans } from "../../src/workbook/change/insert";
-import { takeBackRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
-import { takeBackLastInsert } from "../../src/workbook/change/undo";
+import { undoRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
 import { readListSheet } from "../../src/workbook/read/jobRows";
 import { readRates } from "../../src/workbook/read/rates";
@@ -80,7 +80,7 @@ export function operations(): readonly Operation[] {
       ready: besideList,
       run: () => insertPlan(block, { kind: "selection" }),
     },
-    { what: "An insert is taken back", most: 4, run: () => takeBackLastInsert() },
+    { what: "An insert is taken back", most: 4, run: () => undoLastInsert() },
     {
       what: "What stands in the way is told, and another place",
       most: 3,
@@ -129,7 +129,7 @@ export function operations(): readonly Operation[] {
         written = await writeRows(proposed.fit, proposed.filling.changes);
       },
     },
-    { what: "The filling is taken back", most: 2, run: () => takeBackRows(written) },
+    { what: "The filling is taken back", most: 2, run: () => undoRows(written) },
     { what: "The workbook is read for a check", most: 2, run: readForCheck },
     {
       what: "A fix is written",

@@ -9,7 +9,7 @@ import { reportRows } from "../../review/report";
 import { type Progress, type Review, review } from "../../review/review";
 import { runInSlices } from "../../review/run";
 import { checkReport } from "../../sheets/checkReport";
-import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
+import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
 import { insertPlan } from "../../workbook/change/insert";
 import { readForCheck, scopeOf } from "../../workbook/read/workbook";
 import { changeDismissals } from "../../workbook/settings/dismissals";
@@ -51,7 +51,7 @@ export function useCheck() {
 
   const keep = (change: (dismissals: readonly Dismissal[]) => readonly Dismissal[], text: string) =>
     attempt(async () => {
-      setDismissals(await onceMore((startAnew) => changeDismissals(change, startAnew)));
+      setDismissals(await onceMore((startOver) => changeDismissals(change, startOver)));
       return text;
     });
 
@@ -81,7 +81,7 @@ export function useCheck() {
     takeBack: () =>
       attempt(async () => {
         if (!written) return undefined;
-        await takeBackChanges(written);
+        await undoChanges(written);
         setWritten(undefined);
         await check();
         return `Taken back: ${written.title}.`;

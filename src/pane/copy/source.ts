@@ -4,7 +4,7 @@ import { blockAt, findBlocks } from "../../sheets/estimate/readBlock";
 import type { Region, Surroundings } from "../../sheets/plain/region";
 import { sheetRegion } from "../../sheets/plain/sheetRegion";
 import type { Anchor, Area } from "../../sheets/plan";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { readRegion } from "../../workbook/read/region";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { surroundingsOf } from "./surroundings";
@@ -35,7 +35,7 @@ type Used = NonNullable<SheetFacts["used"]>;
 /**
  * Reads what the person wants to copy: from the sheet in front, as it is selected.
  *
- * @throws WorkbookTrouble where there is nothing to copy there.
+ * @throws WorkbookFailure where there is nothing to copy there.
  */
 export async function readSource(what: What): Promise<Source> {
   const { facts, sheet, selection } = await readWorkbook();
@@ -43,12 +43,12 @@ export async function readSource(what: What): Promise<Source> {
   if (what === "sheet") return sourceOf(facts, found, what, undefined);
   if (what === "block") {
     const block = blockAt(findBlocks(found.used.values, found.used), selection);
-    if (!block) throw new WorkbookTrouble("Select a cell of an estimate block, then look again.");
+    if (!block) throw new WorkbookFailure("Select a cell of an estimate block, then look again.");
     return sourceOf(facts, found, what, block.area, block.form.name.trim() || sheet);
   }
   const area = shared(selection, areaOfUsed(found.used));
   if (!area)
-    throw new WorkbookTrouble("Nothing stands in the selected cells. Select the cells to copy, then look again.");
+    throw new WorkbookFailure("Nothing stands in the selected cells. Select the cells to copy, then look again.");
   return sourceOf(facts, found, what, area);
 }
 
@@ -61,7 +61,7 @@ export async function readAgain({ what, name, region }: Source): Promise<Source>
 
 function sheetOf(facts: WorkbookFacts, sheet: string): SheetFacts & { readonly used: Used } {
   const found = facts.sheets.find(({ name }) => name === sheet);
-  if (!found?.used) throw new WorkbookTrouble(`Nothing stands on ${sheet}. Bring the sheet to copy to the front.`);
+  if (!found?.used) throw new WorkbookFailure(`Nothing stands on ${sheet}. Bring the sheet to copy to the front.`);
   return { ...found, used: found.used };
 }
 

@@ -4,7 +4,7 @@ import type { CopyMode } from "../../sheets/plain/toPlain";
 import type { InTheWay } from "../../workbook/change/place";
 import { selectedPlace } from "../../workbook/read/selection";
 import { canOpenWorkbooks } from "../../workbook/sheets";
-import { takenBack } from "../takenBack";
+import { undoInsert } from "../undoInsert";
 import { useSelection } from "../useSelection";
 import { useWord } from "../useWord";
 import { download } from "./download";
@@ -97,7 +97,7 @@ export function useCopy() {
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack(canTakeBack);
+        const said = await undoInsert(canTakeBack);
         setCanTakeBack(undefined);
         return said;
       }),

@@ -7,7 +7,7 @@ import type { Explanation } from "../../review/explain/explanation";
 import { type PriceStrip, priceStrip } from "../../review/explain/strip";
 import { knowledgeOf } from "../../review/knowledge";
 import { cellAddress } from "../../sheets/address";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { callFunction } from "../callFunction";
 
@@ -39,7 +39,7 @@ async function answerInWords(): Promise<Answer> {
   try {
     return { explained: await explainSelected() };
   } catch (error) {
-    if (!(error instanceof WorkbookTrouble)) throw error;
+    if (!(error instanceof WorkbookFailure)) throw error;
     return { trouble: error.message };
   }
 }

@@ -5,8 +5,8 @@ import { type Correction, type Corrections, fitList, type ListFit, settleColumns
 import type { HeadingRow } from "../../sheets/jobRows/headingRows";
 import { proposedResults } from "../../sheets/jobRows/proposed";
 import type { ResultRole } from "../../sheets/jobRows/roles";
-import { takeBackRows, type WrittenRows, writeRows } from "../../workbook/change/jobRows";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { undoRows, type WrittenRows, writeRows } from "../../workbook/change/jobRows";
+import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";
 import { useWord } from "../useWord";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
@@ -54,7 +54,7 @@ export function useFit() {
         show(undefined);
         const sheet = await readListSheet();
         const found = fitList(sheet.sheet, sheet.selection);
-        if (!found) throw new WorkbookTrouble(NO_LIST);
+        if (!found) throw new WorkbookFailure(NO_LIST);
         setRead(sheet);
         show(found);
         return undefined;
@@ -76,7 +76,7 @@ export function useFit() {
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
         if (!written) return undefined;
-        await takeBackRows(written);
+        await undoRows(written);
         setWritten(undefined);
         show(undefined);
         return `Taken back: ${written.title}.`;

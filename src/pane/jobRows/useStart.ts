@@ -9,7 +9,7 @@ import { insertPlan } from "../../workbook/change/insert";
 import type { InTheWay, Place } from "../../workbook/change/place";
 import { type LastInsert, lastInsert } from "../../workbook/change/receipt";
 import { refreshRates, useRates } from "../rates/store";
-import { takenBack } from "../takenBack";
+import { undoInsert } from "../undoInsert";
 import { useWord } from "../useWord";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
 
@@ -69,7 +69,7 @@ export function useStart() {
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const said = await takenBack(last?.id);
+        const said = await undoInsert(last?.id);
         setLast(undefined);
         return said;
       }),

@@ -19,7 +19,7 @@ export function UnkeptNote({ unkept }: { readonly unkept: Unkept }) {
           <p>{WORDS[unkept.trouble]}</p>
           {unkept.trouble === "damaged" && (
             <p class="row">
-              <Button onPress={unkept.startAnew}>Throw the old away and keep this</Button>
+              <Button onPress={unkept.startOver}>Throw the old away and keep this</Button>
             </p>
           )}
         </>

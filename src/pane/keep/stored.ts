@@ -31,9 +31,9 @@ export function readStored<T>(thing: StoredThing<T>): { readonly value?: T; read
  *
  * @returns why it is not kept; undefined where it is. Never throws.
  */
-export function writeStored<T>(thing: StoredThing<T>, before: T, now: T, startAnew: boolean): StoreTrouble | undefined {
+export function writeStored<T>(thing: StoredThing<T>, before: T, now: T, startOver: boolean): StoreTrouble | undefined {
   const there = readStored(thing);
-  if (there.trouble && !(there.trouble === "damaged" && startAnew)) return there.trouble;
+  if (there.trouble && !(there.trouble === "damaged" && startOver)) return there.trouble;
   const next = there.value === undefined ? now : thing.join(there.value, before, now);
   try {
     localStorage.setItem(thing.key(), textToKeep(next, thing));

@@ -8,8 +8,8 @@ export function useStored<T>(thing: StoredThing<T>, starting: T) {
   const [trouble, setTrouble] = useState(found.trouble);
   /** As this pane kept it last. */
   const kept = useRef(value);
-  const keep = (startAnew: boolean) => {
-    const trouble = writeStored(thing, kept.current, value, startAnew);
+  const keep = (startOver: boolean) => {
+    const trouble = writeStored(thing, kept.current, value, startOver);
     if (!trouble) kept.current = value;
     setTrouble(trouble);
   };
@@ -21,7 +21,7 @@ export function useStored<T>(thing: StoredThing<T>, starting: T) {
   return {
     value,
     setValue,
-    unkept: trouble && { trouble, startAnew: () => keep(true) },
+    unkept: trouble && { trouble, startOver: () => keep(true) },
   };
 }
 

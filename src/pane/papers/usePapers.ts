@@ -4,11 +4,11 @@ import { Problem } from "../../quantities/problem";
 import { base64Of } from "../../sheets/file/base64";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { insertPlans } from "../../workbook/change/insert";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
 import { download } from "../copy/download";
 import { useStored } from "../keep/useStored";
-import { takenBack } from "../takenBack";
+import { undoInsert } from "../undoInsert";
 import { useWord } from "../useWord";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
 import {
@@ -66,7 +66,7 @@ export function usePapers() {
     const ids = chosen.map(({ id }) => id);
     const beds = now.beds.filter(({ id }) => ids.includes(id));
     if (beds.length < ids.length || beds.some(({ worked }) => !worked)) {
-      throw new WorkbookTrouble("The beds have changed in the meantime, so nothing was written. Look at them again.");
+      throw new WorkbookFailure("The beds have changed in the meantime, so nothing was written. Look at them again.");
     }
     return jobOf(beds);
   };
@@ -93,7 +93,7 @@ export function usePapers() {
         const sheets = await papersOf(kinds, now, details, notice.value);
         const inserted = await insertPlans(titleOf(kinds, details), sheets);
         if (!inserted.done)
-          throw new WorkbookTrouble(
+          throw new WorkbookFailure(
             "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
           );
         setCanTakeBack(inserted.id);
@@ -111,7 +111,7 @@ export function usePapers() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack(canTakeBack);
+        const said = await undoInsert(canTakeBack);
         setCanTakeBack(undefined);
         return said;
       }),
@@ -138,7 +138,7 @@ async function papersOf(
     if (kind === "order") made.push(orderPaper(job, details, notice));
     else if (kind === "crew") made.push(await crewPaper(job, details, notice));
     else if (notice) made.push(noticePaper(job, details, notice));
-    else throw new WorkbookTrouble("The dig notice needs a start. Type the day on which digging is to begin.");
+    else throw new WorkbookFailure("The dig notice needs a start. Type the day on which digging is to begin.");
   }
   return made;
 }

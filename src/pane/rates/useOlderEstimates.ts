@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { rateLabel } from "../../quantities/bed/rates";
 import { cellAddress } from "../../sheets/address";
 import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/followRates";
-import { takeBackChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
+import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { useWord } from "../useWord";
 
@@ -62,7 +62,7 @@ export function useOlderEstimates() {
     takeBack: () =>
       attempt(async () => {
         if (!written) return undefined;
-        await takeBackChanges(written);
+        await undoChanges(written);
         setWritten(undefined);
         return "The cells hold what they held before.";
       }),

@@ -1,11 +1,11 @@
 import { useEffect, useState } from "preact/hooks";
 import { RATES_SHEET, ratesSheet } from "../../sheets/rates/ratesSheet";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { type FoundRates, readRates } from "../../workbook/read/rates";
 import { belowUsed, goTo } from "../../workbook/sheets";
 import { inTheWayText } from "../inTheWayWords";
-import { takenBack } from "../takenBack";
+import { undoInsert } from "../undoInsert";
 import { useWord } from "../useWord";
 import { missingRates } from "./missing";
 import { refreshRates } from "./store";
@@ -21,7 +21,7 @@ export function useRatesSheet() {
     refreshRates().catch((error: unknown) => complain(String((error as Error).message)));
   }, [complain]);
   const told = async (inserted: Inserted): Promise<string> => {
-    if (!inserted.done) throw new WorkbookTrouble(inTheWayText(inserted.inTheWay, "list of rates"));
+    if (!inserted.done) throw new WorkbookFailure(inTheWayText(inserted.inTheWay, "list of rates"));
     setCanTakeBack(inserted.id);
     // They stand, whether or not they can be read at once.
     await refreshRates().catch(() => false);
@@ -37,7 +37,7 @@ export function useRatesSheet() {
       attempt("Writing the rates…", async () => {
         // Somebody may have put one there in the meantime; there is never a second.
         if (await readRates())
-          throw new WorkbookTrouble(
+          throw new WorkbookFailure(
             "The workbook has rates already, so nothing was written. Use those, or take them back first.",
           );
         return told(await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }));
@@ -51,7 +51,7 @@ export function useRatesSheet() {
       }),
     takeBack: () =>
       attempt("Taking it back…", async () => {
-        const said = await takenBack(canTakeBack);
+        const said = await undoInsert(canTakeBack);
         setCanTakeBack(undefined);
         await refreshRates().catch(() => false);
         return said;

@@ -3,7 +3,7 @@ import { canonical } from "../../sheets/templates/reference";
 import type { Template } from "../../sheets/templates/template";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
 import type { Place } from "../../workbook/change/place";
-import type { WhatIsThere } from "../../workbook/read/selection";
+import type { SheetsAndNames } from "../../workbook/read/selection";
 
 /** Writes a template as a plan, over nothing; a write that fails is taken back. */
 export async function writeTemplate(template: Template, choices: Choices, place: Place): Promise<Inserted> {
@@ -11,7 +11,7 @@ export async function writeTemplate(template: Template, choices: Choices, place:
 }
 
 /** Whether a workbook has what a template reads: a name of its, or the sheet of an address. */
-export function isThereIn({ sheets, names }: WhatIsThere): (reads: string) => boolean {
+export function isThereIn({ sheets, names }: SheetsAndNames): (reads: string) => boolean {
   const has = (all: readonly string[], one: string) => all.some((each) => each.toLowerCase() === one.toLowerCase());
   return (reads) => {
     if (canonical(reads) === undefined) return has(names, reads);

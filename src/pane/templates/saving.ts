@@ -6,7 +6,7 @@ import { MOST_CELLS, MOST_COLUMNS, MOST_OUTSIDE, MOST_ROWS, thousands } from "..
 import { type Made, makeTemplate, type Words } from "../../sheets/templates/makeTemplate";
 import { areaOfRegion, type Saved } from "../../sheets/templates/readsOf";
 import type { RegionRules } from "../../sheets/templates/rules";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { type RegionPlace, readRegion, readRules } from "../../workbook/read/region";
 import { type ReadWorkbook, readWorkbook } from "../../workbook/read/workbook";
 import { surroundingsOf } from "../copy/surroundings";
@@ -28,7 +28,7 @@ export interface ToSave {
  * Reads the estimate block in which the selection lies, or the selected cells, with all that a template holds of them.
  * Five or six syncs.
  *
- * @throws WorkbookTrouble where there is nothing, or too much.
+ * @throws WorkbookFailure where there is nothing, or too much.
  */
 export async function readToSave(what: "block" | "cells"): Promise<ToSave> {
   const book = await readWorkbook();
@@ -41,7 +41,7 @@ export async function readToSave(what: "block" | "cells"): Promise<ToSave> {
   const saved: Saved = { region, around: surroundingsOf(book.facts) };
   const outside = findOutside(saved);
   if (outside.length > MOST_OUTSIDE) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `Formulas in these cells read ${outside.length} things outside of them, and a template holds ${MOST_OUTSIDE}. Select the cells that they read as well, then try again.`,
     );
   }
@@ -54,7 +54,7 @@ type SheetFacts = WorkbookFacts["sheets"][number];
 
 function blockPlace({ selection }: ReadWorkbook, sheet: SheetFacts | undefined): { name: string; place: RegionPlace } {
   const block = sheet?.used && blockAt(findBlocks(sheet.used.values, sheet.used), selection);
-  if (!sheet || !block) throw new WorkbookTrouble("Select a cell of an estimate block, then try again.");
+  if (!sheet || !block) throw new WorkbookFailure("Select a cell of an estimate block, then try again.");
   return { name: block.form.name.trim(), place: { kind: "area", sheetId: sheet.name, area: block.area } };
 }
 
@@ -63,12 +63,12 @@ function refuseUnfit(
   { rows, columns }: { readonly rows: number; readonly columns: number },
 ): void {
   if (rows > MOST_ROWS || columns > MOST_COLUMNS || rows * columns > MOST_CELLS) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `These are ${thousands(rows)} rows by ${thousands(columns)} columns. A template holds at most ${thousands(MOST_ROWS)} rows, ${MOST_COLUMNS} columns and ${thousands(MOST_CELLS)} cells. Select fewer, then try again.`,
     );
   }
   if (formulas.every((row) => row.every((content) => content === ""))) {
-    throw new WorkbookTrouble("Nothing stands in the selected cells. Select the cells that are meant, then try again.");
+    throw new WorkbookFailure("Nothing stands in the selected cells. Select the cells that are meant, then try again.");
   }
 }
 

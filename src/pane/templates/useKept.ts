@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Changed, KeptTemplate } from "../../sheets/templates/keptTemplates";
-import { WorkbookTrouble } from "../../workbook/failure";
+import { WorkbookFailure } from "../../workbook/failure";
 import { changeKeptTemplates, readKeptTemplates } from "../../workbook/settings/templates";
 import { useOnceMore } from "../useOnceMore";
 
@@ -11,7 +11,7 @@ export function useKept() {
   const onceMore = useOnceMore();
   useEffect(() => {
     readKeptTemplates().then(setTemplates, (error) => {
-      if (!(error instanceof WorkbookTrouble)) throw error;
+      if (!(error instanceof WorkbookFailure)) throw error;
       setTrouble(error.message);
     });
   }, []);
@@ -20,7 +20,7 @@ export function useKept() {
     /** Why they cannot be read. */
     trouble,
     change: async (change: (templates: readonly KeptTemplate[]) => Changed) => {
-      setTemplates(await onceMore((startAnew) => changeKeptTemplates(change, startAnew)));
+      setTemplates(await onceMore((startOver) => changeKeptTemplates(change, startOver)));
       setTrouble(undefined);
     },
   };

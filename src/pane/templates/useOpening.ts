@@ -3,16 +3,16 @@ import { type Choice, type Choices, unanswered } from "../../sheets/templates/op
 import { canonical } from "../../sheets/templates/reference";
 import type { Template } from "../../sheets/templates/template";
 import type { InTheWay, Place } from "../../workbook/change/place";
-import { WorkbookTrouble } from "../../workbook/failure";
-import { selectedAddress, type WhatIsThere, whatIsThere } from "../../workbook/read/selection";
-import { takenBack } from "../takenBack";
+import { WorkbookFailure } from "../../workbook/failure";
+import { type SheetsAndNames, selectedAddress, sheetsAndNames } from "../../workbook/read/selection";
+import { undoInsert } from "../undoInsert";
 import type { Speaking } from "../useWord";
 import { isThereIn, writeTemplate } from "./opening";
 
 /** A template that is looked at before it is written. */
 export interface Looking {
   readonly template: Template;
-  readonly there: WhatIsThere;
+  readonly there: SheetsAndNames;
 }
 
 /** Opening a template: shows what it holds, asks what it leaves open, and writes it. */
@@ -39,14 +39,14 @@ export function useOpening(speaking: Speaking) {
       speaking.attempt("Reading the template…", async () => {
         setChoices(new Map());
         setInTheWay(undefined);
-        setLooking({ template, there: await whatIsThere() });
+        setLooking({ template, there: await sheetsAndNames() });
         return undefined;
       }),
     /** Has it read the cells that are selected now. */
     chooseSelected: (reads: string) =>
       speaking.attempt("Looking at the selection…", async () => {
         const chosen = canonical(await selectedAddress());
-        if (chosen === undefined) throw new WorkbookTrouble("Select one cell, or one run of cells, then choose again.");
+        if (chosen === undefined) throw new WorkbookFailure("Select one cell, or one run of cells, then choose again.");
         choose(reads, { kind: "cells", reads: chosen });
         return undefined;
       }),
@@ -55,7 +55,7 @@ export function useOpening(speaking: Speaking) {
         if (!looking) return undefined;
         const { template, there } = looking;
         const [open] = unanswered(template, choices, isThereIn(there));
-        if (open) throw new WorkbookTrouble(`Choose what to read for ${open.reads} first. Nothing was written.`);
+        if (open) throw new WorkbookFailure(`Choose what to read for ${open.reads} first. Nothing was written.`);
         setInTheWay(undefined);
         const written = await writeTemplate(template, choices, place);
         if (!written.done) {
@@ -68,7 +68,7 @@ export function useOpening(speaking: Speaking) {
       }),
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
-        const said = await takenBack(canTakeBack);
+        const said = await undoInsert(canTakeBack);
         setCanTakeBack(undefined);
         return said;
       }),

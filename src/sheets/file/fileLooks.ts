@@ -1,6 +1,6 @@
 import type { Borders, Fill, Style } from "exceljs";
 import { type Look, looks, warned } from "../looks";
-import type { CellDress, Plan } from "../plan";
+import type { CellStyle, Plan } from "../plan";
 
 /** What a file's cells are set in where nothing else is said. */
 const FONT = { name: "Calibri", size: 11 } as const;
@@ -9,7 +9,7 @@ const SIDES = ["top", "bottom", "left", "right"] as const;
 
 /** The looks of a plan's cells, by row and column: the named ones, and the exact ones over them. */
 export function stylesOf(plan: Plan): (row: number, column: number) => Partial<Style> {
-  const dresses = plan.formulas.map((cells) => cells.map((): CellDress => ({})));
+  const dresses = plan.formulas.map((cells) => cells.map((): CellStyle => ({})));
   for (const { area, look } of plan.looks) {
     for (let row = area.row; row < area.row + area.rows; row += 1) {
       for (let column = area.column; column < area.column + area.columns; column += 1) {
@@ -35,16 +35,16 @@ export function warnedStyle(): Partial<Style> {
   };
 }
 
-function over(below: CellDress, above: CellDress): CellDress {
+function over(below: CellStyle, above: CellStyle): CellStyle {
   return { ...below, ...above, rules: { ...below.rules, ...above.rules } };
 }
 
-function dressOf({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellDress {
+function dressOf({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellStyle {
   const rules = { ...(ruleAbove && { top: ruleAbove }), ...(ruleBelow && { bottom: ruleBelow }) };
   return { ...look, ...(wrap && { wrap }), ...((wrap || top) && { vertical: "Top" as const }), rules };
 }
 
-function styleOf(dress: CellDress): Partial<Style> {
+function styleOf(dress: CellStyle): Partial<Style> {
   const { font, size, bold, italic, underline, color, fill, align, vertical, indent, wrap, rules = {} } = dress;
   const ink = argb(color);
   const paint = argb(fill);

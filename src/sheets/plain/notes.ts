@@ -1,4 +1,4 @@
-import type { CellDress, Plan } from "../plan";
+import type { CellStyle, Plan } from "../plan";
 import { someOf } from "../someOf";
 import type { CarriedValue } from "./carried";
 import type { LeftAsValue, ReplacedInput } from "./result";
@@ -68,7 +68,7 @@ function withRows(plan: Plan, rows: readonly (readonly (string | number)[])[]): 
     formulas: [...plan.formulas, ...rows].map((cells) => filled(cells, "")),
     formats: [...plan.formats, ...rows.map(() => [])].map((cells) => filled<string>(cells, "General")),
     ...(dress && {
-      dress: [...dress, ...rows.map(() => [])].map((cells) => filled<CellDress | undefined>(cells, undefined)),
+      dress: [...dress, ...rows.map(() => [])].map((cells) => filled<CellStyle | undefined>(cells, undefined)),
     }),
   };
 }

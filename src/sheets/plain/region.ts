@@ -1,4 +1,4 @@
-import type { Anchor, Area, CellDress } from "../plan";
+import type { Anchor, Area, CellStyle } from "../plan";
 
 export type CellContent = string | number | boolean;
 
@@ -10,7 +10,7 @@ export interface Region extends Anchor {
   readonly values: readonly (readonly CellContent[])[];
   readonly formats: readonly (readonly string[])[];
   /** How the cells look, where that is to be copied, too. */
-  readonly dress?: readonly (readonly (CellDress | undefined)[])[];
+  readonly dress?: readonly (readonly (CellStyle | undefined)[])[];
   /** Column widths in characters. */
   readonly widths?: readonly number[];
   /** Merged cells, counted from the region's first cell. */

@@ -1,4 +1,4 @@
-import type { CellDress, Plan } from "../plan";
+import type { CellStyle, Plan } from "../plan";
 import { Copying } from "./copying";
 import { noteLines, VALUES_ONLY_NOTE, withCarried, withNotes } from "./notes";
 import type { Destination, Region, Surroundings } from "./region";
@@ -77,7 +77,7 @@ function marked(dress: NonNullable<Plan["dress"]>, looks: Plan["looks"]): NonNul
   for (const { area } of looks) {
     for (const cells of exact.slice(area.row, area.row + area.rows)) {
       for (let column = area.column; column < area.column + area.columns; column += 1) {
-        const { color: _color, italic: _italic, ...rest }: CellDress = cells[column] ?? {};
+        const { color: _color, italic: _italic, ...rest }: CellStyle = cells[column] ?? {};
         cells[column] = rest;
       }
     }

@@ -1,4 +1,4 @@
-import type { CellDress } from "../plan";
+import type { CellStyle } from "../plan";
 import { numberFormatFault } from "./numberFormat";
 
 /** Letters smaller than this, in points, are hardly seen. */
@@ -21,7 +21,7 @@ export interface Hiding {
 }
 
 /** All by which a look hides what stands in a cell, or disguises it. */
-export function hidingIn({ numberFormat, ...dress }: CellDress & { readonly numberFormat?: string }): Hiding[] {
+export function hidingIn({ numberFormat, ...dress }: CellStyle & { readonly numberFormat?: string }): Hiding[] {
   const { fill = PLAIN_GROUND, color = PLAIN_LETTERS, size, font } = dress;
   const format = numberFormat === undefined ? undefined : numberFormatFault(numberFormat);
   return [

@@ -1,6 +1,6 @@
 import { areaAddress } from "../address";
 import type { Region } from "../plain/region";
-import type { Area, CellDress } from "../plan";
+import type { Area, CellStyle } from "../plan";
 import { hidingIn } from "./hidingLook";
 import type { TemplateLook } from "./template";
 
@@ -39,7 +39,7 @@ export function looksOf({ dress, formats, formulas }: Region): Looks {
   };
 }
 
-function openLook(dress: CellDress | undefined, numberFormat: string) {
+function openLook(dress: CellStyle | undefined, numberFormat: string) {
   const look: Omit<TemplateLook, "at"> = { ...(numberFormat !== PLAIN_FORMAT && { numberFormat }), ...dress };
   const hiding = hidingIn(look);
   const parts: readonly string[] = hiding.map(({ part }) => part);

@@ -1,5 +1,5 @@
 import { written } from "../plain/written";
-import type { Anchor, CellDress, Plan } from "../plan";
+import type { Anchor, CellStyle, Plan } from "../plan";
 import { areaOf, cellsOf } from "./area";
 import { literal } from "./literal";
 import { canonical, movedBy, referenceOf } from "./reference";
@@ -32,7 +32,7 @@ export function templatePlan(template: Template, choices: Choices, at: Anchor): 
   const table = <T>(value: T): T[][] => Array.from({ length: rows }, () => Array<T>(columns).fill(value));
   const formulas = table<string | number>("");
   const formats = table("General");
-  const dress = table<CellDress | undefined>(undefined);
+  const dress = table<CellStyle | undefined>(undefined);
   const answers = new Map([...choices].map(([reads, choice]) => [reads.toLowerCase(), choice]));
   for (const { at: places, numberFormat = "General", ...look } of looks) {
     for (const { row, column } of places.flatMap((place) => [...cellsOf(areaOf(place)!)])) {

@@ -1,4 +1,4 @@
-import type { CellDress } from "../plan";
+import type { CellStyle } from "../plan";
 
 /** What every file of a template says it is. */
 export const TEMPLATE_FORMAT = "bedrow-template";
@@ -41,7 +41,7 @@ export interface TemplateCell {
 }
 
 /** How some cells look. */
-export interface TemplateLook extends CellDress {
+export interface TemplateLook extends CellStyle {
   /** Areas of the template: `A1:I1`. */
   readonly at: readonly string[];
   readonly numberFormat?: string;

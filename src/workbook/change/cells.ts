@@ -2,10 +2,10 @@ import type { Area, CellValue } from "../../review/facts";
 import type { Change } from "../../review/finding";
 import { cellAddress } from "../../sheets/address";
 import { someOf } from "../../sheets/someOf";
-import { codeOf, inWorkbook, WorkbookTrouble } from "../failure";
+import { codeOf, inWorkbook, WorkbookFailure } from "../failure";
 import { pointsOfCharacters } from "../read/cellStyle";
 import { asWritten, contentsOf } from "../read/cells";
-import { leftAt, writing } from "./change";
+import { leftoverMessage, writing } from "./change";
 import { queueBefore, queueRestore, queueWidths } from "./overwritten";
 import type { PlaceBefore } from "./receipt";
 
@@ -19,7 +19,7 @@ export interface WrittenChanges {
 }
 
 /** Cells that the changes rest on: they must still hold what they held when the changes were proposed. */
-export interface Standing {
+export interface ExpectedCells {
   readonly sheet: string;
   readonly area: Area;
   readonly formulas: readonly (readonly CellValue[])[];
@@ -27,7 +27,7 @@ export interface Standing {
 
 /** What goes with changes: cells that must not have changed either, and new headings among them. */
 export interface WithChanges {
-  readonly standing?: Standing;
+  readonly standing?: ExpectedCells;
   readonly headings?: NewHeadings;
 }
 
@@ -36,8 +36,8 @@ export interface WithChanges {
  * however many they are; a write that fails is taken back.
  *
  * @param title what they are, for the person.
- * @returns what {@link takeBackChanges} takes.
- * @throws WorkbookTrouble where a cell has changed since; it names it, and nothing is written.
+ * @returns what {@link undoChanges} takes.
+ * @throws WorkbookFailure where a cell has changed since; it names it, and nothing is written.
  */
 export async function writeChanges(
   title: string,
@@ -80,7 +80,7 @@ export async function writeChanges(
       return { ...written, ...(looking && { headings: looking() }) };
     };
     const queueBefore = () => (covered ? queueCovered(context, covered, written) : queueBack(context, written));
-    return writing(write, (cause) => puttingBack(context, cause, queueBefore), leftAt(placesOf(changes)));
+    return writing(write, (cause) => puttingBack(context, cause, queueBefore), leftoverMessage(placesOf(changes)));
   });
 }
 
@@ -88,7 +88,7 @@ export async function writeChanges(
  * Puts back what stood in the cells before, unless somebody has typed into one of them since. Two syncs; where the
  * second fails, the changes stand again as they did.
  */
-export async function takeBackChanges(written: WrittenChanges): Promise<void> {
+export async function undoChanges(written: WrittenChanges): Promise<void> {
   return inWorkbook(async (context) => {
     const now = queueRuns(context, written.cells);
     const widthsNow = written.headings && queueHeadingWidths(context, written.headings);
@@ -107,7 +107,7 @@ export async function takeBackChanges(written: WrittenChanges): Promise<void> {
       if (written.headings) queueDressed(context, written.headings);
       queueThere(covered ?? now);
     };
-    return writing(write, (cause) => puttingBack(context, cause, queueAgain), leftAt(placesOf(written.cells)));
+    return writing(write, (cause) => puttingBack(context, cause, queueAgain), leftoverMessage(placesOf(written.cells)));
   });
 }
 
@@ -129,7 +129,7 @@ function formatAfter({ numberFormat, formatIfPlain }: CellWrite, before: string 
   return numberFormat ?? (before === "General" || before === "@" ? formatIfPlain : undefined);
 }
 
-function queueStanding(context: Excel.RequestContext, { sheet, area }: Standing): Excel.Range {
+function queueStanding(context: Excel.RequestContext, { sheet, area }: ExpectedCells): Excel.Range {
   const range = context.workbook.worksheets
     .getItem(sheet)
     .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
@@ -137,7 +137,7 @@ function queueStanding(context: Excel.RequestContext, { sheet, area }: Standing)
   return range;
 }
 
-function refuseMoved({ sheet, area, formulas }: Standing, range: Excel.Range): void {
+function refuseMoved({ sheet, area, formulas }: ExpectedCells, range: Excel.Range): void {
   const now = contentsOf(range);
   formulas.forEach((cells, row) => {
     cells.forEach((expected, column) => {
@@ -155,8 +155,8 @@ function refuseChanged<C extends Change>(runs: readonly Run<C>[], expected: (cha
   }
 }
 
-function changedSince(cell: Pick<Change, "sheet" | "row" | "column">): WorkbookTrouble {
-  return new WorkbookTrouble(
+function changedSince(cell: Pick<Change, "sheet" | "row" | "column">): WorkbookFailure {
+  return new WorkbookFailure(
     `${cell.sheet}!${cellAddress(cell)} has changed in the meantime, so nothing was written. Check again.`,
   );
 }

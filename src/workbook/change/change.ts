@@ -1,4 +1,4 @@
-import { codeOf, inWords, isUnknown, NOTHING_CHANGED, WorkbookTrouble, whatHappened } from "../failure";
+import { asFailure, codeOf, isUnknown, NOTHING_CHANGED, WorkbookFailure, whatHappened } from "../failure";
 
 /** How long the host is left alone before each time that something is put back. */
 const PAUSES_MS = [0, 150, 400] as const;
@@ -21,7 +21,7 @@ const PASSING = new Set([
  * @param where as "Notes!D12:L40", or in words.
  * @param todo what to do there.
  */
-export function leftAt(where: string, todo = "put it right by hand"): string {
+export function leftoverMessage(where: string, todo = "put it right by hand"): string {
   return `What was already written could not be taken back. Look at ${where}, and ${todo}. Undo may not reach it; an earlier version of the file is the other way back, or closing without saving where the file is not saved by itself.`;
 }
 
@@ -31,7 +31,7 @@ export function leftAt(where: string, todo = "put it right by hand"): string {
  * @param putBack looks anew each time what is left, since it is tried again where the host fails once more. Where all
  *   of it stands after all, and only the host's answer was lost, it gives what the write would have given.
  * @param left what is said where it could not be put back.
- * @throws WorkbookTrouble for the person.
+ * @throws WorkbookFailure for the person.
  */
 export async function writing<T>(
   write: () => Promise<T>,
@@ -41,12 +41,12 @@ export async function writing<T>(
   try {
     return await write();
   } catch (error) {
-    const stands = await withPatience(() => putBack(error)).catch(() => {
+    const stands = await withRetry(() => putBack(error)).catch(() => {
       const first = codeOf(error) === "AccessDenied" ? "Lift the protection first. " : "";
-      throw new WorkbookTrouble(`${whatHappened(error)} ${first}${left}`);
+      throw new WorkbookFailure(`${whatHappened(error)} ${first}${left}`);
     });
     if (stands !== undefined) return stands;
-    throw inWords(error, NOTHING_CHANGED);
+    throw asFailure(error, NOTHING_CHANGED);
   }
 }
 
@@ -55,7 +55,7 @@ export async function writing<T>(
  *
  * @throws what the host said last.
  */
-export async function withPatience<T>(deed: () => Promise<T>): Promise<T> {
+export async function withRetry<T>(deed: () => Promise<T>): Promise<T> {
   for (let times = 0; ; times += 1) {
     try {
       return await deed();

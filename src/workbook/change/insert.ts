@@ -1,7 +1,7 @@
 import { areaAddress } from "../../sheets/address";
 import type { Anchor, Plan } from "../../sheets/plan";
 import { cut, withoutUnprintable } from "../../sheets/printable";
-import { inWorkbook, WorkbookTrouble } from "../failure";
+import { inWorkbook, WorkbookFailure } from "../failure";
 import { anchorOf } from "../read/areas";
 import { writeParts } from "./insertParts";
 import { queueBefore } from "./overwritten";
@@ -56,7 +56,7 @@ const CORNER: Anchor = { row: 0, column: 0 };
  * Writes a plan into the workbook: three syncs where the place is free, none of them over a cell with content, a merged
  * cell, a table or a name. What stands in the way comes back as data; a write that fails is taken back.
  *
- * @throws WorkbookTrouble in words for the person.
+ * @throws WorkbookFailure in words for the person.
  */
 export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inserted> {
   return inWorkbook(async (context) => {
@@ -75,7 +75,7 @@ export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inse
  *
  * @param title what they are together, for the person: "papers for Front walk".
  * @param sheets at least one. Their plans are made for the corner of a sheet.
- * @throws WorkbookTrouble in words for the person.
+ * @throws WorkbookFailure in words for the person.
  */
 export async function insertPlans(title: string, sheets: readonly NewSheet[]): Promise<InsertedSheets> {
   return inWorkbook((context) => insertOnNewSheets(context, title, sheets));
@@ -127,7 +127,7 @@ async function insertOnNewSheets(
   );
   await context.sync();
 
-  if (protection.protected) throw new WorkbookTrouble(STRUCTURE_PROTECTED);
+  if (protection.protected) throw new WorkbookFailure(STRUCTURE_PROTECTED);
   const obstacles = taken.obstacles();
   if (obstacles.length > 0) return { done: false, obstacles };
   const sheetNames = worksheets.items.map(({ name }) => name);

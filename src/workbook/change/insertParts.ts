@@ -1,11 +1,11 @@
 import { areaAddress } from "../../sheets/address";
 import { tooLong } from "../../sheets/tooLong";
-import { codeOf, WorkbookTrouble } from "../failure";
-import { leftAt, writing } from "./change";
-import { queueTypedSince, type Stood } from "./overwritten";
+import { codeOf, WorkbookFailure } from "../failure";
+import { leftoverMessage, writing } from "./change";
+import { type OverwrittenContent, queueTypedSince } from "./overwritten";
 import { headingMoved } from "./place";
 import { queueReadReceipt, queueReceipt, queueReceiptText } from "./receipt";
-import { type Own, queueTakeOff } from "./remove";
+import { type Own, queueRemoval } from "./remove";
 import { type Part, type QueuedPart, queuePart } from "./writePlan";
 
 /** What the name of a new sheet begins with until all of it stands. */
@@ -20,7 +20,7 @@ interface SoFar {
   /** Once the cells are written, of each part: what else was there right before, and where it is. */
   cells?: readonly {
     readonly sheetId: string;
-    readonly stood: Stood | undefined;
+    readonly stood: OverwrittenContent | undefined;
     readonly shapesBefore: readonly string[];
     readonly formulas: readonly (readonly unknown[])[];
   }[];
@@ -34,19 +34,19 @@ interface SoFar {
  *
  * @param title what is written, for the person.
  * @returns the id under which it can be taken back.
- * @throws WorkbookTrouble also for what no cell would hold.
+ * @throws WorkbookFailure also for what no cell would hold.
  */
 export async function writeParts(
   context: Excel.RequestContext,
   title: string,
-  wanted: readonly Omit<Part, "nameMeanwhile">[],
+  wanted: readonly Omit<Part, "tempName">[],
 ): Promise<string> {
   const trouble = wanted.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
-  if (trouble) throw new WorkbookTrouble(`Nothing was written. ${trouble}`);
+  if (trouble) throw new WorkbookFailure(`Nothing was written. ${trouble}`);
   const id = crypto.randomUUID();
   const parts = wanted.map((part, index) => ({
     ...part,
-    nameMeanwhile: `${MEANWHILE} ${index + 1} ${id.slice(0, 8)}`,
+    tempName: `${MEANWHILE} ${index + 1} ${id.slice(0, 8)}`,
   }));
   const soFar: SoFar = { id };
   const write = async () => {
@@ -74,15 +74,15 @@ export async function writeParts(
     return id;
   };
   let missed: readonly Part[] = [];
-  const left = leftAt(parts.map(whereIs).join(" and "), "delete what is left there");
+  const left = leftoverMessage(parts.map(whereIs).join(" and "), "delete what is left there");
   const written = await writing(write, (cause) => takeOff(context, parts, soFar, cause), left);
   if (missed.length > 0) throw missedWords(title, missed);
   return written;
 }
 
-function missedWords(title: string, missed: readonly Part[]): WorkbookTrouble {
+function missedWords(title: string, missed: readonly Part[]): WorkbookFailure {
   const places = missed.map(({ sheetName, area }) => `${sheetName}!${areaAddress(area)}`).join(" and ");
-  return new WorkbookTrouble(
+  return new WorkbookFailure(
     `The ${title} could be inserted only in part: somebody put rows or columns in at the same moment, so that a table or pictures lie at ${places}, where the cells stood before. Delete the table or pictures there, and the cells that moved, then insert it anew.`,
   );
 }
@@ -99,12 +99,12 @@ function quiet({ application }: Excel.RequestContext): void {
   application.suspendScreenUpdatingUntilNextSync();
 }
 
-/** @throws WorkbookTrouble where somebody else has written to the place of a part since it was looked at. */
+/** @throws WorkbookFailure where somebody else has written to the place of a part since it was looked at. */
 function refuseOvertaken(parts: readonly Part[], cells: NonNullable<SoFar["cells"]>): void {
   const overtaken = parts.find((_, index) => cells[index]?.stood);
   if (!overtaken) return;
   const { sheetName, area } = overtaken;
-  throw new WorkbookTrouble(
+  throw new WorkbookFailure(
     `Somebody else, or another window, wrote to ${areaAddress(area)} on ${sheetName} at the same moment. What they wrote stands, and nothing was added. Look at it, then try again, or choose another place.`,
   );
 }
@@ -126,14 +126,14 @@ async function takeOff(
   cause: unknown,
 ): Promise<string | undefined> {
   const { worksheets } = context.workbook;
-  const found = parts.map(({ plan, area, before, sheetId, nameMeanwhile }, index) => {
+  const found = parts.map(({ plan, area, before, sheetId, tempName }, index) => {
     const names = (plan.names ?? []).map(({ name }) => name);
     const written = cells?.[index];
     const isPicture: Own["isPicture"] = (shape) =>
       isFinishing && plan.pictures !== undefined && written?.shapesBefore.includes(shape.id) === false;
-    const part = queueTakeOff(
+    const part = queueRemoval(
       context,
-      worksheets.getItemOrNullObject(written?.sheetId ?? sheetId ?? nameMeanwhile ?? ""),
+      worksheets.getItemOrNullObject(written?.sheetId ?? sheetId ?? tempName ?? ""),
       { area, before, names, stood: written?.stood },
       { isPicture, hasTables: isFinishing },
     );

@@ -1,7 +1,7 @@
 import type { CellChange } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
 import { isMerged } from "../../sheets/jobRows/place";
-import { type NewHeadings, takeBackChanges, type WrittenChanges, writeChanges } from "./cells";
+import { type NewHeadings, undoChanges, type WrittenChanges, writeChanges } from "./cells";
 
 /** What was written into a list of beds, to be taken back. */
 export type WrittenRows = WrittenChanges;
@@ -11,7 +11,7 @@ export type WrittenRows = WrittenChanges;
  * held when it was read, headings and measurements, too, since the formulas go by their places. New headings look like
  * the last one of the list.
  *
- * @throws WorkbookTrouble where something has changed since, naming the cell; nothing is written then.
+ * @throws WorkbookFailure where something has changed since, naming the cell; nothing is written then.
  */
 export async function writeRows(fit: ListFit, changes: readonly CellChange[]): Promise<WrittenRows> {
   const { cells, heading, rows } = fit;
@@ -48,8 +48,8 @@ const PADDING_CHARACTERS = 2;
 /**
  * Puts back what stood in the list before, unless somebody has typed into one of the cells since.
  *
- * @throws WorkbookTrouble that names the cell; nothing is changed then.
+ * @throws WorkbookFailure that names the cell; nothing is changed then.
  */
-export async function takeBackRows(written: WrittenRows): Promise<void> {
-  return takeBackChanges(written);
+export async function undoRows(written: WrittenRows): Promise<void> {
+  return undoChanges(written);
 }

@@ -1,6 +1,13 @@
 import type { Plan } from "../../sheets/plan";
 import { areasOfAddresses } from "../read/areas";
-import { BEFORE_ASKED, type LookBefore, lookBeforeOf, queueDress, queuePlain, queuePlainFont } from "../read/cellStyle";
+import {
+  queueCellStyles,
+  queuePlainFont,
+  queuePlainStyle,
+  RESTORABLE_PROPERTIES,
+  type StyleBefore,
+  styleBeforeOf,
+} from "../read/cellStyle";
 import { areBlank, contentsAsWritten } from "../read/cells";
 import type { PlaceBefore } from "./receipt";
 
@@ -11,13 +18,13 @@ export const PLAIN_FORMAT = "General";
 export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
   target.load("numberFormat");
   const plainFont = queuePlainFont(context);
-  const properties = target.getCellProperties(BEFORE_ASKED);
+  const properties = target.getCellProperties(RESTORABLE_PROPERTIES);
   const columns = target.getColumnProperties({ format: { columnWidth: true } });
   return {
     read: () => {
       const numberFormat = target.numberFormat as string[][];
       const plain = plainFont();
-      const dress = properties.value.map((cells) => cells.map((cell) => lookBeforeOf(cell, plain)));
+      const dress = properties.value.map((cells) => cells.map((cell) => styleBeforeOf(cell, plain)));
       return {
         columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
         ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
@@ -63,7 +70,7 @@ export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsN
   if (numberFormat) target.numberFormat = numberFormat as string[][];
   // After the clearing all cells are plain, so that only those that were not plain are written.
   if (looks) {
-    queueDress(
+    queueCellStyles(
       target,
       looks.cells.map((row) => row.map((index) => looks.distinct[index])),
     );
@@ -75,9 +82,9 @@ export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsN
 }
 
 /** A plain cell has the index -1. */
-function distinctLooks(dress: readonly (readonly (LookBefore | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
+function distinctLooks(dress: readonly (readonly (StyleBefore | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
   const indexes = new Map<string, number>();
-  const distinct: LookBefore[] = [];
+  const distinct: StyleBefore[] = [];
   const cells = dress.map((row) =>
     row.map((cell) => {
       if (!cell) return -1;
@@ -98,17 +105,17 @@ function distinctLooks(dress: readonly (readonly (LookBefore | undefined)[])[]):
  */
 
 /** What somebody else had written where a plan was written. */
-export interface Stood {
+export interface OverwrittenContent {
   /** Queues what stood there in the place of what was written over it. Its colour rules are loaded. */
   readonly queueBack: (target: Excel.Range) => void;
 }
 
 /** Asks what stands at a place that is written to next; readable after a sync. */
-export function queueStood(
+export function queueOverwritten(
   context: Excel.RequestContext,
   target: Excel.Range,
   { choices }: Pick<Plan, "choices">,
-): () => Stood | undefined {
+): () => OverwrittenContent | undefined {
   // An object of its own, since what is written to a range counts as read from it.
   const there = target.getResizedRange(0, 0);
   there.load("rowIndex,columnIndex,formulas,values,valueTypes");
@@ -133,7 +140,7 @@ export function queueStood(
         range.unmerge();
         range.clear("Contents");
         for (const rule of range.conditionalFormats.items) if (!rules.includes(rule.id)) rule.delete();
-        queuePlain(range, plainFont());
+        queuePlainStyle(range, plainFont());
         range.numberFormat = there.formulas.map((cells) => cells.map(() => PLAIN_FORMAT));
         queueLooksBack(range, before.read());
         range.formulas = contentsAsWritten(there);

@@ -1,6 +1,6 @@
 import { areaAddress } from "../../sheets/address";
 import type { Anchor, Area, Plan } from "../../sheets/plan";
-import { WorkbookTrouble } from "../failure";
+import { WorkbookFailure } from "../failure";
 import { anchorOf, areaOf, filledAreas, isOnSheet, nearestFreePlace, overlap, withoutSheets } from "../read/areas";
 
 /** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
@@ -39,11 +39,11 @@ export type Size = Pick<Area, "rows" | "columns">;
 /**
  * The range of a place with all that has to be known before it is written to; readable after a sync.
  *
- * @throws WorkbookTrouble for a cell below or right of which the sheet has not room enough.
+ * @throws WorkbookFailure for a cell below or right of which the sheet has not room enough.
  */
 export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
   if (place.kind === "cell" && !isOnSheet({ ...place.at, rows, columns })) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `It takes ${rows} rows and ${columns} columns, and the sheet ends before. Nothing was changed. Make room further up or left, or choose another sheet.`,
     );
   }
@@ -82,8 +82,8 @@ export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefi
 }
 
 /** What is said where a heading or its list has moved. */
-export function headingMoved(sheetName: string): WorkbookTrouble {
-  return new WorkbookTrouble(
+export function headingMoved(sheetName: string): WorkbookFailure {
+  return new WorkbookFailure(
     `The list on ${sheetName} was changed at the same moment, so nothing was written. Look at it, then try again.`,
   );
 }
@@ -93,12 +93,12 @@ export type Checked = ReturnType<typeof queueCheck>;
 /**
  * What stands in the way at a checked place; nothing where it is free.
  *
- * @throws WorkbookTrouble for a protected sheet, and where the heading that it goes under has moved.
+ * @throws WorkbookFailure for a protected sheet, and where the heading that it goes under has moved.
  */
 export function obstaclesAt({ target, merged, tables, isUnder }: Checked): Obstacle[] {
   const { worksheet } = target;
   if (worksheet.protection.protected) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `The sheet “${worksheet.name}” is protected. Nothing was changed. Lift the protection, or choose another sheet.`,
     );
   }

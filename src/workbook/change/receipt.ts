@@ -1,7 +1,7 @@
 import { isObject } from "../../sheets/kept";
 import type { Area } from "../../sheets/plan";
 import { inWorkbook } from "../failure";
-import type { LookBefore } from "../read/cellStyle";
+import type { StyleBefore } from "../read/cellStyle";
 import { type KeptText, queueReadKept, queueWriteKept } from "../settings/setting";
 
 /** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
@@ -40,7 +40,7 @@ export interface PlaceBefore {
   readonly numberFormat?: readonly (readonly string[])[];
   /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell was dressed. */
   readonly looks?: {
-    readonly distinct: readonly LookBefore[];
+    readonly distinct: readonly StyleBefore[];
     readonly cells: readonly (readonly number[])[];
   };
 }

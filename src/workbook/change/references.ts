@@ -3,7 +3,7 @@ import type { Anchor } from "../../sheets/plan";
 import { anchorOf } from "../read/areas";
 
 /** What formulas elsewhere can read of something that is to go. */
-export interface Going {
+export interface PendingRemoval {
   /** Names of the workbook. */
   readonly names: readonly string[];
   /** Names of the sheets that go as a whole. */
@@ -21,7 +21,7 @@ export function queueReaders(worksheets: readonly Excel.Worksheet[]) {
   });
   return {
     /** The cells whose formulas read what is to go: without it they would show errors. */
-    cells: ({ names, sheets: goingSheets, goes }: Going): string[] =>
+    cells: ({ names, sheets: goingSheets, goes }: PendingRemoval): string[] =>
       sheets.flatMap(({ id, name, used }) => {
         if (used.isNullObject) return [];
         const { row, column } = anchorOf(used);

@@ -4,13 +4,13 @@ import { queueShapes } from "../drawing/picture";
 import { type DrawingRecord, drawingAt } from "../drawing/records";
 import { areaIn, areaOf, common, overlap, sheetOfAddress } from "../read/areas";
 import { areBlank, contentsAsWritten } from "../read/cells";
-import { queueRestore, queueWidths, type Stood } from "./overwritten";
+import { type OverwrittenContent, queueRestore, queueWidths } from "./overwritten";
 import type { ReceiptPart, Written } from "./receipt";
 
 /** What there was at the place of a plan: blank cells and their looks, or what somebody wrote there meanwhile. */
 interface Earlier {
   readonly before?: Written["before"] | undefined;
-  readonly stood?: Stood | undefined;
+  readonly stood?: OverwrittenContent | undefined;
 }
 
 /** Tells what a plan brought from what was there, or came from somebody else. */
@@ -27,7 +27,7 @@ export interface Own {
  *
  * @param worksheet its sheet, or a null object.
  */
-export function queueTakeOff(
+export function queueRemoval(
   context: Excel.RequestContext,
   worksheet: Excel.Worksheet,
   { area, names, before, stood }: Pick<Written, "area" | "names"> & Earlier,
@@ -94,12 +94,12 @@ const LOOKS_COMPARED: Excel.CellPropertiesLoadOptions = {
 };
 
 /** What there is by now of a part that was inserted; readable after a sync. */
-export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
+export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
   const { sheetId, area, newSheet } = part;
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
   const drawing = drawingAt(records, sheetId, area);
   const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
-  const found = queueTakeOff(context, worksheet, part, {
+  const found = queueRemoval(context, worksheet, part, {
     isPicture: ({ name }) => pictures.includes(name),
     // They go when the cells are emptied.
     hasTables: false,
@@ -184,7 +184,7 @@ export function queueInserted(context: Excel.RequestContext, part: ReceiptPart, 
   };
 }
 
-export type Inserted = ReturnType<typeof queueInserted>;
+export type InsertedPart = ReturnType<typeof queueInsertedPart>;
 
 function changedCells({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
   const changed: string[] = [];

@@ -1,4 +1,4 @@
-import { inWords } from "../failure";
+import { asFailure } from "../failure";
 import { queueReadText } from "../settings/setting";
 import { writing } from "./change";
 
@@ -39,7 +39,7 @@ export async function changeText<T>(
     covered = found;
     expected = text;
   }
-  throw inWords({ code: "RequestAborted" });
+  throw asFailure({ code: "RequestAborted" });
 }
 
 /** @param covered what another pane had kept, and this one wrote over: it comes back where this fails. */

@@ -2,14 +2,14 @@ import type { Kept } from "../../sheets/kept";
 import { someOf } from "../../sheets/someOf";
 import { queueDrawingsOff } from "../drawing/drawing";
 import { type KnownDrawings, queueReadDrawings } from "../drawing/records";
-import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "../failure";
-import { withPatience } from "./change";
+import { codeOf, inWorkbook, WorkbookFailure, whatHappened } from "../failure";
+import { withRetry } from "./change";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
-import { type Going, queueReaders } from "./references";
-import { type Inserted, queueInserted } from "./remove";
+import { type PendingRemoval, queueReaders } from "./references";
+import { type InsertedPart, queueInsertedPart } from "./remove";
 
 /** What was taken back, and from where. */
-interface TakenBack {
+interface UndoneInsert {
   readonly title: string;
   readonly where: string;
   /** Whether its cells held nothing any more: emptied by hand, or moved. */
@@ -17,8 +17,8 @@ interface TakenBack {
 }
 
 /** A try that may have changed something. */
-interface Begun {
-  readonly what: TakenBack;
+interface PartialUndo {
+  readonly what: UndoneInsert;
   /** Looks once more whether all of it is as it was when it was begun; one sync. */
   readonly isAsItWas: () => Promise<boolean>;
 }
@@ -29,22 +29,22 @@ interface Begun {
  *
  * @param id of the insert that is meant; the last one of all where left out.
  * @returns what was taken back and from where.
- * @throws WorkbookTrouble where there is nothing to take back, something else was inserted since, or cells have changed;
+ * @throws WorkbookFailure where there is nothing to take back, something else was inserted since, or cells have changed;
  *   it names them.
  */
-export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
+export async function undoLastInsert(id?: string): Promise<UndoneInsert> {
   return inWorkbook(async (context) => {
-    let begun: Begun | undefined;
-    const begin = (now: Begun) => {
+    let begun: PartialUndo | undefined;
+    const begin = (now: PartialUndo) => {
       begun ??= now;
     };
     try {
-      return await withPatience(() => takeBack(context, id, begun, begin));
+      return await withRetry(() => takeBack(context, id, begun, begin));
     } catch (error) {
-      if (error instanceof WorkbookTrouble || !begun) throw error;
+      if (error instanceof WorkbookFailure || !begun) throw error;
       if (await begun.isAsItWas().catch(() => false)) throw error;
       const first = codeOf(error) === "AccessDenied" ? "Lift the protection, then take" : "Take";
-      throw new WorkbookTrouble(
+      throw new WorkbookFailure(
         `${whatHappened(error)} It may be taken back only in part. ${first} it back once more to finish.`,
       );
     }
@@ -59,9 +59,9 @@ export async function takeBackLastInsert(id?: string): Promise<TakenBack> {
 async function takeBack(
   context: Excel.RequestContext,
   id: string | undefined,
-  begun: Begun | undefined,
-  begin: (now: Begun) => void,
-): Promise<TakenBack> {
+  begun: PartialUndo | undefined,
+  begin: (now: PartialUndo) => void,
+): Promise<UndoneInsert> {
   const { worksheets, protection } = context.workbook;
   const read = queueReadReceipt(context);
   const known = queueReadDrawings(context);
@@ -74,19 +74,19 @@ async function takeBack(
   const receipt = receiptOf(kept);
   const { title } = receipt;
   if (id !== undefined && receipt.id !== id) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `Something else was inserted since: the ${title}. Only the last insert can be taken back, so nothing was changed. Delete the one before it by hand.`,
     );
   }
   const records = known.records();
-  const parts = receipt.parts.map((part) => queueInserted(context, part, records));
+  const parts = receipt.parts.map((part) => queueInsertedPart(context, part, records));
   const canBeRead = receipt.parts.some(({ newSheet, names }) => newSheet || names.length > 0);
   const readers = queueReaders(canBeRead ? worksheets.items : []);
   await context.sync();
 
   const there = parts.filter((part) => part.isThere());
   if (there.length === 0 && !begun) {
-    throw new WorkbookTrouble("The sheet on which it stood is gone, so there is nothing to take back.");
+    throw new WorkbookFailure("The sheet on which it stood is gone, so there is nothing to take back.");
   }
   const going = goingSheets(there, worksheets.items);
   const withSheet = receipt.parts.length > 1;
@@ -105,14 +105,14 @@ async function takeBack(
   const isAsItWas = async () => {
     if (!canBeSeen) return false;
     const now = queueReadDrawings(context);
-    const again = receipt.parts.map((part) => queueInserted(context, part, records));
+    const again = receipt.parts.map((part) => queueInsertedPart(context, part, records));
     await context.sync();
     return seenOf(again, now) === seen;
   };
   begin({ what, isAsItWas });
 
   const emptied = there.filter((part) => !going.includes(part)).map((part) => part.queueEmptied());
-  const seenAgain = going.map(({ part }) => queueInserted(context, part, records));
+  const seenAgain = going.map(({ part }) => queueInsertedPart(context, part, records));
   const drawings = queueReadDrawings(context);
   await context.sync();
   const overtaken = [...emptied, ...seenAgain.filter((part) => part.isThere())].flatMap((one) =>
@@ -143,14 +143,14 @@ async function takeBack(
 }
 
 /** The parts that go with their sheets. A workbook has a sheet to be seen: the last one is only emptied. */
-function goingSheets(there: readonly Inserted[], worksheets: readonly Excel.Worksheet[]): Inserted[] {
+function goingSheets(there: readonly InsertedPart[], worksheets: readonly Excel.Worksheet[]): InsertedPart[] {
   const whole = there.filter((part) => part.isWholeSheet());
   const visible = worksheets.filter(({ visibility }) => visibility === "Visible").map(({ id }) => id);
   const isGoing = (id: string) => whole.some(({ part }) => part.sheetId === id);
   return visible.every(isGoing) ? whole.filter(({ part }) => part.sheetId !== visible[0]) : whole;
 }
 
-function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going {
+function whatGoes(there: readonly InsertedPart[], going: readonly InsertedPart[]): PendingRemoval {
   return {
     names: there.flatMap((part) => part.ownNames()),
     sheets: going.map(({ worksheet }) => worksheet.name),
@@ -160,48 +160,48 @@ function whatGoes(there: readonly Inserted[], going: readonly Inserted[]): Going
 }
 
 /** What tells whether taking back has changed anything where cells are emptied first, to be compared. */
-function seenOf(parts: readonly Inserted[], drawings: KnownDrawings): string {
+function seenOf(parts: readonly InsertedPart[], drawings: KnownDrawings): string {
   return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
 }
 
 const MOST_NAMED = 3;
 
-/** @throws WorkbookTrouble where the host would refuse, half-way it may be. */
-export function refuseProtected(parts: readonly Inserted[], wouldTakeSheets: boolean): void {
+/** @throws WorkbookFailure where the host would refuse, half-way it may be. */
+export function refuseProtected(parts: readonly InsertedPart[], wouldTakeSheets: boolean): void {
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
     );
   }
   if (wouldTakeSheets) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
     );
   }
 }
 
-/** @throws WorkbookTrouble where somebody has typed into it since. */
+/** @throws WorkbookFailure where somebody has typed into it since. */
 export function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
-  throw new WorkbookTrouble(
+  throw new WorkbookFailure(
     `Cells of the ${title} were changed or moved since the insert (${someOf(changed, MOST_NAMED)}), so nothing was taken back. Delete them by hand.`,
   );
 }
 
-/** @throws WorkbookTrouble where formulas elsewhere would turn into errors. */
+/** @throws WorkbookFailure where formulas elsewhere would turn into errors. */
 export function refuseRead(title: string, readers: readonly string[]): void {
   if (readers.length === 0) return;
-  throw new WorkbookTrouble(
+  throw new WorkbookFailure(
     `Formulas elsewhere read cells of the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.`,
   );
 }
 
-/** @throws WorkbookTrouble where there is none, or none that can be believed. */
+/** @throws WorkbookFailure where there is none, or none that can be believed. */
 export function receiptOf(kept: Kept<Receipt>): Receipt {
   if (kept.state === "kept") return kept.value;
-  if (kept.state === "none") throw new WorkbookTrouble("There is nothing to take back.");
-  throw new WorkbookTrouble(
+  if (kept.state === "none") throw new WorkbookFailure("There is nothing to take back.");
+  throw new WorkbookFailure(
     kept.state === "later"
       ? "What was inserted last was inserted by a later version of this add-in. Use that version to take it back, or delete it by hand."
       : "What this workbook keeps of the last insert is damaged and cannot be read, so nothing was taken back. Delete it by hand.",
@@ -209,8 +209,8 @@ export function receiptOf(kept: Kept<Receipt>): Receipt {
 }
 
 /** What is said where somebody was quicker. @param filled the sheet onto which something was put; undefined where cells were emptied. */
-export function overtakenWords(title: string, filled: string | undefined): WorkbookTrouble {
-  return new WorkbookTrouble(
+export function overtakenWords(title: string, filled: string | undefined): WorkbookFailure {
+  return new WorkbookFailure(
     filled === undefined
       ? `The cells of the ${title} were emptied or moved at the same moment, so nothing was taken back. Look where they are, then take back what is left.`
       : `Somebody else has just put something onto the sheet “${filled}”, so it stays. Look at it, then take the ${title} back again.`,
@@ -218,8 +218,8 @@ export function overtakenWords(title: string, filled: string | undefined): Workb
 }
 
 /** What is said where rows came in between, and the looks were taken off another place. */
-export function missedWords(title: string, where: string): WorkbookTrouble {
-  return new WorkbookTrouble(
+export function missedWords(title: string, where: string): WorkbookFailure {
+  return new WorkbookFailure(
     `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment, or gave its place other colors. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
   );
 }

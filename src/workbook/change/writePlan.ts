@@ -1,9 +1,9 @@
 import { type Look, looks, warned } from "../../sheets/looks";
 import type { Area, PageSetup, Plan } from "../../sheets/plan";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "../drawing/picture";
-import { pointsOfCharacters, queueDress } from "../read/cellStyle";
+import { pointsOfCharacters, queueCellStyles } from "../read/cellStyle";
 import { areOthers } from "../read/cells";
-import { queueBefore, queueStood, queueWidths, type Stood } from "./overwritten";
+import { type OverwrittenContent, queueBefore, queueOverwritten, queueWidths } from "./overwritten";
 import { type Heading, queueUnder } from "./place";
 import type { PlaceBefore, ReceiptPart } from "./receipt";
 
@@ -15,7 +15,7 @@ export interface Part {
   /** Left out for a sheet that is made for it. */
   readonly sheetId?: string;
   /** What a sheet that is made for it is called until all of it stands: a name by which nobody else calls one. */
-  readonly nameMeanwhile?: string;
+  readonly tempName?: string;
   /** How the place was; left out for a sheet that is made for it. */
   readonly before?: PlaceBefore;
   /** The name of its table, where it has one: one that is free. */
@@ -35,20 +35,20 @@ const PICTURE_STEM = "Bedrow picture";
  * until they stand: the table, the sheet's own name, and the pictures, which lie on cells that have their size only then.
  */
 export function queuePart(context: Excel.RequestContext, part: Part) {
-  const { plan, area, sheetId, sheetName, nameMeanwhile } = part;
+  const { plan, area, sheetId, sheetName, tempName } = part;
   const { worksheets } = context.workbook;
-  const worksheet = sheetId === undefined ? worksheets.add(nameMeanwhile) : worksheets.getItem(sheetId);
+  const worksheet = sheetId === undefined ? worksheets.add(tempName) : worksheets.getItem(sheetId);
   worksheet.load("id");
   const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
   const fresh = part.before ? undefined : queueBefore(context, target);
-  const meanwhile = part.before && queueStood(context, target, plan);
+  const meanwhile = part.before && queueOverwritten(context, target, plan);
   const isUnder = queueUnder(worksheet, part.under, area.row);
 
   for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
   target.numberFormat = plan.formats as string[][];
   target.formulas = plan.formulas as (string | number)[][];
   queueLooks(target, plan);
-  if (plan.dress) queueDress(target, plan.dress);
+  if (plan.dress) queueCellStyles(target, plan.dress);
   for (const merged of plan.merged ?? []) inside(target, merged).merge();
   widen(target, plan.widths, part.before);
   if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
@@ -69,7 +69,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
      */
     isMissed: (): boolean => there !== undefined && areOthers(target.formulas, there.formulas),
     /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
-    stood: (): Stood | undefined => meanwhile?.(),
+    stood: (): OverwrittenContent | undefined => meanwhile?.(),
     /** After a sync: whether the heading that it goes under stood where it should. */
     isUnder,
     /** After a sync: queues the rest, and tells what has to be known to take all of it back. */

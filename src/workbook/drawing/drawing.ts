@@ -1,9 +1,9 @@
 import { drawnInputs } from "../../sheets/estimate/drawnInputs";
 import { blockAt, type FoundBlock, findBlocks } from "../../sheets/estimate/readBlock";
 import type { Area } from "../../sheets/plan";
-import { leftAt, withPatience, writing } from "../change/change";
-import type { Inserted } from "../change/remove";
-import { codeOf, inWorkbook, WorkbookTrouble, whatHappened } from "../failure";
+import { leftoverMessage, withRetry, writing } from "../change/change";
+import type { InsertedPart } from "../change/remove";
+import { codeOf, inWorkbook, WorkbookFailure, whatHappened } from "../failure";
 import { anchorOf } from "../read/areas";
 import { areBlank } from "../read/cells";
 import { type Picture, queuePicture, queueShapes } from "./picture";
@@ -24,19 +24,19 @@ export type BlockForm = FoundBlock["form"];
  * syncs; where one fails, the picture before stays.
  *
  * @param draw makes the picture from the block's inputs.
- * @param startAnew whether a list of drawings that cannot be read gives way.
- * @throws WorkbookTrouble where no block is selected, or the list of drawings has to stay as it is.
+ * @param startOver whether a list of drawings that cannot be read gives way.
+ * @throws WorkbookFailure where no block is selected, or the list of drawings has to stay as it is.
  */
 export async function redrawSelectedBlock(
   draw: (form: BlockForm) => Promise<Picture>,
-  startAnew = false,
+  startOver = false,
 ): Promise<{ readonly name: string }> {
   return inWorkbook(async (context) => {
     const found = await findSelected(context);
-    if (!found) throw new WorkbookTrouble("Nothing was drawn. Select a cell of an estimate block, then draw it.");
+    if (!found) throw new WorkbookFailure("Nothing was drawn. Select a cell of an estimate block, then draw it.");
     const { sheetId, block, record } = found;
     const picture = await draw(block.form);
-    await putDrawing(context, { sheetId, area: block.area, form: block.form, record, picture, startAnew });
+    await putDrawing(context, { sheetId, area: block.area, form: block.form, record, picture, startOver });
     return { name: block.form.name };
   });
 }
@@ -80,12 +80,12 @@ interface Placing {
   /** The drawing that it takes the place of. */
   readonly record: DrawingRecord | undefined;
   readonly picture: Picture;
-  readonly startAnew: boolean;
+  readonly startOver: boolean;
 }
 
 /** Puts a picture beside its block, in place of the one before, which stays where this fails. Two syncs. */
 export async function putDrawing(context: Excel.RequestContext, placing: Placing): Promise<void> {
-  const { sheetId, area, form, record, picture, startAnew } = placing;
+  const { sheetId, area, form, record, picture, startOver } = placing;
   const worksheet = context.workbook.worksheets.getItem(sheetId);
   const column = area.column + area.columns;
   const beside = worksheet.getRangeByIndexes(area.row, column, area.rows, COLUMNS_BESIDE);
@@ -99,7 +99,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
   const drawings = queueReadDrawings(context);
   await context.sync();
 
-  drawings.refuseUnchangeable(startAnew);
+  drawings.refuseUnchangeable(startOver);
   const earlier = shapesBefore.ids();
   const isFree = areBlank(beside.formulas);
   const { left, top } = isFree ? beside : below;
@@ -117,12 +117,12 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const title = worksheet.getCell(row, first);
     title.load("values");
     queuePicture(worksheet, picture, at, shapeName);
-    drawings.queueChange([...others(drawings.records()), drawn], startAnew);
+    drawings.queueChange([...others(drawings.records()), drawn], startOver);
     // Last of all: once it is gone, all of the new one stands.
     replaced?.delete();
     await context.sync();
     isTakenAway = title.values[0]?.[0] === "";
-    if (isTakenAway) throw new WorkbookTrouble(TAKEN_AWAY);
+    if (isTakenAway) throw new WorkbookFailure(TAKEN_AWAY);
     return { isAlone: covered.text() === drawings.text(), records: covered.records() };
   };
   const putBack = async () => {
@@ -144,7 +144,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     await context.sync();
     return undefined;
   };
-  const words = leftAt(`the drawing beside the estimate “${form.name}”`);
+  const words = leftoverMessage(`the drawing beside the estimate “${form.name}”`);
   const { isAlone, records } = await writing(write, putBack, words);
   if (isAlone) return;
 
@@ -153,7 +153,7 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const shapes = queueShapes(worksheet);
     const now = queueReadDrawings(context);
     await context.sync();
-    now.refuseUnchangeable(startAnew);
+    now.refuseUnchangeable(startOver);
     const isTwin = (shape: Excel.Shape) =>
       shape.name !== shapeName &&
       shape.name.startsWith(STEM) &&
@@ -164,13 +164,13 @@ export async function putDrawing(context: Excel.RequestContext, placing: Placing
     const gone = twins.map(({ name }) => name);
     const all = withCovered(now.records(), records, drawings.records());
     const noted = others(all).filter((one) => one.shapeName !== shapeName && !gone.includes(one.shapeName));
-    now.queueChange([...noted, drawn], startAnew);
+    now.queueChange([...noted, drawn], startOver);
     await context.sync();
   };
-  await withPatience(clearTwins).catch((cause) => {
+  await withRetry(clearTwins).catch((cause) => {
     // Trouble of its own words, and a sheet that is gone with the drawing.
-    if (cause instanceof WorkbookTrouble || codeOf(cause) === "ItemNotFound") throw cause;
-    throw new WorkbookTrouble(`${whatHappened(cause)} ${MAYBE_TWICE}`, { cause });
+    if (cause instanceof WorkbookFailure || codeOf(cause) === "ItemNotFound") throw cause;
+    throw new WorkbookFailure(`${whatHappened(cause)} ${MAYBE_TWICE}`, { cause });
   });
 }
 
@@ -183,7 +183,7 @@ const isSame = (one: number, other: number) => Math.abs(one - other) < 1;
  * @param known the drawings as they were read last.
  * @returns what takes off, after the sync, a drawing that another pane has made of one of them meanwhile.
  */
-export function queueDrawingsOff(context: Excel.RequestContext, known: KnownDrawings, parts: readonly Inserted[]) {
+export function queueDrawingsOff(context: Excel.RequestContext, known: KnownDrawings, parts: readonly InsertedPart[]) {
   const covered = queueReadDrawings(context);
   const isGone = ({ shapeName }: DrawingRecord) => parts.some(({ drawing }) => drawing?.shapeName === shapeName);
   const before = known.records();
@@ -203,7 +203,7 @@ export function queueDrawingsOff(context: Excel.RequestContext, known: KnownDraw
       const late = lateOf(covered.records());
       const isAlone = !hasWritten || covered.text() === known.text();
       if (isAlone && late.length === 0) return;
-      await withPatience(async () => {
+      await withRetry(async () => {
         const worksheets = late.map(({ sheetId }) => context.workbook.worksheets.getItemOrNullObject(sheetId));
         const shapes = worksheets.map(queueShapes);
         const now = queueReadDrawings(context);

@@ -31,16 +31,16 @@ export interface KnownDrawings {
   /**
    * Whether other records may be queued: asked before anything else is queued, which would be carried out all the same.
    *
-   * @throws KeptTrouble as {@link queueChange} does.
+   * @throws KeptFailure as {@link queueChange} does.
    */
-  readonly refuseUnchangeable: (startAnew?: boolean) => void;
+  readonly refuseUnchangeable: (startOver?: boolean) => void;
   /**
    * Queues other records in the place of those that were read.
    *
-   * @param startAnew whether a list that cannot be read gives way.
-   * @throws KeptTrouble where it cannot be read and has to stay.
+   * @param startOver whether a list that cannot be read gives way.
+   * @throws KeptFailure where it cannot be read and has to stay.
    */
-  readonly queueChange: (records: readonly DrawingRecord[], startAnew?: boolean) => void;
+  readonly queueChange: (records: readonly DrawingRecord[], startOver?: boolean) => void;
   /** As they stand there. */
   readonly text: () => string;
   /** Queues what stood there when they were read. */
@@ -50,15 +50,15 @@ export interface KnownDrawings {
 /** Asks for the records of drawings. */
 export function queueReadDrawings(context: Excel.RequestContext): KnownDrawings {
   const read = queueReadKept(context, DRAWINGS);
-  const list = (startAnew: boolean) => changeable(read.kept(), DRAWINGS, NO_ITEMS, startAnew);
+  const list = (startOver: boolean) => changeable(read.kept(), DRAWINGS, NO_ITEMS, startOver);
   return {
     records: () => itemsOf(read.kept()),
     text: read.text,
-    refuseUnchangeable: (startAnew = false) => {
-      list(startAnew);
+    refuseUnchangeable: (startOver = false) => {
+      list(startOver);
     },
-    queueChange: (records, startAnew = false) => {
-      queueWriteKept(context, DRAWINGS, listToKeep(list(startAnew), records));
+    queueChange: (records, startOver = false) => {
+      queueWriteKept(context, DRAWINGS, listToKeep(list(startOver), records));
     },
     queuePutBack: () => context.workbook.settings.add(DRAWINGS.key, read.text()),
   };

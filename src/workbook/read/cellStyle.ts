@@ -1,7 +1,7 @@
-import type { CellDress } from "../../sheets/plan";
+import type { CellStyle } from "../../sheets/plan";
 
 /** What of a cell's look is read and written. */
-export const DRESS_ASKED: Excel.CellPropertiesLoadOptions = {
+export const STYLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
   format: {
     borders: { color: true, style: true },
     fill: { color: true },
@@ -14,18 +14,18 @@ export const DRESS_ASKED: Excel.CellPropertiesLoadOptions = {
 };
 
 /** What of a cell's look is read to have it come back as it was, after a clearing has taken all of it away. */
-export const BEFORE_ASKED: Excel.CellPropertiesLoadOptions = {
+export const RESTORABLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
   format: {
-    ...DRESS_ASKED.format,
+    ...STYLE_PROPERTIES.format,
     borders: { color: true, style: true, weight: true },
-    font: { ...DRESS_ASKED.format?.font, strikethrough: true },
+    font: { ...STYLE_PROPERTIES.format?.font, strikethrough: true },
     protection: true,
     textOrientation: true,
   },
 };
 
 /** How a cell looked before something was written over it. */
-export interface LookBefore extends CellDress {
+export interface StyleBefore extends CellStyle {
   /** What a dress has no words for, in the host's: lines other than thin ones, letters struck out or turned, locks. */
   readonly exact?: Excel.CellPropertiesFormat;
 }
@@ -55,7 +55,7 @@ const SIDES = ["top", "bottom", "left", "right"] as const;
 const ALIGNS = ["Left", "Center", "Right"] as const;
 
 /** How a cell looks, without what a cell has that nobody has dressed; undefined where nothing is left. */
-export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont): CellDress | undefined {
+export function cellStyleOf({ format = {} }: Excel.CellProperties, plain: PlainFont): CellStyle | undefined {
   const { borders = {}, fill, font = {}, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
   const align = ALIGNS.find((one) => one === horizontalAlignment);
   const vertical = (["Top", "Center"] as const).find((one) => one === verticalAlignment);
@@ -65,7 +65,7 @@ export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont)
       return style !== "None" && color ? [[side, color]] : [];
     }),
   );
-  const dress: CellDress = {
+  const dress: CellStyle = {
     ...(fill?.color && fill.color !== NO_FILL && { fill: fill.color }),
     ...(font.color && font.color !== plain.color && { color: font.color }),
     ...(font.name && font.name !== plain.name && { font: font.name }),
@@ -82,9 +82,9 @@ export function dressOf({ format = {} }: Excel.CellProperties, plain: PlainFont)
   return Object.keys(dress).length > 0 ? dress : undefined;
 }
 
-/** The same with all that was asked for by {@link BEFORE_ASKED}. */
-export function lookBeforeOf(cell: Excel.CellProperties, plain: PlainFont): LookBefore | undefined {
-  const dress = dressOf(cell, plain);
+/** The same with all that was asked for by {@link RESTORABLE_PROPERTIES}. */
+export function styleBeforeOf(cell: Excel.CellProperties, plain: PlainFont): StyleBefore | undefined {
+  const dress = cellStyleOf(cell, plain);
   const exact = exactOf(cell.format ?? {});
   return Object.keys(exact).length > 0 ? { ...dress, exact } : dress;
 }
@@ -118,7 +118,7 @@ const TOLD_ACROSS: readonly string[] = ["General", ...ALIGNS];
 const TOLD_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
 
 /** A dress, or a look of before, in the host's words. */
-export function propertiesOf(dress: LookBefore): Excel.SettableCellProperties {
+export function propertiesOf(dress: StyleBefore): Excel.SettableCellProperties {
   const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules, exact = {} } = dress;
   const letters: Excel.CellPropertiesFont = {
     ...(color && { color }),
@@ -150,7 +150,7 @@ export function propertiesOf(dress: LookBefore): Excel.SettableCellProperties {
 }
 
 /** Queues looks cell by cell onto a range; only as much of it is written as is dressed. */
-export function queueDress(range: Excel.Range, dress: readonly (readonly (LookBefore | undefined)[])[]): void {
+export function queueCellStyles(range: Excel.Range, dress: readonly (readonly (StyleBefore | undefined)[])[]): void {
   const rows = dress.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
   const columns = dress.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
   const [firstRow, lastRow] = [rows[0], rows.at(-1)];
@@ -158,8 +158,8 @@ export function queueDress(range: Excel.Range, dress: readonly (readonly (LookBe
   // One by one, since a large sheet has more columns than a call takes arguments.
   const firstColumn = columns.reduce((first, column) => Math.min(first, column));
   const lastColumn = columns.reduce((last, column) => Math.max(last, column));
-  const known = new Map<LookBefore, Excel.SettableCellProperties>();
-  const properties = (cell: LookBefore | undefined): Excel.SettableCellProperties => {
+  const known = new Map<StyleBefore, Excel.SettableCellProperties>();
+  const properties = (cell: StyleBefore | undefined): Excel.SettableCellProperties => {
     if (!cell) return {};
     const made = known.get(cell) ?? propertiesOf(cell);
     known.set(cell, made);
@@ -180,7 +180,7 @@ export function queueDress(range: Excel.Range, dress: readonly (readonly (LookBe
 const EVERY_LINE = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"] as const;
 
 /** Queues that cells look as if nobody had dressed them. Their rules stay, which the host's own clearing takes along. */
-export function queuePlain({ format }: Excel.Range, { name, size, color }: PlainFont): void {
+export function queuePlainStyle({ format }: Excel.Range, { name, size, color }: PlainFont): void {
   format.fill.clear();
   format.font.bold = false;
   format.font.italic = false;

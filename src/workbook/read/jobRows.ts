@@ -1,7 +1,7 @@
 import type { CellContent, ListSheet, ListTable } from "../../sheets/jobRows/listSheet";
 import { STONE_WEIGHTS } from "../../sheets/jobRows/setting";
 import type { Area } from "../../sheets/plan";
-import { inWorkbook, WorkbookTrouble } from "../failure";
+import { inWorkbook, WorkbookFailure } from "../failure";
 import { areaOf, areasOfAddresses } from "./areas";
 import { contentsOf } from "./cells";
 
@@ -17,7 +17,7 @@ const MOST_CELLS = 150_000;
 /**
  * Reads the sheet in front with all that fitting a list takes, in two syncs, whatever the size.
  *
- * @throws WorkbookTrouble where the sheet is blank, protected, or larger than 150,000 cells.
+ * @throws WorkbookFailure where the sheet is blank, protected, or larger than 150,000 cells.
  */
 export async function readListSheet(): Promise<ReadListSheet> {
   return inWorkbook(async (context) => {
@@ -67,17 +67,17 @@ export async function readListSheet(): Promise<ReadListSheet> {
 
 function refuse(worksheet: Excel.Worksheet, used: Excel.Range): void {
   if (worksheet.protection.protected) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `The sheet “${worksheet.name}” is protected. Lift the protection, or choose another sheet.`,
     );
   }
   if (used.isNullObject) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `Nothing stands on the sheet “${worksheet.name}”. Go to the sheet with your list of beds.`,
     );
   }
   if (used.rowCount * used.columnCount > MOST_CELLS) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `The sheet “${worksheet.name}” has more than ${MOST_CELLS.toLocaleString("en-US")} cells in use, too many to read at once. Put the list on a sheet of its own.`,
     );
   }

@@ -2,9 +2,9 @@ import type { CellContent, RegionRead } from "../../sheets/plain/region";
 import type { Area } from "../../sheets/plan";
 import { ruleFor } from "../../sheets/templates/carriedRules";
 import type { RegionRules } from "../../sheets/templates/rules";
-import { inWorkbook, WorkbookTrouble } from "../failure";
+import { inWorkbook, WorkbookFailure } from "../failure";
 import { areaOf, areaOfAddress, areasOfAddresses, common, SHEET_COLUMNS, SHEET_ROWS } from "./areas";
-import { charactersOfPoints, DRESS_ASKED, dressOf, queuePlainFont } from "./cellStyle";
+import { cellStyleOf, charactersOfPoints, queuePlainFont, STYLE_PROPERTIES } from "./cellStyle";
 import { contentsOf } from "./cells";
 
 /** What is to be read. A sheet is named by the host's id, or by its name; the one in front where it is left out. */
@@ -22,7 +22,7 @@ const MOST_CELLS = 50_000;
  * @param place the selection (whole rows and columns of it as far as the sheet is used), an area, or what is used of a
  *   sheet.
  * @returns what stands there. Formulas are as the host gives them: with "=", in English, with commas.
- * @throws WorkbookTrouble where the sheet is blank, nothing stands in the selection, or it is more than 50,000 cells.
+ * @throws WorkbookFailure where the sheet is blank, nothing stands in the selection, or it is more than 50,000 cells.
  */
 export async function readRegion(place: RegionPlace): Promise<RegionRead> {
   return inWorkbook(async (context) => {
@@ -35,13 +35,13 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
 
     const area = areaWanted();
     if (area.rows * area.columns > MOST_CELLS) {
-      throw new WorkbookTrouble(
+      throw new WorkbookFailure(
         `These are more than ${MOST_CELLS.toLocaleString("en-US")} cells, too many to read at once. Select fewer, then try again.`,
       );
     }
     const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
     range.load("formulas,values,numberFormat");
-    const looks = range.getCellProperties(DRESS_ASKED);
+    const looks = range.getCellProperties(STYLE_PROPERTIES);
     const columns = range.getColumnProperties({ format: { columnWidth: true } });
     const merged = range.getMergedAreasOrNullObject();
     merged.load("address");
@@ -57,7 +57,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
       formulas: contentsOf({ formulas: range.formulas, values: range.values }),
       values: range.values as CellContent[][],
       formats: range.numberFormat as string[][],
-      dress: looks.value.map((row) => row.map((cell) => dressOf(cell, plain))),
+      dress: looks.value.map((row) => row.map((cell) => cellStyleOf(cell, plain))),
       widths: columns.value.map(({ format }) => charactersOfPoints(format?.columnWidth ?? 0)),
       merged: merged.isNullObject ? [] : areasOfAddresses(merged.address).flatMap((one) => within(one, area)),
       names: Object.fromEntries(names.items.map(({ name, formula }) => [name, String(formula).replace(/^=/, "")])),
@@ -87,7 +87,7 @@ function queueArea(
       const used = all && all.rows * all.columns <= MOST_CELLS ? all : filled();
       const area = used && selection ? shortened(areaOf(selection), used) : used;
       if (!area) {
-        throw new WorkbookTrouble(
+        throw new WorkbookFailure(
           selection
             ? "Nothing stands in the selected cells. Select the cells that are meant, then try again."
             : `Nothing stands on the sheet “${worksheet.name}”.`,

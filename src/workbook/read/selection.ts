@@ -67,13 +67,13 @@ export async function selectedPlace(): Promise<{
 }
 
 /** The sheets and names of the workbook, by which it is known what formulas can read there. */
-export interface WhatIsThere {
+export interface SheetsAndNames {
   readonly sheets: readonly string[];
   readonly names: readonly string[];
 }
 
 /** One sync. */
-export async function whatIsThere(): Promise<WhatIsThere> {
+export async function sheetsAndNames(): Promise<SheetsAndNames> {
   return inWorkbook(async (context) => {
     const { names, worksheets } = context.workbook;
     names.load("items/name");

@@ -3,7 +3,7 @@ import { isObject, readKeptText, textToKeep } from "../../sheets/kept";
 import { type KeptList, listToKeep, NO_ITEMS, readList } from "../../sheets/keptList";
 import { changeText } from "../change/setting";
 import { inWorkbook } from "../failure";
-import { changeable, damagedWords, type KeptSetting, laterWords, queueReadKept } from "./setting";
+import { changeable, damagedMessage, type KeptSetting, laterVersionMessage, queueReadKept } from "./setting";
 
 export const DISMISSALS: KeptSetting<KeptList<Dismissal>> = {
   key: "Bedrow.dismissals",
@@ -26,7 +26,7 @@ export function queueReadDismissals(context: Excel.RequestContext): () => KnownD
     const kept = read.kept();
     if (kept.state === "kept") return { dismissals: kept.value.items };
     if (kept.state === "none") return { dismissals: [] };
-    const words = kept.state === "later" ? laterWords : damagedWords;
+    const words = kept.state === "later" ? laterVersionMessage : damagedMessage;
     return { dismissals: [], why: `${words(DISMISSALS.what)} All findings show.` };
   };
 }
@@ -35,16 +35,16 @@ export function queueReadDismissals(context: Excel.RequestContext): () => KnownD
  * Changes what is dismissed, as it is by now, so that what another pane has dismissed meanwhile stays. Two syncs.
  *
  * @param change gives what there will be.
- * @param startAnew whether a list that cannot be read gives way.
- * @throws KeptTrouble where it cannot be read and has to stay.
+ * @param startOver whether a list that cannot be read gives way.
+ * @throws KeptFailure where it cannot be read and has to stay.
  */
 export async function changeDismissals(
   change: (dismissals: readonly Dismissal[]) => readonly Dismissal[],
-  startAnew: boolean,
+  startOver: boolean,
 ): Promise<readonly Dismissal[]> {
   return inWorkbook((context) =>
     changeText(context, DISMISSALS.key, (text) => {
-      const list = changeable(readKeptText(text, DISMISSALS), DISMISSALS, NO_ITEMS, startAnew);
+      const list = changeable(readKeptText(text, DISMISSALS), DISMISSALS, NO_ITEMS, startOver);
       const items = change(list.items);
       return { text: textToKeep(listToKeep(list, items), DISMISSALS), result: items };
     }),

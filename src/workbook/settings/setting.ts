@@ -1,5 +1,5 @@
 import { type Keeping, type Kept, readKeptText, textToKeep } from "../../sheets/kept";
-import { WorkbookTrouble } from "../failure";
+import { WorkbookFailure } from "../failure";
 
 /** Something that is kept in the workbook, as the text of one of its settings. */
 export interface KeptText<T> extends Keeping<T> {
@@ -15,11 +15,11 @@ export interface KeptSetting<T> extends KeptText<T> {
 }
 
 /** What the workbook keeps cannot be read, and was left alone. */
-export class KeptTrouble extends WorkbookTrouble {
-  /** @param givesWay whether the same deed once more may throw it away; what a later version wrote may not. */
+export class KeptFailure extends WorkbookFailure {
+  /** @param canStartOver whether the same deed once more may throw it away; what a later version wrote may not. */
   constructor(
     message: string,
-    readonly givesWay: boolean,
+    readonly canStartOver: boolean,
   ) {
     super(message);
   }
@@ -50,18 +50,18 @@ export function queueWriteKept<T>(context: Excel.RequestContext, setting: KeptTe
 /**
  * What is kept, where it may be changed; `blank` where nothing is.
  *
- * @param startAnew whether what is damaged gives way.
- * @throws KeptTrouble where it has to stay as it is.
+ * @param startOver whether what is damaged gives way.
+ * @throws KeptFailure where it has to stay as it is.
  */
-export function changeable<T>(kept: Kept<T>, { what, again }: KeptSetting<T>, blank: T, startAnew: boolean): T {
+export function changeable<T>(kept: Kept<T>, { what, again }: KeptSetting<T>, blank: T, startOver: boolean): T {
   if (kept.state === "kept") return kept.value;
-  if (kept.state === "none" || (kept.state === "damaged" && startAnew)) return blank;
-  if (kept.state === "later") throw new KeptTrouble(laterWords(what), false);
-  throw new KeptTrouble(`${damagedWords(what)} ${again} to throw it away and start a new one.`, true);
+  if (kept.state === "none" || (kept.state === "damaged" && startOver)) return blank;
+  if (kept.state === "later") throw new KeptFailure(laterVersionMessage(what), false);
+  throw new KeptFailure(`${damagedMessage(what)} ${again} to throw it away and start a new one.`, true);
 }
 
-export const laterWords = (what: string): string =>
+export const laterVersionMessage = (what: string): string =>
   `A later version of this add-in has written ${what} in this workbook. It was left alone; use that version to change it.`;
 
-export const damagedWords = (what: string): string =>
+export const damagedMessage = (what: string): string =>
   `${what.charAt(0).toUpperCase()}${what.slice(1)} that this workbook keeps is damaged and cannot be read. It was left alone.`;

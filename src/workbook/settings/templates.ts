@@ -1,14 +1,14 @@
 import { type Changed, type KeptTemplate, keptText, readKept } from "../../sheets/templates/keptTemplates";
 import { changeText } from "../change/setting";
-import { inWorkbook, WorkbookTrouble } from "../failure";
-import { KeptTrouble, queueReadText } from "./setting";
+import { inWorkbook, WorkbookFailure } from "../failure";
+import { KeptFailure, queueReadText } from "./setting";
 
 const KEY = "Bedrow.templates";
 
 /**
  * The templates that this workbook keeps. One sync.
  *
- * @throws WorkbookTrouble where they cannot be read; they stay as they are.
+ * @throws WorkbookFailure where they cannot be read; they stay as they are.
  */
 export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
   return inWorkbook(async (context) => {
@@ -22,17 +22,17 @@ export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
  * Changes what the workbook keeps, as it is by now: two syncs, and what was kept before comes back where one fails.
  *
  * @param change gives what there will be, or why not.
- * @param startAnew whether what is damaged gives way.
- * @throws WorkbookTrouble where it cannot be read, may not be so, or the host fails.
+ * @param startOver whether what is damaged gives way.
+ * @throws WorkbookFailure where it cannot be read, may not be so, or the host fails.
  */
 export async function changeKeptTemplates(
   change: (templates: readonly KeptTemplate[]) => Changed,
-  startAnew = false,
+  startOver = false,
 ): Promise<readonly KeptTemplate[]> {
   return inWorkbook((context) =>
     changeText(context, KEY, (text) => {
-      const changed = change(changeableIn(text, startAnew));
-      if (!changed.ok) throw new WorkbookTrouble(changed.why);
+      const changed = change(changeableIn(text, startOver));
+      if (!changed.ok) throw new WorkbookFailure(changed.why);
       return { text: keptText(changed.templates), result: changed.templates };
     }),
   );
@@ -40,14 +40,14 @@ export async function changeKeptTemplates(
 
 function templatesIn(text: string): readonly KeptTemplate[] {
   const kept = readKept(text);
-  if (!kept.ok) throw new WorkbookTrouble(kept.why);
+  if (!kept.ok) throw new WorkbookFailure(kept.why);
   return kept.templates;
 }
 
-function changeableIn(text: string, startAnew: boolean): readonly KeptTemplate[] {
+function changeableIn(text: string, startOver: boolean): readonly KeptTemplate[] {
   const kept = readKept(text);
   if (kept.ok) return kept.templates;
-  if (!kept.isDamaged) throw new KeptTrouble(kept.why, false);
-  if (startAnew) return [];
-  throw new KeptTrouble(`${kept.why} Do the same once more to throw it away and start a new list.`, true);
+  if (!kept.isDamaged) throw new KeptFailure(kept.why, false);
+  if (startOver) return [];
+  throw new KeptFailure(`${kept.why} Do the same once more to throw it away and start a new list.`, true);
 }

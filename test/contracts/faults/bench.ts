@@ -159,7 +159,7 @@ export class Bench {
 
 /** Only what is made for people may reach them. */
 function textOf(error: Error): string {
-  if (error.name === "WorkbookTrouble" || error.name === "Problem") return error.message;
+  if (error.name === "WorkbookFailure" || error.name === "Problem") return error.message;
   throw error;
 }
 

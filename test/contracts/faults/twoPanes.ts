@@ -1,13 +1,13 @@
 import { expect } from "vitest";
 import { insertEstimate } from "../../../src/pane/insertEstimate";
 import { addPastLines } from "../../../src/pane/papers/after/addPastLines";
-import { takenBack } from "../../../src/pane/takenBack";
+import { undoInsert } from "../../../src/pane/undoInsert";
 import { checkReport } from "../../../src/sheets/checkReport";
 import { ratesSheet } from "../../../src/sheets/rates/ratesSheet";
 import { withoutTemplate, withTemplate } from "../../../src/sheets/templates/keptTemplates";
-import { takeBackChanges, writeChanges } from "../../../src/workbook/change/cells";
+import { undoChanges, writeChanges } from "../../../src/workbook/change/cells";
 import { insertPlan } from "../../../src/workbook/change/insert";
-import { takeBackLastInsert } from "../../../src/workbook/change/undo";
+import { undoLastInsert } from "../../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../../src/workbook/drawing/drawing";
 import { selectedBlock } from "../../../src/workbook/read/selectedBlock";
 import { readForCheck } from "../../../src/workbook/read/workbook";
@@ -38,7 +38,7 @@ async function both(...deeds: readonly (() => Promise<Told>)[]): Promise<Told[]>
   return Promise.all(
     deeds.map((deed) =>
       deed().catch((error: Error): Told => {
-        if (error.name !== "WorkbookTrouble") throw error;
+        if (error.name !== "WorkbookFailure") throw error;
         return { done: false, text: error.message };
       }),
     ),
@@ -76,7 +76,7 @@ export const twoPanes: readonly TwoPanes[] = [
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(1);
       const stands = snapshotOf(host);
       // What stands is the whole of one, which can be taken back, and leaves the sheet as it was.
-      await takeBackLastInsert();
+      await undoLastInsert();
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
       await written(insertEstimate(bed, { kind: "cell", sheetId: notesOf(host), at: { row: 11, column: 3 } }));
       expect(difference(withoutNote(stands), withoutNote(snapshotOf(host)))).toBe("");
@@ -93,7 +93,7 @@ export const twoPanes: readonly TwoPanes[] = [
       expect(doneOf(told)).toBe(1);
       const lists = host.grid.tables.list().filter(({ name }) => name !== "Trucks");
       expect(lists).toMatchObject([{ name: "Bed_list" }]);
-      await takeBackLastInsert();
+      await undoLastInsert();
       expect(host.grid.tables.list().map(({ name }) => name)).toEqual(["Trucks"]);
       expect(timesOn(host, "Notes!A1:Z160", "Front")).toBe(0);
       return told;
@@ -164,7 +164,7 @@ export const twoPanes: readonly TwoPanes[] = [
       const first = await written(insertEstimate(bed, { kind: "selection" }));
       await written(insertRates());
       const before = snapshotOf(host);
-      const told = await both(async () => ({ done: true, text: await takenBack(first.id) }));
+      const told = await both(async () => ({ done: true, text: await undoInsert(first.id) }));
       expect(doneOf(told)).toBe(0);
       expect(difference(before, snapshotOf(host))).toBe("");
       return told;
@@ -177,7 +177,7 @@ export const twoPanes: readonly TwoPanes[] = [
       await select("Notes", "A1");
       const before = snapshotOf(host);
       const id = await insertBlock();
-      const take = async () => ({ done: true, text: await takenBack(id) });
+      const take = async () => ({ done: true, text: await undoInsert(id) });
       const told = await both(take, take);
       await select("Notes", "A1");
       expect(doneOf(told)).toBeGreaterThanOrEqual(1);
@@ -191,7 +191,7 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async (host) => {
       const id = await insertBlock();
       const told = await both(
-        async () => ({ done: true, text: await takenBack(id) }),
+        async () => ({ done: true, text: await undoInsert(id) }),
         deedOf(() => redrawSelectedBlock(draw)),
       );
       expect(told[0]?.done).toBe(true);
@@ -270,7 +270,7 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async (host) => {
       const fixed = await writeChanges("waste", [{ ...WASTE, after: 0.1 }]);
       await writeChanges("waste", [{ ...WASTE, before: 0.1, after: 0.12 }]);
-      const told = await both(deedOf(() => takeBackChanges(fixed)));
+      const told = await both(deedOf(() => undoChanges(fixed)));
       expect([doneOf(told), host.value("List!G2")]).toEqual([0, 0.12]);
       return told;
     },

@@ -23,7 +23,7 @@ const READERS = [
   "sheetId",
   "watchSelection",
   "watchSheets",
-  "whatIsThere",
+  "sheetsAndNames",
 ];
 
 /** Opens a workbook beside this one, which it does not touch. */

@@ -6,7 +6,7 @@ import {
   pastJobsSheet,
 } from "../../../sheets/papers/pastJobs";
 import { insertPlan } from "../../../workbook/change/insert";
-import { WorkbookTrouble } from "../../../workbook/failure";
+import { WorkbookFailure } from "../../../workbook/failure";
 import { sheetId } from "../../../workbook/sheets";
 import type { PastJobsOnSheet } from "../readJob";
 import { today } from "../today";
@@ -20,11 +20,11 @@ export interface AddedLines {
 /**
  * Writes lines below the list, or a list on a sheet of its own where there is none.
  *
- * @throws WorkbookTrouble where the job stands in the list already, or something stands below the list.
+ * @throws WorkbookFailure where the job stands in the list already, or something stands below the list.
  */
 export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<AddedLines> {
   if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `${lines[0]!.job} is in the list already, as of today. Change it there, or give this job another name.`,
     );
   }
@@ -38,7 +38,7 @@ export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnS
     : await insertPlan((at) => pastJobsSheet(lines, at), { kind: "new sheet", name: PAST_JOBS_SHEET });
   if (!inserted.done) {
     const { address, sheetName } = inserted.inTheWay;
-    throw new WorkbookTrouble(
+    throw new WorkbookFailure(
       `Something stands below the list, at ${address} on ${sheetName}. Nothing was written. Make room there, then try again.`,
     );
   }

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { readNumber } from "../../../quantities/numberText";
 import { Problem } from "../../../quantities/problem";
 import type { PastLine } from "../../../sheets/papers/pastJobs";
-import { WorkbookTrouble } from "../../../workbook/failure";
+import { WorkbookFailure } from "../../../workbook/failure";
 import type { Job } from "../makePapers";
 import { measuresOf, type PlannedMeasure } from "../measures";
 import { readJob } from "../readJob";
@@ -49,9 +49,9 @@ function linesOf(
   typed: Readonly<Record<string, string>>,
   job: string,
 ): PastLine[] {
-  if (job === "") throw new WorkbookTrouble("Type what the job is called, so that it can be told from others.");
+  if (job === "") throw new WorkbookFailure("Type what the job is called, so that it can be told from others.");
   const wrong = measures.find(({ measure }) => amountOf(typed[measure.key]).problem);
-  if (wrong) throw new WorkbookTrouble(`${wrong.measure.label}: ${amountOf(typed[wrong.measure.key]).problem}`);
+  if (wrong) throw new WorkbookFailure(`${wrong.measure.label}: ${amountOf(typed[wrong.measure.key]).problem}`);
   return measures.flatMap(({ measure: { key, label, unit }, planned, setThen }) => {
     const { amount } = amountOf(typed[key]);
     if (amount === undefined) return [];

@@ -6,8 +6,8 @@ import { measures } from "../../../quantities/history/measures";
 import type { PastEntry } from "../../../quantities/history/pastEntry";
 import { readNumber, readShare } from "../../../quantities/numberText";
 import { Problem } from "../../../quantities/problem";
-import { takeBackChanges, type WrittenChanges, writeChanges } from "../../../workbook/change/cells";
-import { WorkbookTrouble } from "../../../workbook/failure";
+import { undoChanges, type WrittenChanges, writeChanges } from "../../../workbook/change/cells";
+import { WorkbookFailure } from "../../../workbook/failure";
 import { namedCell } from "../../../workbook/read/rates";
 import { refreshRates, useRates } from "../../rates/store";
 import type { PastJobsOnSheet } from "../readJob";
@@ -31,7 +31,7 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
     changed,
     change: ({ proposal, measure }: Lesson) =>
       attempt("Changing the rate…", async () => {
-        if (!proposal) throw new WorkbookTrouble("Nothing is proposed.");
+        if (!proposal) throw new WorkbookFailure("Nothing is proposed.");
         const cell = await namedCell(rateNames[proposal.rate]);
         const title = `${measure.rate?.label}: changed to what past jobs say.`;
         setChanged(await writeChanges(title, [{ ...cell, after: proposal.proposed }]));
@@ -40,7 +40,7 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
       }),
     takeBack: () =>
       attempt("Putting the rate back…", async () => {
-        if (changed) await takeBackChanges(changed);
+        if (changed) await undoChanges(changed);
         setChanged(undefined);
         await follow();
         return "The rate is what it was.";

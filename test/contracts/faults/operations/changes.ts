@@ -3,8 +3,8 @@ import { rateNames } from "../../../../src/quantities/bed/rates";
 import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
 import { fitList } from "../../../../src/sheets/jobRows/fitList";
-import { takeBackChanges, writeChanges } from "../../../../src/workbook/change/cells";
-import { takeBackRows, writeRows } from "../../../../src/workbook/change/jobRows";
+import { undoChanges, writeChanges } from "../../../../src/workbook/change/cells";
+import { undoRows, writeRows } from "../../../../src/workbook/change/jobRows";
 import { readListSheet } from "../../../../src/workbook/read/jobRows";
 import { namedCell } from "../../../../src/workbook/read/rates";
 import { readWorkbook } from "../../../../src/workbook/read/workbook";
@@ -69,14 +69,14 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Take the filled columns back",
-    writers: ["takeBackRows"],
+    writers: ["undoRows"],
     ...onList,
     ready: async (host) => {
       await furnish(host);
       const { fit, changes: wanted } = await proposed();
       const rows = await writeRows(fit, wanted);
       return async () => {
-        await takeBackRows(rows);
+        await undoRows(rows);
         return done;
       };
     },
@@ -95,13 +95,13 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Take the fix back",
-    writers: ["takeBackChanges"],
+    writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
       await furnish(host);
       const fixed = await writeChanges("waste", FIX);
       return async () => {
-        await takeBackChanges(fixed);
+        await undoChanges(fixed);
         return done;
       };
     },
@@ -145,7 +145,7 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Take a changed rate back",
-    writers: ["takeBackChanges"],
+    writers: ["undoChanges"],
     ...onRates,
     ready: async (host) => {
       await furnish(host);
@@ -153,7 +153,7 @@ export const changes: readonly Operation[] = [
       const cell = await namedCell(rateNames.waste);
       const changed = await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
       return async () => {
-        await takeBackChanges(changed);
+        await undoChanges(changed);
         return done;
       };
     },

@@ -1,5 +1,5 @@
 import { inTheWayWords } from "../../../../src/pane/inTheWayWords";
-import { takenBack } from "../../../../src/pane/takenBack";
+import { undoInsert } from "../../../../src/pane/undoInsert";
 import type { Inserted, InsertedSheets } from "../../../../src/workbook/change/insert";
 import type { Told } from "../bench";
 
@@ -27,5 +27,5 @@ export async function written<T extends { readonly done: boolean }>(inserted: Pr
 }
 
 export async function saidOfTakeBack(id: string): Promise<Told> {
-  return { done: true, text: await takenBack(id) };
+  return { done: true, text: await undoInsert(id) };
 }

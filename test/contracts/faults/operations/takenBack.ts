@@ -30,7 +30,7 @@ const afterInsert =
 export const takenBack: readonly Operation[] = [
   {
     title: "Take an estimate back, with its drawing",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E16",
@@ -42,7 +42,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take the sheet of rates back",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Rates",
     cell: "Rates!A60",
@@ -51,7 +51,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take the papers of a job back",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Crew",
     cell: "Crew!B3",
@@ -68,7 +68,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take a started list back, with its table",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
@@ -79,7 +79,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take a template back",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
@@ -90,7 +90,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take a copy for others back",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "List plain",
     withSheets: true,
@@ -101,7 +101,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take a past job back",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Past jobs",
     ready: afterInsert(() =>
@@ -110,7 +110,7 @@ export const takenBack: readonly Operation[] = [
   },
   {
     title: "Take a job back that was added to past jobs",
-    writers: ["takeBackLastInsert"],
+    writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Past jobs",
     cell: "'Past jobs'!B6",
