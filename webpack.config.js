@@ -3,6 +3,7 @@ import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import { Budget } from "./src/budget.mjs";
 import { FunctionsScript } from "./src/building/functionsScript.mjs";
+import { SmallScripts } from "./src/building/smallScripts.mjs";
 import { HelpPages } from "./src/help/plugin.mjs";
 import { Licenses } from "./src/licenses/plugin.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
@@ -15,8 +16,8 @@ const gridStyles = [
   "preset-sheets-data-validation",
   "preset-sheets-drawing",
 ].map((preset) => `node_modules/@univerjs/${preset}/lib/index.css`);
-/** Others' code that is minified before webpack gets it. */
-const MINIFIED = /^chunks\/(grid-packages|exceljs)\.js$/;
+/** What is minified elsewhere: others' code before webpack gets it, and the pane by `SmallScripts`. */
+const MINIFIED = /^(chunks\/(grid-packages|exceljs)|pane)\.js$/;
 
 /**
  * Builds dist/: the functions for the host, and the pages that show themselves, of which two load the functions first.
@@ -63,6 +64,7 @@ export default ({ origin }, { mode = "production" }) => ({
   },
   plugins: [
     new FunctionsScript({ entry: "./src/functions/entry.ts", file: "functions.js", global: "BedrowFunctions" }),
+    new SmallScripts(["pane.js"]),
     // What loads with every workbook, in kilobytes. The practice grid is large, and says so while it loads.
     new Budget({ "functions.js": 25, "pane.js": 60 }),
     new Licenses({ file: "licenses.txt", bundled: ["functions", "practice"] }),

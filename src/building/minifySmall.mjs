@@ -1,5 +1,5 @@
 // @ts-check
-// Runs in a worker: terser takes two seconds for the functions, and makes them a twentieth smaller than esbuild does.
+// Runs in a worker: terser takes two seconds for a script, and makes it a twentieth smaller than esbuild does.
 import { parentPort, workerData } from "node:worker_threads";
 import { minify } from "terser";
 
