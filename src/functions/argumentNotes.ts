@@ -46,7 +46,7 @@ export const argumentNotes: ReadonlyMap<Argument, ArgumentNote> = /* @__PURE__ *
   [shared.bayFt, { about: "Widest bay across a strip between pairs of pins: feet, or text. Left out: 4." }],
   [
     shared.stoneDepthIn,
-    { about: 'Depth of the stone: inches, or text such as 2 1/2".', usual: [1.5, 6], role: "stone depth" },
+    { about: 'Depth of the stone: inches, or text such as 2 1/2".', usual: [1.5, 6], role: "depth" },
   ],
   [shared.waste, { about: "Share more for low spots and what stays behind, such as 8%. Left out: 0.", role: "waste" }],
   [

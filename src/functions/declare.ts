@@ -1,3 +1,4 @@
+import type { Role } from "../headings/roles";
 import type { Point } from "../quantities/outline";
 import type { WidthRule } from "../quantities/widths";
 import type { Argument, Listed, ValuesOf } from "./argument";
@@ -8,7 +9,6 @@ import type { Answer } from "./native/named";
 import type { Outline } from "./native/points";
 import type { Dates, Widths } from "./native/ranges";
 import { readerOf } from "./readers";
-import type { Role } from "./role";
 import type { Cell, WorksheetFunction } from "./worksheetFunction";
 
 /**

@@ -10,13 +10,15 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
   // What holds for any spreadsheet file and formula, whoever writes it.
   spreadsheet: [],
-  functions: ["quantities", "layout"],
+  // How people write headings and labels, for all who read them.
+  headings: ["quantities"],
+  functions: ["quantities", "layout", "headings"],
   layout: ["quantities"],
-  sheets: ["quantities", "spreadsheet"],
+  sheets: ["quantities", "spreadsheet", "headings"],
   workbook: ["sheets"],
   // Explain shows what the functions declare, and the check may use their arithmetic.
-  review: ["functions", "layout", "quantities"],
-  pane: ["workbook", "sheets", "layout", "review", "quantities"],
+  review: ["functions", "layout", "quantities", "headings"],
+  pane: ["workbook", "sheets", "layout", "review", "quantities", "headings"],
   practice: ["spreadsheet"],
   // Made in the build, and loaded by nothing: it may ask all that it writes about.
   help: ["functions", "layout", "quantities", "sheets", "review"],

@@ -28,7 +28,7 @@ export const digYardsDeclared = /* @__PURE__ */ declare(DIG_YARDS, {
   source: "27 cubic feet are a cubic yard (NIST Handbook 44, Appendix C). A trench 4 in wide: common practice.",
   related: ["SPOIL_YARDS", "LOADS"],
   arguments: {
-    depth_in: { about: 'Depth of the scrape: inches, or text such as 2 1/2".', usual: [1, 12], role: "dig depth" },
+    depth_in: { about: 'Depth of the scrape: inches, or text such as 2 1/2".', usual: [1, 12], role: "scrape" },
     trench_length: { about: `Length of the edging trench: feet, or text such as 26' 9". Left out: 0.` },
     trench_width_in: { about: "Width of the trench: inches, or text. Left out: 4." },
     trench_depth_in: {

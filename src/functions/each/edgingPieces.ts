@@ -30,7 +30,7 @@ export const edgingPiecesDeclared = /* @__PURE__ */ declare(EDGING_PIECES, {
   source: "Plain arithmetic over pieces and laps.",
   related: ["EDGE_LENGTH", "STAKES", "CUT_COUNT"],
   arguments: {
-    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no pieces.`, role: "border run" },
+    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no pieces.`, role: "border" },
   },
   native: (edge, piece, lap, closed) => ({
     text: piecesFormula(edge, piece, lap, closed),

@@ -34,7 +34,7 @@ export const stakesDeclared = /* @__PURE__ */ declare(STAKES, {
   source: "Common practice: at the ends, through both pieces at a joint, between, and at corners.",
   related: ["EDGING_PIECES", "EDGE_LENGTH"],
   arguments: {
-    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no stakes.`, role: "border run" },
+    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no stakes.`, role: "border" },
     stake_spacing_in: {
       about: "Widest gap between two stakes: inches, or text such as 4'.",
       usual: [12, 72],

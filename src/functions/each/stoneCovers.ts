@@ -19,7 +19,7 @@ export const stoneCoversDeclared = /* @__PURE__ */ declare(STONE_COVERS, {
   example: "=BED.STONE_COVERS(1.35, 3, 1.35) gives 108",
   source: "A cubic yard covers 324 square feet an inch deep (exact); weights by name from the table of stone.",
   related: ["STONE_TONS", "STONE_DENSITY"],
-  arguments: { tons: { about: "Short tons of 2,000 lb.", kind: "tons", role: "stone tons" } },
+  arguments: { tons: { about: "Short tons of 2,000 lb.", kind: "tons", role: "tons" } },
   native: (tons, depth, weight) => ({
     text: `${tons.text}/${weight.text}*324/${depth.text}`,
     least: "0 or more",

@@ -1,18 +1,18 @@
 import { useId } from "preact/hooks";
+import { type UnitName, units } from "../../headings/units";
 import { columnLetters } from "../../sheets/address";
 import type { FittedColumn } from "../../sheets/jobRows/fitColumns";
 import { needsUnit } from "../../sheets/jobRows/fitColumns";
 import type { Correction } from "../../sheets/jobRows/fitList";
 import {
-  inputRoles,
+  inputLabels,
   isResult,
   measureOf,
   ownUnit,
   type Role,
-  resultRoles,
+  resultLabels,
   roleLabel,
 } from "../../sheets/jobRows/roles";
-import { listUnits, type UnitName } from "../../sheets/jobRows/units";
 
 interface ColumnChoicesProps {
   /** As they are taken now. */
@@ -23,8 +23,8 @@ interface ColumnChoicesProps {
 }
 
 const sureWords = { sure: "sure", likely: "likely", ask: "please say", none: "not used" } as const;
-const inputs = Object.keys(inputRoles) as Role[];
-const outputs = Object.keys(resultRoles) as Role[];
+const inputs = Object.keys(inputLabels) as Role[];
+const outputs = Object.keys(resultLabels) as Role[];
 
 /** What each column is taken for, to be corrected: first those that have to be asked about. */
 export function ColumnChoices({ columns, corrected, onCorrect }: ColumnChoicesProps) {
@@ -126,7 +126,7 @@ interface UnitChoiceProps {
 
 function UnitChoice({ name, role, unit, onChoose }: UnitChoiceProps) {
   const measure = measureOf(role);
-  const units = (Object.keys(listUnits) as UnitName[]).filter((one) => listUnits[one].measures === measure);
+  const choices = (Object.keys(units) as UnitName[]).filter((one) => units[one].measures === measure);
   return (
     <select
       class="narrow"
@@ -136,7 +136,7 @@ function UnitChoice({ name, role, unit, onChoose }: UnitChoiceProps) {
       title={isResult(role) ? "the unit that the result is written in" : "the unit of bare numbers"}
       onChange={(event) => onChoose(event.currentTarget.value as UnitName)}
     >
-      {units.map((one) => (
+      {choices.map((one) => (
         <option key={one} value={one}>
           {one}
         </option>

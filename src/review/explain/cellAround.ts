@@ -1,10 +1,10 @@
+import { unitIn } from "../../headings/heading";
 import { Book, type Target } from "../book";
 import type { WorkbookFacts } from "../facts";
 import { evaluate } from "../formula/evaluate";
 import { PatternReader } from "../formula/pattern";
 import type { Single, Value } from "../formula/values";
 import type { Knowledge } from "../knowledge";
-import { unitIn } from "../sheet/units";
 import type { CallFunction } from "../study";
 import type { Around } from "./explain";
 

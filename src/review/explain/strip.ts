@@ -1,10 +1,10 @@
 import { shareShown, shown } from "../../functions/working";
+import type { Role } from "../../headings/roles";
 import { Book, type Cell, type Target } from "../book";
 import type { WorkbookFacts } from "../facts";
 import { PatternReader } from "../formula/pattern";
 import type { SheetGrid } from "../sheet/grid";
 import type { SheetPlaces } from "../sheet/places";
-import type { Role } from "../sheet/roles";
 import { moneyShown } from "./numbers";
 
 /** One step from a quantity to a price. */

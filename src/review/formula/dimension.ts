@@ -1,9 +1,9 @@
 import type { Kind } from "../../functions/declare";
+import { sizeOf, type UnitName, unitNamed, units } from "../../headings/units";
 import { CUBIC_FEET_PER_CUBIC_YARD } from "../../quantities/units";
 import type { Cell } from "../book";
 import { knownFunction } from "../knowledge";
 
-import { type Unit, unitNamed } from "../sheet/units";
 import type { Study } from "../study";
 import type { Pattern } from "./pattern";
 import { targetOfTree } from "./sums";
@@ -26,8 +26,9 @@ const ROUNDS = new Set(["ROUND", "ROUNDUP", "ROUNDDOWN", "INT", "TRUNC", "CEILIN
 const TAKES_RANGE = new Set(["SUM", "AVERAGE", "MAX", "MIN"]);
 
 /** What a unit measures. */
-export function dimensionOfUnit({ measures, size }: Unit): Dimension {
-  switch (measures) {
+export function dimensionOfUnit(unit: UnitName): Dimension {
+  const size = sizeOf(unit);
+  switch (units[unit].measures) {
     case "length":
       return { ...PLAIN, feet: 1, size };
     case "area":

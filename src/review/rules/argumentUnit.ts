@@ -50,7 +50,7 @@ function observeArgument(
   if (!isOther && !slip) return undefined;
   const { book } = study;
   const target = targetOfTree(book, cell, pattern, given);
-  const unit = target && book.places[target.sheet]!.unitOf(target.row, target.column)?.name;
+  const unit = target && book.places[target.sheet]!.unitOf(target.row, target.column);
   const from = target
     ? `${addressFrom(book, cell, target)} (${nameOf(book, target)}${unit ? `, in ${unit}` : ""})`
     : "what it is given";

@@ -18,7 +18,7 @@ export const depthSense: Rule = {
   matters: "Fabric shows, stone spills over the border, or tons are wasted.",
   look: (study) =>
     eachMeasure(study, (measure) =>
-      measure.role === "stone depth" && measure.amount > 0 ? observe(study, measure) : undefined,
+      measure.role === "depth" && measure.amount > 0 ? observe(study, measure) : undefined,
     ),
 };
 

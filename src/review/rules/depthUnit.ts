@@ -1,12 +1,12 @@
+import type { Role } from "../../headings/roles";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { Measure } from "../sheet/measures";
-import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
-const DEPTHS = new Set<Role>(["border height", "dig depth", "stone depth", "trench depth"]);
+const DEPTHS = new Set<Role>(["border height", "scrape", "depth", "trench depth"]);
 /** Depths that are dug and filled, in inches (common practice: 1 to 9, borders up to 12). */
 export const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
 /** Less than this is no depth in inches, more than this none in feet. */
@@ -26,8 +26,8 @@ export const depthUnit: Rule = {
 };
 
 function observe(study: Study, { cell, number, unit, role }: Measure): Observation | undefined {
-  const isInches = unit === undefined || unit.name === "in";
-  if (!isInches && unit.name !== "ft") return undefined;
+  const isInches = unit === undefined || unit === "in";
+  if (!isInches && unit !== "ft") return undefined;
   const looksLikeFeet = isInches && number < LEAST_IN && inRange(number * INCHES_PER_FOOT);
   const looksLikeInches = !isInches && number >= MOST_FT && inRange(number);
   if (!looksLikeFeet && !looksLikeInches) return undefined;

@@ -1,7 +1,7 @@
+import { unitIn } from "../../headings/heading";
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
 import type { SheetGrid } from "../sheet/grid";
-import { unitIn } from "../sheet/units";
 import type { Study, SummingCell } from "../study";
 
 /** Years stand in headings as numbers. */
@@ -153,7 +153,7 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   const isSameColumn = one.heading !== "" && one.heading === other.heading;
   if (isSameColumn && (isTold || isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
   const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);
-  return one.unit?.name === other.unit?.name && one.role === other.role && isSameFormat;
+  return one.unit === other.unit && one.role === other.role && isSameFormat;
 }
 
 /** Whether another sum along the same line, that shares nothing with this one, takes the cell: then both are parts on purpose. */

@@ -1,4 +1,4 @@
-import type { Role } from "../sheet/roles";
+import type { Role } from "../../headings/roles";
 import { type Mention, mentionsOf, NOTICE, type Subject } from "../sheet/subjects";
 import type { Study } from "../study";
 import type { Observation, Rule } from "./rule";

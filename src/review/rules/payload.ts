@@ -1,3 +1,4 @@
+import { units } from "../../headings/units";
 import type { Cell } from "../book";
 import { calledName, isCall, walk } from "../formula/tree";
 import { fullName } from "../knowledge";
@@ -20,7 +21,7 @@ export const payload: Rule = {
     const [only] = payloads;
     if (!only) return;
     yield* eachMeasure(study, (measure) => {
-      if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && measure.unit.measures !== "count"))
+      if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && units[measure.unit].measures !== "count"))
         return undefined;
       const limit = companion(study, measure, "payload") ?? (payloads.length === 1 ? only : undefined);
       return limit && overloaded(study, measure, limit);
@@ -38,7 +39,7 @@ export const payload: Rule = {
 
 function overloaded(study: Study, loads: Measure, limit: Measure): Observation | undefined {
   const { cell } = loads;
-  const tons = companion(study, loads, "stone tons");
+  const tons = companion(study, loads, "tons");
   if (!tons || tons.amount <= loads.amount * limit.amount * SLACK) return undefined;
   const each = tons.amount / loads.amount;
   return {

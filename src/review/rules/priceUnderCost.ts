@@ -1,8 +1,8 @@
+import type { Role } from "../../headings/roles";
 import type { Cell } from "../book";
 import { cellKey } from "../book";
 import { readBy } from "../sheet/family";
 import { companion, type Measure } from "../sheet/measures";
-import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
 import { eachMeasure } from "./each";

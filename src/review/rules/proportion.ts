@@ -1,5 +1,6 @@
+import type { Role } from "../../headings/roles";
+import { units } from "../../headings/units";
 import { companion, type Measure } from "../sheet/measures";
-import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, short } from "../words";
 import { eachMeasure } from "./each";
@@ -17,7 +18,7 @@ export const PROPORTIONS: readonly Proportion[] = [
   // Rows a foot apart across a 6 ft strip come to about 0.4 pins a square foot; specifications for heavier duties to 0.1.
   { counted: "pins", over: "area", unit: "sq ft", usual: [0.05, 4] },
   // Stakes 12 to 48 in apart, and those at joints and corners.
-  { counted: "stakes", over: "border run", unit: "ft", usual: [0.1, 3] },
+  { counted: "stakes", over: "border", unit: "ft", usual: [0.1, 3] },
 ];
 
 /** A price, a pack or a spacing of pins is no count of them. */
@@ -42,9 +43,9 @@ function observe(
   { over, unit, usual: [low, high], counted }: Proportion,
 ): Observation | undefined {
   const { cell, amount } = measure;
-  if ((measure.unit && measure.unit.measures !== "count") || amount <= 0) return undefined;
+  if ((measure.unit && units[measure.unit].measures !== "count") || amount <= 0) return undefined;
   const base = companion(study, measure, over);
-  if (!base || base.amount <= 0 || base.unit?.measures === "count") return undefined;
+  if (!base || base.amount <= 0 || (base.unit && units[base.unit].measures === "count")) return undefined;
   const share = amount / base.amount;
   // A handful on a very small bed is no proportion.
   if ((share >= low && share <= high) || (share > high && amount < 20)) return undefined;

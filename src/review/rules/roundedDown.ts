@@ -1,8 +1,10 @@
 import type { CallExpression } from "@borgar/fx";
+import type { Role } from "../../headings/roles";
+import { units } from "../../headings/units";
+import { isWholeThing } from "../../headings/words";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
-import { isWholeThing, type Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf } from "../words";
 import { eachFormula } from "./each";
@@ -29,7 +31,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
   const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
   // The cost of stakes is money, though their label names a count.
   const isQuantity =
-    role === "quantity" || heading === "" || (unit?.measures === "count" && !(role && MONEY.has(role)));
+    role === "quantity" || heading === "" || (unit && units[unit].measures === "count" && !(role && MONEY.has(role)));
   const isCounted = isWholeThing(heading) || (isQuantity && isWholeThing(`${label} ${unitBeside(study, cell)}`));
   if (!isCounted) return undefined;
   const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;

@@ -1,12 +1,12 @@
+import type { Role } from "../../headings/roles";
 import type { Cell, Target } from "../book";
 import type { HeadingRow } from "../sheet/headings";
-import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress } from "../words";
 import type { Observation, Rule } from "./rule";
 
 /** A table is one of beds if it has one of these typed in. */
-const MEASURES = new Set<Role>(["area", "border run", "length", "stone depth", "width"]);
+const MEASURES = new Set<Role>(["area", "border", "length", "depth", "width"]);
 /** Two beds with this many typed numbers alike, and their names too, are one bed. */
 export const FEWEST_NUMBERS = 2;
 

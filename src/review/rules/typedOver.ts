@@ -51,7 +51,7 @@ export function isMixed({ book }: Study, { line, members }: Outlier["family"]): 
   const places = book.places[line.sheet]!;
   const kinds = members.map(({ row, column }) => {
     const { unit, role, toldBy } = places.describe(row, column);
-    return toldBy === "heading" ? `${role} ${unit?.name}` : `${places.headingOf(row, column) && unit?.name}`;
+    return toldBy === "heading" ? `${role} ${unit}` : `${places.headingOf(row, column) && unit}`;
   });
   return new Set(kinds).size > 1;
 }

@@ -1,3 +1,4 @@
+import { units } from "../../headings/units";
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfUnit, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
@@ -38,7 +39,7 @@ function isCount({ tree = null }: Pattern, times: number): boolean {
 function observe(study: Study, cell: Cell, pattern: Pattern): Observation | undefined {
   const { book } = study;
   const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
-  if (!unit || unit.measures === "share" || unit.measures === "count" || unit.measures === "money") return undefined;
+  if (!unit || ["share", "count", "money"].includes(units[unit].measures)) return undefined;
   const says = dimensionOfUnit(unit);
   const is = dimensionOf(study, cell, pattern, pattern.tree ?? null);
   const slip = is && isSameKind(is, says) ? unitSlip(says.size / is.size) : undefined;
@@ -48,8 +49,8 @@ function observe(study: Study, cell: Cell, pattern: Pattern): Observation | unde
   return {
     cell,
     group: `${cell.sheet}:${pattern.id}`,
-    about: `${pattern.relative} ${unit.name}`,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is in ${unit.name}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
+    about: `${pattern.relative} ${unit}`,
+    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is in ${unit}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
     todo: `${slip.times >= 1 ? "Divide" : "Multiply"} by ${factor} more, or correct the unit in a heading.`,
   };
 }

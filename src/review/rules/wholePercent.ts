@@ -1,8 +1,9 @@
+import type { Role } from "../../headings/roles";
+import { units } from "../../headings/units";
 import type { Cell } from "../book";
 import { calledName, isBinary, isCall, isNumber } from "../formula/tree";
 import { type Use, usesOf, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
-import type { Role } from "../sheet/roles";
 import type { Study } from "../study";
 import { localAddress, nameOf, percent, short } from "../words";
 import { eachCell } from "./each";
@@ -31,7 +32,7 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
   const { role, unit, toldBy } = book.places[cell.sheet]!.describe(cell.row, cell.column);
-  const looksLikeShare = (role !== undefined && SHARES.has(role)) || unit?.measures === "share";
+  const looksLikeShare = (role !== undefined && SHARES.has(role)) || (unit && units[unit].measures === "share");
   if (!looksLikeShare && !isReadAsShare(study, cell)) return undefined;
   const most = (role && MOST[role]) ?? MOST_OTHERWISE;
   // A whole 1 in a share that may be more than the whole is no sign of anything.
@@ -39,7 +40,10 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   const usages = usesThrough(study, cell).flatMap((use) => (use.inRange ? [] : [usageOf(study, use)]));
   if (usages.includes("divided by 100")) return undefined;
   // 1.08 times the stone is how some write 8 % of waste.
-  const isShare = unit?.measures === "share" || toldBy === "heading" || book.places[cell.sheet]!.standsAlone(cell.row);
+  const isShare =
+    (unit && units[unit].measures === "share") ||
+    toldBy === "heading" ||
+    book.places[cell.sheet]!.standsAlone(cell.row);
   const isUsed =
     usages.includes("share") || (looksLikeShare && isShare && value >= MOST_OTHERWISE && usages.includes("factor"));
   const isShown =

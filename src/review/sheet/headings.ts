@@ -1,6 +1,7 @@
+import { unitIn } from "../../headings/heading";
+import { unitNamed } from "../../headings/units";
+import { isHeadingWord } from "../../headings/words";
 import type { SheetGrid } from "./grid";
-import { isHeadingWord } from "./roles";
-import { unitIn, unitNamed } from "./units";
 
 /** A row of headings, and the columns from its first to its last text. */
 export interface HeadingRow {

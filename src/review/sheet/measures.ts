@@ -1,9 +1,9 @@
+import { type Role, usualUnit } from "../../headings/roles";
+import { sizeOf, type UnitName, units } from "../../headings/units";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { Cell } from "../book";
 import { fullName } from "../knowledge";
 import { asNumber, type Study } from "../study";
-import type { Role } from "./roles";
-import type { Unit } from "./units";
 
 /** A number of the sheet that says what it measures. */
 export interface Measure {
@@ -12,24 +12,13 @@ export interface Measure {
   /** As it stands in the cell. */
   readonly number: number;
   /** The unit that the sheet names; undefined where it names none. */
-  readonly unit: Unit | undefined;
+  readonly unit: UnitName | undefined;
   /** In the base of what the role measures: inches for small lengths, else feet, square feet, tons, cubic yards. */
   readonly amount: number;
   readonly isTyped: boolean;
   /** What belongs to one bed: a row where headings tell, else a column. */
   readonly record: string;
 }
-
-/** Lengths that are given in inches where the sheet names no unit. */
-const SMALL = new Set<Role>([
-  "border height",
-  "dig depth",
-  "overlap",
-  "spacing",
-  "stone depth",
-  "stone size",
-  "trench depth",
-]);
 
 /** All numbers of a workbook with a role; a step between is a place to pause. */
 export function* findMeasures(study: Study): Generator<undefined, Measure[]> {
@@ -62,27 +51,26 @@ function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure |
     role,
     number,
     unit,
-    amount: number * sizeOf(role, unit),
+    amount: number * sizeFor(role, unit),
     isTyped: kind === "number" && grid.formula(row, column) === undefined,
     record: toldBy === "heading" ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
   };
 }
 
 /** Tape text, by our own reader; other text is no measure. */
-function taped(study: Study, cell: Cell, role: Role, unit: Unit | undefined): number | undefined {
-  const isLength = unit
-    ? unit.measures === "length"
-    : SMALL.has(role) || ["length", "width", "border run"].includes(role);
+function taped(study: Study, cell: Cell, role: Role, unit: UnitName | undefined): number | undefined {
+  const taken = unit ?? usualUnit(role);
+  const isLength = taken !== undefined && units[taken].measures === "length";
   const text = study.valueAt(cell);
   if (!isLength || typeof text !== "string" || !/^\s*'?[\d.]/.test(text)) return undefined;
-  const isInches = unit ? unit.name === "in" : SMALL.has(role);
-  return asNumber(study.call(fullName(study.knowledge, isInches ? "INCHES" : "FEET"), [text]));
+  return asNumber(study.call(fullName(study.knowledge, taken === "in" ? "INCHES" : "FEET"), [text]));
 }
 
-function sizeOf(role: Role, unit: Unit | undefined): number {
+/** Lengths that are usual in inches are compared in inches, all else in the base unit of its measure. */
+function sizeFor(role: Role, unit: UnitName | undefined): number {
   if (!unit) return 1;
-  if (SMALL.has(role)) return unit.measures === "length" ? unit.size * INCHES_PER_FOOT : 1;
-  return unit.size;
+  if (usualUnit(role) === "in") return units[unit].measures === "length" ? sizeOf(unit) * INCHES_PER_FOOT : 1;
+  return sizeOf(unit);
 }
 
 /** The measure of a role that belongs to the same bed as another: of several the nearest. */

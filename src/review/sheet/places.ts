@@ -1,7 +1,10 @@
+import { unitIn } from "../../headings/heading";
+import { roleOf } from "../../headings/meaning";
+import type { Role } from "../../headings/roles";
+import { type UnitName, unitNamed } from "../../headings/units";
+import { isTotalLabel, PARAMETERS } from "../../headings/words";
 import type { SheetGrid } from "./grid";
 import { type HeadingRow, headingRows } from "./headings";
-import { isTotalLabel, PARAMETERS, type Role, roleOf } from "./roles";
-import { type Unit, unitIn, unitNamed } from "./units";
 
 /** What stands around a cell and says what it is. */
 export interface Described {
@@ -9,7 +12,7 @@ export interface Described {
   readonly heading: string;
   /** The label of its row, "" where there is none. */
   readonly label: string;
-  readonly unit: Unit | undefined;
+  readonly unit: UnitName | undefined;
   readonly role: Role | undefined;
   /** Whether the role is told by the heading of the column, so that its record is the row, or by the row's label. */
   readonly toldBy: "heading" | "label" | undefined;
@@ -25,8 +28,8 @@ export class SheetPlaces {
   readonly #alone = new Map<number, boolean>();
   readonly #totalRows = new Map<number, boolean>();
   readonly #roles = new Map<string, Role | undefined>();
-  readonly #units = new Map<string, Unit | undefined>();
-  readonly #unitNames = new Map<string, Unit | undefined>();
+  readonly #units = new Map<string, UnitName | undefined>();
+  readonly #unitNames = new Map<string, UnitName | undefined>();
 
   constructor(readonly grid: SheetGrid) {
     this.headingRows = headingRows(grid);
@@ -113,7 +116,7 @@ export class SheetPlaces {
   }
 
   /** The unit of a number, from its heading, from a unit beside it, from its label, or from its format. */
-  unitOf(row: number, column: number): Unit | undefined {
+  unitOf(row: number, column: number): UnitName | undefined {
     const heading = this.headingOf(row, column);
     return (
       kept(this.#units, heading, unitIn) ??
@@ -140,7 +143,7 @@ export class SheetPlaces {
   }
 
   /** `Depth | 3 | in` has the unit right of the number, `Depth | in | 3 | 3` left of all of them. */
-  #unitBeside(row: number, column: number): Unit | undefined {
+  #unitBeside(row: number, column: number): UnitName | undefined {
     if (this.grid.isTypedText(row, column + 1)) {
       const right = this.#named(String(this.grid.value(row, column + 1)));
       if (right || UNIT_HEADING.test(this.headingOf(row, column + 1))) return right;
@@ -156,7 +159,7 @@ export class SheetPlaces {
     return undefined;
   }
 
-  #named(text: string): Unit | undefined {
+  #named(text: string): UnitName | undefined {
     return text.length > 30 ? undefined : kept(this.#unitNames, text, unitNamed);
   }
 

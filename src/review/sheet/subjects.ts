@@ -1,9 +1,9 @@
+import { isTotalLabel } from "../../headings/words";
 import type { Book } from "../book";
 import { calledName, isCall, walk } from "../formula/tree";
 import type { Knowledge } from "../knowledge";
 import { fullName } from "../knowledge";
 import type { Study } from "../study";
-import { isTotalLabel } from "./roles";
 
 /** What an estimate may be about, by the words that say so and the functions that reckon it. */
 const SUBJECTS = {

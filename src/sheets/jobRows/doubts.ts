@@ -1,7 +1,7 @@
-import type { Claims } from "./claims";
+import type { Meaning } from "../../headings/meaning";
+import type { UnitName } from "../../headings/units";
 import { type ColumnFacts, middle } from "./columnFacts";
 import { isResult, measureOf, type Role } from "./roles";
-import type { UnitName } from "./units";
 
 /** A heading as it is read, with what stands below it. */
 export interface Reading {
@@ -9,7 +9,7 @@ export interface Reading {
   readonly heading: string;
   readonly unit: UnitName | undefined;
   readonly saysT: boolean;
-  readonly claims: Claims;
+  readonly meaning: Meaning;
   readonly facts: ColumnFacts;
 }
 

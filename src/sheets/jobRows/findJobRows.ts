@@ -1,10 +1,10 @@
+import { type UnitName, units } from "../../headings/units";
 import { readTape } from "../../quantities/tape";
 import { fitColumns } from "./fitColumns";
 import { headingRows, isMeasure } from "./headingRows";
 import { judgeRows, rowsBelow } from "./listRows";
 import { ListCells, type ListSheet } from "./listSheet";
-import { type InputRole, inputRoles, isResult, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
-import { listUnits, type UnitName } from "./units";
+import { type InputRole, isResult, measureOf, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
 
 /** One bed of a list, as its row stands in the sheet. */
 export interface JobRow {
@@ -90,7 +90,7 @@ function amount(
   const number = cells.number(row, column);
   if (number === undefined) {
     const text = cells.value(row, column);
-    const isLength = !isResult(role) && inputRoles[role].measures === "length";
+    const isLength = !isResult(role) && measureOf(role) === "length";
     if (!isLength || typeof text !== "string" || !isMeasure(text)) return undefined;
     return readTape(text, own === "in" ? "in" : "ft");
   }
@@ -100,8 +100,8 @@ function amount(
 
 function inUnit(amount: number, from: UnitName, to: UnitName): number {
   if (from === to) return amount;
-  const base = applied(amount, listUnits[from].toBase);
-  const [sign, factor] = listUnits[to].toBase;
+  const base = applied(amount, units[from].toBase);
+  const [sign, factor] = units[to].toBase;
   return applied(base, [sign === "*" ? "/" : "*", factor]);
 }
 

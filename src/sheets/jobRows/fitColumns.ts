@@ -1,12 +1,12 @@
-import { type Claims, claimsOf } from "./claims";
+import { type Heading, readHeading } from "../../headings/heading";
+import { type Meaning, meaningOf } from "../../headings/meaning";
+import type { UnitName } from "../../headings/units";
 import { type ColumnFacts, columnFacts } from "./columnFacts";
 import { doubt, type Reading } from "./doubts";
 import { type HeadingRow, headingAt } from "./headingRows";
-import { readHeading } from "./headingText";
 import { isApart } from "./listRows";
 import type { ListCells } from "./listSheet";
-import { isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
-import type { UnitName } from "./units";
+import { convertible, isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
 
 /** What a column is taken for, how sure that is, and why. */
 export interface FittedColumn {
@@ -43,9 +43,9 @@ export function fitColumns(
     readings.push({
       column,
       heading: text,
-      unit: read.unit,
+      unit: convertible(read.unit),
       saysT: read.saysT,
-      claims: byData(claimsOf(read), facts),
+      meaning: byData(columnMeaning(read), facts),
       facts,
     });
   }
@@ -61,28 +61,35 @@ function holdsBed(cells: ListCells, row: number, heading: HeadingRow): boolean {
   return filled > 1;
 }
 
+/** Formulas take weights of stone in tons a cubic yard only. */
+function columnMeaning(heading: Heading): Meaning {
+  const meaning = meaningOf(heading);
+  const isOtherDensity = meaning.roles.includes("density") && heading.unit && heading.unit !== "tons/cu yd";
+  return isOtherDensity ? { roles: [], strength: "vague" } : meaning;
+}
+
 /** What stands in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */
-function byData(claims: Claims, { numbers, tape, formulas, otherTexts }: ColumnFacts): Claims {
+function byData(meaning: Meaning, { numbers, tape, formulas, otherTexts }: ColumnFacts): Meaning {
   const holdsNames = otherTexts.length > 0 && numbers.length + tape + formulas === 0;
-  if (holdsNames && claims.roles.length === 1 && claims.roles[0] === "area")
+  if (holdsNames && meaning.roles.length === 1 && meaning.roles[0] === "area")
     return { roles: ["bed"], strength: "within" };
-  if (numbers.length > 0 && otherTexts.length === 0 && claims.roles.includes("stone")) {
+  if (numbers.length > 0 && otherTexts.length === 0 && meaning.roles.includes("stone")) {
     return { roles: ["stone", "tons", "yards"], strength: "vague" };
   }
-  return claims;
+  return meaning;
 }
 
 function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
-  const { column, heading, claims, facts, unit, saysT } = reading;
-  const [role, ...more] = claims.roles;
+  const { column, heading, meaning, facts, unit, saysT } = reading;
+  const [role, ...more] = meaning.roles;
   const base = { column, heading, facts, asks: [] as readonly Role[] };
   if (role === undefined)
     return { ...base, sure: "none", why: heading === "" ? "no heading" : "nothing the formulas need" };
-  const ask = (why: string): FittedColumn => ({ ...base, sure: "ask", asks: claims.roles, why });
-  if (more.length > 0) return ask(`may be ${inWords(claims.roles)}`);
+  const ask = (why: string): FittedColumn => ({ ...base, sure: "ask", asks: meaning.roles, why });
+  if (more.length > 0) return ask(`may be ${inWords(meaning.roles)}`);
 
   const rivals = all.filter(
-    (other) => other.column !== column && other.claims.roles.length === 1 && other.claims.roles[0] === role,
+    (other) => other.column !== column && other.meaning.roles.length === 1 && other.meaning.roles[0] === role,
   );
   if (rivals.length > 0 && (role === "job" || role === "bed")) {
     const better = rivals.some((other) => isBetter(other, reading));
@@ -100,12 +107,17 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
     ...base,
     role,
     ...(taken && { unit: taken }),
-    sure: claims.strength === "plain" && !assumes && !saysT ? "sure" : "likely",
-    why: saysT ? "t is taken for short tons" : whyWords(claims, role, unit, assumes ? taken : undefined),
+    sure: meaning.strength === "plain" && !assumes && !saysT ? "sure" : "likely",
+    why: saysT ? "t is taken for short tons" : whyWords(meaning, role, unit, assumes ? taken : undefined),
   };
 }
 
-function whyWords({ strength }: Claims, role: Role, unit: UnitName | undefined, assumed: UnitName | undefined): string {
+function whyWords(
+  { strength }: Meaning,
+  role: Role,
+  unit: UnitName | undefined,
+  assumed: UnitName | undefined,
+): string {
   const says = `${strength === "plain" ? "says" : "speaks of"} ${roleLabel(role).toLowerCase()}`;
   if (assumed) return `${says}; no unit, so ${unitWords(assumed)} are taken`;
   return unit && needsUnit(role) && !(isResult(role) && unit === ownUnit(role))
@@ -131,7 +143,7 @@ export function needsUnit(role: Role): boolean {
 
 /** Between two columns of names the plainer one, and of equals the first, is taken. */
 function isBetter(one: Reading, other: Reading): boolean {
-  if (one.claims.strength !== other.claims.strength) return one.claims.strength === "plain";
+  if (one.meaning.strength !== other.meaning.strength) return one.meaning.strength === "plain";
   return one.column < other.column;
 }
 
@@ -142,7 +154,7 @@ function feetBesideInches(readings: readonly Reading[]): Map<number, FittedColum
     ["length", "lengthInches"],
     ["width", "widthInches"],
   ] as const) {
-    const some = readings.filter(({ claims }) => claims.roles.length === 1 && claims.roles[0] === role);
+    const some = readings.filter(({ meaning }) => meaning.roles.length === 1 && meaning.roles[0] === role);
     const [feet, inches] = some;
     const isPair =
       some.length === 2 && feet?.unit === "ft" && inches?.unit === "in" && inches.column === feet.column + 1;

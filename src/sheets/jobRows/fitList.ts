@@ -1,10 +1,11 @@
+import { isUnitOf } from "../../headings/meaning";
+import type { UnitName } from "../../headings/units";
 import type { Area } from "../plan";
 import { type FittedColumn, fitColumns } from "./fitColumns";
 import { type HeadingRow, headingRowAt, headingRows } from "./headingRows";
 import { rowsBelow } from "./listRows";
 import { ListCells, type ListSheet } from "./listSheet";
-import { measuresFit, ownUnit, type Role } from "./roles";
-import type { UnitName } from "./units";
+import { ownUnit, type Role } from "./roles";
 
 /** A list of beds as it was found on a sheet, and what its columns are taken for. */
 export interface ListFit {
@@ -54,7 +55,7 @@ export function settleColumns(columns: readonly FittedColumn[], corrections: Cor
     if (said.role === "none" || given.get(said.role) !== fitted.column)
       return { ...rest, sure: "none", asks: [], why: "you said so" };
     const wanted = said.unit ?? unit;
-    const taken = wanted && measuresFit(said.role, wanted) ? wanted : ownUnit(said.role);
+    const taken = wanted && isUnitOf(said.role, wanted) ? wanted : ownUnit(said.role);
     return { ...rest, role: said.role, ...(taken && { unit: taken }), sure: "sure", asks: [], why: "you said so" };
   });
 }

@@ -1,7 +1,7 @@
+import { isUnitAlone, readHeading } from "../../headings/heading";
+import { meaningOf } from "../../headings/meaning";
 import { readTape } from "../../quantities/tape";
 import type { Area } from "../plan";
-import { claimsOf } from "./claims";
-import { isUnitAlone, readHeading } from "./headingText";
 import type { ListCells, ListTable } from "./listSheet";
 import type { Role } from "./roles";
 
@@ -94,7 +94,7 @@ function headsBeds(cells: ListCells, row: number, { first, last }: Run): boolean
     if (cells.isBlank(row, column)) continue;
     const text = cells.typedText(row, column);
     if (text === undefined || text.length > LONGEST_HEADING || isMeasure(text)) return false;
-    roles.push([...claimsOf(readHeading(text)).roles]);
+    roles.push([...meaningOf(readHeading(text)).roles]);
   }
   const known = roles.filter((some) => some.length > 0);
   const measured = known.filter((some) => some.some((role) => !NAMES.has(role)));

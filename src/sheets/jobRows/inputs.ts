@@ -1,8 +1,8 @@
+import { conversion } from "../../headings/units";
 import { quoted } from "../../quantities/bed/evaluate";
 import { cellAddress } from "../address";
 import type { InputRole } from "./roles";
 import { type ListSetting, type ReadColumn, rate } from "./setting";
-import { conversion } from "./units";
 
 /** A length as an argument of a function that takes bare numbers in a unit; undefined where no column holds it. */
 export function lengthArgument(

@@ -1,14 +1,14 @@
+import { conversion } from "../../headings/units";
 import { cellAddress } from "../address";
 import type { Row } from "./result";
 import { results } from "./results";
-import { type ResultRole, resultRoles } from "./roles";
+import { ownUnit, type ResultRole } from "./roles";
 import type { ListSetting } from "./setting";
-import { conversion } from "./units";
 
 /** The formula of a result in a row, with its "=", in the unit of the column that it goes to. */
 export function resultFormula(setting: ListSetting, role: ResultRole, row: number): string {
   const expression = results[role].formula(rowOf(setting, row));
-  const [own, unit] = [resultRoles[role].unit, setting.columns.get(role)?.unit];
+  const [own, unit] = [ownUnit(role), setting.columns.get(role)?.unit];
   const factor = own && unit ? conversion(own, unit) : "";
   return factor === "" ? `=${expression}` : `=${isOneCall(expression) ? expression : `(${expression})`}${factor}`;
 }
@@ -23,7 +23,7 @@ function rowOf(setting: ListSetting, row: number): Row {
         const inside = results[role].formula(at);
         return isOneCall(inside) ? inside : `(${inside})`;
       }
-      const [own, { unit }] = [resultRoles[role].unit, column];
+      const [own, { unit }] = [ownUnit(role), column];
       return cellAddress({ row, column: column.column }) + (own && unit ? conversion(unit, own) : "");
     },
   };

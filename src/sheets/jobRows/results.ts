@@ -13,7 +13,7 @@ import {
 } from "./inputs";
 import { moneyResults } from "./moneyResults";
 import { type Result, type Row, result, withStone } from "./result";
-import { type ResultRole, resultRoles } from "./roles";
+import { type ResultRole, resultLabels } from "./roles";
 
 import { guarded, type ListSetting, rate } from "./setting";
 
@@ -121,4 +121,4 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   ...moneyResults,
 };
 
-export const resultOrder = Object.keys(resultRoles) as ResultRole[];
+export const resultOrder = Object.keys(resultLabels) as ResultRole[];

@@ -1,77 +1,73 @@
-import { listUnits, type Measure, type UnitName } from "./units";
+import { type ColumnRole, usualUnit } from "../../headings/roles";
+import { type Measure, type UnitName, units } from "../../headings/units";
 
-/** What a column holds that formulas read. */
-export const inputRoles = {
-  job: { label: "Job", measures: undefined },
-  bed: { label: "Bed", measures: undefined },
-  length: { label: "Length", measures: "length" },
-  lengthInches: { label: "Length, inches beside the feet", measures: "length" },
-  width: { label: "Width", measures: "length" },
-  widthInches: { label: "Width, inches beside the feet", measures: "length" },
-  radius: { label: "Corner radius", measures: "length" },
-  corners: { label: "Rounded corners", measures: undefined },
-  depth: { label: "Stone depth", measures: "length" },
-  scrape: { label: "Scrape depth", measures: "length" },
-  stone: { label: "Kind of stone", measures: undefined },
-  waste: { label: "Waste", measures: "share" },
-} as const satisfies Readonly<Record<string, { label: string; measures: Measure | undefined }>>;
+export type Role = ColumnRole;
 
-export type InputRole = keyof typeof inputRoles;
+/** What a column holds that formulas read, as it is called on screen. */
+export const inputLabels = {
+  job: "Job",
+  bed: "Bed",
+  length: "Length",
+  lengthInches: "Length, inches beside the feet",
+  width: "Width",
+  widthInches: "Width, inches beside the feet",
+  radius: "Corner radius",
+  corners: "Rounded corners",
+  depth: "Stone depth",
+  scrape: "Scrape depth",
+  stone: "Kind of stone",
+  waste: "Waste",
+} as const satisfies Partial<Record<Role, string>>;
 
-/** What a column can hold that formulas give, with the unit that they give it in; area and border may also be typed. */
-export const resultRoles = {
-  area: { label: "Area", unit: "sq ft" },
-  border: { label: "Border run", unit: "ft" },
-  pieces: { label: "Border pieces", unit: "pieces" },
-  stakes: { label: "Extra stakes", unit: "stakes" },
-  yards: { label: "Stone, cu yd", unit: "cu yd" },
-  density: { label: "Stone, tons a cu yd", unit: undefined },
-  tons: { label: "Stone, tons", unit: "tons" },
-  order: { label: "Stone to order, tons", unit: "tons" },
-  rolls: { label: "Fabric rolls", unit: "rolls" },
-  pins: { label: "Pins", unit: "pins" },
-  boxes: { label: "Boxes of pins", unit: "boxes" },
-  dig: { label: "Dig, cu yd in the ground", unit: "cu yd" },
-  spoilLoads: { label: "Spoil loads", unit: "loads" },
-  deliveries: { label: "Stone deliveries", unit: "loads" },
-  hours: { label: "Crew hours", unit: "h" },
-  stonePrice: { label: "Stone price a ton", unit: undefined },
-  materialCost: { label: "Material cost", unit: undefined },
-  laborCost: { label: "Labor cost", unit: undefined },
-  haulingCost: { label: "Hauling cost", unit: undefined },
-  price: { label: "Price before tax", unit: undefined },
-} as const satisfies Readonly<Record<string, { label: string; unit: UnitName | undefined }>>;
+export type InputRole = keyof typeof inputLabels;
 
-export type ResultRole = keyof typeof resultRoles;
-export type Role = InputRole | ResultRole;
+/** What a column can hold that formulas give; area and border may also be typed. */
+export const resultLabels = {
+  area: "Area",
+  border: "Border run",
+  pieces: "Border pieces",
+  stakes: "Extra stakes",
+  yards: "Stone, cu yd",
+  density: "Stone, tons a cu yd",
+  tons: "Stone, tons",
+  order: "Stone to order, tons",
+  rolls: "Fabric rolls",
+  pins: "Pins",
+  boxes: "Boxes of pins",
+  dig: "Dig, cu yd in the ground",
+  spoilLoads: "Spoil loads",
+  deliveries: "Stone deliveries",
+  hours: "Crew hours",
+  stonePrice: "Stone price a ton",
+  materialCost: "Material cost",
+  laborCost: "Labor cost",
+  haulingCost: "Hauling cost",
+  price: "Price before tax",
+} as const satisfies Record<Exclude<Role, InputRole>, string>;
 
-export const isResult = (role: Role): role is ResultRole => role in resultRoles;
+export type ResultRole = keyof typeof resultLabels;
+
+export const isResult = (role: Role): role is ResultRole => role in resultLabels;
 
 export function roleLabel(role: Role): string {
-  return isResult(role) ? resultRoles[role].label : inputRoles[role].label;
+  return isResult(role) ? resultLabels[role] : inputLabels[role];
 }
 
-/** What a role's column is measured in; undefined for names, counts without a unit, and money. */
+/** What a role's column is measured in; undefined for names, counts that are typed, rates, and money. */
 export function measureOf(role: Role): Measure | undefined {
-  if (!isResult(role)) return inputRoles[role].measures;
-  const { unit } = resultRoles[role];
-  return unit && listUnits[unit].measures;
+  const usual = usualUnit(role);
+  const measure = usual && units[usual].measures;
+  return measure === "money" || measure === "density" || role === "corners" ? undefined : measure;
 }
 
-/** The unit that is taken where a heading names none. */
+/** The unit that is taken where a heading names none, and that a result is worked out in. */
 export function ownUnit(role: Role): UnitName | undefined {
-  if (isResult(role)) return resultRoles[role].unit;
-  if (role === "depth" || role === "scrape" || role === "lengthInches" || role === "widthInches") return "in";
-  return inputRoles[role].measures === "length" ? "ft" : undefined;
+  const measure = measureOf(role);
+  return measure === undefined || measure === "share" ? undefined : usualUnit(role);
 }
 
-/** Whether a role's column could be in a unit. */
-export function measuresFit(role: Role, unit: UnitName | undefined): boolean {
-  if (!unit) return true;
-  const measure = measureOf(role);
-  const { measures } = listUnits[unit];
-  if (measure === "count" || role === "corners") {
-    return measures === "count" && (unit === "each" || unit === ownUnit(role));
-  }
-  return measure === measures;
+/** The unit that a heading names, where formulas can convert it; undefined for money, rates and what is only counted. */
+export function convertible(unit: UnitName | undefined): UnitName | undefined {
+  const measure = unit && units[unit].measures;
+  return measure === "money" || measure === "density" || unit === "share" || unit === "things" ? undefined : unit;
 }

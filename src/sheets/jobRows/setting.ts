@@ -1,10 +1,10 @@
+import type { UnitName } from "../../headings/units";
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields } from "../../quantities/bed/fields";
 import { type RateKey, rateNames, stoneListNames } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import { readTape } from "../../quantities/tape";
 import type { ResultRole, Role } from "./roles";
-import type { UnitName } from "./units";
 
 /** A column that formulas read. */
 export interface ReadColumn {

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { claimsOf } from "./claims";
-import { readHeading } from "./headingText";
-import { conversion, listUnits, type UnitName } from "./units";
+import { readHeading } from "./heading";
+import { meaningOf } from "./meaning";
+import { conversion, type UnitName, units } from "./units";
 
 /** What a heading is taken for: roles, unit, and how plainly it says so. */
 const read = (heading: string) => {
   const text = readHeading(heading);
-  const { roles, strength } = claimsOf(text);
+  const { roles, strength } = meaningOf(text);
   return [roles.join(" or "), text.unit ?? "", roles.length > 0 ? strength : ""];
 };
 
@@ -102,13 +102,13 @@ describe("a heading says what a column holds, in the words that offices use", ()
     "",
     "…",
   ])("%s is nothing that formulas read or give", (heading) => {
-    expect(claimsOf(readHeading(heading)).roles.filter((role) => role !== "bed" && role !== "job")).toEqual([]);
+    expect(meaningOf(readHeading(heading)).roles.filter((role) => role !== "bed" && role !== "job")).toEqual([]);
   });
 
   test("any text at all is read without trouble", () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.string({ unit: "grapheme" })), (text) => {
-        const { roles } = claimsOf(readHeading(text));
+        const { roles } = meaningOf(readHeading(text));
         expect(new Set(roles).size).toBe(roles.length);
       }),
     );
@@ -141,7 +141,7 @@ describe("the factor between two units", () => {
   });
 
   test("there and back is the same", () => {
-    const names = Object.keys(listUnits) as UnitName[];
+    const names = Object.keys(units) as UnitName[];
     const applied = (amount: number, factor: string) =>
       factor === ""
         ? amount
@@ -149,7 +149,7 @@ describe("the factor between two units", () => {
           ? amount * Number(factor.slice(1))
           : amount / Number(factor.slice(1));
     for (const from of names) {
-      for (const to of names.filter((other) => listUnits[other].measures === listUnits[from].measures)) {
+      for (const to of names.filter((other) => units[other].measures === units[from].measures)) {
         expect(applied(applied(7, conversion(from, to)), conversion(to, from))).toBeCloseTo(7, 9);
       }
     }
