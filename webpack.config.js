@@ -3,10 +3,13 @@ import CopyPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import { Budget } from "./src/budget.mjs";
 import { FunctionsScript } from "./src/building/functionsScript.mjs";
+import { listFunctions } from "./src/building/listFunctions.mjs";
 import { SmallScripts } from "./src/building/smallScripts.mjs";
 import { HelpPages } from "./src/help/plugin.mjs";
 import { Licenses } from "./src/licenses/plugin.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./src/manifest.mjs";
+
+listFunctions();
 
 const here = (file) => new URL(file, import.meta.url);
 /** The style of each of the grid's packages that the practice page uses. */

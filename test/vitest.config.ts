@@ -1,5 +1,8 @@
 import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
+import { listFunctions } from "../src/building/listFunctions.mjs";
+
+listFunctions();
 
 /** What takes longest starts first, so that it isn't left running alone at the end. */
 const LONGEST = [

@@ -58,16 +58,14 @@ function missingWords({
 /** What is missing of a function, each with where it goes. */
 function missing(id: string, at: House): string[] {
   const declared = at.declared.find(({ name }) => name === id);
-  const words = declared
-    ? missingWords(declared).join(", ")
-    : "all of it, or its line in src/functions/declarations.ts";
+  const words = declared ? missingWords(declared).join(", ") : "all of it, exported under the file's name and Declared";
   const holds = (text: string) => new RegExp(`\\b${id}\\b`).test(text);
   const single = declared && declared.kind !== "list";
   const steps: readonly (readonly [boolean, string])[] = [
     [at.files.has(fileOf(id)), `its file src/functions/each/${fileOf(id)}`],
     [words === "", `its declaration: ${words}`],
     [!single || declared.working !== undefined, "its working, which Explain shows, in its declaration"],
-    [at.exported.includes(id), "its line in src/functions/index.ts"],
+    [at.exported.includes(id), "its export under its own name, in its file"],
     [holds(at.promised), "its row of arguments, kept for years, in test/contracts/functions-metadata.test.ts"],
     [at.cases.includes(id), "its arguments in CASES, or itself in LISTS, of test/functionCases.ts"],
     [at.held.includes(id), "an outside check that 1 % too much would fail, in test/references/functions"],
@@ -103,12 +101,12 @@ describe("a part that is missing is named, with where it goes", () => {
 
   test.each([
     [without({ files: new Map() }), /its file src\/functions\/each\/stoneTons\.ts/],
-    [without({ declared: [] }), /declaration: all of it, or its line in src\/functions\/declarations\.ts/],
+    [without({ declared: [] }), /declaration: all of it, exported under/],
     [withWords({ source: "" }), /declaration: source/],
     [withWords({ example: "", related: [] }), /declaration: example, related/],
     [withWords({ arguments: [{ name: "area", kind: "sq ft", about: "" }] }), /declaration: what to give for area/],
     [without({ declared: [unexplained] }), /its working/],
-    [without({ exported: [] }), /src\/functions\/index\.ts/],
+    [without({ exported: [] }), /its export under its own name/],
     [without({ promised: "STONE_TONS_MORE" }), /functions-metadata\.test\.ts/],
     [without({ cases: [] }), /CASES/],
     [without({ held: [] }), /outside check/],
