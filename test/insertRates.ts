@@ -1,5 +1,5 @@
-import { cellAddress } from "../src/sheets/address";
 import { ratesSheet } from "../src/sheets/rates/ratesSheet";
+import { cellAddress } from "../src/spreadsheet/areas";
 import { insertPlan } from "../src/workbook/change/insert";
 
 /** Puts the sheet of rates into the workbook, as the pane does, and says where it stands. */

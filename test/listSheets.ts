@@ -1,11 +1,11 @@
 import type { PracticeOffice } from "../src/practice/grid/practiceOffice";
-import { columnLetters } from "../src/sheets/address";
 import type { Filling, ListWish } from "../src/sheets/jobRows/filling";
 import { fillList } from "../src/sheets/jobRows/fillList";
 import { fitList, type ListFit } from "../src/sheets/jobRows/fitList";
 import type { CellContent, ListSheet } from "../src/sheets/jobRows/listSheet";
 import { proposedResults } from "../src/sheets/jobRows/proposed";
 import { usualAssumed } from "../src/sheets/jobRows/setting";
+import { columnLetters } from "../src/spreadsheet/areas";
 
 /** Rows of a sheet from its corner on; "" is a blank cell. */
 export type Rows = readonly (readonly CellContent[])[];

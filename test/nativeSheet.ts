@@ -1,7 +1,7 @@
 import type { CellValue } from "../src/practice/grid/port";
-import { cellAddress } from "../src/sheets/address";
 import type { Region } from "../src/sheets/plain/region";
 import { toPlain } from "../src/sheets/plain/toPlain";
+import { cellAddress } from "../src/spreadsheet/areas";
 import type { HeadlessHost } from "./headlessHost";
 import type { TriedCall, Typed } from "./nativeCases";
 

@@ -1,6 +1,6 @@
 import { parseA1Ref } from "@borgar/fx";
 import type { CellContent, Region } from "../src/sheets/plain/region";
-import type { Anchor } from "../src/sheets/plan";
+import type { Anchor } from "../src/spreadsheet/areas";
 
 type Cells = Readonly<Record<string, CellContent>>;
 

@@ -2,10 +2,11 @@ import { fromCol, parseA1Ref } from "@borgar/fx";
 import { SOILS } from "../src/quantities/soil";
 import { STONES } from "../src/quantities/stone";
 import { Book, type Cell, cellKey, type Target } from "../src/review/book";
-import type { Area, CellValue, SheetFacts, TableFacts, WorkbookFacts } from "../src/review/facts";
+import type { CellValue, SheetFacts, TableFacts, WorkbookFacts } from "../src/review/facts";
 import { evaluate } from "../src/review/formula/evaluate";
 import { isFailure, type Single, type Value } from "../src/review/formula/values";
 import { knowledgeOf } from "../src/review/knowledge";
+import type { Area } from "../src/spreadsheet/areas";
 import { callFunction } from "./callFunction";
 
 /** What a check is told of the functions and tables, as the pane hands it over. */

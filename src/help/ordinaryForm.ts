@@ -1,7 +1,7 @@
 import { nativeForms } from "../functions/native/forms";
-import { cellAddress } from "../sheets/address";
 import type { CellContent, Region } from "../sheets/plain/region";
 import { toPlain } from "../sheets/plain/toPlain";
+import { cellAddress } from "../spreadsheet/areas";
 import type { Result } from "./calls";
 import type { Example } from "./example";
 

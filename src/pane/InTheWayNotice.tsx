@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import type { Anchor } from "../sheets/plan";
+import type { Anchor } from "../spreadsheet/areas";
 import type { InTheWay } from "../workbook/change/place";
 import { Button } from "./Button";
 import { inTheWayWords } from "./inTheWayWords";

@@ -1,4 +1,5 @@
-import type { Area, NameFacts, TableFacts, WorkbookFacts } from "./facts";
+import type { Area } from "../spreadsheet/areas";
+import type { NameFacts, TableFacts, WorkbookFacts } from "./facts";
 import { type Pattern, PatternReader } from "./formula/pattern";
 import { type Edge, type Reference, readReference } from "./formula/reference";
 import { SheetGrid } from "./sheet/grid";

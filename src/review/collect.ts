@@ -1,10 +1,11 @@
+import { areaAddress, quotedSheet } from "../spreadsheet/areas";
 import { type Book, type Cell, cellKey, contains, type Target } from "./book";
 import { keyOf } from "./dismissals";
 import type { Scope } from "./facts";
 import type { Change, Finding, Level, Place } from "./finding";
 import type { Observation, Rule } from "./rules/rule";
 import type { Study } from "./study";
-import { counted, list, localAddress, quotedSheet } from "./words";
+import { counted, list } from "./words";
 
 /** An observation and the rule that made it. */
 export interface Seen {
@@ -73,7 +74,7 @@ function findingOf(book: Book, group: readonly Seen[]): Finding {
   const [{ rule, observation: first }] = group as [Seen];
   const observations = group.map(({ observation }) => observation);
   const cells = [...new Map(observations.map(({ cell }) => [cellKey(cell), cell])).values()];
-  const rest = cells.slice(1).map((cell) => localAddress(cell));
+  const rest = cells.slice(1).map((cell) => areaAddress(cell));
   const changes = new Map<string, Change>();
   for (const one of observations.flatMap(({ fix }) => fix ?? []))
     changes.set(`${one.sheet}:${one.row}:${one.column}`, one);
@@ -129,7 +130,7 @@ function placesOf(book: Book, cells: readonly Cell[]): Place[] {
 function whereOf(book: Book, cells: readonly Cell[]): string {
   const [first, ...rest] = cells;
   return `${quotedSheet(book.grids[first!.sheet]!.name)}!${list(
-    [first!, ...rest].map((cell) => localAddress(cell)),
+    [first!, ...rest].map((cell) => areaAddress(cell)),
     3,
   )}`;
 }

@@ -1,6 +1,6 @@
+import { areaAddress } from "../spreadsheet/areas";
 import type { Book, Cell } from "./book";
 import type { Finding } from "./finding";
-import { localAddress } from "./words";
 
 /** A finding that somebody looked at and let be. It is kept with the workbook, and is plain data. */
 export interface Dismissal {
@@ -62,7 +62,7 @@ function landmarkOf(book: Book, cell: Cell): string {
     if (column !== cell.column && grid.isTypedText(cell.row, column)) texts.push(String(grid.value(cell.row, column)));
   }
   const around = [places.headingOf(cell.row, cell.column), ...texts].filter(Boolean);
-  return [grid.name, ...(around.length > 0 ? around : [localAddress(cell)])].join("|");
+  return [grid.name, ...(around.length > 0 ? around : [areaAddress(cell)])].join("|");
 }
 
 /** Two 32-bit sums in the manner of FNV-1a: short, and no two findings of a workbook are likely to share both. */

@@ -1,3 +1,5 @@
+import type { Anchor, Area } from "../spreadsheet/areas";
+
 /*
  * What is known of a workbook when it is checked. Everything here can be read from the host in two rounds,
  * whatever the size: first the sheets with the addresses of their used ranges, the names and the tables; then
@@ -7,20 +9,8 @@
 /** What the host gives for a cell; "" for a blank one, the text of the error for an error. */
 export type CellValue = string | number | boolean;
 
-/** One cell of a sheet. */
-export interface Spot {
-  readonly row: number;
-  readonly column: number;
-}
-
-/** A rectangle of cells on a sheet. */
-export interface Area extends Spot {
-  readonly rows: number;
-  readonly columns: number;
-}
-
 /** The contents of a used range, as the host's properties of the same names give them. */
-export interface UsedFacts extends Spot {
+export interface UsedFacts extends Anchor {
   readonly values: readonly (readonly CellValue[])[];
   /** English names and comma separators; a constant stands here as it stands in `values`. */
   readonly formulas: readonly (readonly CellValue[])[];

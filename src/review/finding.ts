@@ -1,4 +1,5 @@
-import type { Area, CellValue } from "./facts";
+import type { Area } from "../spreadsheet/areas";
+import type { CellValue } from "./facts";
 
 /**
  * How sure a finding is. A "slip" is a mistake, or very nearly always one; "odd" looks wrong and may be meant;

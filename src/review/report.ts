@@ -1,8 +1,8 @@
+import { areaAddress, quotedSheet } from "../spreadsheet/areas";
 import type { Sorted } from "./dismissals";
 import type { CellValue } from "./facts";
 import type { Change, Level } from "./finding";
 import type { Unchecked } from "./unchecked";
-import { localAddress, quotedSheet } from "./words";
 
 /** One row of a report, to be put on a sheet. Every cell is plain text, also where it shows a formula. */
 export interface ReportRow {
@@ -74,7 +74,7 @@ function fixWords(fix: readonly Change[]): string {
   const [first, ...rest] = fix;
   if (!first) return "";
   const more = rest.length > 0 ? ` and ${rest.length} more` : "";
-  return `${quotedSheet(first.sheet)}!${localAddress(first)}: ${shown(first.before)} → ${shown(first.after)}${more}`;
+  return `${quotedSheet(first.sheet)}!${areaAddress(first)}: ${shown(first.before)} → ${shown(first.after)}${more}`;
 }
 
 const shown = (value: CellValue) => (value === "" ? "blank" : String(value));

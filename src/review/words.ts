@@ -1,25 +1,14 @@
-import { toCol } from "@borgar/fx";
+import { areaAddress, quotedSheet } from "../spreadsheet/areas";
 import type { Book, Cell, Target } from "./book";
-import type { Area } from "./facts";
-
-/** `F7`, or `F7:F9`. */
-export function localAddress({ row, column, rows = 1, columns = 1 }: Partial<Area> & { row: number; column: number }) {
-  const first = `${toCol(column)}${row + 1}`;
-  return rows === 1 && columns === 1 ? first : `${first}:${toCol(column + columns - 1)}${row + rows}`;
-}
 
 /** `Jobs!F7`, `'Front yard'!F7:F9`. */
 export function address(book: Book, place: Cell & { readonly rows?: number; readonly columns?: number }): string {
-  return `${quotedSheet(book.grids[place.sheet]!.name)}!${localAddress(place)}`;
+  return `${quotedSheet(book.grids[place.sheet]!.name)}!${areaAddress(place)}`;
 }
 
 /** The address as it reads from a cell: without the sheet where it is the cell's own. */
 export function addressFrom(book: Book, from: Cell, place: Cell | Target): string {
-  return place.sheet === from.sheet ? localAddress(place) : address(book, place);
-}
-
-export function quotedSheet(name: string): string {
-  return /^[A-Za-z_][\w.]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
+  return place.sheet === from.sheet ? areaAddress(place) : address(book, place);
 }
 
 /** A number as a finding shows it: cents of what is large, three digits of what is small, thousands apart. */
@@ -42,7 +31,7 @@ export function list(items: readonly string[], most = 5): string {
 export function nameOf(book: Book, cell: Cell): string {
   const places = book.places[cell.sheet]!;
   const words = [places.labelOf(cell.row, cell.column), places.headingOf(cell.row, cell.column)].filter(Boolean);
-  return words.length > 0 ? words.map((word) => `“${word}”`).join(", ") : localAddress(cell);
+  return words.length > 0 ? words.map((word) => `“${word}”`).join(", ") : areaAddress(cell);
 }
 
 /** `1 row`, `3 rows`. */

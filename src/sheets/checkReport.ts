@@ -1,5 +1,6 @@
+import type { Anchor } from "../spreadsheet/areas";
 import { compose, type DraftRow } from "./compose";
-import type { Anchor, LookName, Plan } from "./plan";
+import type { LookName, Plan } from "./plan";
 import { sentence } from "./typed";
 
 /** A row of a report as the check gives it; every cell is plain text. */

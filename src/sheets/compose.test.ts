@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { areaAddress, columnLetters } from "./address";
+import { areaAddress, columnLetters } from "../spreadsheet/areas";
 import { compose, TYPED_OVER } from "./compose";
 import { typed } from "./typed";
 

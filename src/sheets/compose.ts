@@ -1,5 +1,5 @@
-import { cellAddress } from "./address";
-import { type Anchor, type Area, type FormatName, type LookName, numberFormats, type Plan } from "./plan";
+import { type Anchor, type Area, cellAddress } from "../spreadsheet/areas";
+import { type FormatName, type LookName, numberFormats, type Plan } from "./plan";
 
 /** One cell of a sheet that is being composed. */
 export interface DraftCell {

@@ -1,3 +1,5 @@
+import type { Area } from "../spreadsheet/areas";
+
 /**
  * What is to be written into a workbook, as data: one rectangle of cells with their contents and looks.
  * Everything the product inserts is such a plan; `workbook/` has the one writer for it.
@@ -35,18 +37,6 @@ export const numberFormats = {
   date: "yyyy-mm-dd",
 } as const;
 export type FormatName = keyof typeof numberFormats;
-
-/** Where a plan is put: the zero-based row and column of its top left cell. */
-export interface Anchor {
-  readonly row: number;
-  readonly column: number;
-}
-
-/** A rectangle inside a plan, zero-based from the plan's top left cell. */
-export interface Area extends Anchor {
-  readonly rows: number;
-  readonly columns: number;
-}
 
 /** How one cell looks, exactly: what was read from a sheet and is to be written again. What is absent is left. */
 export interface CellStyle {

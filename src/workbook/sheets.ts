@@ -1,6 +1,5 @@
-import type { Anchor, Area } from "../sheets/plan";
+import { type Anchor, type Area, SHEET_ROWS } from "../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "./failure";
-import { SHEET_ROWS } from "./read/areas";
 
 /** The host's id of a sheet, which outlives a new name. */
 export async function sheetId(name: string): Promise<string> {

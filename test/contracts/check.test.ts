@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Change } from "../../src/review/finding";
+import { areaOfAddress } from "../../src/spreadsheet/areas";
 import { undoChanges, writeChanges } from "../../src/workbook/change/cells";
-import { areaOfAddress } from "../../src/workbook/read/areas";
 import { readForCheck, readWorkbook, scopeOf } from "../../src/workbook/read/workbook";
 import { changeDismissals } from "../../src/workbook/settings/dismissals";
 import { createHost, type HeadlessHost } from "../headlessHost";

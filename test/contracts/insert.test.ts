@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { undoInsert } from "../../src/pane/undoInsert";
 import { compose } from "../../src/sheets/compose";
-import type { Anchor } from "../../src/sheets/plan";
+import type { Anchor } from "../../src/spreadsheet/areas";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
 import { undoLastInsert } from "../../src/workbook/change/undo";

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import type { Anchor, Plan } from "../../src/sheets/plan";
+import type { Plan } from "../../src/sheets/plan";
+import type { Anchor } from "../../src/spreadsheet/areas";
 import { insertPlan, insertPlans } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
 import { undoLastInsert } from "../../src/workbook/change/undo";

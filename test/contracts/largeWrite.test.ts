@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { compose, type DraftRow } from "../../src/sheets/compose";
-import type { Anchor } from "../../src/sheets/plan";
+import type { Anchor } from "../../src/spreadsheet/areas";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { undoRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
 import { undoLastInsert } from "../../src/workbook/change/undo";

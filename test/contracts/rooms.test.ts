@@ -15,13 +15,13 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   functions: ["quantities", "layout", "headings"],
   layout: ["quantities"],
   sheets: ["quantities", "spreadsheet", "headings"],
-  workbook: ["sheets"],
+  workbook: ["sheets", "spreadsheet"],
   // Explain shows what the functions declare, and the check may use their arithmetic.
-  review: ["functions", "layout", "quantities", "headings"],
-  pane: ["workbook", "sheets", "layout", "review", "quantities", "headings"],
+  review: ["functions", "layout", "quantities", "headings", "spreadsheet"],
+  pane: ["workbook", "sheets", "layout", "review", "quantities", "headings", "spreadsheet"],
   practice: ["spreadsheet"],
   // Made in the build, and loaded by nothing: it may ask all that it writes about.
-  help: ["functions", "layout", "quantities", "sheets", "review"],
+  help: ["functions", "layout", "quantities", "sheets", "review", "spreadsheet"],
 };
 
 /** Single folders and files of a room that another room may import, where it may not import the rest. */

@@ -2,11 +2,11 @@ import { expect, test } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { EXAMPLE } from "../../src/quantities/bed/rates";
 import { reviewAtOnce } from "../../src/review/review";
-import { cellAddress } from "../../src/sheets/address";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import type { Plan } from "../../src/sheets/plan";
 import { ratesFrom } from "../../src/sheets/rates/ratesFrom";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
+import { cellAddress } from "../../src/spreadsheet/areas";
 import { callFunction } from "../callFunction";
 import { factsOf, knowledge, type SheetInput } from "../reviewWorkbook";
 

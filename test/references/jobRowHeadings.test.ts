@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect } from "vitest";
-import { columnLetters } from "../../src/sheets/address";
 import { fitList } from "../../src/sheets/jobRows/fitList";
 import type { ResultRole } from "../../src/sheets/jobRows/roles";
+import { columnLetters } from "../../src/spreadsheet/areas";
 import { writeRows } from "../../src/workbook/change/jobRows";
 import { readListSheet } from "../../src/workbook/read/jobRows";
 import type { HeadlessHost } from "../headlessHost";

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Change, Finding, Level } from "../../review/finding";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
 import { TextField } from "../Field";

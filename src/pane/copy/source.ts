@@ -1,9 +1,8 @@
 import type { WorkbookFacts } from "../../review/facts";
-import { areaAddress } from "../../sheets/address";
 import { blockAt, findBlocks } from "../../sheets/estimate/readBlock";
 import type { Region, Surroundings } from "../../sheets/plain/region";
 import { sheetRegion } from "../../sheets/plain/sheetRegion";
-import type { Anchor, Area } from "../../sheets/plan";
+import { type Anchor, type Area, areaAddress } from "../../spreadsheet/areas";
 import { WorkbookFailure } from "../../workbook/failure";
 import { readRegion } from "../../workbook/read/region";
 import { readWorkbook } from "../../workbook/read/workbook";

@@ -1,6 +1,6 @@
 import type { Explanation } from "../../review/explain/explanation";
 import type { PriceStrip } from "../../review/explain/strip";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
 import { moneyText } from "../numbers";

@@ -6,7 +6,7 @@ import { explain } from "../../review/explain/explain";
 import type { Explanation } from "../../review/explain/explanation";
 import { type PriceStrip, priceStrip } from "../../review/explain/strip";
 import { knowledgeOf } from "../../review/knowledge";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { WorkbookFailure } from "../../workbook/failure";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { callFunction } from "../callFunction";

@@ -1,6 +1,5 @@
 import { useId } from "preact/hooks";
 import { type UnitName, units } from "../../headings/units";
-import { columnLetters } from "../../sheets/address";
 import type { FittedColumn } from "../../sheets/jobRows/fitColumns";
 import { needsUnit } from "../../sheets/jobRows/fitColumns";
 import type { Correction } from "../../sheets/jobRows/fitList";
@@ -13,6 +12,7 @@ import {
   resultLabels,
   roleLabel,
 } from "../../sheets/jobRows/roles";
+import { columnLetters } from "../../spreadsheet/areas";
 
 interface ColumnChoicesProps {
   /** As they are taken now. */

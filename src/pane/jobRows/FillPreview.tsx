@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
-import { columnLetters } from "../../sheets/address";
 import type { FilledColumn, Filling } from "../../sheets/jobRows/filling";
 import type { ListRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { columnLetters } from "../../spreadsheet/areas";
 
 interface FillPreviewProps {
   readonly filling: Filling;

@@ -1,8 +1,8 @@
-import { columnLetters } from "../../sheets/address";
 import type { Filling } from "../../sheets/jobRows/filling";
 import type { ListFit } from "../../sheets/jobRows/fitList";
 import { headingAt } from "../../sheets/jobRows/headingRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { columnLetters } from "../../spreadsheet/areas";
 import { Button } from "../Button";
 import { onEscape } from "../onEscape";
 import { Said } from "../Said";

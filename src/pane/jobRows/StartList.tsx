@@ -1,5 +1,5 @@
-import { cellAddress } from "../../sheets/address";
 import type { FirstBed } from "../../sheets/jobRows/newList";
+import { cellAddress } from "../../spreadsheet/areas";
 import { Button } from "../Button";
 import { readsAs, TextField } from "../Field";
 import { InTheWayNotice } from "../InTheWayNotice";

@@ -1,9 +1,9 @@
 import type { Rates } from "../../quantities/bed/rates";
 import type { SheetFacts, WorkbookFacts } from "../../review/facts";
-import { areaAddress } from "../../sheets/address";
 import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
 import { findJobRows } from "../../sheets/jobRows/findJobRows";
 import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
+import { areaAddress } from "../../spreadsheet/areas";
 import { readRates } from "../../workbook/read/rates";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { previewOf } from "../preview";

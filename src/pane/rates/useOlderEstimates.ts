@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { rateLabel } from "../../quantities/bed/rates";
-import { cellAddress } from "../../sheets/address";
 import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/followRates";
+import { cellAddress } from "../../spreadsheet/areas";
 import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { useWord } from "../useWord";

@@ -1,6 +1,6 @@
-import { columnLetters } from "../../sheets/address";
 import { areaOf } from "../../sheets/templates/area";
 import type { Template, TemplateCell } from "../../sheets/templates/template";
+import { columnLetters } from "../../spreadsheet/areas";
 import { shownValue } from "./words";
 
 const MOST_ROWS = 14;

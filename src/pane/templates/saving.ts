@@ -1,11 +1,11 @@
 import type { WorkbookFacts } from "../../review/facts";
-import { areaAddress } from "../../sheets/address";
 import { blockAt, findBlocks } from "../../sheets/estimate/readBlock";
 import { findOutside, type Outside, type Treatment } from "../../sheets/templates/findOutside";
 import { MOST_CELLS, MOST_COLUMNS, MOST_OUTSIDE, MOST_ROWS, thousands } from "../../sheets/templates/limits";
 import { type Made, makeTemplate, type Words } from "../../sheets/templates/makeTemplate";
 import { areaOfRegion, type Saved } from "../../sheets/templates/readsOf";
 import type { RegionRules } from "../../sheets/templates/rules";
+import { areaAddress } from "../../spreadsheet/areas";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type RegionPlace, readRegion, readRules } from "../../workbook/read/region";
 import { type ReadWorkbook, readWorkbook } from "../../workbook/read/workbook";

@@ -1,4 +1,5 @@
 import { type DeclaredArgument, kindWords } from "../../functions/declare";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfKind, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
@@ -6,7 +7,7 @@ import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { fullName, knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { addressFrom, localAddress, nameOf } from "../words";
+import { addressFrom, nameOf } from "../words";
 import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
@@ -60,7 +61,7 @@ function observeArgument(
     group: `${cell.sheet}:${pattern.id}:${name}`,
     about: `${pattern.relative} ${name} ${unit ?? ""}`,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
       (slip && !isOther ? `: ${timesOff(slip.times)}.` : ": that is another kind of measure."),
     todo:
       slip && !isOther

@@ -1,9 +1,10 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { asksFirst } from "../formula/uses";
 import { type Family, formulaFor, readBy } from "../sheet/family";
 import { alongOf } from "../sheet/lines";
 import type { Study } from "../study";
-import { localAddress, nameOf } from "../words";
+import { nameOf } from "../words";
 import { change, type Observation, type Rule } from "./rule";
 
 /** As many formulas of a family have to find something in a place for a blank there to be a gap. */
@@ -33,7 +34,7 @@ function cleared(study: Study, cell: Cell, family: Family): Observation {
     cell,
     group: `${cell.sheet}:${family.line.at}:${family.skeleton}`,
     about: "formula gone",
-    seen: `${localAddress(cell)} (${nameOf(study.book, cell)}) is blank; the cells beside it have a formula, and what it reads is there.`,
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is blank; the cells beside it have a formula, and what it reads is there.`,
     todo: "Put the formula back, or dismiss this with the reason.",
     ...(formula !== undefined && { fix: [change(study, cell, formula)] }),
   };
@@ -84,7 +85,7 @@ function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Obse
     more: [member],
     group: `${sheet}:${column}`,
     about: "blank",
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is blank, and ${localAddress(member)} reckons without it.`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is blank, and ${areaAddress(member)} reckons without it.`,
     todo: isQuantity ? "Type the quantity, or dismiss this if the line is not wanted." : "Type what belongs there.",
     ...(isQuantity && { level: "question" as const }),
   };

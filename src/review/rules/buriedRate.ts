@@ -1,10 +1,11 @@
 import { toCol } from "@borgar/fx";
+import { areaAddress, quotedSheet } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isNumber, type Tree, walk } from "../formula/tree";
 import type { Study } from "../study";
-import { addressFrom, localAddress, nameOf, percent, quotedSheet, short } from "../words";
+import { addressFrom, nameOf, percent, short } from "../words";
 import { eachFormula } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
@@ -137,7 +138,7 @@ function observe(study: Study, cell: Cell, pattern: Pattern, rate: Rate, tree: T
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) has ${shown} typed into ${formula}; ` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) has ${shown} typed into ${formula}; ` +
       `${rate.name ?? nameOf(book, rate.target)} in ${addressFrom(book, cell, rate.target)} is ${shown}.`,
     todo: `Read ${reference} instead.`,
     ...(mended !== undefined && { fix: [change(study, cell, mended)] }),

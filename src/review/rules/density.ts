@@ -1,11 +1,12 @@
 import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantities/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import type { Observation, Rule } from "./rule";
 
 /** Short tons a cubic yard for pounds a cubic foot. */
@@ -69,7 +70,7 @@ function observe(study: Study, cell: Cell, tons: number): Observation | undefine
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: String(tons),
-    seen: `${localAddress(cell)} (${nameOf(study.book, cell)}) makes the stone ${short(tons)} tons a cubic yard; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) makes the stone ${short(tons)} tons a cubic yard; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
     todo: "Type the weight of the supplier's scale ticket, in short tons a loose cubic yard.",
     ...(between && { level: "question" as const, rank: 15 }),
   };

@@ -1,6 +1,7 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -24,7 +25,7 @@ export const depthSense: Rule = {
 
 function* observe(study: Study, depth: Measure): Generator<Observation> {
   const { cell, amount } = depth;
-  const name = () => `${localAddress(cell)} (${nameOf(study.book, cell)})`;
+  const name = () => `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
   const seen = (what: string, words: string, todo: string, more?: Measure): Observation => ({
     cell,
     ...(more && { more: [more.cell] }),
@@ -51,7 +52,7 @@ function* observe(study: Study, depth: Measure): Generator<Observation> {
   if (size && size.amount > amount * LARGEST_STONE * SLACK) {
     yield seen(
       "stone",
-      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${localAddress(size.cell)}), over two thirds of it.`,
+      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two thirds of it.`,
       "Take smaller stone, or a higher border and more depth.",
       size,
     );
@@ -59,7 +60,7 @@ function* observe(study: Study, depth: Measure): Generator<Observation> {
   if (border && amount > border.amount * SLACK) {
     yield seen(
       "border",
-      `${name()} is ${short(amount)} in deep behind a border of ${short(border.amount)} in (${localAddress(border.cell)}): it spills over.`,
+      `${name()} is ${short(amount)} in deep behind a border of ${short(border.amount)} in (${areaAddress(border.cell)}): it spills over.`,
       "Take a higher border or less depth.",
       border,
     );

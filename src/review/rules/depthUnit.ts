@@ -1,8 +1,9 @@
 import type { Role } from "../../headings/roles";
 import { INCHES_PER_FOOT } from "../../quantities/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
@@ -40,7 +41,7 @@ function observe(study: Study, { cell, number, unit, role }: Measure): Observati
     group: `${cell.sheet}:${role}:${isInches}`,
     about: String(number),
     seen:
-      `${localAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
+      `${areaAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
       `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
     todo: `Type ${short(mended)}, or tape text with its unit, such as ${short(inches)}".`,
     fix: [change(study, cell, mended)],

@@ -1,8 +1,9 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains } from "../book";
 import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
 import { isBinary, isReference } from "../formula/tree";
 import type { Study, SummingCell } from "../study";
-import { addressFrom, list, localAddress, nameOf, short } from "../words";
+import { addressFrom, list, nameOf, short } from "../words";
 import { eachSum } from "./each";
 import { touches } from "./leftOut";
 import { change, type Observation, offBy, type Rule } from "./rule";
@@ -153,7 +154,7 @@ function observe(
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) takes ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
       ` ${short(amount)} too much.`,
     todo: how === "again" ? "Take each cell once." : "Add up either the lines or the subtotals, not both.",
     rank: Math.max(10, offBy(total, (total ?? 0) - amount, doubleCount.rank)),

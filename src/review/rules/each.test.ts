@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { factsOf, knowledge, type SheetInput } from "../../../test/reviewWorkbook";
+import { areaAddress } from "../../spreadsheet/areas";
 import { Study } from "../study";
-import { localAddress } from "../words";
 import { eachCell, eachFormula, eachMeasure, eachSum } from "./each";
 import type { Observation } from "./rule";
 
@@ -24,7 +24,7 @@ const seenAt = (row: number, column = 0): Observation => ({
 /** What came of a way through a workbook: cells seen, and pauses. */
 function walked(steps: Generator<Observation | undefined>) {
   const all = [...steps];
-  const seen = all.filter((one) => one !== undefined).map(({ cell }) => localAddress(cell));
+  const seen = all.filter((one) => one !== undefined).map(({ cell }) => areaAddress(cell));
   return { seen, pauses: all.filter((one) => one === undefined).length };
 }
 

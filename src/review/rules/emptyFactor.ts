@@ -1,9 +1,10 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { isBinary, isNumber, type Tree } from "../formula/tree";
 import { asksFirst, usesOf } from "../formula/uses";
 import type { Study } from "../study";
-import { addressFrom, localAddress, nameOf } from "../words";
+import { addressFrom, nameOf } from "../words";
 import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -37,7 +38,7 @@ function observe(study: Study, cell: Cell, pattern: Pattern): Observation[] {
         more: [cell],
         group: `${sheet}:${row}:${column}`,
         about: "empty",
-        seen: `${localAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reckons with it.`,
+        seen: `${areaAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reckons with it.`,
         todo: isNamed ? "Type what belongs there, or dismiss this if nothing does." : "Check which cell is meant.",
         // A place that is labelled may have been left empty on purpose.
         ...(isNamed && { level: "question" as const }),

@@ -1,3 +1,4 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
@@ -5,7 +6,7 @@ import { calledName, isCall, isReference, walk } from "../formula/tree";
 import { isFailure } from "../formula/values";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { addressFrom, list, localAddress, nameOf } from "../words";
+import { addressFrom, list, nameOf } from "../words";
 import { eachCell } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -64,7 +65,7 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
       more: [cell],
       group: `blank:${blank.sheet}:${blank.column}`,
       about: "blank",
-      seen: `${localAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
+      seen: `${areaAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
       todo: "Type what belongs there.",
     };
   }
@@ -74,7 +75,7 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
     group,
     about: error,
     echoOf: book.targetsOf(cell),
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
     todo:
       error === "#NAME?"
         ? "Check the spelling of the function or name, or load the add-in that has it."

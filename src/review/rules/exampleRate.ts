@@ -1,6 +1,7 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import type { Study } from "../study";
-import { localAddress, nameOf } from "../words";
+import { nameOf } from "../words";
 import { eachCell } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -38,7 +39,7 @@ function observe(study: Study, mark: Cell, text: string): Observation | undefine
       more: [mark],
       group: isWorkedOut ? `${mark.sheet}` : `${mark.sheet}:${text}`,
       about: text,
-      seen: `${localAddress(cell)} (${nameOf(study.book, cell)}) is marked “${text}”, and is in use.`,
+      seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is marked “${text}”, and is in use.`,
       todo: isWorkedOut
         ? "Type the office's own; the mark goes by itself."
         : "Type the office's own, and take the mark off.",

@@ -1,7 +1,8 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
 import type { Study } from "../study";
-import { counted, list, localAddress, nameOf, short } from "../words";
+import { counted, list, nameOf, short } from "../words";
 import { eachSum } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
@@ -43,7 +44,7 @@ function observe(study: Study, cell: Cell, sum: Sum): Observation | undefined {
     more: hidden,
     group: `${cell.sheet}:${isRows ? rows.join(",") : "columns"}`,
     about: `${hidden.length}`,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) takes ${what} with ${short(amount)} of ${short(total ?? 0)}.`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${what} with ${short(amount)} of ${short(total ?? 0)}.`,
     todo: "Show the rows, or take them out of the sum, or dismiss this with the reason.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, hiddenInTotal.rank)),
   };

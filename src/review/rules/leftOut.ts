@@ -1,4 +1,5 @@
 import { unitIn } from "../../headings/heading";
+import { overlap } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
 import type { SheetGrid } from "../sheet/grid";
@@ -186,11 +187,5 @@ function stretchesByLine(study: Study) {
 
 /** Whether two areas share a cell. */
 export function touches(one: Target, other: Target): boolean {
-  return (
-    one.sheet === other.sheet &&
-    one.row < other.row + other.rows &&
-    other.row < one.row + one.rows &&
-    one.column < other.column + other.columns &&
-    other.column < one.column + one.columns
-  );
+  return one.sheet === other.sheet && overlap(one, other);
 }

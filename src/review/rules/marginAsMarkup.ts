@@ -1,10 +1,11 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
 import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, type Tree, walk } from "../formula/tree";
 import { fullName } from "../knowledge";
 import { asNumber, type Study } from "../study";
-import { addressFrom, localAddress, nameOf, percent, short } from "../words";
+import { addressFrom, nameOf, percent, short } from "../words";
 import { eachFormula } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
@@ -108,7 +109,7 @@ function observe(study: Study, cell: Cell, pattern: Pattern, { way, share, cost 
     more: [target],
     group: `${cell.sheet}:${pattern.id}`,
     about: `${pattern.relative} ${name}`,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
     todo:
       says === "margin"
         ? "For a margin divide the cost by 1 − margin; for a markup say so in the heading."

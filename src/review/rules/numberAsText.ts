@@ -1,9 +1,10 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { isBinary } from "../formula/tree";
 import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { list, localAddress, nameOf } from "../words";
+import { list, nameOf } from "../words";
 import { eachCell } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
@@ -55,13 +56,13 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
   const text = String(grid.value(cell.row, cell.column)).trim();
   const over =
     passed.length > 0
-      ? ` ${list(passed.map((reader) => localAddress(reader)))} pass${passed.length === 1 ? "es" : ""} over it.`
+      ? ` ${list(passed.map((reader) => areaAddress(reader)))} pass${passed.length === 1 ? "es" : ""} over it.`
       : "";
   return {
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: text,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) holds the text “${text}”, not the number.${over}`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the text “${text}”, not the number.${over}`,
     todo: "Make it a number.",
     ...(passed.length === 0 &&
       !isOutlier && {

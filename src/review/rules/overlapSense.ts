@@ -1,7 +1,8 @@
 import { INCHES_PER_FOOT } from "../../quantities/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -21,7 +22,7 @@ function observe(study: Study, overlap: Measure): Observation | undefined {
   const { cell, amount } = overlap;
   const roll = companion(study, overlap, "roll width");
   const rollIn = roll && roll.amount * INCHES_PER_FOOT;
-  const name = `${localAddress(cell)} (${nameOf(study.book, cell)})`;
+  const name = `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
   const isLittle = amount > 0 && amount < LEAST_IN;
   const isMuch = rollIn !== undefined && amount > rollIn * MOST_OF_ROLL;
   if (!isLittle && !isMuch) return undefined;
@@ -31,7 +32,7 @@ function observe(study: Study, overlap: Measure): Observation | undefined {
     group: `${cell.sheet}:${cell.column}`,
     about: String(amount),
     seen: isMuch
-      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${localAddress(roll!.cell)}).`
+      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(roll!.cell)}).`
       : `${name} laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
     todo: "Check the unit; 6 to 12 in is common practice.",
     ...(isMuch && amount >= rollIn && { level: "slip" as const, rank: 70 }),

@@ -1,10 +1,11 @@
 import { units } from "../../headings/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { calledName, isCall, walk } from "../formula/tree";
 import { fullName } from "../knowledge";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { addressFrom, localAddress, nameOf, short } from "../words";
+import { addressFrom, nameOf, short } from "../words";
 import { eachFormula, eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -48,7 +49,7 @@ function overloaded(study: Study, loads: Measure, limit: Measure): Observation |
     group: `${cell.sheet}:${cell.column}`,
     about: `${loads.amount} ${tons.amount} ${limit.amount}`,
     seen:
-      `${localAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
+      `${areaAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
       `over the payload of ${short(limit.amount)} in ${addressFrom(study.book, cell, limit.cell)}.`,
     todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or a truck that may carry more.`,
   };
@@ -61,7 +62,7 @@ function byVolumeOnly(study: Study, cell: Cell, pattern: number, limit: Measure)
     more: [limit.cell],
     group: `${cell.sheet}:${pattern}`,
     about: "by volume only",
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, though a payload stands in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, though a payload stands in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
     todo: "Give the weight of a yard and the payload, too.",
   };
 }

@@ -1,10 +1,11 @@
 import type { Role } from "../../headings/roles";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { cellKey } from "../book";
 import { readBy } from "../sheet/family";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import { type Observation, offBy, type Rule } from "./rule";
 
@@ -43,7 +44,7 @@ function observe(study: Study, { cell, amount }: Measure, cost: Measure): Observ
     more: [cost.cell],
     group: `${cell.sheet}:${cell.column}`,
     about: `${amount} ${cost.amount}`,
-    seen: `${localAddress(cell)} (${nameOf(study.book, cell)}) is ${short(amount)}; its cost in ${localAddress(cost.cell)} is ${short(cost.amount)}.`,
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is ${short(amount)}; its cost in ${areaAddress(cost.cell)} is ${short(cost.amount)}.`,
     todo: "Check the markup and what the price is made of.",
     rank: Math.max(10, offBy(amount, cost.amount, priceUnderCost.rank)),
   };

@@ -1,8 +1,9 @@
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { eachMeasure } from "./each";
 import type { Observation, Rule } from "./rule";
 
@@ -56,7 +57,7 @@ function observe(
     more: [base.cell],
     group: `${cell.sheet}:${cell.column}:${share < low}`,
     about: `${amount} ${base.amount}`,
-    seen: `${localAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${localAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
+    seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
     todo: "Check the spacing, the unit, and which bed was counted.",
   };
 }

@@ -2,11 +2,12 @@ import type { CallExpression } from "@borgar/fx";
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
 import { isWholeThing } from "../../headings/words";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import type { Study } from "../study";
-import { localAddress, nameOf } from "../words";
+import { nameOf } from "../words";
 import { eachFormula } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
@@ -47,7 +48,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
     group: `${cell.sheet}:${cell.column}:${name}`,
     about: formula,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) has ${formula}, which rounds ` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) has ${formula}, which rounds ` +
       (nearest ? "to the nearest whole one: down as often as up." : "down."),
     todo: "Round up.",
     rank: Math.max(

@@ -1,8 +1,8 @@
 import type { Role } from "../../headings/roles";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import type { HeadingRow } from "../sheet/headings";
 import type { Study } from "../study";
-import { localAddress } from "../words";
 import type { Observation, Rule } from "./rule";
 
 /** A table is one of beds if it has one of these typed in. */
@@ -94,7 +94,7 @@ function* twins(
     }
     const name = study.book.grids[sheet]!.text(bed.place.row, bed.place.column);
     const which = (place: Target) =>
-      what === "row" ? `row ${place.row + 1}` : `column ${localAddress(place).replace(/\d.*/, "")}`;
+      what === "row" ? `row ${place.row + 1}` : `column ${areaAddress(place).replace(/\d.*/, "")}`;
     yield {
       cell: { sheet, row: bed.place.row, column: bed.place.column },
       more: [bed.place, before.place],

@@ -1,8 +1,9 @@
 import { toCol } from "@borgar/fx";
+import { areaAddress, quotedSheet } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import type { Sum } from "../formula/sums";
 import type { Study, SummingCell } from "../study";
-import { list, localAddress, nameOf, quotedSheet, short } from "../words";
+import { list, nameOf, short } from "../words";
 import { eachSum } from "./each";
 import { leftOutOf } from "./leftOut";
 import { change, type Observation, offBy, type Rule } from "./rule";
@@ -26,7 +27,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
   const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
   const isKnown = left.every(({ row, column }) => grid.number(row, column) !== undefined);
   const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
-  const takes = list(sum.targets.map((target) => localAddress(target)));
+  const takes = list(sum.targets.map((target) => areaAddress(target)));
   const fixed = sum.name === "SUM" || sum.name === "AVERAGE" ? wholeRange(study, cell, sum, left) : undefined;
   return {
     cell,
@@ -34,7 +35,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     group: `${cell.sheet}:${pattern.id}`,
     about: takes,
     seen:
-      `${localAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => localAddress(one)))}` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => areaAddress(one)))}` +
       ` beside it${isKnown ? ` (${left.length > 1 ? "together " : ""}${short(amount)})` : ""}.`,
     todo:
       left.length > 1

@@ -1,9 +1,10 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import { shifted } from "../formula/shift";
 import { type Family, readBy } from "../sheet/family";
 import { alongOf } from "../sheet/lines";
 import type { Study } from "../study";
-import { addressFrom, localAddress, nameOf, short } from "../words";
+import { addressFrom, nameOf, short } from "../words";
 import { change, type Observation, type Rule } from "./rule";
 
 export const sliding: Rule = {
@@ -49,7 +50,7 @@ function observe(study: Study, family: Family, place: number): Observation[] {
       more: [start],
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
       about: `${place} ${book.grids[cell.sheet]!.formula(cell.row, cell.column)}`,
-      seen: `${localAddress(first)} reads ${rate}; ${localAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
+      seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
       todo: "Make all lines read the same cell, and fix it with $.",
       ...(fix.length > 0 && { fix }),
     };

@@ -1,7 +1,8 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { formulaFor } from "../sheet/family";
 import type { Outlier } from "../sheet/outliers";
 import { asNumber, type Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
 /** In a row of sums every column holds something else, and there a number this far off is no sum typed over. */
@@ -38,7 +39,7 @@ function observe(study: Study, { cell, family }: Outlier): Observation | undefin
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${family.skeleton}`,
     about: String(typed),
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) holds ${short(typed)}, typed; ${gives}`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(typed)}, typed; ${gives}`,
     todo: "Put the formula back, or dismiss this with the reason for the number.",
     rank: Math.max(5, offBy(typed, would, typedOver.rank)),
     fix: [change(study, cell, formula)],

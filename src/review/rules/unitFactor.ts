@@ -1,11 +1,12 @@
 import { units } from "../../headings/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfUnit, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
 import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, walk } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { localAddress, nameOf } from "../words";
+import { nameOf } from "../words";
 import { eachFormula } from "./each";
 import type { Observation, Rule } from "./rule";
 import { timesOff, unitSlip } from "./unitSlip";
@@ -50,7 +51,7 @@ function observe(study: Study, cell: Cell, pattern: Pattern): Observation | unde
     cell,
     group: `${cell.sheet}:${pattern.id}`,
     about: `${pattern.relative} ${unit}`,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) is in ${unit}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is in ${unit}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
     todo: `${slip.times >= 1 ? "Divide" : "Multiply"} by ${factor} more, or correct the unit in a heading.`,
   };
 }

@@ -1,8 +1,9 @@
+import { areaAddress } from "../../spreadsheet/areas";
 import { cellKey } from "../book";
 import { formulaFor } from "../sheet/family";
 import type { Outlier } from "../sheet/outliers";
 import { asNumber, type Study } from "../study";
-import { localAddress, nameOf, short } from "../words";
+import { nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
 import { isMixed } from "./typedOver";
 
@@ -50,7 +51,7 @@ function observe(study: Study, { cell, family }: Outlier): Observation | undefin
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${book.patternAt(cell.sheet, cell.row, cell.column)!.id}`,
     about: own,
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
     todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
     rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
     fix: [change(study, cell, formula)],

@@ -1,11 +1,12 @@
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
+import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { calledName, isBinary, isCall, isNumber } from "../formula/tree";
 import { type Use, usesOf, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { localAddress, nameOf, percent, short } from "../words";
+import { nameOf, percent, short } from "../words";
 import { eachCell } from "./each";
 import { change, type Observation, type Rule } from "./rule";
 
@@ -53,7 +54,7 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
     cell,
     group: `${cell.sheet}:${cell.column}:${role ?? ""}`,
     about: String(value),
-    seen: `${localAddress(cell)} (${nameOf(book, cell)}) holds ${short(value)}, which is ${percent(value)}.`,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(value)}, which is ${percent(value)}.`,
     todo: `Type ${short(value)}% (or ${short(value / 100)}).`,
     fix: [change(study, cell, Number((value / 100).toPrecision(12)))],
   };

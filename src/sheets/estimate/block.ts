@@ -1,8 +1,9 @@
 import type { BedForm } from "../../quantities/bed/form";
+import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import { inLines } from "../file/lines";
-import type { Anchor, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { named } from "../typed";
 import { headRow } from "./head";
 import { BLOCK_TITLE, headings, MEASURED } from "./headings";

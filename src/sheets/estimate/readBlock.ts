@@ -1,6 +1,6 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, type CutOutText, type PointText, type Way, ways } from "../../quantities/bed/form";
-import type { Anchor, Area } from "../plan";
+import type { Anchor, Area } from "../../spreadsheet/areas";
 import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
 
 export const BLOCK_COLUMNS = 9;

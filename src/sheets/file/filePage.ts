@@ -1,6 +1,6 @@
 import type { Worksheet } from "exceljs";
-import { areaAddress } from "../address";
-import type { Area, PageSetup } from "../plan";
+import { type Area, areaAddress } from "../../spreadsheet/areas";
+import type { PageSetup } from "../plan";
 
 /** The numbers that files have for sizes of paper: ECMA-376, 18.3.1.63 pageSetup (from memory). */
 const PAPER: Readonly<Record<PageSetup["paper"], number>> = { letter: 1, a4: 9 };

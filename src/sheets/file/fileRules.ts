@@ -1,7 +1,7 @@
 import type { Workbook, Worksheet } from "exceljs";
+import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { fileFormula } from "../../spreadsheet/fileFormula";
-import { areaAddress, cellAddress } from "../address";
-import type { Anchor, Area, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { warnedStyle } from "./fileLooks";
 
 /** The longest list of choices that a file holds without cells of its own for it; from memory. */

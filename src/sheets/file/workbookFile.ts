@@ -1,9 +1,9 @@
 import type { Workbook, Worksheet } from "exceljs";
 import { Problem } from "../../quantities/problem";
+import { type Anchor, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { contentValue, isFormula, type Shown, shownValue } from "../../spreadsheet/fileCell";
 import { fileFormula } from "../../spreadsheet/fileFormula";
-import { areaAddress, cellAddress } from "../address";
-import type { Anchor, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { tooLong } from "../tooLong";
 import { stylesOf } from "./fileLooks";
 import { setPage } from "./filePage";

@@ -1,9 +1,9 @@
 import type { BedForm } from "../../quantities/bed/form";
 import { lines as estimateLines } from "../../quantities/bed/lines";
 import { toCents } from "../../quantities/cents";
+import type { Anchor, Area } from "../../spreadsheet/areas";
 import { headings } from "../estimate/headings";
 import { findBlocks } from "../estimate/readBlock";
-import type { Anchor, Area } from "../plan";
 
 /** A priced line of a block, as its cells show it now. */
 export interface BedLine {

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { numberFormats } from "../plan";
 import type { CellChange, FilledColumn, ListWish } from "./filling";
 import type { FittedColumn } from "./fitColumns";

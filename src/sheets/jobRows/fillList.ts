@@ -1,4 +1,4 @@
-import { columnLetters } from "../address";
+import { columnLetters } from "../../spreadsheet/areas";
 import { isTyped } from "./columnFacts";
 import { fillColumn } from "./fillColumn";
 import type { CellChange, Filling, ListWish } from "./filling";

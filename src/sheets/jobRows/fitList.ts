@@ -1,6 +1,6 @@
 import { isUnitOf } from "../../headings/meaning";
 import type { UnitName } from "../../headings/units";
-import type { Area } from "../plan";
+import type { Area } from "../../spreadsheet/areas";
 import { type FittedColumn, fitColumns } from "./fitColumns";
 import { type HeadingRow, headingRowAt, headingRows } from "./headingRows";
 import { rowsBelow } from "./listRows";

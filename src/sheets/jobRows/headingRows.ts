@@ -1,7 +1,7 @@
 import { isUnitAlone, readHeading } from "../../headings/heading";
 import { meaningOf } from "../../headings/meaning";
 import { readTape } from "../../quantities/tape";
-import type { Area } from "../plan";
+import type { Area } from "../../spreadsheet/areas";
 import type { ListCells, ListTable } from "./listSheet";
 import type { Role } from "./roles";
 

@@ -1,6 +1,6 @@
 import { conversion } from "../../headings/units";
 import { quoted } from "../../quantities/bed/evaluate";
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import type { InputRole } from "./roles";
 import { type ListSetting, type ReadColumn, rate } from "./setting";
 

@@ -1,4 +1,4 @@
-import type { Anchor, Area } from "../plan";
+import type { Anchor, Area } from "../../spreadsheet/areas";
 
 /** What the host gives for a cell: "" for a blank one, the text of the error for an error. */
 export type CellContent = string | number | boolean;

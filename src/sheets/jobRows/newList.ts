@@ -1,7 +1,8 @@
 import type { RateKey } from "../../quantities/bed/rates";
+import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
-import type { Anchor, FormatName, LookName, Plan } from "../plan";
+import type { FormatName, LookName, Plan } from "../plan";
 import { named, typed } from "../typed";
 import { resultFormula } from "./resultFormula";
 import { results } from "./results";

@@ -1,9 +1,6 @@
-import type { Area } from "../plan";
+import { type Area, overlap, SHEET_COLUMNS } from "../../spreadsheet/areas";
 import type { ListFit } from "./fitList";
 import type { ListSheet } from "./listSheet";
-
-/** Columns of a worksheet. */
-const SHEET_COLUMNS = 16_384;
 
 /**
  * Where new columns go: right beside the list, else to the right of everything that stands there.
@@ -38,12 +35,3 @@ function beyond({ tables, merged }: ListSheet, right: number): number {
 }
 
 const lastOf = ({ column, columns }: Area) => column + columns - 1;
-
-function overlap(one: Area, other: Area): boolean {
-  return (
-    one.row < other.row + other.rows &&
-    other.row < one.row + one.rows &&
-    one.column < other.column + other.columns &&
-    other.column < one.column + one.columns
-  );
-}

@@ -1,5 +1,5 @@
 import { conversion } from "../../headings/units";
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import type { Row } from "./result";
 import { results } from "./results";
 import { ownUnit, type ResultRole } from "./roles";

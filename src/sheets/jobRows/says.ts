@@ -1,5 +1,5 @@
 import { rateNames } from "../../quantities/bed/rates";
-import { columnLetters } from "../address";
+import { columnLetters } from "../../spreadsheet/areas";
 import { type FittedColumn, holdsPercents } from "./fitColumns";
 import type { ListRow } from "./listRows";
 import { results } from "./results";

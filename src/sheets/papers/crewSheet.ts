@@ -1,10 +1,11 @@
 import type { CrewPlan, PlannedStep } from "../../quantities/job/crewPlan";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { printTape } from "../../quantities/tape";
+import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import { inLines } from "../file/lines";
-import type { Anchor, PlacedPicture, Plan } from "../plan";
+import type { PlacedPicture, Plan } from "../plan";
 import { figure } from "./orderSheet";
 import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
 

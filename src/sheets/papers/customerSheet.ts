@@ -1,6 +1,7 @@
 import { toCents } from "../../quantities/cents";
+import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
-import type { Anchor, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
 
 /** One bed as the customer is told about it. */

@@ -1,5 +1,6 @@
+import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
-import type { Anchor, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
 
 /** What a dig notice says. Dates arrive in words; text that is "" leaves a blank to write in. */

@@ -1,6 +1,7 @@
 import type { JobOrder, OrderLine, Supplier } from "../../quantities/job/order";
+import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
-import type { Anchor, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
 
 /** What stands on top of an order. Text that is "" leaves a blank to write in. */

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { HeadlessHost } from "../../../test/headlessHost";
 import { createProductHost } from "../../../test/productHost";
-import { columnLetters } from "../address";
+import { columnLetters } from "../../spreadsheet/areas";
 import { findPastJobs, morePastJobs, type PastLine, pastJobsSheet } from "./pastJobs";
 
 const stone: PastLine = {

@@ -1,5 +1,6 @@
+import type { Anchor, Area } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
-import type { Anchor, Area, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { sentence } from "../typed";
 
 /** What a line of the list tells: a measure of one job, estimated and actual. */

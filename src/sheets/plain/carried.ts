@@ -1,6 +1,5 @@
 import { NoNative } from "../../functions/native/given";
-import { cellAddress } from "../address";
-import type { Anchor } from "../plan";
+import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import type { CellContent, SheetArea, Surroundings } from "./region";
 
 /** A cell outside the copy whose value a workbook of its own brings along, so that formulas can go on reading it. */

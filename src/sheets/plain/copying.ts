@@ -1,6 +1,5 @@
+import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { needsArray } from "../../spreadsheet/needsArray";
-import { areaAddress, cellAddress } from "../address";
-import type { Anchor, Area } from "../plan";
 import { Carried } from "./carried";
 import { callsOwnFunction } from "./formula";
 import { copyFormula, type FormulaCopy } from "./formulaCopy";

@@ -1,4 +1,5 @@
-import type { Anchor, Area, CellStyle } from "../plan";
+import type { Anchor, Area } from "../../spreadsheet/areas";
+import type { CellStyle } from "../plan";
 
 export type CellContent = string | number | boolean;
 

@@ -1,4 +1,4 @@
-import type { Area } from "../plan";
+import type { Area } from "../../spreadsheet/areas";
 import type { Replacement } from "./taped";
 
 /** Finds replaced cells in an area without looking at all of them. */

@@ -1,7 +1,7 @@
 import { type Given, NoNative } from "../../functions/native/given";
 import { isUnusualName, numberRead, type Reading } from "../../functions/native/textReading";
 import { plainName } from "../../quantities/nearestName";
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import type { Found } from "./references";
 import type { CellContent, Region, SheetArea, Surroundings } from "./region";
 

@@ -1,6 +1,7 @@
 import { isPriced, type RateKey, rateKeys, rateNames, stoneListNames, whoseName } from "../../quantities/bed/rates";
+import type { Anchor, Area } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
-import type { Anchor, Area, Plan } from "../plan";
+import type { Plan } from "../plan";
 import { headingRow, rateRow, whoseKey } from "./rows";
 import { rateSections } from "./sections";
 import { FIRST_STONE, LAST_STONE, STONE_PARTS, stoneRows } from "./stoneRows";

@@ -1,6 +1,5 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
-import { areaAddress, cellAddress } from "../address";
-import type { Area } from "../plan";
+import { type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { areaOfRegion, piecesOf, type Saved } from "./readsOf";
 import { movedBy } from "./reference";
 import type { RegionRules } from "./rules";

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { isFormula } from "../plain/region";
 import { areaOfRegion, type OutsidePiece, type Piece, piecesOf, type Saved } from "./readsOf";
 import { oneCell } from "./reference";

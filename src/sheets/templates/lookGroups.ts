@@ -1,6 +1,6 @@
-import { areaAddress } from "../address";
+import { type Area, areaAddress } from "../../spreadsheet/areas";
 import type { Region } from "../plain/region";
-import type { Area, CellStyle } from "../plan";
+import type { CellStyle } from "../plan";
 import { hidingIn } from "./hidingLook";
 import type { TemplateLook } from "./template";
 

@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress } from "../address";
+import { areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { areaOf } from "./area";
 import { carriedRules } from "./carriedRules";
 import { findOutside, namesInside, type Outside, type Treatment } from "./findOutside";

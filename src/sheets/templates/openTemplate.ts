@@ -1,5 +1,6 @@
+import type { Anchor } from "../../spreadsheet/areas";
 import { written } from "../plain/written";
-import type { Anchor, CellStyle, Plan } from "../plan";
+import type { CellStyle, Plan } from "../plan";
 import { areaOf, cellsOf } from "./area";
 import { literal } from "./literal";
 import { canonical, movedBy, referenceOf } from "./reference";

@@ -1,4 +1,4 @@
-import type { Area } from "../plan";
+import type { Area } from "../../spreadsheet/areas";
 
 /** Lists and rules of cells, as they were read from a sheet. */
 export interface RegionRules {

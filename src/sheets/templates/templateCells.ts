@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import type { CellContent } from "../plain/region";
 import { covers, spillsOf } from "../plain/spills";
 import { eachFormula, type Outside, type Treatment } from "./findOutside";

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellAddress } from "../../spreadsheet/areas";
 import { areaOf, cellsOf, fits } from "./area";
 import { formulaFault } from "./formulaFault";
 import { hiddenCharacter } from "./hiddenCharacters";

@@ -1,7 +1,7 @@
-import type { Area, CellValue } from "../../review/facts";
+import type { CellValue } from "../../review/facts";
 import type { Change } from "../../review/finding";
-import { cellAddress } from "../../sheets/address";
 import { someOf } from "../../sheets/someOf";
+import { type Area, cellAddress } from "../../spreadsheet/areas";
 import { codeOf, inWorkbook, WorkbookFailure } from "../failure";
 import { pointsOfCharacters } from "../read/cellStyle";
 import { asWritten, contentsOf } from "../read/cells";

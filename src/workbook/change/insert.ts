@@ -1,6 +1,6 @@
-import { areaAddress } from "../../sheets/address";
-import type { Anchor, Plan } from "../../sheets/plan";
+import type { Plan } from "../../sheets/plan";
 import { cut, withoutUnprintable } from "../../sheets/printable";
+import { type Anchor, areaAddress } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
 import { anchorOf } from "../read/areas";
 import { writeParts } from "./insertParts";

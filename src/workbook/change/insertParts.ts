@@ -1,5 +1,5 @@
-import { areaAddress } from "../../sheets/address";
 import { tooLong } from "../../sheets/tooLong";
+import { areaAddress } from "../../spreadsheet/areas";
 import { codeOf, WorkbookFailure } from "../failure";
 import { leftoverMessage, writing } from "./change";
 import { type OverwrittenContent, queueTypedSince } from "./overwritten";

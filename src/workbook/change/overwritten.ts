@@ -1,5 +1,5 @@
 import type { Plan } from "../../sheets/plan";
-import { areasOfAddresses } from "../read/areas";
+import { areasOfAddresses } from "../../spreadsheet/areas";
 import {
   queueCellStyles,
   queuePlainFont,

@@ -1,7 +1,7 @@
-import { areaAddress } from "../../sheets/address";
-import type { Anchor, Area, Plan } from "../../sheets/plan";
+import type { Plan } from "../../sheets/plan";
+import { type Anchor, type Area, areaAddress, isOnSheet, overlap, withoutSheets } from "../../spreadsheet/areas";
 import { WorkbookFailure } from "../failure";
-import { anchorOf, areaOf, filledAreas, isOnSheet, nearestFreePlace, overlap, withoutSheets } from "../read/areas";
+import { anchorOf, areaOf, filledAreas, nearestFreePlace } from "../read/areas";
 
 /** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
 export type Place =

@@ -1,5 +1,5 @@
 import { isObject } from "../../sheets/kept";
-import type { Area } from "../../sheets/plan";
+import type { Area } from "../../spreadsheet/areas";
 import { inWorkbook } from "../failure";
 import type { StyleBefore } from "../read/cellStyle";
 import { type KeptText, queueReadKept, queueWriteKept } from "../settings/setting";

@@ -1,5 +1,4 @@
-import { cellAddress } from "../../sheets/address";
-import type { Anchor } from "../../sheets/plan";
+import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { anchorOf } from "../read/areas";
 
 /** What formulas elsewhere can read of something that is to go. */

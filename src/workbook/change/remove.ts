@@ -1,8 +1,15 @@
-import { areaAddress, cellAddress } from "../../sheets/address";
-import type { Anchor } from "../../sheets/plan";
+import {
+  type Anchor,
+  areaAddress,
+  areaIn,
+  cellAddress,
+  common,
+  overlap,
+  sheetOfAddress,
+} from "../../spreadsheet/areas";
 import { queueShapes } from "../drawing/picture";
 import { type DrawingRecord, drawingAt } from "../drawing/records";
-import { areaIn, areaOf, common, overlap, sheetOfAddress } from "../read/areas";
+import { areaOf } from "../read/areas";
 import { areBlank, contentsAsWritten } from "../read/cells";
 import { type OverwrittenContent, queueRestore, queueWidths } from "./overwritten";
 import type { ReceiptPart, Written } from "./receipt";

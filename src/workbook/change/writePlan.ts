@@ -1,5 +1,6 @@
 import { type Look, looks, warned } from "../../sheets/looks";
-import type { Area, PageSetup, Plan } from "../../sheets/plan";
+import type { PageSetup, Plan } from "../../sheets/plan";
+import type { Area } from "../../spreadsheet/areas";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "../drawing/picture";
 import { pointsOfCharacters, queueCellStyles } from "../read/cellStyle";
 import { areOthers } from "../read/cells";

@@ -1,6 +1,6 @@
 import { drawnInputs } from "../../sheets/estimate/drawnInputs";
 import { blockAt, type FoundBlock, findBlocks } from "../../sheets/estimate/readBlock";
-import type { Area } from "../../sheets/plan";
+import type { Area } from "../../spreadsheet/areas";
 import { leftoverMessage, withRetry, writing } from "../change/change";
 import type { InsertedPart } from "../change/remove";
 import { codeOf, inWorkbook, WorkbookFailure, whatHappened } from "../failure";

@@ -1,7 +1,7 @@
 import type { FoundBlock } from "../../sheets/estimate/readBlock";
 import { isObject, type Kept } from "../../sheets/kept";
 import { type KeptList, listToKeep, NO_ITEMS, readList } from "../../sheets/keptList";
-import type { Anchor } from "../../sheets/plan";
+import type { Anchor } from "../../spreadsheet/areas";
 import { changeable, type KeptSetting, queueReadKept, queueWriteKept } from "../settings/setting";
 
 /** Which picture belongs to which block, kept with the workbook. */

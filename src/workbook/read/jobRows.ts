@@ -1,8 +1,8 @@
 import type { CellContent, ListSheet, ListTable } from "../../sheets/jobRows/listSheet";
 import { STONE_WEIGHTS } from "../../sheets/jobRows/setting";
-import type { Area } from "../../sheets/plan";
+import { type Area, areasOfAddresses } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
-import { areaOf, areasOfAddresses } from "./areas";
+import { areaOf } from "./areas";
 import { contentsOf } from "./cells";
 
 /** The sheet in front as it was read for a list of beds, and where on it the person stood. */

@@ -1,6 +1,6 @@
 import { isRateName, type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
+import { sheetOfAddress } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
-import { sheetOfAddress } from "./areas";
 import { contentsOf } from "./cells";
 
 /** The office's rates, and where they stand. */

@@ -1,9 +1,9 @@
 import type { CellContent, RegionRead } from "../../sheets/plain/region";
-import type { Area } from "../../sheets/plan";
 import { ruleFor } from "../../sheets/templates/carriedRules";
 import type { RegionRules } from "../../sheets/templates/rules";
+import { type Area, areaOfAddress, areasOfAddresses, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
-import { areaOf, areaOfAddress, areasOfAddresses, common, SHEET_COLUMNS, SHEET_ROWS } from "./areas";
+import { areaOf } from "./areas";
 import { cellStyleOf, charactersOfPoints, queuePlainFont, STYLE_PROPERTIES } from "./cellStyle";
 import { contentsOf } from "./cells";
 

@@ -1,9 +1,9 @@
 import { drawnInputs } from "../../sheets/estimate/drawnInputs";
 import { BLOCK_COLUMNS, blockAt, type FoundBlock, findBlocks } from "../../sheets/estimate/readBlock";
-import type { Anchor, Area } from "../../sheets/plan";
+import { type Anchor, type Area, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { type DrawingRecord, drawingAt, drawingOf, queueReadDrawings } from "../drawing/records";
 import { inWorkbook } from "../failure";
-import { anchorOf, areaOf, common, SHEET_COLUMNS, SHEET_ROWS } from "./areas";
+import { anchorOf, areaOf } from "./areas";
 
 /** The block that is selected, and how it stands with its drawing. */
 export interface SelectedBlock {

@@ -1,4 +1,4 @@
-import type { Anchor } from "../../sheets/plan";
+import type { Anchor } from "../../spreadsheet/areas";
 import { inWorkbook } from "../failure";
 import { anchorOf } from "./areas";
 

@@ -1,7 +1,8 @@
-import type { CellValue, Area as ReviewArea, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../../review/facts";
+import type { CellValue, Scope, SheetFacts, TableFacts, WorkbookFacts } from "../../review/facts";
+import { areasOfAddresses, type Area as ReviewArea } from "../../spreadsheet/areas";
 import { inWorkbook } from "../failure";
 import { type KnownDismissals, queueReadDismissals } from "../settings/dismissals";
-import { areaOf, areasOfAddresses } from "./areas";
+import { areaOf } from "./areas";
 import { contentsOf } from "./cells";
 
 /** A workbook as it was read for a check, and where the person stood. */
