@@ -1,10 +1,9 @@
 import type { PracticeOffice } from "../src/practice/grid/practiceOffice";
-import type { Filling, ListWish } from "../src/sheets/jobRows/filling";
-import { fillList } from "../src/sheets/jobRows/fillList";
-import { fitList, type ListFit } from "../src/sheets/jobRows/fitList";
+import { type Filling, type FillOptions, fillList } from "../src/sheets/jobRows/fill";
+import { fitList, type ListFit } from "../src/sheets/jobRows/fit";
 import type { CellContent, ListSheet } from "../src/sheets/jobRows/listSheet";
-import { proposedResults } from "../src/sheets/jobRows/proposed";
 import { usualAssumed } from "../src/sheets/jobRows/setting";
+import { proposedResults } from "../src/sheets/jobRows/wanted";
 import { columnLetters } from "../src/spreadsheet/areas";
 
 /** Rows of a sheet from its corner on; "" is a blank cell. */
@@ -53,13 +52,13 @@ export function fitOf(sheet: ListSheet): ListFit {
 }
 
 /** What would be written, where nothing is wished for but what is proposed. */
-export function fillOf(fit: ListFit, wish: Partial<ListWish> = {}): Filling {
-  const corrections = wish.corrections ?? new Map();
+export function fillOf(fit: ListFit, options: Partial<FillOptions> = {}): Filling {
+  const corrections = options.corrections ?? new Map();
   return fillList(fit, {
     corrections,
     results: proposedResults(fit, corrections),
     assumed: usualAssumed,
     replace: new Set(),
-    ...wish,
+    ...options,
   });
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fitList } from "../../src/sheets/jobRows/fitList";
+import { fitList } from "../../src/sheets/jobRows/fit";
 import type { CellContent } from "../../src/sheets/jobRows/listSheet";
 import { Chance } from "../fuzz/random";
 import { CORNER, fillOf, listSheet } from "../listSheets";

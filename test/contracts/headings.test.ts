@@ -3,7 +3,7 @@ import { type UnitName, units } from "../../src/headings/units";
 import { Book } from "../../src/review/book";
 import { argumentUnit } from "../../src/review/rules/argumentUnit";
 import { unitFactor } from "../../src/review/rules/unitFactor";
-import { fitList } from "../../src/sheets/jobRows/fitList";
+import { fitList } from "../../src/sheets/jobRows/fit";
 import { cellsFound } from "../findWith";
 import { CORNER, listSheet } from "../listSheets";
 import { factsOf } from "../reviewWorkbook";

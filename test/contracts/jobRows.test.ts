@@ -3,12 +3,12 @@ import { estimateBed } from "../../src/quantities/bed/estimate";
 import { blankForm } from "../../src/quantities/bed/form";
 import { rateKeys } from "../../src/quantities/bed/rates";
 import { readForm } from "../../src/quantities/bed/read";
-import type { Filling, ListWish } from "../../src/sheets/jobRows/filling";
-import { fitList, type ListFit } from "../../src/sheets/jobRows/fitList";
+import type { Filling, FillOptions } from "../../src/sheets/jobRows/fill";
+import { fitList, type ListFit } from "../../src/sheets/jobRows/fit";
 import { newList } from "../../src/sheets/jobRows/newList";
-import { offeredResults } from "../../src/sheets/jobRows/proposed";
 import { type ResultRole, roleLabel } from "../../src/sheets/jobRows/roles";
 import { usualAssumed } from "../../src/sheets/jobRows/setting";
+import { offeredResults } from "../../src/sheets/jobRows/wanted";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { undoRows, writeRows } from "../../src/workbook/change/jobRows";
@@ -46,9 +46,9 @@ async function fitted(): Promise<ListFit> {
   return fit;
 }
 
-async function proposed(wish: Partial<ListWish> = {}): Promise<{ fit: ListFit; filling: Filling }> {
+async function proposed(options: Partial<FillOptions> = {}): Promise<{ fit: ListFit; filling: Filling }> {
   const fit = await fitted();
-  return { fit, filling: fillOf(fit, { results: ["tons", "area"], ...wish }) };
+  return { fit, filling: fillOf(fit, { results: ["tons", "area"], ...options }) };
 }
 
 const WRITE_OVER = { replace: new Set<ResultRole>(["tons"]) };
@@ -303,7 +303,7 @@ const FIRST = { job: "=cmd", bed: "1/2 left", length: `18' 6"`, width: "5" };
 const RATES = new Set(rateKeys);
 
 describe("a new list", () => {
-  const wish = {
+  const options = {
     first: FIRST,
     assumed: usualAssumed,
     results: offeredResults,
@@ -314,7 +314,7 @@ describe("a new list", () => {
 
   test("comes to the price that the estimate of the same bed has, from the same rates", async () => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    const inserted = await insertPlan((at) => newList(wish, at), { kind: "new sheet", name: "Beds" });
+    const inserted = await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
     expect(inserted).toMatchObject({ done: true, sheetName: "Beds" });
     const { values } = await listOn("Beds");
     const reading = readForm({ ...blankForm(), typed: { length: `18' 6"`, width: "5" } });
@@ -358,7 +358,7 @@ describe("a new list", () => {
     ["is under 0", -5],
   ])("says so in words where a rate %s, and never gives a wrong price", async (_, content) => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    await insertPlan((at) => newList(wish, at), { kind: "new sheet", name: "Beds" });
+    await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
     const column = (role: ResultRole) => 9 + offeredResults.indexOf(role);
     for (const [name, role] of [
       ["Rate_fabric_roll", "materialCost"],
@@ -397,7 +397,7 @@ describe("a new list", () => {
 
   test("reads back by its own headings, surely", async () => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    await insertPlan((at) => newList(wish, at), { kind: "new sheet", name: "Beds" });
+    await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
     await Excel.run(async (context) => context.workbook.worksheets.getItem("Beds").getRange("A2").select());
     const fit = await fitted();
     expect(fit.columns.filter(({ sure }) => sure !== "sure")).toEqual([]);
@@ -408,7 +408,7 @@ describe("a new list", () => {
   });
 
   test("is a table, and stands nowhere over anything", async () => {
-    const plain = { ...wish, rates: new Set<never>(), results: ["area", "tons"] as const };
+    const plain = { ...options, rates: new Set<never>(), results: ["area", "tons"] as const };
     await onSheet((sheet) => sheet.getRange("B3").select());
     expect(await insertPlan((at) => newList(plain, at), { kind: "selection" })).toMatchObject({ done: false });
     await onSheet((sheet) => sheet.getRange("A9").select());
@@ -425,7 +425,7 @@ describe("a new list", () => {
 
   test("at the last row of the sheet is refused in words", async () => {
     await onSheet((sheet) => sheet.getRange("A1048576").select());
-    await expect(insertPlan((at) => newList(wish, at), { kind: "selection" })).rejects.toThrow(
+    await expect(insertPlan((at) => newList(options, at), { kind: "selection" })).rejects.toThrow(
       /does not fit on the sheet/,
     );
   });

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect } from "vitest";
-import { fitList } from "../../src/sheets/jobRows/fitList";
+import { fitList } from "../../src/sheets/jobRows/fit";
 import type { ResultRole } from "../../src/sheets/jobRows/roles";
 import { columnLetters } from "../../src/spreadsheet/areas";
 import { writeRows } from "../../src/workbook/change/jobRows";

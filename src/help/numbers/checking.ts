@@ -7,7 +7,7 @@ import { LIKELY_RATIO } from "../../review/rules/typedOver";
 import { MOST_OTHERS } from "../../review/rules/unlike";
 import { MOST_OTHERWISE } from "../../review/rules/wholePercent";
 import { FEWEST_MEMBERS } from "../../review/sheet/family";
-import { DEEPEST_IN, LONGEST_FT } from "../../sheets/jobRows/doubts";
+import { DEEPEST_IN, LONGEST_FT } from "../../sheets/jobRows/fit";
 import { HOW_SURE, OUR_CHOICE, percents, type Stated } from "./stated";
 
 /** What the check points out, and what is asked about in a list of beds. */

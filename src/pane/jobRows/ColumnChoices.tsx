@@ -1,8 +1,6 @@
 import { useId } from "preact/hooks";
 import { type UnitName, units } from "../../headings/units";
-import type { FittedColumn } from "../../sheets/jobRows/fitColumns";
-import { needsUnit } from "../../sheets/jobRows/fitColumns";
-import type { Correction } from "../../sheets/jobRows/fitList";
+import { type Correction, type FittedColumn, needsUnit } from "../../sheets/jobRows/fit";
 import {
   inputLabels,
   isResult,

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { FilledColumn, Filling } from "../../sheets/jobRows/filling";
+import type { FilledColumn, Filling } from "../../sheets/jobRows/fill";
 import type { ListRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { columnLetters } from "../../spreadsheet/areas";

@@ -1,6 +1,6 @@
-import type { Filling } from "../../sheets/jobRows/filling";
-import type { ListFit } from "../../sheets/jobRows/fitList";
-import { headingAt } from "../../sheets/jobRows/headingRows";
+import type { Filling } from "../../sheets/jobRows/fill";
+import type { ListFit } from "../../sheets/jobRows/fit";
+import { headingAt } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { columnLetters } from "../../spreadsheet/areas";
 import { Button } from "../Button";

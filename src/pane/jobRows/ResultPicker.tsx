@@ -1,6 +1,6 @@
-import { offeredResults } from "../../sheets/jobRows/proposed";
 import { results } from "../../sheets/jobRows/results";
 import { type ResultRole, type Role, roleLabel } from "../../sheets/jobRows/roles";
+import { offeredResults } from "../../sheets/jobRows/wanted";
 import { Button } from "../Button";
 import { Select } from "../Select";
 

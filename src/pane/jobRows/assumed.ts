@@ -1,7 +1,7 @@
 import { readShare } from "../../quantities/numberText";
 import { Problem } from "../../quantities/problem";
 import { readTape } from "../../quantities/tape";
-import { borderWords } from "../../sheets/jobRows/says";
+import { borderWords } from "../../sheets/jobRows/assumptions";
 import { type Assumed, usualAssumed } from "../../sheets/jobRows/setting";
 
 /** What is taken for every bed where no column says it, as typed. */

@@ -1,10 +1,9 @@
 import { useMemo, useState } from "preact/hooks";
-import type { Filling } from "../../sheets/jobRows/filling";
-import { fillList } from "../../sheets/jobRows/fillList";
-import { type Correction, type Corrections, fitList, type ListFit, settleColumns } from "../../sheets/jobRows/fitList";
-import type { HeadingRow } from "../../sheets/jobRows/headingRows";
-import { proposedResults } from "../../sheets/jobRows/proposed";
+import { type Filling, fillList } from "../../sheets/jobRows/fill";
+import { type Correction, type Corrections, fitList, type ListFit, settleColumns } from "../../sheets/jobRows/fit";
+import type { HeadingRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { proposedResults } from "../../sheets/jobRows/wanted";
 import { undoRows, type WrittenRows, writeRows } from "../../workbook/change/jobRows";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";

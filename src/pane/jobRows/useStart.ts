@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Problem } from "../../quantities/problem";
 import { STONES } from "../../quantities/stone";
 import { readTape } from "../../quantities/tape";
-import { type FirstBed, type NewListWish, newList, newListResults } from "../../sheets/jobRows/newList";
+import { type FirstBed, type NewListOptions, newList, newListResults } from "../../sheets/jobRows/newList";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { rateKeysOf } from "../../sheets/jobRows/setting";
 import { insertPlan } from "../../workbook/change/insert";
@@ -26,7 +26,7 @@ export function useStart() {
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
   const { assumed, problems } = readAssumed(texts);
-  const wish: NewListWish = {
+  const options: NewListOptions = {
     first,
     assumed,
     results,
@@ -50,8 +50,8 @@ export function useStart() {
     setTexts,
     problems,
     sizeProblems: { length: sizeProblem(first.length, "Length"), width: sizeProblem(first.width, "Width") },
-    wanted: newListResults(wish),
-    preview: newList(wish, { row: 0, column: 0 }),
+    wanted: newListResults(options),
+    preview: newList(options, { row: 0, column: 0 }),
     inTheWay,
     canTakeBack: last?.title,
     write: (place: Place) =>
@@ -59,7 +59,7 @@ export function useStart() {
         setInTheWay(undefined);
         if (await refreshRates())
           return "Nothing was written: the rates have changed in the meantime. Look again, then insert.";
-        const inserted = await insertPlan((at) => newList(wish, at), place);
+        const inserted = await insertPlan((at) => newList(options, at), place);
         if (!inserted.done) {
           setInTheWay(inserted.inTheWay);
           return undefined;

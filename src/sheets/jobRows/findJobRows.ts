@@ -1,9 +1,8 @@
 import { type UnitName, units } from "../../headings/units";
 import { readTape } from "../../quantities/tape";
-import { fitColumns } from "./fitColumns";
-import { headingRows, isMeasure } from "./headingRows";
-import { judgeRows, rowsBelow } from "./listRows";
-import { ListCells, type ListSheet } from "./listSheet";
+import { fitColumns } from "./fit";
+import { headingRows, judgeRows, rowsBelow } from "./listRows";
+import { isMeasure, ListCells, type ListSheet } from "./listSheet";
 import { type InputRole, isResult, measureOf, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
 
 /** One bed of a list, as its row stands in the sheet. */
@@ -19,7 +18,7 @@ export interface JobRow {
   readonly quantities: Readonly<Partial<Record<ResultRole, number>>>;
 }
 
-export interface JobList {
+interface JobList {
   readonly sheet: string;
   readonly headingRow: number;
   readonly beds: readonly JobRow[];

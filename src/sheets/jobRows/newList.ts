@@ -4,11 +4,9 @@ import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
 import type { FormatName, LookName, Plan } from "../plan";
 import { named, typed } from "../typed";
-import { resultFormula } from "./resultFormula";
-import { results } from "./results";
+import { resultFormula, results } from "./results";
 import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
-import type { Assumed, ListSetting, ReadColumn } from "./setting";
-import { rate } from "./setting";
+import { type Assumed, type ListSetting, type ReadColumn, rate } from "./setting";
 import { wantedResults } from "./wanted";
 
 /** The first bed of a new list, as typed. */
@@ -20,7 +18,7 @@ export interface FirstBed {
 }
 
 /** What a new list is to be. */
-export interface NewListWish {
+export interface NewListOptions {
   readonly first: FirstBed;
   readonly assumed: Assumed;
   /** In the order of their columns. */
@@ -57,21 +55,21 @@ const NARROWEST = 8;
 const HEADING_ROOM = 5;
 
 /** Which results a new list gets: those asked for, with those that they rest on, and why others are left out. */
-export function newListResults(wish: NewListWish) {
-  return wantedResults(wish.results, settingOf(wish, [], { row: 0, column: 0 }), new Set());
+export function newListResults(options: NewListOptions) {
+  return wantedResults(options.results, settingOf(options, [], { row: 0, column: 0 }), new Set());
 }
 
 /**
  * A heading row and the first bed below it: typed cells, and formulas that copy down. As a table where the host has
  * tables. Its headings are read back by the fitting of columns.
  */
-export function newList(wish: NewListWish, at: Anchor): Plan {
-  const roles = newListResults(wish).results.map(({ role }) => role);
-  const setting = settingOf(wish, roles, at);
+export function newList(options: NewListOptions, at: Anchor): Plan {
+  const roles = newListResults(options).results.map(({ role }) => role);
+  const setting = settingOf(options, roles, at);
   const columns: readonly Role[] = [...inputColumns.map(({ role }) => role), ...roles];
   const headings = columns.map((role): DraftCell => ({ content: headingOf(role), look: headingLook(role) }));
   const first = columns.map((role): DraftCell => {
-    if (!isResult(role)) return inputCell(wish, setting, role);
+    if (!isResult(role)) return inputCell(options, setting, role);
     const { format } = results[role];
     return { content: resultFormula(setting, role, at.row + 1), format, look: "result" };
   });
@@ -86,7 +84,7 @@ export function newList(wish: NewListWish, at: Anchor): Plan {
 }
 
 function settingOf(
-  { assumed, rates, weighsStone }: NewListWish,
+  { assumed, rates, weighsStone }: NewListOptions,
   roles: readonly ResultRole[],
   at: Anchor,
 ): ListSetting {
@@ -101,7 +99,7 @@ function settingOf(
   return { columns, shown: new Set(roles), assumed, rates, weighsStone };
 }
 
-function inputCell({ first, assumed, stones }: NewListWish, setting: ListSetting, role: InputRole): DraftCell {
+function inputCell({ first, assumed, stones }: NewListOptions, setting: ListSetting, role: InputRole): DraftCell {
   const content: Readonly<Partial<Record<InputRole, string | number>>> = {
     job: named(first.job),
     bed: named(first.bed),

@@ -1,21 +1,61 @@
+import { conversion } from "../../headings/units";
 import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
-import { rateNames } from "../../quantities/bed/rates";
-import { stoneWeightFormula } from "../estimate/rateFormulas";
+import { type RateKey, rateNames } from "../../quantities/bed/rates";
+import { cellAddress } from "../../spreadsheet/areas";
+import { followingFormula, stoneWeightFormula } from "../estimate/rateFormulas";
+import type { FormatName } from "../plan";
+import { ownUnit, type ResultRole, resultLabels } from "./roles";
 import {
   cornerArguments,
   decimalFeet,
   depthArgument,
+  guarded,
+  type ListSetting,
   lengthArgument,
+  rate,
   scrapeArgument,
   stoneArgument,
   wasteArgument,
-} from "./inputs";
-import { moneyResults } from "./moneyResults";
-import { type Result, type Row, result, withStone } from "./result";
-import { type ResultRole, resultLabels } from "./roles";
+} from "./setting";
 
-import { guarded, type ListSetting, rate } from "./setting";
+/** How one result of a bed is worked out from its row. */
+export interface Result {
+  /** The heading of a new column; it reads back as this result. */
+  readonly heading: string;
+  readonly format: FormatName;
+  /** What a bed's row must tell; area and border may stand in a column of their own instead. */
+  readonly needs: "area" | "border" | "sides" | "stone" | "nothing";
+  /** Results that have to stand in columns of their own, so that the formula can be read. */
+  readonly columns: readonly ResultRole[];
+  /** Rates without which it would rest on invented prices or paces. */
+  readonly rates: readonly RateKey[];
+  readonly formula: (row: Row) => string;
+  /** What it is, and what is taken for granted, for the person. */
+  readonly note: string;
+}
+
+/** A row for which formulas are made. */
+interface Row {
+  readonly setting: ListSetting;
+  readonly row: number;
+  /** Another result of the same row: its cell, or how it is worked out. */
+  readonly of: (role: ResultRole) => string;
+}
+
+const result = (
+  heading: string,
+  format: FormatName,
+  needs: Result["needs"],
+  note: string,
+  formula: Result["formula"],
+  more: Partial<Pick<Result, "columns" | "rates">> = {},
+): Result => ({ heading, format, needs, note, formula, columns: [], rates: [], ...more });
+
+/** A formula of a cell in which `{stone}` is what the row's stone is called. */
+function withStone(formula: string, name: string): string {
+  return formula.slice(1).replaceAll("{stone}", () => name);
+}
 
 const initial = (key: FieldKey) => fields[key].initial;
 
@@ -118,7 +158,104 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     },
     { columns: ["area", "border", "yards", "dig"], rates: ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"] },
   ),
-  ...moneyResults,
+  // What a bed costs and is sold for, at the office's rates: without them, nothing.
+  stonePrice: result(
+    "Stone price a ton",
+    "money",
+    "stone",
+    "by kind, else that of any other stone",
+    ({ setting, row }) => withStone(followingFormula("stoneCost"), stoneArgument(setting, row)),
+    { rates: ["stoneCost"] },
+  ),
+  materialCost: result(
+    "Material cost",
+    "money",
+    "sides",
+    "stone, border, stakes, fabric and pins at the office's rates",
+    ({ of }) => {
+      const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
+      return guarded(
+        ["pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
+        `${of("order")}*${of("stonePrice")}+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
+        [of("stonePrice")],
+      );
+    },
+    {
+      columns: ["order", "stonePrice", "pieces", "stakes", "rolls", "boxes"],
+      rates: ["stoneCost", "pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
+    },
+  ),
+  laborCost: result(
+    "Labor cost",
+    "money",
+    "sides",
+    "crew hours at the crew rate",
+    ({ of }) => guarded(["crewRate"], `${of("hours")}*${rateNames.crewRate}`),
+    { columns: ["hours"], rates: ["crewRate"] },
+  ),
+  haulingCost: result(
+    "Hauling cost",
+    "money",
+    "area",
+    "spoil with its dump fee, and deliveries",
+    ({ of }) => {
+      const { haulCost, dumpFee, deliveryCost } = rateNames;
+      return guarded(
+        ["haulCost", "dumpFee", "deliveryCost"],
+        `${of("spoilLoads")}*(${haulCost}+${dumpFee})+${of("deliveries")}*${deliveryCost}`,
+      );
+    },
+    { columns: ["spoilLoads", "deliveries"], rates: ["haulCost", "dumpFee", "deliveryCost"] },
+  ),
+  price: result(
+    "Price before tax",
+    "money",
+    "sides",
+    "with markups and overhead, before the smallest job charge",
+    ({ of }) => {
+      const { materialMarkup, laborMarkup, haulingMarkup, overhead } = rateNames;
+      const costs = [of("materialCost"), of("laborCost"), of("haulingCost")];
+      const marked = [materialMarkup, laborMarkup, haulingMarkup].map((name, index) => `${costs[index]}*(1+${name})`);
+      return guarded(
+        ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
+        `ROUND(${marked.join("+")}+(${costs.join("+")})*${overhead},2)`,
+      );
+    },
+    {
+      columns: ["materialCost", "laborCost", "haulingCost"],
+      rates: ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
+    },
+  ),
 };
 
 export const resultOrder = Object.keys(resultLabels) as ResultRole[];
+
+/** The formula of a result in a row, with its "=", in the unit of the column that it goes to. */
+export function resultFormula(setting: ListSetting, role: ResultRole, row: number): string {
+  const expression = results[role].formula(rowOf(setting, row));
+  const [own, unit] = [ownUnit(role), setting.columns.get(role)?.unit];
+  const factor = own && unit ? conversion(own, unit) : "";
+  return factor === "" ? `=${expression}` : `=${isOneCall(expression) ? expression : `(${expression})`}${factor}`;
+}
+
+function rowOf(setting: ListSetting, row: number): Row {
+  const at: Row = {
+    setting,
+    row,
+    of: (role) => {
+      const column = setting.columns.get(role);
+      if (!setting.shown.has(role) || !column) {
+        const inside = results[role].formula(at);
+        return isOneCall(inside) ? inside : `(${inside})`;
+      }
+      const [own, { unit }] = [ownUnit(role), column];
+      return cellAddress({ row, column: column.column }) + (own && unit ? conversion(unit, own) : "");
+    },
+  };
+  return at;
+}
+
+/** Whether an expression is a single call, which needs no brackets around it. */
+function isOneCall(expression: string): boolean {
+  return /^[A-Z][A-Z_.]*\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)$/.test(expression);
+}

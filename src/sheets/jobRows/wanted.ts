@@ -1,10 +1,11 @@
-import type { Result } from "./result";
-import { results } from "./results";
-import { type ResultRole, roleLabel } from "./roles";
-import type { ListSetting } from "./setting";
+import { type Corrections, type ListFit, settleColumns } from "./fit";
+import { isTyped } from "./listSheet";
+import { type Result, resultOrder, results } from "./results";
+import { isResult, type ResultRole, roleLabel } from "./roles";
+import { type ListSetting, rateKeysOf } from "./setting";
 
 /** Which results go into columns, in their order, and which cannot be. */
-export interface WantedResults {
+interface WantedResults {
   readonly results: readonly { readonly role: ResultRole; readonly isAdded: boolean }[];
   /** Why others are left out, in words. */
   readonly troubles: readonly string[];
@@ -38,13 +39,13 @@ export function wantedResults(
 }
 
 /** Results that must have a column of their own for this one. */
-export function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): readonly ResultRole[] {
+function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): readonly ResultRole[] {
   const weighs = weighsStone && columns.has("stone") && (role === "tons" || role === "deliveries" || role === "hours");
   return weighs ? ["density", ...results[role].columns] : results[role].columns;
 }
 
 /** What a result lacks, in words; undefined where it can be worked out. */
-export function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<ResultRole>): string | undefined {
+function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<ResultRole>): string | undefined {
   const { needs, rates } = results[role];
   if (rates.some((key) => !setting.rates.has(key))) {
     return "it rests on the office's rates, which this workbook does not have yet (see Rates)";
@@ -71,3 +72,32 @@ function lackOfColumns(
   ];
   return missing.length > 0 ? `no column of ${missing.join(" and none of ")} is known` : undefined;
 }
+
+/** What most lists have: how large, how much border, how much stone, and what to order. */
+const USUAL: readonly ResultRole[] = ["area", "border", "tons", "order", "pins"];
+
+/**
+ * The results that are proposed first: those that the list has columns for, left to right, as far as they are not typed
+ * by hand; where it has none, the usual ones.
+ */
+export function proposedResults(fit: ListFit, corrections: Corrections = new Map()): ResultRole[] {
+  const columns = settleColumns(fit.columns, corrections);
+  const there = columns.flatMap(({ role, facts }) =>
+    role && isResult(role) ? [{ role, isTyped: isTyped(facts) }] : [],
+  );
+  const rates = rateKeysOf(fit.cells.sheet.names);
+  // A result that would bring other columns along is offered, and not proposed.
+  const has = new Set(there.map(({ role }) => role));
+  const open = there.filter(
+    ({ role, isTyped }) =>
+      !isTyped &&
+      results[role].rates.every((key) => rates.has(key)) &&
+      results[role].columns.every((one) => has.has(one)),
+  );
+  const wanted = open.map(({ role }) => role);
+  if (wanted.length > 0) return wanted;
+  return USUAL.filter((role) => !there.some((one) => one.role === role));
+}
+
+/** Results that can be added, in the order of the work. */
+export const offeredResults: readonly ResultRole[] = resultOrder;

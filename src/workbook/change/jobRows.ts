@@ -1,6 +1,5 @@
-import type { CellChange } from "../../sheets/jobRows/filling";
-import type { ListFit } from "../../sheets/jobRows/fitList";
-import { isMerged } from "../../sheets/jobRows/place";
+import { type CellChange, isMerged } from "../../sheets/jobRows/fill";
+import type { ListFit } from "../../sheets/jobRows/fit";
 import { type NewHeadings, undoChanges, type WrittenChanges, writeChanges } from "./cells";
 
 /** What was written into a list of beds, to be taken back. */

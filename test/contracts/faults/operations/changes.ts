@@ -2,7 +2,7 @@ import { insertEstimate } from "../../../../src/pane/insertEstimate";
 import { rateNames } from "../../../../src/quantities/bed/rates";
 import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
-import { fitList } from "../../../../src/sheets/jobRows/fitList";
+import { fitList } from "../../../../src/sheets/jobRows/fit";
 import { undoChanges, writeChanges } from "../../../../src/workbook/change/cells";
 import { undoRows, writeRows } from "../../../../src/workbook/change/jobRows";
 import { readListSheet } from "../../../../src/workbook/read/jobRows";

@@ -230,7 +230,7 @@ export function insertRates() {
 
 /** Starts a list of beds, at the selected cell unless told otherwise. */
 export function startList(place: Place = { kind: "selection" }) {
-  const wish = {
+  const options = {
     first: { job: "Elm Row 3", bed: "Front", length: "20", width: "4" },
     assumed: usualAssumed,
     results: ["area", "tons"] as const,
@@ -238,7 +238,7 @@ export function startList(place: Place = { kind: "selection" }) {
     weighsStone: false,
     stones: ["river rock"],
   };
-  return insertPlan((at) => newList(wish, at), place);
+  return insertPlan((at) => newList(options, at), place);
 }
 
 const PAGE = {

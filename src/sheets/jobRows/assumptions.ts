@@ -1,6 +1,6 @@
 import { rateNames } from "../../quantities/bed/rates";
 import { columnLetters } from "../../spreadsheet/areas";
-import { type FittedColumn, holdsPercents } from "./fitColumns";
+import { type FittedColumn, holdsPercents } from "./fit";
 import type { ListRow } from "./listRows";
 import { results } from "./results";
 import type { ResultRole, Role } from "./roles";

@@ -1,12 +1,63 @@
 import { type Heading, readHeading } from "../../headings/heading";
-import { type Meaning, meaningOf } from "../../headings/meaning";
+import { isUnitOf, type Meaning, meaningOf } from "../../headings/meaning";
 import type { UnitName } from "../../headings/units";
-import { type ColumnFacts, columnFacts } from "./columnFacts";
-import { doubt, type Reading } from "./doubts";
-import { type HeadingRow, headingAt } from "./headingRows";
-import { isApart } from "./listRows";
-import type { ListCells } from "./listSheet";
+import type { Area } from "../../spreadsheet/areas";
+import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
+import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
 import { convertible, isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
+
+/** A list of beds as it was found on a sheet, and what its columns are taken for. */
+export interface ListFit {
+  readonly cells: ListCells;
+  readonly heading: HeadingRow;
+  /** All rows that head a list on this sheet, to choose another. */
+  readonly headings: readonly HeadingRow[];
+  /** The first and the last row below the headings. */
+  readonly rows: { readonly first: number; readonly last: number };
+  readonly columns: readonly FittedColumn[];
+}
+
+/** What the estimator says that a column holds. */
+export interface Correction {
+  readonly role: Role | "none";
+  /** Left out, it stays what it was. */
+  readonly unit?: UnitName;
+}
+export type Corrections = ReadonlyMap<number, Correction>;
+
+/**
+ * Finds the list of beds around the selection, and proposes what its columns hold.
+ *
+ * @param chosen a heading row that was chosen by hand, of those in `headings`.
+ * @returns undefined where no row of the sheet reads like the headings of a list of beds.
+ */
+export function fitList(sheet: ListSheet, selection: Area, chosen?: HeadingRow): ListFit | undefined {
+  const cells = new ListCells(sheet);
+  const headings = headingRows(cells);
+  const heading =
+    headings.find(({ row, first }) => row === chosen?.row && first === chosen.first) ??
+    headingRowAt(headings, selection);
+  if (!heading) return undefined;
+  const rows = rowsBelow(cells, heading, headings);
+  return { cells, heading, headings, rows, columns: fitColumns(cells, heading, rows) };
+}
+
+/** The columns with what the estimator said of them: a role that was given to one column goes away from any other. */
+export function settleColumns(columns: readonly FittedColumn[], corrections: Corrections): FittedColumn[] {
+  const given = new Map<Role, number>();
+  for (const [column, { role }] of corrections) if (role !== "none") given.set(role, column);
+  return columns.map((fitted) => {
+    const { role: _, unit, ...rest } = fitted;
+    const said = corrections.get(fitted.column);
+    const isMoved = fitted.role !== undefined && given.has(fitted.role) && given.get(fitted.role) !== fitted.column;
+    if (!said) return isMoved ? { ...rest, sure: "none", asks: [], why: "you gave this to another column" } : fitted;
+    if (said.role === "none" || given.get(said.role) !== fitted.column)
+      return { ...rest, sure: "none", asks: [], why: "you said so" };
+    const wanted = said.unit ?? unit;
+    const taken = wanted && isUnitOf(said.role, wanted) ? wanted : ownUnit(said.role);
+    return { ...rest, role: said.role, ...(taken && { unit: taken }), sure: "sure", asks: [], why: "you said so" };
+  });
+}
 
 /** What a column is taken for, how sure that is, and why. */
 export interface FittedColumn {
@@ -180,4 +231,38 @@ function feetBesideInches(readings: readonly Reading[]): Map<number, FittedColum
 function inWords(roles: readonly Role[]): string {
   const labels = roles.map((role) => roleLabel(role).toLowerCase());
   return labels.length < 2 ? labels.join("") : `${labels.slice(0, -1).join(", ")} or ${labels.at(-1)}`;
+}
+
+/** A heading as it is read, with what stands below it. */
+interface Reading {
+  readonly column: number;
+  readonly heading: string;
+  readonly unit: UnitName | undefined;
+  readonly saysT: boolean;
+  readonly meaning: Meaning;
+  readonly facts: ColumnFacts;
+}
+
+function isMetric(unit: UnitName | undefined): boolean {
+  return unit !== undefined && ["m", "cm", "mm", "sq m", "cu m", "kg"].includes(unit);
+}
+
+export const DEEPEST_IN = 18;
+export const LONGEST_FT = 600;
+
+/** Why a column cannot be what its heading says, without asking; undefined where it can. */
+function doubt({ facts, unit, saysT }: Reading, role: Role, all: readonly Reading[]): string | undefined {
+  if (saysT && all.some((other) => isMetric(other.unit))) return "t may be short tons or metric tonnes: which unit?";
+  const { numbers, tape, formulas, otherTexts } = facts;
+  const isLength = measureOf(role) === "length" && !isResult(role);
+  if (isLength && otherTexts.length > 0 && numbers.length + tape + formulas === 0) {
+    return `holds text such as “${otherTexts[0]!.slice(0, 20)}”, which is no length`;
+  }
+  if (unit !== undefined) return undefined;
+  const typical = middle(numbers);
+  if ((role === "depth" || role === "scrape") && typical > DEEPEST_IN)
+    return `${typical} is deep for inches: which unit?`;
+  if ((role === "length" || role === "width") && typical > LONGEST_FT)
+    return `${typical} is long for feet: which unit?`;
+  return undefined;
 }
