@@ -25,7 +25,7 @@ await run(async () => {
  * @returns {Promise<boolean>} whether it succeeded; what is wrong has been printed.
  */
 function build(folder, origin) {
-  const settings = config({ origin }, { mode: "production" });
+  const settings = config(origin === undefined ? {} : { origin }, { mode: "production" });
   const compiler = webpack({ ...settings, context: ROOT, output: { ...settings.output, path: folder } });
   if (!compiler) throw new Error("webpack.config.js has no settings.");
   return new Promise((done, failed) => {

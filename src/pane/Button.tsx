@@ -10,7 +10,7 @@ interface ButtonProps {
   /** What it does, where its own words are too few without what stands around it. */
   readonly label?: string | undefined;
   readonly title?: string | undefined;
-  readonly at?: Ref<HTMLButtonElement>;
+  readonly at?: Ref<HTMLButtonElement> | undefined;
 }
 
 /**

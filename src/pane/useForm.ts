@@ -30,7 +30,7 @@ export function useForm(rates: Rates | undefined) {
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
     /** What stands in fields as if typed; undefined gives a field back to its rate or starting value. */
     fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
-      setForm((now) => ({ ...now, typed: { ...now.typed, ...typed } })),
+      setForm((now) => ({ ...now, typed: withoutBlanks({ ...now.typed, ...typed }) })),
     showAll: () => setTried(true),
     /** A new bed keeps what the office chose and forgets what was taped. */
     startNewBed: () => {
@@ -38,6 +38,10 @@ export function useForm(rates: Rates | undefined) {
       setForm((now) => ({ ...blankForm(), way: now.way, typed: withoutShape(now.typed) }));
     },
   };
+}
+
+function withoutBlanks(typed: Readonly<Partial<Record<FieldKey, string | undefined>>>): BedForm["typed"] {
+  return Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== undefined));
 }
 
 function withoutShape(typed: BedForm["typed"]): BedForm["typed"] {

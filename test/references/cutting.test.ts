@@ -16,7 +16,7 @@ describe("lists that need one stock more than their fractional plan, rounded up"
   for (const { name, source, fewest, stockLength, lengths, counts } of GAPS)
     outside(source, `${name}: ${fewest}`, async () => {
       const proven = { count: fewest, atLeast: fewest, proven: true };
-      expect(planCuts({ stockLength, lengths, counts })).toMatchObject(proven);
+      expect(planCuts({ stockLength, lengths, ...(counts && { counts }) })).toMatchObject(proven);
       expect(await fewestByHighs(stockLength, lengths, counts!)).toBe(fewest);
     });
 });
@@ -34,6 +34,9 @@ describe("the same count as HiGHS, a general solver, on the arc-flow model", () 
   for (const { seed, stockLength, lengths, counts } of lists)
     outside("HiGHS", `list ${seed}: ${lengths} from ${stockLength}`, async () => {
       const fewest = await fewestByHighs(stockLength, lengths, counts);
-      expect(planCuts({ stockLength, lengths, counts })).toMatchObject({ count: fewest, proven: true });
+      expect(planCuts({ stockLength, lengths, ...(counts && { counts }) })).toMatchObject({
+        count: fewest,
+        proven: true,
+      });
     });
 });

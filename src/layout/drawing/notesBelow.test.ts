@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { partsOf, placedWordsOf, wordsOf } from "../../../test/drawnParts";
-import { viewOf } from "../../../test/drawnView";
+import { type DrawnOptions, viewOf } from "../../../test/drawnView";
 import { byPoints, lShape, pad, rectangle } from "../../../test/planBeds";
 import type { Bed } from "../bed";
-import type { LayoutOptions } from "../options";
 import { describePlan } from "./describe";
 import { legend } from "./legend";
 import { notesBelow } from "./notesBelow";
@@ -13,13 +12,13 @@ import { scaleBar } from "./scaleBar";
 const bed = rectangle(20, 5);
 const widths: Bed = { kind: "widths", spacingFt: 4, widthsFt: [0, 5, 3] };
 const ring: Bed = { kind: "round", diameterFt: 9, innerDiameterFt: 3 };
-const notes = (one: Bed, options: Partial<LayoutOptions> = {}, letters: (string | undefined)[] = []) =>
+const notes = (one: Bed, options: DrawnOptions = {}, letters: (string | undefined)[] = []) =>
   notesBelow(viewOf(one, options).layout, letters).map(({ heading, items, stacked }) => [
     heading,
     ...items,
     ...(stacked ? ["each on its own line"] : []),
   ]);
-const fabricNote = (one: Bed, options: Partial<LayoutOptions> = {}) => notes(one, options)[0];
+const fabricNote = (one: Bed, options: DrawnOptions = {}) => notes(one, options)[0];
 
 describe("the lists below the plan", () => {
   it("are fabric, pins and border", () => {
@@ -135,7 +134,7 @@ describe("the plan in words", () => {
   });
 
   it("goes on with fabric, pins and border", () => {
-    const rest = (one: Bed, options: Partial<LayoutOptions> = {}) => {
+    const rest = (one: Bed, options: DrawnOptions = {}) => {
       const said = describePlan(viewOf(one, options).layout);
       return said.slice(said.indexOf("Fabric in"));
     };
@@ -150,14 +149,14 @@ describe("the plan in words", () => {
 });
 
 describe("the legend", () => {
-  const legendOf = (one: Bed, options: Partial<LayoutOptions> = {}, width = 400) => {
+  const legendOf = (one: Bed, options: DrawnOptions = {}, width = 400) => {
     const { pen, layout } = viewOf(one, options);
     return legend(pen, layout, 8, 100, width);
   };
-  const entries = (one: Bed, options: Partial<LayoutOptions> = {}) =>
+  const entries = (one: Bed, options: DrawnOptions = {}) =>
     wordsOf(legendOf(one, options).svg).filter((words) => words !== "1");
 
-  it.each<[string, Bed, Partial<LayoutOptions>, string[]]>([
+  it.each<[string, Bed, DrawnOptions, string[]]>([
     [
       "a bed with border in several pieces",
       bed,

@@ -1,5 +1,5 @@
 /** What the host hands over behind the arguments of every call, whether a function asks for it or not. */
-export class Invocation implements Pick<CustomFunctions.Invocation, "functionName" | "address"> {
+export class Invocation implements Pick<CustomFunctions.Invocation, "functionName"> {
   /** Where the function is called: the host says so only to functions whose metadata asks for it, and none here does. */
   readonly address = undefined;
 

@@ -58,8 +58,8 @@ function move(text: string, shift: Shift): string | undefined {
     ...held,
     top: by(range.top, shift.top) ?? null,
     left: by(range.left, shift.left) ?? null,
-    bottom: by(range.bottom ?? range.top, shift.bottom),
-    right: by(range.right ?? range.left, shift.right),
+    bottom: by(range.bottom ?? range.top, shift.bottom) ?? null,
+    right: by(range.right ?? range.left, shift.right) ?? null,
   };
   if ([moved.top, moved.left, moved.bottom, moved.right].some((at) => typeof at === "number" && at < 0))
     return undefined;

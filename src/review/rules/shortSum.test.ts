@@ -208,7 +208,7 @@ describe("what a sum leaves out on purpose", () => {
   });
 
   test("a heading that names a measure speaks for its whole column", () => {
-    const rows = (heading: string, formats: SheetInput["formats"]) => ({
+    const rows = (heading: string, formats: NonNullable<SheetInput["formats"]>) => ({
       rows: [
         ["Line", heading],
         ["Boulders", 8],
