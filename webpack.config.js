@@ -19,8 +19,8 @@ const gridStyles = [
   "preset-sheets-data-validation",
   "preset-sheets-drawing",
 ].map((preset) => `node_modules/@univerjs/${preset}/lib/index.css`);
-/** What is minified elsewhere: others' code before webpack gets it, and the pane by `SmallScripts`. */
-const MINIFIED = /^(chunks\/(grid-packages|exceljs)|pane)\.js$/;
+/** What is minified elsewhere: the grid before webpack gets it, and the pane by `SmallScripts`. */
+const MINIFIED = /^(chunks\/grid-packages|pane)\.js$/;
 
 /**
  * Builds dist/: the functions for the host, and the pages that show themselves, of which two load the functions first.
@@ -38,7 +38,7 @@ export default ({ origin }, { mode = "production" }) => ({
   output: { filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true, publicPath: "auto" },
   resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
   module: {
-    noParse: [/gridPackages\.ts$/, /exceljs\.min\.js$/],
+    noParse: /gridPackages\.ts$/,
     rules: [
       {
         oneOf: [

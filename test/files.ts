@@ -1,8 +1,8 @@
 import * as functions from "../src/functions/index";
-import { FunctionNames } from "../src/practice/files/formula/functionNames";
-import { type OpenedBook, openBook } from "../src/practice/files/open/openBook";
-import { saveBook } from "../src/practice/files/save/saveBook";
-import { writeZip } from "../src/practice/files/zip/writeZip";
+import { FunctionNames } from "../src/practice/xlsx/functionNames";
+import { type OpenedBook, openBook } from "../src/practice/xlsx/open/openBook";
+import { saveBook } from "../src/practice/xlsx/save/saveBook";
+import { writeZip } from "../src/xlsx/zip";
 import type { HeadlessHost } from "./headlessHost";
 import { createProductHost } from "./productHost";
 import { unzip } from "./unzip";
@@ -11,7 +11,7 @@ import { unzip } from "./unzip";
 export const functionNames = new FunctionNames(Object.keys(functions).map((id) => `BED.${id}`));
 
 /** The file that the practice page makes of a workbook, and what it does not hold. */
-export function savedFile(host: HeadlessHost) {
+export async function savedFile(host: HeadlessHost) {
   return saveBook(host.open, host.grid.cells, functionNames);
 }
 
@@ -38,5 +38,5 @@ export async function withParts(
 ): Promise<Uint8Array> {
   const parts = unzip(file);
   for (const [name, change] of Object.entries(changes)) parts.set(name, change(parts.get(name) ?? ""));
-  return writeZip(new Map([...parts].map(([name, text]) => [name, new TextEncoder().encode(text)])), true);
+  return writeZip(new Map([...parts].map(([name, text]) => [name, new TextEncoder().encode(text)])));
 }

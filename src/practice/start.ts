@@ -1,9 +1,7 @@
+import { FileRefusal } from "../xlsx/limits";
 import type { Arrived } from "./arriving";
 import { workShelf } from "./arriving";
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
-import type { OpenedNews } from "./files/afterOpening";
-import { FunctionNames } from "./files/formula/functionNames";
-import { FileTrouble } from "./files/trouble";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";
@@ -22,6 +20,8 @@ import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
 import { whenIdle } from "./screen/whenIdle";
+import { FunctionNames } from "./xlsx/functionNames";
+import type { OpenedNews } from "./xlsx/openedMessage";
 
 /**
  * Brings the grid up: the kept work or the invented office in it, the add-in's functions known to it before the first
@@ -99,7 +99,7 @@ export async function start(
 }
 
 function refuse(trouble: KeepTrouble | undefined): void {
-  if (trouble) throw new FileTrouble(refusals[trouble]);
+  if (trouble) throw new FileRefusal(refusals[trouble]);
 }
 
 function opened(office: PracticeOffice, kept: KeptWorkbook | undefined): BrowserGrid {

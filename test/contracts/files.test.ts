@@ -1,10 +1,10 @@
 import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import office from "../../assets/practice-office.json";
-import { differences } from "../../src/practice/files/compare";
-import { argb } from "../../src/practice/files/look/toFile";
-import { nameOf, savedName } from "../../src/practice/files/save/fileName";
 import type { PracticeOffice } from "../../src/practice/grid/practiceOffice";
+import { nameOf, savedName } from "../../src/practice/xlsx/fileName";
+import { differences } from "../../src/practice/xlsx/openedMessage";
+import { argb } from "../../src/practice/xlsx/styles";
 import { blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/change/insert";

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { writeZip } from "../../src/practice/files/zip/writeZip";
+import { writeZip } from "../../src/xlsx/zip";
 import { readFile, savedFile } from "../files";
 import { Chance } from "../fuzz/random";
 import type { HeadlessHost } from "../headlessHost";
@@ -88,7 +88,7 @@ async function spoiltPart(chance: Chance): Promise<Uint8Array> {
     }
   }
   const encoder = new TextEncoder();
-  return writeZip(new Map([...parts].map(([name, text]) => [name, encoder.encode(text)])), true);
+  return writeZip(new Map([...parts].map(([name, text]) => [name, encoder.encode(text)])));
 }
 
 /** The first place in the calls that is neither Node's nor the test's; a library's is that of the library. */
@@ -103,11 +103,12 @@ async function judge(file: Uint8Array): Promise<{ outcome: "opened" | "refused";
     return { outcome: "opened" };
   } catch (error) {
     const { name, message, cause } = error as Error;
-    const isWorded = name === "FileTrouble" && /^[A-Z“].*[.!]$/s.test(message);
+    const isWorded = name === "FileRefusal" && /^[A-Z“].*[.!]$/s.test(message);
     if (!isWorded || /undefined|\[object|null|Error/.test(message)) return { outcome: "refused", fault: message };
     const where = cause instanceof Error ? failedIn(cause) : "";
     // A crash of our own code is a fault, also where words are put over it.
-    const isOwn = cause instanceof Error && cause.name !== "FileTrouble" && /[\\/]src[\\/]practice[\\/]/.test(where);
+    const isOwn =
+      cause instanceof Error && cause.name !== "FileRefusal" && /[\\/]src[\\/](?:practice|xlsx)[\\/]/.test(where);
     return { outcome: "refused", ...(isOwn && { fault: `${String(cause)}${where}` }) };
   }
 }

@@ -8,18 +8,20 @@ const SRC = resolve(import.meta.dirname, "../../src");
 /** Who may import whom; what stands nowhere here may not be imported. A room may always import itself. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
-  // What holds for any spreadsheet file and formula, whoever writes it.
+  // Addresses of cells, and what holds for any formula, whoever writes it.
   spreadsheet: [],
+  // .xlsx files as data, whoever reads or writes them.
+  xlsx: ["spreadsheet"],
   // How people write headings and labels, for all who read them.
   headings: ["quantities"],
   functions: ["quantities", "layout", "headings"],
   layout: ["quantities"],
-  sheets: ["quantities", "spreadsheet", "headings"],
+  sheets: ["quantities", "spreadsheet", "xlsx", "headings"],
   workbook: ["sheets", "spreadsheet"],
   // Explain shows what the functions declare, and the check may use their arithmetic.
   review: ["functions", "layout", "quantities", "headings", "spreadsheet"],
   pane: ["workbook", "sheets", "layout", "review", "quantities", "headings", "spreadsheet"],
-  practice: ["spreadsheet"],
+  practice: ["spreadsheet", "xlsx"],
   // Made in the build, and loaded by nothing: it may ask all that it writes about.
   help: ["functions", "layout", "quantities", "sheets", "review", "spreadsheet"],
 };
@@ -28,6 +30,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const allowedFolders: Readonly<Record<string, readonly string[]>> = {
   // The ordinary form of each function is declared with it.
   sheets: ["functions/native", "functions/declarations"],
+  // A file that was made is handed to the host as text.
+  pane: ["xlsx/base64"],
   // The build looks up the guide's page of each screen.
   help: ["pane/screens"],
 };

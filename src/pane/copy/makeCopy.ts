@@ -1,4 +1,3 @@
-import { base64Of } from "../../sheets/file/base64";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import type { Destination } from "../../sheets/plain/region";
 import type { PlainCopy } from "../../sheets/plain/result";
@@ -7,6 +6,7 @@ import type { PageSetup, Plan } from "../../sheets/plan";
 import type { Anchor } from "../../spreadsheet/areas";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
 import { openAsWorkbook } from "../../workbook/sheets";
+import { base64Of } from "../../xlsx/base64";
 import type { Source } from "./source";
 
 const CORNER: Anchor = { row: 0, column: 0 };

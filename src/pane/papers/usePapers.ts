@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Problem } from "../../quantities/problem";
-import { base64Of } from "../../sheets/file/base64";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { insertPlans } from "../../workbook/change/insert";
 import { WorkbookFailure } from "../../workbook/failure";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
+import { base64Of } from "../../xlsx/base64";
 import { download } from "../copy/download";
 import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";

@@ -1,5 +1,5 @@
+import { bytesOf } from "../../xlsx/base64";
 import { HostError } from "./error";
-import { fileTitle, isZip } from "./fileTitle";
 import type { HostSession } from "./session";
 
 /**
@@ -10,18 +10,27 @@ import type { HostSession } from "./session";
  * @throws HostError where it is none.
  */
 export async function createWorkbook(session: HostSession, base64: string | undefined): Promise<void> {
+  const { fileTitle } = await import(/* webpackChunkName: "files" */ "../../xlsx/read/package");
   const file = decoded(base64 ?? "");
-  if (!isZip(file)) throw new HostError("InvalidArgument", "Excel.createWorkbook");
+  const title = titleOf(file, fileTitle);
   session.workbooksCreated += 1;
-  const name = nameOfFile((await fileTitle(file)) ?? "") || `Workbook ${session.workbooksCreated}`;
+  const name = nameOfFile(title) || `Workbook ${session.workbooksCreated}`;
   session.handOver({ name: `${name}.xlsx`, bytes: file });
 }
 
 function decoded(base64: string): Uint8Array<ArrayBuffer> {
   try {
-    return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    return bytesOf(base64);
   } catch {
     return new Uint8Array();
+  }
+}
+
+function titleOf(file: Uint8Array, fileTitle: (file: Uint8Array) => string): string {
+  try {
+    return fileTitle(file);
+  } catch {
+    throw new HostError("InvalidArgument", "Excel.createWorkbook");
   }
 }
 

@@ -1,10 +1,9 @@
+import { FileRefusal, refuseTooLarge } from "../../xlsx/limits";
 import type { BrowserGrid } from "../browser/browserGrid";
-import type { OpenedNews } from "../files/afterOpening";
-import type { FunctionNames } from "../files/formula/functionNames";
-import { mostFileBytes } from "../files/limits";
-import type { GridBook, OpenedBook } from "../files/open/openBook";
-import { FileTrouble } from "../files/trouble";
-import { counted } from "../files/words";
+import { counted } from "../xlsx/findings";
+import type { FunctionNames } from "../xlsx/functionNames";
+import type { GridBook, OpenedBook } from "../xlsx/open/openBook";
+import type { OpenedNews } from "../xlsx/openedMessage";
 import { element } from "./element";
 import { fill, sayInBar, sayInFront } from "./say";
 
@@ -34,14 +33,10 @@ export async function openFile(file: File, openings: Openings): Promise<void> {
 }
 
 async function read(file: File, { grid, functions }: Openings): Promise<OpenedBook> {
-  if (file.size > mostFileBytes) {
-    throw new FileTrouble(
-      `The file is too large: ${Math.ceil(file.size / 1e6)} MB, and at most ${mostFileBytes / 1e6} MB can be opened here.`,
-    );
-  }
+  refuseTooLarge(file.size);
   const [{ openBook }, { nameOf }, bytes] = await Promise.all([
-    import(/* webpackChunkName: "files" */ "../files/open/openBook"),
-    import(/* webpackChunkName: "files" */ "../files/save/fileName"),
+    import(/* webpackChunkName: "files" */ "../xlsx/open/openBook"),
+    import(/* webpackChunkName: "files" */ "../xlsx/fileName"),
     file.arrayBuffer(),
   ]);
   return openBook(grid.open.library, new Uint8Array(bytes), nameOf(file.name), functions);
@@ -72,7 +67,7 @@ async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): P
 }
 
 function reasonOf(cause: unknown): string {
-  if (cause instanceof FileTrouble) return cause.message;
+  if (cause instanceof FileRefusal) return cause.message;
   const reason = cause instanceof Error ? cause.message : String(cause);
   return `It holds something that cannot be read here. Nothing was opened. (${reason})`;
 }

@@ -1,7 +1,7 @@
-import { type OpenedNews, openedWords } from "../files/afterOpening";
-import { plainName } from "../files/save/fileName";
 import type { GridPort } from "../grid/port";
 import type { Shelf } from "../keep/database";
+import { plainName } from "../xlsx/fileName";
+import { type OpenedNews, openedWords } from "../xlsx/openedMessage";
 import { element } from "./element";
 import { sayInBar, sayInFront } from "./say";
 

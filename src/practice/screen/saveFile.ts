@@ -1,6 +1,6 @@
+import { FileRefusal } from "../../xlsx/limits";
 import type { BrowserGrid } from "../browser/browserGrid";
-import type { FunctionNames } from "../files/formula/functionNames";
-import { FileTrouble } from "../files/trouble";
+import type { FunctionNames } from "../xlsx/functionNames";
 import { handOver } from "./handOver";
 import { type Said, sayInFront } from "./say";
 
@@ -12,11 +12,11 @@ import { type Said, sayInFront } from "./say";
 export async function saveFile({ grid, open }: BrowserGrid, functions: FunctionNames): Promise<string | undefined> {
   try {
     const [{ saveBook }, { savedName }] = await Promise.all([
-      import(/* webpackChunkName: "files" */ "../files/save/saveBook"),
-      import(/* webpackChunkName: "files" */ "../files/save/fileName"),
+      import(/* webpackChunkName: "files" */ "../xlsx/save/saveBook"),
+      import(/* webpackChunkName: "files" */ "../xlsx/fileName"),
     ]);
     await grid.settled();
-    const { bytes, lost } = await saveBook(open, grid.cells, functions);
+    const { bytes, lost } = saveBook(open, grid.cells, functions);
     const name = savedName(open.workbook.getName(), new Date());
     handOver({ name, bytes });
     const said = `Saved as “${name}”, a new file among your downloads.`;
@@ -30,7 +30,7 @@ export async function saveFile({ grid, open }: BrowserGrid, functions: FunctionN
 
 function troubleSaving(cause: unknown): Said {
   const title = "No file was saved";
-  if (cause instanceof FileTrouble) return { title, text: cause.message };
+  if (cause instanceof FileRefusal) return { title, text: cause.message };
   const reason = cause instanceof Error ? cause.message : String(cause);
   return { title, text: `Check the connection and try again. The workbook is as it was. (${reason})` };
 }

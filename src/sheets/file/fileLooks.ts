@@ -1,14 +1,12 @@
-import type { Borders, Fill, Style } from "exceljs";
+import { type FileAlignment, type FileLine, type FileStyle, plainFont } from "../../xlsx/style";
 import { type Look, looks, warned } from "../looks";
 import type { CellStyle, Plan } from "../plan";
 
-/** What a file's cells are set in where nothing else is said. */
-const FONT = { name: "Calibri", size: 11 } as const;
 const COLOR = /^#?([\da-f]{6})$/i;
 const SIDES = ["top", "bottom", "left", "right"] as const;
 
 /** The looks of a plan's cells, by row and column: the named ones, and the exact ones over them. */
-export function stylesOf(plan: Plan): (row: number, column: number) => Partial<Style> {
+export function stylesOf(plan: Plan): (row: number, column: number) => FileStyle {
   const dresses = plan.formulas.map((cells) => cells.map((): CellStyle => ({})));
   for (const { area, look } of plan.looks) {
     for (let row = area.row; row < area.row + area.rows; row += 1) {
@@ -26,11 +24,11 @@ export function stylesOf(plan: Plan): (row: number, column: number) => Partial<S
 }
 
 /** How a cell looks while its warning holds. */
-export function warnedStyle(): Partial<Style> {
+export function warnedStyle(): FileStyle {
   const { fill, color } = warned;
   return {
     // The fill of a rule stands in its background, unlike a cell's.
-    ...(fill && { fill: { type: "pattern", pattern: "solid", bgColor: { argb: argb(fill)! } } satisfies Fill }),
+    ...(fill && { fill: { pattern: "solid", bgColor: { argb: argb(fill)! } } }),
     ...(color && { font: { color: { argb: argb(color)! } } }),
   };
 }
@@ -44,16 +42,15 @@ function dressOf({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellStyle 
   return { ...look, ...(wrap && { wrap }), ...((wrap || top) && { vertical: "Top" as const }), rules };
 }
 
-function styleOf(dress: CellStyle): Partial<Style> {
+function styleOf(dress: CellStyle): FileStyle {
   const { font, size, bold, italic, underline, color, fill, align, vertical, indent, wrap, rules = {} } = dress;
   const ink = argb(color);
   const paint = argb(fill);
-  const border: Partial<Borders> = {};
-  for (const side of SIDES) {
+  const lines = SIDES.flatMap((side): [string, FileLine][] => {
     const rule = argb(rules[side]);
-    if (rule) border[side] = { style: "thin", color: { argb: rule } };
-  }
-  const alignment: Partial<Style["alignment"]> = {
+    return rule ? [[side, { style: "thin", color: { argb: rule } }]] : [];
+  });
+  const alignment: FileAlignment = {
     ...(align && { horizontal: HORIZONTAL[align] }),
     ...(vertical && { vertical: VERTICAL[vertical] }),
     ...(indent && { indent }),
@@ -61,7 +58,7 @@ function styleOf(dress: CellStyle): Partial<Style> {
   };
   return {
     font: {
-      ...FONT,
+      ...plainFont,
       ...(font && { name: font }),
       ...(size && { size }),
       ...(bold && { bold }),
@@ -69,16 +66,16 @@ function styleOf(dress: CellStyle): Partial<Style> {
       ...(underline && { underline }),
       ...(ink && { color: { argb: ink } }),
     },
-    ...(paint && { fill: { type: "pattern", pattern: "solid", fgColor: { argb: paint } } satisfies Fill }),
-    ...(Object.keys(border).length > 0 && { border }),
+    ...(paint && { fill: { pattern: "solid", fgColor: { argb: paint } } }),
+    ...(lines.length > 0 && { border: Object.fromEntries(lines) }),
     ...(Object.keys(alignment).length > 0 && { alignment }),
   };
 }
 
 const HORIZONTAL = { Left: "left", Center: "center", Right: "right" } as const;
-const VERTICAL = { Top: "top", Center: "middle", Bottom: "bottom" } as const;
+const VERTICAL = { Top: "top", Center: "center", Bottom: "bottom" } as const;
 
-/** A colour of ours as a file holds it; undefined for what is none. */
+/** A color of ours as a file holds it; undefined for what is none. */
 function argb(color: string | undefined): string | undefined {
   const digits = COLOR.exec(color ?? "")?.[1];
   return digits && `FF${digits.toUpperCase()}`;

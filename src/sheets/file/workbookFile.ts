@@ -1,13 +1,13 @@
-import type { Workbook, Worksheet } from "exceljs";
 import { Problem } from "../../quantities/problem";
-import { type Anchor, areaAddress, cellAddress } from "../../spreadsheet/areas";
-import { contentValue, isFormula, type Shown, shownValue } from "../../spreadsheet/fileCell";
-import { fileFormula } from "../../spreadsheet/fileFormula";
-import type { Plan } from "../plan";
+import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
+import { bytesOf } from "../../xlsx/base64";
+import { contentValue, isFormula, type Shown, shownValue } from "../../xlsx/cellValues";
+import { fileFormula } from "../../xlsx/formulas";
+import type { NewName } from "../../xlsx/write/book";
+import type { FilePage, NewCell, NewPicture, NewSheet } from "../../xlsx/write/sheet";
+import type { PageSetup, PlacedPicture, Plan } from "../plan";
 import { tooLong } from "../tooLong";
-import { stylesOf } from "./fileLooks";
-import { setPage } from "./filePage";
-import { addRules, corners, placed } from "./fileRules";
+import { stylesOf, warnedStyle } from "./fileLooks";
 import { inLines } from "./lines";
 import { SheetNames } from "./sheetNames";
 
@@ -41,7 +41,7 @@ const PADDING = 5 / 7;
 /**
  * Makes an .xlsx file of plans, one a sheet, with their formulas and results, looks, widths, merged cells, rules,
  * lists, names, pictures and page. Nothing in it is hidden and nothing tells who made it where. Tables of plans are
- * ordinary cells in a file. The library for it is fetched when it is first wanted.
+ * ordinary cells in a file. The code for it is fetched when it is first wanted.
  *
  * @param sheets in order; at least one.
  * @returns the file.
@@ -53,88 +53,174 @@ export async function workbookFile(sheets: readonly FileSheet[], options: FileOp
   if (sheets.length === 0) throw new RangeError("A file needs a sheet.");
   const trouble = sheets.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
   if (trouble) throw new Problem("value", `No file was made. ${trouble}`);
-  const { default: library } = await import(/* webpackChunkName: "exceljs" */ "exceljs");
-  const book = new library.Workbook();
-  book.creator = AUTHOR;
-  book.lastModifiedBy = AUTHOR;
-  book.created = new Date();
-  book.modified = book.created;
-  if (options.title) book.title = options.title;
+  const { writeBook } = await import(/* webpackChunkName: "xlsx" */ "../../xlsx/write/book");
   const names = new SheetNames(sheets.map(({ sheetName }) => sheetName));
-  const lacksResults = sheets.map((sheet, index) => addSheet(book, sheet, names.inFile[index]!, names, options));
-  // Programs show what the file holds; they have to work out what it does not hold.
-  if (lacksResults.includes(true)) book.calcProperties.fullCalcOnLoad = true;
-  return new Uint8Array(await book.xlsx.writeBuffer());
+  const made = sheets.map((sheet, place) => sheetOf(sheet, names.inFile[place]!, names, options));
+  return writeBook({
+    sheets: made,
+    names: sheets.flatMap((sheet, place) => namesOf(sheet, names.inFile[place]!, place, options)),
+    author: AUTHOR,
+    ...(options.title && { title: options.title }),
+    // Programs show what the file holds; they have to work out what it does not hold.
+    lacksResults: made.some(({ cells }) =>
+      cells.some(({ formula, value }) => formula !== undefined && value === undefined),
+    ),
+  });
 }
 
-/** Adds a sheet; gives whether a formula has no result yet. */
-function addSheet(book: Workbook, file: FileSheet, name: string, names: SheetNames, options: FileOptions): boolean {
+function sheetOf(file: FileSheet, name: string, names: SheetNames, options: FileOptions): NewSheet {
   const { plan, at = { row: 0, column: 0 } } = file;
   const { valuesOnly = false } = options;
-  const sheet = book.addWorksheet(name);
-  const lacksResults = addCells(sheet, file, at, names, valuesOnly);
-  growRows(sheet, plan, at);
-  plan.widths.forEach((characters, index) => {
-    if (characters > 0) sheet.getColumn(at.column + index + 1).width = characters + PADDING;
-  });
-  for (const area of plan.merged ?? []) sheet.mergeCells(areaAddress(placed(area, at)));
-  if (!valuesOnly) addRules(book, sheet, plan, at, names.references);
-  for (const { area, png } of plan.pictures ?? []) {
-    const picture = book.addImage({ base64: png, extension: "png" });
-    sheet.addImage(picture, corners(placed(area, at)).map(cellAddress).join(":"));
-  }
-  if (plan.page) setPage(sheet, plan.page, { ...at, rows: plan.rows, columns: plan.columns });
-  return lacksResults;
+  const cells = cellsOf(file, at, names, valuesOnly);
+  const widths = plan.widths.flatMap((characters, index): [number, { width: number }][] =>
+    characters > 0 ? [[at.column + index, { width: characters + PADDING }]] : [],
+  );
+  return {
+    name,
+    cells,
+    columns: new Map(widths),
+    rows: rowHeights(cells, plan, at),
+    merged: (plan.merged ?? []).map((area) => areaAddress(placed(area, at))),
+    ...(!valuesOnly && {
+      shadings: plan.warnings.map(({ area, when }) => ({
+        area: areaAddress(placed(area, at)),
+        formula: fileFormula(when, names.references),
+        style: warnedStyle(),
+      })),
+      lists: listsOf(plan, at),
+    }),
+    pictures: (plan.pictures ?? []).map((picture) => pictureOf(picture, at)),
+    ...(plan.page && { page: pageOf(plan.page, at) }),
+  };
+}
+
+function cellsOf(
+  { plan, results, arrays = [] }: FileSheet,
+  at: Anchor,
+  names: SheetNames,
+  valuesOnly: boolean,
+): NewCell[] {
+  const styleAt = stylesOf(plan);
+  const arrayAt = new Map(arrays.map((address) => [address.split(":")[0], address]));
+  return plan.formulas.flatMap((contents, down) =>
+    contents.map((content, across): NewCell => {
+      const place = { row: at.row + down, column: at.column + across };
+      const cell = { ...place, style: styleAt(down, across) };
+      const shown = results?.[down]?.[across];
+      const result = shown === undefined ? undefined : shownValue(shown);
+      if (!isFormula(content)) {
+        // Beside an array formula stand the further values of its list.
+        const value = content === "" && shown !== "" ? result : contentValue(content);
+        return value === undefined ? cell : { ...cell, value };
+      }
+      const address = cellAddress(place);
+      if (valuesOnly) {
+        if (result === undefined) throw new RangeError(`The formula in ${address} has no result to stand for it.`);
+        return { ...cell, value: result };
+      }
+      const area = arrayAt.get(address);
+      return {
+        ...cell,
+        formula: fileFormula(content, names.references),
+        ...(result !== undefined && { value: result }),
+        ...(area && { array: { area, spills: false } }),
+      };
+    }),
+  );
 }
 
 /** A line of text in the file's font, in points. */
 const LINE_POINTS = 15;
 
 /** Rows as high as the text that breaks into lines in them: not every program works that out when it opens a file. */
-function growRows(sheet: Worksheet, plan: Plan, at: Anchor): void {
-  plan.formulas.forEach((contents, row) => {
-    const lines = contents.map((content, column) => {
-      const wraps = sheet.getCell(at.row + row + 1, at.column + column + 1).alignment?.wrapText === true;
-      const width = plan.widths[column] ?? 0;
-      return wraps && width > 0 && typeof content === "string" ? inLines(content, width).length : 1;
-    });
-    const most = Math.max(1, ...lines);
-    if (most > 1) sheet.getRow(at.row + row + 1).height = most * LINE_POINTS;
+function rowHeights(cells: readonly NewCell[], plan: Plan, at: Anchor): NonNullable<NewSheet["rows"]> {
+  const heights = new Map<number, { height: number }>();
+  for (const { row, column, style } of cells) {
+    const content = plan.formulas[row - at.row]?.[column - at.column];
+    const width = plan.widths[column - at.column] ?? 0;
+    if (!style?.alignment?.wrapText || width <= 0 || typeof content !== "string") continue;
+    const height = inLines(content, width).length * LINE_POINTS;
+    if (height > LINE_POINTS && height > (heights.get(row)?.height ?? 0)) heights.set(row, { height });
+  }
+  return heights;
+}
+
+/** The longest list of choices that a file holds without cells of its own for it; from memory. */
+const LONGEST_CHOICES = 255;
+
+/** The lists to choose from. A cell may also hold what is not in its list, so a choice is offered and not forced. */
+function listsOf({ choices }: Plan, at: Anchor): NonNullable<NewSheet["lists"]> {
+  return choices.flatMap(({ area, names }) => {
+    const list = names.join(",");
+    if (list.length > LONGEST_CHOICES || names.some((choice) => choice.includes(","))) return [];
+    return [{ area: areaAddress(placed(area, at)), source: `"${list.replaceAll('"', '""')}"`, allowBlank: true }];
   });
 }
 
-function addCells(
-  sheet: Worksheet,
-  { plan, results, arrays = [] }: FileSheet,
-  at: Anchor,
-  names: SheetNames,
-  valuesOnly: boolean,
-): boolean {
-  const styleAt = stylesOf(plan);
-  const arrayAt = new Map(arrays.map((address) => [address.split(":")[0], address]));
-  let lacksResults = false;
-  plan.formulas.forEach((contents, row) => {
-    contents.forEach((content, column) => {
-      const cell = sheet.getCell(at.row + row + 1, at.column + column + 1);
-      const style = styleAt(row, column);
-      const shown = results?.[row]?.[column];
-      cell.style = style;
-      if (!isFormula(content)) {
-        // Beside an array formula stand the further values of its list.
-        cell.value = content === "" && shown !== undefined && shown !== "" ? shownValue(shown) : contentValue(content);
-      } else if (valuesOnly) {
-        if (shown === undefined) throw new RangeError(`The formula in ${cell.address} has no result to stand for it.`);
-        cell.value = shownValue(shown);
-      } else {
-        lacksResults ||= shown === undefined;
-        const ref = arrayAt.get(cellAddress({ row: at.row + row, column: at.column + column }));
-        cell.value = {
-          formula: fileFormula(content, names.references),
-          ...(shown !== undefined && { result: shownValue(shown) }),
-          ...(ref && { shareType: "array", ref }),
-        };
-      }
-    });
-  });
-  return lacksResults;
+/** The names of a sheet's cells, of what is printed of it, and of the rows that are repeated on each page. */
+function namesOf(
+  { plan, at = { row: 0, column: 0 } }: FileSheet,
+  sheet: string,
+  place: number,
+  { valuesOnly }: FileOptions,
+): NewName[] {
+  const on = (reference: string) => `'${sheet}'!${reference}`;
+  const fixed = (area: Area) =>
+    on(
+      corners(area)
+        .map((corner) => cellAddress(corner).replace(/^([A-Z]+)/, "$$$1$$"))
+        .join(":"),
+    );
+  const own = valuesOnly ? [] : (plan.names ?? []).map(({ name, area }) => ({ name, text: fixed(placed(area, at)) }));
+  if (!plan.page) return own;
+  const { headingRows } = plan.page;
+  const printed = fixed({ ...at, rows: plan.rows, columns: plan.columns });
+  return [
+    ...own,
+    { name: "_xlnm.Print_Area", text: printed, sheet: place },
+    ...(headingRows
+      ? [{ name: "_xlnm.Print_Titles", text: on(`$${at.row + 1}:$${at.row + headingRows}`), sheet: place }]
+      : []),
+  ];
+}
+
+/** The numbers that files have for sizes of paper: ECMA-376, 18.3.1.63 pageSetup (from memory). */
+const PAPER: Readonly<Record<PageSetup["paper"], number>> = { letter: 1, a4: 9 };
+const FOOTER_MARGIN_IN = 0.3;
+
+function pageOf(page: PageSetup, at: Anchor): FilePage {
+  const { paper, landscape, pagesWide, pagesTall, breaksAbove = [], marginsIn, footer } = page;
+  return {
+    paper: PAPER[paper],
+    landscape,
+    // 0 is as many as it takes.
+    fit: { wide: pagesWide, tall: pagesTall ?? 0 },
+    marginsIn: { ...marginsIn, header: FOOTER_MARGIN_IN, footer: FOOTER_MARGIN_IN },
+    breaksAbove: breaksAbove.map((row) => at.row + row),
+    ...(footer && { footer: `&C${footer}` }),
+  };
+}
+
+function pictureOf({ area, png, altText }: PlacedPicture, at: Anchor): NewPicture {
+  const { row, column, rows, columns } = placed(area, at);
+  const atCorner = { rowOffset: 0, columnOffset: 0 };
+  return {
+    bytes: bytesOf(png),
+    kind: "png",
+    name: "",
+    altText,
+    from: { row, column, ...atCorner },
+    to: { row: row + rows, column: column + columns, ...atCorner },
+  };
+}
+
+/** An area of a plan, on the sheet on which the plan stands. */
+function placed(area: Area, at: Anchor): Area {
+  return { ...area, row: area.row + at.row, column: area.column + at.column };
+}
+
+/** The first and the last cell of an area; one where that is all of it. */
+function corners({ row, column, rows, columns }: Area): Anchor[] {
+  const first = { row, column };
+  return rows === 1 && columns === 1 ? [first] : [first, { row: row + rows - 1, column: column + columns - 1 }];
 }

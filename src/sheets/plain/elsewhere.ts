@@ -1,6 +1,6 @@
 import { tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
-import { isOfAnAddIn } from "../../spreadsheet/newerFunctions";
+import { isOfAnAddIn } from "../../xlsx/formulas";
 import { ownFunction } from "./formula";
 
 /**

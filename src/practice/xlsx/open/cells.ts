@@ -1,0 +1,157 @@
+import type { ICellData } from "@univerjs/core";
+import { cellAddress, rectangleOf } from "../../../xlsx/addresses";
+import { showsDate } from "../../../xlsx/formats";
+import type { FileCell, FileValue } from "../../../xlsx/read/cells";
+import type { Opening } from "../context";
+import { counted } from "../findings";
+import { fromFile, movedFormula, type Unreadable } from "../formulas";
+
+/** A formula's result as the file holds it. */
+export interface ShownResult {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+  readonly value: string | number | boolean;
+}
+
+/** What the sheets of a file have in common while their cells are read. */
+export interface CellsReading {
+  readonly formats: readonly string[];
+  readonly styleIds: readonly (string | undefined)[];
+  /** Takes down the results of formulas. */
+  readonly shown: ShownResult[];
+  formulas: number;
+  cells: number;
+}
+
+/** Days between the first days of the two calendars of spreadsheets: 1904-01-01 less 1899-12-31, with a day that never was. */
+const daysTo1904 = 1462;
+
+const refusals: Readonly<Record<Unreadable, (count: number) => string>> = {
+  outside: (count) =>
+    counted(count, "formula that reads another workbook or program", "formulas that read another workbook or program"),
+  table: (count) =>
+    counted(count, "formula with a table that is not in the file", "formulas with a table that is not in the file"),
+  unreadable: (count) => counted(count, "formula that cannot be read here", "formulas that cannot be read here"),
+};
+
+/** The cells of one sheet, as the grid keeps them. */
+export function readCells(
+  opening: Opening,
+  reading: CellsReading,
+  sheet: { readonly id: string; readonly name: string },
+  cells: readonly FileCell[],
+): Record<number, Record<number, ICellData>> {
+  const shared = sharedFormulas(cells);
+  const spilled = spilledCells(cells);
+  const rows: Record<number, Record<number, ICellData>> = {};
+  for (const cell of cells) {
+    const { row, column, style } = cell;
+    const isSpilled = spilled.has(`${row},${column}`);
+    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell).read(shared);
+    const s = reading.styleIds[style];
+    if (s === undefined && Object.keys(data).length === 0) continue;
+    rows[row] ??= {};
+    rows[row][column] = s === undefined ? data : { ...data, s };
+    if (Object.keys(data).length > 0) reading.cells += 1;
+  }
+  return rows;
+}
+
+/** The cells that hold a formula for others, too, by what they have in common. */
+function sharedFormulas(cells: readonly FileCell[]): ReadonlyMap<string, FileCell> {
+  return new Map(
+    cells.flatMap((cell) => {
+      const { shared, text } = cell.formula ?? {};
+      return shared !== undefined && text ? [[shared, cell] as const] : [];
+    }),
+  );
+}
+
+/** The cells of array formulas but their first ones: they show a part of the result, and hold nothing of their own. */
+function spilledCells(cells: readonly FileCell[]): ReadonlySet<string> {
+  const spilled = new Set<string>();
+  for (const { row, column, formula } of cells) {
+    const area = formula?.kind === "array" && formula.area ? rectangleOf(formula.area) : undefined;
+    if (!area) continue;
+    // A file may name whole columns; the cells that it then holds are those that count.
+    for (let down = area.row; down < area.row + Math.min(area.rowCount, mostSpilled); down += 1) {
+      for (let across = area.column; across < area.column + Math.min(area.columnCount, mostSpilled); across += 1) {
+        if (down !== row || across !== column) spilled.add(`${down},${across}`);
+      }
+    }
+  }
+  return spilled;
+}
+
+const mostSpilled = 500;
+
+class CellReader {
+  constructor(
+    private readonly opening: Opening,
+    private readonly reading: CellsReading,
+    private readonly sheet: { readonly id: string; readonly name: string },
+    private readonly cell: FileCell,
+  ) {}
+
+  read(shared: ReadonlyMap<string, FileCell>): ICellData {
+    const { row, column, formula, value } = this.cell;
+    if (!formula) return this.constant(value);
+    const text = formula.text || this.sharedText(shared.get(formula.shared ?? ""));
+    if (text === undefined || formula.kind === "dataTable") return this.keptAsValue("unreadable");
+    const read = fromFile(text, { sheetName: this.sheet.name, row, column }, this.opening);
+    if ("refused" in read) return this.keptAsValue(read.refused);
+    for (const name of read.foreign) {
+      this.opening.findings.place("foreign", this.where, (count) => {
+        return `${counted(count, "formula")} of an add-in that is not here, such as ${name}, which will show #NAME?`;
+      });
+    }
+    this.reading.formulas += 1;
+    if (value !== undefined) this.reading.shown.push({ sheetId: this.sheet.id, row, column, value: plainValue(value) });
+    return { ...this.constant(value), f: read.formula };
+  }
+
+  private get where(): string {
+    return `${this.sheet.name}!${cellAddress(this.cell.row, this.cell.column)}`;
+  }
+
+  private sharedText(master: FileCell | undefined): string | undefined {
+    const { row, column } = this.cell;
+    return (
+      master?.formula &&
+      movedFormula(master.formula.text, cellAddress(master.row, master.column), cellAddress(row, column))
+    );
+  }
+
+  private keptAsValue(why: Unreadable): ICellData {
+    this.opening.findings.place(why, this.where, (count) => `${refusals[why](count)}, kept as the value last shown`);
+    return this.constant(this.cell.value);
+  }
+
+  private constant(value: FileValue | undefined): ICellData {
+    const { CellValueType, numfmt } = this.opening.library.core;
+    if (this.cell.isRich)
+      this.opening.findings.count(
+        "cell with several fonts in its text, which becomes one",
+        1,
+        "cells with several fonts in their text, which become one",
+      );
+    if (value === undefined || value === "") return {};
+    if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+    if (typeof value === "number") return { v: this.inOneCalendar(value), t: CellValueType.NUMBER };
+    if (typeof value === "object") return { v: value.error, t: CellValueType.STRING };
+    // Text that reads as something else, such as an error, must be told that it is text.
+    const readsOtherwise = /^[='@#]/.test(value) || numfmt.parseValue(value) !== null;
+    return { v: value, t: readsOtherwise ? CellValueType.FORCE_STRING : CellValueType.STRING };
+  }
+
+  private inOneCalendar(value: number): number {
+    if (!this.opening.book.startsIn1904) return value;
+    const format = this.reading.formats[this.cell.style] ?? "General";
+    return showsDate(format) && value >= 0 ? value + daysTo1904 : value;
+  }
+}
+
+function plainValue(value: FileValue): ShownResult["value"] {
+  return typeof value === "object" ? value.error : value;
+}

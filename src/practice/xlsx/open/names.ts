@@ -1,0 +1,79 @@
+import { rectangleOf } from "../../../xlsx/addresses";
+import type { BookParts, NamePart } from "../../../xlsx/read/bookParts";
+import { attributesOf, elements, numberIn, readXml, type XmlElement } from "../../../xlsx/xml";
+import { type Opening, sheetId } from "../context";
+import { counted } from "../findings";
+import { fromFile } from "../formulas";
+import type { FileTable } from "../tableReferences";
+
+/** A name as the grid keeps it. */
+interface GridName {
+  readonly id: string;
+  readonly name: string;
+  readonly formulaOrRefString: string;
+  readonly localSheetId: string;
+}
+
+/** What the grid calls the whole workbook. */
+const everywhere = "AllDefaultWorkbook";
+
+/** The names of a file, as the grid keeps them; those that programs make for themselves are left out. */
+export function readNames(opening: Opening): Record<string, GridName> {
+  const { book, findings } = opening;
+  const names: Record<string, GridName> = {};
+  book.names.forEach((part, index) => {
+    if (part.hidden || /^_xlnm\.|^_xlfn|^_xlpm|^_FilterDatabase/i.test(part.name)) return;
+    const text = readName(opening, part);
+    const localSheetId = placeOf(book, part);
+    if (text === undefined || localSheetId === undefined) {
+      findings.place("name", part.name, (count) => `${counted(count, "name")} of nothing that is in the file`);
+      return;
+    }
+    const id = `name-${index + 1}`;
+    names[id] = { id, name: part.name, formulaOrRefString: text, localSheetId };
+  });
+  return names;
+}
+
+function readName(opening: Opening, { text }: NamePart): string | undefined {
+  if (text === "" || text.includes("#REF!")) return undefined;
+  const read = fromFile(text, { sheetName: "", row: 0, column: 0 }, opening);
+  if ("refused" in read) return undefined;
+  const isReference = /!/.test(text) && !/[-+*/^&(),<>=]/.test(text.replace(/^'(?:[^']|'')*'/, ""));
+  return isReference ? read.formula.slice(1) : read.formula;
+}
+
+/** The grid's id of the sheet for which a name holds; undefined where that one is no sheet of cells. */
+function placeOf(book: BookParts, { sheetPlace }: NamePart): string | undefined {
+  if (sheetPlace === undefined) return everywhere;
+  const sheet = book.sheetAt[sheetPlace];
+  return sheet && sheetId(book.sheets.indexOf(sheet));
+}
+
+/** The tables of a file. */
+export function readTables({ zip, sheets }: BookParts): FileTable[] {
+  return sheets.flatMap((sheet) =>
+    [...sheet.relationships.values()].flatMap(({ kind, target, isOutside }) => {
+      const bytes = kind === "table" && !isOutside ? zip.part(target) : undefined;
+      return (bytes && tableOf(readXml(bytes), sheet.name)) ?? [];
+    }),
+  );
+}
+
+function tableOf(table: XmlElement, sheetName: string): FileTable | undefined {
+  const area = rectangleOf(table.attributes.ref ?? "");
+  if (table.name !== "table" || !area) return undefined;
+  const { displayName, name = "", headerRowCount = "1", totalsRowCount = "0" } = table.attributes;
+  return {
+    name: displayName ?? name,
+    sheetName,
+    area,
+    columns: [...elements(table, "tableColumn")].map(({ attributes }) => {
+      // A line break in a heading is written so in a file.
+      return (attributes.name ?? "").replaceAll("_x000a_", "\n");
+    }),
+    headingRows: numberIn(headerRowCount, 1, 0, 1),
+    totalRows: numberIn(totalsRowCount, 0, 0, 1),
+    style: attributesOf(table, "tableStyleInfo").name ?? "",
+  };
+}

@@ -1,0 +1,156 @@
+import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
+import { colorReader } from "../../../xlsx/colors";
+import { damaged, FileRefusal } from "../../../xlsx/limits";
+import { type BookParts, bookParts } from "../../../xlsx/read/bookParts";
+import { openPackage } from "../../../xlsx/read/package";
+import { readStyles } from "../../../xlsx/read/styles";
+import { readSettings } from "../../../xlsx/settings";
+import type { FileStyle } from "../../../xlsx/style";
+import type { GridLibrary } from "../../grid/library";
+import type { SheetTable } from "../../grid/port";
+import { type Opening, sheetId, unitId } from "../context";
+import { Findings } from "../findings";
+import type { FunctionNames } from "../functionNames";
+import { styleFromFile } from "../styles";
+import type { CellsReading, ShownResult } from "./cells";
+import { findLostParts } from "./lostParts";
+import { readNames, readTables } from "./names";
+import { readSheet } from "./sheet";
+
+/** The grid's file of a workbook, as far as a file says it. */
+export type GridBook = Pick<IWorkbookData, "id" | "name" | "sheetOrder" | "styles"> &
+  Partial<Pick<IWorkbookData, "resources" | "custom">> & {
+    readonly sheets: Readonly<Record<string, Partial<IWorksheetData>>>;
+  };
+
+/** A file that was read, and what to say before it takes the place of the workbook. */
+export interface OpenedBook {
+  readonly book: GridBook;
+  readonly sheets: number;
+  /** The id of the sheet that is in front. */
+  readonly front: string;
+  readonly cells: number;
+  readonly formulas: number;
+  /** What does not come along, a line each. */
+  readonly lost: readonly string[];
+  /** What comes along otherwise than a person may expect, a line each. */
+  readonly notes: readonly string[];
+  /** What the formulas showed in the file. */
+  readonly shown: readonly ShownResult[];
+}
+
+/**
+ * Reads an .xlsx file; the workbook that is open is not touched.
+ *
+ * @param name what the workbook is called from now on.
+ * @param functions the add-in's functions, which files name otherwise.
+ * @throws FileRefusal in words where the file cannot be opened: it is no workbook, locked, damaged or too large.
+ */
+export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedBook {
+  try {
+    return read(library, bytes, name, functions);
+  } catch (cause) {
+    throw cause instanceof FileRefusal ? cause : damaged("what is in it does not hold together", cause);
+  }
+}
+
+function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedBook {
+  const book = bookParts(openPackage(bytes));
+  refuseTwins(book);
+  const findings = new Findings();
+  const opening: Opening = {
+    library,
+    functions,
+    book,
+    findings,
+    tables: readTables(book),
+    colorOf: colorReader(book.theme),
+  };
+  findLostParts(book, findings);
+  const { cells, rules } = readStyles(book.styles);
+  noteLostLooks(opening, cells);
+  const styles = cells.map((style) => styleFromFile(library, style, opening.colorOf));
+  const reading: CellsReading = {
+    formats: cells.map(({ numFmt = "General" }) => numFmt),
+    styleIds: styles.map((style, number) => (isPlain(style) ? undefined : styleId(number))),
+    shown: [],
+    cells: 0,
+    formulas: 0,
+  };
+  const parts = book.sheets.map((sheet, place) => readSheet(opening, reading, sheet, place, rules));
+  const settings = readSettings(book.zip);
+  if (!settings) findings.fact("what add-ins keep with the workbook, which is damaged");
+  return {
+    book: {
+      id: unitId,
+      name,
+      sheetOrder: book.sheets.map((_, place) => sheetId(place)),
+      sheets: Object.fromEntries(parts.map(({ data }, place) => [sheetId(place), data])),
+      styles: Object.fromEntries(
+        styles.flatMap((style, number) => (isPlain(style) ? [] : [[styleId(number), style] as const])),
+      ),
+      resources: [
+        { name: "SHEET_DRAWING_PLUGIN", data: bySheet(parts.map(({ drawings }) => drawings)) },
+        { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: bySheet(parts.map(({ shadings }) => shadings)) },
+        { name: "SHEET_DATA_VALIDATION_PLUGIN", data: bySheet(parts.map(({ lists }) => lists)) },
+        { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(readNames(opening)) },
+      ],
+      custom: { tables: tablesOf(opening), settings: settings ?? {} },
+    },
+    sheets: book.sheets.length,
+    front: sheetId(placeOf(book.sheets, book.sheetAt[book.front])),
+    cells: reading.cells,
+    formulas: reading.formulas,
+    lost: findings.lines(),
+    notes: notesOf(book),
+    shown: reading.shown,
+  };
+}
+
+function refuseTwins({ sheets }: BookParts): void {
+  const seen = new Set<string>();
+  for (const { name } of sheets) {
+    if (seen.has(name.toLowerCase())) throw damaged(`it has two sheets called “${name}”`);
+    seen.add(name.toLowerCase());
+  }
+}
+
+function notesOf(book: BookParts): string[] {
+  const hidden = book.sheets.filter((sheet) => sheet.hidden).map(({ name }) => `“${name}”`);
+  return [
+    ...(hidden.length > 0 ? [`Hidden in the file, and hidden here: ${hidden.join(", ")}`] : []),
+    ...(book.startsIn1904
+      ? ["Dates were counted from 1904 and are now counted from 1900; they show the same days"]
+      : []),
+  ];
+}
+
+const styleId = (number: number) => `style-${number}`;
+const isPlain = (style: object) => Object.keys(style).length === 0;
+
+/** Notes what of the looks that cells have is lost here. */
+function noteLostLooks({ book, findings }: Opening, styles: readonly FileStyle[]): void {
+  const used = new Set(book.sheets.flatMap(({ cells }) => cells.map(({ style }) => style)));
+  for (const number of used) {
+    const { fill, alignment } = styles[number] ?? {};
+    if (fill && fill.pattern !== "none" && fill.pattern !== "solid")
+      findings.fact("patterns and shades of color in cells, which become one color each");
+    if (alignment?.textRotation) findings.fact("turned text in cells, which stands upright here");
+  }
+}
+
+function bySheet(parts: readonly object[]): string {
+  return JSON.stringify(Object.fromEntries(parts.map((part, place) => [sheetId(place), part])));
+}
+
+function tablesOf({ tables, book }: Opening): SheetTable[] {
+  return tables.map(({ name, sheetName, area, style }, place) => {
+    const id = sheetId(book.sheets.findIndex((sheet) => sheet.name === sheetName));
+    return { id: String(place + 1), name, area: { sheetId: id, ...area }, style };
+  });
+}
+
+/** Where a sheet stands among those that are opened; the first where it is not one of them, such as a chart's. */
+function placeOf<T>(sheets: readonly T[], sheet: T | undefined): number {
+  return sheet === undefined ? 0 : Math.max(0, sheets.indexOf(sheet));
+}

@@ -1,0 +1,146 @@
+import type { IRange } from "@univerjs/core";
+import { cellAddress, fixedRange, rectanglesOf } from "../../../xlsx/addresses";
+import type { SheetPart } from "../../../xlsx/read/bookParts";
+import type { FileStyle } from "../../../xlsx/style";
+import { countOf, elements, firstElement, isTrue, type XmlElement } from "../../../xlsx/xml";
+import { toRange } from "../../grid/geometry";
+import type { Opening } from "../context";
+import { fromFile } from "../formulas";
+
+/** The grid's own records of its rules, as it keeps them with a workbook. */
+export interface SheetRules {
+  readonly shadings: object[];
+  readonly lists: object[];
+}
+
+const comparisons: Readonly<Record<string, string>> = {
+  greaterThan: ">",
+  greaterThanOrEqual: ">=",
+  lessThan: "<",
+  lessThanOrEqual: "<=",
+  equal: "=",
+  notEqual: "<>",
+};
+
+/** The grid's own numbers: a list that refuses what is not in it, one that takes it, and a list with its arrow. */
+const [refuses, takes, arrow] = [1, 2, 1] as const;
+
+/** @param styles those that the file has for rules, by their numbers. */
+export function readRules(opening: Opening, styles: readonly FileStyle[], sheet: SheetPart, id: string): SheetRules {
+  return { shadings: readShadings(opening, styles, sheet, id), lists: readLists(opening, sheet, id) };
+}
+
+function readShadings(opening: Opening, styles: readonly FileStyle[], sheet: SheetPart, id: string): object[] {
+  const made: object[] = [];
+  for (const formatting of elements(sheet.xml, "conditionalFormatting")) {
+    const ranges = rangesOf(formatting.attributes.sqref ?? "");
+    for (const rule of elements(formatting, "cfRule")) {
+      const value = conditionOf(opening, sheet, rule, ranges[0]);
+      const style = shadingStyle(opening, styles[Number(rule.attributes.dxfId ?? -1)]);
+      if (value === undefined || Object.keys(style).length === 0) {
+        opening.findings.count(
+          "conditional format that has no like here",
+          1,
+          "conditional formats that have no like here",
+        );
+        continue;
+      }
+      made.push({
+        cfId: `${id}-shading-${made.length + 1}`,
+        ranges,
+        rule: { type: "highlightCell", subType: "formula", value, style },
+        stopIfTrue: isTrue(rule.attributes.stopIfTrue),
+      });
+    }
+  }
+  return made;
+}
+
+/** The rule's condition as a formula for the first cell; undefined where it is another kind of rule. */
+function conditionOf(
+  opening: Opening,
+  sheet: SheetPart,
+  rule: XmlElement,
+  first: IRange | undefined,
+): string | undefined {
+  const { type, operator = "" } = rule.attributes;
+  const texts = [...elements(rule, "formula")].map(({ text }) => text.trim());
+  if (!first || texts.length === 0) return undefined;
+  const cell = cellAddress(first.startRow, first.startColumn);
+  const [one = "", other = ""] = texts;
+  const text =
+    type === "expression"
+      ? one
+      : type !== "cellIs"
+        ? undefined
+        : comparisons[operator] !== undefined
+          ? `${cell}${comparisons[operator]}(${one})`
+          : operator === "between"
+            ? `AND(${cell}>=(${one}),${cell}<=(${other}))`
+            : operator === "notBetween"
+              ? `OR(${cell}<(${one}),${cell}>(${other}))`
+              : undefined;
+  if (text === undefined) return undefined;
+  const read = fromFile(text, { sheetName: sheet.name, row: first.startRow, column: first.startColumn }, opening);
+  return "refused" in read || read.foreign.length > 0 ? undefined : read.formula;
+}
+
+function shadingStyle({ colorOf }: Opening, style: FileStyle | undefined): object {
+  const paint = colorOf(style?.fill?.bgColor) ?? colorOf(style?.fill?.fgColor);
+  const ink = colorOf(style?.font?.color);
+  return {
+    ...(paint && { bg: { rgb: paint } }),
+    ...(ink && { cl: { rgb: ink } }),
+    ...(style?.font?.bold && { bl: 1 }),
+  };
+}
+
+function readLists(opening: Opening, sheet: SheetPart, id: string): object[] {
+  const made: object[] = [];
+  for (const validation of elements(sheet.xml, "dataValidation")) {
+    const { type = "none", sqref = "", errorStyle = "stop", ...attributes } = validation.attributes;
+    const { allowBlank, showErrorMessage, showDropDown } = attributes;
+    if (type === "none") continue;
+    const source = type === "list" ? (firstElement(validation, "formula1")?.text ?? "").trim() : "";
+    const ranges = rangesOf(sqref);
+    const first = ranges[0];
+    const formula1 = first && sourceOf(opening, sheet, source, first);
+    if (formula1 === undefined) {
+      opening.findings.count("rule for what may be typed", 1, "rules for what may be typed");
+      continue;
+    }
+    made.push({
+      uid: `${id}-list-${made.length + 1}`,
+      ranges,
+      type: "list",
+      formula1,
+      // In a file this takes the arrow away.
+      showDropDown: !isTrue(showDropDown),
+      allowBlank: isTrue(allowBlank),
+      errorStyle: isTrue(showErrorMessage) && errorStyle === "stop" ? refuses : takes,
+      renderMode: arrow,
+    });
+  }
+  const newer = [...elements(sheet.xml, "ext")].reduce((sum, ext) => sum + countOf(ext, "x14:dataValidation"), 0);
+  opening.findings.count("rule for what may be typed", newer, "rules for what may be typed");
+  return made;
+}
+
+/** A list's source as the grid keeps it: its words, or a reference with "=". */
+function sourceOf(opening: Opening, sheet: SheetPart, source: string, first: IRange): string | undefined {
+  if (source === "") return undefined;
+  const words = /^"([\s\S]*)"$/.exec(source)?.[1];
+  if (words !== undefined)
+    return JSON.stringify(
+      words
+        .replaceAll('""', '"')
+        .split(",")
+        .map((word) => word.trim()),
+    );
+  const read = fromFile(source, { sheetName: sheet.name, row: first.startRow, column: first.startColumn }, opening);
+  return "refused" in read ? undefined : `=${fixedRange(read.formula.slice(1))}`;
+}
+
+function rangesOf(list: string): IRange[] {
+  return rectanglesOf(list).map((rectangle) => toRange({ sheetId: "", ...rectangle }));
+}

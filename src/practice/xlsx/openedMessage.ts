@@ -1,0 +1,87 @@
+import { writeAddress } from "../grid/a1";
+import type { CellContent, CellsPort, SheetFacts } from "../grid/port";
+import { counted } from "./findings";
+import type { ShownResult } from "./open/cells";
+import type { OpenedBook } from "./open/openBook";
+
+/** What is kept over the reload that opening a file takes. */
+export interface OpenedNews extends Pick<OpenedBook, "sheets" | "front" | "cells" | "formulas" | "shown"> {
+  readonly fileName: string;
+}
+
+/** What is said once a file is open. */
+export interface OpenedWords {
+  readonly title: string;
+  readonly text: string;
+  /** The formulas that show something else here than in the file. */
+  readonly lines: readonly string[];
+}
+
+const mostLines = 12;
+
+export function openedWords(
+  news: OpenedNews,
+  cells: Pick<CellsPort, "read">,
+  sheets: readonly SheetFacts[],
+): OpenedWords {
+  const found = differences(cells, news.shown);
+  const title = `“${news.fileName}” is open: ${counted(news.sheets, "sheet")}, ${counted(news.cells, "cell that holds", "cells that hold")} something.`;
+  if (news.formulas === 0) return { title, text: "", lines: [] };
+  if (found.length === 0) {
+    return {
+      title,
+      text: `What the file showed for its ${counted(news.formulas, "formula")} is shown here, too.`,
+      lines: [],
+    };
+  }
+  const lines = found.slice(0, mostLines).map(({ sheetId, row, column, inFile, here }) => {
+    const sheet = sheets.find(({ id }) => id === sheetId)?.name;
+    const address = writeAddress(sheet, { row, column, rowCount: 1, columnCount: 1 });
+    return `${address}: ${inFile} in the file, ${here} here`;
+  });
+  const rest = found.length - lines.length;
+  return {
+    title,
+    text:
+      `${counted(found.length, "formula shows", "formulas show")} something else here than in the file. The practice ` +
+      "workbook may lack a function, or read one otherwise; go by your spreadsheet program.",
+    lines: rest > 0 ? [...lines, `and ${rest.toLocaleString("en-US")} more`] : lines,
+  };
+}
+
+/** A formula that shows something else here than in the file it came from. */
+export interface Difference {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+  readonly inFile: string;
+  readonly here: string;
+}
+
+/** Programs work with about fifteen digits, and not all of them in the same order. */
+const tolerance = 1e-9;
+/** Show something else at any time, in any program. */
+const changing = /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
+
+/** Compares what formulas show with what they showed in the file. */
+export function differences(cells: Pick<CellsPort, "read">, shown: readonly ShownResult[]): Difference[] {
+  return shown.flatMap(({ sheetId, row, column, value }) => {
+    const [[content] = []] = cells.read({ sheetId, row, column, rowCount: 1, columnCount: 1 });
+    if (!content || changing.test(content.formula ?? "") || isSame(value, content)) return [];
+    return [{ sheetId, row, column, inFile: words(value), here: words(content.value) }];
+  });
+}
+
+function isSame(inFile: ShownResult["value"], { value: here, kind }: CellContent): boolean {
+  if (typeof inFile === "number" && typeof here === "number") {
+    return Math.abs(inFile - here) <= tolerance * Math.max(1, Math.abs(inFile), Math.abs(here));
+  }
+  // Files have room for the older errors only.
+  if (kind === "error" && typeof inFile === "string" && inFile.startsWith("#")) return true;
+  return inFile === here;
+}
+
+function words(value: ShownResult["value"]): string {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return value === "" ? "nothing" : String(value);
+}

@@ -1,0 +1,58 @@
+import { FileRefusal } from "../../../xlsx/limits";
+import { writeBook } from "../../../xlsx/write/book";
+import type { OpenGrid } from "../../grid/library";
+import type { CellsPort } from "../../grid/port";
+import type { Saving } from "../context";
+import { Findings } from "../findings";
+import type { FunctionNames } from "../functionNames";
+import { namesToFile, tablesToFile } from "./names";
+import { pageOf, sheetToFile } from "./sheet";
+
+/** A workbook's file, and what it does not hold. */
+export interface SavedBook {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** A line each. */
+  readonly lost: readonly string[];
+}
+
+/** What stands as the author of every file; never a person or a machine. */
+const author = "Practice workbook";
+const longestName = 31;
+
+/**
+ * Makes an .xlsx file of the workbook: values, formulas with their results, looks, widths, names, rules, pictures, pages,
+ * tables, and what the add-in keeps with the workbook. The workbook itself is left as it is.
+ *
+ * @param functions the add-in's functions, which files name otherwise.
+ * @throws FileRefusal in words for a sheet whose name no file may hold.
+ */
+export function saveBook(grid: OpenGrid, cells: Pick<CellsPort, "read">, functions: FunctionNames): SavedBook {
+  const saving: Saving = { grid, cells, functions, kept: grid.workbook.save(), findings: new Findings() };
+  const sheets = saving.kept.sheetOrder.map((id) => ({ id, data: saving.kept.sheets[id] ?? {} }));
+  checkNames(sheets.map(({ data }) => data.name ?? ""));
+  const front = saving.kept.sheetOrder.indexOf(grid.workbook.getActiveSheet().getSheetId());
+  const bytes = writeBook({
+    sheets: sheets.map(({ id, data }) => ({ ...sheetToFile(saving, id, data), tables: tablesToFile(saving, id) })),
+    names: namesToFile(
+      saving,
+      sheets.map(({ data }) => pageOf(data)),
+    ),
+    author,
+    title: saving.kept.name,
+    front: Math.max(0, front),
+    settings: (saving.kept.custom?.settings ?? {}) as Record<string, unknown>,
+  });
+  return { bytes, lost: saving.findings.lines() };
+}
+
+/** What a file forbids in the names of sheets. */
+function checkNames(names: readonly string[]): void {
+  for (const name of names) {
+    const isFree = names.filter((other) => other.toLowerCase() === name.toLowerCase()).length === 1;
+    if (name.length <= longestName && !/[[\]:*?/\\]|^'|'$|^$/.test(name) && name.toLowerCase() !== "history" && isFree)
+      continue;
+    throw new FileRefusal(
+      `A file cannot hold a sheet called “${name}”: names have at most ${longestName} letters, none of [ ] : * ? / \\, and no two are alike. Rename it, then save.`,
+    );
+  }
+}

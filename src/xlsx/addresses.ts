@@ -1,0 +1,60 @@
+import { parseA1Range, parseA1Ref, stringifyA1Ref } from "@borgar/fx";
+
+/** Cells of a sheet, counted from 0. */
+export interface Rectangle {
+  readonly row: number;
+  readonly column: number;
+  readonly rowCount: number;
+  readonly columnCount: number;
+}
+
+export const mostRows = 1_048_576;
+export const mostColumns = 16_384;
+
+/** Where a cell stands: `B2`; undefined for anything else, and beyond the edges of a sheet. */
+export function placeOf(address: string): { readonly row: number; readonly column: number } | undefined {
+  const [, letters = "", digits] = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address) ?? [];
+  let column = 0;
+  for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
+  const row = Number(digits);
+  return row >= 1 && row <= mostRows && column <= mostColumns ? { row: row - 1, column: column - 1 } : undefined;
+}
+
+/** The address of a cell: `B2`. */
+export function cellAddress(row: number, column: number): string {
+  let letters = "";
+  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26))
+    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
+  return `${letters}${row + 1}`;
+}
+
+/** A cell or a range as a file names it, without a sheet: `B2`, `$A$1:C4`; undefined for anything else. */
+export function rectangleOf(address: string): Rectangle | undefined {
+  const range = parseA1Range(address);
+  if (!range || range.top === null || range.left === null) return undefined;
+  const { top, left, bottom = top, right = left } = range;
+  if (bottom === null || right === null) return undefined;
+  return { row: top, column: left, rowCount: bottom - top + 1, columnCount: right - left + 1 };
+}
+
+/** The rectangles of a list of addresses with blanks between them, as files have them. */
+export function rectanglesOf(list: string): Rectangle[] {
+  return list.split(/\s+/).flatMap((address) => rectangleOf(address) ?? []);
+}
+
+/** Written for a file; `fixed` with dollar signs. */
+export function addressOf({ row, column, rowCount, columnCount }: Rectangle, fixed = false): string {
+  const [bottom, right] = [row + rowCount - 1, column + columnCount - 1];
+  const signs = { $top: fixed, $left: fixed, $bottom: fixed, $right: fixed };
+  return stringifyA1Ref({ range: { top: row, left: column, bottom, right, ...signs } });
+}
+
+/** A reference with dollar signs before all its parts; any other text as it is. */
+export function fixedRange(reference: string): string {
+  const parsed = parseA1Ref(reference);
+  if (!parsed || !("range" in parsed) || !parsed.range) return reference;
+  return stringifyA1Ref({
+    ...parsed,
+    range: { ...parsed.range, $top: true, $left: true, $bottom: true, $right: true },
+  });
+}

@@ -1,0 +1,151 @@
+import { SaxesParser } from "saxes";
+import { damaged, FileRefusal } from "./limits";
+
+/** An element of a part, with the elements in it. */
+export interface XmlElement {
+  /** Without the prefix that some programs put before every name of a part. */
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: readonly XmlElement[];
+  /** The text between its tags, without that of the elements in it. */
+  readonly text: string;
+}
+
+/** Follows a part while it is read, so that what comes by the hundred thousand need not be kept. */
+export interface XmlVisitor {
+  opened?(name: string, attributes: XmlElement["attributes"]): void;
+  /** Whether the element was taken, and is not to be kept in its parent. */
+  closed?(element: XmlElement): boolean;
+}
+
+/** Elements inside of one another; a workbook needs about ten. */
+const deepest = 200;
+
+/**
+ * Reads a part of a workbook.
+ *
+ * @throws FileRefusal where it is no XML, and for a part that declares names of its own, which no workbook does, and
+ *   attacks do.
+ */
+export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement {
+  const parser = new SaxesParser<{ xmlns: false; position: false }>({ xmlns: false, position: false });
+  const open: { name: string; attributes: Record<string, string>; children: XmlElement[]; text: string }[] = [];
+  let prefix: string | undefined;
+  let root: XmlElement | undefined;
+  const addText = (text: string) => {
+    const inside = open.at(-1);
+    if (inside) inside.text += text;
+  };
+  parser.on("doctype", () => {
+    throw damaged("it declares names of its own, as no workbook does");
+  });
+  parser.on("opentag", ({ name: full, attributes }) => {
+    if (open.length > deepest) throw damaged("what is in it does not hold together");
+    prefix ??= full.slice(0, full.indexOf(":") + 1);
+    const name = prefix && full.startsWith(prefix) ? full.slice(prefix.length) : full;
+    open.push({ name, attributes, children: [], text: "" });
+    visitor.opened?.(name, attributes);
+  });
+  parser.on("text", addText);
+  parser.on("cdata", addText);
+  parser.on("closetag", () => {
+    const element = open.pop();
+    if (!element || visitor.closed?.(element)) return;
+    const parent = open.at(-1);
+    if (parent) parent.children.push(element);
+    else root = element;
+  });
+  try {
+    parser.write(decoded(bytes)).close();
+  } catch (cause) {
+    throw cause instanceof FileRefusal ? cause : damaged("what is in it does not hold together", cause);
+  }
+  if (!root) throw damaged("what is in it does not hold together");
+  return root;
+}
+
+function decoded(bytes: Uint8Array): string {
+  const isWide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+  return new TextDecoder(isWide ? (bytes[0] === 0xff ? "utf-16le" : "utf-16be") : "utf-8").decode(bytes);
+}
+
+/** The elements of a name, in order; those of the same name inside one of them are not looked for. */
+export function* elements(inside: XmlElement | undefined, name: string): Generator<XmlElement> {
+  for (const child of inside?.children ?? []) {
+    if (child.name === name) yield child;
+    else yield* elements(child, name);
+  }
+}
+
+export function firstElement(inside: XmlElement | undefined, name: string): XmlElement | undefined {
+  return elements(inside, name).next().value ?? undefined;
+}
+
+export function countOf(inside: XmlElement | undefined, name: string): number {
+  let count = 0;
+  for (const _ of elements(inside, name)) count += 1;
+  return count;
+}
+
+/** The attributes of the first element of a name; none where there is no such element. */
+export function attributesOf(inside: XmlElement | undefined, name: string): XmlElement["attributes"] {
+  return firstElement(inside, name)?.attributes ?? {};
+}
+
+/** The element with the names in it as they are behind their prefixes, for parts that mix several vocabularies. */
+export function withoutPrefixes(element: XmlElement): XmlElement {
+  return {
+    ...element,
+    name: element.name.slice(element.name.indexOf(":") + 1),
+    children: element.children.map(withoutPrefixes),
+  };
+}
+
+export function isTrue(attribute: string | undefined): boolean {
+  return attribute === "1" || attribute === "true";
+}
+
+/** A number that an attribute or element holds, kept within bounds; `plain` where it holds none. */
+export function numberIn(text: string | undefined, plain: number, least: number, most: number): number {
+  const number = Number.parseFloat(text ?? "");
+  return Number.isNaN(number) ? plain : Math.min(most, Math.max(least, number));
+}
+
+export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+
+/**
+ * An element as text.
+ *
+ * @param attributes what is undefined or false is left out, and true is written as 1.
+ * @param inner its content as text of XML: other elements, or `escaped` text.
+ * @example tag("col", { min: 1, max: 1, hidden: true }) // <col min="1" max="1" hidden="1"/>
+ */
+export function tag(
+  name: string,
+  attributes: Readonly<Record<string, string | number | boolean | undefined>> = {},
+  inner = "",
+): string {
+  let text = `<${name}`;
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== undefined && value !== false) text += ` ${key}="${value === true ? 1 : inAttribute(String(value))}"`;
+  }
+  return inner === "" ? `${text}/>` : `${text}>${inner}</${name}>`;
+}
+
+/** Line breaks and tabs in an attribute are blanks to whoever reads them, unless they are written as their numbers. */
+function inAttribute(text: string): string {
+  return escaped(text).replace(/[\t\n\r]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+}
+
+/** Text as it stands in a part, between tags or in an attribute. */
+export function escaped(text: string): string {
+  return (
+    text
+      // What no part may hold at all: XML 1.0, 2.2.
+      .replace(/(?![\t\n\r\u007f-\u009f])\p{Cc}|[\ufffe\uffff]/gu, "")
+      .replaceAll("&", "&amp;")
+      .replaceAll("<", "&lt;")
+      .replaceAll(">", "&gt;")
+      .replaceAll('"', "&quot;")
+  );
+}
