@@ -1,4 +1,4 @@
-import { elements, firstElement, withoutPrefixes, type XmlElement } from "./xml";
+import { elements, firstElement, withoutPrefixes, type XmlElement } from "./read/xml";
 
 /** A color as a file has it: written out, or by a number. */
 export interface FileColor {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { openPackage } from "./read/package";
-import { countOf, elements, escaped, firstElement, readXml, tag, withoutPrefixes } from "./xml";
+import { countOf, elements, firstElement, readXml, withoutPrefixes } from "./read/xml";
+import { escaped, tag } from "./write/xml";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const read = (text: string) => readXml(bytes(text));

@@ -1,7 +1,7 @@
 import { rectangleOf } from "../../xlsx/addresses";
 import type { BookParts, SheetPart } from "../../xlsx/read/bookParts";
+import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../xlsx/read/xml";
 import type { FilePage } from "../../xlsx/write/sheet";
-import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../xlsx/xml";
 import type { PageSetup, PageTextPlace, PageZoom } from "../grid/port";
 
 /** The host's words for sizes of paper, by the numbers that files have for them: ECMA-376 18.3.1.63. */

@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { colorReader } from "../../xlsx/colors";
 import { showsDate } from "../../xlsx/formats";
 import { readStyles } from "../../xlsx/read/styles";
+import { readXml } from "../../xlsx/read/xml";
 import { StyleSheet } from "../../xlsx/write/styles";
-import { readXml } from "../../xlsx/xml";
 import type { GridLibrary } from "../grid/library";
 import { styleFromFile, styleToFile } from "./styles";
 

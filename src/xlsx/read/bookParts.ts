@@ -1,8 +1,8 @@
 import { damaged, FileRefusal, mostCells, mostSheets } from "../limits";
-import { attributesOf, elements, firstElement, isTrue, readXml, type XmlElement } from "../xml";
 import type { ZipFile } from "../zip";
 import { type FileText, readSheetPart, readTexts, type SheetContent } from "./cells";
 import { type Relationships, relationshipsOf } from "./package";
+import { attributesOf, elements, firstElement, isTrue, readXml, type XmlElement } from "./xml";
 
 /** A sheet of cells, as the file holds it. */
 export interface SheetPart extends SheetContent {

@@ -1,6 +1,6 @@
 import { placeOf } from "../addresses";
 import { damaged, mostCells } from "../limits";
-import { readXml, type XmlElement } from "../xml";
+import { readXml, type XmlElement } from "./xml";
 
 /** A text of a file. */
 export interface FileText {

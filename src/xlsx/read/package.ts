@@ -1,6 +1,7 @@
 import { damaged, FileRefusal, refuseTooLarge } from "../limits";
-import { elements, firstElement, readXml } from "../xml";
+import { SETTINGS } from "../write/names";
 import { ZipFile } from "../zip";
+import { elements, firstElement, readXml } from "./xml";
 
 /** How the files of older spreadsheet programs begin, and locked newer ones, which hide in the same wrapping. */
 const WRAPPED = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
@@ -53,6 +54,23 @@ function holds(bytes: Uint8Array, wanted: Uint8Array): boolean {
 export function fileTitle(bytes: Uint8Array): string {
   const properties = openPackage(bytes).part("docProps/core.xml");
   return properties ? (firstElement(readXml(properties), "dc:title")?.text.trim() ?? "") : "";
+}
+
+const settingsPart = /^customXml\/item\d+\.xml$/;
+
+/** What add-ins kept in a file: {} where it is none of ours, undefined where it is damaged. */
+export function readSettings(zip: ZipFile): Readonly<Record<string, unknown>> | undefined {
+  for (const name of zip.names.filter((one) => settingsPart.test(one))) {
+    const bytes = zip.part(name);
+    if (!bytes || !new TextDecoder().decode(bytes).includes(SETTINGS)) continue;
+    try {
+      const read: unknown = JSON.parse(readXml(bytes).text);
+      return typeof read === "object" && read !== null && !Array.isArray(read) ? { ...read } : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+  return {};
 }
 
 /** What a part of a package points to. */

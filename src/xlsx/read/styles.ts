@@ -1,7 +1,7 @@
 import { colorOf } from "../colors";
 import { knownFormats } from "../formats";
 import type { FileAlignment, FileBorders, FileFill, FileFont, FileLine, FileStyle } from "../style";
-import { firstElement, isTrue, numberIn, type XmlElement } from "../xml";
+import { firstElement, isTrue, numberIn, type XmlElement } from "./xml";
 
 /** The looks that a file has numbers for. */
 export interface FileStyles {

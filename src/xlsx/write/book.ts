@@ -1,10 +1,9 @@
-import { settingsXml } from "../settings";
-import { escaped, HEAD, tag } from "../xml";
 import { writeZip } from "../zip";
 import { drawingXml } from "./drawing";
-import { MAIN, OFFICE_TYPES, PACKAGE, RELATIONSHIPS, SPILLS } from "./names";
+import { MAIN, OFFICE_TYPES, PACKAGE, RELATIONSHIPS, SETTINGS, SPILLS } from "./names";
 import { DRAWING_ID, marked, type NewSheet, type NewTable, sheetXml, tableId } from "./sheet";
 import { StyleSheet } from "./styles";
+import { escaped, HEAD, tag } from "./xml";
 
 /** A workbook of which a file is made. */
 export interface NewBook {
@@ -225,7 +224,7 @@ function spillFacts(): string {
 
 function addSettings(parts: PackageParts, settings: Readonly<Record<string, unknown>>): void {
   const facts = { "ds:itemID": SETTINGS_ID, "xmlns:ds": RELATIONSHIPS.replace("relationships", "customXml") };
-  parts.add("customXml/item1.xml", settingsXml(settings));
+  parts.add("customXml/item1.xml", HEAD + tag("settings", { xmlns: SETTINGS }, escaped(JSON.stringify(settings))));
   parts.add(
     "customXml/itemProps1.xml",
     HEAD + tag("ds:datastoreItem", facts, tag("ds:schemaRefs")),

@@ -1,9 +1,9 @@
 import { cellAddress } from "../addresses";
 import type { FileValue } from "../read/cells";
 import type { FileStyle } from "../style";
-import { escaped, HEAD, tag } from "../xml";
 import { MAIN, RELATIONSHIPS } from "./names";
 import type { StyleSheet } from "./styles";
+import { escaped, HEAD, tag } from "./xml";
 
 /** A cell of a file that is made, counted from 0. */
 export interface NewCell {

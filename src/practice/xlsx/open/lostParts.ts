@@ -1,5 +1,5 @@
 import type { BookParts, SheetPart } from "../../../xlsx/read/bookParts";
-import { countOf, elements, firstElement, readXml } from "../../../xlsx/xml";
+import { countOf, elements, firstElement, readXml } from "../../../xlsx/read/xml";
 import type { Findings } from "../findings";
 
 /** Parts of a package that say by their names alone that something stays behind. */

@@ -1,6 +1,6 @@
 import { rectangleOf } from "../../../xlsx/addresses";
 import type { BookParts, NamePart } from "../../../xlsx/read/bookParts";
-import { attributesOf, elements, numberIn, readXml, type XmlElement } from "../../../xlsx/xml";
+import { attributesOf, elements, numberIn, readXml, type XmlElement } from "../../../xlsx/read/xml";
 import { type Opening, sheetId } from "../context";
 import { counted } from "../findings";
 import { fromFile } from "../formulas";

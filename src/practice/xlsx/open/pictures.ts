@@ -2,7 +2,6 @@ import { base64Of } from "../../../xlsx/base64";
 import { mostPictures } from "../../../xlsx/limits";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { relationshipsOf } from "../../../xlsx/read/package";
-import { emusPerPixel } from "../../../xlsx/style";
 import {
   attributesOf,
   countOf,
@@ -12,7 +11,8 @@ import {
   readXml,
   withoutPrefixes,
   type XmlElement,
-} from "../../../xlsx/xml";
+} from "../../../xlsx/read/xml";
+import { emusPerPixel } from "../../../xlsx/style";
 import type { ZipFile } from "../../../xlsx/zip";
 import type { Findings } from "../findings";
 import type { Measures } from "./sheet";

@@ -1,8 +1,8 @@
 import type { IRange } from "@univerjs/core";
 import { cellAddress, fixedRange, rectanglesOf } from "../../../xlsx/addresses";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
+import { countOf, elements, firstElement, isTrue, type XmlElement } from "../../../xlsx/read/xml";
 import type { FileStyle } from "../../../xlsx/style";
-import { countOf, elements, firstElement, isTrue, type XmlElement } from "../../../xlsx/xml";
 import { toRange } from "../../grid/geometry";
 import type { Opening } from "../context";
 import { fromFile } from "../formulas";

@@ -2,8 +2,8 @@ import type { IColumnData, IFreeze, IRowData, IWorksheetData } from "@univerjs/c
 import { mostColumns, mostRows, rectangleOf } from "../../../xlsx/addresses";
 import { colorOf } from "../../../xlsx/colors";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
+import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../../xlsx/read/xml";
 import { digitPixels, type FileStyle } from "../../../xlsx/style";
-import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../../xlsx/xml";
 import { toRange } from "../../grid/geometry";
 import { pointsToPixels } from "../../grid/lengths";
 import { newSheet } from "../../grid/practiceOffice";

@@ -1,0 +1,39 @@
+/** Stands at the head of every part. */
+export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+
+/**
+ * An element as text.
+ *
+ * @param attributes what is undefined or false is left out, and true is written as 1.
+ * @param inner its content as text of XML: other elements, or `escaped` text.
+ * @example tag("col", { min: 1, max: 1, hidden: true }) // <col min="1" max="1" hidden="1"/>
+ */
+export function tag(
+  name: string,
+  attributes: Readonly<Record<string, string | number | boolean | undefined>> = {},
+  inner = "",
+): string {
+  let text = `<${name}`;
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== undefined && value !== false) text += ` ${key}="${value === true ? 1 : inAttribute(String(value))}"`;
+  }
+  return inner === "" ? `${text}/>` : `${text}>${inner}</${name}>`;
+}
+
+/** Line breaks and tabs in an attribute are blanks to whoever reads them, unless they are written as their numbers. */
+function inAttribute(text: string): string {
+  return escaped(text).replace(/[\t\n\r]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+}
+
+/** Text as it stands in a part, between tags or in an attribute. */
+export function escaped(text: string): string {
+  return (
+    text
+      // What no part may hold at all: XML 1.0, 2.2.
+      .replace(/(?![\t\n\r\u007f-\u009f])\p{Cc}|[\ufffe\uffff]/gu, "")
+      .replaceAll("&", "&amp;")
+      .replaceAll("<", "&lt;")
+      .replaceAll(">", "&gt;")
+      .replaceAll('"', "&quot;")
+  );
+}
