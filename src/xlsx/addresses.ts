@@ -1,4 +1,5 @@
 import { parseA1Range, parseA1Ref, stringifyA1Ref } from "@borgar/fx";
+import { type Anchor, SHEET_COLUMNS, SHEET_ROWS } from "../spreadsheet/areas";
 
 /** Cells of a sheet, counted from 0. */
 export interface Rectangle {
@@ -8,24 +9,13 @@ export interface Rectangle {
   readonly columnCount: number;
 }
 
-export const mostRows = 1_048_576;
-export const mostColumns = 16_384;
-
 /** Where a cell stands: `B2`; undefined for anything else, and beyond the edges of a sheet. */
-export function placeOf(address: string): { readonly row: number; readonly column: number } | undefined {
+export function placeOf(address: string): Anchor | undefined {
   const [, letters = "", digits] = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address) ?? [];
   let column = 0;
   for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
   const row = Number(digits);
-  return row >= 1 && row <= mostRows && column <= mostColumns ? { row: row - 1, column: column - 1 } : undefined;
-}
-
-/** The address of a cell: `B2`. */
-export function cellAddress(row: number, column: number): string {
-  let letters = "";
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26))
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  return `${letters}${row + 1}`;
+  return row >= 1 && row <= SHEET_ROWS && column <= SHEET_COLUMNS ? { row: row - 1, column: column - 1 } : undefined;
 }
 
 /** A cell or a range as a file names it, without a sheet: `B2`, `$A$1:C4`; undefined for anything else. */

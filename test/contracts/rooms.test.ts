@@ -8,7 +8,7 @@ const SRC = resolve(import.meta.dirname, "../../src");
 /** Who may import whom; what stands nowhere here may not be imported. A room may always import itself. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
-  // Addresses of cells, and what holds for any formula, whoever writes it.
+  // Addresses of cells, and what holds for any formula or file, whoever writes it.
   spreadsheet: [],
   // .xlsx files as data, whoever reads or writes them.
   xlsx: ["spreadsheet"],
@@ -30,8 +30,6 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const allowedFolders: Readonly<Record<string, readonly string[]>> = {
   // The ordinary form of each function is declared with it.
   sheets: ["functions/native", "functions/declarations"],
-  // A file that was made is handed to the host as text.
-  pane: ["xlsx/base64"],
   // The build looks up the guide's page of each screen.
   help: ["pane/screens"],
 };

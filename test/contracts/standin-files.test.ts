@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
 import type { Plan } from "../../src/sheets/plan";
-import { base64Of } from "../../src/xlsx/base64";
+import { base64Of } from "../../src/spreadsheet/base64";
 import { createHost, type HeadlessHost } from "../headlessHost";
 
 let host: HeadlessHost;

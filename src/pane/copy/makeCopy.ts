@@ -4,9 +4,9 @@ import type { PlainCopy } from "../../sheets/plain/result";
 import { type CopyMode, toPlain } from "../../sheets/plain/toPlain";
 import type { PageSetup, Plan } from "../../sheets/plan";
 import type { Anchor } from "../../spreadsheet/areas";
+import { base64Of } from "../../spreadsheet/base64";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
 import { openAsWorkbook } from "../../workbook/sheets";
-import { base64Of } from "../../xlsx/base64";
 import type { Source } from "./source";
 
 const CORNER: Anchor = { row: 0, column: 0 };

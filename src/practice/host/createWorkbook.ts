@@ -1,4 +1,4 @@
-import { bytesOf } from "../../xlsx/base64";
+import { bytesOf } from "../../spreadsheet/base64";
 import { HostError } from "./error";
 import type { HostSession } from "./session";
 

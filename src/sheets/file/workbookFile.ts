@@ -1,6 +1,6 @@
 import { Problem } from "../../quantities/problem";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
-import { bytesOf } from "../../xlsx/base64";
+import { bytesOf } from "../../spreadsheet/base64";
 import { contentValue, isFormula, type Shown, shownValue } from "../../xlsx/cellValues";
 import { fileFormula } from "../../xlsx/formulas";
 import type { NewName } from "../../xlsx/write/book";

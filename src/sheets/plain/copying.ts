@@ -1,5 +1,5 @@
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
-import { needsArray } from "../../xlsx/needsArray";
+import { needsArray } from "../../spreadsheet/needsArray";
 import { Carried } from "./carried";
 import { callsOwnFunction } from "./formula";
 import { copyFormula, type FormulaCopy } from "./formulaCopy";

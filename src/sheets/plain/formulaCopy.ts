@@ -1,6 +1,6 @@
 import { type ReferenceIdentifier, type Token, tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
-import { parsed } from "../../xlsx/needsArray";
+import { parsed } from "../../spreadsheet/needsArray";
 import { refuseElsewhere } from "./elsewhere";
 import { callsOwnFunction, definesNames } from "./formula";
 import { refuseTooLong } from "./limits";

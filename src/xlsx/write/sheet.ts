@@ -1,4 +1,4 @@
-import { cellAddress } from "../addresses";
+import { cellAddress, SHEET_COLUMNS } from "../../spreadsheet/areas";
 import type { FileValue } from "../read/cells";
 import type { FileStyle } from "../style";
 import { MAIN, RELATIONSHIPS } from "./names";
@@ -161,7 +161,7 @@ function viewXml(
   const pane = tag("pane", {
     xSplit: columns > 0 && columns,
     ySplit: rows > 0 && rows,
-    topLeftCell: cellAddress(rows, columns),
+    topLeftCell: cellAddress({ row: rows, column: columns }),
     activePane,
     state: "frozen",
   });
@@ -216,7 +216,7 @@ function cellXml({ row, column, style, value, formula, array }: NewCell, { style
   const number = styles.ofCell(style);
   const isShared = typeof value === "string" && formula === undefined;
   const attributes = {
-    r: cellAddress(row, column),
+    r: cellAddress({ row, column }),
     ...(number > 0 && { s: number }),
     t: isShared ? "s" : typeOf(value),
     ...(array?.spills && { cm: 1 }),
@@ -272,7 +272,7 @@ function pageXml({ landscape, paper, marginsIn, fit, scale, header, footer, brea
   const texts =
     (header ? tag("oddHeader", {}, escaped(header)) : "") + (footer ? tag("oddFooter", {}, escaped(footer)) : "");
   // A file names the last row before a break.
-  const breaks = breaksAbove.map((row) => tag("brk", { id: row, max: 16_383, man: true }));
+  const breaks = breaksAbove.map((row) => tag("brk", { id: row, max: SHEET_COLUMNS - 1, man: true }));
   return [
     tag("pageMargins", { left, right, top, bottom, header: marginsIn.header, footer: marginsIn.footer }),
     tag("pageSetup", {

@@ -1,5 +1,6 @@
 import type { ICellData } from "@univerjs/core";
-import { cellAddress, rectangleOf } from "../../../xlsx/addresses";
+import { cellAddress } from "../../../spreadsheet/areas";
+import { rectangleOf } from "../../../xlsx/addresses";
 import { showsDate } from "../../../xlsx/formats";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
 import type { Opening } from "../context";
@@ -112,15 +113,11 @@ class CellReader {
   }
 
   private get where(): string {
-    return `${this.sheet.name}!${cellAddress(this.cell.row, this.cell.column)}`;
+    return `${this.sheet.name}!${cellAddress(this.cell)}`;
   }
 
   private sharedText(master: FileCell | undefined): string | undefined {
-    const { row, column } = this.cell;
-    return (
-      master?.formula &&
-      movedFormula(master.formula.text, cellAddress(master.row, master.column), cellAddress(row, column))
-    );
+    return master?.formula && movedFormula(master.formula.text, cellAddress(master), cellAddress(this.cell));
   }
 
   private keptAsValue(why: Unreadable): ICellData {

@@ -1,4 +1,4 @@
-import { base64Of } from "../../../xlsx/base64";
+import { base64Of } from "../../../spreadsheet/base64";
 import { mostPictures } from "../../../xlsx/limits";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { relationshipsOf } from "../../../xlsx/read/package";

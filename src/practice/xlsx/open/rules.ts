@@ -1,5 +1,6 @@
 import type { IRange } from "@univerjs/core";
-import { cellAddress, fixedRange, rectanglesOf } from "../../../xlsx/addresses";
+import { cellAddress } from "../../../spreadsheet/areas";
+import { fixedRange, rectanglesOf } from "../../../xlsx/addresses";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { countOf, elements, firstElement, isTrue, type XmlElement } from "../../../xlsx/read/xml";
 import type { FileStyle } from "../../../xlsx/style";
@@ -66,7 +67,7 @@ function conditionOf(
   const { type, operator = "" } = rule.attributes;
   const texts = [...elements(rule, "formula")].map(({ text }) => text.trim());
   if (!first || texts.length === 0) return undefined;
-  const cell = cellAddress(first.startRow, first.startColumn);
+  const cell = cellAddress({ row: first.startRow, column: first.startColumn });
   const [one = "", other = ""] = texts;
   const text =
     type === "expression"

@@ -1,5 +1,6 @@
 import type { IColumnData, IFreeze, IRowData, IWorksheetData } from "@univerjs/core";
-import { mostColumns, mostRows, rectangleOf } from "../../../xlsx/addresses";
+import { SHEET_COLUMNS, SHEET_ROWS } from "../../../spreadsheet/areas";
+import { rectangleOf } from "../../../xlsx/addresses";
 import { colorOf } from "../../../xlsx/colors";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../../xlsx/read/xml";
@@ -96,14 +97,14 @@ function readMeasures({ xml, rows: fileRows }: SheetPart, styleId: (number: numb
       ...(isTrue(hidden) && { hd: yes }),
       ...(s !== undefined && { s }),
     };
-    const last = numberIn(max, 0, 0, mostColumns);
-    for (let at = numberIn(min, 1, 1, mostColumns); at <= last; at += 1) columns[at - 1] = column;
+    const last = numberIn(max, 0, 0, SHEET_COLUMNS);
+    for (let at = numberIn(min, 1, 1, SHEET_COLUMNS); at <= last; at += 1) columns[at - 1] = column;
   }
   const rows: Record<number, Partial<IRowData>> = {};
   for (const { row, attributes } of fileRows) {
     const { ht, hidden, customHeight } = attributes;
     if (ht === undefined && !isTrue(hidden)) continue;
-    rows[Math.min(row, mostRows - 1)] = {
+    rows[Math.min(row, SHEET_ROWS - 1)] = {
       ...(ht !== undefined && {
         h: pointsToPixels(numberIn(ht, plainRowPoints, 0, highest)),
         ia: isTrue(customHeight) ? no : yes,
@@ -123,7 +124,7 @@ function readMeasures({ xml, rows: fileRows }: SheetPart, styleId: (number: numb
 function readFreeze(xml: XmlElement): IFreeze {
   const pane = attributesOf(xml, "pane");
   const isFrozen = pane.state === "frozen" || pane.state === "frozenSplit";
-  const ySplit = isFrozen ? numberIn(pane.ySplit, 0, 0, mostRows) : 0;
-  const xSplit = isFrozen ? numberIn(pane.xSplit, 0, 0, mostColumns) : 0;
+  const ySplit = isFrozen ? numberIn(pane.ySplit, 0, 0, SHEET_ROWS) : 0;
+  const xSplit = isFrozen ? numberIn(pane.xSplit, 0, 0, SHEET_COLUMNS) : 0;
   return { ySplit, xSplit, startRow: ySplit > 0 ? ySplit : -1, startColumn: xSplit > 0 ? xSplit : -1 };
 }

@@ -1,5 +1,5 @@
 import type { IWorksheetData } from "@univerjs/core";
-import { bytesOf } from "../../../xlsx/base64";
+import { bytesOf } from "../../../spreadsheet/base64";
 import { emusPerPixel } from "../../../xlsx/style";
 import type { NewPicture } from "../../../xlsx/write/sheet";
 import { keptBySheet, type Saving } from "../context";
