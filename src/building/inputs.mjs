@@ -10,6 +10,7 @@ import { join } from "node:path";
 const INPUTS = [
   "src",
   "assets",
+  "test/generated",
   "manifest.xml",
   "LICENSE",
   "package.json",

@@ -7,7 +7,7 @@ import type { Page } from "./page";
 
 /** What the test found, which writes it beside this page. */
 export function readFaults(root: string): FaultTable {
-  return JSON.parse(readFileSync(join(root, "src/help/faults.json"), "utf8")) as FaultTable;
+  return JSON.parse(readFileSync(join(root, "test/generated/faults.json"), "utf8")) as FaultTable;
 }
 
 /** What goes wrong, by its kind, in the order of the page. */

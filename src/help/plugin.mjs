@@ -26,13 +26,15 @@ export class HelpPages {
   apply(compiler) {
     const { Compilation, WebpackError, sources } = compiler.webpack;
     const folder = join(compiler.context, "src/help");
+    // What tests and benchmarks found out, which some pages show.
+    const tables = join(compiler.context, "test/generated");
     compiler.hooks.thisCompilation.tap(NAME, (compilation) => {
-      const made = this.made(compiler, folder).catch((error) => error);
+      const made = this.made(compiler, [folder, tables]).catch((error) => error);
       const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
       compilation.hooks.processAssets.tapPromise({ name: NAME, stage }, async () => {
         const emit = (name, content) => compilation.emitAsset(name, new sources.RawSource(content));
         const described = await made;
-        compilation.contextDependencies.add(folder);
+        for (const read of [folder, tables]) compilation.contextDependencies.add(read);
         if (described instanceof Error) {
           // What was read isn't known, so whatever is changed may fix it.
           compilation.contextDependencies.add(join(compiler.context, "src"));
@@ -53,13 +55,13 @@ export class HelpPages {
 
   /**
    * @param {import("webpack").Compiler} compiler
-   * @param {string} folder
+   * @param {readonly string[]} folders whose files the pages are made of, beside the modules.
    */
-  async made({ context, modifiedFiles, removedFiles, watchMode }, folder) {
+  async made({ context, modifiedFiles, removedFiles, watchMode }, folders) {
     // A first build knows of no changes; a build of a watcher knows all of them.
     const changed = modifiedFiles && [...modifiedFiles, ...(removedFiles ?? [])];
     const { kept } = this;
-    const reads = (file) => kept.inputs.includes(file) || file.startsWith(folder);
+    const reads = (file) => kept.inputs.includes(file) || folders.some((folder) => file.startsWith(folder));
     if (!kept || !changed || changed.some(reads)) {
       this.kept = undefined;
       const given = { root: context, origin: this.origin };

@@ -74,7 +74,7 @@ export const BENCHES: Readonly<Record<string, { readonly title: string; readonly
 
 /** What the benchmarks found last, from the file that they write. */
 export function readMeasured(root: string): Measured {
-  return JSON.parse(readFileSync(join(root, "src/help/measured.json"), "utf8")) as Measured;
+  return JSON.parse(readFileSync(join(root, "test/generated/measured.json"), "utf8")) as Measured;
 }
 
 /** How fast it is: what that means at work, what is promised, and every figure that was measured. */

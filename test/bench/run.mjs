@@ -1,14 +1,16 @@
 // Runs every *.bench.ts beside this file and prints its tables: `npm run bench`, or `npm run bench -- cutting`.
 // With --write, the tables also go into the help: `npm run bench -- --write`.
+
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { withTypeScript } from "../../src/withTypeScript.mjs";
+import { inLines } from "../generated/inLines.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const root = join(here, "../..");
-const measuredFile = join(root, "src/help/measured.json");
+const measuredFile = join(root, "test/generated/measured.json");
 const given = process.argv.slice(2);
 const writes = given.includes("--write");
 const wanted = given.filter((word) => !word.startsWith("--"));
@@ -32,5 +34,5 @@ async function keep(name, tables) {
   const machine = `${availableParallelism()} cores of a server, Node ${process.versions.node.split(".")[0]}`;
   measured.benches[name] = { on, machine, tables };
   const sorted = Object.entries(measured.benches).sort(([one], [other]) => (one < other ? -1 : 1));
-  await writeFile(measuredFile, `${JSON.stringify({ benches: Object.fromEntries(sorted) }, null, 2)}\n`);
+  await writeFile(measuredFile, inLines({ benches: Object.fromEntries(sorted) }));
 }

@@ -86,6 +86,8 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   FEWEST_WIDTHS: "geometry",
   FEWEST_POINTS: "geometry",
   LOG_OF_HALF: "arithmetic",
+  shapeAmounts: "the estimate's expressions; their constants are 0",
+  LAYOUT_COLUMNS: "places in a list",
   // The ordinary range of each stone stands in its row.
   ORDINARY: "in the table of stone",
   LIGHT: "in the table of stone",

@@ -55,10 +55,6 @@ export interface Truck {
   readonly yards: number;
   /** What may be loaded; 0 where it is not known. */
   readonly payloadTons: number;
-  /** From the maker's plate: the most it may weigh loaded. */
-  readonly gvwrPounds?: number;
-  /** What it weighs empty, with people and fuel. */
-  readonly emptyPounds?: number;
 }
 
 export interface BorderNeed {

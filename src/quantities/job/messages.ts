@@ -28,9 +28,6 @@ export const truckWords = {
   overfull: (what: string, loads: number, yardsEach: number, truckYards: number) =>
     `${what}: in ${loads} ${loads === 1 ? "load" : "loads"} each carries ${short(yardsEach)} cu yd, ` +
     `over the ${short(truckYards)} that the box holds. Plan more loads.`,
-  overPlate: (what: string, payloadTons: number, plateTons: number) =>
-    `${what}: the payload of ${short(payloadTons)} tons is over GVWR less empty weight, ${short(plateTons)} tons. ` +
-    "Go by the maker's plate.",
 } as const;
 
 export const listed = (words: readonly string[]): string =>

@@ -1,5 +1,4 @@
 import { loads } from "../hauling";
-import { POUNDS_PER_SHORT_TON } from "../units";
 import { WHOLE_TOLERANCE } from "../whole";
 import type { Truck } from "./bedNeeds";
 import { truckWords } from "./messages";
@@ -11,18 +10,6 @@ export interface Haul {
   readonly tonsPerYard: number;
   readonly loads: number;
   readonly truck: Truck;
-}
-
-/**
- * What may be loaded by the maker's plate.
- *
- * @param gvwrPounds gross vehicle weight rating: the most it may weigh loaded.
- * @param emptyPounds what it weighs empty, with people and fuel.
- * @returns short tons, 0 or more.
- * @example platePayload(7000, 1900) // 2.55
- */
-export function platePayload(gvwrPounds: number, emptyPounds: number): number {
-  return Math.max(0, gvwrPounds - emptyPounds) / POUNDS_PER_SHORT_TON;
 }
 
 /** Whole loads for an amount, by volume and by weight. */
@@ -39,7 +26,7 @@ export function loadsFor(yards: number, tonsPerYard: number, { yards: truckYards
  */
 export function truckWarnings(what: string, { yards, tonsPerYard, loads: count, truck }: Haul): string[] {
   const warnings: string[] = [];
-  const { payloadTons, gvwrPounds, emptyPounds } = truck;
+  const { payloadTons } = truck;
   if (yards === 0) return warnings;
   const isOver = (amount: number, limit: number) => amount > limit * (1 + WHOLE_TOLERANCE);
   // Nobody hauls something in no load: then all of it is over.
@@ -47,19 +34,13 @@ export function truckWarnings(what: string, { yards, tonsPerYard, loads: count, 
   if (payloadTons === 0 || tonsPerYard === 0) warnings.push(truckWords.noPayload(what));
   else if (isOver(tonsEach, payloadTons)) warnings.push(truckWords.overloaded(what, count, tonsEach, payloadTons));
   if (isOver(yardsEach, truck.yards)) warnings.push(truckWords.overfull(what, count, yardsEach, truck.yards));
-  if (gvwrPounds !== undefined && emptyPounds !== undefined) {
-    const plate = platePayload(gvwrPounds, emptyPounds);
-    if (isOver(payloadTons, plate)) warnings.push(truckWords.overPlate(what, payloadTons, plate));
-  }
   return warnings;
 }
 
 /** What must be the same for loads to be put on one truck. */
-export function truckTerms({ yards, payloadTons, gvwrPounds = 0, emptyPounds = 0 }: Truck): Record<string, number> {
+export function truckTerms({ yards, payloadTons }: Truck): Record<string, number> {
   return {
     "the truck's box": yards,
     "the truck's payload": payloadTons,
-    "its GVWR": gvwrPounds,
-    "its weight": emptyPounds,
   };
 }

@@ -117,5 +117,5 @@ describe("in two panes of one workbook", () => {
 });
 
 test("what came of it all is what the help says", async () => {
-  await expect(table.text()).toMatchFileSnapshot("../../../src/help/faults.json");
+  await expect(table.text()).toMatchFileSnapshot("../../generated/faults.json");
 });

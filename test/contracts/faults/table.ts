@@ -1,4 +1,5 @@
 import type { FaultCell, FaultTable } from "../../../src/help/faultTable";
+import { inLines } from "../../generated/inLines.mjs";
 import type { Told, Try } from "./bench";
 import { type Outcome, troubles } from "./troubles";
 
@@ -34,7 +35,7 @@ export function startTable() {
     text: (): string => {
       const listed = troubles.map(({ key, group, title, about }) => ({ key, group, title, about }));
       const table: FaultTable = { troubles: listed, operations, panes, sentences };
-      return `${JSON.stringify(table, null, 2)}\n`;
+      return inLines({ ...table });
     },
   };
 }
