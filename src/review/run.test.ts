@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import { factsOf, knowledge, type SheetInput } from "../../test/reviewWorkbook";
-import { type Progress, review } from "./review";
-import { runInSlices } from "./run";
+import { type Progress, review, runInSlices } from "./review";
 
 const rows: SheetInput["rows"] = [
   ["Bed", "Length (ft)", "Width (ft)", "Area (sq ft)"],

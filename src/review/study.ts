@@ -6,8 +6,7 @@ import { Readers } from "./formula/readers";
 import { type Sum, sumsOf } from "./formula/sums";
 import type { Single, Value } from "./formula/values";
 import type { Knowledge } from "./knowledge";
-import { type Family, familiesOf } from "./sheet/family";
-import { linesAcross, linesDown } from "./sheet/lines";
+import { type Family, familiesOf, linesAcross, linesDown } from "./sheet/family";
 import { findMeasures, type Measure } from "./sheet/measures";
 import { type Outlier, outliersOf, withoutOpenEnds } from "./sheet/outliers";
 

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type UnitName, units } from "../../src/headings/units";
 import { Book } from "../../src/review/book";
-import { argumentUnit } from "../../src/review/rules/argumentUnit";
-import { unitFactor } from "../../src/review/rules/unitFactor";
+import { argumentUnit, unitFactor } from "../../src/review/rules/units";
 import { fitList } from "../../src/sheets/jobRows/fit";
 import { cellsFound } from "../findWith";
 import { CORNER, listSheet } from "../listSheets";

@@ -19,7 +19,7 @@ import { federalHolidayNames } from "../../src/quantities/calendar/federalHolida
 import { SOILS } from "../../src/quantities/soil";
 import { STONES } from "../../src/quantities/stone";
 import { WHOLE_TOLERANCE } from "../../src/quantities/whole";
-import { MOST_OF_ROLL } from "../../src/review/rules/overlapSense";
+import { MOST_OF_ROLL } from "../../src/review/rules/ratios";
 import { cautions } from "../../src/sheets/cautions";
 import { textOf } from "../guide/fragments";
 

@@ -1,10 +1,9 @@
 import { USUALLY } from "../../review/rules/blanks";
-import * as depth from "../../review/rules/depthUnit";
-import * as overlap from "../../review/rules/overlapSense";
-import { PROPORTIONS } from "../../review/rules/proportion";
+import * as depth from "../../review/rules/depth";
+import { LIKELY_RATIO, MOST_OTHERS } from "../../review/rules/neighbors";
+import * as overlap from "../../review/rules/ratios";
+import { PROPORTIONS } from "../../review/rules/ratios";
 import { FEWEST_NUMBERS } from "../../review/rules/sameBed";
-import { LIKELY_RATIO } from "../../review/rules/typedOver";
-import { MOST_OTHERS } from "../../review/rules/unlike";
 import { MOST_OTHERWISE } from "../../review/rules/wholePercent";
 import { FEWEST_MEMBERS } from "../../review/sheet/family";
 import { DEEPEST_IN, LONGEST_FT } from "../../sheets/jobRows/fit";

@@ -6,11 +6,9 @@ import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isReference, partsOf, type Tree, textOf, walk } from "../formula/tree";
 import { isFailure, type Value } from "../formula/values";
 import { fullName, type Knowledge, knownFunction } from "../knowledge";
-import type { Evaluate, Explanation } from "./explanation";
+import { type Evaluate, type Explanation, troubleOf } from "./explanation";
 import { explainArgument } from "./given";
-import { valueShown, withUnit } from "./numbers";
-import { plainWorking } from "./plain";
-import { troubleOf } from "./trouble";
+import { plainWorking, valueShown, withUnit } from "./plain";
 
 /** What explaining needs from around the formula. */
 export interface Around {

@@ -3,7 +3,7 @@ import { shareShown, shown } from "../../functions/working";
 import { isFailure, isRange, type Single, type Value } from "../formula/values";
 import { fullName, type Knowledge } from "../knowledge";
 import type { Evaluate, ExplainedArgument } from "./explanation";
-import { valueShown, withUnit } from "./numbers";
+import { valueShown, withUnit } from "./plain";
 
 /**
  * What is told of one argument of a call.

@@ -5,7 +5,7 @@ import type { WorkbookFacts } from "../facts";
 import { PatternReader } from "../formula/pattern";
 import type { SheetGrid } from "../sheet/grid";
 import type { SheetPlaces } from "../sheet/places";
-import { moneyShown } from "./numbers";
+import { moneyShown } from "./plain";
 
 /** One step from a quantity to a price. */
 export interface StripStep {

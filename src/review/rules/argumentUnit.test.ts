@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { argumentUnit } from "./argumentUnit";
+import { argumentUnit } from "./units";
 
 /** Tons of one bed, with headings for its area and depth. */
 const ordered = (

@@ -1,11 +1,12 @@
 import { areaAddress } from "../../spreadsheet/areas";
-import type { Cell } from "../book";
-import { asksFirst } from "../formula/uses";
-import { type Family, formulaFor, readBy } from "../sheet/family";
-import { alongOf } from "../sheet/lines";
+import { type Cell, cellKey } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { isBinary, isNumber, type Tree } from "../formula/tree";
+import { asksFirst, usesOf } from "../formula/uses";
+import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
-import { nameOf } from "../words";
-import { change, type Observation, type Rule } from "./rule";
+import { addressFrom, nameOf } from "../words";
+import { change, eachFormula, type Observation, type Rule } from "./rule";
 
 /** As many formulas of a family have to find something in a place for a blank there to be a gap. */
 export const USUALLY = 0.8;
@@ -56,7 +57,7 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
     for (const place of blank) {
       const cell = readBy(book, family, member)[place]!;
       if (study.isOutlier(cell) || asksFirst(pattern, pattern.references[place]!.text)) continue;
-      yield observe(study, cell, member);
+      yield observeBlanks(study, cell, member);
     }
   }
 }
@@ -76,7 +77,7 @@ function movingOf({ book }: Study, family: Family): number[] {
   });
 }
 
-function observe(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
+function observeBlanks(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
   const { book } = study;
   const cell = { sheet, row, column };
   const isQuantity = book.places[sheet]!.roleAt(row, column).role === "quantity";
@@ -109,4 +110,58 @@ function isFilled({ book }: Study, family: Family, place: number, member: Cell, 
   const [row, column] = family.line.direction === "down" ? [along, side] : [side, along];
   if (book.patternAt(sheet!, row, column)) return how !== "typed";
   return !book.grids[sheet!]!.isBlank(row, column);
+}
+
+export const emptyFactor: Rule = {
+  id: "empty-factor",
+  title: "A formula reckons with an empty cell",
+  level: "odd",
+  rank: 35,
+  matters: "An empty cell is 0: the line is worth nothing, or the share is not added.",
+  covers: ["blank"],
+  *look(study) {
+    // Lines that are filled down have spare ones among them; they are looked at together, elsewhere.
+    const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
+    yield* eachFormula(study, (cell, pattern) =>
+      members.has(cellKey(cell)) || typeof study.valueAt(cell) !== "number"
+        ? []
+        : observeEmptyFactor(study, cell, pattern),
+    );
+  },
+};
+
+function observeEmptyFactor(study: Study, cell: Cell, pattern: Pattern): Observation[] {
+  const { book } = study;
+  return usesOf(pattern).flatMap(({ reference, around }) => {
+    const target = isFactor(around) ? book.targetOf(reference, cell) : undefined;
+    if (!target || target.rows * target.columns !== 1 || study.valueAt(target) !== null) return [];
+    if (study.isOutlier(target) || asksFirst(pattern, reference.text)) return [];
+    const { sheet, row, column } = target;
+    const isNamed = book.places[sheet]!.labelOf(row, column) !== "";
+    return [
+      {
+        cell: { sheet, row, column },
+        more: [cell],
+        group: `${sheet}:${row}:${column}`,
+        about: "empty",
+        seen: `${areaAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reckons with it.`,
+        todo: isNamed ? "Type what belongs there, or dismiss this if nothing does." : "Check which cell is meant.",
+        // A place that is labelled may have been left empty on purpose.
+        ...(isNamed && { level: "question" as const }),
+      },
+    ];
+  });
+}
+
+/** A part of a product, also as `1+x`, `1-x`, and with x over 100. */
+function isFactor(around: readonly Tree[]): boolean {
+  const [first = null, second = null, third = null] = around.toReversed();
+  const isOneOf = (part: Tree, operators: string) => isBinary(part) && operators.includes(part.operator);
+  const isProduct = (part: Tree) => isOneOf(part, "*/");
+  const has = (part: Tree, number: number) =>
+    isBinary(part) && part.arguments.some((one) => isNumber(one) && one.value === number);
+  const isGrowth = (part: Tree) => isOneOf(part, "+-") && has(part, 1);
+  const isOfHundred = isProduct(first) && has(first, 100);
+  if (isOfHundred) return isProduct(second) || (isGrowth(second) && isProduct(third));
+  return isProduct(first) || (isGrowth(first) && isProduct(second));
 }

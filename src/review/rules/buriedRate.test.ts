@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith, type Input } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { buriedRate } from "./buriedRate";
+import { buriedRate } from "./rates";
 
 const RATES: readonly (readonly CellText[])[] = [
   ["Crew rate", 46.5],

@@ -1,7 +1,6 @@
 import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantities/units";
 import { areaAddress } from "../../spreadsheet/areas";
-import type { Cell } from "../book";
-import { cellKey } from "../book";
+import { type Cell, cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
 import { knownFunction } from "../knowledge";

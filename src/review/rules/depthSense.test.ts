@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { depthSense } from "./depthSense";
+import { depthSense } from "./depth";
 
 const LOW = "Make it 1.5 in or more.";
 const HIGH = "Make it 6 in or less, or dismiss this with the reason.";

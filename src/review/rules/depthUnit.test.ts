@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { findWith } from "../../../test/findWith";
-import { depthUnit } from "./depthUnit";
+import { depthUnit } from "./depth";
 
 /** What a depth would be changed to, below a heading. */
 function fixOf(heading: string, depth: number | string): unknown {

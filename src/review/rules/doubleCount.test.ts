@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { doubleCount } from "./doubleCount";
+import { doubleCount } from "./totals";
 
 /** Materials of 150 with their own sum, labor of 200, and a total: 350 where it is right. */
 const costs = (total: CellText, materials: CellText = "=SUM(B2:B3)") => [

@@ -2,8 +2,7 @@ import { describe, expect, test } from "vitest";
 import { factsOf, knowledge, type SheetInput } from "../../../test/reviewWorkbook";
 import { areaAddress } from "../../spreadsheet/areas";
 import { Study } from "../study";
-import { eachCell, eachFormula, eachMeasure, eachSum } from "./each";
-import type { Observation } from "./rule";
+import { eachCell, eachFormula, eachMeasure, eachSum, type Observation } from "./rule";
 
 function studyOf(...sheets: readonly Omit<SheetInput, "name">[]): Study {
   const facts = factsOf({ sheets: sheets.map((sheet, at) => ({ name: `Sheet${at}`, ...sheet })) });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { emptyFactor } from "./emptyFactor";
+import { emptyFactor } from "./blanks";
 
 /** A formula in B3 that reads C2, which is empty. */
 const reads = (formula: string) => [

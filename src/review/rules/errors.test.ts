@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
 import { errors } from "./errors";
+import { typedOver } from "./neighbors";
 import { numberAsText } from "./numberAsText";
-import { typedOver } from "./typedOver";
 
 const shows = (f: string, v: string): CellText => ({ f, v });
 /** What is said of an error in B3, which may read 9 in B1 and what is given in B2. */

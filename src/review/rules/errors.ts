@@ -7,8 +7,7 @@ import { isFailure } from "../formula/values";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { addressFrom, list, nameOf } from "../words";
-import { eachCell } from "./each";
-import type { Observation, Rule } from "./rule";
+import { eachCell, type Observation, type Rule } from "./rule";
 
 /** The host's words for a cell that is still being worked out. */
 const WAITING = new Set(["#BUSY!", "#GETTING_DATA", "#CALC!"]);

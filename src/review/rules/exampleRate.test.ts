@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { exampleRate } from "./exampleRate";
+import { exampleRate } from "./rates";
 
 /** A price in B1 with a mark beside it, and what reads it. */
 const priced = (mark: CellText, reader: CellText = "=9*B1", price: CellText = 60) => [

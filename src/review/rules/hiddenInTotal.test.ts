@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { hiddenInTotal } from "./hiddenInTotal";
+import { hiddenInTotal } from "./totals";
 
 const costs = (formula = "=SUM(B2:B5)", pins: number | string = 20) => [
   ["Line", "Cost"],

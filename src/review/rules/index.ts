@@ -1,29 +1,19 @@
-import { argumentUnit } from "./argumentUnit";
-import { blanks } from "./blanks";
-import { buriedRate } from "./buriedRate";
+import { blanks, emptyFactor } from "./blanks";
 import { density } from "./density";
-import { depthSense } from "./depthSense";
-import { depthUnit } from "./depthUnit";
-import { doubleCount } from "./doubleCount";
-import { emptyFactor } from "./emptyFactor";
+import { depthSense, depthUnit } from "./depth";
 import { errors } from "./errors";
-import { exampleRate } from "./exampleRate";
-import { hiddenInTotal } from "./hiddenInTotal";
-import { marginAsMarkup } from "./marginAsMarkup";
 import { missing } from "./missing";
+import { sliding, typedOver, unlike } from "./neighbors";
 import { numberAsText } from "./numberAsText";
-import { overlapSense } from "./overlapSense";
-import { payload } from "./payload";
-import { priceUnderCost } from "./priceUnderCost";
-import { proportion } from "./proportion";
+import { marginAsMarkup, priceUnderCost } from "./price";
+import { buriedRate, exampleRate } from "./rates";
+import { overlapSense, payload, proportion } from "./ratios";
 import { roundedDown } from "./roundedDown";
 import type { Rule } from "./rule";
 import { sameBed } from "./sameBed";
 import { shortSum } from "./shortSum";
-import { sliding } from "./sliding";
-import { typedOver } from "./typedOver";
-import { unitFactor } from "./unitFactor";
-import { unlike } from "./unlike";
+import { doubleCount, hiddenInTotal } from "./totals";
+import { argumentUnit, unitFactor } from "./units";
 import { wholePercent } from "./wholePercent";
 
 /** All rules, in three kinds: slips of the keys, units and sense, and what may be missing. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { marginAsMarkup } from "./marginAsMarkup";
+import { marginAsMarkup } from "./price";
 
 /** A cost of 100, a share of 35%, and a price made of them. */
 const priced = (label: string, formula: CellText, share: CellText = 0.35) => [

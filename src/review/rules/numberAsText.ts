@@ -5,8 +5,7 @@ import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/us
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { list, nameOf } from "../words";
-import { eachCell } from "./each";
-import { change, type Observation, type Rule } from "./rule";
+import { change, eachCell, type Observation, type Rule } from "./rule";
 
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
 /** Given a text in a cell, these go on without it. */

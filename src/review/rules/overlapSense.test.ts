@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { overlapSense } from "./overlapSense";
+import { overlapSense } from "./ratios";
 
 const lapped = (overlap: number, rollFt: number | "" = 6, heading = "Overlap (in)") => [
   ["Bed", heading, "Roll width (ft)"],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { payload } from "./payload";
+import { payload } from "./ratios";
 
 /** One bed's stone and loads, and what the truck may carry: 2.6 tons. */
 const hauled = (tons: number, loads: number, limit = 2.6) => [

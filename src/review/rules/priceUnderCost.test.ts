@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { priceUnderCost } from "./priceUnderCost";
+import { priceUnderCost } from "./price";
 
 const sold = (cost: number, price: number | string, headings = ["Cost", "Price"]) => [
   ["Line", ...headings],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { proportion } from "./proportion";
+import { proportion } from "./ratios";
 
 const counted = (heading: string, count: number, base: string, size: number) => [
   ["Bed", base, heading],

@@ -8,8 +8,7 @@ import { PatternReader } from "../formula/pattern";
 import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import type { Study } from "../study";
 import { nameOf } from "../words";
-import { eachFormula } from "./each";
-import { change, type Observation, type Rule } from "./rule";
+import { change, eachFormula, type Observation, type Rule } from "./rule";
 
 const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
 /** Adding this much or more before rounding down makes up for it. */

@@ -1,7 +1,7 @@
 import type { Role } from "../../headings/roles";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
-import type { HeadingRow } from "../sheet/headings";
+import type { HeadingRow } from "../sheet/places";
 import type { Study } from "../study";
 import type { Observation, Rule } from "./rule";
 

@@ -1,12 +1,12 @@
 import { toCol } from "@borgar/fx";
-import { areaAddress, quotedSheet } from "../../spreadsheet/areas";
-import type { Cell, Target } from "../book";
-import type { Sum } from "../formula/sums";
+import { unitIn } from "../../headings/heading";
+import { areaAddress, overlap, quotedSheet } from "../../spreadsheet/areas";
+import { type Cell, cellKey, contains, type Target } from "../book";
+import { isPlainSum, type Sum } from "../formula/sums";
+import type { SheetGrid } from "../sheet/grid";
 import type { Study, SummingCell } from "../study";
 import { list, nameOf, short } from "../words";
-import { eachSum } from "./each";
-import { leftOutOf } from "./leftOut";
-import { change, type Observation, offBy, type Rule } from "./rule";
+import { change, eachSum, type Observation, offBy, type Rule } from "./rule";
 
 export const shortSum: Rule = {
   id: "short-sum",
@@ -68,4 +68,189 @@ function hullOf(targets: readonly Target[]): Target {
   const bottom = Math.max(...targets.map((target) => target.row + target.rows));
   const right = Math.max(...targets.map((target) => target.column + target.columns));
   return { sheet: targets[0]!.sheet, row, column, rows: bottom - row, columns: right - column };
+}
+
+/** Years stand in headings as numbers. */
+const isYear = (value: number) => Number.isInteger(value) && value >= 1990 && value <= 2100;
+/** Left out in larger numbers than this, they are not left out by mistake; the first are told. */
+const MOST = 200;
+
+const SAMPLE = 60;
+
+/** Which way a sum goes, and from where to where. */
+interface Stretch {
+  readonly direction: "down" | "across";
+  readonly at: number;
+  readonly sheet: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The cells that a sum leaves out: in gaps between what it takes, or right before or behind it. */
+export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] {
+  const stretch = stretchOf(sum.targets);
+  if (!stretch || isRepeated(study, summing, stretch.direction)) return [];
+  const { cell } = summing;
+  const left: Cell[] = [];
+  const isOut = (at: Cell, isNear: boolean) => isLeftOut(study, summing, sum, stretch, at, isNear);
+  for (let along = stretch.from; along <= stretch.to; along++) {
+    const at = cellAt(stretch, along);
+    if (!sum.targets.some((target) => contains(target, at)) && isOut(at, true)) left.push(at);
+  }
+  // Between the range and a sum at its end everything is looked at, otherwise only what adjoins it.
+  const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
+  const isAtEnd = isOnLine && lengthwise(stretch, cell) > stretch.to;
+  const end = isAtEnd ? lengthwise(stretch, cell) : Number.POSITIVE_INFINITY;
+  for (let along = stretch.to + 1; along < end && left.length < MOST; along++) {
+    const at = cellAt(stretch, along);
+    if (isOut(at, isAtEnd)) left.push(at);
+    else if (!isAtEnd || isEnd(study, stretch, along)) break;
+  }
+  for (let along = stretch.from - 1; left.length < MOST; along--) {
+    const at = cellAt(stretch, along);
+    if (!isOut(at, false)) break;
+    left.unshift(at);
+  }
+  return left;
+}
+
+function stretchOf(targets: readonly Target[]): Stretch | undefined {
+  const first = targets[0]!;
+  if (targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
+  const sameColumn = targets.every(({ column, columns }) => column === first.column && columns === 1);
+  const sameRow = targets.every(({ row, rows }) => row === first.row && rows === 1);
+  // A single cell is both, a block is neither.
+  if (sameColumn === sameRow) return undefined;
+  const starts = targets.map(({ row, column }) => (sameColumn ? row : column));
+  const ends = targets.map(({ row, column, rows, columns }) => (sameColumn ? row + rows : column + columns) - 1);
+  return {
+    direction: sameColumn ? "down" : "across",
+    at: sameColumn ? first.column : first.row,
+    sheet: first.sheet,
+    from: Math.min(...starts),
+    to: Math.max(...ends),
+  };
+}
+
+const lengthwise = ({ direction }: Stretch, { row, column }: Cell) => (direction === "down" ? row : column);
+const sideways = ({ direction }: Stretch, { row, column }: Cell) => (direction === "down" ? column : row);
+const cellAt = ({ direction, at, sheet }: Stretch, along: number): Cell =>
+  direction === "down" ? { sheet, row: along, column: at } : { sheet, row: at, column: along };
+
+/** Moving averages and running totals stand beside one another along their own range, and take parts on purpose. */
+function isRepeated({ book }: Study, { cell, pattern }: SummingCell, direction: Stretch["direction"]): boolean {
+  const [down, across] = direction === "down" ? [1, 0] : [0, 1];
+  return [-1, 1].some(
+    (step) => book.patternAt(cell.sheet, cell.row + step * down, cell.column + step * across) === pattern,
+  );
+}
+
+/** A row of headings ends what a sum can be meant to take. */
+function isEnd({ book }: Study, { direction, sheet, at }: Stretch, along: number): boolean {
+  return (
+    direction === "down" &&
+    book.places[sheet]!.headingRows.some(({ row, first, last }) => row === along && first <= at && at <= last)
+  );
+}
+
+function isLeftOut(
+  study: Study,
+  { cell }: SummingCell,
+  sum: Sum,
+  stretch: Stretch,
+  at: Cell,
+  isNear: boolean,
+): boolean {
+  const { book } = study;
+  const grid = book.grids[at.sheet]!;
+  if (!isAmount(grid, at) || cellKey(at) === cellKey(cell)) return false;
+  const pattern = book.patternAt(at.sheet, at.row, at.column);
+  // A subtotal is no line, unless lines are subtotals themselves.
+  if (
+    pattern &&
+    isPlainSum(pattern) &&
+    !takenOf(study, stretch, sum).some((one) => book.patternAt(one.sheet, one.row, one.column) === pattern)
+  )
+    return false;
+  if (stretch.direction === "down" && book.places[at.sheet]!.isTotalRow(at.row, at.column)) return false;
+  // What is worked out from the cells that are taken is no further item beside them.
+  const reads = book.targetsOf(at);
+  if (reads.some((target) => target.sheet === cell.sheet && contains(target, cell))) return false;
+  const ranges = reads.filter(({ rows, columns }) => rows * columns > 1);
+  if (ranges.some((target) => sum.targets.some((taken) => touches(taken, target)))) return false;
+  return isLike(study, stretch, sum, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
+}
+
+/** A number, or a formula that would give one if nothing were wrong with what it reads. */
+function isAmount(grid: SheetGrid, { row, column }: Cell): boolean {
+  const kind = grid.kind(row, column);
+  return kind === "number" || (kind === "error" && grid.formula(row, column) !== undefined);
+}
+
+/** Cells with a number that a sum takes; of many the first. */
+function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cell[] {
+  const grid = book.grids[stretch.sheet]!;
+  const taken: Cell[] = [];
+  for (let along = stretch.from; along <= stretch.to && taken.length < SAMPLE; along++) {
+    const inside = cellAt(stretch, along);
+    const isTaken = sum.targets.some((target) => contains(target, inside));
+    if (isTaken && isAmount(grid, inside)) taken.push(inside);
+  }
+  return taken;
+}
+
+/** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
+function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: boolean): boolean {
+  const grid = book.grids[at.sheet]!;
+  const taken = takenOf({ book }, stretch, sum);
+  const [sample] = taken;
+  if (!sample) return false;
+  const pattern = book.patternAt(at.sheet, at.row, at.column);
+  const patterns = taken.map(({ sheet, row, column }) => book.patternAt(sheet, row, column));
+  const typed = patterns.filter((one) => one === undefined).length;
+  const skeletons = new Set(patterns.map((one) => one?.skeleton));
+  const areDifferent = skeletons.size > patterns.length / 2 && !patterns.some((one) => one && isPlainSum(one));
+  const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
+  if (!alike || (!pattern && isYear(grid.number(at.row, at.column) ?? 0))) return false;
+  const places = book.places[at.sheet]!;
+  const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
+  // A heading that says what its column holds speaks for the whole of it.
+  const isTold = one.toldBy === "heading" || unitIn(one.heading) !== undefined;
+  const isSameColumn = one.heading !== "" && one.heading === other.heading;
+  if (isSameColumn && (isTold || isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
+  const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);
+  return one.unit === other.unit && one.role === other.role && isSameFormat;
+}
+
+/** Whether another sum along the same line, that shares nothing with this one, takes the cell: then both are parts on purpose. */
+function isTakenElsewhere(study: Study, own: Cell, sum: Sum, stretch: Stretch, at: Cell): boolean {
+  return (stretchesByLine(study).get(lineOf(stretch)) ?? []).some(
+    ({ cell, targets }) =>
+      cellKey(cell) !== cellKey(own) &&
+      targets.some((target) => contains(target, at)) &&
+      !targets.some((target) => sum.targets.some((taken) => touches(taken, target))),
+  );
+}
+
+const lineOf = ({ direction, sheet, at }: Stretch) => `${direction} ${sheet} ${at}`;
+
+function stretchesByLine(study: Study) {
+  return study.once("sums by their lines", () => {
+    const found = new Map<string, { cell: Cell; targets: readonly Target[] }[]>();
+    for (const { cell, sums } of study.summing) {
+      for (const { targets } of sums) {
+        const stretch = stretchOf(targets);
+        if (!stretch) continue;
+        const list = found.get(lineOf(stretch));
+        if (list) list.push({ cell, targets });
+        else found.set(lineOf(stretch), [{ cell, targets }]);
+      }
+    }
+    return found;
+  });
+}
+
+/** Whether two areas share a cell. */
+export function touches(one: Target, other: Target): boolean {
+  return one.sheet === other.sheet && overlap(one, other);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { sliding } from "./sliding";
+import { sliding } from "./neighbors";
 
 /** Labor of four beds, and a sheet of rates whose first is the crew's. */
 const labor = (rates: readonly CellText[], formula: (row: number) => CellText = (row) => `=B${row}*Rates!B${row}`) => ({

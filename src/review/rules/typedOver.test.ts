@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { typedOver } from "./typedOver";
+import { typedOver } from "./neighbors";
 
 /** Five beds with their areas, one of which, of 12 by 6 ft, is given. */
 const beds = (area: CellText, formula = (row: number): CellText => `=B${row}*C${row}`) => [

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
-import { unitFactor } from "./unitFactor";
+import { unitFactor } from "./units";
 
 /** A formula in the last column, and the unit that column's heading names. */
 const rows = (heading: string, formula: string) => [

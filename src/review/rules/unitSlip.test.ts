@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { timesOff, unitSlip } from "./unitSlip";
+import { timesOff, unitSlip } from "./units";
 
 describe("a factor that comes from a mistaken unit", () => {
   // Exact by NIST Handbook 44, Appendix C: 12 in = 1 ft, 27 cu ft = 1 cu yd, 2,000 lb = 1 short ton, 25.4 mm = 1 in.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cellsFound, findWith } from "../../../test/findWith";
 import type { CellText } from "../../../test/reviewWorkbook";
-import { unlike } from "./unlike";
+import { unlike } from "./neighbors";
 
 const HEAD = ["Bed", "Length (ft)", "Width (ft)", "Area (sq ft)"];
 /** Beds with their areas, some of them given: `{ 4: "=B4+C4" }`. */

@@ -7,8 +7,7 @@ import { type Use, usesOf, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { nameOf, percent, short } from "../words";
-import { eachCell } from "./each";
-import { change, type Observation, type Rule } from "./rule";
+import { change, eachCell, type Observation, type Rule } from "./rule";
 
 const SHARES = new Set<Role>(["margin", "markup", "overhead", "tax", "waste"]);
 /** Waste and margin have to stay under the whole; a markup may be twice the cost. */

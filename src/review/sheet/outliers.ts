@@ -1,7 +1,6 @@
 import type { Book, Cell, Target } from "../book";
 import { sumsItsOwnLine } from "../formula/sums";
-import { type Family, isRolling, readBy } from "./family";
-import { alongOf, cellOf } from "./lines";
+import { alongOf, cellOf, type Family, isRolling, readBy } from "./family";
 
 /** A cell in the line of a family that does not hold the family's formula, though it has all that it reads. */
 export interface Outlier {

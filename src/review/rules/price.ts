@@ -1,13 +1,56 @@
+import type { Role } from "../../headings/roles";
 import { areaAddress } from "../../spreadsheet/areas";
-import type { Cell } from "../book";
+import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
 import { calledName, factorsOf, isBinary, isCall, isNumber, isReference, type Tree, walk } from "../formula/tree";
 import { fullName } from "../knowledge";
+import { readBy } from "../sheet/family";
+import { companion, type Measure } from "../sheet/measures";
 import { asNumber, type Study } from "../study";
 import { addressFrom, nameOf, percent, short } from "../words";
-import { eachFormula } from "./each";
-import { type Observation, offBy, type Rule } from "./rule";
+import { eachFormula, eachMeasure, type Observation, offBy, type Rule } from "./rule";
+
+const COST_OF: Partial<Record<Role, Role>> = { price: "cost", "unit price": "unit cost" };
+
+export const priceUnderCost: Rule = {
+  id: "price-under-cost",
+  title: "A price is lower than its cost",
+  level: "odd",
+  rank: 30,
+  matters: "The line is sold at a loss.",
+  look: (study) =>
+    eachMeasure(study, (price) => {
+      const role = COST_OF[price.role];
+      const cost = role && companion(study, price, role);
+      // Rounding down to whole money is no loss.
+      if (!cost || cost.amount <= 0 || price.amount >= cost.amount - Math.min(1, cost.amount * 0.01)) return undefined;
+      return isPriceOf(study, price.cell, cost.cell) ? observePriceUnderCost(study, price, cost) : undefined;
+    }),
+};
+
+/** Whether the price follows from the cost, or would if no number stood there. */
+function isPriceOf(study: Study, price: Cell, cost: Cell): boolean {
+  const key = cellKey(cost);
+  if (study.book.targetsOf(price).some((target) => cellKey(target) === key)) return true;
+  return study.outliers.some(
+    ({ cell, family }) =>
+      cellKey(cell) === cellKey(price) &&
+      readBy(study.book, family, price).some((target) => target !== undefined && cellKey(target) === key),
+  );
+}
+
+function observePriceUnderCost(study: Study, { cell, amount }: Measure, cost: Measure): Observation {
+  return {
+    cell,
+    more: [cost.cell],
+    group: `${cell.sheet}:${cell.column}`,
+    about: `${amount} ${cost.amount}`,
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is ${short(amount)}; its cost in ${areaAddress(cost.cell)} is ${short(cost.amount)}.`,
+    todo: "Check the markup and what the price is made of.",
+    rank: Math.max(10, offBy(amount, cost.amount, priceUnderCost.rank)),
+  };
+}
 
 export const marginAsMarkup: Rule = {
   id: "margin-as-markup",
@@ -18,7 +61,7 @@ export const marginAsMarkup: Rule = {
   covers: ["unlike-neighbors"],
   look: (study) =>
     eachFormula(study, (cell, pattern) =>
-      pricingIn(study, pattern).flatMap((use) => observe(study, cell, pattern, use) ?? []),
+      pricingIn(study, pattern).flatMap((use) => observeMarginAsMarkup(study, cell, pattern, use) ?? []),
     ),
 };
 
@@ -88,7 +131,12 @@ function* inSum(tree: Tree): Generator<Pricing> {
   }
 }
 
-function observe(study: Study, cell: Cell, pattern: Pattern, { way, share, cost }: Pricing): Observation | undefined {
+function observeMarginAsMarkup(
+  study: Study,
+  cell: Cell,
+  pattern: Pattern,
+  { way, share, cost }: Pricing,
+): Observation | undefined {
   const { book } = study;
   const target = targetOfTree(book, cell, pattern, share);
   if (!target || target.rows * target.columns !== 1) return undefined;

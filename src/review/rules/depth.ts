@@ -1,0 +1,112 @@
+import type { Role } from "../../headings/roles";
+import { INCHES_PER_FOOT } from "../../quantities/units";
+import { areaAddress } from "../../spreadsheet/areas";
+import { companion, type Measure } from "../sheet/measures";
+import type { Study } from "../study";
+import { nameOf, short } from "../words";
+import { change, eachMeasure, type Observation, type Rule } from "./rule";
+
+const DEPTHS = new Set<Role>(["border height", "scrape", "depth", "trench depth"]);
+/** Depths that are dug and filled, in inches (common practice: 1 to 9, borders up to 12). */
+export const [SHALLOWEST_IN, DEEPEST_IN] = [1, 12];
+/** Less than this is no depth in inches, more than this none in feet. */
+export const [LEAST_IN, MOST_FT] = [0.76, 1.5];
+
+export const depthUnit: Rule = {
+  id: "depth-unit",
+  title: "A depth looks like feet among inches, or the reverse",
+  level: "slip",
+  rank: 95,
+  matters: "Stone and digging come out twelve times too small or too large.",
+  covers: ["depth-sense", "whole-percent"],
+  look: (study) =>
+    eachMeasure(study, (measure) =>
+      DEPTHS.has(measure.role) && measure.isTyped ? observeDepthUnit(study, measure) : undefined,
+    ),
+};
+
+function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): Observation | undefined {
+  const isInches = unit === undefined || unit === "in";
+  if (!isInches && unit !== "ft") return undefined;
+  const looksLikeFeet = isInches && number < LEAST_IN && inRange(number * INCHES_PER_FOOT);
+  const looksLikeInches = !isInches && number >= MOST_FT && inRange(number);
+  if (!looksLikeFeet && !looksLikeInches) return undefined;
+  // A trench or a gap may be a fraction of an inch.
+  if (looksLikeFeet && role === "trench depth" && unit) return undefined;
+  const inches = looksLikeFeet ? number * INCHES_PER_FOOT : number;
+  const mended = Number((looksLikeFeet ? number * INCHES_PER_FOOT : number / INCHES_PER_FOOT).toPrecision(6));
+  return {
+    cell,
+    group: `${cell.sheet}:${role}:${isInches}`,
+    about: String(number),
+    seen:
+      `${areaAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
+      `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
+    todo: `Type ${short(mended)}, or tape text with its unit, such as ${short(inches)}".`,
+    fix: [change(study, cell, mended)],
+  };
+}
+
+const inRange = (inches: number) => inches >= SHALLOWEST_IN && inches <= DEEPEST_IN;
+
+/** Common practice: under 1.5 in the fabric shows, over 6 in tons lie where nobody sees them. */
+const [SHALLOW_IN, DEEP_IN] = [1.5, 6];
+/** Stone larger than this share of the depth lets the fabric show (common practice). */
+const LARGEST_STONE = 2 / 3;
+const SLACK = 1.001;
+
+export const depthSense: Rule = {
+  id: "depth-sense",
+  title: "A depth that does not suit the stone or the border",
+  level: "odd",
+  rank: 25,
+  matters: "Fabric shows, stone spills over the border, or tons are wasted.",
+  look: (study) =>
+    eachMeasure(study, (measure) =>
+      measure.role === "depth" && measure.amount > 0 ? observeDepthSense(study, measure) : undefined,
+    ),
+};
+
+function* observeDepthSense(study: Study, depth: Measure): Generator<Observation> {
+  const { cell, amount } = depth;
+  const name = () => `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
+  const seen = (what: string, words: string, todo: string, more?: Measure): Observation => ({
+    cell,
+    ...(more && { more: [more.cell] }),
+    group: `${cell.sheet}:${cell.column}:${what}`,
+    about: `${what} ${amount}`,
+    seen: words,
+    todo,
+  });
+  const size = companion(study, depth, "stone size");
+  const border = companion(study, depth, "border height");
+  if (amount < SHALLOW_IN) {
+    yield seen(
+      "shallow",
+      `${name()} is ${short(amount)} in of stone: fabric will show through.`,
+      "Make it 1.5 in or more.",
+    );
+  } else if (amount > DEEP_IN) {
+    yield seen(
+      "deep",
+      `${name()} is ${short(amount)} in of stone: more than anybody sees.`,
+      "Make it 6 in or less, or dismiss this with the reason.",
+    );
+  }
+  if (size && size.amount > amount * LARGEST_STONE * SLACK) {
+    yield seen(
+      "stone",
+      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two thirds of it.`,
+      "Take smaller stone, or a higher border and more depth.",
+      size,
+    );
+  }
+  if (border && amount > border.amount * SLACK) {
+    yield seen(
+      "border",
+      `${name()} is ${short(amount)} in deep behind a border of ${short(border.amount)} in (${areaAddress(border.cell)}): it spills over.`,
+      "Take a higher border or less depth.",
+      border,
+    );
+  }
+}

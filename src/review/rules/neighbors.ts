@@ -1,0 +1,166 @@
+import { areaAddress } from "../../spreadsheet/areas";
+import { type Cell, cellKey, type Target } from "../book";
+import { shifted } from "../formula/reference";
+import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
+import type { Outlier } from "../sheet/outliers";
+import { asNumber, type Study } from "../study";
+import { addressFrom, nameOf, short } from "../words";
+import { change, type Observation, offBy, type Rule } from "./rule";
+
+/** In a row of sums every column holds something else, and there a number this far off is no sum typed over. */
+export const LIKELY_RATIO = 3;
+
+export const typedOver: Rule = {
+  id: "typed-over",
+  title: "A number stands where its neighbors have a formula",
+  level: "slip",
+  rank: 40,
+  matters: "The number stays as it is when a measure or a rate changes, and the price goes wrong without a sign.",
+  *look(study) {
+    for (const outlier of study.outliers) {
+      if (outlier.holds !== "number" || !study.isChecked(outlier.cell.sheet)) continue;
+      yield observeTypedOver(study, outlier);
+    }
+  },
+};
+
+function observeTypedOver(study: Study, { cell, family }: Outlier): Observation | undefined {
+  const { book } = study;
+  const formula = formulaFor(book, family, cell);
+  const typed = book.grids[cell.sheet]!.number(cell.row, cell.column)!;
+  if (formula === undefined) return undefined;
+  const would = asNumber(study.wouldGive(cell, formula));
+  if (isMixed(study, family) && !isNear(typed, would)) return undefined;
+  const gives =
+    would === undefined
+      ? `like its neighbors it would be ${formula}.`
+      : offBy(typed, would, 0) === 0
+        ? `${formula} gives the same now, and would follow changes.`
+        : `${formula} would give ${short(would)}.`;
+  return {
+    cell,
+    group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${family.skeleton}`,
+    about: String(typed),
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(typed)}, typed; ${gives}`,
+    todo: "Put the formula back, or dismiss this with the reason for the number.",
+    rank: Math.max(5, offBy(typed, would, typedOver.rank)),
+    fix: [change(study, cell, formula)],
+  };
+}
+
+/** Whether a line across runs through columns that hold different things. */
+export function isMixed({ book }: Study, { line, members }: Outlier["family"]): boolean {
+  if (line.direction === "down") return false;
+  const places = book.places[line.sheet]!;
+  const kinds = members.map(({ row, column }) => {
+    const { unit, role, toldBy } = places.describe(row, column);
+    return toldBy === "heading" ? `${role} ${unit}` : `${places.headingOf(row, column) && unit}`;
+  });
+  return new Set(kinds).size > 1;
+}
+
+function isNear(typed: number, would: number | undefined): boolean {
+  const ratio = typed / (would ?? 0);
+  return ratio > 1 / LIKELY_RATIO && ratio < LIKELY_RATIO;
+}
+
+/** More formulas of another kind than this, as a share of the family, are a choice and no slip. */
+export const MOST_OTHERS = 0.25;
+
+export const unlike: Rule = {
+  id: "unlike-neighbors",
+  title: "A formula differs from those beside it",
+  level: "slip",
+  rank: 30,
+  covers: ["error"],
+  matters: "One line is reckoned in another way than the rest, and looks the same.",
+  *look(study) {
+    const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
+    const others = new Map<Outlier["family"], number>();
+    for (const { family, holds } of study.outliers) {
+      if (holds === "formula") others.set(family, (others.get(family) ?? 0) + 1);
+    }
+    for (const outlier of study.outliers) {
+      const { family, cell, holds } = outlier;
+      if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
+      if (others.get(family)! > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family)) continue;
+      yield observeUnlike(study, outlier);
+    }
+  },
+};
+
+function observeUnlike(study: Study, { cell, family }: Outlier): Observation | undefined {
+  const { book } = study;
+  const grid = book.grids[cell.sheet]!;
+  const own = grid.formula(cell.row, cell.column)!;
+  const formula = formulaFor(book, family, cell);
+  if (formula === undefined) return undefined;
+  const [is, would] = [grid.number(cell.row, cell.column), asNumber(study.wouldGive(cell, formula))];
+  const isError = grid.kind(cell.row, cell.column) === "error";
+  const gives = isError
+    ? ` It shows ${grid.value(cell.row, cell.column)}.`
+    : is === undefined || would === undefined
+      ? ""
+      : is === would
+        ? " Both give the same now."
+        : ` It gives ${short(is)}, the other ${short(would)}.`;
+  return {
+    cell,
+    group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${book.patternAt(cell.sheet, cell.row, cell.column)!.id}`,
+    about: own,
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
+    todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
+    rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
+    fix: [change(study, cell, formula)],
+  };
+}
+
+export const sliding: Rule = {
+  id: "sliding-reference",
+  title: "A formula slid off the rate it reads",
+  level: "slip",
+  rank: 80,
+  matters: "Filled down without a $, each line reads one cell further, and soon reads nothing.",
+  *look(study) {
+    for (const family of study.families) {
+      if (!study.isChecked(family.line.sheet)) continue;
+      yield undefined;
+      for (const place of family.slots.keys()) yield* observeSliding(study, family, place);
+    }
+  },
+};
+
+/** A reference that goes along, from a typed number that stands alone into blanks. */
+function observeSliding(study: Study, family: Family, place: number): Observation[] {
+  const { book } = study;
+  const [first, ...rest] = family.members as [Cell, ...Cell[]];
+  const start = readBy(book, family, first)[place];
+  if (!start?.moves || start.rows * start.columns !== 1) return [];
+  const isOutside = start.sheet !== first.sheet || alongOf(family.line, start) !== alongOf(family.line, first);
+  if (!isOutside || !book.grids[start.sheet]!.isTypedNumber(start.row, start.column)) return [];
+  const astray = rest.filter((member) => typeof study.valueAt(readBy(book, family, member)[place]!) !== "number");
+  if (astray.length < rest.length / 2) return [];
+  const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
+  const mend = (cell: Cell, target: Target) => {
+    const [down, across] = [start.row - target.row, start.column - target.column];
+    const shift = { top: down, bottom: down, left: across, right: across, fixed: true };
+    const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
+    const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+    const mended = shifted(formula, pattern.references, (_, at) => (at === place ? shift : undefined));
+    return mended === undefined ? [] : [change(study, cell, mended)];
+  };
+  return rest.map((cell): Observation => {
+    const target = readBy(book, family, cell)[place]!;
+    // The first line is right as it is, and fixed with the others so that the next filling down holds.
+    const fix = [...(cell === rest[0] ? mend(first, start) : []), ...mend(cell, target)];
+    return {
+      cell,
+      more: [start],
+      group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
+      about: `${place} ${book.grids[cell.sheet]!.formula(cell.row, cell.column)}`,
+      seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
+      todo: "Make all lines read the same cell, and fix it with $.",
+      ...(fix.length > 0 && { fix }),
+    };
+  });
+}

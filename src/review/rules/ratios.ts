@@ -1,0 +1,158 @@
+import type { Role } from "../../headings/roles";
+import { units } from "../../headings/units";
+import { INCHES_PER_FOOT } from "../../quantities/units";
+import { areaAddress } from "../../spreadsheet/areas";
+import type { Cell } from "../book";
+import { calledName, isCall, walk } from "../formula/tree";
+import { fullName } from "../knowledge";
+import { companion, type Measure } from "../sheet/measures";
+import type { Study } from "../study";
+import { addressFrom, nameOf, short } from "../words";
+import { eachFormula, eachMeasure, type Observation, type Rule } from "./rule";
+
+interface Proportion {
+  readonly counted: Role;
+  readonly over: Role;
+  readonly unit: string;
+  /** Common practice, with room either way. */
+  readonly usual: readonly [low: number, high: number];
+}
+
+export const PROPORTIONS: readonly Proportion[] = [
+  // Rows a foot apart across a 6 ft strip come to about 0.4 pins a square foot; specifications for heavier duties to 0.1.
+  { counted: "pins", over: "area", unit: "sq ft", usual: [0.05, 4] },
+  // Stakes 12 to 48 in apart, and those at joints and corners.
+  { counted: "stakes", over: "border", unit: "ft", usual: [0.1, 3] },
+];
+
+/** A price, a pack or a spacing of pins is no count of them. */
+const NO_COUNT = /\b(box(es)?|packs?|cases?|bags?|bay|rows?|per|price|cost|each|extra|come with|spare)\b/i;
+
+export const proportion: Rule = {
+  id: "out-of-proportion",
+  title: "Pins or stakes out of proportion to the bed",
+  level: "odd",
+  rank: 10,
+  matters: "Fabric lifts or the border leans; or they were counted for another bed.",
+  look: (study) =>
+    eachMeasure(study, (measure) => {
+      const known = PROPORTIONS.find(({ counted }) => counted === measure.role);
+      return known && observeProportion(study, measure, known);
+    }),
+};
+
+function observeProportion(
+  study: Study,
+  measure: Measure,
+  { over, unit, usual: [low, high], counted }: Proportion,
+): Observation | undefined {
+  const { cell, amount } = measure;
+  if ((measure.unit && units[measure.unit].measures !== "count") || amount <= 0) return undefined;
+  const base = companion(study, measure, over);
+  if (!base || base.amount <= 0 || (base.unit && units[base.unit].measures === "count")) return undefined;
+  const share = amount / base.amount;
+  // A handful on a very small bed is no proportion.
+  if ((share >= low && share <= high) || (share > high && amount < 20)) return undefined;
+  const name = nameOf(study.book, cell);
+  if (NO_COUNT.test(name)) return undefined;
+  return {
+    cell,
+    more: [base.cell],
+    group: `${cell.sheet}:${cell.column}:${share < low}`,
+    about: `${amount} ${base.amount}`,
+    seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
+    todo: "Check the spacing, the unit, and which bed was counted.",
+  };
+}
+
+/** An overlap of more than a third of the roll is fabric thrown away; under 1 in strips come apart (common practice). */
+export const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
+
+export const overlapSense: Rule = {
+  id: "overlap-sense",
+  title: "An overlap that does not suit the roll",
+  level: "odd",
+  rank: 20,
+  matters: "Too little and weeds come through the seam, too much and a roll is bought for nothing.",
+  look: (study) =>
+    eachMeasure(study, (measure) => (measure.role === "overlap" ? observeOverlapSense(study, measure) : undefined)),
+};
+
+function observeOverlapSense(study: Study, overlap: Measure): Observation | undefined {
+  const { cell, amount } = overlap;
+  const roll = companion(study, overlap, "roll width");
+  const rollIn = roll && roll.amount * INCHES_PER_FOOT;
+  const name = `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
+  const isLittle = amount > 0 && amount < LEAST_IN;
+  const isMuch = rollIn !== undefined && amount > rollIn * MOST_OF_ROLL;
+  if (!isLittle && !isMuch) return undefined;
+  return {
+    cell,
+    ...(roll && { more: [roll.cell] }),
+    group: `${cell.sheet}:${cell.column}`,
+    about: String(amount),
+    seen: isMuch
+      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(roll!.cell)}).`
+      : `${name} laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
+    todo: "Check the unit; 6 to 12 in is common practice.",
+    ...(isMuch && amount >= rollIn && { level: "slip" as const, rank: 70 }),
+  };
+}
+
+const SLACK = 1.001;
+
+export const payload: Rule = {
+  id: "over-payload",
+  title: "A load is heavier than what may be loaded",
+  level: "odd",
+  rank: 20,
+  matters: "Stone fills the payload long before the box looks full: an overloaded truck, or a trip nobody charged.",
+  *look(study) {
+    const payloads = study.measures.filter(({ role, amount }) => role === "payload" && amount > 0);
+    const [only] = payloads;
+    if (!only) return;
+    yield* eachMeasure(study, (measure) => {
+      if (measure.role !== "loads" || measure.amount <= 0 || (measure.unit && units[measure.unit].measures !== "count"))
+        return undefined;
+      const limit = companion(study, measure, "payload") ?? (payloads.length === 1 ? only : undefined);
+      return limit && overloaded(study, measure, limit);
+    });
+    const loads = fullName(study.knowledge, "LOADS").toUpperCase();
+    yield* eachFormula(study, (cell, pattern) =>
+      [...walk(pattern.tree ?? null)].some(
+        ({ part }) => isCall(part) && calledName(part) === loads && part.arguments.length < 4,
+      )
+        ? byVolumeOnly(study, cell, pattern.id, only)
+        : undefined,
+    );
+  },
+};
+
+function overloaded(study: Study, loads: Measure, limit: Measure): Observation | undefined {
+  const { cell } = loads;
+  const tons = companion(study, loads, "tons");
+  if (!tons || tons.amount <= loads.amount * limit.amount * SLACK) return undefined;
+  const each = tons.amount / loads.amount;
+  return {
+    cell,
+    more: [tons.cell, limit.cell],
+    group: `${cell.sheet}:${cell.column}`,
+    about: `${loads.amount} ${tons.amount} ${limit.amount}`,
+    seen:
+      `${areaAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
+      `over the payload of ${short(limit.amount)} in ${addressFrom(study.book, cell, limit.cell)}.`,
+    todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or a truck that may carry more.`,
+  };
+}
+
+function byVolumeOnly(study: Study, cell: Cell, pattern: number, limit: Measure): Observation {
+  const { book } = study;
+  return {
+    cell,
+    more: [limit.cell],
+    group: `${cell.sheet}:${pattern}`,
+    about: "by volume only",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, though a payload stands in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
+    todo: "Give the weight of a yard and the payload, too.",
+  };
+}
