@@ -65,9 +65,9 @@ describe("what a package says of its license", () => {
   });
 
   test("is the standard text with its author, where it only names its license", () => {
-    const { license, text } = packageFacts("elliptic", "/nowhere");
+    const { license, text } = packageFacts("franc-min", "/nowhere");
     expect(license).toBe("MIT");
-    expect(text).toMatch(/^Copyright Fedor Indutny, 2014 \(its README\)\n\nPermission is hereby granted/);
+    expect(text).toMatch(/^Copyright \(c\) Titus Wormer \(its package\.json\)\n\nPermission is hereby granted/);
   });
 
   test("is its type, where it is told in the old way, and nothing where it is told in no way", () => {
@@ -76,7 +76,7 @@ describe("what a package says of its license", () => {
   });
 
   test("is what we found out, where it tells something that cannot be read", () => {
-    expect(packageFacts("isarray", packageOf("MIT/X11")).license).toBe("MIT");
+    expect(packageFacts("franc-min", packageOf("MIT/X11")).license).toBe("MIT");
   });
 
   test.each(Object.entries(known))("is told by %s itself as we know it, or not at all", (name, { license }) => {

@@ -32,11 +32,11 @@ export function rectanglesOf(list: string): Rectangle[] {
   return list.split(/\s+/).flatMap((address) => rectangleOf(address) ?? []);
 }
 
-/** Written for a file; `fixed` with dollar signs. */
-export function addressOf({ row, column, rowCount, columnCount }: Rectangle, fixed = false): string {
-  const [bottom, right] = [row + rowCount - 1, column + columnCount - 1];
-  const signs = { $top: fixed, $left: fixed, $bottom: fixed, $right: fixed };
-  return stringifyA1Ref({ range: { top: row, left: column, bottom, right, ...signs } });
+/** Written for a file. */
+export function addressOf({ row, column, rowCount, columnCount }: Rectangle): string {
+  return stringifyA1Ref({
+    range: { top: row, left: column, bottom: row + rowCount - 1, right: column + columnCount - 1 },
+  });
 }
 
 /** A reference with dollar signs before all its parts; any other text as it is. */

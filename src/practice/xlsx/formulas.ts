@@ -1,5 +1,5 @@
 import { parse, tokenize, translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
-import { fileFormula } from "../../xlsx/formulas";
+import { fileFormula } from "../../xlsx/contents";
 import { type FunctionNames, isOfSomeAddIn } from "./functionNames";
 import { type FileCellPlace, type FileTable, tableCells } from "./tableReferences";
 

@@ -1,9 +1,9 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
 import { colorReader } from "../../xlsx/colors";
-import { showsDate } from "../../xlsx/formats";
 import { readStyles } from "../../xlsx/read/styles";
 import { readXml } from "../../xlsx/read/xml";
+import { showsDate } from "../../xlsx/style";
 import { StyleSheet } from "../../xlsx/write/styles";
 import type { GridLibrary } from "../grid/library";
 import { styleFromFile, styleToFile } from "./styles";

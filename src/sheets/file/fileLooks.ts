@@ -7,19 +7,19 @@ const SIDES = ["top", "bottom", "left", "right"] as const;
 
 /** The looks of a plan's cells, by row and column: the named ones, and the exact ones over them. */
 export function stylesOf(plan: Plan): (row: number, column: number) => FileStyle {
-  const dresses = plan.formulas.map((cells) => cells.map((): CellStyle => ({})));
+  const cellStyles = plan.formulas.map((cells) => cells.map((): CellStyle => ({})));
   for (const { area, look } of plan.looks) {
     for (let row = area.row; row < area.row + area.rows; row += 1) {
       for (let column = area.column; column < area.column + area.columns; column += 1) {
-        const before = dresses[row]?.[column];
-        if (before) dresses[row]![column] = over(before, dressOf(looks[look]));
+        const before = cellStyles[row]?.[column];
+        if (before) cellStyles[row]![column] = over(before, lookStyle(looks[look]));
       }
     }
   }
   return (row, column) => {
     const exact = plan.dress?.[row]?.[column];
-    const dress = over(dresses[row]![column]!, exact ?? {});
-    return { ...styleOf(dress), numFmt: plan.formats[row]?.[column] ?? "General" };
+    const style = over(cellStyles[row]![column]!, exact ?? {});
+    return { ...styleOf(style), numFmt: plan.formats[row]?.[column] ?? "General" };
   };
 }
 
@@ -37,13 +37,13 @@ function over(below: CellStyle, above: CellStyle): CellStyle {
   return { ...below, ...above, rules: { ...below.rules, ...above.rules } };
 }
 
-function dressOf({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellStyle {
+function lookStyle({ ruleAbove, ruleBelow, wrap, top, ...look }: Look): CellStyle {
   const rules = { ...(ruleAbove && { top: ruleAbove }), ...(ruleBelow && { bottom: ruleBelow }) };
   return { ...look, ...(wrap && { wrap }), ...((wrap || top) && { vertical: "Top" as const }), rules };
 }
 
-function styleOf(dress: CellStyle): FileStyle {
-  const { font, size, bold, italic, underline, color, fill, align, vertical, indent, wrap, rules = {} } = dress;
+function styleOf(style: CellStyle): FileStyle {
+  const { font, size, bold, italic, underline, color, fill, align, vertical, indent, wrap, rules = {} } = style;
   const ink = argb(color);
   const paint = argb(fill);
   const lines = SIDES.flatMap((side): [string, FileLine][] => {

@@ -1,8 +1,7 @@
 import { Problem } from "../../quantities/problem";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { bytesOf } from "../../spreadsheet/base64";
-import { contentValue, isFormula, type Shown, shownValue } from "../../xlsx/cellValues";
-import { fileFormula } from "../../xlsx/formulas";
+import { contentValue, fileFormula, isFormula, type Shown, shownValue } from "../../xlsx/contents";
 import type { NewName } from "../../xlsx/write/book";
 import type { FilePage, NewCell, NewPicture, NewSheet } from "../../xlsx/write/sheet";
 import type { PageSetup, PlacedPicture, Plan } from "../plan";
@@ -165,12 +164,7 @@ function namesOf(
   { valuesOnly }: FileOptions,
 ): NewName[] {
   const on = (reference: string) => `'${sheet}'!${reference}`;
-  const fixed = (area: Area) =>
-    on(
-      corners(area)
-        .map((corner) => cellAddress(corner).replace(/^([A-Z]+)/, "$$$1$$"))
-        .join(":"),
-    );
+  const fixed = (area: Area) => on(areaAddress(area).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"));
   const own = valuesOnly ? [] : (plan.names ?? []).map(({ name, area }) => ({ name, text: fixed(placed(area, at)) }));
   if (!plan.page) return own;
   const { headingRows } = plan.page;
@@ -217,10 +211,4 @@ function pictureOf({ area, png, altText }: PlacedPicture, at: Anchor): NewPictur
 /** An area of a plan, on the sheet on which the plan stands. */
 function placed(area: Area, at: Anchor): Area {
   return { ...area, row: area.row + at.row, column: area.column + at.column };
-}
-
-/** The first and the last cell of an area; one where that is all of it. */
-function corners({ row, column, rows, columns }: Area): Anchor[] {
-  const first = { row, column };
-  return rows === 1 && columns === 1 ? [first] : [first, { row: row + rows - 1, column: column + columns - 1 }];
 }

@@ -1,6 +1,6 @@
 import { tokenize } from "@borgar/fx";
 import { NoNative } from "../../functions/native/given";
-import { isOfAnAddIn } from "../../xlsx/formulas";
+import { isOfAnAddIn } from "../../xlsx/contents";
 import { ownFunction } from "./formula";
 
 /**

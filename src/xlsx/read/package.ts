@@ -1,5 +1,5 @@
 import { damaged, FileRefusal, refuseTooLarge } from "../limits";
-import { SETTINGS } from "../write/names";
+import { SETTINGS } from "../write/xml";
 import { ZipFile } from "../zip";
 import { elements, firstElement, readXml } from "./xml";
 

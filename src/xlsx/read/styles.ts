@@ -1,13 +1,20 @@
 import { colorOf } from "../colors";
-import { knownFormats } from "../formats";
-import type { FileAlignment, FileBorders, FileFill, FileFont, FileLine, FileStyle } from "../style";
+import {
+  type FileAlignment,
+  type FileBorders,
+  type FileFill,
+  type FileFont,
+  type FileLine,
+  type FileStyle,
+  knownFormats,
+} from "../style";
 import { firstElement, isTrue, numberIn, type XmlElement } from "./xml";
 
 /** The looks that a file has numbers for. */
 export interface FileStyles {
   /** Of cells. */
   readonly cells: readonly FileStyle[];
-  /** Of rules that dress cells while a condition holds. */
+  /** Of rules that format cells while a condition holds. */
   readonly rules: readonly FileStyle[];
 }
 

@@ -1,9 +1,8 @@
 import { writeZip } from "../zip";
 import { drawingXml } from "./drawing";
-import { MAIN, OFFICE_TYPES, PACKAGE, RELATIONSHIPS, SETTINGS, SPILLS } from "./names";
 import { DRAWING_ID, marked, type NewSheet, type NewTable, sheetXml, tableId } from "./sheet";
 import { StyleSheet } from "./styles";
-import { escaped, HEAD, tag } from "./xml";
+import { escaped, HEAD, MAIN, OFFICE_TYPES, PACKAGE, RELATIONSHIPS, SETTINGS, SPILLS, tag } from "./xml";
 
 /** A workbook of which a file is made. */
 export interface NewBook {

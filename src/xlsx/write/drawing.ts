@@ -1,6 +1,5 @@
-import { DRAWING, RELATIONSHIPS } from "./names";
 import type { CornerInEmus, NewPicture } from "./sheet";
-import { HEAD, tag } from "./xml";
+import { DRAWING, HEAD, RELATIONSHIPS, tag } from "./xml";
 
 /** The part of a file that holds the pictures of a sheet: ECMA-376 20.5. */
 export function drawingXml(pictures: readonly NewPicture[]): string {

@@ -1,9 +1,8 @@
 import { cellAddress, SHEET_COLUMNS } from "../../spreadsheet/areas";
 import type { FileValue } from "../read/cells";
 import type { FileStyle } from "../style";
-import { MAIN, RELATIONSHIPS } from "./names";
 import type { StyleSheet } from "./styles";
-import { escaped, HEAD, tag } from "./xml";
+import { escaped, HEAD, MAIN, RELATIONSHIPS, tag } from "./xml";
 
 /** A cell of a file that is made, counted from 0. */
 export interface NewCell {

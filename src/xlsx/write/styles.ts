@@ -1,8 +1,15 @@
 import type { FileColor } from "../colors";
-import { firstOwnFormat, knownFormats } from "../formats";
-import { type FileBorders, type FileFill, type FileFont, type FileLine, type FileStyle, plainFont } from "../style";
-import { MAIN } from "./names";
-import { HEAD, tag } from "./xml";
+import {
+  type FileBorders,
+  type FileFill,
+  type FileFont,
+  type FileLine,
+  type FileStyle,
+  firstOwnFormat,
+  knownFormats,
+  plainFont,
+} from "../style";
+import { HEAD, MAIN, tag } from "./xml";
 
 const plain: FileStyle = { font: plainFont };
 const sides = ["left", "right", "top", "bottom"] as const;

@@ -1,8 +1,8 @@
 import type { ICellData } from "@univerjs/core";
 import { cellAddress } from "../../../spreadsheet/areas";
 import { rectangleOf } from "../../../xlsx/addresses";
-import { showsDate } from "../../../xlsx/formats";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
+import { showsDate } from "../../../xlsx/style";
 import type { Opening } from "../context";
 import { counted } from "../findings";
 import { fromFile, movedFormula, type Unreadable } from "../formulas";

@@ -1,7 +1,7 @@
 import type { ICellData, IRange, IStyleData } from "@univerjs/core";
 import { needsArray } from "../../../spreadsheet/needsArray";
 import { addressOf } from "../../../xlsx/addresses";
-import { shownValue } from "../../../xlsx/cellValues";
+import { shownValue } from "../../../xlsx/contents";
 import type { FileStyle } from "../../../xlsx/style";
 import type { NewCell } from "../../../xlsx/write/sheet";
 import { fromRange } from "../../grid/geometry";

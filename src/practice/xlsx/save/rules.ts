@@ -36,7 +36,7 @@ const refuses = 1;
 /** The longest list of words that a file holds in a rule; from memory. */
 const longestList = 255;
 
-/** The rules of a sheet that dress its cells while a condition holds, for the file. */
+/** The rules of a sheet that format its cells while a condition holds, for the file. */
 export function shadingsToFile(saving: Saving, id: string): NonNullable<NewSheet["shadings"]> {
   const kept = keptBySheet<readonly KeptShading[]>(saving, "SHEET_CONDITIONAL_FORMATTING_PLUGIN")[id] ?? [];
   return kept.flatMap(({ ranges, rule, stopIfTrue = false }) => {
