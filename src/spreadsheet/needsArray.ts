@@ -9,7 +9,7 @@ const LISTS = /^(?:_xlfn\.)?(?:_xlws\.)?(?:TRANSPOSE|FILTER|SORT|SORTBY|UNIQUE|S
 
 /**
  * Whether a formula works through several cells at once where one value is the rule, so that a file must hold it as an
- * array formula: otherwise programs take one of the cells.
+ * array formula: if not, programs use only one of the cells.
  *
  * @param formula with its "=".
  * @example needsArray("=SUM(IF(A1:A3>0,A1:A3))") // true

@@ -9,7 +9,7 @@ export interface Rectangle {
   readonly columnCount: number;
 }
 
-/** Where a cell stands: `B2`; undefined for anything else, and beyond the edges of a sheet. */
+/** The cell of an address like `B2`; undefined for anything else, or past the edges of a sheet. */
 export function placeOf(address: string): Anchor | undefined {
   const [, letters = "", digits] = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address) ?? [];
   let column = 0;
@@ -32,14 +32,14 @@ export function rectanglesOf(list: string): Rectangle[] {
   return list.split(/\s+/).flatMap((address) => rectangleOf(address) ?? []);
 }
 
-/** Written for a file. */
+/** The address of a rectangle, as files write it. */
 export function addressOf({ row, column, rowCount, columnCount }: Rectangle): string {
   return stringifyA1Ref({
     range: { top: row, left: column, bottom: row + rowCount - 1, right: column + columnCount - 1 },
   });
 }
 
-/** A reference with dollar signs before all its parts; any other text as it is. */
+/** Adds dollar signs to all parts of a reference; returns any other text unchanged. */
 export function fixedRange(reference: string): string {
   const parsed = parseA1Ref(reference);
   if (!parsed || !("range" in parsed) || !parsed.range) return reference;

@@ -28,7 +28,7 @@ const themeOrder = [
 ];
 const ownTheme = "FFFFFF 000000 E7E6E6 44546A 4472C4 ED7D31 A5A5A5 FFC000 5B9BD5 70AD47 0563C1 954F72".split(" ");
 
-/** The colors that files have numbers for: ECMA-376 18.8.27. The first eight stand there twice. */
+/** The colors that files have numbers for: ECMA-376 18.8.27. The first eight are listed twice. */
 const first = "000000 FFFFFF FF0000 00FF00 0000FF FFFF00 FF00FF 00FFFF".split(" ");
 const indexed = [
   ...first,

@@ -1,7 +1,7 @@
 import { tokenize } from "@borgar/fx";
 import type { FileValue } from "./read/cells";
 
-/** What a cell shows: the result of its formula, or what stands in it. */
+/** What a cell shows: the result of its formula, or its constant. */
 export type Shown = string | number | boolean;
 
 const ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "#NUM!"] as const;
@@ -41,10 +41,10 @@ function errorOf(text: string): FileValue | undefined {
 
 /**
  * A formula as a file holds it: without its "=", newer functions with their prefix, and without the sign that picks one
- * value of several, which goes without saying in a file.
+ * value of several, which files leave out.
  *
  * @param formula in English names with commas, with its "=".
- * @param sheetNames names of sheets, as references spell them, that are called otherwise in the file.
+ * @param sheetNames new names, in the file, of sheets whose names a file can't hold; as references spell them.
  * @example fileFormula("=NOT(ISFORMULA(A1))") // NOT(_xlfn.ISFORMULA(A1))
  */
 export function fileFormula(formula: string, sheetNames: ReadonlyMap<string, string> = new Map()): string {

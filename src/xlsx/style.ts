@@ -51,7 +51,7 @@ export interface FileAlignment {
   readonly textRotation?: number;
 }
 
-/** What a cell of a file is set in where nobody chose a font. The grid then takes its own. */
+/** The font of a cell in a file when no one picked one. The grid then uses its own. */
 export const plainFont = { name: "Calibri", size: 11 } as const;
 
 /** Pixels to the width of a digit in that font, by which files count: ECMA-376 18.3.1.13. */
@@ -109,5 +109,5 @@ export function showsDate(format: string): boolean {
   return /[ymdhs]/i.test(bare.replace(/General/gi, ""));
 }
 
-/** The first of the numbers that stand for formats which a file spells out: ECMA-376 18.8.30. */
+/** The first number for a format that the file spells out: ECMA-376 18.8.30. */
 export const firstOwnFormat = 164;

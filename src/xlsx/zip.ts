@@ -2,8 +2,8 @@ import { inflateSync, zipSync } from "fflate";
 import { damaged, FileRefusal, mostParts, mostUnpackedBytes } from "./limits";
 
 /*
- * fflate packs and unpacks. The list of parts is read here, because the library neither compares checksums nor tells a
- * locked part from a damaged one. APPNOTE.TXT 4.3.7 (a part), 4.3.12 (its entry in the list), 4.3.16 (the list's end),
+ * fflate packs and unpacks. The list of parts is read here, because the library doesn't compare checksums, and can't
+ * tell a locked part from a damaged one. APPNOTE.TXT 4.3.7 (a part), 4.3.12 (its entry in the list), 4.3.16 (the list's end),
  * 4.4.4 (locked), 4.4.5 (how it is packed).
  */
 const LOCAL = { mark: 0x04034b50, length: 30 } as const;
@@ -67,7 +67,7 @@ export class ZipFile {
   part(name: string): Uint8Array | undefined {
     const entry = this.entries.get(key(name));
     if (!entry) return undefined;
-    // The unpacked part goes into as many bytes as the list says, so a list that lies can't make it larger.
+    // The buffer has the size that the directory states, so a false size can't make a part larger.
     this.budget.take(entry.unpackedBytes);
     const whole = unpacked(entry, this.packed(entry));
     if (crc32(whole) !== entry.crc) throw damaged(`${entry.name} is not what was packed`);

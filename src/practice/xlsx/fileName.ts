@@ -4,7 +4,7 @@ const datedEnding = / \d{4}-\d\d-\d\d$/;
 export const plainName = "Practice";
 
 /**
- * The name of the file that a workbook is saved as: always a new one, told by its day.
+ * The name of the file that a workbook is saved as: always a new one, with the date.
  *
  * @param name the workbook's.
  * @example savedName("Spring jobs", new Date(2025, 2, 9)) // "Spring jobs 2025-03-09.xlsx"

@@ -1,21 +1,21 @@
-/** What of a file does not come along, or comes otherwise, in words for the person who decides whether to open it. */
+/** What is lost or changed when a file is opened or saved, in words for the person who decides about it. */
 export class Findings {
   private readonly counts = new Map<string, { count: number; readonly say: (count: number) => string }>();
   private readonly places = new Map<string, { readonly at: string[]; readonly say: (count: number) => string }>();
 
-  /** Notes things that are told by their number. */
+  /** Adds to a count, such as "3 charts". */
   count(one: string, count = 1, many = `${one}s`): void {
     if (count <= 0) return;
     const before = this.counts.get(one)?.count ?? 0;
     this.counts.set(one, { count: before + count, say: (all) => counted(all, one, many) });
   }
 
-  /** Notes a single fact. */
+  /** Adds a single fact. */
   fact(words: string): void {
     this.counts.set(words, { count: 1, say: () => words });
   }
 
-  /** Notes a place, told together with others of its kind: `say` begins the sentence, the places end it. */
+  /** Adds a place to those of its kind. `say` makes the start of the sentence, and the places end it. */
   place(kind: string, at: string, say: (count: number) => string): void {
     const known = this.places.get(kind);
     if (known) known.at.push(at);

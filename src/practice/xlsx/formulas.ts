@@ -6,17 +6,17 @@ import { type FileCellPlace, type FileTable, tableCells } from "./tableReference
 /** Why a formula of a file cannot be one here. */
 export type Unreadable = "outside" | "table" | "unreadable";
 
-/** A formula of a file as it stands in a cell, or why it cannot. */
+/** A file's formula as a cell holds it, or why a cell can't. */
 export type ReadFormula =
   | { readonly formula: string; readonly foreign: readonly string[] }
   | { readonly refused: Unreadable };
 
 /**
- * A formula as it stands in a cell: newer functions and those of add-ins by their own names, references to tables as
+ * A formula as a cell holds it: newer functions and those of add-ins by their own names, references to tables as
  * references to their cells.
  *
  * @param text as the file holds it, without "=".
- * @param cell where it stands.
+ * @param cell its cell.
  * @returns the formula with its "=", and the functions in it that belong to add-ins that are not here.
  */
 export function fromFile(
@@ -47,7 +47,7 @@ export function fromFile(
   return isReadable(formula) ? { formula, foreign } : { refused: "unreadable" };
 }
 
-/** Other workbooks stand in brackets, and other programs before an upright line; nothing else but tables has either. */
+/** Other workbooks are in brackets, and other programs before a vertical bar; besides tables, nothing else has either. */
 function readsOutside({ type, value }: { readonly type: string; readonly value: string }): boolean {
   return type !== "string" && type !== "structured" && /[[|]/.test(value);
 }
@@ -64,9 +64,9 @@ function isReadable(formula: string): boolean {
 }
 
 /**
- * A formula that a file keeps once for several cells, as it is in another one of them.
+ * A formula that several cells share, moved from one of them to another.
  *
- * @param formula without "=", as it stands in its first cell.
+ * @param formula without "=", as its first cell has it.
  * @param from the address of the first cell.
  * @param to the address of the other one.
  * @example movedFormula("A1*$B$1", "C1", "C3") // "A3*$B$1"
@@ -102,7 +102,7 @@ interface Token {
   readonly value: string;
 }
 
-/** The names that LET and LAMBDA make: each stands alone before a comma, and LAMBDA's and LET's are told apart by place. */
+/** The names that LET and LAMBDA define: a name alone before a comma, in any place for LAMBDA, in every other for LET. */
 function ownNames(tokens: readonly Token[]): ReadonlySet<string> {
   const own = new Set<string>();
   const calls: { name: string; argument: number }[] = [];

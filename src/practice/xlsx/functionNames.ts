@@ -8,7 +8,7 @@ const PREFIX = "_xldudf_";
 export class FunctionNames {
   private readonly inCells: ReadonlyMap<string, string>;
 
-  /** @param names as they stand in cells: `MY.FUNCTION`. */
+  /** @param names as cells have them: `MY.FUNCTION`. */
   constructor(names: readonly string[]) {
     this.inCells = new Map(names.map((name) => [stored(name), name.toUpperCase()]));
   }
@@ -24,7 +24,7 @@ export class FunctionNames {
   }
 
   /**
-   * A function's name as it stands in a cell: without the prefixes that files put before newer functions and those of
+   * A function's name as cells have it: without the prefixes that files put before newer functions and those of
    * add-ins.
    *
    * @example new FunctionNames(["MY.SUM_UP"]).inCell("_xldudf_MY_SUM_UP") // "MY.SUM_UP"

@@ -79,7 +79,7 @@ function zoomOf(xml: XmlElement, setup: Readonly<Record<string, string>>): PageZ
   return { ...(wide > 0 && { horizontalFitToPages: wide }), ...(tall > 0 && { verticalFitToPages: tall }) };
 }
 
-/** The three parts of a head or foot, which stand one behind the other in a file: `&Lleft&Cmiddle&Rright`. */
+/** Splits a header or footer, which a file holds as one text: `&Lleft&Cmiddle&Rright`. */
 function textsOf(
   inside: XmlElement | undefined,
   element: string,

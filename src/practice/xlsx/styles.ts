@@ -72,7 +72,7 @@ function fillColor(fill: FileFill, colorOf: ColorReader): string | undefined {
 /**
  * A file's style for one of the grid.
  *
- * @param isText whether the cell shows text, which programs indent only where it is told to stand at the left.
+ * @param isText whether the cell shows text, which programs indent only if it is aligned left.
  */
 export function styleToFile(library: GridLibrary, style: IStyleData, isText: boolean): FileStyle {
   const look = lookFrom(library, style);

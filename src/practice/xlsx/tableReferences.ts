@@ -25,7 +25,7 @@ export interface FileCellPlace {
  * none such.
  *
  * @param reference such as `Beds[Length]`, `Beds[[#This Row],[Length]]`, `Beds[[#Headers],[Length]:[Depth]]`.
- * @param cell where the formula stands.
+ * @param cell the formula's cell.
  */
 export function tableCells(reference: string, tables: readonly FileTable[], cell: FileCellPlace): string | undefined {
   const parsed = parseStructRef(reference);

@@ -27,7 +27,7 @@ export function stylesOf(plan: Plan): (row: number, column: number) => FileStyle
 export function warnedStyle(): FileStyle {
   const { fill, color } = warned;
   return {
-    // The fill of a rule stands in its background, unlike a cell's.
+    // A rule's fill is its background color, unlike a cell's.
     ...(fill && { fill: { pattern: "solid", bgColor: { argb: argb(fill)! } } }),
     ...(color && { font: { color: { argb: argb(color)! } } }),
   };

@@ -32,7 +32,7 @@ export class SheetNames {
   }
 }
 
-/** What files forbid, and an apostrophe, which stands in the way of a print area. */
+/** Replaces what files forbid, and apostrophes, which break print areas. */
 function legal(name: string): string {
   return (
     withoutUnprintable(name)

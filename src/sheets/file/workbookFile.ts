@@ -14,7 +14,7 @@ import { SheetNames } from "./sheetNames";
 export interface FileSheet {
   readonly sheetName: string;
   readonly plan: Plan;
-  /** Where the plan stands; its formulas must have been made for it. A1 where left out. */
+  /** Where the plan goes; its formulas must be made for that cell. A1 if left out. */
   readonly at?: Anchor;
   /**
    * What the plan's cells show, row by row: kept beside the formulas, so that a program shows it before it works
@@ -32,14 +32,14 @@ export interface FileOptions {
   readonly title?: string;
 }
 
-/** What stands as the author of every file; never a person or a machine. */
+/** The author of every file; never a person or a machine. */
 const AUTHOR = "Bedrow";
 /** Columns of a file count their padding, too: 5 px of it to 7 px a character. */
 const PADDING = 5 / 7;
 
 /**
  * Makes an .xlsx file of plans, one a sheet, with their formulas and results, looks, widths, merged cells, rules,
- * lists, names, pictures and page. Nothing in it is hidden and nothing tells who made it where. Tables of plans are
+ * lists, names, pictures and page. Nothing in it is hidden, and nothing says who made it or where. Tables of plans are
  * ordinary cells in a file. The code for it is fetched when it is first wanted.
  *
  * @param sheets in order; at least one.
@@ -50,8 +50,8 @@ const PADDING = 5 / 7;
  */
 export async function workbookFile(sheets: readonly FileSheet[], options: FileOptions = {}): Promise<Uint8Array> {
   if (sheets.length === 0) throw new RangeError("A file needs a sheet.");
-  const trouble = sheets.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
-  if (trouble) throw new Problem("value", `No file was made. ${trouble}`);
+  const failure = sheets.map(({ plan }) => tooLong(plan)).find((words) => words !== undefined);
+  if (failure) throw new Problem("value", `No file was made. ${failure}`);
   const { writeBook } = await import(/* webpackChunkName: "xlsx" */ "../../xlsx/write/book");
   const names = new SheetNames(sheets.map(({ sheetName }) => sheetName));
   const made = sheets.map((sheet, place) => sheetOf(sheet, names.inFile[place]!, names, options));
@@ -108,7 +108,7 @@ function cellsOf(
       const shown = results?.[down]?.[across];
       const result = shown === undefined ? undefined : shownValue(shown);
       if (!isFormula(content)) {
-        // Beside an array formula stand the further values of its list.
+        // The other cells of an array formula hold the rest of its values.
         const value = content === "" && shown !== "" ? result : contentValue(content);
         return value === undefined ? cell : { ...cell, value };
       }
@@ -208,7 +208,7 @@ function pictureOf({ area, png, altText }: PlacedPicture, at: Anchor): NewPictur
   };
 }
 
-/** An area of a plan, on the sheet on which the plan stands. */
+/** An area of a plan as an area of its sheet. */
 function placed(area: Area, at: Anchor): Area {
   return { ...area, row: area.row + at.row, column: area.column + at.column };
 }

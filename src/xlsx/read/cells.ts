@@ -50,12 +50,12 @@ export interface SheetContent {
   readonly cellCount: number;
 }
 
-/** Reads a sheet; its rows and cells are told as they come, and no tree is made of them. */
+/** Reads a sheet. Rows and cells are collected while parsing; only the rest becomes a tree. */
 export function readSheetPart(bytes: Uint8Array, texts: readonly FileText[] | undefined): SheetContent {
   const rows: FileRow[] = [];
   const cells: FileCell[] = [];
   let cellCount = 0;
-  // Rows and cells that do not say where they are stand behind the one before.
+  // A row or cell without an address comes right after the one before it.
   let row = -1;
   let column = -1;
   const xml = readXml(bytes, {

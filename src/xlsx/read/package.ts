@@ -6,7 +6,7 @@ import { elements, firstElement, readXml } from "./xml";
 /** How the files of older spreadsheet programs begin, and locked newer ones, which hide in the same wrapping. */
 const WRAPPED = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 const ZIP = [0x50, 0x4b];
-/** The name, in two bytes a letter, under which a locked workbook lies in the wrapping: [MS-OFFCRYPTO], from memory. */
+/** The name, in two bytes a letter, of a locked workbook inside the wrapping: [MS-OFFCRYPTO], from memory. */
 const LOCKED = Uint8Array.from([..."EncryptedPackage"].flatMap((letter) => [letter.charCodeAt(0), 0]));
 
 /**

@@ -27,7 +27,7 @@ export interface NewName {
   readonly sheet?: number;
 }
 
-/** The settings' own id, by which programs tell parts of this kind apart. Any will do. */
+/** The id of the settings part. Any will do; programs only compare it with those of other parts. */
 const SETTINGS_ID = "{6B0B3F0E-3C1D-4E0B-9C4A-5B1B0A6D2F11}";
 const SHEET_TYPE = `${OFFICE_TYPES}.spreadsheetml`;
 

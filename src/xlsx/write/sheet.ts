@@ -9,7 +9,7 @@ export interface NewCell {
   readonly row: number;
   readonly column: number;
   readonly style?: FileStyle;
-  /** What it shows, or what stands in it; blank where left out. */
+  /** Its constant, or the result of its formula. Blank if left out. */
   readonly value?: FileValue;
   /** Without "=", as files hold it. */
   readonly formula?: string;
@@ -173,7 +173,7 @@ function viewXml(
 }
 
 function columnsXml({ columns = new Map(), columnWidth = 9.140625 }: NewSheet, { styles }: Shared): string {
-  // Neighbors that are alike stand together: a file may hold a style for all of its columns.
+  // One element for a run of equal columns: a file may format all 16,384 of them.
   const runs: { min: number; max: number; alike: string; width: number; hidden?: boolean; style?: number }[] = [];
   for (const [place, { width = columnWidth, hidden = false, style }] of [...columns].sort(
     ([one], [other]) => one - other,

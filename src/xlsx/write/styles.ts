@@ -17,7 +17,7 @@ const sides = ["left", "right", "top", "bottom"] as const;
 /** The styles of a file while it is made. Each gets a number when it is first asked for. */
 export class StyleSheet {
   private readonly fonts = new Parts([fontXml(plainFont)]);
-  /** Programs take the first two for these, whatever stands there: ECMA-376 18.8.20, from memory. */
+  /** Programs assume that the first two fills are these: ECMA-376 18.8.20, from memory. */
   private readonly fills = new Parts([fillXml({ pattern: "none" }), fillXml({ pattern: "gray125" })]);
   private readonly borders = new Parts([bordersXml({})]);
   private readonly formats = new Parts([]);

@@ -6,8 +6,7 @@ export const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006";
 export const SPILLS = "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray";
 export const OFFICE_TYPES = "application/vnd.openxmlformats-officedocument";
 /**
- * What add-ins keep with the workbook stands in a part of its own, so that it comes along. Spreadsheet programs leave
- * such a part alone and keep it.
+ * Add-in settings are saved in a part of their own. Spreadsheet programs leave such a part alone and keep it.
  */
 export const SETTINGS = "urn:practice-workbook:settings";
 
@@ -33,12 +32,12 @@ export function tag(
   return inner === "" ? `${text}/>` : `${text}>${inner}</${name}>`;
 }
 
-/** Line breaks and tabs in an attribute are blanks to whoever reads them, unless they are written as their numbers. */
+/** A parser turns line breaks and tabs in attributes into spaces, unless they are written as character codes. */
 function inAttribute(text: string): string {
   return escaped(text).replace(/[\t\n\r]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
 
-/** Text as it stands in a part, between tags or in an attribute. */
+/** Escapes text for a part, between tags or in an attribute. */
 export function escaped(text: string): string {
   return (
     text

@@ -137,7 +137,7 @@ class CellReader {
     if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
     if (typeof value === "number") return { v: this.inOneCalendar(value), t: CellValueType.NUMBER };
     if (typeof value === "object") return { v: value.error, t: CellValueType.STRING };
-    // Text that reads as something else, such as an error, must be told that it is text.
+    // Text that looks like something else, such as an error, must be marked as text.
     const readsOtherwise = /^[='@#]/.test(value) || numfmt.parseValue(value) !== null;
     return { v: value, t: readsOtherwise ? CellValueType.FORCE_STRING : CellValueType.STRING };
   }

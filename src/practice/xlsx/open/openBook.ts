@@ -32,7 +32,7 @@ export interface OpenedBook {
   readonly formulas: number;
   /** What does not come along, a line each. */
   readonly lost: readonly string[];
-  /** What comes along otherwise than a person may expect, a line each. */
+  /** What may look different from what a person expects, a line each. */
   readonly notes: readonly string[];
   /** What the formulas showed in the file. */
   readonly shown: readonly ShownResult[];
@@ -42,7 +42,7 @@ export interface OpenedBook {
  * Reads an .xlsx file; the workbook that is open is not touched.
  *
  * @param name what the workbook is called from now on.
- * @param functions the add-in's functions, which files name otherwise.
+ * @param functions the add-in's functions, which have other names in files.
  * @throws FileRefusal in words where the file cannot be opened: it is no workbook, locked, damaged or too large.
  */
 export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedBook {
@@ -149,7 +149,7 @@ function tablesOf({ tables, book }: Opening): SheetTable[] {
   });
 }
 
-/** Where a sheet stands among those that are opened; the first where it is not one of them, such as a chart's. */
+/** The index of a sheet among those that are opened; 0 if it isn't one of them, such as a chart sheet. */
 function placeOf<T>(sheets: readonly T[], sheet: T | undefined): number {
   return sheet === undefined ? 0 : Math.max(0, sheets.indexOf(sheet));
 }

@@ -38,7 +38,7 @@ export interface Corner {
   readonly columnOffset: number;
 }
 
-/** A kilometer and more; nothing lies further out. */
+/** More than a kilometer; no drawing is farther out. */
 const mostEmus = 1e12;
 
 const kinds: Readonly<Record<string, string>> = { png: "png", jpg: "jpeg", jpeg: "jpeg", gif: "gif", bmp: "bmp" };
@@ -141,7 +141,7 @@ function pixels(emus: string | undefined): number {
   return numberIn(emus, 0, 0, mostEmus) / emusPerPixel;
 }
 
-/** How the grid keeps the pictures of one sheet, and what this stand-in keeps of their words beside them. */
+/** The pictures of one sheet as the grid keeps them, and their names and alt texts, which the stand-in keeps. */
 export interface SheetDrawings {
   readonly drawings: object;
   readonly words: Readonly<Record<string, { readonly name: string; readonly altText: string }>>;

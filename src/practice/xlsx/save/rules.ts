@@ -55,7 +55,7 @@ export function shadingsToFile(saving: Saving, id: string): NonNullable<NewSheet
 
 function shadingStyle({ bg, cl, bl }: NonNullable<KeptShading["rule"]["style"]>): FileStyle {
   return {
-    // The fill of a rule stands in its background, unlike a cell's.
+    // A rule's fill is its background color, unlike a cell's.
     ...(bg?.rgb && { fill: { pattern: "solid", bgColor: { argb: argb(bg.rgb) } } }),
     ...((cl?.rgb || bl !== undefined) && {
       font: { ...(cl?.rgb && { color: { argb: argb(cl.rgb) } }), ...(bl !== undefined && { bold: bl === 1 }) },

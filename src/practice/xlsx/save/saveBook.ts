@@ -15,15 +15,15 @@ export interface SavedBook {
   readonly lost: readonly string[];
 }
 
-/** What stands as the author of every file; never a person or a machine. */
+/** The author of every file; never a person or a machine. */
 const author = "Practice workbook";
 const longestName = 31;
 
 /**
  * Makes an .xlsx file of the workbook: values, formulas with their results, looks, widths, names, rules, pictures, pages,
- * tables, and what the add-in keeps with the workbook. The workbook itself is left as it is.
+ * tables, and what the add-in keeps with the workbook. The workbook itself doesn't change.
  *
- * @param functions the add-in's functions, which files name otherwise.
+ * @param functions the add-in's functions, which have other names in files.
  * @throws FileRefusal in words for a sheet whose name no file may hold.
  */
 export function saveBook(grid: OpenGrid, cells: Pick<CellsPort, "read">, functions: FunctionNames): SavedBook {

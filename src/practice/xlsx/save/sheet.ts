@@ -37,7 +37,7 @@ export function sheetToFile(saving: Saving, id: string, data: Partial<IWorksheet
   };
 }
 
-/** How a sheet is printed, where somebody set that up. */
+/** How a sheet is printed, if someone set that up. */
 export function pageOf(data: Partial<IWorksheetData>): PageSetup | undefined {
   return data.custom?.page as PageSetup | undefined;
 }
