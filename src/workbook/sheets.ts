@@ -1,5 +1,6 @@
 import { type Anchor, type Area, SHEET_ROWS } from "../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "./failure";
+import { queueUsed, rangeAt } from "./read/areas";
 
 /** The host's id of a sheet, which outlives a new name. */
 export async function sheetId(name: string): Promise<string> {
@@ -11,31 +12,26 @@ export async function sheetId(name: string): Promise<string> {
   });
 }
 
-/** The first cell below everything on a sheet, with a blank row between. One sync. */
+/** The first cell below everything on a sheet, with a blank row between. One request. */
 export async function belowUsed(sheet: string): Promise<{ readonly sheetId: string; readonly at: Anchor }> {
   return inWorkbook(async (context) => {
     const worksheet = context.workbook.worksheets.getItem(sheet);
     worksheet.load("id");
-    const dressed = queueRowBelow(worksheet, false);
-    const filled = queueRowBelow(worksheet, true);
+    const formatted = queueUsed(worksheet, false);
+    const filled = queueUsed(worksheet, true);
     await context.sync();
-    // Where whole columns are dressed, the sheet is used to its end; then only what stands in cells counts.
-    const row = dressed() < SHEET_ROWS ? dressed() : filled();
+    const rowBelow = (used: Area | undefined) => (used ? used.row + used.rows + 1 : 0);
+    // Where whole columns are formatted, the sheet is used to its end; then only cells with contents count.
+    const row = rowBelow(formatted()) < SHEET_ROWS ? rowBelow(formatted()) : rowBelow(filled());
     return { sheetId: worksheet.id, at: { row, column: 0 } };
   });
-}
-
-function queueRowBelow(worksheet: Excel.Worksheet, valuesOnly: boolean): () => number {
-  const used = worksheet.getUsedRangeOrNullObject(valuesOnly);
-  used.load("rowIndex,rowCount");
-  return () => (used.isNullObject ? 0 : used.rowIndex + used.rowCount + 1);
 }
 
 /**
  * Tells when somebody changes a cell of one of these sheets.
  *
  * @param sheets their names now; a new name later changes nothing.
- * @returns a function that ends it.
+ * @returns stops it.
  */
 export async function watchSheets(sheets: readonly string[], tell: () => void): Promise<() => Promise<void>> {
   const changed = async () => tell();
@@ -51,12 +47,12 @@ export async function watchSheets(sheets: readonly string[], tell: () => void): 
     });
 }
 
-/** Brings cells to the person: their sheet to the front, and selected. */
+/** Shows cells: brings their sheet to the front, and selects them. */
 export async function goTo({ sheet, ...area }: Area & { readonly sheet: string }): Promise<void> {
   return inWorkbook(async (context) => {
     const worksheet = context.workbook.worksheets.getItem(sheet);
     worksheet.activate();
-    worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).select();
+    rangeAt(worksheet, area).select();
     await context.sync();
   });
 }

@@ -6,9 +6,9 @@ import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
 import type { Picture } from "../../src/workbook/drawing/picture";
 import { DRAWINGS } from "../../src/workbook/drawing/records";
-import { selectedBlock } from "../../src/workbook/read/selectedBlock";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
+import { selectedBlock } from "../selectedBlock";
 
 // The smallest PNG there is: one pixel (RFC 2083).
 const PNG = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";

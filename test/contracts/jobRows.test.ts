@@ -10,8 +10,9 @@ import { type ResultRole, roleLabel } from "../../src/sheets/jobRows/roles";
 import { usualAssumed } from "../../src/sheets/jobRows/setting";
 import { offeredResults } from "../../src/sheets/jobRows/wanted";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
+import { undoChanges } from "../../src/workbook/change/cells";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { undoRows, writeRows } from "../../src/workbook/change/jobRows";
+import { writeRows } from "../../src/workbook/change/jobRows";
 import { undoLastInsert } from "../../src/workbook/change/undo";
 import { readListSheet } from "../../src/workbook/read/jobRows";
 import type { HeadlessHost } from "../headlessHost";
@@ -95,7 +96,7 @@ describe("filled cells of a list", () => {
       [expect.closeTo(0.9, 9), 80],
     ]);
     expect(host.value("H6")).toBeCloseTo(2.7, 9);
-    await undoRows(written);
+    await undoChanges(written);
     expect(await everything()).toEqual(before);
   });
 
@@ -113,11 +114,11 @@ describe("filled cells of a list", () => {
     const narrow = width(8);
     const first = await written();
     expect(width(8)).toBeGreaterThan(narrow);
-    await undoRows(first);
+    await undoChanges(first);
     expect(width(8)).toBe(narrow);
     const second = await written();
     await setWidth(210);
-    await undoRows(second);
+    await undoChanges(second);
     expect(width(8)).toBe(210);
   });
 
@@ -125,7 +126,7 @@ describe("filled cells of a list", () => {
     const { fit, filling } = await proposed(WRITE_OVER);
     const written = await writeRows(fit, filling.changes);
     await host.type({ H5: 1.2 });
-    await expect(undoRows(written)).rejects.toThrow(/List!H5 has changed/);
+    await expect(undoChanges(written)).rejects.toThrow(/List!H5 has changed/);
     expect([host.value("H5"), host.value("I2")]).toEqual([1.2, 80]);
   });
 
@@ -162,9 +163,9 @@ describe("a write into a list", () => {
       const written = await writeRows(fit, filling.changes);
       const standing = await everything();
       host.failAtSync(sync, after);
-      await expect(undoRows(written)).rejects.toThrow();
+      await expect(undoChanges(written)).rejects.toThrow();
       expect(await everything()).toEqual(standing);
-      await undoRows(written);
+      await undoChanges(written);
       expect(await everything()).toEqual(before);
     },
   );
@@ -183,7 +184,7 @@ describe("a write into a list", () => {
     expect(looks[0]?.slice(8, 10)).toEqual([look, look]);
     expect(looks[1]?.[8]).toEqual(looks[1]?.[11]);
     expect(Number(widths[8])).toBeGreaterThan(Number(widths[11]));
-    await undoRows(written);
+    await undoChanges(written);
     expect(await everything()).toEqual(before);
   });
 
@@ -294,7 +295,7 @@ test("thousands of rows are read and written in two syncs each", async () => {
   const written = await writeRows(fit, filling.changes);
   expect(host.syncCount - start).toBe(4);
   expect(host.value(`H${beds + 1}`)).toBeCloseTo(0.9, 9);
-  await undoRows(written);
+  await undoChanges(written);
   expect(host.syncCount - start).toBe(6);
   expect(host.value("H2")).toBe("");
 }, 60_000);

@@ -1,8 +1,9 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { compose, type DraftRow } from "../../src/sheets/compose";
 import type { Anchor } from "../../src/spreadsheet/areas";
+import { undoChanges, type WrittenChanges } from "../../src/workbook/change/cells";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { undoRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
+import { writeRows } from "../../src/workbook/change/jobRows";
 import { undoLastInsert } from "../../src/workbook/change/undo";
 import { readListSheet } from "../../src/workbook/read/jobRows";
 import type { HeadlessHost } from "../headlessHost";
@@ -112,7 +113,7 @@ describe("results for a list of 1,600 beds", () => {
     const { changes: filled } = fillOf(fit);
     expect(filled.length).toBeGreaterThan(MOST_CELLS_OF_A_PART);
     const before = snapshotOf(host);
-    let written: WrittenRows | undefined;
+    let written: WrittenChanges | undefined;
     const fill = async () => {
       written = await writeRows(fit, filled);
     };
@@ -120,7 +121,7 @@ describe("results for a list of 1,600 beds", () => {
     // 20 x 4 ft x 2.5 in is 0.617 cu yd; with 8% waste, at 1.35 tons a cu yd, 0.9 tons.
     expect(host.value("H1601")).toBeCloseTo(0.9, 3);
     const filledIn = snapshotOf(host);
-    const undoing = await changesOf(() => undoRows(written!));
+    const undoing = await changesOf(() => undoChanges(written!));
     expect(difference(before, snapshotOf(host))).toBe("");
     expect(await leftBehind(changes, fill)).toEqual([]);
 
@@ -129,14 +130,14 @@ describe("results for a list of 1,600 beds", () => {
     for (let after = 0; after < undoing[last - 1]!; after += 1) {
       await fill();
       host.failAtSync(last, after);
-      const isUndone = await undoRows(written!).then(
+      const isUndone = await undoChanges(written!).then(
         () => true,
         () => false,
       );
       host.session.planNothing();
       await host.grid.settled();
       expect(difference(isUndone ? before : filledIn, snapshotOf(host)), `undo after ${after} changes`).toBe("");
-      if (!isUndone) await undoRows(written!);
+      if (!isUndone) await undoChanges(written!);
     }
   }, 300_000);
 });

@@ -5,7 +5,6 @@ import { insertPlan } from "../../src/workbook/change/insert";
 import { lastInsert } from "../../src/workbook/change/receipt";
 import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
-import { selectedBlock } from "../../src/workbook/read/selectedBlock";
 import { readForCheck } from "../../src/workbook/read/workbook";
 import { changeDismissals } from "../../src/workbook/settings/dismissals";
 import { KeptFailure } from "../../src/workbook/settings/setting";
@@ -13,6 +12,7 @@ import { changeKeptTemplates, readKeptTemplates } from "../../src/workbook/setti
 import { bedsOfEachWay } from "../bedsOfEachWay";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
+import { selectedBlock } from "../selectedBlock";
 
 /*
  * What is kept in a workbook's settings: damaged or of a later version it is told, and stays as it is. What is damaged

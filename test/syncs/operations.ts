@@ -11,9 +11,9 @@ import { newList } from "../../src/sheets/jobRows/newList";
 import { rateKeysOf, usualAssumed } from "../../src/sheets/jobRows/setting";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
 import type { Template } from "../../src/sheets/templates/template";
-import { writeChanges } from "../../src/workbook/change/cells";
+import { undoChanges, type WrittenChanges, writeChanges } from "../../src/workbook/change/cells";
 import { insertPlan, insertPlans } from "../../src/workbook/change/insert";
-import { undoRows, type WrittenRows, writeRows } from "../../src/workbook/change/jobRows";
+import { writeRows } from "../../src/workbook/change/jobRows";
 import { undoLastInsert } from "../../src/workbook/change/undo";
 import { redrawSelectedBlock } from "../../src/workbook/drawing/drawing";
 import { readListSheet } from "../../src/workbook/read/jobRows";
@@ -55,7 +55,7 @@ const besideList = () => select(LIST, "K1");
 
 /** The operations go on from one another, as a person's day does. */
 export function operations(): readonly Operation[] {
-  let written: WrittenRows;
+  let written: WrittenChanges;
   let template: Template;
   let source: Source;
   const filled = async () => {
@@ -129,7 +129,7 @@ export function operations(): readonly Operation[] {
         written = await writeRows(proposed.fit, proposed.filling.changes);
       },
     },
-    { what: "The filling is taken back", most: 2, run: () => undoRows(written) },
+    { what: "The filling is taken back", most: 2, run: () => undoChanges(written) },
     { what: "The workbook is read for a check", most: 2, run: readForCheck },
     {
       what: "A fix is written",

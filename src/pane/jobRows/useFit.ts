@@ -4,7 +4,8 @@ import { type Correction, type Corrections, fitList, type ListFit, settleColumns
 import type { HeadingRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { proposedResults } from "../../sheets/jobRows/wanted";
-import { undoRows, type WrittenRows, writeRows } from "../../workbook/change/jobRows";
+import { undoChanges, type WrittenChanges } from "../../workbook/change/cells";
+import { writeRows } from "../../workbook/change/jobRows";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";
 import { useWord } from "../useWord";
@@ -22,7 +23,7 @@ export function useFit() {
   const [results, setResults] = useState<readonly ResultRole[]>([]);
   const [replace, setReplace] = useState<ReadonlySet<ResultRole>>(new Set());
   const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
-  const [written, setWritten] = useState<WrittenRows>();
+  const [written, setWritten] = useState<WrittenChanges>();
 
   const show = (next: ListFit | undefined) => {
     setFit(next);
@@ -75,7 +76,7 @@ export function useFit() {
     takeBack: () =>
       speaking.attempt("Taking it back…", async () => {
         if (!written) return undefined;
-        await undoRows(written);
+        await undoChanges(written);
         setWritten(undefined);
         show(undefined);
         return `Taken back: ${written.title}.`;

@@ -1,336 +1,299 @@
 import type { CellValue } from "../../review/facts";
-import type { Change } from "../../review/finding";
+import type { Change as CellChange } from "../../review/finding";
 import { someOf } from "../../sheets/someOf";
 import { type Area, cellAddress } from "../../spreadsheet/areas";
 import { codeOf, inWorkbook, WorkbookFailure } from "../failure";
 import { pointsOfCharacters } from "../read/cellStyle";
 import { asWritten, contentsOf } from "../read/cells";
-import { leftoverMessage, writing } from "./change";
+import { applyChange, leftoverMessage, suspendCalculation } from "./change";
 import { queueBefore, queueRestore, queueWidths } from "./overwritten";
 import type { PlaceBefore } from "./receipt";
 
-const MOST_NAMED = 3;
-
-/** Changes that were written, with what has to come back to take them back. */
-export interface WrittenChanges {
-  readonly title: string;
-  readonly cells: readonly (Change & { readonly formatBefore: string })[];
-  readonly headings?: DressedHeadings;
+/** A change of one cell, with the number format for a cell that has none of its own. */
+export interface CellWrite extends CellChange {
+  readonly formatIfPlain?: string;
 }
 
-/** Cells that the changes rest on: they must still hold what they held when the changes were proposed. */
+/** Changes that were written, with what it takes to undo them. */
+export interface WrittenChanges {
+  readonly title: string;
+  readonly cells: readonly (CellChange & { readonly formatBefore: string })[];
+  readonly headings?: StyledHeadings;
+}
+
+/** Cells that the changes depend on: they must hold what they held when the changes were proposed. */
 export interface ExpectedCells {
   readonly sheet: string;
   readonly area: Area;
   readonly formulas: readonly (readonly CellValue[])[];
 }
 
-/** What goes with changes: cells that must not have changed either, and new headings among them. */
-export interface WithChanges {
-  readonly standing?: ExpectedCells;
-  readonly headings?: NewHeadings;
+/** Headings of new columns, side by side, that get the style of one that is there. */
+export interface NewHeadings {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** The heading whose style they get. */
+  readonly like: { readonly row: number; readonly column: number };
+  /** The least width of each column, in characters. */
+  readonly widths: readonly number[];
+}
+
+interface StyledHeadings extends NewHeadings {
+  readonly before: PlaceBefore;
 }
 
 /**
- * Writes changes to single cells, each only where still stands what stood there when it was proposed. Two syncs,
- * however many they are; a write that fails is taken back.
+ * Writes changes to single cells, each only where the cell holds what it held when the change was proposed. Two
+ * requests, however many cells.
  *
  * @param title what they are, for the person.
+ * @param options.expected cells that must not have changed either.
+ * @param options.headings new headings among the changes.
  * @returns what {@link undoChanges} takes.
- * @throws WorkbookFailure where a cell has changed since; it names it, and nothing is written.
+ * @throws WorkbookFailure where a cell has changed since; it names the cell, and nothing is written.
  */
 export async function writeChanges(
   title: string,
   changes: readonly CellWrite[],
-  { standing, headings }: WithChanges = {},
+  { expected, headings }: { readonly expected?: ExpectedCells; readonly headings?: NewHeadings } = {},
 ): Promise<WrittenChanges> {
   return inWorkbook(async (context) => {
-    const runs = queueRuns(context, changes);
-    const stands = standing && queueStanding(context, standing);
-    const dressed = headings && queueHeadings(context, headings);
+    const look = queueRead(context, changes);
+    const refuseUnexpected = expected && queueExpected(context, expected);
+    const placeBefore = headings && queueBefore(context, rangeOfHeadings(context, headings));
     await context.sync();
-    if (standing && stands) refuseMoved(standing, stands);
-    refuseChanged(runs, ({ before }) => before);
-    const before = new Map(
-      runs.flatMap(({ changes: run, range }) =>
-        run.map((change, index) => [change, formatBefore(range, index)] as const),
-      ),
-    );
-    const written: WrittenChanges = {
-      title,
-      cells: changes.map((change) => ({ ...change, formatBefore: before.get(change) ?? "General" })),
-      ...(dressed && { headings: dressed() }),
-    };
-    let covered: readonly Run<Change>[] | undefined;
-    const write = async () => {
-      queueQuiet(context);
-      // Read once more, right before they are written: another pane may have been quicker.
-      const there = queueRuns(context, changes);
-      const looking = written.headings && queueDressed(context, written.headings);
-      for (const run of runs) {
-        queueContents(
-          run,
-          ({ after }) => after,
-          (change) => formatAfter(change, before.get(change)),
-        );
-      }
-      await context.sync();
-      covered = there;
-      refuseChanged(there, ({ before: expected }) => expected);
-      return { ...written, ...(looking && { headings: looking() }) };
-    };
-    const queueBefore = () => (covered ? queueCovered(context, covered, written) : queueBack(context, written));
-    return writing(write, (cause) => puttingBack(context, cause, queueBefore), leftoverMessage(placesOf(changes)));
-  });
-}
-
-/**
- * Puts back what stood in the cells before, unless somebody has typed into one of them since. Two syncs; where the
- * second fails, the changes stand again as they did.
- */
-export async function undoChanges(written: WrittenChanges): Promise<void> {
-  return inWorkbook(async (context) => {
-    const now = queueRuns(context, written.cells);
-    const widthsNow = written.headings && queueHeadingWidths(context, written.headings);
-    await context.sync();
-    refuseChanged(now, ({ after }) => after);
-    let covered: readonly Run<Change>[] | undefined;
-    const write = async () => {
-      queueQuiet(context);
-      const there = queueRuns(context, written.cells);
-      queueBack(context, written, widthsNow?.());
-      await context.sync();
-      covered = there;
-      refuseChanged(there, ({ after }) => after);
-    };
-    const queueAgain = () => {
-      if (written.headings) queueDressed(context, written.headings);
-      queueThere(covered ?? now);
-    };
-    return writing(write, (cause) => puttingBack(context, cause, queueAgain), leftoverMessage(placesOf(written.cells)));
-  });
-}
-
-function placesOf(changes: readonly Change[]): string {
-  return someOf(
-    changes.map((change) => `${change.sheet}!${cellAddress(change)}`),
-    MOST_NAMED,
-  );
-}
-
-/** Formulas are worked out once, when all of them are there. */
-function queueQuiet({ application }: Excel.RequestContext): void {
-  application.suspendApiCalculationUntilNextSync();
-  application.suspendScreenUpdatingUntilNextSync();
-}
-
-/** A format that belongs to the change, or one for a cell that has none, or that would turn a formula into text. */
-function formatAfter({ numberFormat, formatIfPlain }: CellWrite, before: string | undefined): string | undefined {
-  return numberFormat ?? (before === "General" || before === "@" ? formatIfPlain : undefined);
-}
-
-function queueStanding(context: Excel.RequestContext, { sheet, area }: ExpectedCells): Excel.Range {
-  const range = context.workbook.worksheets
-    .getItem(sheet)
-    .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
-  range.load("formulas,values,valueTypes");
-  return range;
-}
-
-function refuseMoved({ sheet, area, formulas }: ExpectedCells, range: Excel.Range): void {
-  const now = contentsOf(range);
-  formulas.forEach((cells, row) => {
-    cells.forEach((expected, column) => {
-      if (String(now[row]?.[column]) === String(expected)) return;
-      throw changedSince({ sheet, row: area.row + row, column: area.column + column });
+    refuseUnexpected?.();
+    const before = look();
+    refuseChanged(before, (change) => change.before);
+    const styled = headings && placeBefore && { ...headings, before: placeBefore.read() };
+    const cells = changes.map((change) => ({ ...change, formatBefore: before.get(change)!.format }));
+    const states = changes.map((change) => {
+      const { format } = before.get(change)!;
+      const newFormat = formatAfter(change, format);
+      return { ...change, content: change.after, format: newFormat ?? format, keepsFormat: newFormat === undefined };
+    });
+    return changeCells(context, changes, {
+      before,
+      expected: (change) => change.before,
+      queueApply: () => {
+        const widthsWritten = styled && queueStyle(context, styled);
+        queueWrite(context, states);
+        return () => ({ title, cells, ...(styled && { headings: withWidths(styled, widthsWritten!()) }) });
+      },
+      queueUndo: (restored) => {
+        queueWrite(context, [...restored.values()]);
+        // Where another pane has put headings of its own there, they keep their style.
+        const isHeading = ({ sheet, row }: CellState) => sheet === styled?.sheet && row === styled.row;
+        const isOurs =
+          restored === before || [...restored.values()].every((cell) => !isHeading(cell) || cell.content === "");
+        if (styled && isOurs) queueUnstyle(context, styled);
+      },
     });
   });
 }
 
-function refuseChanged<C extends Change>(runs: readonly Run<C>[], expected: (change: C) => CellValue): void {
-  for (const { changes, range } of runs) {
-    const now = contentsOf(range);
-    const changed = changes.find((change, index) => String(now[index]?.[0]) !== String(expected(change)));
-    if (changed) throw changedSince(changed);
+/**
+ * Restores what the cells held before, unless somebody has typed into one of them since. Two requests.
+ *
+ * @throws WorkbookFailure that names the cell; nothing is changed then.
+ */
+export async function undoChanges({ cells, headings }: WrittenChanges): Promise<void> {
+  return inWorkbook(async (context) => {
+    const look = queueRead(context, cells);
+    const widthsNow = headings && queueWidths(rangeOfHeadings(context, headings), headings.widths.length);
+    await context.sync();
+    const before = look();
+    refuseChanged(before, ({ after }) => after);
+    await changeCells(context, cells, {
+      before,
+      expected: ({ after }) => after,
+      queueApply: () => {
+        queueWrite(
+          context,
+          cells.map((cell) => ({ ...cell, content: cell.before, format: cell.formatBefore })),
+        );
+        if (headings) queueUnstyle(context, headings, widthsNow?.());
+        return () => undefined;
+      },
+      queueUndo: (restored) => {
+        if (headings) queueStyle(context, headings);
+        queueWrite(context, [...restored.values()]);
+      },
+    });
+  });
+}
+
+/**
+ * Changes cells that were looked at before.
+ *
+ * @param before what they held then.
+ * @param expected what each has to hold, still, right before it is written.
+ * @param queueUndo restores what was overwritten: another pane's work, or what was there at the look.
+ */
+function changeCells<C extends CellChange, T>(
+  context: Excel.RequestContext,
+  cells: readonly C[],
+  change: {
+    readonly before: ReadonlyMap<C, CellState>;
+    readonly expected: (cell: C) => CellValue;
+    readonly queueApply: () => () => T;
+    readonly queueUndo: (restored: ReadonlyMap<C, CellState>) => void;
+  },
+): Promise<T> {
+  let overwritten: ReadonlyMap<C, CellState> | undefined;
+  return applyChange<T>({
+    apply: async () => {
+      suspendCalculation(context);
+      const look = queueRead(context, cells);
+      const result = change.queueApply();
+      await context.sync();
+      overwritten = look();
+      refuseChanged(overwritten, change.expected);
+      return result();
+    },
+    undo: async (cause) => {
+      try {
+        change.queueUndo(overwritten ?? change.before);
+        await context.sync();
+      } catch (error) {
+        // Cells are restored in the order in which they were written, so a sheet that refuses both holds nothing new.
+        if (!REFUSED_ALIKE.some((code) => code === codeOf(cause) && code === codeOf(error))) throw error;
+      }
+      return undefined;
+    },
+    leftover: leftoverMessage(
+      someOf(
+        cells.map((cell) => `${cell.sheet}!${cellAddress(cell)}`),
+        MOST_NAMED,
+      ),
+    ),
+  });
+}
+
+const MOST_NAMED = 3;
+
+/** The answers of a sheet that can't be written to at all: it is protected, or gone. */
+const REFUSED_ALIKE = ["AccessDenied", "ItemNotFound"];
+
+interface Cell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What a cell holds, or is to hold. */
+interface CellState extends Cell {
+  readonly content: CellValue;
+  readonly format: string;
+  /** Whether it has that number format already. */
+  readonly keepsFormat?: boolean;
+}
+
+/** Queues a read of cells; what they hold is known after the request. */
+function queueRead<C extends Cell>(context: Excel.RequestContext, cells: readonly C[]): () => Map<C, CellState> {
+  const runs = runsOf(cells).map((run) => {
+    const range = rangeOf(context, run);
+    range.load("formulas,values,valueTypes,numberFormat");
+    return { run, range };
+  });
+  return () =>
+    new Map(
+      runs.flatMap(({ run, range }) => {
+        const contents = contentsOf(range);
+        return run.map((cell, index): [C, CellState] => {
+          const { sheet, row, column } = cell;
+          const format = String(range.numberFormat[index]?.[0]);
+          return [cell, { sheet, row, column, content: contents[index]?.[0] ?? "", format }];
+        });
+      }),
+    );
+}
+
+/** Queues contents and number formats; the formats only where one of a run changes. */
+export function queueWrite(context: Excel.RequestContext, cells: readonly CellState[]): void {
+  for (const run of runsOf(cells)) {
+    const range = rangeOf(context, run);
+    if (!run.every(({ keepsFormat }) => keepsFormat)) range.numberFormat = run.map(({ format }) => [format]);
+    range.formulas = run.map(({ content }) => [asWritten(content)]);
   }
 }
 
-function changedSince(cell: Pick<Change, "sheet" | "row" | "column">): WorkbookFailure {
+/** Cells right below one another, for which the host is asked once. */
+function runsOf<C extends Cell>(cells: readonly C[]): C[][] {
+  const sorted = [...cells].sort(
+    (one, other) => compare(one.sheet, other.sheet) || one.column - other.column || one.row - other.row,
+  );
+  const runs: C[][] = [];
+  for (const cell of sorted) {
+    const run = runs.at(-1);
+    const above = run?.at(-1);
+    if (above?.sheet === cell.sheet && above.column === cell.column && above.row + 1 === cell.row) run?.push(cell);
+    else runs.push([cell]);
+  }
+  return runs;
+}
+
+const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
+
+function rangeOf(context: Excel.RequestContext, run: readonly Cell[]): Excel.Range {
+  const { sheet, row, column } = run[0]!;
+  return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, run.length, 1);
+}
+
+/** A format that belongs to the change, or one for a cell that has none, or that would turn a formula into text. */
+function formatAfter({ numberFormat, formatIfPlain }: CellWrite, before: string): string | undefined {
+  return numberFormat ?? (before === "General" || before === "@" ? formatIfPlain : undefined);
+}
+
+function queueExpected(context: Excel.RequestContext, { sheet, area, formulas }: ExpectedCells): () => void {
+  const { row, column, rows, columns } = area;
+  const range = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns);
+  range.load("formulas,values,valueTypes");
+  return () => {
+    const now = contentsOf(range);
+    formulas.forEach((cells, down) => {
+      cells.forEach((expected, right) => {
+        if (String(now[down]?.[right]) === String(expected)) return;
+        throw changedSince({ sheet, row: row + down, column: column + right });
+      });
+    });
+  };
+}
+
+function refuseChanged<C extends Cell>(states: ReadonlyMap<C, CellState>, expected: (cell: C) => CellValue): void {
+  for (const [cell, { content }] of states) {
+    if (String(content) !== String(expected(cell))) throw changedSince(cell);
+  }
+}
+
+function changedSince(cell: Cell): WorkbookFailure {
   return new WorkbookFailure(
     `${cell.sheet}!${cellAddress(cell)} has changed in the meantime, so nothing was written. Check again.`,
   );
 }
 
-function queueBack(
-  context: Excel.RequestContext,
-  { cells, headings }: WrittenChanges,
-  widthsNow?: readonly number[],
-): void {
-  for (const run of runsToWrite(context, cells)) {
-    queueContents(
-      run,
-      ({ before }) => before,
-      (change) => change.formatBefore,
-    );
-  }
-  if (headings) queueUndressed(context, headings, widthsNow);
-}
-
-/** Queues what was read from cells into them again, whoever had written it. */
-function queueThere(runs: readonly Run<Change>[]): void {
-  for (const run of runs) {
-    const formulas = contentsOf(run.range).map(([content = ""]) => content);
-    const formats = formulas.map((_, index) => formatBefore(run.range, index));
-    queueContents(
-      run,
-      (_, index) => formulas[index] ?? "",
-      (_, index) => formats[index],
-    );
-  }
-}
-
-/** Queues what another pane had written into the cells right before; headings of its own keep their looks. */
-function queueCovered(context: Excel.RequestContext, covered: readonly Run<Change>[], { headings }: WrittenChanges) {
-  queueThere(covered);
-  if (!headings) return;
-  const isHeading = ({ sheet, row }: Change) => sheet === headings.sheet && row === headings.row;
-  const isBlank = covered.every(({ changes, range }) =>
-    changes.every((change, index) => !isHeading(change) || range.formulas[index]?.[0] === ""),
-  );
-  if (isBlank) queueUndressed(context, headings);
-}
-
-/** Has what stood before stand again, after a request that failed for a cause. */
-async function puttingBack(context: Excel.RequestContext, cause: unknown, queue: () => void): Promise<undefined> {
-  try {
-    queue();
-    await context.sync();
-  } catch (error) {
-    // The cells come back in the order in which they were written, so a sheet that refuses both times holds nothing new.
-    if (!REFUSED_ALIKE.some((code) => code === codeOf(cause) && code === codeOf(error))) throw error;
-  }
-}
-
-/** What a sheet that cannot be written to at all answers: it is protected, or gone. */
-const REFUSED_ALIKE = ["AccessDenied", "ItemNotFound"];
-
-/** A change of one cell, with the number format for a cell that has none of its own. */
-export interface CellWrite extends Change {
-  readonly formatIfPlain?: string;
-}
-
-/** Changes of cells that stand right below one another: the host is asked once for all of them. */
-export interface Run<C extends Change> {
-  readonly changes: readonly C[];
-  readonly range: Excel.Range;
-}
-
-/** Joins changes into runs down the columns, and queues what stands there to be read. */
-export function queueRuns<C extends Change>(context: Excel.RequestContext, changes: readonly C[]): Run<C>[] {
-  return runsOf(changes).map((run) => {
-    const range = rangeOf(context, run);
-    range.load("formulas,values,valueTypes,numberFormat");
-    return { changes: run, range };
-  });
-}
-
-/** Queues that the cells of a run hold these contents, and have these formats where any is given. */
-export function queueContents<C extends Change>(
-  { changes, range }: Run<C>,
-  contentOf: (change: C, index: number) => CellValue,
-  formatOf: (change: C, index: number) => string | undefined,
-): void {
-  const formats = changes.map(formatOf);
-  if (formats.some((format) => format !== undefined)) {
-    range.numberFormat = formats.map((format, index) => [format ?? formatBefore(range, index)]);
-  }
-  range.formulas = changes.map((change, index) => [asWritten(contentOf(change, index))]);
-}
-
-export function formatBefore(range: Excel.Range, index: number): string {
-  return String(range.numberFormat[index]?.[0]);
-}
-
-/** The same cells, to be written without having been read. */
-export function runsToWrite<C extends Change>(context: Excel.RequestContext, changes: readonly C[]): Run<C>[] {
-  return runsOf(changes).map((run) => ({ changes: run, range: rangeOf(context, run) }));
-}
-
-function runsOf<C extends Change>(changes: readonly C[]): C[][] {
-  const sorted = [...changes].sort(
-    (one, other) => compare(one.sheet, other.sheet) || one.column - other.column || one.row - other.row,
-  );
-  const runs: C[][] = [];
-  for (const change of sorted) {
-    const run = runs.at(-1);
-    const above = run?.at(-1);
-    if (above?.sheet === change.sheet && above.column === change.column && above.row + 1 === change.row)
-      run?.push(change);
-    else runs.push([change]);
-  }
-  return runs;
-}
-
-function rangeOf(context: Excel.RequestContext, run: readonly Change[]): Excel.Range {
-  const { sheet, row, column } = run[0]!;
-  return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, run.length, 1);
-}
-
-const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
-
-/** Headings of new columns, side by side, that are to look like one that is there. */
-export interface NewHeadings {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  /** The heading that they look like. */
-  readonly like: { readonly row: number; readonly column: number };
-  /** How wide each column is at least, in characters. */
-  readonly widths: readonly number[];
-}
-
-/** With how their place looked before. */
-export interface DressedHeadings extends NewHeadings {
-  readonly before: PlaceBefore;
-}
-
-/** Asks how the place of new headings looks; readable after a sync. */
-export function queueHeadings(context: Excel.RequestContext, headings: NewHeadings): () => DressedHeadings {
-  const before = queueBefore(context, placeOf(context, headings));
-  return () => ({ ...headings, before: before.read() });
-}
-
-/**
- * Queues that new headings look like the one that is there; columns only ever get wider.
- *
- * @returns the headings with how wide their columns are then, after a sync.
- */
-export function queueDressed(context: Excel.RequestContext, headings: DressedHeadings): () => DressedHeadings {
+/** Queues the style of new headings; columns only ever get wider. @returns their widths, after the request. */
+function queueStyle(context: Excel.RequestContext, headings: StyledHeadings): () => readonly number[] {
   const { sheet, like, widths, before } = headings;
-  const place = placeOf(context, headings);
+  const place = rangeOfHeadings(context, headings);
   place.copyFrom(context.workbook.worksheets.getItem(sheet).getCell(like.row, like.column), "Formats");
   widths.forEach((characters, index) => {
     const width = pointsOfCharacters(characters);
     if ((before.columnWidths[index] ?? width) < width) place.getColumn(index).format.columnWidth = width;
   });
-  const widthsWritten = queueWidths(place, widths.length);
-  return () => ({ ...headings, before: { ...before, widthsWritten: widthsWritten() } });
+  return queueWidths(place, widths.length);
 }
 
-/** Asks how wide the columns of new headings are by now; readable after a sync. */
-export function queueHeadingWidths(context: Excel.RequestContext, headings: NewHeadings): () => readonly number[] {
-  return queueWidths(placeOf(context, headings), headings.widths.length);
+function withWidths(headings: StyledHeadings, widthsWritten: readonly number[]): StyledHeadings {
+  return { ...headings, before: { ...headings.before, widthsWritten } };
 }
 
 /** Queues that the place of new headings is blank, and looks as it did. @param widthsNow of its columns. */
-export function queueUndressed(
-  context: Excel.RequestContext,
-  headings: DressedHeadings,
-  widthsNow?: readonly number[],
-): void {
-  queueRestore(placeOf(context, headings), headings.before, false, widthsNow);
+function queueUnstyle(context: Excel.RequestContext, headings: StyledHeadings, widthsNow?: readonly number[]): void {
+  queueRestore(rangeOfHeadings(context, headings), headings.before, false, widthsNow);
 }
 
-function placeOf(context: Excel.RequestContext, { sheet, row, column, widths }: NewHeadings): Excel.Range {
+function rangeOfHeadings(context: Excel.RequestContext, { sheet, row, column, widths }: NewHeadings): Excel.Range {
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, widths.length);
 }

@@ -1,9 +1,63 @@
 import { asFailure, codeOf, isUnknown, NOTHING_CHANGED, WorkbookFailure, whatHappened } from "../failure";
 
-/** How long the host is left alone before each time that something is put back. */
+/**
+ * One change to the workbook: it knows what was there, applies itself, verifies that, and can be undone.
+ *
+ * The host can't lock cells, so another pane or another person can write to the same place between the look and the
+ * write. A change therefore reads once more what it overwrites, in the same request that writes: what was lost is known
+ * afterwards, and can be restored.
+ */
+export interface Change<T> {
+  /** Writes, then verifies: throws where somebody else's work was overwritten. */
+  readonly apply: () => Promise<T>;
+  /**
+   * Restores what was there, whatever part of the change was made. It looks anew each time, since it is retried.
+   *
+   * @returns what `apply` would have returned, where all of the change is in place and only the answer was lost.
+   */
+  readonly undo: (cause: unknown) => Promise<T | undefined>;
+  /** What the person is told where undo fails, too: see {@link leftoverMessage}. */
+  readonly leftover: string;
+}
+
+/**
+ * Applies a change. Where that fails it is undone, and the person is told whether that worked.
+ *
+ * @throws WorkbookFailure for the person.
+ */
+export async function applyChange<T>(change: Change<T>): Promise<T> {
+  try {
+    return await change.apply();
+  } catch (error) {
+    const applied = await withRetry(() => change.undo(error)).catch(() => {
+      const first = codeOf(error) === "AccessDenied" ? "Lift the protection first. " : "";
+      throw new WorkbookFailure(`${whatHappened(error)} ${first}${change.leftover}`);
+    });
+    if (applied !== undefined) return applied;
+    throw asFailure(error, NOTHING_CHANGED);
+  }
+}
+
+/**
+ * What is said where something may be left.
+ *
+ * @param where as "Notes!D12:L40", or in words.
+ * @param todo what to do there.
+ */
+export function leftoverMessage(where: string, todo = "put it right by hand"): string {
+  return `What was already written could not be taken back. Look at ${where}, and ${todo}. Undo may not reach it; an earlier version of the file is the other way back, or closing without saving where the file is not saved by itself.`;
+}
+
+/** Has the host calculate and redraw once, after the next request, rather than after each cell. */
+export function suspendCalculation({ application }: Excel.RequestContext): void {
+  application.suspendApiCalculationUntilNextSync();
+  application.suspendScreenUpdatingUntilNextSync();
+}
+
+/** How long the host is left alone before each retry. */
 const PAUSES_MS = [0, 150, 400] as const;
 
-/** What may have passed by the time that it is tried again, and looked at anew; a protection has not. */
+/** Errors that a retry may get past; a protected sheet stays protected. */
 const PASSING = new Set([
   "ActivityLimitReached",
   "Conflict",
@@ -16,51 +70,16 @@ const PASSING = new Set([
 ]);
 
 /**
- * What is said where something may be left.
+ * Runs an action that can be run again after it failed halfway, and retries it where that may help.
  *
- * @param where as "Notes!D12:L40", or in words.
- * @param todo what to do there.
+ * @throws the last error of the host.
  */
-export function leftoverMessage(where: string, todo = "put it right by hand"): string {
-  return `What was already written could not be taken back. Look at ${where}, and ${todo}. Undo may not reach it; an earlier version of the file is the other way back, or closing without saving where the file is not saved by itself.`;
-}
-
-/**
- * Writes; where that fails, whatever it has left is put back, and the person is told whether it could be.
- *
- * @param putBack looks anew each time what is left, since it is tried again where the host fails once more. Where all
- *   of it stands after all, and only the host's answer was lost, it gives what the write would have given.
- * @param left what is said where it could not be put back.
- * @throws WorkbookFailure for the person.
- */
-export async function writing<T>(
-  write: () => Promise<T>,
-  putBack: (cause: unknown) => Promise<T | undefined>,
-  left: string,
-): Promise<T> {
-  try {
-    return await write();
-  } catch (error) {
-    const stands = await withRetry(() => putBack(error)).catch(() => {
-      const first = codeOf(error) === "AccessDenied" ? "Lift the protection first. " : "";
-      throw new WorkbookFailure(`${whatHappened(error)} ${first}${left}`);
-    });
-    if (stands !== undefined) return stands;
-    throw asFailure(error, NOTHING_CHANGED);
-  }
-}
-
-/**
- * Does something that can be begun again after it failed half-way, and begins again where that may help.
- *
- * @throws what the host said last.
- */
-export async function withRetry<T>(deed: () => Promise<T>): Promise<T> {
-  for (let times = 0; ; times += 1) {
+export async function withRetry<T>(action: () => Promise<T>): Promise<T> {
+  for (let retries = 0; ; retries += 1) {
     try {
-      return await deed();
+      return await action();
     } catch (error) {
-      const pauseMs = PAUSES_MS[times];
+      const pauseMs = PAUSES_MS[retries];
       if (pauseMs === undefined || !(PASSING.has(codeOf(error)) || isUnknown(error))) throw error;
       await new Promise((resolve) => setTimeout(resolve, pauseMs));
     }

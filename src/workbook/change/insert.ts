@@ -3,7 +3,7 @@ import { cut, withoutUnprintable } from "../../sheets/printable";
 import { type Anchor, areaAddress } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
 import { anchorOf } from "../read/areas";
-import { writeParts } from "./insertParts";
+import { insertParts } from "./insertParts";
 import { queueBefore } from "./overwritten";
 import {
   describeInTheWay,
@@ -23,12 +23,12 @@ export type Inserted =
       readonly title: string;
       readonly sheetName: string;
       readonly address: string;
-      /** By which it can be taken back. */
+      /** By which it can be undone. */
       readonly id: string;
     }
   | { readonly done: false; readonly inTheWay: InTheWay };
 
-/** Makes the plan for where it will stand. Its size must not depend on the place. */
+/** Makes the plan for a place. Its size must not depend on the place. */
 export type MakePlan = (at: Anchor) => Plan;
 
 /** A plan on a sheet of its own. */
@@ -53,10 +53,10 @@ const STRUCTURE_PROTECTED =
 const CORNER: Anchor = { row: 0, column: 0 };
 
 /**
- * Writes a plan into the workbook: three syncs where the place is free, none of them over a cell with content, a merged
- * cell, a table or a name. What stands in the way comes back as data; a write that fails is taken back.
+ * Writes a plan into the workbook: three requests where the place is free, and never over a cell with contents, a
+ * merged cell, a table or a name. What is in the way is returned; a write that fails is undone.
  *
- * @throws WorkbookFailure in words for the person.
+ * @throws WorkbookFailure.
  */
 export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inserted> {
   return inWorkbook(async (context) => {
@@ -71,11 +71,11 @@ export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inse
 }
 
 /**
- * Writes several plans, each on a new sheet, all or none of them: three syncs, and they are taken back together.
+ * Writes several plans, each on a new sheet, all or none of them: three requests, and they are undone together.
  *
  * @param title what they are together, for the person: "papers for Front walk".
  * @param sheets at least one. Their plans are made for the corner of a sheet.
- * @throws WorkbookFailure in words for the person.
+ * @throws WorkbookFailure.
  */
 export async function insertPlans(title: string, sheets: readonly NewSheet[]): Promise<InsertedSheets> {
   return inWorkbook((context) => insertOnNewSheets(context, title, sheets));
@@ -109,7 +109,7 @@ async function insertOnSheet(
     tableName,
     under: place.kind === "cell" ? place.under : undefined,
   };
-  const id = await writeParts(context, plan.title, [part]);
+  const id = await insertParts(context, plan.title, [part]);
   return { done: true, title: plan.title, sheetName, address: areaAddress(area), id };
 }
 
@@ -138,7 +138,7 @@ async function insertOnNewSheets(
     const area = { ...CORNER, rows: plan.rows, columns: plan.columns };
     return { plan, area, sheetName, tableName: tableNames[index] };
   });
-  const id = await writeParts(context, title, parts);
+  const id = await insertParts(context, title, parts);
   return {
     done: true,
     title,

@@ -1,18 +1,15 @@
 import { type CellChange, isMerged } from "../../sheets/jobRows/fill";
 import type { ListFit } from "../../sheets/jobRows/fit";
-import { type NewHeadings, undoChanges, type WrittenChanges, writeChanges } from "./cells";
-
-/** What was written into a list of beds, to be taken back. */
-export type WrittenRows = WrittenChanges;
+import { type NewHeadings, type WrittenChanges, writeChanges } from "./cells";
 
 /**
- * Writes what was proposed for a list: two syncs, however many rows. Every cell of the list must still hold what it
+ * Writes what was proposed for a list: two requests, however many rows. Every cell of the list must still hold what it
  * held when it was read, headings and measurements, too, since the formulas go by their places. New headings look like
  * the last one of the list.
  *
  * @throws WorkbookFailure where something has changed since, naming the cell; nothing is written then.
  */
-export async function writeRows(fit: ListFit, changes: readonly CellChange[]): Promise<WrittenRows> {
+export async function writeRows(fit: ListFit, changes: readonly CellChange[]): Promise<WrittenChanges> {
   const { cells, heading, rows } = fit;
   const sheet = cells.sheet.name;
   const area = {
@@ -26,12 +23,12 @@ export async function writeRows(fit: ListFit, changes: readonly CellChange[]): P
   );
   const headings = newHeadings(fit, changes);
   return writeChanges(`job rows on ${sheet}`, changes, {
-    standing: { sheet, area, formulas },
+    expected: { sheet, area, formulas },
     ...(headings && { headings }),
   });
 }
 
-/** The headings among the changes; they stand side by side. */
+/** The headings among the changes; they are side by side. */
 function newHeadings({ cells, heading }: ListFit, changes: readonly CellChange[]): NewHeadings | undefined {
   const fresh = changes.filter(({ row }) => row === heading.row).sort((one, other) => one.column - other.column);
   const [first] = fresh;
@@ -43,12 +40,3 @@ function newHeadings({ cells, heading }: ListFit, changes: readonly CellChange[]
 
 /** Room beside a heading, so that it does not touch the next. */
 const PADDING_CHARACTERS = 2;
-
-/**
- * Puts back what stood in the list before, unless somebody has typed into one of the cells since.
- *
- * @throws WorkbookFailure that names the cell; nothing is changed then.
- */
-export async function undoRows(written: WrittenRows): Promise<void> {
-  return undoChanges(written);
-}

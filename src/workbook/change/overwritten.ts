@@ -1,5 +1,6 @@
 import type { Plan } from "../../sheets/plan";
 import { areasOfAddresses } from "../../spreadsheet/areas";
+import { rangeInside } from "../read/areas";
 import {
   queueCellStyles,
   queuePlainFont,
@@ -11,10 +12,10 @@ import {
 import { areBlank, contentsAsWritten } from "../read/cells";
 import type { PlaceBefore } from "./receipt";
 
-/** What a cell's number format is after a clearing. */
-export const PLAIN_FORMAT = "General";
+/** The number format of a cell after clearing. */
+const PLAIN_FORMAT = "General";
 
-/** Asks how a blank place looks; readable after a sync. */
+/** Asks how a blank place looks; readable after the request. */
 export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
   target.load("numberFormat");
   const plainFont = queuePlainFont(context);
@@ -24,20 +25,37 @@ export function queueBefore(context: Excel.RequestContext, target: Excel.Range):
     read: () => {
       const numberFormat = target.numberFormat as string[][];
       const plain = plainFont();
-      const dress = properties.value.map((cells) => cells.map((cell) => styleBeforeOf(cell, plain)));
+      const styles = properties.value.map((cells) => cells.map((cell) => styleBeforeOf(cell, plain)));
       return {
         columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
         ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
-        ...(dress.some((cells) => cells.some((cell) => cell)) && { looks: distinctLooks(dress) }),
+        ...(styles.some((cells) => cells.some((cell) => cell)) && { looks: distinctLooks(styles) }),
       };
     },
   };
 }
 
+/** A plain cell has the index -1. */
+function distinctLooks(styles: readonly (readonly (StyleBefore | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
+  const indexes = new Map<string, number>();
+  const distinct: StyleBefore[] = [];
+  const cells = styles.map((row) =>
+    row.map((cell) => {
+      if (!cell) return -1;
+      const text = JSON.stringify(cell);
+      const known = indexes.get(text);
+      if (known !== undefined) return known;
+      indexes.set(text, distinct.length);
+      return distinct.push(cell) - 1;
+    }),
+  );
+  return { distinct, cells };
+}
+
 /**
- * Asks how wide the columns of a place are, in points; readable after a sync.
+ * Asks how wide the columns of a place are, in points; readable after the request.
  *
- * @param columns how many it has. It is asked of each, which can be done on a sheet that may be gone.
+ * @param columns how many it has. Each is asked by itself, which works on a sheet that may be gone.
  */
 export function queueWidths(target: Excel.Range, columns: number): () => readonly number[] {
   const formats = Array.from({ length: columns }, (_, index) => target.getColumn(index).format);
@@ -46,10 +64,10 @@ export function queueWidths(target: Excel.Range, columns: number): () => readonl
 }
 
 /**
- * Queues everything that makes a written place as blank, and as it looked, as before.
+ * Queues that a place that was written to is blank, and looks as it did before.
  *
- * @param keepsContents whether only its looks go, for cells that were emptied before.
- * @param widthsNow of its columns: those that somebody has set since it was written stay as they are.
+ * @param keepsContents whether only its looks go, for cells that were cleared before.
+ * @param widthsNow of its columns: those that somebody has set since it was written stay.
  */
 export function queueRestore(
   target: Excel.Range,
@@ -64,11 +82,11 @@ export function queueRestore(
   queueLooksBack(target, before, widthsNow);
 }
 
-/** Queues the looks of a place that was cleared, and its widths, as they were. */
-export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsNow?: readonly number[]): void {
+/** Queues the looks and widths that a place had before it was cleared. */
+function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsNow?: readonly number[]): void {
   const { numberFormat, looks, columnWidths, widthsWritten } = before;
   if (numberFormat) target.numberFormat = numberFormat as string[][];
-  // After the clearing all cells are plain, so that only those that were not plain are written.
+  // All cells are plain after clearing, so only those that were not are written.
   if (looks) {
     queueCellStyles(
       target,
@@ -81,36 +99,13 @@ export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsN
   });
 }
 
-/** A plain cell has the index -1. */
-function distinctLooks(dress: readonly (readonly (StyleBefore | undefined)[])[]): NonNullable<PlaceBefore["looks"]> {
-  const indexes = new Map<string, number>();
-  const distinct: StyleBefore[] = [];
-  const cells = dress.map((row) =>
-    row.map((cell) => {
-      if (!cell) return -1;
-      const text = JSON.stringify(cell);
-      const known = indexes.get(text);
-      if (known !== undefined) return known;
-      indexes.set(text, distinct.length);
-      return distinct.push(cell) - 1;
-    }),
-  );
-  return { distinct, cells };
-}
-
-/*
- * Between the look at a place and the write to it, another pane or another person can have written there. The host has
- * no way of holding a place, so the write reads once more what stands there right before it writes, in the same
- * request: what it has covered can be told, and put back.
- */
-
 /** What somebody else had written where a plan was written. */
 export interface OverwrittenContent {
-  /** Queues what stood there in the place of what was written over it. Its colour rules are loaded. */
+  /** Queues it in the place of what was written over it. The color rules of the range are loaded. */
   readonly queueBack: (target: Excel.Range) => void;
 }
 
-/** Asks what stands at a place that is written to next; readable after a sync. */
+/** Asks what is at a place that is written to next; readable after the request, and undefined for a blank place. */
 export function queueOverwritten(
   context: Excel.RequestContext,
   target: Excel.Range,
@@ -127,13 +122,12 @@ export function queueOverwritten(
   const before = queueBefore(context, there);
   const plainFont = queuePlainFont(context);
   const lists = choices.map(({ area }) => {
-    const cells = there.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
-    cells.dataValidation.load("type,rule,errorAlert");
-    return { area, validation: cells.dataValidation };
+    const { dataValidation } = rangeInside(there, area);
+    dataValidation.load("type,rule,errorAlert");
+    return { area, dataValidation };
   });
   return () => {
-    const isBlank = areBlank(there.formulas);
-    if (isBlank && merged.isNullObject && tables.items.length === 0) return undefined;
+    if (areBlank(there.formulas) && merged.isNullObject && tables.items.length === 0) return undefined;
     const rules = there.conditionalFormats.items.map(({ id }) => id);
     return {
       queueBack: (range) => {
@@ -144,18 +138,16 @@ export function queueOverwritten(
         range.numberFormat = there.formulas.map((cells) => cells.map(() => PLAIN_FORMAT));
         queueLooksBack(range, before.read());
         range.formulas = contentsAsWritten(there);
-        for (const { area, validation } of lists) {
-          const cells = range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
-          cells.dataValidation.clear();
-          if (validation.type === "None" || !validation.rule) continue;
-          cells.dataValidation.rule = validation.rule;
-          cells.dataValidation.errorAlert = validation.errorAlert;
+        for (const { area, dataValidation: list } of lists) {
+          const { dataValidation } = rangeInside(range, area);
+          dataValidation.clear();
+          if (list.type === "None" || !list.rule) continue;
+          dataValidation.rule = list.rule;
+          dataValidation.errorAlert = list.errorAlert;
         }
-        for (const { row, column, rows, columns } of merged.isNullObject ? [] : areasOfAddresses(merged.address)) {
-          range
-            .getCell(row - there.rowIndex, column - there.columnIndex)
-            .getResizedRange(rows - 1, columns - 1)
-            .merge();
+        for (const area of merged.isNullObject ? [] : areasOfAddresses(merged.address)) {
+          const place = { ...area, row: area.row - there.rowIndex, column: area.column - there.columnIndex };
+          rangeInside(range, place).merge();
         }
       },
     };
@@ -171,8 +163,8 @@ interface Wanted {
 }
 
 /**
- * Looks what stands in a place by now, so that what somebody else has typed there outlives what is taken off; readable
- * after a sync.
+ * Asks what is in a place by now, so that what somebody else has typed there survives an undo; readable after the
+ * request.
  *
  * @param wanted what was to be written: the plan's own, where the host has not said how it holds it.
  * @param written the formulas as the host gave them back after the write, where it did.
@@ -181,34 +173,35 @@ export function queueTypedSince(target: Excel.Range, wanted: Wanted, written: Ce
   // An object of its own, since what is written to a range counts as read from it.
   const there = target.getResizedRange(0, 0);
   there.load("formulas,values,valueTypes,numberFormat");
-  const isKept = (row: number, column: number): boolean => {
-    const now = there.formulas[row]?.[column];
-    return written ? now === written[row]?.[column] : holds(now, wanted.formulas[row]?.[column]);
-  };
-  const isFilled = (row: number, column: number) => there.formulas[row]?.[column] !== "";
-  /** All cells are written at once, so that most of them stand, or none: one of them may be typed alike by chance. */
+  const now = (row: number, column: number): unknown => there.formulas[row]?.[column];
+  const planned = (row: number, column: number): unknown => wanted.formulas[row]?.[column];
+  const isFilled = (row: number, column: number) => now(row, column) !== "";
+  const isKept = (row: number, column: number): boolean =>
+    written ? now(row, column) === written[row]?.[column] : holds(now(row, column), planned(row, column));
+  /** All cells are written at once, so most of them are there, or none: one of them may be typed alike by chance. */
   const isBegun = (): boolean => {
     if (written) return true;
-    const planned = wanted.formulas.flatMap((cells, row) =>
+    const kept = wanted.formulas.flatMap((cells, row) =>
       cells.flatMap((cell, column) => (cell === "" ? [] : [isKept(row, column)])),
     );
-    return planned.filter((kept) => kept).length * 2 > planned.length;
+    return kept.filter(Boolean).length * 2 > kept.length;
   };
   const isTheirs = (row: number, column: number): boolean => {
     if (!isFilled(row, column) || isKept(row, column)) return false;
-    // The host may put a formula of ours into other words.
-    return written !== undefined || !(isBegun() && areFormulas(there.formulas[row]?.[column], wanted, row, column));
+    // The host may rephrase a formula of ours.
+    const isRephrased = () => isFormula(now(row, column)) && isFormula(planned(row, column)) && isBegun();
+    return written !== undefined || !isRephrased();
   };
   const each = <T>(read: (row: number, column: number) => T): T[][] =>
     there.formulas.map((cells, row) => cells.map((_, column) => read(row, column)));
   const formatNow = (row: number, column: number) => String(there.numberFormat[row]?.[column]);
   const isOurFormat = (row: number, column: number) => formatNow(row, column) === wanted.formats[row]?.[column];
   return {
-    /** Whether nothing stands there. */
+    /** Whether nothing is there. */
     isBlank: (): boolean => areBlank(there.formulas),
     /** Whether the cells were written at all. */
     isBegun,
-    /** Queues what others have typed over a place that was made as it was before. A blank (null) leaves a cell alone. */
+    /** Queues what others have typed, over a place that was restored. A blank (null) leaves a cell alone. */
     queueTheirs: (range: Excel.Range): void => {
       const theirs = each(isTheirs);
       if (!theirs.some((cells) => cells.includes(true))) return;
@@ -233,11 +226,10 @@ export function queueTypedSince(target: Excel.Range, wanted: Wanted, written: Ce
 /** Whether a cell holds what a plan has for it; the host leaves the text mark out. */
 function holds(now: unknown, planned: unknown): boolean {
   if (typeof planned !== "string") return now === planned;
-  return plain(String(now)) === plain(planned.replace(/^'/, ""));
+  return normalized(String(now)) === normalized(planned.replace(/^'/, ""));
 }
 
 /** The host writes some names in capitals, and sets spaces its own way. */
-const plain = (text: string) => (text.startsWith("=") ? text.replace(/[\s@]/g, "").toUpperCase() : text);
+const normalized = (text: string) => (isFormula(text) ? text.replace(/[\s@]/g, "").toUpperCase() : text);
 
-const areFormulas = (now: unknown, { formulas }: Wanted, row: number, column: number): boolean =>
-  [now, formulas[row]?.[column]].every((content) => typeof content === "string" && content.startsWith("="));
+const isFormula = (content: unknown): content is string => typeof content === "string" && content.startsWith("=");

@@ -1,7 +1,7 @@
 import type { Plan } from "../../sheets/plan";
 import { type Anchor, type Area, areaAddress, isOnSheet, overlap, withoutSheets } from "../../spreadsheet/areas";
 import { WorkbookFailure } from "../failure";
-import { anchorOf, areaOf, filledAreas, nearestFreePlace } from "../read/areas";
+import { anchorOf, areaOf, filledAreas, nearestFreePlace, rangeAt } from "../read/areas";
 
 /** Where something is to be put. A sheet is named by the host's id, which outlives a new name. */
 export type Place =
@@ -9,14 +9,14 @@ export type Place =
   | { readonly kind: "cell"; readonly sheetId: string; readonly at: Anchor; readonly under?: Heading }
   | { readonly kind: "new sheet"; readonly name: string };
 
-/** The row of words that a place was found by, and that has to stand where it stood for the place to be the right one. */
+/** The headings that a place was found by. Once they have moved, it is no longer the right place. */
 export interface Heading extends Anchor {
   readonly words: readonly string[];
 }
 
 export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
 
-/** What stands where something was to be put. */
+/** What is in the way where something was to be put. */
 export interface Obstacle {
   readonly what: "filled cells" | "merged cells" | "table" | "list or color rule" | "name";
   /** Addresses or names, for the person. */
@@ -30,16 +30,16 @@ export interface InTheWay {
   readonly sheetName: string;
   readonly address: string;
   readonly obstacles: readonly Obstacle[];
-  /** Set where the sheet has room elsewhere; a name stands in the way anywhere. */
+  /** Set where the sheet has room elsewhere; a name is in the way anywhere. */
   readonly nearestFree?: { readonly at: Anchor; readonly address: string };
 }
 
 export type Size = Pick<Area, "rows" | "columns">;
 
 /**
- * The range of a place with all that has to be known before it is written to; readable after a sync.
+ * The range of a place with all that has to be known before it is written to; readable after the request.
  *
- * @throws WorkbookFailure for a cell below or right of which the sheet has not room enough.
+ * @throws WorkbookFailure where the sheet ends before.
  */
 export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
   if (place.kind === "cell" && !isOnSheet({ ...place.at, rows, columns })) {
@@ -66,14 +66,14 @@ export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, {
 }
 
 /**
- * Asks whether a heading stands where it stood, and a list reaches from it down to a place; readable after a sync.
+ * Asks whether a heading is still there, and a list reaches from it down to a place; readable after the request.
  *
  * @param below the row of the place.
  */
 export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefined, below: number): () => boolean {
   if (!heading) return () => true;
   const { row, column, words } = heading;
-  const cells = worksheet.getRangeByIndexes(row, column, below - row, words.length);
+  const cells = rangeAt(worksheet, { row, column, rows: below - row, columns: words.length });
   cells.load("values");
   return () => {
     const isThere = words.every((word, index) => cells.values[0]?.[index] === word);
@@ -91,7 +91,7 @@ export function headingMoved(sheetName: string): WorkbookFailure {
 export type Checked = ReturnType<typeof queueCheck>;
 
 /**
- * What stands in the way at a checked place; nothing where it is free.
+ * What is in the way at a checked place; nothing where it is free.
  *
  * @throws WorkbookFailure for a protected sheet, and where the heading that it goes under has moved.
  */
@@ -115,10 +115,10 @@ export function obstaclesAt({ target, merged, tables, isUnder }: Checked): Obsta
   return obstacles;
 }
 
-/** How many places are looked at before none is offered. */
-const MOST_LOOKS = 4;
+/** How many places are checked before none is offered. */
+const MOST_CHECKED = 4;
 
-/** Where on its sheet a plan that is blocked could go: one more sync, and one for each place that is looked at. */
+/** Where on its sheet a plan that is blocked could go: one more request, and one for each place that is checked. */
 export async function describeInTheWay(
   context: Excel.RequestContext,
   { target }: Checked,
@@ -146,7 +146,7 @@ export async function describeInTheWay(
   };
 }
 
-/** The nearest place that was looked at and is free: what fills cells does not tell of lists, rules and merged cells. */
+/** The nearest place that was checked and is free: blank cells may have lists, rules, or be merged. */
 async function freePlace(
   context: Excel.RequestContext,
   sheetId: string,
@@ -155,7 +155,7 @@ async function freePlace(
 ): Promise<Anchor | undefined> {
   const { rows, columns } = wanted;
   let taken = filled.some((area) => overlap(area, wanted)) ? filled : [...filled, wanted];
-  for (let looks = 0; looks < MOST_LOOKS; looks += 1) {
+  for (let checks = 0; checks < MOST_CHECKED; checks += 1) {
     const at = nearestFreePlace(taken, wanted);
     if (!at) return undefined;
     const checked = queueCheck(context, { kind: "cell", sheetId, at }, { rows, columns });
@@ -166,26 +166,21 @@ async function freePlace(
   return undefined;
 }
 
-/** Whether plans bring names that the workbook may have already. */
-export function bringsNames(plans: readonly Plan[]): boolean {
-  return plans.some(({ names = [], table }) => names.length > 0 || table !== undefined);
-}
-
-/** The names of the workbook and of its tables, which share one list; readable after a sync. */
+/** The names of the workbook and of its tables, which share one list; readable after the request. */
 export function queueTakenNames(context: Excel.RequestContext, plans: readonly Plan[]) {
-  // Nothing is asked for where the plans bring no names.
-  if (!bringsNames(plans)) return { obstacles: (): Obstacle[] => [], freeTableNames: (): undefined[] => [] };
+  const bringsNames = plans.some(({ names: brought = [], table }) => brought.length > 0 || table !== undefined);
+  if (!bringsNames) return { obstacles: (): Obstacle[] => [], freeTableNames: (): undefined[] => [] };
   const { names, tables } = context.workbook;
   names.load("items/name,items/formula");
   tables.load("items/name");
-  const standing = () => [
+  const existing = () => [
     ...names.items.map(({ name, formula }) => ({ name, where: `${name} (${String(formula).replace(/^=/, "")})` })),
     ...tables.items.map(({ name }) => ({ name, where: `${name} (a table)` })),
   ];
   return {
-    /** The names of the plans that stand for something already. */
+    /** The names of the plans that are taken already. */
     obstacles: (): Obstacle[] => {
-      const there = new Map(standing().map(({ name, where }) => [name.toLowerCase(), where]));
+      const there = new Map(existing().map(({ name, where }) => [name.toLowerCase(), where]));
       return plans.flatMap(({ names: wanted = [] }) =>
         wanted.flatMap(({ name }) => {
           const where = there.get(name.toLowerCase());
@@ -195,7 +190,7 @@ export function queueTakenNames(context: Excel.RequestContext, plans: readonly P
     },
     /** For each plan with a table a name that nothing has: `Job_rows`, `Job_rows2`, … */
     freeTableNames: (): (string | undefined)[] => {
-      const taken = new Set(standing().map(({ name }) => name.toLowerCase()));
+      const taken = new Set(existing().map(({ name }) => name.toLowerCase()));
       for (const { names: wanted = [] } of plans) for (const { name } of wanted) taken.add(name.toLowerCase());
       return plans.map(({ table }) => {
         if (!table) return undefined;

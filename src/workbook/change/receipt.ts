@@ -4,7 +4,7 @@ import { inWorkbook } from "../failure";
 import type { StyleBefore } from "../read/cellStyle";
 import { type KeptText, queueReadKept, queueWriteKept } from "../settings/setting";
 
-/** What was inserted last, kept with the workbook, so that it can be taken back after a reload, too. */
+/** What was inserted last, kept with the workbook, so that it can be undone after a reload, too. */
 export interface Receipt {
   /** Tells it from every other; left out by earlier versions. */
   readonly id?: string;
@@ -21,7 +21,7 @@ export interface ReceiptPart extends Written {
   readonly pictures: readonly string[];
 }
 
-/** What has to be known of a plan that was written to take it off again. */
+/** What it takes to remove a plan that was written. */
 export interface Written {
   readonly area: Area;
   /** Names of the workbook that came with it. */
@@ -38,7 +38,7 @@ export interface PlaceBefore {
   readonly widthsWritten?: readonly number[];
   /** Left out where no cell had a format. */
   readonly numberFormat?: readonly (readonly string[])[];
-  /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell was dressed. */
+  /** The looks that occur, and which of them each cell has, -1 for none; left out where no cell had any. */
   readonly looks?: {
     readonly distinct: readonly StyleBefore[];
     readonly cells: readonly (readonly number[])[];
@@ -52,30 +52,28 @@ export const RECEIPT: KeptText<Receipt> = {
 };
 
 /**
- * Keeps a receipt in the place of the one before, whatever that was: there is one last insert, and a note of an earlier
- * one would have the wrong insert taken back. That of a later version goes, too; what it inserted stays on its sheet.
+ * Keeps a receipt in the place of the one before, whatever that was: there is one last insert, and a record of an
+ * earlier one would undo the wrong insert. That of a later version goes, too; what it inserted stays on its sheet.
  */
 export function queueReceipt(context: Excel.RequestContext, receipt: Receipt): void {
   queueWriteKept(context, RECEIPT, receipt);
 }
 
-/** Puts a receipt back as it was read; "" for none. */
+/** Restores a receipt as it was read; "" for none. */
 export function queueReceiptText(context: Excel.RequestContext, text: string): void {
   context.workbook.settings.add(RECEIPT.key, text);
 }
 
-/** Asks for the last receipt; readable after a sync. */
+/** Asks for the last receipt; readable after the request. */
 export function queueReadReceipt(context: Excel.RequestContext) {
   return queueReadKept(context, RECEIPT);
 }
 
-/*
- * Taking an insert back empties cells, so a receipt is believed only where all of it fits together: an area larger than
- * the formulas that were written there would empty what somebody else has typed.
+/**
+ * Whether a value is a receipt. Undo empties cells, so all of it has to fit together: an area larger than the formulas
+ * that were written there would empty what somebody else has typed.
  */
-
-/** Whether a value is a receipt, whole and sound. */
-export function isReceipt(value: unknown): value is Receipt {
+function isReceipt(value: unknown): value is Receipt {
   if (!isObject(value)) return false;
   const { title, parts } = value;
   return isText(title) && Array.isArray(parts) && parts.length > 0 && parts.every(isPart);
@@ -138,21 +136,21 @@ const isCell = (value: unknown): boolean => ["string", "number", "boolean"].incl
 const isSize = (value: unknown): value is number => typeof value === "number" && value >= 0;
 const isWhole = (value: unknown, least: number): boolean => Number.isSafeInteger(value) && Number(value) >= least;
 
-/** An insert that can be taken back. */
+/** An insert that can be undone. */
 export interface LastInsert {
   readonly title: string;
   /** Left out for one that an earlier version made. */
   readonly id?: string | undefined;
 }
 
-/** What would be taken back: what the person is asked about; undefined where there is nothing. */
+/** What undo would remove; undefined where there is nothing. One request. */
 export async function lastInsert(): Promise<LastInsert | undefined> {
   return inWorkbook(async (context) => {
     const read = queueReadReceipt(context);
     await context.sync();
     const kept = read.kept();
     if (kept.state === "none") return undefined;
-    // Of one that cannot be read, the person is told when they want it taken back.
+    // Undo says why it can't undo one that can't be read.
     return kept.state === "kept" ? { title: kept.value.title, id: kept.value.id } : { title: "what was inserted last" };
   });
 }

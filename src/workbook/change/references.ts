@@ -1,17 +1,17 @@
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { anchorOf } from "../read/areas";
 
-/** What formulas elsewhere can read of something that is to go. */
+/** What formulas elsewhere can read of something that is about to be removed. */
 export interface PendingRemoval {
   /** Names of the workbook. */
   readonly names: readonly string[];
-  /** Names of the sheets that go as a whole. */
+  /** Names of the sheets that are deleted. */
   readonly sheets: readonly string[];
-  /** Whether a cell goes, too. */
+  /** Whether a cell is removed, too. */
   readonly goes: (sheetId: string, cell: Anchor) => boolean;
 }
 
-/** Asks for all formulas of a workbook; readable after a sync. */
+/** Asks for all formulas of a workbook; readable after the request. */
 export function queueReaders(worksheets: readonly Excel.Worksheet[]) {
   const sheets = worksheets.map(({ id, name }, index) => {
     const used = worksheets[index]!.getUsedRangeOrNullObject(true);
@@ -19,7 +19,7 @@ export function queueReaders(worksheets: readonly Excel.Worksheet[]) {
     return { id, name, used };
   });
   return {
-    /** The cells whose formulas read what is to go: without it they would show errors. */
+    /** The cells whose formulas would show errors without what is removed. */
     cells: ({ names, sheets: goingSheets, goes }: PendingRemoval): string[] =>
       sheets.flatMap(({ id, name, used }) => {
         if (used.isNullObject) return [];

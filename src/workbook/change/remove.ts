@@ -9,151 +9,146 @@ import {
 } from "../../spreadsheet/areas";
 import { queueShapes } from "../drawing/picture";
 import { type DrawingRecord, drawingAt } from "../drawing/records";
-import { areaOf } from "../read/areas";
+import { areaOf, queueUsed, rangeAt } from "../read/areas";
 import { areBlank, contentsAsWritten } from "../read/cells";
 import { type OverwrittenContent, queueRestore, queueWidths } from "./overwritten";
 import type { ReceiptPart, Written } from "./receipt";
 
-/** What there was at the place of a plan: blank cells and their looks, or what somebody wrote there meanwhile. */
-interface Earlier {
+/** A plan that was written, and what was there before: blank cells, or what somebody wrote there meanwhile. */
+interface WrittenPlan extends Pick<Written, "area" | "names"> {
   readonly before?: Written["before"] | undefined;
-  readonly stood?: OverwrittenContent | undefined;
+  readonly overwritten?: OverwrittenContent | undefined;
 }
 
-/** Tells what a plan brought from what was there, or came from somebody else. */
-export interface Own {
+/** Tells what came with a plan from what was there, or is somebody else's. */
+export interface Ownership {
   readonly isPicture: (shape: { readonly id: string; readonly name: string }) => boolean;
-  /** Whether tables in its place are its own; it was not written over one. */
+  /** Whether tables in its place came with it. */
   readonly hasTables: boolean;
-  /** Whether its cells were emptied before, so that what stands in them by now is somebody else's. */
-  readonly isEmptied?: boolean;
+  /** Whether its cells were cleared before, so that what is in them by now is somebody else's. */
+  readonly isCleared?: boolean;
 }
 
 /**
- * Looks for what there is of a plan that was written, whole or in part; after a sync it can be taken off.
+ * Looks for what there is of a plan that was written, whole or in part; after the request it can be removed.
  *
  * @param worksheet its sheet, or a null object.
  */
 export function queueRemoval(
   context: Excel.RequestContext,
   worksheet: Excel.Worksheet,
-  { area, names, before, stood }: Pick<Written, "area" | "names"> & Earlier,
-  { isPicture, hasTables, isEmptied = false }: Own,
+  { area, names, before, overwritten }: WrittenPlan,
+  { isPicture, hasTables, isCleared = false }: Ownership,
 ) {
   worksheet.load("name");
   worksheet.protection.load("protected");
-  const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+  const target = rangeAt(worksheet, area);
   const tables = target.getTables(false);
   tables.load("items/name,items/style");
   const widthsNow = before && queueWidths(target, area.columns);
-  if (stood) target.conditionalFormats.load("items/id");
+  if (overwritten) target.conditionalFormats.load("items/id");
   const shapes = queueShapes(worksheet);
   const named = names.map((name) => context.workbook.names.getItemOrNullObject(name));
   for (const item of named) item.load("name,formula");
-  // Where the sheet is gone, so are the cells that its names stood for.
+  // Where the sheet is gone, so are the cells of its names.
   const isOurs = ({ formula }: Excel.NamedItem) =>
-    isGone(String(formula)) || (!worksheet.isNullObject && isIn(String(formula), worksheet.name, area));
-  const own = () => named.filter((item) => !item.isNullObject && isOurs(item));
-  const takeOffNames = () => {
-    for (const item of own()) item.delete();
+    String(formula).includes("#REF!") || (!worksheet.isNullObject && isIn(String(formula), worksheet.name, area));
+  const ownItems = () => named.filter((item) => !item.isNullObject && isOurs(item));
+  const removeNames = () => {
+    for (const item of ownItems()) item.delete();
   };
-  const takeOffCells = () => {
+  const restoreCells = () => {
     shapes.remove(isPicture);
     // The place had no table before; its cells are emptied below.
     if (hasTables) for (const table of tables.items) table.convertToRange();
-    if (stood) stood.queueBack(target);
-    else if (before) queueRestore(target, before, isEmptied, widthsNow?.());
+    if (overwritten) overwritten.queueBack(target);
+    else if (before) queueRestore(target, before, isCleared, widthsNow?.());
   };
   return {
     target,
     /** The tables in its place. */
     tables: (): readonly Excel.Table[] => (worksheet.isNullObject ? [] : tables.items),
-    /** What there is of it beside its cells, and of others, to be compared. */
-    seen: (): unknown[] => [shapes.names(), tables.items.map(({ name }) => name), own().map(({ name }) => name)],
+    /** What there is beside its cells, of it and of others, to be compared. */
+    seen: (): unknown[] => [shapes.names(), tables.items.map(({ name }) => name), ownItems().map(({ name }) => name)],
     isThere: (): boolean => !worksheet.isNullObject,
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
-    /** Whether somebody else's pictures lie on its sheet. */
+    /** Whether somebody else's pictures are on its sheet. */
     hasOtherPictures: (): boolean => !worksheet.isNullObject && shapes.has((shape) => !isPicture(shape)),
-    /** Names of the workbook that stand for its cells. */
-    ownNames: (): string[] => own().map(({ name }) => name),
-    takeOffNames,
-    /** Queues its removal: of its sheet, too, or only of itself. Cells first: a sheet that refuses keeps its names. */
-    takeOff: (withSheet: boolean): void => {
+    /** The names of the workbook for its cells. */
+    ownNames: (): string[] => ownItems().map(({ name }) => name),
+    removeNames,
+    /** Queues its removal, with its sheet or without. Cells first: a sheet that refuses keeps its names. */
+    remove: (withSheet: boolean): void => {
       if (!worksheet.isNullObject && withSheet) worksheet.delete();
-      else if (!worksheet.isNullObject) takeOffCells();
-      takeOffNames();
+      else if (!worksheet.isNullObject) restoreCells();
+      removeNames();
     },
   };
 }
 
-const isGone = (formula: string): boolean => formula.includes("#REF!");
-
-/** Whether a name stands for cells of an area; one that stands elsewhere came with something else, or was changed. */
+/** Whether a name is for cells of an area; one for other cells came with something else, or was changed. */
 function isIn(formula: string, sheetName: string, area: Written["area"]): boolean {
   const address = formula.replace(/^=/, "");
   const cells = areaIn(address);
   return cells !== undefined && sheetOfAddress(address) === sheetName && common(cells, area) !== undefined;
 }
 
-/** The looks by which a place that has moved is told. */
+/** The looks by which a place is known that has moved. */
 const LOOKS_COMPARED: Excel.CellPropertiesLoadOptions = {
   format: { borders: { color: true, style: true }, fill: { color: true }, font: { bold: true, color: true } },
 };
 
-/** What there is by now of a part that was inserted; readable after a sync. */
+/** Looks for what there is of a part of an insert, to undo it; readable after the request. */
 export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPart, records: readonly DrawingRecord[]) {
   const { sheetId, area, newSheet } = part;
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
   const drawing = drawingAt(records, sheetId, area);
   const pictures = [...part.pictures, ...(drawing ? [drawing.shapeName] : [])];
-  const found = queueRemoval(context, worksheet, part, {
+  const removal = queueRemoval(context, worksheet, part, {
     isPicture: ({ name }) => pictures.includes(name),
-    // They go when the cells are emptied.
+    // They go when the cells are cleared.
     hasTables: false,
-    isEmptied: true,
+    isCleared: true,
   });
-  const { target, isProtected, takeOff, ownNames } = found;
+  const { target } = removal;
   target.load("formulas");
-  const used = worksheet.getUsedRangeOrNullObject(true);
-  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  const usedArea = queueUsed(worksheet, true);
   worksheet.charts.load("items/id");
   worksheet.comments.load("items/id");
   const holdsNothingElse = () => {
-    if (found.hasOtherPictures() || worksheet.charts.items.length > 0 || worksheet.comments.items.length > 0)
-      return false;
-    if (used.isNullObject) return true;
-    const { row, column, rows, columns } = areaOf(used);
-    return row + rows <= area.row + area.rows && column + columns <= area.column + area.columns;
+    const { charts, comments } = worksheet;
+    if (removal.hasOtherPictures() || charts.items.length > 0 || comments.items.length > 0) return false;
+    const used = usedArea();
+    if (!used) return true;
+    const end = { row: used.row + used.rows, column: used.column + used.columns };
+    return end.row <= area.row + area.rows && end.column <= area.column + area.columns;
   };
-  const named = (cells: readonly string[], withSheet: boolean) =>
-    cells.map((address) => (withSheet ? `${worksheet.name}!${address}` : address));
+  const changedCells = (formulas: readonly (readonly unknown[])[], withSheet: boolean) =>
+    changedSince(part, formulas).map((address) => (withSheet ? `${worksheet.name}!${address}` : address));
   return {
+    ...removal,
     part,
     worksheet,
     drawing,
-    isProtected,
-    takeOff,
-    ownNames,
-    isThere: found.isThere,
-    /** Whether its sheet was made for it, and holds nothing but it. */
+    /** Whether its sheet was made for it, and holds nothing else. */
     isWholeSheet: () => !worksheet.isNullObject && newSheet && holdsNothingElse(),
     holds: (cell: Anchor) => overlap(area, { ...cell, rows: 1, columns: 1 }),
     where: () => `${worksheet.name} ${areaAddress(area)}`,
     /** Whether its cells hold nothing by now. */
     isBlank: () => areBlank(target.formulas),
-    /** What there is of it, to be compared; looks are not looked at. */
-    seen: () => (worksheet.isNullObject ? [] : [target.formulas, ...found.seen()]),
-    changed: (withSheet: boolean) => named(changedCells(part, target.formulas), withSheet),
+    /** What there is of it, to be compared; not its looks. */
+    seen: () => (worksheet.isNullObject ? [] : [target.formulas, ...removal.seen()]),
+    changed: (withSheet: boolean) => changedCells(target.formulas, withSheet),
     /**
-     * Queues that its cells are emptied, and first, in the same request, what they hold: whoever typed into one right
-     * before is not overwritten, since all of it can stand again.
+     * Queues that its cells are cleared, and before that, in the same request, a read of what they hold: what somebody
+     * typed into one right before can be restored.
      */
-    queueEmptied: () => {
-      const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
-      const covered = range.getResizedRange(0, 0);
-      covered.load("formulas,values,valueTypes,numberFormat");
-      // The host fills the headings of a table that are emptied, so it is none by then.
-      const tables = found.tables().map((table) => {
+    queueClear: () => {
+      const range = rangeAt(worksheet, area);
+      const overwritten = range.getResizedRange(0, 0);
+      overwritten.load("formulas,values,valueTypes,numberFormat");
+      // The host fills the headings of a table that are cleared, so it has to be a plain range by then.
+      const tables = removal.tables().map((table) => {
         const place = table.getRange();
         place.load("rowIndex,columnIndex,rowCount,columnCount");
         const { name, style } = table;
@@ -161,30 +156,29 @@ export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPa
         return { name, style, place };
       });
       range.clear("Contents");
-      // The host may leave the looks of a table in its cells, so that they are looked at once it is none.
+      // The host may leave the looks of a table in its cells, so they are read once it is a plain range.
       const looks = range.getCellProperties(LOOKS_COMPARED);
       const wasBlank = areBlank(target.formulas);
       return {
         /** Whether all of it has left its place since it was looked at. */
-        isMoved: () => !wasBlank && areBlank(covered.formulas),
-        /** Queues how its place looks before that is taken off; after a sync it tells whether that is another place. */
+        isMoved: () => !wasBlank && areBlank(overwritten.formulas),
+        /** Queues a read of the looks of its place before they are removed; tells after the request whether it is another place. */
         queueMissed: (): (() => boolean) => {
           const now = range.getCellProperties(LOOKS_COMPARED);
           return () => JSON.stringify(now.value) !== JSON.stringify(looks.value);
         },
-        changed: (withSheet: boolean) => named(changedCells(part, covered.formulas), withSheet),
+        changed: (withSheet: boolean) => changedCells(overwritten.formulas, withSheet),
         queueBack: () => {
           for (const { name, style, place } of tables) {
-            const { row, column, rows, columns } = areaOf(place);
-            const table = worksheet.tables.add(worksheet.getRangeByIndexes(row, column, rows, columns), true);
+            const table = worksheet.tables.add(rangeAt(worksheet, areaOf(place)), true);
             table.name = name;
             table.style = style;
           }
-          // Another pane has emptied them, and may have put back the looks that were there before.
-          if (areBlank(covered.formulas)) return;
-          range.formulas = contentsAsWritten(covered);
+          // Another pane has cleared them, and may have restored the looks that were there before.
+          if (areBlank(overwritten.formulas)) return;
+          range.formulas = contentsAsWritten(overwritten);
           // A formula written to a plain cell takes the format of what it reads.
-          range.numberFormat = covered.numberFormat;
+          range.numberFormat = overwritten.numberFormat;
         },
       };
     },
@@ -193,16 +187,13 @@ export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPa
 
 export type InsertedPart = ReturnType<typeof queueInsertedPart>;
 
-function changedCells({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
-  const changed: string[] = [];
-  formulas.forEach((cells, row) => {
-    cells.forEach((formula, column) => {
+/** The cells that hold something else than was written; one that was emptied holds nothing that could be lost. */
+function changedSince({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
+  return formulas.flatMap((cells, row) =>
+    cells.flatMap((formula, column) => {
       const cell = now[row]?.[column];
-      // A cell that was emptied since holds nothing that could be lost.
-      if (cell !== formula && cell !== "") {
-        changed.push(cellAddress({ row: area.row + row, column: area.column + column }));
-      }
-    });
-  });
-  return changed;
+      const isSame = cell === formula || cell === "";
+      return isSame ? [] : [cellAddress({ row: area.row + row, column: area.column + column })];
+    }),
+  );
 }

@@ -1,72 +1,75 @@
 import { asFailure } from "../failure";
 import { queueReadText } from "../settings/setting";
-import { writing } from "./change";
+import { applyChange } from "./change";
 
 /** How often another pane may be quicker before the person is asked to try again. */
 const MOST_TIMES = 5;
+const MAY_BE_DONE = "It may have been done all the same. Look at the list before you do it again.";
 
-/** What is to be kept, and what the caller gives for it. */
-interface Changed<T> {
+/** What is to be kept, and what the caller returns for it. */
+interface NewText<T> {
   readonly text: string;
   readonly result: T;
 }
 
-interface WrittenText<T> extends Changed<T> {
-  /** What stood there right before; undefined where the host's answer was lost. */
-  readonly found: string | undefined;
+interface WrittenText<T> extends NewText<T> {
+  /** The text that was overwritten; undefined where the host's answer was lost. */
+  readonly overwritten: string | undefined;
 }
 
 /**
- * Changes what the workbook keeps under a key, as it is by now. Two syncs. What another pane keeps at the same moment
- * stays: each write reads once more what it covers, in the same request, and is done anew upon that.
+ * Changes what the workbook keeps under a key, as it is by now. Two requests. What another pane keeps at the same moment
+ * stays: where a write has overwritten it, the change is made again, on top of that.
  *
  * @param change gives the new text for the one that is there, "" for none; it may refuse by throwing.
  */
 export async function changeText<T>(
   context: Excel.RequestContext,
   key: string,
-  change: (text: string) => Changed<T>,
+  change: (text: string) => NewText<T>,
 ): Promise<T> {
   const read = queueReadText(context, key);
   await context.sync();
   let base = read();
   let expected = base;
-  let covered: string | undefined;
+  let lost: string | undefined;
   for (let times = 0; times < MOST_TIMES; times += 1) {
-    const { result, text, found } = await writeText(context, key, () => change(base), covered);
-    if (found === undefined || found === expected) return result;
-    base = found;
-    covered = found;
+    const { result, text, overwritten } = await writeText(context, key, () => change(base), lost);
+    if (overwritten === undefined || overwritten === expected) return result;
+    base = overwritten;
+    lost = overwritten;
     expected = text;
   }
   throw asFailure({ code: "RequestAborted" });
 }
 
-/** @param covered what another pane had kept, and this one wrote over: it comes back where this fails. */
-async function writeText<T>(
+/**
+ * @param lost what another pane had kept, and this one has overwritten before: it is restored where this fails.
+ */
+function writeText<T>(
   context: Excel.RequestContext,
   key: string,
-  change: () => Changed<T>,
-  covered: string | undefined,
+  change: () => NewText<T>,
+  lost: string | undefined,
 ): Promise<WrittenText<T>> {
-  let changed: Changed<T> | undefined;
-  const write = async () => {
-    changed = change();
-    const found = queueReadText(context, key);
-    context.workbook.settings.add(key, changed.text);
-    await context.sync();
-    return { ...changed, found: found() };
-  };
-  const putBack = async (): Promise<WrittenText<T> | undefined> => {
-    const there = queueReadText(context, key);
-    await context.sync();
-    if (changed && there() === changed.text) return { ...changed, found: undefined };
-    if (covered === undefined) return undefined;
-    context.workbook.settings.add(key, covered);
-    await context.sync();
-    return undefined;
-  };
-  return writing(write, putBack, MAY_STAND);
+  let changed: NewText<T> | undefined;
+  return applyChange<WrittenText<T>>({
+    apply: async () => {
+      changed = change();
+      const overwritten = queueReadText(context, key);
+      context.workbook.settings.add(key, changed.text);
+      await context.sync();
+      return { ...changed, overwritten: overwritten() };
+    },
+    undo: async () => {
+      const now = queueReadText(context, key);
+      await context.sync();
+      if (changed && now() === changed.text) return { ...changed, overwritten: undefined };
+      if (lost === undefined) return undefined;
+      context.workbook.settings.add(key, lost);
+      await context.sync();
+      return undefined;
+    },
+    leftover: MAY_BE_DONE,
+  });
 }
-
-const MAY_STAND = "It may have been done all the same. Look at the list before you do it again.";

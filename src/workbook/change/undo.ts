@@ -1,6 +1,6 @@
 import type { Kept } from "../../sheets/kept";
 import { someOf } from "../../sheets/someOf";
-import { queueDrawingsOff } from "../drawing/drawing";
+import { queueRemoveRecords } from "../drawing/drawing";
 import { type KnownDrawings, queueReadDrawings } from "../drawing/records";
 import { codeOf, inWorkbook, WorkbookFailure, whatHappened } from "../failure";
 import { withRetry } from "./change";
@@ -8,7 +8,7 @@ import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
 import { type PendingRemoval, queueReaders } from "./references";
 import { type InsertedPart, queueInsertedPart } from "./remove";
 
-/** What was taken back, and from where. */
+/** What was undone, and where it was. */
 interface UndoneInsert {
   readonly title: string;
   readonly where: string;
@@ -19,30 +19,29 @@ interface UndoneInsert {
 /** A try that may have changed something. */
 interface PartialUndo {
   readonly what: UndoneInsert;
-  /** Looks once more whether all of it is as it was when it was begun; one sync. */
+  /** Looks again whether all of it is as it was before the try; one request. */
   readonly isAsItWas: () => Promise<boolean>;
 }
 
 /**
- * Takes the last insert back, with all that came with it, unless somebody has typed into it since. Where the host fails
- * half-way it is finished by trying again.
+ * Undoes the last insert, with all that came with it, unless somebody has typed into it since. Where the host fails
+ * halfway, a retry finishes it.
  *
  * @param id of the insert that is meant; the last one of all where left out.
- * @returns what was taken back and from where.
- * @throws WorkbookFailure where there is nothing to take back, something else was inserted since, or cells have changed;
- *   it names them.
+ * @throws WorkbookFailure where there is nothing to undo, something else was inserted since, or cells have changed; it
+ *   names them.
  */
 export async function undoLastInsert(id?: string): Promise<UndoneInsert> {
   return inWorkbook(async (context) => {
-    let begun: PartialUndo | undefined;
-    const begin = (now: PartialUndo) => {
-      begun ??= now;
+    let partial: PartialUndo | undefined;
+    const begin = (undo: PartialUndo) => {
+      partial ??= undo;
     };
     try {
-      return await withRetry(() => takeBack(context, id, begun, begin));
+      return await withRetry(() => tryUndo(context, id, partial, begin));
     } catch (error) {
-      if (error instanceof WorkbookFailure || !begun) throw error;
-      if (await begun.isAsItWas().catch(() => false)) throw error;
+      if (error instanceof WorkbookFailure || !partial) throw error;
+      if (await partial.isAsItWas().catch(() => false)) throw error;
       const first = codeOf(error) === "AccessDenied" ? "Lift the protection, then take" : "Take";
       throw new WorkbookFailure(
         `${whatHappened(error)} It may be taken back only in part. ${first} it back once more to finish.`,
@@ -52,15 +51,15 @@ export async function undoLastInsert(id?: string): Promise<UndoneInsert> {
 }
 
 /**
- * Tries it once: looks twice, empties the cells, then takes off all the rest.
+ * Looks twice, clears the cells, then removes the rest: four requests.
  *
- * @param begun set where it was tried before, and may have been done in part or as a whole.
+ * @param partial set where it was tried before, and may have been done in part or as a whole.
  */
-async function takeBack(
+async function tryUndo(
   context: Excel.RequestContext,
   id: string | undefined,
-  begun: PartialUndo | undefined,
-  begin: (now: PartialUndo) => void,
+  partial: PartialUndo | undefined,
+  begin: (undo: PartialUndo) => void,
 ): Promise<UndoneInsert> {
   const { worksheets, protection } = context.workbook;
   const read = queueReadReceipt(context);
@@ -69,8 +68,8 @@ async function takeBack(
   worksheets.load("items/id,items/name,items/visibility");
   await context.sync();
   const kept = read.kept();
-  // The note goes last, so all the rest is done.
-  if (begun && kept.state === "none") return begun.what;
+  // The record goes last, so all the rest is done.
+  if (partial && kept.state === "none") return partial.what;
   const receipt = receiptOf(kept);
   const { title } = receipt;
   if (id !== undefined && receipt.id !== id) {
@@ -79,78 +78,79 @@ async function takeBack(
     );
   }
   const records = known.records();
-  const parts = receipt.parts.map((part) => queueInsertedPart(context, part, records));
+  const queueParts = () => receipt.parts.map((part) => queueInsertedPart(context, part, records));
+  const parts = queueParts();
   const canBeRead = receipt.parts.some(({ newSheet, names }) => newSheet || names.length > 0);
   const readers = queueReaders(canBeRead ? worksheets.items : []);
   await context.sync();
 
   const there = parts.filter((part) => part.isThere());
-  if (there.length === 0 && !begun) {
+  if (there.length === 0 && !partial) {
     throw new WorkbookFailure("The sheet on which it stood is gone, so there is nothing to take back.");
   }
-  const going = goingSheets(there, worksheets.items);
+  const going = sheetsToDelete(there, worksheets.items);
   const withSheet = receipt.parts.length > 1;
   refuseProtected(there, protection.protected && going.length > 0);
   refuseChanged(
     title,
     there.flatMap((part) => part.changed(withSheet)),
   );
-  refuseRead(title, readers.cells(whatGoes(there, going)));
+  refuseRead(title, readers.cells(pendingRemoval(there, going)));
   const where = there.map((part) => part.where()).join(", ");
   const wasEmpty = there.every((part) => part.isBlank());
-  const what = begun?.what ?? { title, where, ...(wasEmpty && { wasEmpty }) };
+  const what = partial?.what ?? { title, where, ...(wasEmpty && { wasEmpty }) };
   const seen = seenOf(parts, known);
-  // Of cells that held nothing it can not be seen whether their looks are gone.
+  // Of cells that held nothing nobody can see whether their looks are gone.
   const canBeSeen = there.every((part) => going.includes(part) || !part.isBlank());
   const isAsItWas = async () => {
     if (!canBeSeen) return false;
     const now = queueReadDrawings(context);
-    const again = receipt.parts.map((part) => queueInsertedPart(context, part, records));
+    const again = queueParts();
     await context.sync();
     return seenOf(again, now) === seen;
   };
   begin({ what, isAsItWas });
 
-  const emptied = there.filter((part) => !going.includes(part)).map((part) => part.queueEmptied());
-  const seenAgain = going.map(({ part }) => queueInsertedPart(context, part, records));
+  const cleared = there.filter((part) => !going.includes(part)).map((part) => part.queueClear());
+  const goingAgain = going.map(({ part }) => queueInsertedPart(context, part, records));
   const drawings = queueReadDrawings(context);
   await context.sync();
-  const overtaken = [...emptied, ...seenAgain.filter((part) => part.isThere())].flatMap((one) =>
-    one.changed(withSheet),
-  );
-  const filled = seenAgain.find((part) => part.isThere() && !part.isWholeSheet());
-  const isMoved = emptied.some((part) => part.isMoved());
-  if (overtaken.length > 0 || filled || isMoved) {
-    for (const one of emptied) one.queueBack();
-    const noteNow = queueReadReceipt(context);
+  const goingNow = goingAgain.filter((part) => part.isThere());
+  const changed = [...cleared, ...goingNow].flatMap((one) => one.changed(withSheet));
+  const filled = goingNow.find((part) => !part.isWholeSheet());
+  const isMoved = cleared.some((part) => part.isMoved());
+  if (changed.length > 0 || filled || isMoved) {
+    for (const one of cleared) one.queueBack();
+    const receiptNow = queueReadReceipt(context);
     await context.sync();
     // Another pane was quicker with the same.
-    if (isMoved && noteNow.kept().state === "none") return what;
-    refuseChanged(title, overtaken);
-    throw overtakenWords(title, filled?.worksheet.name);
+    if (isMoved && receiptNow.kept().state === "none") return what;
+    refuseChanged(title, changed);
+    throw overtakenMessage(title, filled?.worksheet.name);
   }
 
-  const late = queueDrawingsOff(context, drawings, parts);
-  const missed = emptied.map((part) => part.queueMissed());
-  for (const part of parts) part.takeOff(going.includes(part));
-  const noteThere = queueReadReceipt(context);
+  const removeLateDrawings = queueRemoveRecords(context, drawings, parts);
+  const missed = cleared.map((part) => part.queueMissed());
+  for (const part of parts) part.remove(going.includes(part));
+  const receiptThere = queueReadReceipt(context);
   queueReceiptText(context, "");
   await context.sync();
-  await late.takeOff();
-  // Where there is no note any more, another pane has finished the same.
-  if (noteThere.kept().state !== "none" && missed.some((isMissed) => isMissed())) throw missedWords(title, what.where);
+  await removeLateDrawings();
+  // Where there is no record any more, another pane has finished the same.
+  if (receiptThere.kept().state !== "none" && missed.some((isMissed) => isMissed()))
+    throw missedMessage(title, what.where);
   return what;
 }
 
-/** The parts that go with their sheets. A workbook has a sheet to be seen: the last one is only emptied. */
-function goingSheets(there: readonly InsertedPart[], worksheets: readonly Excel.Worksheet[]): InsertedPart[] {
+/** The parts that go with their sheets. A workbook needs a visible sheet: the last one is only emptied. */
+function sheetsToDelete(there: readonly InsertedPart[], worksheets: readonly Excel.Worksheet[]): InsertedPart[] {
   const whole = there.filter((part) => part.isWholeSheet());
   const visible = worksheets.filter(({ visibility }) => visibility === "Visible").map(({ id }) => id);
   const isGoing = (id: string) => whole.some(({ part }) => part.sheetId === id);
   return visible.every(isGoing) ? whole.filter(({ part }) => part.sheetId !== visible[0]) : whole;
 }
 
-function whatGoes(there: readonly InsertedPart[], going: readonly InsertedPart[]): PendingRemoval {
+function pendingRemoval(there: readonly InsertedPart[], going: readonly InsertedPart[]): PendingRemoval {
   return {
     names: there.flatMap((part) => part.ownNames()),
     sheets: going.map(({ worksheet }) => worksheet.name),
@@ -159,22 +159,22 @@ function whatGoes(there: readonly InsertedPart[], going: readonly InsertedPart[]
   };
 }
 
-/** What tells whether taking back has changed anything where cells are emptied first, to be compared. */
+/** All by which it is known whether a try has changed anything, to be compared. */
 function seenOf(parts: readonly InsertedPart[], drawings: KnownDrawings): string {
   return JSON.stringify([drawings.text(), parts.map((part) => part.seen())]);
 }
 
 const MOST_NAMED = 3;
 
-/** @throws WorkbookFailure where the host would refuse, half-way it may be. */
-export function refuseProtected(parts: readonly InsertedPart[], wouldTakeSheets: boolean): void {
+/** @throws WorkbookFailure where the host would refuse, halfway it may be. */
+function refuseProtected(parts: readonly InsertedPart[], wouldDeleteSheets: boolean): void {
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
     throw new WorkbookFailure(
       `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
     );
   }
-  if (wouldTakeSheets) {
+  if (wouldDeleteSheets) {
     throw new WorkbookFailure(
       "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
     );
@@ -197,7 +197,7 @@ export function refuseRead(title: string, readers: readonly string[]): void {
   );
 }
 
-/** @throws WorkbookFailure where there is none, or none that can be believed. */
+/** @throws WorkbookFailure where there is no record, or none that can be trusted. */
 export function receiptOf(kept: Kept<Receipt>): Receipt {
   if (kept.state === "kept") return kept.value;
   if (kept.state === "none") throw new WorkbookFailure("There is nothing to take back.");
@@ -208,8 +208,8 @@ export function receiptOf(kept: Kept<Receipt>): Receipt {
   );
 }
 
-/** What is said where somebody was quicker. @param filled the sheet onto which something was put; undefined where cells were emptied. */
-export function overtakenWords(title: string, filled: string | undefined): WorkbookFailure {
+/** What is said where somebody was quicker. @param filled the sheet that something was put onto; undefined where cells were emptied. */
+function overtakenMessage(title: string, filled: string | undefined): WorkbookFailure {
   return new WorkbookFailure(
     filled === undefined
       ? `The cells of the ${title} were emptied or moved at the same moment, so nothing was taken back. Look where they are, then take back what is left.`
@@ -217,8 +217,8 @@ export function overtakenWords(title: string, filled: string | undefined): Workb
   );
 }
 
-/** What is said where rows came in between, and the looks were taken off another place. */
-export function missedWords(title: string, where: string): WorkbookFailure {
+/** What is said where rows came in between, and the looks were removed from another place. */
+function missedMessage(title: string, where: string): WorkbookFailure {
   return new WorkbookFailure(
     `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment, or gave its place other colors. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
   );

@@ -2,6 +2,7 @@ import { type Look, looks, warned } from "../../sheets/looks";
 import type { PageSetup, Plan } from "../../sheets/plan";
 import type { Area } from "../../spreadsheet/areas";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "../drawing/picture";
+import { rangeAt, rangeInside } from "../read/areas";
 import { pointsOfCharacters, queueCellStyles } from "../read/cellStyle";
 import { areOthers } from "../read/cells";
 import { type OverwrittenContent, queueBefore, queueOverwritten, queueWidths } from "./overwritten";
@@ -15,7 +16,7 @@ export interface Part {
   readonly sheetName: string;
   /** Left out for a sheet that is made for it. */
   readonly sheetId?: string;
-  /** What a sheet that is made for it is called until all of it stands: a name by which nobody else calls one. */
+  /** The name of a sheet that is made for it until all of it is in place: one that nobody else gives. */
   readonly tempName?: string;
   /** How the place was; left out for a sheet that is made for it. */
   readonly before?: PlaceBefore;
@@ -25,66 +26,65 @@ export interface Part {
   readonly under?: Heading | undefined;
 }
 
-/** The host's own quiet style: the cells keep the looks of the plan. */
+/** The host's own plain style: the cells keep the looks of the plan. */
 const TABLE_STYLE = "TableStyleLight1";
 /** As wide as the host makes columns, in points: 64 px at 96 px and 72 pt an inch (from memory). */
 const USUAL_COLUMN_POINTS = 48;
 const PICTURE_STEM = "Bedrow picture";
+const RULE_SIDES = { ruleAbove: "EdgeTop", ruleBelow: "EdgeBottom" } as const;
 
 /**
- * Queues the cells of a part onto its sheet. What cannot be told from what somebody else makes at the same moment waits
- * until they stand: the table, the sheet's own name, and the pictures, which lie on cells that have their size only then.
+ * Queues the cells of a part onto its sheet. The table, the sheet's own name, and the pictures wait for `finish`: before
+ * the cells are there, they can't be told from what somebody else makes at the same moment, and cells get their size
+ * only then.
  */
 export function queuePart(context: Excel.RequestContext, part: Part) {
-  const { plan, area, sheetId, sheetName, tempName } = part;
+  const { plan, area, sheetId, sheetName, tempName, before } = part;
   const { worksheets } = context.workbook;
   const worksheet = sheetId === undefined ? worksheets.add(tempName) : worksheets.getItem(sheetId);
   worksheet.load("id");
-  const target = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
-  const fresh = part.before ? undefined : queueBefore(context, target);
-  const meanwhile = part.before && queueOverwritten(context, target, plan);
+  const target = rangeAt(worksheet, area);
+  const placeBefore = before ? { read: () => before } : queueBefore(context, target);
+  const overwritten = before && queueOverwritten(context, target, plan);
   const isUnder = queueUnder(worksheet, part.under, area.row);
 
-  for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, inside(target, named));
+  for (const { name, area: named } of plan.names ?? []) context.workbook.names.add(name, rangeInside(target, named));
   target.numberFormat = plan.formats as string[][];
   target.formulas = plan.formulas as (string | number)[][];
   queueLooks(target, plan);
   if (plan.dress) queueCellStyles(target, plan.dress);
-  for (const merged of plan.merged ?? []) inside(target, merged).merge();
-  widen(target, plan.widths, part.before);
+  for (const merged of plan.merged ?? []) rangeInside(target, merged).merge();
+  queueWiden(target, plan.widths, before);
   if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
 
   target.load("formulas");
   const widthsWritten = queueWidths(target, area.columns);
   const pictures = plan.pictures ?? [];
-  const frames = pictures.map((picture) => inside(target, picture.area));
+  const frames = pictures.map((picture) => rangeInside(target, picture.area));
   for (const frame of frames) frame.load("left,top,width,height");
   const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
-  let there: Excel.Range | undefined;
+  let finished: Excel.Range | undefined;
   return {
     target,
     worksheet,
-    /**
-     * After the last sync: whether what lies on its cells, and was put where they stood, missed them, since rows or
-     * columns were put in right before.
-     */
-    isMissed: (): boolean => there !== undefined && areOthers(target.formulas, there.formulas),
-    /** After a sync: what stood there right before this was written over it; undefined where it was blank as it should. */
-    stood: (): OverwrittenContent | undefined => meanwhile?.(),
-    /** After a sync: whether the heading that it goes under stood where it should. */
+    /** After the request: what this has overwritten; undefined where the place was blank as it should. */
+    overwritten: (): OverwrittenContent | undefined => overwritten?.(),
+    /** After the request: whether the heading that it goes under was where it should. */
     isUnder,
-    /** After a sync: queues the rest, and tells what has to be known to take all of it back. */
+    /** After the request: the shapes that were on the sheet before the pictures. */
+    shapesBefore: (): readonly string[] => shapes?.ids() ?? [],
+    /** After the request: queues the rest, and gives what it takes to undo all of it. */
     finish: (): ReceiptPart => {
       if (sheetId === undefined) worksheet.name = sheetName;
       if (plan.table && part.tableName) {
-        const table = worksheet.tables.add(inside(target, plan.table.area), true);
+        const table = worksheet.tables.add(rangeInside(target, plan.table.area), true);
         table.name = part.tableName;
         table.style = TABLE_STYLE;
       }
       if (plan.table || pictures.length > 0) {
-        // What stands there by then: an object of its own, since what is written to a range counts as read from it.
-        there = target.getResizedRange(0, 0);
-        there.load("formulas");
+        // An object of its own, since what is written to a range counts as read from it.
+        finished = target.getResizedRange(0, 0);
+        finished.load("formulas");
       }
       const taken = shapes?.names() ?? [];
       const names = pictures.map(({ png, altText }, index) => {
@@ -100,23 +100,19 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         formulas: target.formulas,
         pictures: names,
         names: (plan.names ?? []).map(({ name }) => name),
-        before: { ...(part.before ?? fresh!.read()), widthsWritten: widthsWritten() },
+        before: { ...placeBefore.read(), widthsWritten: widthsWritten() },
         newSheet: sheetId === undefined,
       };
     },
-    /** The shapes that were on the sheet before the pictures. */
-    shapesBefore: (): readonly string[] => shapes?.ids() ?? [],
+    /** After the last request: whether table and pictures missed its cells, since rows or columns were put in right before. */
+    isMissed: (): boolean => finished !== undefined && areOthers(target.formulas, finished.formulas),
   };
 }
 
 export type QueuedPart = ReturnType<typeof queuePart>;
 
-function inside(target: Excel.Range, { row, column, rows, columns }: Area): Excel.Range {
-  return target.getCell(row, column).getResizedRange(rows - 1, columns - 1);
-}
-
-/** Columns only ever get wider, since other things may stand in them. */
-function widen(target: Excel.Range, widths: readonly number[], before: PlaceBefore | undefined): void {
+/** Columns only ever get wider, since other things may be in them. */
+function queueWiden(target: Excel.Range, widths: readonly number[], before: PlaceBefore | undefined): void {
   widths.forEach((characters, index) => {
     const width = pointsOfCharacters(characters);
     if ((before?.columnWidths[index] ?? USUAL_COLUMN_POINTS) < width)
@@ -124,30 +120,24 @@ function widen(target: Excel.Range, widths: readonly number[], before: PlaceBefo
   });
 }
 
-const RULE_SIDES = { ruleAbove: "EdgeTop", ruleBelow: "EdgeBottom" } as const;
-
-/** Queues a plan's looks, warnings and lists onto the range it was written to. */
-export function queueLooks(range: Excel.Range, plan: Plan): void {
-  for (const { area, look } of plan.looks) dress(part(range, area), looks[look]);
+/** Queues a plan's looks, warnings and lists onto the range that it is written to. */
+function queueLooks(range: Excel.Range, plan: Plan): void {
+  for (const { area, look } of plan.looks) queueLook(rangeInside(range, area), looks[look]);
   for (const { area, when } of plan.warnings) {
-    const { custom } = part(range, area).conditionalFormats.add(Excel.ConditionalFormatType.custom);
+    const { custom } = rangeInside(range, area).conditionalFormats.add(Excel.ConditionalFormatType.custom);
     custom.rule.formula = when;
     custom.format.fill.color = warned.fill!;
     custom.format.font.color = warned.color!;
   }
   for (const { area, names } of plan.choices) {
     // The cell may also hold what is not in the list, such as a density, so a choice is offered and not forced.
-    const { dataValidation } = part(range, area);
+    const { dataValidation } = rangeInside(range, area);
     dataValidation.rule = { list: { inCellDropDown: true, source: names.join(",") } };
     dataValidation.errorAlert = { showAlert: false, style: "Information", title: "", message: "" };
   }
 }
 
-function part(range: Excel.Range, area: { row: number; column: number; rows: number; columns: number }): Excel.Range {
-  return range.getCell(area.row, area.column).getResizedRange(area.rows - 1, area.columns - 1);
-}
-
-function dress({ format }: Excel.Range, look: Look): void {
+function queueLook({ format }: Excel.Range, look: Look): void {
   const { fill, color, bold, italic, size, align, indent, wrap, top } = look;
   if (fill) format.fill.color = fill;
   if (color) format.font.color = color;
@@ -167,12 +157,8 @@ function dress({ format }: Excel.Range, look: Look): void {
   }
 }
 
-/**
- * Queues how a sheet is printed onto it.
- *
- * @param target the cells that are printed: where the plan stands.
- */
-export function queuePage(worksheet: Excel.Worksheet, target: Excel.Range, page: PageSetup): void {
+/** Queues how a sheet is printed. @param target the cells that are printed: where the plan is. */
+function queuePage(worksheet: Excel.Worksheet, target: Excel.Range, page: PageSetup): void {
   const { paper, landscape, pagesWide, pagesTall, headingRows, breaksAbove = [], marginsIn, footer } = page;
   const { pageLayout, horizontalPageBreaks } = worksheet;
   pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";

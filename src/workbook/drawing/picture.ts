@@ -45,7 +45,7 @@ export function fittedPicture(
 /** Tells the shapes that are meant from the others of their sheet. */
 type IsMeant = (shape: { readonly id: string; readonly name: string }) => boolean;
 
-/** The pictures and shapes of a sheet, with where they stand; readable after a sync. */
+/** The pictures and shapes of a sheet, and their places; readable after the request. */
 export function queueShapes(worksheet: Excel.Worksheet) {
   worksheet.shapes.load("items/id,items/name,items/left,items/top");
   return {

@@ -24,58 +24,50 @@ export const DRAWINGS: KeptSetting<KeptList<DrawingRecord>> = {
   read: (content) => readList(content, isRecord),
 };
 
-/** What is known of a workbook's drawings; readable after a sync. */
-export interface KnownDrawings {
-  /** None where they cannot be read. */
-  readonly records: () => readonly DrawingRecord[];
-  /**
-   * Whether other records may be queued: asked before anything else is queued, which would be carried out all the same.
-   *
-   * @throws KeptFailure as {@link queueChange} does.
-   */
-  readonly refuseUnchangeable: (startOver?: boolean) => void;
-  /**
-   * Queues other records in the place of those that were read.
-   *
-   * @param startOver whether a list that cannot be read gives way.
-   * @throws KeptFailure where it cannot be read and has to stay.
-   */
-  readonly queueChange: (records: readonly DrawingRecord[], startOver?: boolean) => void;
-  /** As they stand there. */
-  readonly text: () => string;
-  /** Queues what stood there when they were read. */
-  readonly queuePutBack: () => void;
-}
-
-/** Asks for the records of drawings. */
-export function queueReadDrawings(context: Excel.RequestContext): KnownDrawings {
+/** Asks for the records of drawings; readable after the request. */
+export function queueReadDrawings(context: Excel.RequestContext) {
   const read = queueReadKept(context, DRAWINGS);
   const list = (startOver: boolean) => changeable(read.kept(), DRAWINGS, NO_ITEMS, startOver);
   return {
-    records: () => itemsOf(read.kept()),
+    /** None where they can't be read. */
+    records: (): readonly DrawingRecord[] => itemsOf(read.kept()),
+    /** As they are kept. */
     text: read.text,
-    refuseUnchangeable: (startOver = false) => {
+    /**
+     * Checks whether other records may be queued: before anything else is queued, which would be done all the same.
+     *
+     * @param startOver whether a list that can't be read is replaced.
+     * @throws KeptFailure where it can't be read and has to stay.
+     */
+    refuseUnchangeable: (startOver = false): void => {
       list(startOver);
     },
-    queueChange: (records, startOver = false) => {
+    /** Queues other records in the place of those that were read. Throws as `refuseUnchangeable` does. */
+    queueChange: (records: readonly DrawingRecord[], startOver = false): void => {
       queueWriteKept(context, DRAWINGS, listToKeep(list(startOver), records));
     },
-    queuePutBack: () => context.workbook.settings.add(DRAWINGS.key, read.text()),
+    /** Queues what was kept when they were read. */
+    queuePutBack: (): void => {
+      context.workbook.settings.add(DRAWINGS.key, read.text());
+    },
   };
 }
 
-/** What cannot be read loses no more than the tie between a picture and its block, until it is to be changed. */
+/** A workbook's drawings, as they were read. */
+export type KnownDrawings = ReturnType<typeof queueReadDrawings>;
+
+/** A list that can't be read only loses the tie between a picture and its block, until it is to be changed. */
 function itemsOf(kept: Kept<KeptList<DrawingRecord>>): readonly DrawingRecord[] {
   return kept.state === "kept" ? kept.value.items : [];
 }
 
-/** The record of the picture of the block that stands at a cell. */
+/** The record of the picture of the block at a cell. */
 export function drawingAt(records: readonly DrawingRecord[], sheetId: string, { row, column }: Anchor) {
   return records.find((record) => record.sheetId === sheetId && record.row === row && record.column === column);
 }
 
 /**
- * The record of a block's picture: the one drawn where it stands, or, where it was moved since and no other block of
+ * The record of a block's picture: the one drawn where the block is, or, where it was moved since and no other block of
  * the sheet has its name, the one with its name.
  *
  * @param blocks all blocks of its sheet.
@@ -94,17 +86,17 @@ export function drawingOf(
 }
 
 /**
- * The records as they are now, with those that a write covered: another pane had noted them right before.
+ * The records as they are now, with those that a write has overwritten: another pane had added them right before.
  *
- * @param known what that write went by; what is missing of it now was taken off since.
+ * @param known what that write went by; what is missing of it now was removed since.
  */
-export function withCovered(
+export function withOverwritten(
   now: readonly DrawingRecord[],
-  covered: readonly DrawingRecord[],
+  overwritten: readonly DrawingRecord[],
   known: readonly DrawingRecord[],
 ): DrawingRecord[] {
   const names = new Set([...now, ...known].map(({ shapeName }) => shapeName));
-  return [...now, ...covered.filter(({ shapeName }) => !names.has(shapeName))];
+  return [...now, ...overwritten.filter(({ shapeName }) => !names.has(shapeName))];
 }
 
 function isRecord(value: unknown): value is DrawingRecord {

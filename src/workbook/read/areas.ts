@@ -4,7 +4,7 @@ import { type Anchor, type Area, isOnSheet, overlap } from "../../spreadsheet/ar
  * The free place nearest to a wanted one: straight below it or straight to its right, with a blank row and
  * column around it.
  *
- * @param taken areas that something stands in.
+ * @param taken areas that are in use.
  * @param wanted the area that was wanted.
  * @returns its new top left cell, or undefined where the sheet has no room.
  */
@@ -71,4 +71,21 @@ export function anchorOf(range: Excel.Range): Anchor {
 /** The area of a range whose place and size were loaded. */
 export function areaOf(range: Excel.Range): Area {
   return { ...anchorOf(range), rows: range.rowCount, columns: range.columnCount };
+}
+
+/** Asks which part of a sheet is in use; readable after the request, and undefined for a blank sheet. */
+export function queueUsed(worksheet: Excel.Worksheet, valuesOnly: boolean): () => Area | undefined {
+  const used = worksheet.getUsedRangeOrNullObject(valuesOnly);
+  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  return () => (used.isNullObject ? undefined : areaOf(used));
+}
+
+/** The cells of an area that is counted from the first cell of a range. */
+export function rangeInside(range: Excel.Range, { row, column, rows, columns }: Area): Excel.Range {
+  return range.getCell(row, column).getResizedRange(rows - 1, columns - 1);
+}
+
+/** The cells of an area of a sheet. */
+export function rangeAt(worksheet: Excel.Worksheet, { row, column, rows, columns }: Area): Excel.Range {
+  return worksheet.getRangeByIndexes(row, column, rows, columns);
 }

@@ -1,6 +1,6 @@
 import type { CellStyle } from "../../sheets/plan";
 
-/** What of a cell's look is read and written. */
+/** What of a cell's style is read and written. */
 export const STYLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
   format: {
     borders: { color: true, style: true },
@@ -13,7 +13,7 @@ export const STYLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
   },
 };
 
-/** What of a cell's look is read to have it come back as it was, after a clearing has taken all of it away. */
+/** What of a cell's style is read to restore it after clearing. */
 export const RESTORABLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
   format: {
     ...STYLE_PROPERTIES.format,
@@ -26,14 +26,14 @@ export const RESTORABLE_PROPERTIES: Excel.CellPropertiesLoadOptions = {
 
 /** How a cell looked before something was written over it. */
 export interface StyleBefore extends CellStyle {
-  /** What a dress has no words for, in the host's: lines other than thin ones, letters struck out or turned, locks. */
+  /** What a style has no names for, in the host's: lines other than thin ones, letters struck out or turned, locks. */
   readonly exact?: Excel.CellPropertiesFormat;
 }
 
 /** The host says white for a cell without a fill; writing that would hide its gridlines. */
 export const NO_FILL = "#FFFFFF";
 
-/** The letters of cells that nobody has dressed; readable after a sync. */
+/** The font of plain cells; readable after the request. */
 export function queuePlainFont(context: Excel.RequestContext) {
   const style = context.workbook.styles.getItemOrNullObject("Normal");
   style.load("font/name,font/size,font/color");
@@ -54,7 +54,7 @@ export interface PlainFont {
 const SIDES = ["top", "bottom", "left", "right"] as const;
 const ALIGNS = ["Left", "Center", "Right"] as const;
 
-/** How a cell looks, without what a cell has that nobody has dressed; undefined where nothing is left. */
+/** How a cell differs from a plain one; undefined where it doesn't. */
 export function cellStyleOf({ format = {} }: Excel.CellProperties, plain: PlainFont): CellStyle | undefined {
   const { borders = {}, fill, font = {}, horizontalAlignment, indentLevel, verticalAlignment, wrapText } = format;
   const align = ALIGNS.find((one) => one === horizontalAlignment);
@@ -65,7 +65,7 @@ export function cellStyleOf({ format = {} }: Excel.CellProperties, plain: PlainF
       return style !== "None" && color ? [[side, color]] : [];
     }),
   );
-  const dress: CellStyle = {
+  const style: CellStyle = {
     ...(fill?.color && fill.color !== NO_FILL && { fill: fill.color }),
     ...(font.color && font.color !== plain.color && { color: font.color }),
     ...(font.name && font.name !== plain.name && { font: font.name }),
@@ -79,14 +79,14 @@ export function cellStyleOf({ format = {} }: Excel.CellProperties, plain: PlainF
     ...(wrapText && { wrap: true }),
     ...(Object.keys(rules).length > 0 && { rules }),
   };
-  return Object.keys(dress).length > 0 ? dress : undefined;
+  return Object.keys(style).length > 0 ? style : undefined;
 }
 
 /** The same with all that was asked for by {@link RESTORABLE_PROPERTIES}. */
 export function styleBeforeOf(cell: Excel.CellProperties, plain: PlainFont): StyleBefore | undefined {
-  const dress = cellStyleOf(cell, plain);
+  const style = cellStyleOf(cell, plain);
   const exact = exactOf(cell.format ?? {});
-  return Object.keys(exact).length > 0 ? { ...dress, exact } : dress;
+  return Object.keys(exact).length > 0 ? { ...style, exact } : style;
 }
 
 function exactOf(format: Excel.CellPropertiesFormat): Excel.CellPropertiesFormat {
@@ -117,9 +117,9 @@ function unlocking({ locked, formulaHidden }: Excel.CellPropertiesProtection): E
 const TOLD_ACROSS: readonly string[] = ["General", ...ALIGNS];
 const TOLD_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
 
-/** A dress, or a look of before, in the host's words. */
-export function propertiesOf(dress: StyleBefore): Excel.SettableCellProperties {
-  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules, exact = {} } = dress;
+/** A style in the host's names. */
+function propertiesOf(style: StyleBefore): Excel.SettableCellProperties {
+  const { fill, color, font, size, bold, italic, underline, align, vertical, indent, wrap, rules, exact = {} } = style;
   const letters: Excel.CellPropertiesFont = {
     ...(color && { color }),
     ...(font && { name: font }),
@@ -149,10 +149,10 @@ export function propertiesOf(dress: StyleBefore): Excel.SettableCellProperties {
   };
 }
 
-/** Queues looks cell by cell onto a range; only as much of it is written as is dressed. */
-export function queueCellStyles(range: Excel.Range, dress: readonly (readonly (StyleBefore | undefined)[])[]): void {
-  const rows = dress.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
-  const columns = dress.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
+/** Queues styles cell by cell onto a range; only the part of it that has any is written. */
+export function queueCellStyles(range: Excel.Range, styles: readonly (readonly (StyleBefore | undefined)[])[]): void {
+  const rows = styles.flatMap((cells, row) => (cells.some((cell) => cell) ? [row] : []));
+  const columns = styles.flatMap((cells) => cells.flatMap((cell, column) => (cell ? [column] : [])));
   const [firstRow, lastRow] = [rows[0], rows.at(-1)];
   if (firstRow === undefined || lastRow === undefined) return;
   // One by one, since a large sheet has more columns than a call takes arguments.
@@ -169,7 +169,7 @@ export function queueCellStyles(range: Excel.Range, dress: readonly (readonly (S
     .getCell(firstRow, firstColumn)
     .getResizedRange(lastRow - firstRow, lastColumn - firstColumn)
     .setCellProperties(
-      dress
+      styles
         .slice(firstRow, lastRow + 1)
         .map((cells) =>
           Array.from({ length: lastColumn - firstColumn + 1 }, (_, index) => properties(cells[firstColumn + index])),
@@ -179,7 +179,7 @@ export function queueCellStyles(range: Excel.Range, dress: readonly (readonly (S
 
 const EVERY_LINE = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"] as const;
 
-/** Queues that cells look as if nobody had dressed them. Their rules stay, which the host's own clearing takes along. */
+/** Queues that cells look plain. Their color rules stay, which the host's own clearing would remove. */
 export function queuePlainStyle({ format }: Excel.Range, { name, size, color }: PlainFont): void {
   format.fill.clear();
   format.font.bold = false;

@@ -2,10 +2,10 @@ import type { CellContent, ListSheet, ListTable } from "../../sheets/jobRows/lis
 import { STONE_WEIGHTS } from "../../sheets/jobRows/setting";
 import { type Area, areasOfAddresses } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
-import { areaOf } from "./areas";
+import { areaOf, queueUsed, rangeAt } from "./areas";
 import { contentsOf } from "./cells";
 
-/** The sheet in front as it was read for a list of beds, and where on it the person stood. */
+/** The sheet in front as it was read for a list of beds, and what is selected on it. */
 export interface ReadListSheet {
   readonly sheet: ListSheet;
   readonly selection: Area;
@@ -15,7 +15,7 @@ export interface ReadListSheet {
 const MOST_CELLS = 150_000;
 
 /**
- * Reads the sheet in front with all that fitting a list takes, in two syncs, whatever the size.
+ * Reads the sheet in front with all that fitting a list takes, in two requests, whatever the size.
  *
  * @throws WorkbookFailure where the sheet is blank, protected, or larger than 150,000 cells.
  */
@@ -26,15 +26,14 @@ export async function readListSheet(): Promise<ReadListSheet> {
     const { worksheet } = selection;
     worksheet.load("name");
     worksheet.protection.load("protected");
-    const used = worksheet.getUsedRangeOrNullObject(true);
-    used.load("rowIndex,columnIndex,rowCount,columnCount");
+    const usedArea = queueUsed(worksheet, true);
     worksheet.tables.load("items/name,items/showHeaders,items/showTotals");
     const { names } = context.workbook;
     names.load("items/name");
     await context.sync();
 
-    refuse(worksheet, used);
-    const range = worksheet.getRangeByIndexes(used.rowIndex, used.columnIndex, used.rowCount, used.columnCount);
+    const used = checkedArea(worksheet, usedArea());
+    const range = rangeAt(worksheet, used);
     range.load("formulas,values,valueTypes");
     const rows = range.getRowProperties({ rowHidden: true });
     const merged = range.getMergedAreasOrNullObject();
@@ -50,11 +49,11 @@ export async function readListSheet(): Promise<ReadListSheet> {
       selection: areaOf(selection),
       sheet: {
         name: worksheet.name,
-        row: used.rowIndex,
-        column: used.columnIndex,
+        row: used.row,
+        column: used.column,
         formulas: contentsOf(range),
         values: range.values as CellContent[][],
-        hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [used.rowIndex + index] : [])),
+        hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [used.row + index] : [])),
         merged: merged.isNullObject ? [] : areasOfAddresses(merged.address),
         tables: tables.map((read) => read()),
         names: names.items.map(({ name }) => name),
@@ -65,22 +64,24 @@ export async function readListSheet(): Promise<ReadListSheet> {
   });
 }
 
-function refuse(worksheet: Excel.Worksheet, used: Excel.Range): void {
+/** @throws WorkbookFailure where a sheet can't be read. */
+function checkedArea(worksheet: Excel.Worksheet, used: Area | undefined): Area {
   if (worksheet.protection.protected) {
     throw new WorkbookFailure(
       `The sheet “${worksheet.name}” is protected. Lift the protection, or choose another sheet.`,
     );
   }
-  if (used.isNullObject) {
+  if (!used) {
     throw new WorkbookFailure(
       `Nothing stands on the sheet “${worksheet.name}”. Go to the sheet with your list of beds.`,
     );
   }
-  if (used.rowCount * used.columnCount > MOST_CELLS) {
+  if (used.rows * used.columns > MOST_CELLS) {
     throw new WorkbookFailure(
       `The sheet “${worksheet.name}” has more than ${MOST_CELLS.toLocaleString("en-US")} cells in use, too many to read at once. Put the list on a sheet of its own.`,
     );
   }
+  return used;
 }
 
 function queueTable(table: Excel.Table): () => ListTable {

@@ -3,7 +3,7 @@ import { sheetOfAddress } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
 import { contentsOf } from "./cells";
 
-/** The office's rates, and where they stand. */
+/** The office's rates, and where they are. */
 export interface FoundRates {
   readonly rates: NonNullable<ReturnType<typeof ratesFrom>>;
   /** Names of the sheets that hold them; one, unless somebody moved some. */
@@ -13,8 +13,8 @@ export interface FoundRates {
 }
 
 /**
- * Reads the office's rates by the names of their cells, wherever these stand and whatever their sheet is called. Two
- * syncs; one where the workbook has none.
+ * Reads the office's rates by the names of their cells, wherever these are and whatever their sheet is called. Two
+ * requests; one where the workbook has none.
  *
  * @returns undefined where the workbook has none of them.
  */
@@ -46,7 +46,7 @@ export async function readRates(): Promise<FoundRates | undefined> {
   });
 }
 
-/** A cell by its place, with what stands in it. */
+/** A cell, and what it holds. */
 export interface NamedCell {
   readonly sheet: string;
   readonly row: number;
@@ -57,7 +57,7 @@ export interface NamedCell {
 const AGAIN = "Nothing was changed. Look at the sheet of rates, put back what is missing, then try again.";
 
 /**
- * The cell of a name of the workbook, wherever it stands.
+ * The cell of a name of the workbook, wherever it is.
  *
  * @throws WorkbookFailure where the workbook has no such name, or its cell is gone.
  */

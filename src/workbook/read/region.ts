@@ -3,7 +3,7 @@ import { ruleFor } from "../../sheets/templates/carriedRules";
 import type { RegionRules } from "../../sheets/templates/rules";
 import { type Area, areaOfAddress, areasOfAddresses, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
-import { areaOf } from "./areas";
+import { areaOf, queueUsed, rangeAt } from "./areas";
 import { cellStyleOf, charactersOfPoints, queuePlainFont, STYLE_PROPERTIES } from "./cellStyle";
 import { contentsOf } from "./cells";
 
@@ -17,12 +17,12 @@ export type RegionPlace =
 const MOST_CELLS = 50_000;
 
 /**
- * Reads cells with all that they look like. Two syncs, whatever the size.
+ * Reads cells with their looks. Two requests, whatever the size.
  *
  * @param place the selection (whole rows and columns of it as far as the sheet is used), an area, or what is used of a
  *   sheet.
- * @returns what stands there. Formulas are as the host gives them: with "=", in English, with commas.
- * @throws WorkbookFailure where the sheet is blank, nothing stands in the selection, or it is more than 50,000 cells.
+ * @returns what is there. Formulas are as the host gives them: with "=", in English, with commas.
+ * @throws WorkbookFailure where the sheet or the selection is blank, or it is more than 50,000 cells.
  */
 export async function readRegion(place: RegionPlace): Promise<RegionRead> {
   return inWorkbook(async (context) => {
@@ -39,7 +39,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
         `These are more than ${MOST_CELLS.toLocaleString("en-US")} cells, too many to read at once. Select fewer, then try again.`,
       );
     }
-    const range = worksheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+    const range = rangeAt(worksheet, area);
     range.load("formulas,values,numberFormat");
     const looks = range.getCellProperties(STYLE_PROPERTIES);
     const columns = range.getColumnProperties({ format: { columnWidth: true } });
@@ -65,7 +65,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
   });
 }
 
-/** The sheet, and the area on it; the area is known after a sync. */
+/** The sheet, and the area on it; the area is known after the request. */
 function queueArea(
   context: Excel.RequestContext,
   place: RegionPlace,
@@ -78,12 +78,12 @@ function queueArea(
   const ofSheet = place.kind === "sheet" && place.sheetId !== undefined ? worksheets.getItem(place.sheetId) : undefined;
   const worksheet = selection?.worksheet ?? ofSheet ?? worksheets.getActiveWorksheet();
   // Formats of whole columns make the used range as long as the sheet; then only the cells that hold something count.
-  const dressed = queueUsed(worksheet, false);
+  const formatted = queueUsed(worksheet, false);
   const filled = queueUsed(worksheet, true);
   return {
     worksheet,
     areaWanted: () => {
-      const all = dressed();
+      const all = formatted();
       const used = all && all.rows * all.columns <= MOST_CELLS ? all : filled();
       const area = used && selection ? shortened(areaOf(selection), used) : used;
       if (!area) {
@@ -96,12 +96,6 @@ function queueArea(
       return area;
     },
   };
-}
-
-function queueUsed(worksheet: Excel.Worksheet, valuesOnly: boolean): () => Area | undefined {
-  const used = worksheet.getUsedRangeOrNullObject(valuesOnly);
-  used.load("rowIndex,columnIndex,rowCount,columnCount");
-  return () => (used.isNullObject ? undefined : areaOf(used));
 }
 
 /** A selection with its whole rows and columns cut to what is used; undefined where nothing used is in it. */
@@ -121,7 +115,7 @@ function within(merged: Area, area: Area): Area[] {
 }
 
 /**
- * The lists to choose from and the rules by which cells stand out, in some cells of a sheet. Three syncs at most: the
+ * The lists to choose from and the rules by which cells stand out, in some cells of a sheet. Three requests at most: the
  * host tells a list only of cells that all have the same one, so rows are asked first, then the cells of those with
  * lists.
  *
@@ -130,9 +124,7 @@ function within(merged: Area, area: Area): Area[] {
  */
 export async function readRules(sheet: string, area: Area): Promise<RegionRules> {
   return inWorkbook(async (context) => {
-    const range = context.workbook.worksheets
-      .getItem(sheet)
-      .getRangeByIndexes(area.row, area.column, area.rows, area.columns);
+    const range = rangeAt(context.workbook.worksheets.getItem(sheet), area);
     const { conditionalFormats } = range;
     conditionalFormats.load("items/id,items/type");
     const rows = Array.from({ length: area.rows }, (_, row) => range.getRow(row));

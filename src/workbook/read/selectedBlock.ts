@@ -3,9 +3,9 @@ import { BLOCK_COLUMNS, blockAt, type FoundBlock, findBlocks } from "../../sheet
 import { type Anchor, type Area, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { type DrawingRecord, drawingAt, drawingOf, queueReadDrawings } from "../drawing/records";
 import { inWorkbook } from "../failure";
-import { anchorOf, areaOf } from "./areas";
+import { anchorOf, queueUsed, rangeAt } from "./areas";
 
-/** The block that is selected, and how it stands with its drawing. */
+/** The block that is selected, and whether its drawing is current. */
 export interface SelectedBlock {
   readonly name: string;
   readonly drawing: "none" | "current" | "out of date";
@@ -15,21 +15,21 @@ export interface SelectedBlock {
 export interface Selected {
   /** The first selected cell, such as `Jobs!B4`. */
   readonly address: string;
-  /** The estimate block in which it lies, where it lies in one. */
+  /** The estimate block that it is in, if any. */
   readonly block: SelectedBlock | undefined;
 }
 
-/** A block's title is looked for so far above a cell: a usual block has 130 rows, one with 300 points 430. */
+/** Rows above a cell in which a block's title is looked for: a usual block has 130 rows, one with 300 points 430. */
 const ROWS_ABOVE = 450;
-/** And its end so far below; where it may go on, the rest is read, too. */
+/** Rows below it in which the block's end is looked for; where it may go on, the rest is read, too. */
 const ROWS_BELOW = 200;
-/** Two parts of a block stand less far from one another than this. */
+/** Two parts of a block are closer than this. */
 const LARGEST_GAP = 10;
 
 /**
  * What is selected. It is asked at each change of the selection, so it takes two small requests, however large the
- * sheet: only what stands around the cell is read. More is read for a block of which that is not all, and for one that
- * was moved since it was drawn.
+ * sheet: only what is around the cell is read. More is read for a larger block, and for one that was moved since it was
+ * drawn.
  */
 export function readSelected(): Promise<Selected> {
   return inWorkbook(async (context) => {
@@ -37,14 +37,13 @@ export function readSelected(): Promise<Selected> {
     corner.load("address,rowIndex,columnIndex");
     const { worksheet } = corner;
     worksheet.load("id");
-    const used = worksheet.getUsedRangeOrNullObject(true);
-    used.load("rowIndex,columnIndex,rowCount,columnCount");
+    const used = queueUsed(worksheet, true);
     const drawings = queueReadDrawings(context);
     await context.sync();
 
     const { address } = corner;
     const at = anchorOf(corner);
-    const all = used.isNullObject ? undefined : areaOf(used);
+    const all = used();
     const around = all && common(all, aroundCell(at));
     if (!all || !around) return { address, block: undefined };
     const near = await valuesOf(worksheet, around);
@@ -58,12 +57,7 @@ export function readSelected(): Promise<Selected> {
   });
 }
 
-/** The estimate block in which the selection lies; undefined where it lies in none. */
-export async function selectedBlock(): Promise<SelectedBlock | undefined> {
-  return (await readSelected()).block;
-}
-
-/** The cells in which a block would have its title and its own rows, if the cell lay in one. */
+/** The cells that would have the title and the rows of the cell's block, if it is in one. */
 function aroundCell({ row, column }: Anchor): Area {
   const first = { row: Math.max(0, row - ROWS_ABOVE), column: Math.max(0, column - BLOCK_COLUMNS + 1) };
   const end = {
@@ -73,8 +67,8 @@ function aroundCell({ row, column }: Anchor): Area {
   return { ...first, rows: end.row - first.row, columns: end.column - first.column };
 }
 
-async function valuesOf(worksheet: Excel.Worksheet, { row, column, rows, columns }: Area): Promise<unknown[][]> {
-  const range = worksheet.getRangeByIndexes(row, column, rows, columns);
+async function valuesOf(worksheet: Excel.Worksheet, area: Area): Promise<unknown[][]> {
+  const range = rangeAt(worksheet, area);
   range.load("values");
   await range.context.sync();
   return range.values;
@@ -91,7 +85,7 @@ async function whole(worksheet: Excel.Worksheet, { area }: FoundBlock, all: Area
   return findBlocks(await valuesOf(worksheet, place), place)[0];
 }
 
-/** The record of its picture; whether one that was drawn elsewhere is the block's, all blocks of the sheet tell. */
+/** The record of its picture; for one that was drawn elsewhere, all blocks of the sheet are read. */
 async function recordOf(
   worksheet: Excel.Worksheet,
   block: FoundBlock,

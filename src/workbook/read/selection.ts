@@ -8,8 +8,8 @@ import { anchorOf } from "./areas";
  *
  * @param read reads what is wanted of the selection.
  * @param tell called with it; with undefined where it cannot be read: the selection may be a picture or a chart, which
- *   has no address, and that is no trouble for anybody.
- * @returns a function that ends it.
+ *   has no address, and that is no failure.
+ * @returns stops it.
  */
 export async function watchSelection<T>(
   read: () => Promise<T>,
@@ -51,7 +51,7 @@ export function selectedCell(): Promise<string> {
   });
 }
 
-/** The first selected cell, and its sheet by id and by name. One sync. */
+/** The first selected cell, and its sheet by id and by name. One request. */
 export async function selectedPlace(): Promise<{
   readonly sheetId: string;
   readonly sheetName: string;
@@ -66,13 +66,13 @@ export async function selectedPlace(): Promise<{
   });
 }
 
-/** The sheets and names of the workbook, by which it is known what formulas can read there. */
+/** The sheets and names of the workbook: what formulas can read there. */
 export interface SheetsAndNames {
   readonly sheets: readonly string[];
   readonly names: readonly string[];
 }
 
-/** One sync. */
+/** One request. */
 export async function sheetsAndNames(): Promise<SheetsAndNames> {
   return inWorkbook(async (context) => {
     const { names, worksheets } = context.workbook;
@@ -83,7 +83,7 @@ export async function sheetsAndNames(): Promise<SheetsAndNames> {
   });
 }
 
-/** The address of the selected cells with their sheet, such as `Rates!B2`. One sync. */
+/** The address of the selected cells with their sheet, such as `Rates!B2`. One request. */
 export async function selectedAddress(): Promise<string> {
   return inWorkbook(async (context) => {
     const selected = context.workbook.getSelectedRange();

@@ -5,25 +5,25 @@ import { type KnownDismissals, queueReadDismissals } from "../settings/dismissal
 import { areaOf } from "./areas";
 import { contentsOf } from "./cells";
 
-/** A workbook as it was read for a check, and where the person stood. */
+/** A workbook as it was read for a check, and what is selected in it. */
 export interface ReadWorkbook {
   readonly facts: WorkbookFacts;
   readonly sheet: string;
   readonly selection: ReviewArea;
 }
 
-/** What of a workbook the person wants to have looked at. */
+/** What of a workbook is to be checked. */
 export function scopeOf({ sheet, selection }: ReadWorkbook, kind: Scope["kind"]): Scope {
   if (kind === "workbook") return { kind };
   return kind === "sheet" ? { kind, sheet } : { kind, sheet, area: selection };
 }
 
-/** Reads everything of a workbook that formulas stand in, in two syncs, whatever the size. */
+/** Reads all cells that hold something, in two requests, whatever the size. */
 export async function readWorkbook(): Promise<ReadWorkbook> {
   return inWorkbook(readAll);
 }
 
-/** Reads everything that a check looks at, and what was dismissed before, in two syncs, whatever the size. */
+/** Reads everything that a check looks at, and what was dismissed before, in two requests, whatever the size. */
 export async function readForCheck(): Promise<ReadWorkbook & { readonly known: KnownDismissals }> {
   return inWorkbook(async (context) => {
     // Goes along with the first of them.
@@ -58,7 +58,7 @@ async function readAll(context: Excel.RequestContext): Promise<ReadWorkbook> {
 }
 
 function queueSheet(worksheet: Excel.Worksheet): { read: () => SheetFacts } {
-  // On a blank sheet this is its first cell, so that its rows and columns can be asked for in the same sync.
+  // On a blank sheet this is its first cell, so that its rows and columns can be asked for in the same request.
   const used = worksheet.getUsedRange(true);
   used.load("rowIndex,columnIndex,values,formulas,text,numberFormat,valueTypes");
   const merged = used.getMergedAreasOrNullObject();

@@ -13,13 +13,13 @@ export const DISMISSALS: KeptSetting<KeptList<Dismissal>> = {
   read: (content) => readList(content, isDismissal),
 };
 
-/** What was dismissed in a workbook; with why it cannot be told, where it cannot. */
+/** What was dismissed in a workbook; or why it can't be read. */
 export interface KnownDismissals {
   readonly dismissals: readonly Dismissal[];
   readonly why?: string;
 }
 
-/** Asks for what was dismissed; readable after a sync. */
+/** Asks for what was dismissed; readable after the request. */
 export function queueReadDismissals(context: Excel.RequestContext): () => KnownDismissals {
   const read = queueReadKept(context, DISMISSALS);
   return () => {
@@ -32,11 +32,11 @@ export function queueReadDismissals(context: Excel.RequestContext): () => KnownD
 }
 
 /**
- * Changes what is dismissed, as it is by now, so that what another pane has dismissed meanwhile stays. Two syncs.
+ * Changes what is dismissed, as it is by now, so that what another pane has dismissed meanwhile stays. Two requests.
  *
  * @param change gives what there will be.
- * @param startOver whether a list that cannot be read gives way.
- * @throws KeptFailure where it cannot be read and has to stay.
+ * @param startOver whether a list that can't be read is replaced.
+ * @throws KeptFailure where it can't be read and has to stay.
  */
 export async function changeDismissals(
   change: (dismissals: readonly Dismissal[]) => readonly Dismissal[],

@@ -8,15 +8,15 @@ export interface KeptText<T> extends Keeping<T> {
 
 /** What is kept, and added to or changed. */
 export interface KeptSetting<T> extends KeptText<T> {
-  /** In words, as "the list of drawings". */
+  /** Its name for the person, such as "the list of drawings". */
   readonly what: string;
-  /** What the person does to have it thrown away where it is damaged, as "Press Draw once more". */
+  /** What the person does to replace it where it is damaged, such as "Press Draw once more". */
   readonly again: string;
 }
 
 /** What the workbook keeps cannot be read, and was left alone. */
 export class KeptFailure extends WorkbookFailure {
-  /** @param canStartOver whether the same deed once more may throw it away; what a later version wrote may not. */
+  /** @param canStartOver whether the same action again may replace it; what a later version wrote stays. */
   constructor(
     message: string,
     readonly canStartOver: boolean,
@@ -25,18 +25,18 @@ export class KeptFailure extends WorkbookFailure {
   }
 }
 
-/** Asks for the text of a setting; readable after a sync, and "" where there is none. */
+/** Asks for the text of a setting; readable after the request, and "" where there is none. */
 export function queueReadText(context: Excel.RequestContext, key: string): () => string {
   const setting = context.workbook.settings.getItemOrNullObject(key);
   setting.load("value");
   return () => (setting.isNullObject ? "" : String(setting.value));
 }
 
-/** Asks for what is kept; readable after a sync. */
+/** Asks for what is kept; readable after the request. */
 export function queueReadKept<T>(context: Excel.RequestContext, setting: KeptText<T>) {
   const text = queueReadText(context, setting.key);
   return {
-    /** As it stands there. */
+    /** As it is kept. */
     text,
     kept: (): Kept<T> => readKeptText(text(), setting),
   };
@@ -50,7 +50,7 @@ export function queueWriteKept<T>(context: Excel.RequestContext, setting: KeptTe
 /**
  * What is kept, where it may be changed; `blank` where nothing is.
  *
- * @param startOver whether what is damaged gives way.
+ * @param startOver whether what is damaged is replaced.
  * @throws KeptFailure where it has to stay as it is.
  */
 export function changeable<T>(kept: Kept<T>, { what, again }: KeptSetting<T>, blank: T, startOver: boolean): T {

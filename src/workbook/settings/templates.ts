@@ -6,9 +6,9 @@ import { KeptFailure, queueReadText } from "./setting";
 const KEY = "Bedrow.templates";
 
 /**
- * The templates that this workbook keeps. One sync.
+ * The templates that this workbook keeps. One request.
  *
- * @throws WorkbookFailure where they cannot be read; they stay as they are.
+ * @throws WorkbookFailure where they can't be read; they stay as they are.
  */
 export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
   return inWorkbook(async (context) => {
@@ -19,11 +19,11 @@ export async function readKeptTemplates(): Promise<readonly KeptTemplate[]> {
 }
 
 /**
- * Changes what the workbook keeps, as it is by now: two syncs, and what was kept before comes back where one fails.
+ * Changes what the workbook keeps, as it is by now: two requests; where one fails, what was kept before is restored.
  *
  * @param change gives what there will be, or why not.
- * @param startOver whether what is damaged gives way.
- * @throws WorkbookFailure where it cannot be read, may not be so, or the host fails.
+ * @param startOver whether what is damaged is replaced.
+ * @throws WorkbookFailure where it can't be read, may not be so, or the host fails.
  */
 export async function changeKeptTemplates(
   change: (templates: readonly KeptTemplate[]) => Changed,

@@ -17,7 +17,6 @@ const READERS = [
   "readSelected",
   "readWorkbook",
   "selectedAddress",
-  "selectedBlock",
   "selectedCell",
   "selectedPlace",
   "sheetId",
@@ -53,7 +52,9 @@ const isInRoom = ({ file }: Reach) => file.startsWith("src/workbook/");
 
 const all = reachOf(sourcesOf("src/workbook", "src/pane", "src/sheets", "src/review", "src/layout"), PLANTED);
 const talking = all.filter((one) => isInRoom(one) && one.isExported && one.talks && !one.takesContext);
-const talkingNames = talking.filter((one) => !isPlanted(one) && one.name !== "inWorkbook").map(({ name }) => name);
+/** They run what they are given, which is looked for by its own name. */
+const MECHANISM = ["inWorkbook", "applyChange"];
+const talkingNames = talking.filter((one) => !isPlanted(one) && !MECHANISM.includes(one.name)).map(({ name }) => name);
 /** What runs a batch by itself, and not through the room that talks to the host. */
 const strays = (reach: readonly Reach[]) => reach.filter((one) => !isInRoom(one) && one.runs).map(({ name }) => name);
 

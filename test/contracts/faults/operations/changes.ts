@@ -4,7 +4,7 @@ import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
 import { fitList } from "../../../../src/sheets/jobRows/fit";
 import { undoChanges, writeChanges } from "../../../../src/workbook/change/cells";
-import { undoRows, writeRows } from "../../../../src/workbook/change/jobRows";
+import { writeRows } from "../../../../src/workbook/change/jobRows";
 import { readListSheet } from "../../../../src/workbook/read/jobRows";
 import { namedCell } from "../../../../src/workbook/read/rates";
 import { readWorkbook } from "../../../../src/workbook/read/workbook";
@@ -69,14 +69,14 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Take the filled columns back",
-    writers: ["undoRows"],
+    writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
       await furnish(host);
       const { fit, changes: wanted } = await proposed();
       const rows = await writeRows(fit, wanted);
       return async () => {
-        await undoRows(rows);
+        await undoChanges(rows);
         return done;
       };
     },
