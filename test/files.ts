@@ -1,5 +1,5 @@
 import * as functions from "../src/functions/index";
-import { FunctionNames } from "../src/practice/xlsx/functionNames";
+import { FunctionNames } from "../src/practice/xlsx/formulas";
 import { type OpenedBook, openBook } from "../src/practice/xlsx/open/openBook";
 import { saveBook } from "../src/practice/xlsx/save/saveBook";
 import { writeZip } from "../src/xlsx/zip";

@@ -20,7 +20,7 @@ import { showReasons } from "./screen/reason";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
 import { whenIdle } from "./screen/whenIdle";
-import { FunctionNames } from "./xlsx/functionNames";
+import { FunctionNames } from "./xlsx/formulas";
 import type { OpenedNews } from "./xlsx/openedMessage";
 
 /**

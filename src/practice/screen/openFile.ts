@@ -1,7 +1,7 @@
 import { FileRefusal, refuseTooLarge } from "../../xlsx/limits";
 import type { BrowserGrid } from "../browser/browserGrid";
-import { counted } from "../xlsx/findings";
-import type { FunctionNames } from "../xlsx/functionNames";
+import { counted } from "../xlsx/context";
+import type { FunctionNames } from "../xlsx/formulas";
 import type { GridBook, OpenedBook } from "../xlsx/open/openBook";
 import type { OpenedNews } from "../xlsx/openedMessage";
 import { element } from "./element";

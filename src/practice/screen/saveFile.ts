@@ -1,6 +1,6 @@
 import { FileRefusal } from "../../xlsx/limits";
 import type { BrowserGrid } from "../browser/browserGrid";
-import type { FunctionNames } from "../xlsx/functionNames";
+import type { FunctionNames } from "../xlsx/formulas";
 import { handOver } from "./handOver";
 import { type Said, sayInFront } from "./say";
 

@@ -3,8 +3,7 @@ import type { ColorReader } from "../../xlsx/colors";
 import type { BookParts } from "../../xlsx/read/bookParts";
 import type { GridLibrary, OpenGrid } from "../grid/library";
 import type { CellsPort } from "../grid/port";
-import type { Findings } from "./findings";
-import type { FunctionNames } from "./functionNames";
+import type { FunctionNames } from "./formulas";
 import type { FileTable } from "./tableReferences";
 
 /** What the readers of a file's parts share. */
@@ -38,4 +37,52 @@ export interface Saving {
 export function keptBySheet<T>({ kept }: Saving, name: string): Readonly<Record<string, T>> {
   const data = kept.resources?.find((one) => one.name === name)?.data;
   return data ? (JSON.parse(data) as Record<string, T>) : {};
+}
+
+/** What is lost or changed when a file is opened or saved, in words for the person who decides about it. */
+export class Findings {
+  private readonly counts = new Map<string, { count: number; readonly say: (count: number) => string }>();
+  private readonly places = new Map<string, { readonly at: string[]; readonly say: (count: number) => string }>();
+
+  /** Adds to a count, such as "3 charts". */
+  count(one: string, count = 1, many = `${one}s`): void {
+    if (count <= 0) return;
+    const before = this.counts.get(one)?.count ?? 0;
+    this.counts.set(one, { count: before + count, say: (all) => counted(all, one, many) });
+  }
+
+  /** Adds a single fact. */
+  fact(words: string): void {
+    this.counts.set(words, { count: 1, say: () => words });
+  }
+
+  /** Adds a place to those of its kind. `say` makes the start of the sentence, and the places end it. */
+  place(kind: string, at: string, say: (count: number) => string): void {
+    const known = this.places.get(kind);
+    if (known) known.at.push(at);
+    else this.places.set(kind, { at: [at], say });
+  }
+
+  /** One line each, without a full stop. */
+  lines(): string[] {
+    return [
+      ...[...this.counts.values()].map(({ count, say }) => say(count)),
+      ...[...this.places.values()].map(({ at, say }) => `${say(at.length)}: ${named(at)}`),
+    ];
+  }
+}
+
+/** "1 chart", "3 charts", "1,200 cells". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count.toLocaleString("en-US")} ${count === 1 ? one : many}`;
+}
+
+const mostNamed = 4;
+
+/** "Jobs!B2, Jobs!B3 and 5 more". */
+function named(places: readonly string[]): string {
+  const shown = places.slice(0, mostNamed);
+  const rest = places.length - shown.length;
+  if (rest > 0) return `${shown.join(", ")} and ${rest.toLocaleString("en-US")} more`;
+  return shown.length > 1 ? `${shown.slice(0, -1).join(", ")} and ${shown.at(-1)}` : (shown[0] ?? "");
 }

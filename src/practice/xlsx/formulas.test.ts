@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fromFile, movedFormula, toFile } from "./formulas";
-import { FunctionNames } from "./functionNames";
+import { FunctionNames, fromFile, movedFormula, toFile } from "./formulas";
 import { type FileTable, tableCells } from "./tableReferences";
 
 const functions = new FunctionNames(["BED.STONE_TONS", "BED.AREA_POINTS"]);

@@ -1,6 +1,6 @@
 import { writeAddress } from "../grid/a1";
 import type { CellContent, CellsPort, SheetFacts } from "../grid/port";
-import { counted } from "./findings";
+import { counted } from "./context";
 import type { ShownResult } from "./open/cells";
 import type { OpenedBook } from "./open/openBook";
 

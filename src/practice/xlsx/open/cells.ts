@@ -3,8 +3,7 @@ import { cellAddress } from "../../../spreadsheet/areas";
 import { rectangleOf } from "../../../xlsx/addresses";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
 import { showsDate } from "../../../xlsx/style";
-import type { Opening } from "../context";
-import { counted } from "../findings";
+import { counted, type Opening } from "../context";
 import { fromFile, movedFormula, type Unreadable } from "../formulas";
 
 /** A formula's result as the file holds it. */

@@ -1,6 +1,6 @@
 import type { BookParts, SheetPart } from "../../../xlsx/read/bookParts";
 import { countOf, elements, firstElement, readXml } from "../../../xlsx/read/xml";
-import type { Findings } from "../findings";
+import type { Findings } from "../context";
 
 /** Parts of a package that say by their names alone that something stays behind. */
 const byName: readonly (readonly [RegExp, string, string?])[] = [

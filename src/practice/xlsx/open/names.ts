@@ -1,8 +1,7 @@
 import { rectangleOf } from "../../../xlsx/addresses";
 import type { BookParts, NamePart } from "../../../xlsx/read/bookParts";
 import { attributesOf, elements, numberIn, readXml, type XmlElement } from "../../../xlsx/read/xml";
-import { type Opening, sheetId } from "../context";
-import { counted } from "../findings";
+import { counted, type Opening, sheetId } from "../context";
 import { fromFile } from "../formulas";
 import type { FileTable } from "../tableReferences";
 

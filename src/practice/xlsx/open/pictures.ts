@@ -14,7 +14,7 @@ import {
 } from "../../../xlsx/read/xml";
 import { emusPerPixel } from "../../../xlsx/style";
 import type { ZipFile } from "../../../xlsx/zip";
-import type { Findings } from "../findings";
+import type { Findings } from "../context";
 import type { Measures } from "./sheet";
 
 /** A picture of a file; lengths in pixels from the sheet's corner. */

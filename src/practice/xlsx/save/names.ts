@@ -1,7 +1,7 @@
-import { stringifyA1Ref } from "@borgar/fx";
-import { addressOf } from "../../../xlsx/addresses";
+import { addressOf, fixedRange, type Rectangle } from "../../../xlsx/addresses";
 import type { NewName } from "../../../xlsx/write/book";
 import type { NewTable } from "../../../xlsx/write/sheet";
+import { sheetColumns, writeAddress } from "../../grid/a1";
 import type { PageSetup, SheetTable } from "../../grid/port";
 import type { Saving } from "../context";
 import { toFile } from "../formulas";
@@ -23,33 +23,14 @@ export function namesToFile(saving: Saving, pages: readonly (PageSetup | undefin
     return { name, text: toFile(formula, functions), ...(sheet >= 0 && { sheet }) };
   });
   pages.forEach((page, place) => {
+    const { printArea, titleRows } = page ?? {};
     const sheet = kept.sheets[kept.sheetOrder[place] ?? ""]?.name ?? "";
-    if (page?.printArea) {
-      const { row, column, rowCount, columnCount } = page.printArea;
-      const range = { top: row, left: column, bottom: row + rowCount - 1, right: column + columnCount - 1 };
-      made.push({ name: "_xlnm.Print_Area", text: fixed(sheet, range), sheet: place });
-    }
-    if (page?.titleRows) {
-      const { row, rowCount } = page.titleRows;
-      const rows = { top: row, bottom: row + rowCount - 1, left: null, right: null };
-      made.push({ name: "_xlnm.Print_Titles", text: fixed(sheet, rows), sheet: place });
-    }
+    const add = (name: string, area: Rectangle) =>
+      made.push({ name, text: fixedRange(writeAddress(sheet, area)), sheet: place });
+    if (printArea) add("_xlnm.Print_Area", printArea);
+    if (titleRows) add("_xlnm.Print_Titles", { ...titleRows, column: 0, columnCount: sheetColumns });
   });
   return made;
-}
-
-interface Bounds {
-  readonly top: number;
-  readonly bottom: number;
-  readonly left: number | null;
-  readonly right: number | null;
-}
-
-function fixed(sheet: string, range: Bounds): string {
-  return stringifyA1Ref({
-    context: [sheet],
-    range: { ...range, $top: true, $bottom: true, $left: true, $right: true },
-  });
 }
 
 /** The tables of a sheet for the file. One whose headings are not all different texts is none in a file, and stays ordinary cells. */

@@ -2,9 +2,8 @@ import { FileRefusal } from "../../../xlsx/limits";
 import { writeBook } from "../../../xlsx/write/book";
 import type { OpenGrid } from "../../grid/library";
 import type { CellsPort } from "../../grid/port";
-import type { Saving } from "../context";
-import { Findings } from "../findings";
-import type { FunctionNames } from "../functionNames";
+import { Findings, type Saving } from "../context";
+import type { FunctionNames } from "../formulas";
 import { namesToFile, tablesToFile } from "./names";
 import { pageOf, sheetToFile } from "./sheet";
 
