@@ -20,7 +20,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
   const rates = useRates();
   const bed = useForm(rates?.found?.rates);
   const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = bed;
-  const { word, inTheWay, canTakeBack, insert, draw, takeBack, cancel } = useInsert();
+  const { status, inTheWay, canUndo, insert, draw, undo, cancel } = useInsert();
   const drawing = useDrawing();
 
   const tryToInsert = (place: Place) => {
@@ -56,15 +56,15 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         </dl>
       </details>
       <InsertBar
-        word={word}
+        status={status}
         inTheWay={inTheWay}
-        canTakeBack={canTakeBack}
+        canUndo={canUndo}
         newSheetName={form.name.trim() || "Estimate"}
         selected={drawing.cell}
         block={drawing.block}
         onDraw={() => void draw(drawing.draw)}
         onInsert={tryToInsert}
-        onTakeBack={() => void takeBack()}
+        onUndo={() => void undo()}
         onCancel={cancel}
       />
     </>

@@ -2,13 +2,13 @@ import type { InTheWay, Place } from "../workbook/change/place";
 import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
-import { Said } from "./Said";
-import type { Word } from "./useWord";
+import { StatusMessage } from "./StatusMessage";
+import type { Status } from "./useStatus";
 
 interface InsertBarProps {
-  readonly word: Word | undefined;
+  readonly status: Status | undefined;
   readonly inTheWay: InTheWay | undefined;
-  readonly canTakeBack: string | undefined;
+  readonly canUndo: string | undefined;
   readonly newSheetName: string;
   /** The first selected cell; "" where the host tells none. */
   readonly selected: string;
@@ -16,13 +16,13 @@ interface InsertBarProps {
   readonly block: SelectedBlock | undefined;
   readonly onDraw: () => void;
   readonly onInsert: (place: Place) => void;
-  readonly onTakeBack: () => void;
+  readonly onUndo: () => void;
   readonly onCancel: () => void;
 }
 
 export function InsertBar(props: InsertBarProps) {
-  const { word, inTheWay, canTakeBack, newSheetName, selected, block, onDraw, onInsert, onTakeBack, onCancel } = props;
-  const working = word?.kind === "working";
+  const { status, inTheWay, canUndo, newSheetName, selected, block, onDraw, onInsert, onUndo, onCancel } = props;
+  const working = status?.kind === "working";
   return (
     <section class="insert-bar" aria-label="Insert">
       {inTheWay ? (
@@ -37,7 +37,7 @@ export function InsertBar(props: InsertBarProps) {
           <Button main off={working} onPress={() => onInsert({ kind: "selection" })}>
             Insert {selected ? `at ${selected}` : "at the selected cell"}
           </Button>
-          <Button off={working || !canTakeBack} title={canTakeBack} onPress={onTakeBack}>
+          <Button off={working || !canUndo} title={canUndo} onPress={onUndo}>
             Take back
           </Button>
         </p>
@@ -50,7 +50,7 @@ export function InsertBar(props: InsertBarProps) {
           </Button>
         </p>
       )}
-      <Said word={word} />
+      <StatusMessage status={status} />
     </section>
   );
 }

@@ -5,20 +5,20 @@ import type { InTheWay, Place } from "../workbook/change/place";
 import { type LastInsert, lastInsert } from "../workbook/change/receipt";
 import { WorkbookFailure } from "../workbook/failure";
 import { refreshRates } from "./rates/store";
-import { isNotFetched, NOT_FETCHED, useWord } from "./useWord";
+import { isNotFetched, NOT_FETCHED, useStatus } from "./useStatus";
 
 const RATES_CHANGED =
   "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
 
 /** Inserting, what stands in the way of it, and taking it back. */
 export function useInsert() {
-  const speaking = useWord();
+  const reporter = useStatus();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
 
-  const attempt: typeof speaking.attempt = (text, deed) => {
+  const attempt: typeof reporter.attempt = (text, action) => {
     setInTheWay(undefined);
-    return speaking.attempt(text, deed);
+    return reporter.attempt(text, action);
   };
 
   useEffect(() => {
@@ -27,9 +27,9 @@ export function useInsert() {
   }, []);
 
   return {
-    word: speaking.word,
+    status: reporter.status,
     inTheWay,
-    canTakeBack: last?.title,
+    canUndo: last?.title,
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
@@ -50,12 +50,12 @@ export function useInsert() {
         }
         return stands;
       }),
-    draw: (deed: () => Promise<string>) =>
+    draw: (action: () => Promise<string>) =>
       attempt("Drawing…", async () => {
-        const name = await deed();
+        const name = await action();
         return name ? `The drawing of ${name} is up to date.` : "The drawing is up to date.";
       }),
-    takeBack: () =>
+    undo: () =>
       attempt("Taking it back…", async () => {
         const { undoInsert } = await import(/* webpackChunkName: "insert" */ "./undoInsert");
         const said = await undoInsert(last?.id);
@@ -64,7 +64,7 @@ export function useInsert() {
       }),
     cancel: () => {
       setInTheWay(undefined);
-      speaking.say("Nothing was written.");
+      reporter.say("Nothing was written.");
     },
   };
 }

@@ -2,14 +2,14 @@ import { useRef } from "preact/hooks";
 import { KeptFailure } from "../workbook/settings/setting";
 
 /**
- * Runs a deed that changes what the workbook keeps. Where that is damaged, the deed is refused in words; the same deed
+ * Runs a action that changes what the workbook keeps. Where that is damaged, the action is refused in words; the same action
  * once more is told that it may start anew.
  */
 export function useOnceMore() {
   const asked = useRef(false);
-  return async <T>(deed: (startOver: boolean) => Promise<T>): Promise<T> => {
+  return async <T>(action: (startOver: boolean) => Promise<T>): Promise<T> => {
     try {
-      const done = await deed(asked.current);
+      const done = await action(asked.current);
       asked.current = false;
       return done;
     } catch (error) {

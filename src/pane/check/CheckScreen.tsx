@@ -1,9 +1,9 @@
 import type { Scope } from "../../review/facts";
 import { summaryOf } from "../../review/report";
 import { Button } from "../Button";
-import { Said } from "../Said";
 import { Select } from "../Select";
-import type { Word } from "../useWord";
+import { StatusMessage } from "../StatusMessage";
+import type { Status } from "../useStatus";
 import { FindingCard } from "./FindingCard";
 import { useCheck } from "./useCheck";
 
@@ -37,7 +37,7 @@ export function CheckScreen() {
           Check
         </Button>
         {progress && <Button onPress={check.stop}>Stop</Button>}
-        <Button off={!check.canTakeBack} title={check.canTakeBack} onPress={() => void check.takeBack()}>
+        <Button off={!check.canUndo} title={check.canUndo} onPress={() => void check.undo()}>
           Take the fix back
         </Button>
         <Button off={!found} onPress={() => void check.report()}>
@@ -49,7 +49,7 @@ export function CheckScreen() {
           <progress value={progress.done} aria-label="How far the check has come" /> <span>{progress.what}</span>
         </p>
       )}
-      <Said word={saidOf(check)} />
+      <StatusMessage status={saidOf(check)} />
       {sorted?.open.map((finding) => (
         <FindingCard
           key={finding.key}
@@ -88,10 +88,10 @@ export function CheckScreen() {
   );
 }
 
-/** The last deed and what the check came to, in one breath; its steps are for the eyes, and not read out one by one. */
-function saidOf({ progress, word, sorted }: ReturnType<typeof useCheck>): Word | undefined {
+/** The last action and what the check came to, in one breath; its steps are for the eyes, and not read out one by one. */
+function saidOf({ progress, status, sorted }: ReturnType<typeof useCheck>): Status | undefined {
   if (progress) return { kind: "working", text: "Checking…" };
   const summary = sorted ? summaryOf(sorted) : "";
-  if (!word) return summary === "" ? undefined : { kind: "done", text: summary };
-  return word.kind === "trouble" ? word : { ...word, text: `${word.text} ${summary}`.trim() };
+  if (!status) return summary === "" ? undefined : { kind: "done", text: summary };
+  return status.kind === "trouble" ? status : { ...status, text: `${status.text} ${summary}`.trim() };
 }

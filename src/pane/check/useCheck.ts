@@ -14,7 +14,7 @@ import { readForCheck, scopeOf } from "../../workbook/read/workbook";
 import { changeDismissals } from "../../workbook/settings/dismissals";
 import { callFunction } from "../callFunction";
 import { useOnceMore } from "../useOnceMore";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 
 const KNOWLEDGE = knowledgeOf(STONES, SOILS);
 
@@ -28,13 +28,13 @@ export function useCheck() {
   const [found, setFound] = useState<Review>();
   const [dismissals, setDismissals] = useState<readonly Dismissal[]>([]);
   const [written, setWritten] = useState<WrittenChanges>();
-  const speaking = useWord();
+  const reporter = useStatus();
   const onceMore = useOnceMore();
   const stop = useRef<AbortController>(undefined);
 
   /** What was said last stays until there is something new to say. */
-  const attempt = (deed: () => Promise<string | undefined>) =>
-    speaking.attempt(undefined, deed).finally(() => setProgress(undefined));
+  const attempt = (action: () => Promise<string | undefined>) =>
+    reporter.attempt(undefined, action).finally(() => setProgress(undefined));
 
   const check = () =>
     attempt(async () => {
@@ -61,10 +61,10 @@ export function useCheck() {
     scope,
     setScope,
     progress,
-    word: speaking.word,
+    status: reporter.status,
     found,
     sorted,
-    canTakeBack: written?.title,
+    canUndo: written?.title,
     check,
     stop: () => stop.current?.abort(),
     dismiss: (finding: Finding, reason: string) =>
@@ -77,7 +77,7 @@ export function useCheck() {
         await check();
         return `Written: ${finding.title}, ${finding.where}.`;
       }),
-    takeBack: () =>
+    undo: () =>
       attempt(async () => {
         if (!written) return undefined;
         await undoChanges(written);

@@ -2,8 +2,8 @@ import type { CopyMode } from "../../sheets/plain/toPlain";
 import { Button } from "../Button";
 import { InTheWayNotice } from "../InTheWayNotice";
 import { onEscape } from "../onEscape";
-import { Said } from "../Said";
 import { Select } from "../Select";
+import { StatusMessage } from "../StatusMessage";
 import { useFocusBack } from "../useFocusBack";
 import { CopyPreview } from "./CopyPreview";
 import type { What } from "./source";
@@ -27,7 +27,7 @@ const modes = [
 /** A copy of cells for people who do not have the add-in. */
 export function CopyScreen() {
   const copying = useCopy();
-  const { wish, looked, inTheWay, word, isWorking: working, selected, choose } = copying;
+  const { wish, looked, inTheWay, status, isWorking: working, selected, choose } = copying;
   const lookButton = useFocusBack(looked !== undefined);
   return (
     <>
@@ -61,7 +61,7 @@ export function CopyScreen() {
           <Button at={lookButton} main off={working} onPress={() => void copying.look()}>
             Look before copying
           </Button>
-          <Button off={working || !copying.canTakeBack} onPress={() => void copying.takeBack()}>
+          <Button off={working || !copying.canUndo} onPress={() => void copying.undo()}>
             Take back
           </Button>
         </p>
@@ -90,7 +90,7 @@ export function CopyScreen() {
           )}
         </section>
       )}
-      <Said word={word} />
+      <StatusMessage status={status} />
     </>
   );
 }

@@ -6,7 +6,7 @@ import { selectedPlace } from "../../workbook/read/selection";
 import { canOpenWorkbooks } from "../../workbook/sheets";
 import { undoInsert } from "../undoInsert";
 import { useSelection } from "../useSelection";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { download } from "./download";
 import { copyFile, copyForSheet, copyForWorkbook, copyName, type OnSheet, openCopy, writeCopy } from "./makeCopy";
 import { readAgain, readSource, type Source, type What } from "./source";
@@ -32,14 +32,14 @@ export function useCopy() {
   const [looked, setLooked] = useState<Looked>();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   /** The id of the insert that can be taken back. */
-  const [canTakeBack, setCanTakeBack] = useState<string>();
-  const speaking = useWord();
+  const [canUndo, setCanUndo] = useState<string>();
+  const reporter = useStatus();
   const selected = useSelection();
   const opens = canOpenWorkbooks();
 
-  const attempt: typeof speaking.attempt = (text, deed) => {
+  const attempt: typeof reporter.attempt = (text, action) => {
     setInTheWay(undefined);
-    return speaking.attempt(text, deed);
+    return reporter.attempt(text, action);
   };
 
   const write = async ({ wish: { mode }, source: before }: Looked, to: OnSheet): Promise<string | undefined> => {
@@ -49,7 +49,7 @@ export function useCopy() {
       return undefined;
     }
     setLooked(undefined);
-    setCanTakeBack(inserted.id);
+    setCanUndo(inserted.id);
     return `The copy stands on ${inserted.sheetName} at ${inserted.address}.`;
   };
 
@@ -65,9 +65,9 @@ export function useCopy() {
     wish,
     looked,
     inTheWay,
-    canTakeBack,
-    word: speaking.word,
-    isWorking: speaking.isWorking,
+    canUndo,
+    status: reporter.status,
+    isWorking: reporter.isWorking,
     selected,
     /** Whether the host opens the copy as a workbook, or the browser saves it. */
     opens,
@@ -76,7 +76,7 @@ export function useCopy() {
       setLooked(undefined);
       setInTheWay(undefined);
       // What is being written goes on, and is still to be told.
-      if (!speaking.isWorking) speaking.hush();
+      if (!reporter.isWorking) reporter.clear();
     },
     look: () =>
       attempt("Reading the cells…", async () => {
@@ -95,16 +95,16 @@ export function useCopy() {
         return write(found, { kind: "cell", ...(await selectedPlace()) });
       }),
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),
-    takeBack: () =>
+    undo: () =>
       attempt("Taking it back…", async () => {
-        const said = await undoInsert(canTakeBack);
-        setCanTakeBack(undefined);
+        const said = await undoInsert(canUndo);
+        setCanUndo(undefined);
         return said;
       }),
     cancel: () => {
       setLooked(undefined);
       setInTheWay(undefined);
-      speaking.say("Nothing was written.");
+      reporter.say("Nothing was written.");
     },
   };
 }

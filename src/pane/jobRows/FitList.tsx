@@ -5,8 +5,8 @@ import type { ResultRole } from "../../sheets/jobRows/roles";
 import { columnLetters } from "../../spreadsheet/areas";
 import { Button } from "../Button";
 import { onEscape } from "../onEscape";
-import { Said } from "../Said";
 import { Select } from "../Select";
+import { StatusMessage } from "../StatusMessage";
 import { useFocusBack } from "../useFocusBack";
 import { type AssumedField, AssumedFields } from "./AssumedFields";
 import { ColumnChoices } from "./ColumnChoices";
@@ -17,7 +17,7 @@ import { type Fitting, useFit } from "./useFit";
 /** Writes formulas into a list that is there, by its own headings. */
 export function FitList() {
   const fitting = useFit();
-  const { fit, columns, filling, word, isWorking } = fitting;
+  const { fit, columns, filling, status, isWorking } = fitting;
   const readButton = useFocusBack(fit !== undefined);
   return (
     <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel, isWorking)}>
@@ -26,11 +26,7 @@ export function FitList() {
         <Button at={readButton} main={!fit} off={isWorking} onPress={() => void fitting.read()}>
           {fit ? "Read it again" : "Read the list at the selection"}
         </Button>
-        <Button
-          off={isWorking || !fitting.canTakeBack}
-          title={fitting.canTakeBack}
-          onPress={() => void fitting.takeBack()}
-        >
+        <Button off={isWorking || !fitting.canUndo} title={fitting.canUndo} onPress={() => void fitting.undo()}>
           Take back
         </Button>
       </p>
@@ -61,7 +57,7 @@ export function FitList() {
       )}
       <div class={fit ? "insert-bar" : ""}>
         {fit && <WriteBar fitting={fitting} />}
-        <Said word={word} />
+        <StatusMessage status={status} />
       </div>
     </section>
   );

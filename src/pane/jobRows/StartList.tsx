@@ -3,7 +3,7 @@ import { cellAddress } from "../../spreadsheet/areas";
 import { Button } from "../Button";
 import { readsAs, TextField } from "../Field";
 import { InTheWayNotice } from "../InTheWayNotice";
-import { Said } from "../Said";
+import { StatusMessage } from "../StatusMessage";
 import { AssumedFields } from "./AssumedFields";
 import { ResultPicker } from "./ResultPicker";
 import { useStart } from "./useStart";
@@ -15,7 +15,7 @@ const NEW_SHEET = { kind: "new sheet", name: "Beds" } as const;
 /** A heading row and the first bed below it, to be copied down. */
 export function StartList() {
   const start = useStart();
-  const { first, wanted, preview, word, isWorking, inTheWay, sizeProblems } = start;
+  const { first, wanted, preview, status, isWorking, inTheWay, sizeProblems } = start;
   const type = (change: Partial<FirstBed>) => start.setFirst({ ...first, ...change });
   const isReady =
     sizeProblems.length === undefined && sizeProblems.width === undefined && Object.keys(start.problems).length === 0;
@@ -86,16 +86,12 @@ export function StartList() {
             <Button off={isWorking || !isReady} onPress={() => void start.write(NEW_SHEET)}>
               On a new sheet
             </Button>
-            <Button
-              off={isWorking || !start.canTakeBack}
-              title={start.canTakeBack}
-              onPress={() => void start.takeBack()}
-            >
+            <Button off={isWorking || !start.canUndo} title={start.canUndo} onPress={() => void start.undo()}>
               Take back
             </Button>
           </p>
         )}
-        <Said word={word} />
+        <StatusMessage status={status} />
       </div>
     </>
   );

@@ -8,7 +8,7 @@ import { undoChanges, type WrittenChanges } from "../../workbook/change/cells";
 import { writeRows } from "../../workbook/change/jobRows";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
 
 const NO_LIST =
@@ -16,7 +16,7 @@ const NO_LIST =
 
 /** Fitting to a list: reading it, what the estimator says of it, and writing into it. */
 export function useFit() {
-  const speaking = useWord();
+  const reporter = useStatus();
   const [read, setRead] = useState<ReadListSheet>();
   const [fit, setFit] = useState<ListFit>();
   const [corrections, setCorrections] = useState<Corrections>(new Map());
@@ -38,7 +38,7 @@ export function useFit() {
   );
 
   return {
-    ...speaking,
+    ...reporter,
     fit,
     columns: fit && settleColumns(fit.columns, corrections),
     results,
@@ -48,9 +48,9 @@ export function useFit() {
     setTexts,
     problems,
     filling,
-    canTakeBack: written?.title,
+    canUndo: written?.title,
     read: () =>
-      speaking.attempt("Reading the sheet…", async () => {
+      reporter.attempt("Reading the sheet…", async () => {
         show(undefined);
         const sheet = await readListSheet();
         const found = fitList(sheet.sheet, sheet.selection);
@@ -67,14 +67,14 @@ export function useFit() {
       setReplace(new Set(replaces ? [...others, role] : others));
     },
     write: () =>
-      speaking.attempt("Writing…", async () => {
+      reporter.attempt("Writing…", async () => {
         if (!fit || !filling) return undefined;
         setWritten(await writeRows(fit, filling.changes));
         show(undefined);
         return `Written: ${filling.changes.length.toLocaleString("en-US")} cells on ${fit.cells.sheet.name}, for ${filling.beds.length.toLocaleString("en-US")} beds.`;
       }),
-    takeBack: () =>
-      speaking.attempt("Taking it back…", async () => {
+    undo: () =>
+      reporter.attempt("Taking it back…", async () => {
         if (!written) return undefined;
         await undoChanges(written);
         setWritten(undefined);
@@ -83,7 +83,7 @@ export function useFit() {
       }),
     cancel: () => {
       show(undefined);
-      speaking.say("Nothing was written.");
+      reporter.say("Nothing was written.");
     },
   };
 }

@@ -10,7 +10,7 @@ import type { InTheWay, Place } from "../../workbook/change/place";
 import { type LastInsert, lastInsert } from "../../workbook/change/receipt";
 import { refreshRates, useRates } from "../rates/store";
 import { undoInsert } from "../undoInsert";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
 
 const NO_BED: FirstBed = { job: "", bed: "", length: "", width: "" };
@@ -18,7 +18,7 @@ const USUAL: readonly ResultRole[] = ["area", "border", "pieces", "tons", "order
 
 /** Starting a list: its first bed, its columns, and writing it. */
 export function useStart() {
-  const speaking = useWord();
+  const reporter = useStatus();
   const rates = useRates();
   const [first, setFirst] = useState(NO_BED);
   const [results, setResults] = useState(USUAL);
@@ -41,7 +41,7 @@ export function useStart() {
   }, []);
 
   return {
-    ...speaking,
+    ...reporter,
     first,
     setFirst,
     results,
@@ -53,9 +53,9 @@ export function useStart() {
     wanted: newListResults(options),
     preview: newList(options, { row: 0, column: 0 }),
     inTheWay,
-    canTakeBack: last?.title,
+    canUndo: last?.title,
     write: (place: Place) =>
-      speaking.attempt("Writing the list…", async () => {
+      reporter.attempt("Writing the list…", async () => {
         setInTheWay(undefined);
         if (await refreshRates())
           return "Nothing was written: the rates have changed in the meantime. Look again, then insert.";
@@ -67,15 +67,15 @@ export function useStart() {
         setLast(inserted);
         return `The list stands on ${inserted.sheetName} at ${inserted.address}. Type the next bed below, and copy the formulas down.`;
       }),
-    takeBack: () =>
-      speaking.attempt("Taking it back…", async () => {
+    undo: () =>
+      reporter.attempt("Taking it back…", async () => {
         const said = await undoInsert(last?.id);
         setLast(undefined);
         return said;
       }),
     cancel: () => {
       setInTheWay(undefined);
-      speaking.say("Nothing was written.");
+      reporter.say("Nothing was written.");
     },
   };
 }

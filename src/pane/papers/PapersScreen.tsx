@@ -3,8 +3,8 @@ import { Button } from "../Button";
 import { TextField } from "../Field";
 import { Group } from "../Group";
 import { UnkeptNote } from "../keep/UnkeptNote";
-import { Said } from "../Said";
 import { Select } from "../Select";
+import { StatusMessage } from "../StatusMessage";
 import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
 import { CustomerPart } from "./CustomerPart";
@@ -23,7 +23,7 @@ const papers = [
 /** One job of several beds: its order, crew sheet, dig notice and customer's sheet, and what came of it. */
 export function PapersScreen() {
   const work = usePapers();
-  const { found, details, job, notice, word, isWorking: working, canTakeBack, type, make } = work;
+  const { found, details, job, notice, status, isWorking: working, canUndo, type, make } = work;
   const beds = found?.beds ?? [];
   return (
     <>
@@ -83,14 +83,14 @@ export function PapersScreen() {
         </>
       )}
       <div class="insert-bar">
-        {canTakeBack && (
+        {canUndo && (
           <p class="row">
-            <Button off={working} onPress={() => void work.takeBack()}>
+            <Button off={working} onPress={() => void work.undo()}>
               Take back
             </Button>
           </p>
         )}
-        <Said word={word} />
+        <StatusMessage status={status} />
       </div>
     </>
   );

@@ -39,9 +39,9 @@ test("marks that are good for 20270115 days are refused at their own field", () 
   expect(refused.argument).toBe(DAYS.marks);
 });
 
-function problemOf(deed: () => unknown): Problem {
+function problemOf(action: () => unknown): Problem {
   try {
-    deed();
+    action();
   } catch (error) {
     if (error instanceof Problem) return error;
   }

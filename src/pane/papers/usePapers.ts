@@ -9,7 +9,7 @@ import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
 import { download } from "../copy/download";
 import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
 import {
   crewPaper,
@@ -39,9 +39,9 @@ export function usePapers() {
   const [found, setFound] = useState<FoundJob>();
   const [turned, setTurned] = useState<readonly string[]>([]);
   const { value: details, setValue: setDetails, unkept } = useStored(storedDetails, startingDetails);
-  const { word, isWorking, attempt } = useWord();
+  const { status, isWorking, attempt } = useStatus();
   /** The id of the insert that can be taken back. */
-  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const [canUndo, setCanUndo] = useState<string>();
 
   const chosen = useMemo(
     () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
@@ -78,9 +78,9 @@ export function usePapers() {
     unkept,
     job,
     notice,
-    word,
+    status,
     isWorking,
-    canTakeBack,
+    canUndo,
     opens: canOpenWorkbooks(),
     isTicked: (bed: FoundBed) => isTicked(bed, turned),
     tick: ({ id, tickedAtFirst }: FoundBed, on: boolean) =>
@@ -96,7 +96,7 @@ export function usePapers() {
           throw new WorkbookFailure(
             "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
           );
-        setCanTakeBack(inserted.id);
+        setCanUndo(inserted.id);
         const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
         return `On new sheets: ${names}. Print them from the spreadsheet program.`;
       }),
@@ -109,15 +109,15 @@ export function usePapers() {
         else download(file, title);
         return "The customer's sheet is a workbook of its own. Look at it, then save and send it.";
       }),
-    takeBack: () =>
+    undo: () =>
       attempt("Taking it back…", async () => {
-        const said = await undoInsert(canTakeBack);
-        setCanTakeBack(undefined);
+        const said = await undoInsert(canUndo);
+        setCanUndo(undefined);
         return said;
       }),
     /** For what else is done with the job: the same words, the same way of failing. */
     attempt,
-    setCanTakeBack,
+    setCanUndo,
   };
 }
 
@@ -158,7 +158,7 @@ function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
   }
 }
 
-/** What an argument of a function is called in a formula is no word for the pane. */
+/** What an argument of a function is called in a formula means nothing in the pane. */
 function inWords({ message, argument = "" }: Problem): string {
   return message.replaceAll(argument, argument.replaceAll("_", " "));
 }

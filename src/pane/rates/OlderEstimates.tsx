@@ -1,10 +1,10 @@
 import { Button } from "../Button";
-import { Said } from "../Said";
+import { StatusMessage } from "../StatusMessage";
 import { cellWords, groupsOf, useOlderEstimates } from "./useOlderEstimates";
 
 /** Lets estimates from before the workbook had rates follow them, cell by cell as listed. */
 export function OlderEstimates() {
-  const { cells, word, canTakeBack, look, follow, leave, takeBack } = useOlderEstimates();
+  const { cells, status, canUndo, look, follow, leave, undo } = useOlderEstimates();
   return (
     <section aria-labelledby="older-heading">
       <h2 id="older-heading">Estimates from before</h2>
@@ -37,10 +37,10 @@ export function OlderEstimates() {
         <p class="row">
           <span class="grow below">Estimates that were made without rates keep the prices they started with.</span>
           <Button onPress={() => void look()}>Look for them</Button>
-          {canTakeBack && <Button onPress={() => void takeBack()}>Put the cells back</Button>}
+          {canUndo && <Button onPress={() => void undo()}>Put the cells back</Button>}
         </p>
       )}
-      <Said word={word} />
+      <StatusMessage status={status} />
     </section>
   );
 }

@@ -4,7 +4,7 @@ import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
 import type { FoundRates } from "../../workbook/read/rates";
 import { Button } from "../Button";
-import { Said } from "../Said";
+import { StatusMessage } from "../StatusMessage";
 import { missingRates } from "./missing";
 import { OlderEstimates } from "./OlderEstimates";
 import { useRates } from "./store";
@@ -14,7 +14,7 @@ import { useRatesSheet } from "./useRatesSheet";
 /** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
 export function RatesScreen() {
   const rates = useRates();
-  const { word, isWorking: working, canTakeBack, insert, addMissing, takeBack, show } = useRatesSheet();
+  const { status, isWorking: working, canUndo, insert, addMissing, undo, show } = useRatesSheet();
   return (
     <>
       <header>
@@ -30,14 +30,14 @@ export function RatesScreen() {
       ) : (
         rates && <None disabled={working} onInsert={() => void insert()} />
       )}
-      {canTakeBack && (
+      {canUndo && (
         <p class="row">
-          <Button off={working} onPress={() => void takeBack()}>
+          <Button off={working} onPress={() => void undo()}>
             Take back
           </Button>
         </p>
       )}
-      <Said word={word} />
+      <StatusMessage status={status} />
     </>
   );
 }

@@ -4,7 +4,7 @@ import { type UnfollowingCell, unfollowingCells } from "../../sheets/estimate/fo
 import { cellAddress } from "../../spreadsheet/areas";
 import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
 import { readWorkbook } from "../../workbook/read/workbook";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 
 /** A cell that could follow a rate, on its sheet. */
 export type OlderCell = UnfollowingCell & { readonly sheet: string };
@@ -28,15 +28,15 @@ export function groupsOf(cells: readonly OlderCell[]): [estimate: string, cells:
 export function useOlderEstimates() {
   const [cells, setCells] = useState<readonly OlderCell[]>();
   const [written, setWritten] = useState<WrittenChanges>();
-  const speaking = useWord();
+  const reporter = useStatus();
 
   /** What was said last stays until there is something new to say. */
-  const attempt = (deed: () => Promise<string | undefined>) => speaking.attempt(undefined, deed);
+  const attempt = (action: () => Promise<string | undefined>) => reporter.attempt(undefined, action);
 
   return {
     cells,
-    word: speaking.word,
-    canTakeBack: written !== undefined,
+    status: reporter.status,
+    canUndo: written !== undefined,
     look: () =>
       attempt(async () => {
         const { facts } = await readWorkbook();
@@ -57,9 +57,9 @@ export function useOlderEstimates() {
       }),
     leave: () => {
       setCells(undefined);
-      speaking.say("Nothing was changed.");
+      reporter.say("Nothing was changed.");
     },
-    takeBack: () =>
+    undo: () =>
       attempt(async () => {
         if (!written) return undefined;
         await undoChanges(written);

@@ -6,15 +6,15 @@ import { type FoundRates, readRates } from "../../workbook/read/rates";
 import { belowUsed, goTo } from "../../workbook/sheets";
 import { inTheWayText } from "../inTheWayWords";
 import { undoInsert } from "../undoInsert";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { missingRates } from "./missing";
 import { refreshRates } from "./store";
 
 /** Inserting the sheet of rates, adding to it, and going there. */
 export function useRatesSheet() {
-  const { word, isWorking, complain, attempt } = useWord();
+  const { status, isWorking, complain, attempt } = useStatus();
   /** The id of the insert that can be taken back. */
-  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const [canUndo, setCanUndo] = useState<string>();
 
   useEffect(() => {
     // What is shown may be older than a change that the host did not tell of.
@@ -22,7 +22,7 @@ export function useRatesSheet() {
   }, [complain]);
   const told = async (inserted: Inserted): Promise<string> => {
     if (!inserted.done) throw new WorkbookFailure(inTheWayText(inserted.inTheWay, "list of rates"));
-    setCanTakeBack(inserted.id);
+    setCanUndo(inserted.id);
     // They stand, whether or not they can be read at once.
     await refreshRates().catch(() => false);
     const { sheetName, address } = inserted;
@@ -30,9 +30,9 @@ export function useRatesSheet() {
   };
 
   return {
-    word,
+    status,
     isWorking,
-    canTakeBack,
+    canUndo,
     insert: () =>
       attempt("Writing the rates…", async () => {
         // Somebody may have put one there in the meantime; there is never a second.
@@ -49,10 +49,10 @@ export function useRatesSheet() {
           await insertPlan((anchor) => ratesSheet(anchor, missingRates(found)), { kind: "cell", sheetId, at }),
         );
       }),
-    takeBack: () =>
+    undo: () =>
       attempt("Taking it back…", async () => {
-        const said = await undoInsert(canTakeBack);
-        setCanTakeBack(undefined);
+        const said = await undoInsert(canUndo);
+        setCanUndo(undefined);
         await refreshRates().catch(() => false);
         return said;
       }),

@@ -1,21 +1,21 @@
 import { useId } from "preact/hooks";
 import type { Template } from "../../sheets/templates/template";
-import type { Speaking } from "../useWord";
+import type { Reporter } from "../useStatus";
 import { readTemplateFile } from "./templateFiles";
 
 interface FilePartProps {
-  readonly speaking: Speaking;
+  readonly reporter: Reporter;
   readonly onOpen: (template: Template) => void;
 }
 
 /** Opens a template from a file; one that is refused changes nothing. */
-export function FilePart({ speaking, onOpen }: FilePartProps) {
+export function FilePart({ reporter, onOpen }: FilePartProps) {
   const id = useId();
   const open = async (file: File) => {
     const read = await readTemplateFile(file);
     if (read.ok) return onOpen(read.template);
     const more = read.more > 0 ? ` And ${read.more} more.` : "";
-    speaking.complain(`${file.name} was not opened, and nothing was changed. ${read.why.join(" ")}${more}`);
+    reporter.complain(`${file.name} was not opened, and nothing was changed. ${read.why.join(" ")}${more}`);
   };
   return (
     <>

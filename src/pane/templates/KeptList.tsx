@@ -4,7 +4,7 @@ import type { Template } from "../../sheets/templates/template";
 import { Button } from "../Button";
 import { TextField } from "../Field";
 import { onEscape } from "../onEscape";
-import type { Speaking } from "../useWord";
+import type { Reporter } from "../useStatus";
 import { Question } from "./Question";
 import { saveTemplateFile } from "./templateFiles";
 import type { Kept } from "./useKept";
@@ -12,13 +12,13 @@ import { shownName, sizeWords } from "./words";
 
 interface KeptListProps {
   readonly kept: Kept;
-  readonly speaking: Speaking;
+  readonly reporter: Reporter;
   readonly working: boolean;
   readonly onOpen: (template: Template) => void;
 }
 
 /** The templates of this workbook, and what can be done with each. */
-export function KeptList({ kept, speaking, working, onOpen }: KeptListProps) {
+export function KeptList({ kept, reporter, working, onOpen }: KeptListProps) {
   const { templates, trouble } = kept;
   return (
     <>
@@ -31,7 +31,7 @@ export function KeptList({ kept, speaking, working, onOpen }: KeptListProps) {
           key={one.template ? one.name : JSON.stringify(one.content)}
           one={one}
           kept={kept}
-          speaking={speaking}
+          reporter={reporter}
           working={working}
           onOpen={onOpen}
         />
@@ -40,19 +40,19 @@ export function KeptList({ kept, speaking, working, onOpen }: KeptListProps) {
   );
 }
 
-function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { readonly one: KeptTemplate }) {
+function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { readonly one: KeptTemplate }) {
   const [asking, setAsking] = useState<"delete" | "rename">();
   const [wanted, setWanted] = useState(one.name);
   const name = shownName(one.name);
   const { template } = one;
   const done = () => setAsking(undefined);
   const remove = () =>
-    speaking.attempt("Deleting it…", async () => {
+    reporter.attempt("Deleting it…", async () => {
       await kept.change((templates) => withoutTemplate(templates, one));
       return `“${name}” is no longer kept in this workbook.`;
     });
   const rename = () =>
-    speaking.attempt("Renaming it…", async () => {
+    reporter.attempt("Renaming it…", async () => {
       await kept.change((templates) => renamedTemplate(templates, one.name, wanted));
       done();
       return `“${name}” is called “${wanted.trim()}” now.`;
@@ -77,7 +77,7 @@ function KeptOne({ one, kept, speaking, working, onOpen }: KeptListProps & { rea
             <Button
               label={`Save ${name} to a file`}
               off={working}
-              onPress={() => speaking.say(`It is saved as ${saveTemplateFile(template)}.`)}
+              onPress={() => reporter.say(`It is saved as ${saveTemplateFile(template)}.`)}
             >
               To a file
             </Button>

@@ -1,8 +1,8 @@
 import { Button } from "../Button";
-import { Said } from "../Said";
+import { StatusMessage } from "../StatusMessage";
 import { useFocusBack } from "../useFocusBack";
 import { useSelection } from "../useSelection";
-import { useWord } from "../useWord";
+import { useStatus } from "../useStatus";
 import { FilePart } from "./FilePart";
 import { KeptList } from "./KeptList";
 import { OfficeList } from "./OfficeList";
@@ -14,12 +14,12 @@ import { useSaving } from "./useSaving";
 
 /** Templates: saving cells as one, and opening one from the workbook, a file or the office's folder. */
 export function TemplatesScreen() {
-  const speaking = useWord();
+  const reporter = useStatus();
   const kept = useKept();
-  const saving = useSaving(speaking, kept);
-  const opening = useOpening(speaking);
+  const saving = useSaving(reporter, kept);
+  const opening = useOpening(reporter);
   const selected = useSelection();
-  const { word, isWorking: working } = speaking;
+  const { status, isWorking: working } = reporter;
   const { toSave } = saving;
   const { looking } = opening;
   const saveButton = useFocusBack(toSave !== undefined || looking !== undefined);
@@ -43,23 +43,23 @@ export function TemplatesScreen() {
             <Button off={working} onPress={() => void saving.look("cells")}>
               Save the selected cells
             </Button>
-            {opening.canTakeBack && (
-              <Button off={working} onPress={() => void opening.takeBack()}>
+            {opening.canUndo && (
+              <Button off={working} onPress={() => void opening.undo()}>
                 Take back
               </Button>
             )}
           </p>
           <KeptList
             kept={kept}
-            speaking={speaking}
+            reporter={reporter}
             working={working}
             onOpen={(template) => void opening.look(template)}
           />
           <OfficeList working={working} onOpen={(template) => void opening.look(template)} />
-          <FilePart speaking={speaking} onOpen={(template) => void opening.look(template)} />
+          <FilePart reporter={reporter} onOpen={(template) => void opening.look(template)} />
         </>
       )}
-      <Said word={word} />
+      <StatusMessage status={status} />
     </>
   );
 }

@@ -6,7 +6,7 @@ import type { InTheWay, Place } from "../../workbook/change/place";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type SheetsAndNames, selectedAddress, sheetsAndNames } from "../../workbook/read/selection";
 import { undoInsert } from "../undoInsert";
-import type { Speaking } from "../useWord";
+import type { Reporter } from "../useStatus";
 import { isThereIn, writeTemplate } from "./opening";
 
 /** A template that is looked at before it is written. */
@@ -16,12 +16,12 @@ export interface Looking {
 }
 
 /** Opening a template: shows what it holds, asks what it leaves open, and writes it. */
-export function useOpening(speaking: Speaking) {
+export function useOpening(reporter: Reporter) {
   const [looking, setLooking] = useState<Looking>();
   const [choices, setChoices] = useState<Choices>(new Map());
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   /** The id of the insert that can be taken back. */
-  const [canTakeBack, setCanTakeBack] = useState<string>();
+  const [canUndo, setCanUndo] = useState<string>();
 
   const choose = (reads: string, choice: Choice) => setChoices(new Map([...choices, [reads, choice]]));
   const close = () => {
@@ -33,10 +33,10 @@ export function useOpening(speaking: Speaking) {
     looking,
     choices,
     inTheWay,
-    canTakeBack,
+    canUndo,
     choose,
     look: (template: Template) =>
-      speaking.attempt("Reading the template…", async () => {
+      reporter.attempt("Reading the template…", async () => {
         setChoices(new Map());
         setInTheWay(undefined);
         setLooking({ template, there: await sheetsAndNames() });
@@ -44,14 +44,14 @@ export function useOpening(speaking: Speaking) {
       }),
     /** Has it read the cells that are selected now. */
     chooseSelected: (reads: string) =>
-      speaking.attempt("Looking at the selection…", async () => {
+      reporter.attempt("Looking at the selection…", async () => {
         const chosen = canonical(await selectedAddress());
         if (chosen === undefined) throw new WorkbookFailure("Select one cell, or one run of cells, then choose again.");
         choose(reads, { kind: "cells", reads: chosen });
         return undefined;
       }),
     write: (place: Place) =>
-      speaking.attempt("Writing the template…", async () => {
+      reporter.attempt("Writing the template…", async () => {
         if (!looking) return undefined;
         const { template, there } = looking;
         const [open] = unanswered(template, choices, isThereIn(there));
@@ -63,18 +63,18 @@ export function useOpening(speaking: Speaking) {
           return undefined;
         }
         close();
-        setCanTakeBack(written.id);
+        setCanUndo(written.id);
         return `“${template.name}” stands on ${written.sheetName} at ${written.address}.`;
       }),
-    takeBack: () =>
-      speaking.attempt("Taking it back…", async () => {
-        const said = await undoInsert(canTakeBack);
-        setCanTakeBack(undefined);
+    undo: () =>
+      reporter.attempt("Taking it back…", async () => {
+        const said = await undoInsert(canUndo);
+        setCanUndo(undefined);
         return said;
       }),
     cancel: () => {
       close();
-      speaking.say("Nothing was written.");
+      reporter.say("Nothing was written.");
     },
   };
 }

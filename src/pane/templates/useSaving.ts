@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import type { Treatment } from "../../sheets/templates/findOutside";
 import { sameName, withTemplate } from "../../sheets/templates/keptTemplates";
 import type { Template } from "../../sheets/templates/template";
-import type { Speaking } from "../useWord";
+import type { Reporter } from "../useStatus";
 import { readToSave, type ToSave, templateOfCells } from "./saving";
 import { saveTemplateFile } from "./templateFiles";
 import type { Kept } from "./useKept";
@@ -17,7 +17,7 @@ export interface SaveWords {
 const BLANK: SaveWords = { name: "", note: "", by: "" };
 
 /** Saving cells as a template: reads them, asks about what they read outside, and keeps or hands out the result. */
-export function useSaving(speaking: Speaking, kept: Kept) {
+export function useSaving(reporter: Reporter, kept: Kept) {
   const [toSave, setToSave] = useState<ToSave>();
   const [words, setWords] = useState<SaveWords>(BLANK);
   const [treatments, setTreatments] = useState<ReadonlyMap<string, Treatment>>(new Map());
@@ -33,15 +33,15 @@ export function useSaving(speaking: Speaking, kept: Kept) {
   const finished = (): Template | undefined => {
     if (!toSave) return undefined;
     const open = toSave.outside.find(({ reads, cannotStay }) => cannotStay === undefined && !treatments.has(reads));
-    if (open) return void speaking.complain(`Choose what becomes of ${open.reads} first. Nothing was saved.`);
-    if (words.name.trim() === "") return void speaking.complain("Give it a name first. Nothing was saved.");
+    if (open) return void reporter.complain(`Choose what becomes of ${open.reads} first. Nothing was saved.`);
+    if (words.name.trim() === "") return void reporter.complain("Give it a name first. Nothing was saved.");
     const { template, faults } = templateOfCells(toSave, treatments, words, new Date());
     if (faults.length === 0) return template;
-    return void speaking.complain(`It cannot be a template. ${faults.slice(0, 5).join(" ")}`);
+    return void reporter.complain(`It cannot be a template. ${faults.slice(0, 5).join(" ")}`);
   };
 
   const keep = (template: Template, isReplacing: boolean) =>
-    speaking.attempt("Keeping it with the workbook…", async () => {
+    reporter.attempt("Keeping it with the workbook…", async () => {
       await kept.change((templates) => withTemplate(templates, template, isReplacing));
       close();
       return `“${template.name}” is kept in this workbook, and is saved with it.`;
@@ -56,7 +56,7 @@ export function useSaving(speaking: Speaking, kept: Kept) {
     treat: (reads: readonly string[], treatment: Treatment) =>
       setTreatments(new Map([...treatments, ...reads.map((one) => [one, treatment] as const)])),
     look: (what: "block" | "cells") =>
-      speaking.attempt("Reading the cells…", async () => {
+      reporter.attempt("Reading the cells…", async () => {
         const read = await readToSave(what);
         setTreatments(new Map());
         setWords({ ...BLANK, by: words.by, name: read.name });
@@ -74,12 +74,12 @@ export function useSaving(speaking: Speaking, kept: Kept) {
     toFile: () => {
       const template = finished();
       if (!template) return;
-      speaking.say(`The template is saved as ${saveTemplateFile(template)}, where the browser keeps what it saves.`);
+      reporter.say(`The template is saved as ${saveTemplateFile(template)}, where the browser keeps what it saves.`);
       close();
     },
     cancel: () => {
       close();
-      speaking.say("Nothing was saved.");
+      reporter.say("Nothing was saved.");
     },
     dontReplace: () => setReplacing(undefined),
   };

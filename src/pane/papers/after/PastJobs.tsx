@@ -14,7 +14,7 @@ interface PastJobsProps {
 
 /** Estimated against actual, by job and by line, and what that says about the office's rates. */
 export function PastJobs({ work, past, disabled }: PastJobsProps) {
-  const { entries, lessons, hasRates, changed, change, takeBack } = useLessons(work, past);
+  const { entries, lessons, hasRates, changed, change, undo } = useLessons(work, past);
   if (!past || past.lines.length === 0) return <p class="below">No past job is in this workbook yet.</p>;
   const jobs = compareJobs(entries);
   return (
@@ -51,7 +51,7 @@ export function PastJobs({ work, past, disabled }: PastJobsProps) {
       {changed && (
         <p class="row">
           <span class="grow">{changed.title}</span>
-          <Button off={disabled} onPress={() => void takeBack()}>
+          <Button off={disabled} onPress={() => void undo()}>
             Put the rate back
           </Button>
         </p>

@@ -11,7 +11,7 @@ import type { Papers } from "../usePapers";
 import { addPastLines } from "./addPastLines";
 
 /** What the crew wrote down, typed back in, and added to the list of past jobs. */
-export function useActuals({ attempt, details, setCanTakeBack, read }: Papers, job: Job) {
+export function useActuals({ attempt, details, setCanUndo, read }: Papers, job: Job) {
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const measures = measuresOf(job);
   return {
@@ -25,7 +25,7 @@ export function useActuals({ attempt, details, setCanTakeBack, read }: Papers, j
         const lines = linesOf(measures, typed, details.job.trim());
         const { past } = await readJob();
         const { where, id } = await addPastLines(lines, past);
-        setCanTakeBack(id);
+        setCanUndo(id);
         setTyped({});
         await read();
         return `${lines.length} lines were added to the past jobs on ${where}.`;

@@ -38,7 +38,7 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
         await follow();
         return `${title} Every estimate that follows the rates has changed with it.`;
       }),
-    takeBack: () =>
+    undo: () =>
       attempt("Putting the rate back…", async () => {
         if (changed) await undoChanges(changed);
         setChanged(undefined);

@@ -2,8 +2,8 @@ import { useCallback, useState } from "preact/hooks";
 import { Problem } from "../quantities/problem";
 import { onLongWait, WorkbookFailure } from "../workbook/failure";
 
-/** What a screen says about its last deed. */
-export interface Word {
+/** What a screen says about its last action. */
+export interface Status {
   readonly kind: "working" | "done" | "trouble";
   readonly text: string;
 }
@@ -14,30 +14,30 @@ export const NOT_FETCHED = "A part of the add-in could not be fetched.";
 const OWN_FAULT =
   "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on. Undo may not reach what was written last; an earlier version of the file does, or closing without saving where it is not saved by itself.";
 
-/** Runs deeds against the workbook, and says what came of them. */
-export function useWord() {
-  const [word, setWord] = useState<Word>();
-  const complain = useCallback((text: string) => setWord({ kind: "trouble", text }), []);
+/** Runs actions against the workbook, and says what came of them. */
+export function useStatus() {
+  const [status, setStatus] = useState<Status>();
+  const complain = useCallback((text: string) => setStatus({ kind: "trouble", text }), []);
   return {
-    word,
-    isWorking: word?.kind === "working",
-    say: (text: string) => setWord({ kind: "done", text }),
+    status,
+    isWorking: status?.kind === "working",
+    say: (text: string) => setStatus({ kind: "done", text }),
     complain,
-    hush: () => setWord(undefined),
+    clear: () => setStatus(undefined),
     /**
-     * A deed gives what is to be said, if anything; refusals are said in its place.
+     * A action gives what is to be said, if anything; refusals are said in its place.
      *
      * @param working what is said meanwhile; left out, what was said last stays.
      */
-    attempt: async (working: string | undefined, deed: () => Promise<string | undefined>) => {
-      if (working !== undefined) setWord({ kind: "working", text: working });
-      const stop = onLongWait(() => setWord({ kind: "working", text: WAITING }));
+    attempt: async (working: string | undefined, action: () => Promise<string | undefined>) => {
+      if (working !== undefined) setStatus({ kind: "working", text: working });
+      const stop = onLongWait(() => setStatus({ kind: "working", text: WAITING }));
       try {
-        const text = await deed();
-        setWord(text === undefined ? undefined : { kind: "done", text });
+        const text = await action();
+        setStatus(text === undefined ? undefined : { kind: "done", text });
       } catch (error) {
         const text = troubleOf(error);
-        setWord({ kind: "trouble", text: text ?? OWN_FAULT });
+        setStatus({ kind: "trouble", text: text ?? OWN_FAULT });
         if (text === undefined) throw error;
       } finally {
         stop();
@@ -46,7 +46,7 @@ export function useWord() {
   };
 }
 
-export type Speaking = ReturnType<typeof useWord>;
+export type Reporter = ReturnType<typeof useStatus>;
 
 /** A refusal in words for the person; undefined for what is a fault of this program. */
 function troubleOf(error: unknown): string | undefined {
