@@ -1,5 +1,4 @@
 import type { Heading } from "./heading";
-import { readHeading } from "./heading";
 import { type ColumnRole, columnRoles, KNOWN_THING, lineRoles, type Role, type RoleWords, usualUnit } from "./roles";
 import { type UnitName, units } from "./units";
 
@@ -53,6 +52,11 @@ export interface Meaning {
   readonly strength: "plain" | "within" | "vague";
 }
 
+const COLUMN_ROLES = Object.keys(columnRoles) as ColumnRole[];
+/** What is a price or a rate per something is none of that thing. */
+const RATES: readonly ColumnRole[] = ["density", "stonePrice", "price"];
+const LINE_ROLES = Object.keys(lineRoles) as (keyof typeof lineRoles)[];
+
 const NOTHING: Meaning = { roles: [], strength: "vague" };
 
 /**
@@ -61,7 +65,7 @@ const NOTHING: Meaning = { roles: [], strength: "vague" };
  * @example meaningOf(readHeading("Rock (t)")) // { roles: ["tons"], strength: "plain" }
  */
 export function meaningOf(heading: Heading): Meaning {
-  const { words, whole, unit } = heading;
+  const { words, whole, unit, isPer } = heading;
   const named = (unit && byUnit[unit]) ?? [];
   const unsure = vague.find(([pattern]) => pattern.test(words || whole));
   if (unsure && !(words !== "" && named.length === 1)) {
@@ -69,12 +73,21 @@ export function meaningOf(heading: Heading): Meaning {
   }
   if (words === "") return { roles: named, strength: named.length > 1 ? "vague" : "plain" };
 
-  const roles = (Object.keys(columnRoles) as ColumnRole[]).filter((role) => mayBePer(role, heading));
-  const plain = roles.filter((role) => saysPlainly(role, heading));
+  const roles = isPer ? RATES : COLUMN_ROLES;
+  const said = whole
+    .replace(/[^\p{L}\p{N}'"%#$/&+ -]+/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  const withUnit = unit && `${words} ${unit}`;
+  const plain = roles.filter((role) => {
+    const { plain }: RoleWords = columnRoles[role];
+    if (!plain) return false;
+    return plain.test(said) || (withUnit && plain.test(withUnit)) || (plain.test(words) && isUnitOf(role, unit));
+  });
   if (plain.length > 0) return { roles: narrowed(plain, unit), strength: "plain" };
   const within = roles.filter((role) => {
     const { within, not }: RoleWords = columnRoles[role];
-    return isUnitOf(role, unit) && within?.test(words) && !not?.test(words);
+    return within?.test(words) && isUnitOf(role, unit) && !not?.test(words);
   });
   if (within.length > 0) return { roles: narrowed(within, unit), strength: "within" };
   // "Rock (cu yd)", "Total tons": the unit says what it is, and the words do not contradict.
@@ -89,21 +102,6 @@ export function isUnitOf(role: ColumnRole, unit: UnitName | undefined): boolean 
   const { measures } = units[unit];
   if (usual === undefined || measures !== units[usual].measures) return false;
   return measures !== "count" || unit === "each" || unit === "pieces" || unit === usual;
-}
-
-/** What is a price or a rate per something is none of that thing. */
-function mayBePer(role: ColumnRole, { isPer }: Heading): boolean {
-  return !isPer || role === "stonePrice" || role === "density" || role === "price";
-}
-
-function saysPlainly(role: ColumnRole, { words, whole, unit }: Heading): boolean {
-  const { plain }: RoleWords = columnRoles[role];
-  const all = whole
-    .replace(/[^\p{L}\p{N}'"%#$/&+ -]+/gu, " ")
-    .replace(/\s+/g, " ")
-    .trim();
-  if (plain?.test(all) || (unit && plain?.test(`${words} ${unit}`))) return true;
-  return isUnitOf(role, unit) && plain?.test(words) === true;
 }
 
 /** Where several fit, the one whose usual unit the heading names. */
@@ -124,16 +122,13 @@ const PRICE = /\b(price|charge|sell)\b/;
  * What a heading or a label says a cell holds, for a sheet of any shape.
  *
  * @returns the narrowest role where it can be read several ways; undefined where it says nothing of the trade.
- * @example roleOf("Trench below the stone, in") // "trench depth"
+ * @example roleOf(readHeading("Trench below the stone, in")) // "trench depth"
  */
-export function roleOf(text: string): Role | undefined {
-  const heading = readHeading(text);
+export function roleOf(heading: Heading): Role | undefined {
   const { words, whole, unit } = heading;
   // "Spoil loads" is told by its unit.
   const said = words === "" || (unit && units[unit].measures === "count") ? whole : words;
-  const lines = (Object.keys(lineRoles) as (keyof typeof lineRoles)[]).filter((role) =>
-    lineRoles[role].within.test(said),
-  );
+  const lines = LINE_ROLES.filter((role) => lineRoles[role].within.test(said));
   const { roles, strength } = meaningOf(heading);
   // "%" alone may be of anything, "D" may be the fourth bed, and "Extra" any more of anything.
   const isLoose =

@@ -1,3 +1,4 @@
+import { readHeading } from "./heading";
 import { roleOf } from "./meaning";
 import type { Role } from "./roles";
 
@@ -40,4 +41,4 @@ const GENERAL =
   /^(units?|u\/m|uom|qty|quantity|each|notes?|remarks?|typed|value|amount|items?|descriptions?|beds?|jobs?|reads as|kind|total|hours|stone|fabric|pins|stakes|loads|date|no\.?|#|what|taped)$/i;
 
 export const isHeadingWord = (text: string): boolean =>
-  GENERAL.test(text.trim()) || (text.length < 30 && roleOf(text) !== undefined);
+  GENERAL.test(text.trim()) || (text.length < 30 && roleOf(readHeading(text)) !== undefined);

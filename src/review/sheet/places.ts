@@ -1,4 +1,4 @@
-import { unitIn } from "../../headings/heading";
+import { type Heading, readHeading, unitIn } from "../../headings/heading";
 import { roleOf } from "../../headings/meaning";
 import type { Role } from "../../headings/roles";
 import { type UnitName, unitNamed } from "../../headings/units";
@@ -107,7 +107,7 @@ export class SheetPlaces {
   readonly #alone = new Map<number, boolean>();
   readonly #totalRows = new Map<number, boolean>();
   readonly #roles = new Map<string, Role | undefined>();
-  readonly #units = new Map<string, UnitName | undefined>();
+  readonly #headings = new Map<string, Heading | undefined>();
   readonly #unitNames = new Map<string, UnitName | undefined>();
 
   constructor(readonly grid: SheetGrid) {
@@ -198,16 +198,16 @@ export class SheetPlaces {
   unitOf(row: number, column: number): UnitName | undefined {
     const heading = this.headingOf(row, column);
     return (
-      kept(this.#units, heading, unitIn) ??
+      this.#read(heading)?.unit ??
       this.#unitBeside(row, column) ??
-      kept(this.#units, this.labelOf(row, column), unitIn) ??
+      this.#read(this.labelOf(row, column))?.unit ??
       (this.grid.format(row, column).includes("%") ? unitNamed("%") : undefined)
     );
   }
 
   /** What a heading or label of this sheet says its cells hold. */
   roleIn(text: string): Role | undefined {
-    return kept(this.#roles, text, roleOf);
+    return kept(this.#roles, text, () => roleOf(this.#read(text)!));
   }
 
   /** Whether a row is one of sums, by its label. */
@@ -236,6 +236,10 @@ export class SheetPlaces {
       return named && this.grid.isTypedText(row, left - 1) ? named : undefined;
     }
     return undefined;
+  }
+
+  #read(text: string): Heading | undefined {
+    return kept(this.#headings, text, readHeading);
   }
 
   #named(text: string): UnitName | undefined {
