@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { unitIn } from "./heading";
 import { unitNamed } from "./units";
+import { isTotalLabel } from "./words";
 
 describe("the unit in a heading", () => {
   test.each([
@@ -44,4 +45,32 @@ describe("the unit in a heading", () => {
     expect(unitNamed(" In. ")).toBe("in");
     expect(unitNamed("per load")).toBeUndefined();
   });
+});
+
+describe("a row of sums", () => {
+  test.each([
+    "Total",
+    "TOTALS:",
+    "Sub-total",
+    "Subtotal stone",
+    "Job total",
+    "Grand total",
+    "Overtotal",
+    "Stone total",
+    "Totaled",
+    "Sum",
+    "Sums",
+    "Average",
+    "Averages",
+    "Mean",
+    "All beds",
+    "Together",
+    "All together",
+    "Altogether",
+  ])("is known by “%s”", (label) => expect(isTotalLabel(label)).toBe(true));
+
+  test.each(["Grand Ave 12", "Mean Street bed", "Front walk", "Totally shaded side", "Summit Road", ""])(
+    "is not known by “%s”",
+    (label) => expect(isTotalLabel(label)).toBe(false),
+  );
 });

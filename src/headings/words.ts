@@ -31,10 +31,11 @@ export function isWholeThing(heading: string): boolean {
   return WHOLE_THINGS.test(heading) && !NOT_COUNTED.test(heading);
 }
 
-/** Words by which a row of sums is known. */
-const TOTAL = /\b(sub)?-?\s?totals?\b|\bsums?\b|\bgrand\b|\baverages?\b|\bmean\b|\ball beds\b/i;
+const TOTAL =
+  /\b(?:sub|over)?-?totals?\b|\btotaled\b|\bsums?\b|\baverages?\b|\ball beds\b|^(?:all ?)?together\b|^altogether\b|^(?:grand|mean)$/i;
 
-export const isTotalLabel = (label: string): boolean => TOTAL.test(label);
+/** Whether a row is one of sums or averages, by its label: `Total`, `Sub-totals`, `Stone total`, `All beds`. */
+export const isTotalLabel = (label: string): boolean => TOTAL.test(label.trim());
 
 /** Words of headings that tell nothing of the trade, yet stand in headings and hardly among data. */
 const GENERAL =

@@ -1,5 +1,6 @@
 import { isUnitAlone, readHeading } from "../../headings/heading";
 import { meaningOf } from "../../headings/meaning";
+import { isTotalLabel } from "../../headings/words";
 import type { Area } from "../../spreadsheet/areas";
 import { isMeasure, type ListCells, type ListTable } from "./listSheet";
 import type { Role } from "./roles";
@@ -167,7 +168,7 @@ export function isApart(cells: ListCells, row: number, { first, last }: HeadingR
     if (label === "" && text !== undefined && !isMeasure(text)) label = text.trim();
   }
   if (blank) return "blank";
-  return TOTAL.test(label) || (sums > 0 && !hasTypedNumbers(cells, row, first, last)) ? "total" : undefined;
+  return isTotalLabel(label) || (sums > 0 && !hasTypedNumbers(cells, row, first, last)) ? "total" : undefined;
 }
 
 /** Judges the rows of a list, given the columns that a bed must have filled. */
@@ -214,8 +215,6 @@ function lack(cells: ListCells, row: number, { column, label, reads }: NeededCol
 }
 
 const SUM = /^=\s*\+?(SUM|SUBTOTAL|AGGREGATE|AVERAGE|SUMIFS?)\(/i;
-const TOTAL =
-  /^((sub|grand|job|over)?[\s-]*total(s|ed)?\b|sums?\b|together\b|all beds\b|all together\b|altogether\b|averages?\b)/i;
 
 function hasTypedNumbers(cells: ListCells, row: number, first: number, last: number): boolean {
   for (let column = first; column <= last; column += 1) {
