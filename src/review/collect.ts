@@ -78,7 +78,7 @@ function findingOf(book: Book, group: readonly Seen[]): Finding {
   const changes = new Map<string, Change>();
   for (const one of observations.flatMap(({ fix }) => fix ?? []))
     changes.set(`${one.sheet}:${one.row}:${one.column}`, one);
-  // A fix has to mend the whole finding, or it would look done.
+  // A fix has to cover the whole finding, or it would look done.
   const isWhole = observations.every(({ fix }) => fix !== undefined);
   return {
     key: keyOf(

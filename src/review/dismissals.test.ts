@@ -45,8 +45,8 @@ describe("a dismissed finding", () => {
   });
 
   test("is told as gone once nothing is found there any more", () => {
-    const mended = [head, bed("Walk", 2), bed("Yard", 3), bed("Patio", 4), bed("Gate", 5)];
-    expect(sortDismissed(found(mended), [dismissal]).gone).toEqual([dismissal]);
+    const corrected = [head, bed("Walk", 2), bed("Yard", 3), bed("Patio", 4), bed("Gate", 5)];
+    expect(sortDismissed(found(corrected), [dismissal]).gone).toEqual([dismissal]);
   });
 });
 

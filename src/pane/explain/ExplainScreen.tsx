@@ -78,7 +78,7 @@ function Part({ part, level }: { part: Explanation; level: 2 | 3 }) {
         <div class="notice trouble" role="note">
           <p>{error.reason}</p>
           <p>
-            <strong>{error.mend}</strong>
+            <strong>{error.fix}</strong>
           </p>
         </div>
       )}
@@ -92,7 +92,7 @@ function Part({ part, level }: { part: Explanation; level: 2 | 3 }) {
             </tr>
           </thead>
           <tbody>
-            {given.map(({ name, text, reads, value, source, trouble }) => (
+            {given.map(({ name, text, reads, value, source, problem }) => (
               <tr key={name}>
                 <th scope="row">
                   {name}
@@ -102,7 +102,7 @@ function Part({ part, level }: { part: Explanation; level: 2 | 3 }) {
                   {value}
                   {reads && <span class="below"> {reads}</span>}
                   {source && <span class="below"> {source}</span>}
-                  {trouble && <strong> {trouble}</strong>}
+                  {problem && <strong> {problem}</strong>}
                 </td>
               </tr>
             ))}

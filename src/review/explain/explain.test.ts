@@ -61,11 +61,11 @@ describe("an error", () => {
   test("gives the full reason and the mend, in the function's own words", () => {
     expect(told('=BED.STONE_TONS(100,2,"rivr rock")').error).toEqual({
       reason: "stone arrived as “rivr rock”, which stands in no table.",
-      mend: "Did you mean “river rock”? A number is read as the tons per cubic yard.",
+      fix: "Did you mean “river rock”? A number is read as the tons per cubic yard.",
     });
     expect(told("=BED.PRICE_MARGIN(100,35)").error).toEqual({
       reason: "margin arrived as 35. A share must be under 1.",
-      mend: "Type 10% (or 0.10) rather than 10.",
+      fix: "Type 10% (or 0.10) rather than 10.",
     });
   });
 
@@ -78,7 +78,7 @@ describe("an error", () => {
     const silent = { ...cellAround(sheet(bed), place, knowledge, () => ({ error: "#VALUE!" })) };
     expect(explain("=BED.STONE_YARDS(B3,2)", silent)?.error).toEqual({
       reason: "area is blank, and has to be given.",
-      mend: "Mend area, which is B3.",
+      fix: "Mend area, which is B3.",
     });
   });
 });

@@ -6,7 +6,7 @@ import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isReference, partsOf, type Tree, textOf, walk } from "../formula/tree";
 import { isFailure, type Value } from "../formula/values";
 import { fullName, type Knowledge, knownFunction } from "../knowledge";
-import { type Evaluate, type Explanation, troubleOf } from "./explanation";
+import { type Evaluate, type Explanation, errorOf } from "./explanation";
 import { explainArgument } from "./given";
 import { plainWorking, valueShown, withUnit } from "./plain";
 
@@ -20,7 +20,7 @@ export interface Around {
 
 /**
  * Explains a formula: each argument with its value and unit, the rule in words, the working with the numbers in it,
- * and the reason and the mend if it is an error.
+ * and the reason and the fix if it is an error.
  *
  * @param formula with or without its "=".
  * @param around works out parts of the formula where it stands; `cellAround` makes it from what was read.
@@ -84,7 +84,7 @@ function explainCall(
     arguments: explained,
     working: typeof value === "number" ? workingOf(known, value, given) : [],
     result: resultOf(value, known),
-    ...(isFailure(value) && { error: troubleOf(value, explained, inside) }),
+    ...(isFailure(value) && { error: errorOf(value, explained, inside) }),
     inside,
   };
 }
@@ -127,7 +127,7 @@ function explainPlain(
     })),
     working: plainWorking(whole, part, evaluate),
     result: valueShown(value),
-    ...(isFailure(value) && { error: troubleOf(value, [], inside) }),
+    ...(isFailure(value) && { error: errorOf(value, [], inside) }),
     inside,
   };
 }

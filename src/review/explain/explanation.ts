@@ -16,7 +16,7 @@ export interface ExplainedArgument {
   /** Where the figure of a name comes from. */
   readonly source?: string;
   /** What is wrong with it, where anything is. */
-  readonly trouble?: string;
+  readonly problem?: string;
 }
 
 export interface Explanation {
@@ -32,13 +32,13 @@ export interface Explanation {
   /** With its unit, or the error. */
   readonly result: string;
   /** Why it is an error, and what to do; hosts do not always show it. */
-  readonly error?: { readonly reason: string; readonly mend: string };
+  readonly error?: { readonly reason: string; readonly fix: string };
   /** Functions inside it, to step into, as they are written from left to right. */
   readonly inside: readonly Explanation[];
 }
 
-/** Where the mend begins in a message of our functions: they say first what is wrong, then what to type. */
-const MEND = /(?<=:)\s(?=type\b)|\s(?=(?:Type|Give|Put|Carry|Check|Tape|Did you mean|A number is)\b)/;
+/** Where the fix begins in a message of our functions: they say first what is wrong, then what to type. */
+const FIX = /(?<=:)\s(?=type\b)|\s(?=(?:Type|Give|Put|Carry|Check|Tape|Did you mean|A number is)\b)/;
 
 const COMES_FROM = "The error comes from";
 
@@ -46,31 +46,31 @@ const COMES_FROM = "The error comes from";
  * Why a call gives an error, and what to do: in the function's own words where they are known, else from what its
  * arguments are.
  */
-export function troubleOf(
+export function errorOf(
   failure: Failure,
   given: readonly ExplainedArgument[],
   inside: readonly Explanation[],
 ): NonNullable<Explanation["error"]> {
   const inner = inside.find(({ error }) => error !== undefined);
   if (inner) {
-    const { reason, mend } = inner.error!;
+    const { reason, fix } = inner.error!;
     // Of several inside one another the innermost is told.
-    return { reason: reason.startsWith(COMES_FROM) ? reason : `${COMES_FROM} ${inner.text}: ${reason}`, mend };
+    return { reason: reason.startsWith(COMES_FROM) ? reason : `${COMES_FROM} ${inner.text}: ${reason}`, fix };
   }
   if (failure.message) {
-    const [reason = failure.message, ...mend] = failure.message.split(MEND);
-    return { reason: reason.replace(/:$/, "."), mend: capital(mend.join(" ")) || "Check each value and its unit." };
+    const [reason = failure.message, ...fix] = failure.message.split(FIX);
+    return { reason: reason.replace(/:$/, "."), fix: capital(fix.join(" ")) || "Check each value and its unit." };
   }
-  const wrong = given.find(({ trouble }) => trouble !== undefined);
+  const wrong = given.find(({ problem }) => problem !== undefined);
   if (wrong)
-    return { reason: wrong.trouble!, mend: `Mend ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
+    return { reason: wrong.problem!, fix: `Mend ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
   if (failure.error === "#NAME?") {
-    return { reason: "The host does not know this function.", mend: "Load the add-in, then work the sheet out again." };
+    return { reason: "The host does not know this function.", fix: "Load the add-in, then work the sheet out again." };
   }
-  if (failure.error === "#N/A") return { reason: "A name stands in no table.", mend: "Check how the name is spelled." };
+  if (failure.error === "#N/A") return { reason: "A name stands in no table.", fix: "Check how the name is spelled." };
   if (failure.error === "#DIV/0!")
-    return { reason: "It divides by 0 or by a blank.", mend: "Fill in what it divides by." };
-  return { reason: `It gives ${failure.error}.`, mend: "Check each value and its unit." };
+    return { reason: "It divides by 0 or by a blank.", fix: "Fill in what it divides by." };
+  return { reason: `It gives ${failure.error}.`, fix: "Check each value and its unit." };
 }
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -20,11 +20,11 @@ export function explainArgument(
   const value = text === "" ? null : evaluate(text);
   const tell: Tell = (words, more = {}) => ({ name, text, value: words, ...more });
   if (value === undefined) return tell("not worked out here");
-  if (isFailure(value)) return tell(value.error, { trouble: `${name} comes as an error of its own.` });
+  if (isFailure(value)) return tell(value.error, { problem: `${name} comes as an error of its own.` });
   if (many) return readRange(argument, value, evaluate, knowledge, tell);
   const one = isRange(value) ? (value.length === 1 && value[0]?.length === 1 ? value[0][0]! : undefined) : value;
-  if (one === undefined) return tell(valueShown(value), { trouble: `${name} is a range of cells; give one cell.` });
-  if (isFailure(one)) return tell(one.error, { trouble: `${name} comes as an error of its own.` });
+  if (one === undefined) return tell(valueShown(value), { problem: `${name} is a range of cells; give one cell.` });
+  if (isFailure(one)) return tell(one.error, { problem: `${name} comes as an error of its own.` });
   if (one === null || isBlank(one, argument)) return leftOut(argument, text, knowledge, tell);
   if (typeof one === "boolean") return tell(one ? "TRUE" : "FALSE");
   if (typeof one === "number") return told(argument, one, tell);
@@ -33,8 +33,8 @@ export function explainArgument(
   const number = numberOfText(argument, one, evaluate, knowledge);
   if (number === undefined) {
     const isNamed = kind === "stone" || kind === "soil";
-    const trouble = `${name} is “${one}”, which ${isNamed ? "stands in no table" : "cannot be read"}.`;
-    return tell(`“${one}”`, isWord(argument, one) ? {} : { trouble });
+    const problem = `${name} is “${one}”, which ${isNamed ? "stands in no table" : "cannot be read"}.`;
+    return tell(`“${one}”`, isWord(argument, one) ? {} : { problem });
   }
   return tell(`${one}, which is ${withUnit(number, kind)}`);
 }
@@ -56,7 +56,7 @@ function leftOut(argument: DeclaredArgument, text: string, knowledge: Knowledge,
   const { name, kind, fallback, blankIs } = argument;
   const instead = fallback ?? blankIs;
   const how = text === "" ? "left out" : "blank";
-  if (instead === undefined) return tell(how, { trouble: `${name} is ${how}, and has to be given.` });
+  if (instead === undefined) return tell(how, { problem: `${name} is ${how}, and has to be given.` });
   if (instead === "") return tell(how);
   const row = typeof instead === "string" ? named(argument, instead, knowledge) : undefined;
   if (row) return tell(`${how}: ${instead}, ${figureWords(argument, row.figure)}`, { source: row.source });
@@ -65,7 +65,7 @@ function leftOut(argument: DeclaredArgument, text: string, knowledge: Knowledge,
 }
 
 function told({ name, kind, under, usual, zero }: DeclaredArgument, one: number, tell: Tell): ExplainedArgument {
-  const trouble =
+  const problem =
     one < 0 && !(kind === "ft" && zero)
       ? `${name} is less than 0.`
       : under !== undefined && one >= under
@@ -73,8 +73,8 @@ function told({ name, kind, under, usual, zero }: DeclaredArgument, one: number,
         : undefined;
   const isUnusual = usual && (one < usual[0] || one > usual[1]);
   const words =
-    withUnit(one, kind) + (isUnusual && !trouble ? `, where ${shown(usual[0])} to ${shown(usual[1])} is ordinary` : "");
-  return tell(words, trouble === undefined ? {} : { trouble });
+    withUnit(one, kind) + (isUnusual && !problem ? `, where ${shown(usual[0])} to ${shown(usual[1])} is ordinary` : "");
+  return tell(words, problem === undefined ? {} : { problem });
 }
 
 const figureWords = ({ kind }: DeclaredArgument, figure: number): string =>
@@ -121,7 +121,7 @@ function readRange(
   if (cells.every((one) => one === null || one === ""))
     return leftOut(argument, value === null ? "" : "blank", knowledge, tell);
   const wrong = cells.find(isFailure);
-  if (wrong) return tell(wrong.error, { trouble: `${argument.name} has an error in it.` });
+  if (wrong) return tell(wrong.error, { problem: `${argument.name} has an error in it.` });
   const numbers = cells
     .map((one) =>
       typeof one === "string" && one.trim() !== "" ? numberOfText(argument, one, evaluate, knowledge) : one,

@@ -76,7 +76,7 @@ function lineStep(book: Book, cell: Cell): StripStep | undefined {
   const [grid, places] = [book.grids[cell.sheet]!, book.places[cell.sheet]!];
   const amount = grid.number(cell.row, cell.column);
   const own = places.roleAt(cell.row, cell.column);
-  if (amount === undefined || own.toldBy !== "heading" || (own.role !== "price" && own.role !== "cost"))
+  if (amount === undefined || own.roleFrom !== "heading" || (own.role !== "price" && own.role !== "cost"))
     return undefined;
   const find = (role: Role) => columnOf(places, grid, cell, role);
   const [quantity, each, cost] = [find("quantity"), find("unit cost"), find("cost")].map((column) =>
@@ -103,7 +103,7 @@ function columnOf(places: SheetPlaces, grid: SheetGrid, { row, column }: Cell, r
   if (!heading) return undefined;
   for (let at = heading.first; at <= heading.last; at++) {
     const told = places.roleAt(row, at);
-    if (told.role === role && told.toldBy === "heading" && grid.number(row, at) !== undefined) return at;
+    if (told.role === role && told.roleFrom === "heading" && grid.number(row, at) !== undefined) return at;
   }
   return undefined;
 }

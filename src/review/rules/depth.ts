@@ -34,7 +34,7 @@ function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): 
   // A trench or a gap may be a fraction of an inch.
   if (looksLikeFeet && role === "trench depth" && unit) return undefined;
   const inches = looksLikeFeet ? number * INCHES_PER_FOOT : number;
-  const mended = Number((looksLikeFeet ? number * INCHES_PER_FOOT : number / INCHES_PER_FOOT).toPrecision(6));
+  const corrected = Number((looksLikeFeet ? number * INCHES_PER_FOOT : number / INCHES_PER_FOOT).toPrecision(6));
   return {
     cell,
     group: `${cell.sheet}:${role}:${isInches}`,
@@ -42,8 +42,8 @@ function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): 
     seen:
       `${areaAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
       `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
-    todo: `Type ${short(mended)}, or tape text with its unit, such as ${short(inches)}".`,
-    fix: [change(study, cell, mended)],
+    todo: `Type ${short(corrected)}, or tape text with its unit, such as ${short(inches)}".`,
+    fix: [change(study, cell, corrected)],
   };
 }
 

@@ -53,8 +53,8 @@ export function isMixed({ book }: Study, { line, members }: Outlier["family"]): 
   if (line.direction === "down") return false;
   const places = book.places[line.sheet]!;
   const kinds = members.map(({ row, column }) => {
-    const { unit, role, toldBy } = places.describe(row, column);
-    return toldBy === "heading" ? `${role} ${unit}` : `${places.headingOf(row, column) && unit}`;
+    const { unit, role, roleFrom } = places.describe(row, column);
+    return roleFrom === "heading" ? `${role} ${unit}` : `${places.headingOf(row, column) && unit}`;
   });
   return new Set(kinds).size > 1;
 }
@@ -141,18 +141,18 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
   const astray = rest.filter((member) => typeof study.valueAt(readBy(book, family, member)[place]!) !== "number");
   if (astray.length < rest.length / 2) return [];
   const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
-  const mend = (cell: Cell, target: Target) => {
+  const fixFor = (cell: Cell, target: Target) => {
     const [down, across] = [start.row - target.row, start.column - target.column];
     const shift = { top: down, bottom: down, left: across, right: across, fixed: true };
     const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
     const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
-    const mended = shifted(formula, pattern.references, (_, at) => (at === place ? shift : undefined));
-    return mended === undefined ? [] : [change(study, cell, mended)];
+    const corrected = shifted(formula, pattern.references, (_, at) => (at === place ? shift : undefined));
+    return corrected === undefined ? [] : [change(study, cell, corrected)];
   };
   return rest.map((cell): Observation => {
     const target = readBy(book, family, cell)[place]!;
     // The first line is right as it is, and fixed with the others so that the next filling down holds.
-    const fix = [...(cell === rest[0] ? mend(first, start) : []), ...mend(cell, target)];
+    const fix = [...(cell === rest[0] ? fixFor(first, start) : []), ...fixFor(cell, target)];
     return {
       cell,
       more: [start],

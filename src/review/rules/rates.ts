@@ -179,7 +179,7 @@ function observeBuriedRate(study: Study, cell: Cell, pattern: Pattern, rate: Rat
   const at = `$${toCol(rate.target.column)}$${rate.target.row + 1}`;
   const reference =
     rate.name ?? (rate.target.sheet === cell.sheet ? at : `${quotedSheet(book.grids[rate.target.sheet]!.name)}!${at}`);
-  const mended = replaced(formula, cell, pattern, tree, rate, reference);
+  const corrected = replaced(formula, cell, pattern, tree, rate, reference);
   const shown = rate.value < 1 ? percent(rate.value) : short(rate.value);
   return {
     cell,
@@ -190,7 +190,7 @@ function observeBuriedRate(study: Study, cell: Cell, pattern: Pattern, rate: Rat
       `${areaAddress(cell)} (${nameOf(book, cell)}) has ${shown} typed into ${formula}; ` +
       `${rate.name ?? nameOf(book, rate.target)} in ${addressFrom(book, cell, rate.target)} is ${shown}.`,
     todo: `Read ${reference} instead.`,
-    ...(mended !== undefined && { fix: [change(study, cell, mended)] }),
+    ...(corrected !== undefined && { fix: [change(study, cell, corrected)] }),
   };
 }
 

@@ -41,7 +41,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
   if (!call) return undefined;
   const name = calledName(call);
   const nearest = name === "ROUND";
-  const mended = roundedUp(formula, call);
+  const corrected = roundedUp(formula, call);
   return {
     cell,
     group: `${cell.sheet}:${cell.column}:${name}`,
@@ -54,7 +54,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
       roundedDown.rank,
       Math.min(100, Math.round(100 / Math.max(1, book.grids[cell.sheet]!.number(cell.row, cell.column) ?? 1))),
     ),
-    ...(mended !== undefined && { fix: [change(study, cell, mended)] }),
+    ...(corrected !== undefined && { fix: [change(study, cell, corrected)] }),
   };
 }
 

@@ -215,7 +215,7 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   const places = book.places[at.sheet]!;
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
   // A heading that says what its column holds speaks for the whole of it.
-  const isTold = one.toldBy === "heading" || unitIn(one.heading) !== undefined;
+  const isTold = one.roleFrom === "heading" || unitIn(one.heading) !== undefined;
   const isSameColumn = one.heading !== "" && one.heading === other.heading;
   if (isSameColumn && (isTold || isNear || (pattern && skeletons.has(pattern.skeleton)))) return true;
   const isSameFormat = grid.format(at.row, at.column) === grid.format(sample.row, sample.column);

@@ -31,7 +31,7 @@ export const wholePercent: Rule = {
 function observe(study: Study, cell: Cell, value: number): Observation | undefined {
   const { book } = study;
   const grid = book.grids[cell.sheet]!;
-  const { role, unit, toldBy } = book.places[cell.sheet]!.describe(cell.row, cell.column);
+  const { role, unit, roleFrom } = book.places[cell.sheet]!.describe(cell.row, cell.column);
   const looksLikeShare = (role !== undefined && SHARES.has(role)) || (unit && units[unit].measures === "share");
   if (!looksLikeShare && !isReadAsShare(study, cell)) return undefined;
   const most = (role && MOST[role]) ?? MOST_OTHERWISE;
@@ -42,7 +42,7 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   // 1.08 times the stone is how some write 8 % of waste.
   const isShare =
     (unit && units[unit].measures === "share") ||
-    toldBy === "heading" ||
+    roleFrom === "heading" ||
     book.places[cell.sheet]!.standsAlone(cell.row);
   const isUsed =
     usages.includes("share") || (looksLikeShare && isShare && value >= MOST_OTHERWISE && usages.includes("factor"));

@@ -41,8 +41,8 @@ export function* findMeasures(study: Study): Generator<undefined, Measure[]> {
 function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure | undefined {
   const { sheet, row, column } = cell;
   const [grid, places] = [study.book.grids[sheet]!, study.book.places[sheet]!];
-  const { role, toldBy } = places.roleAt(row, column);
-  if (role === undefined || (toldBy === "heading" && places.isTotalRow(row, column))) return undefined;
+  const { role, roleFrom } = places.roleAt(row, column);
+  if (role === undefined || (roleFrom === "heading" && places.isTotalRow(row, column))) return undefined;
   const unit = places.unitOf(row, column);
   const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
   if (number === undefined) return undefined;
@@ -53,7 +53,7 @@ function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure |
     unit,
     amount: number * sizeFor(role, unit),
     isTyped: kind === "number" && grid.formula(row, column) === undefined,
-    record: toldBy === "heading" ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
+    record: roleFrom === "heading" ? `${sheet}:row ${row}` : `${sheet}:column ${column}`,
   };
 }
 

@@ -94,7 +94,7 @@ export interface Described {
   readonly unit: UnitName | undefined;
   readonly role: Role | undefined;
   /** Whether the role is told by the heading of the column, so that its record is the row, or by the row's label. */
-  readonly toldBy: "heading" | "label" | undefined;
+  readonly roleFrom: "heading" | "label" | undefined;
 }
 
 const UNIT_HEADING = /^(units?|u\/m|uom)\.?$/i;
@@ -130,15 +130,15 @@ export class SheetPlaces {
   }
 
   /** What a cell holds, and whether its column's heading or its row's label says so. */
-  roleAt(row: number, column: number): Pick<Described, "role" | "toldBy"> {
+  roleAt(row: number, column: number): Pick<Described, "role" | "roleFrom"> {
     const heading = this.headingOf(row, column);
     const told = heading === "" ? undefined : this.roleIn(heading);
-    if (told && !this.standsAlone(row)) return { role: told, toldBy: "heading" };
+    if (told && !this.standsAlone(row)) return { role: told, roleFrom: "heading" };
     const label = this.labelOf(row, column);
     const role = label === "" ? undefined : this.roleIn(label);
     // Below a table, “Truck payload, 2.6” is no further line of it.
-    if (role && (!told || PARAMETERS.has(role))) return { role, toldBy: "label" };
-    return { role: told, toldBy: told && "heading" };
+    if (role && (!told || PARAMETERS.has(role))) return { role, roleFrom: "label" };
+    return { role: told, roleFrom: told && "heading" };
   }
 
   /** Whether a row is no more than a label and one amount, perhaps with its unit. */
