@@ -24,7 +24,7 @@ test.each([
   ['<c t="inlineStr"><is><t>plain </t></is></c>', "plain ", false],
   ['<c t="inlineStr"><is><r><t>two </t></r><r><rPr><b/></rPr><t>fonts</t></r></is></c>', "two fonts", true],
   ['<c t="str"><f>A1</f><v><![CDATA[<bed>]]></v></c>', "<bed>", false],
-  ['<c t="str"><v>_x0041_ _x005F_x0041_</v></c>', "A _x0041_", false],
+  ['<c t="str"><v>_x0041_ _x005F_x0041_ _X0041_</v></c>', "A _x0041_ _X0041_", false],
   ['<c t="b"><v>1</v></c>', true, false],
   ['<c t="e"><v>#N/A</v></c>', { error: "#N/A" }, false],
   ["<c><v>1.25E-2</v></c>", 0.0125, false],

@@ -137,5 +137,5 @@ function textOf({ children }: XmlElement): FileText {
 
 /** Text without a file's own signs for characters that XML has no place for: ECMA-376 22.9.2.19. */
 function unmarked(text: string): string {
-  return text.replace(/_x([\da-f]{4})_/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+  return text.replace(/_x([\dA-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }

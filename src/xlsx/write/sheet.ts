@@ -245,7 +245,7 @@ function typeOf(value: FileValue | undefined): string | undefined {
  * @example marked("_x000D_") // "_x005F_x000D_", which programs show as _x000D_
  */
 export function marked(text: string): string {
-  return text.replace(/_(?=x[\da-f]{4}_)/gi, "_x005F_");
+  return text.replace(/_(?=x[\dA-Fa-f]{4}_)/g, "_x005F_");
 }
 
 function shadingsXml({ shadings = [] }: NewSheet, { styles }: Shared): string[] {
