@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { readListSheet } from "../../src/workbook/read/jobRows";
+import { readListSheet } from "../../src/workbook/jobRows";
 import { readRegion } from "../../src/workbook/read/region";
 import { readWorkbook } from "../../src/workbook/read/workbook";
 import { createHost, type HeadlessHost } from "../headlessHost";

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import office from "../../assets/practice-office.json";
 import type { PracticeOffice } from "../../src/practice/grid/practiceOffice";
 import { fitList } from "../../src/sheets/jobRows/fit";
-import { readListSheet } from "../../src/workbook/read/jobRows";
+import { readListSheet } from "../../src/workbook/jobRows";
 import { CORNER, fillOf, fitOf, listSheet } from "../listSheets";
 import { createProductHost } from "../productHost";
 

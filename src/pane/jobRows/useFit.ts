@@ -5,9 +5,8 @@ import type { HeadingRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { proposedResults } from "../../sheets/jobRows/wanted";
 import { undoChanges, type WrittenChanges } from "../../workbook/change/cells";
-import { writeRows } from "../../workbook/change/jobRows";
 import { WorkbookFailure } from "../../workbook/failure";
-import { type ReadListSheet, readListSheet } from "../../workbook/read/jobRows";
+import { type ReadListSheet, readListSheet, writeRows } from "../../workbook/jobRows";
 import { useStatus } from "../useStatus";
 import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
 

@@ -11,17 +11,17 @@ export interface Change<T> {
   /** Writes, then verifies: throws where somebody else's work was overwritten. */
   readonly apply: () => Promise<T>;
   /**
-   * Restores what was there, whatever part of the change was made. It looks anew each time, since it is retried.
+   * Restores what was there, whatever part of the change was made. It looks again each time, since it is retried.
    *
    * @returns what `apply` would have returned, where all of the change is in place and only the answer was lost.
    */
   readonly undo: (cause: unknown) => Promise<T | undefined>;
-  /** What the person is told where undo fails, too: see {@link leftoverMessage}. */
+  /** What the message says where undo fails, too: see {@link leftoverMessage}. */
   readonly leftover: string;
 }
 
 /**
- * Applies a change. Where that fails it is undone, and the person is told whether that worked.
+ * Applies a change. Where that fails it is undone, and the message says whether that worked.
  *
  * @throws WorkbookFailure for the person.
  */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { receiptOf, refuseChanged, refuseRead } from "./undo";
+import { reads, receiptOf, refuseChanged, refuseRead } from "./undo";
 
 describe("an insert that can't be taken back", () => {
   test("names three of the cells that were changed", () => {
@@ -26,4 +26,22 @@ describe("an insert that can't be taken back", () => {
   ] as const)("says why where its record is %s", (state, words) => {
     expect(() => receiptOf({ state })).toThrow(words);
   });
+});
+
+test.each([
+  ["=Rate_waste*2", true],
+  ["=rate_WASTE", true],
+  ["=Rates!B5", true],
+  ["=SUM(First:Rates!B5)", true],
+  ["='Our rates'!B5+1", true],
+  ["='Smith''s'!A1", true],
+  ["=Rate_waste_2", false],
+  ['="Rate_waste"&"Rates!B5"', false],
+  ["=Other!B5", false],
+  ["='Rate_waste of old'!A1", false],
+  ["=[Book]Rates!B5", false],
+  ["Rate_waste", false],
+  [7, false],
+])("%s reads what goes: %s", (formula, isReader) => {
+  expect(reads(formula, ["Rate_waste"], ["Rates", "Our rates", "Smith's"])).toBe(isReader);
 });

@@ -1,11 +1,12 @@
 import type { Kept } from "../../sheets/kept";
 import { someOf } from "../../sheets/someOf";
+import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { queueRemoveRecords } from "../drawing/drawing";
 import { type KnownDrawings, queueReadDrawings } from "../drawing/records";
 import { codeOf, inWorkbook, WorkbookFailure, whatHappened } from "../failure";
+import { anchorOf } from "../read/areas";
 import { withRetry } from "./change";
 import { queueReadReceipt, queueReceiptText, type Receipt } from "./receipt";
-import { type PendingRemoval, queueReaders } from "./references";
 import { type InsertedPart, queueInsertedPart } from "./remove";
 
 /** What was undone, and where it was. */
@@ -81,7 +82,7 @@ async function tryUndo(
   const queueParts = () => receipt.parts.map((part) => queueInsertedPart(context, part, records));
   const parts = queueParts();
   const canBeRead = receipt.parts.some(({ newSheet, names }) => newSheet || names.length > 0);
-  const readers = queueReaders(canBeRead ? worksheets.items : []);
+  const readersOf = queueReaders(canBeRead ? worksheets.items : []);
   await context.sync();
 
   const there = parts.filter((part) => part.isThere());
@@ -95,7 +96,7 @@ async function tryUndo(
     title,
     there.flatMap((part) => part.changed(withSheet)),
   );
-  refuseRead(title, readers.cells(pendingRemoval(there, going)));
+  refuseRead(title, readersOf(pendingRemoval(there, going)));
   const where = there.map((part) => part.where()).join(", ");
   const wasEmpty = there.every((part) => part.isBlank());
   const what = partial?.what ?? { title, where, ...(wasEmpty && { wasEmpty }) };
@@ -222,4 +223,61 @@ function missedMessage(title: string, where: string): WorkbookFailure {
   return new WorkbookFailure(
     `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment, or gave its place other colors. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
   );
+}
+
+/** What formulas elsewhere can read of something that is about to be removed. */
+interface PendingRemoval {
+  /** Names of the workbook. */
+  readonly names: readonly string[];
+  /** Names of the sheets that are deleted. */
+  readonly sheets: readonly string[];
+  /** Whether a cell is removed, too. */
+  readonly goes: (sheetId: string, cell: Anchor) => boolean;
+}
+
+/**
+ * Asks for all formulas of a workbook.
+ *
+ * @returns gives, after the request, the cells whose formulas would show errors without what is removed.
+ */
+function queueReaders(worksheets: readonly Excel.Worksheet[]) {
+  const sheets = worksheets.map(({ id, name }, index) => {
+    const used = worksheets[index]!.getUsedRangeOrNullObject(true);
+    used.load("rowIndex,columnIndex,formulas");
+    return { id, name, used };
+  });
+  return ({ names, sheets: goingSheets, goes }: PendingRemoval): string[] =>
+    sheets.flatMap(({ id, name, used }) => {
+      if (used.isNullObject) return [];
+      const { row, column } = anchorOf(used);
+      return used.formulas.flatMap((cells, down) =>
+        cells.flatMap((formula: unknown, right) => {
+          const cell = { row: row + down, column: column + right };
+          return reads(formula, names, goingSheets) && !goes(id, cell) ? [`${name}!${cellAddress(cell)}`] : [];
+        }),
+      );
+    });
+}
+
+const TEXTS = /"(?:[^"]|"")*"/g;
+/** A sheet before its "!", in quotes where it has more than letters and figures. */
+const SHEETS = /(?:'((?:[^']|'')*)'|([^\s!'"(),;+\-*/^&=<>{}]+))!/g;
+const NAMES = /[\p{L}_\\][\p{L}\d_.\\]*/gu;
+
+/**
+ * Whether a formula reads one of some names or sheets.
+ *
+ * @example reads("=Rate_waste*2", ["Rate_waste"], []) // true
+ */
+export function reads(formula: unknown, names: readonly string[], sheets: readonly string[]): boolean {
+  if (typeof formula !== "string" || !formula.startsWith("=")) return false;
+  const bare = formula.replace(TEXTS, '""');
+  const isOneOf = (wanted: readonly string[], name: string) =>
+    wanted.some((one) => one.toLowerCase() === name.toLowerCase());
+  const read = [...bare.matchAll(SHEETS)].flatMap(([, quoted, plain = ""]) =>
+    // A formula may read from one sheet to another: First:Last!B2.
+    (quoted?.replaceAll("''", "'") ?? plain).split(":"),
+  );
+  if (read.some((name) => isOneOf(sheets, name))) return true;
+  return [...bare.replace(SHEETS, " ").matchAll(NAMES)].some(([name]) => isOneOf(names, name));
 }

@@ -7,7 +7,7 @@ export interface Picture {
   readonly altText: string;
 }
 
-/** Where cells lie on their sheet, in points. */
+/** Where cells are on their sheet, in points. */
 export interface Frame {
   readonly left: number;
   readonly top: number;
@@ -69,7 +69,7 @@ export function freeShapeName(stem: string, taken: readonly string[]): string {
 
 const POINTS_A_PIXEL = 72 / 96;
 
-/** A PNG's width and height stand after its signature and the head of its first part: RFC 2083, 3.1 and 4.1.1. */
+/** A PNG's width and height follow its signature and the head of its first part: RFC 2083, 3.1 and 4.1.1. */
 const WIDTH_AT = 16;
 const HEIGHT_AT = 20;
 

@@ -4,12 +4,12 @@ type Content = string | number | boolean;
 interface ReadCells {
   readonly formulas: unknown[][];
   readonly values: unknown[][];
-  /** By which text that reads as an error is told from one; left out where that does not matter. */
+  /** Tells text that reads as an error from one; left out where that does not matter. */
   readonly valueTypes?: unknown[][];
 }
 
 /**
- * What stands in cells that were read, a formula with its "=". The host leaves the text mark out of what it gives, so
+ * The contents of cells that were read, a formula with its "=". The host leaves the text mark out of what it gives, so
  * that text such as =cmd would be taken for a formula, and #N/A for an error, and become one where it is written again:
  * such text gets its mark back.
  *
@@ -29,12 +29,12 @@ export function contentsOf({ formulas, values, valueTypes }: ReadCells): Content
   );
 }
 
-/** What stands in cells that were read, to be written into them again. */
+/** The contents of cells that were read, to be written into them again. */
 export function contentsAsWritten(range: ReadCells): Content[][] {
   return contentsOf(range).map((cells) => cells.map(asWritten));
 }
 
-/** What was read from a cell, to be written as it stood: text that would turn into something else keeps its mark. */
+/** What was read from a cell, to be written as it was: text that would turn into something else keeps its mark. */
 export function asWritten(value: Content): Content {
   if (isMarked(value) || isErrorLike(value)) return value;
   const turns = typeof value === "string" && !value.startsWith("=") && /\d|^[+\-@']|^\s*(true|false)\s*$/i.test(value);
@@ -54,7 +54,7 @@ export const isMarked = (content: unknown): boolean =>
 /** Whether what was read is an error, or would be without its mark. */
 const isErrorLike = (content: unknown): boolean => typeof content === "string" && READS_AS_ERROR.test(content);
 
-/** Whether most of what stood in a place is not there any more: what was typed over one cell is no move. */
+/** Whether most contents of a place are gone: typing over one cell is no move. */
 export function areOthers(before: readonly (readonly unknown[])[], now: readonly (readonly unknown[])[]): boolean {
   const stays = before.flatMap((cells, row) =>
     cells.flatMap((cell, column) => (cell === "" ? [] : [now[row]?.[column] === cell])),

@@ -53,7 +53,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
       sheetName: worksheet.name,
       row: area.row,
       column: area.column,
-      // An error of the sheet is copied as the text that it shows, so the one need not be told from the other.
+      // An error of the sheet is copied as the text that it shows, so it doesn't matter which of the two it is.
       formulas: contentsOf({ formulas: range.formulas, values: range.values }),
       values: range.values as CellContent[][],
       formats: range.numberFormat as string[][],
@@ -107,7 +107,7 @@ function shortened(selected: Area, used: Area): Area | undefined {
   return { row, column, rows, columns };
 }
 
-/** The part of a merged area that lies in an area, counted from its first cell. */
+/** The part of a merged area that is in an area, counted from its first cell. */
 function within(merged: Area, area: Area): Area[] {
   const shared = common(merged, area);
   if (!shared || shared.rows * shared.columns === 1) return [];
@@ -164,7 +164,7 @@ export async function readRules(sheet: string, area: Area): Promise<RegionRules>
   });
 }
 
-/** A rule's formula is written for the first cell of its first range; each part that lies in the area gets its own. */
+/** A rule's formula is written for the first cell of its first range; each part that is in the area gets its own. */
 function warningsOf(formula: string, address: string, area: Area): { area: Area; formula: string }[] {
   const ranges = address.split(",").map(areaOfAddress);
   return ranges.flatMap((range) => {

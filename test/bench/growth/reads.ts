@@ -1,4 +1,4 @@
-import { readListSheet } from "../../../src/workbook/read/jobRows";
+import { readListSheet } from "../../../src/workbook/jobRows";
 import { readRegion } from "../../../src/workbook/read/region";
 import { readWorkbook } from "../../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../../headlessHost";
