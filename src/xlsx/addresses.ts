@@ -1,5 +1,5 @@
 import { parseA1Range, parseA1Ref, stringifyA1Ref } from "@borgar/fx";
-import { type Anchor, SHEET_COLUMNS, SHEET_ROWS } from "../spreadsheet/areas";
+import { type Anchor, areaAddress, SHEET_COLUMNS, SHEET_ROWS } from "../spreadsheet/areas";
 
 /** Cells of a sheet, counted from 0. */
 export interface Rectangle {
@@ -32,11 +32,9 @@ export function rectanglesOf(list: string): Rectangle[] {
   return list.split(/\s+/).flatMap((address) => rectangleOf(address) ?? []);
 }
 
-/** The address of a rectangle, as files write it. */
+/** The address of a rectangle as files write it, with rows and columns even if it has all of them. */
 export function addressOf({ row, column, rowCount, columnCount }: Rectangle): string {
-  return stringifyA1Ref({
-    range: { top: row, left: column, bottom: row + rowCount - 1, right: column + columnCount - 1 },
-  });
+  return areaAddress({ row, column, rows: rowCount, columns: columnCount });
 }
 
 /** Adds dollar signs to all parts of a reference; returns any other text unchanged. */

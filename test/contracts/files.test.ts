@@ -552,6 +552,20 @@ test("merges, names and rules over whole columns take no longer than small ones"
   ]);
 });
 
+test("a list over a whole column is saved by its first and last cell, and comes back", async () => {
+  const file = await withParts(
+    await made((sheet) => {
+      sheet.getCell("B1").dataValidation = { type: "list", allowBlank: true, formulae: ['"a,b"'] };
+    }),
+    { "xl/worksheets/sheet1.xml": (xml) => xml.replace('sqref="B1"', 'sqref="B1:B1048576"') },
+  );
+  const { host } = await openFile(reader, file);
+  const { bytes } = await savedFile(host);
+  host.dispose();
+  expect(unzip(bytes).get("xl/worksheets/sheet1.xml")).toContain('sqref="B1:B1048576"');
+  expect((await readFile(reader, bytes)).lost).toEqual([]);
+});
+
 test("what add-ins keep comes along, or is told among what does not where it is damaged", async () => {
   const host = await createHost();
   host.grid.kept.set("Bedrow.templates", "kept");
