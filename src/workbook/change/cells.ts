@@ -66,7 +66,7 @@ export async function writeChanges(
     refuseUnexpected?.();
     const before = look();
     refuseChanged(before, (change) => change.before);
-    const styled = headings && placeBefore && { ...headings, before: placeBefore.read() };
+    const styled = headings && placeBefore && { ...headings, before: placeBefore() };
     const cells = changes.map((change) => ({ ...change, formatBefore: before.get(change)!.format }));
     const states = changes.map((change) => {
       const { format } = before.get(change)!;

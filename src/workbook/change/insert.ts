@@ -105,7 +105,7 @@ async function insertOnSheet(
     area,
     sheetId,
     sheetName,
-    before: before.read(),
+    before: before(),
     tableName,
     under: place.kind === "cell" ? place.under : undefined,
   };

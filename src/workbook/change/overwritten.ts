@@ -16,22 +16,20 @@ import type { PlaceBefore } from "./receipt";
 const PLAIN_FORMAT = "General";
 
 /** Asks how a blank place looks; readable after the request. */
-export function queueBefore(context: Excel.RequestContext, target: Excel.Range): { read: () => PlaceBefore } {
+export function queueBefore(context: Excel.RequestContext, target: Excel.Range): () => PlaceBefore {
   target.load("numberFormat");
   const plainFont = queuePlainFont(context);
   const properties = target.getCellProperties(RESTORABLE_PROPERTIES);
   const columns = target.getColumnProperties({ format: { columnWidth: true } });
-  return {
-    read: () => {
-      const numberFormat = target.numberFormat as string[][];
-      const plain = plainFont();
-      const styles = properties.value.map((cells) => cells.map((cell) => styleBeforeOf(cell, plain)));
-      return {
-        columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
-        ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
-        ...(styles.some((cells) => cells.some((cell) => cell)) && { looks: distinctLooks(styles) }),
-      };
-    },
+  return () => {
+    const numberFormat = target.numberFormat as string[][];
+    const plain = plainFont();
+    const styles = properties.value.map((cells) => cells.map((cell) => styleBeforeOf(cell, plain)));
+    return {
+      columnWidths: columns.value.map(({ format }) => format?.columnWidth ?? 0),
+      ...(numberFormat.some((cells) => cells.some((format) => format !== PLAIN_FORMAT)) && { numberFormat }),
+      ...(styles.some((cells) => cells.some((cell) => cell)) && { looks: distinctLooks(styles) }),
+    };
   };
 }
 
@@ -136,7 +134,7 @@ export function queueOverwritten(
         for (const rule of range.conditionalFormats.items) if (!rules.includes(rule.id)) rule.delete();
         queuePlainStyle(range, plainFont());
         range.numberFormat = there.formulas.map((cells) => cells.map(() => PLAIN_FORMAT));
-        queueLooksBack(range, before.read());
+        queueLooksBack(range, before());
         range.formulas = contentsAsWritten(there);
         for (const { area, dataValidation: list } of lists) {
           const { dataValidation } = rangeInside(range, area);

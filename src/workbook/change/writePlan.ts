@@ -44,7 +44,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   const worksheet = sheetId === undefined ? worksheets.add(tempName) : worksheets.getItem(sheetId);
   worksheet.load("id");
   const target = rangeAt(worksheet, area);
-  const placeBefore = before ? { read: () => before } : queueBefore(context, target);
+  const placeBefore = before ? () => before : queueBefore(context, target);
   const overwritten = before && queueOverwritten(context, target, plan);
   const isUnder = queueUnder(worksheet, part.under, area.row);
 
@@ -100,7 +100,7 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         formulas: target.formulas,
         pictures: names,
         names: (plan.names ?? []).map(({ name }) => name),
-        before: { ...placeBefore.read(), widthsWritten: widthsWritten() },
+        before: { ...placeBefore(), widthsWritten: widthsWritten() },
         newSheet: sheetId === undefined,
       };
     },

@@ -93,8 +93,8 @@ function exactOf(format: Excel.CellPropertiesFormat): Excel.CellPropertiesFormat
   const { borders = {}, font = {}, horizontalAlignment, protection, textOrientation, verticalAlignment } = format;
   const lines = SIDES.flatMap((side) => {
     const { style = "None", weight = "Thin", color } = borders[side] ?? {};
-    const isTold = style === "None" || (style === "Continuous" && weight === "Thin");
-    return isTold ? [] : [[side, { style, weight, ...(color && { color }) }] as const];
+    const isNamed = style === "None" || (style === "Continuous" && weight === "Thin");
+    return isNamed ? [] : [[side, { style, weight, ...(color && { color }) }] as const];
   });
   const letters: Excel.CellPropertiesFont = {
     ...(font.strikethrough && { strikethrough: true }),
@@ -103,8 +103,8 @@ function exactOf(format: Excel.CellPropertiesFormat): Excel.CellPropertiesFormat
   return {
     ...(lines.length > 0 && { borders: Object.fromEntries(lines) }),
     ...(Object.keys(letters).length > 0 && { font: letters }),
-    ...(horizontalAlignment && !TOLD_ACROSS.includes(horizontalAlignment) && { horizontalAlignment }),
-    ...(verticalAlignment && !TOLD_DOWN.includes(verticalAlignment) && { verticalAlignment }),
+    ...(horizontalAlignment && !NAMED_ACROSS.includes(horizontalAlignment) && { horizontalAlignment }),
+    ...(verticalAlignment && !NAMED_DOWN.includes(verticalAlignment) && { verticalAlignment }),
     ...(textOrientation && { textOrientation }),
     ...((protection?.locked === false || protection?.formulaHidden) && { protection: unlocking(protection) }),
   };
@@ -114,8 +114,8 @@ function unlocking({ locked, formulaHidden }: Excel.CellPropertiesProtection): E
   return { ...(locked === false && { locked }), ...(formulaHidden && { formulaHidden }) };
 }
 
-const TOLD_ACROSS: readonly string[] = ["General", ...ALIGNS];
-const TOLD_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
+const NAMED_ACROSS: readonly string[] = ["General", ...ALIGNS];
+const NAMED_DOWN: readonly string[] = ["Top", "Center", "Bottom"];
 
 /** A style in the host's names. */
 function propertiesOf(style: StyleBefore): Excel.SettableCellProperties {

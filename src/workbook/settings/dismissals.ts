@@ -1,7 +1,7 @@
 import type { Dismissal } from "../../review/dismissals";
 import { isObject, readKeptText, textToKeep } from "../../sheets/kept";
 import { type KeptList, listToKeep, NO_ITEMS, readList } from "../../sheets/keptList";
-import { changeText } from "../change/setting";
+import { changeSetting } from "../change/changeSetting";
 import { inWorkbook } from "../failure";
 import { changeable, damagedMessage, type KeptSetting, laterVersionMessage, queueReadKept } from "./setting";
 
@@ -43,7 +43,7 @@ export async function changeDismissals(
   startOver: boolean,
 ): Promise<readonly Dismissal[]> {
   return inWorkbook((context) =>
-    changeText(context, DISMISSALS.key, (text) => {
+    changeSetting(context, DISMISSALS.key, (text) => {
       const list = changeable(readKeptText(text, DISMISSALS), DISMISSALS, NO_ITEMS, startOver);
       const items = change(list.items);
       return { text: textToKeep(listToKeep(list, items), DISMISSALS), result: items };

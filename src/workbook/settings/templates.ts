@@ -1,5 +1,5 @@
 import { type Changed, type KeptTemplate, keptText, readKept } from "../../sheets/templates/keptTemplates";
-import { changeText } from "../change/setting";
+import { changeSetting } from "../change/changeSetting";
 import { inWorkbook, WorkbookFailure } from "../failure";
 import { KeptFailure, queueReadText } from "./setting";
 
@@ -30,7 +30,7 @@ export async function changeKeptTemplates(
   startOver = false,
 ): Promise<readonly KeptTemplate[]> {
   return inWorkbook((context) =>
-    changeText(context, KEY, (text) => {
+    changeSetting(context, KEY, (text) => {
       const changed = change(changeableIn(text, startOver));
       if (!changed.ok) throw new WorkbookFailure(changed.why);
       return { text: keptText(changed.templates), result: changed.templates };

@@ -23,7 +23,7 @@ interface WrittenText<T> extends NewText<T> {
  *
  * @param change gives the new text for the one that is there, "" for none; it may refuse by throwing.
  */
-export async function changeText<T>(
+export async function changeSetting<T>(
   context: Excel.RequestContext,
   key: string,
   change: (text: string) => NewText<T>,
@@ -34,7 +34,7 @@ export async function changeText<T>(
   let expected = base;
   let lost: string | undefined;
   for (let times = 0; times < MOST_TIMES; times += 1) {
-    const { result, text, overwritten } = await writeText(context, key, () => change(base), lost);
+    const { result, text, overwritten } = await writeSetting(context, key, () => change(base), lost);
     if (overwritten === undefined || overwritten === expected) return result;
     base = overwritten;
     lost = overwritten;
@@ -46,7 +46,7 @@ export async function changeText<T>(
 /**
  * @param lost what another pane had kept, and this one has overwritten before: it is restored where this fails.
  */
-function writeText<T>(
+function writeSetting<T>(
   context: Excel.RequestContext,
   key: string,
   change: () => NewText<T>,
