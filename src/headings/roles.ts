@@ -264,12 +264,13 @@ export const lineRoles = {
   },
   "border height": {
     unit: "in",
-    within: /\b(border|edging|edge)\b.*\b(height|high)\b|\bheight of (the )?(border|edging)\b/,
+    within: re(`\\b(?:${BORDER})\\b.*\\b(?:height|high)\\b|\\bheight of (?:the )?(?:${BORDER})\\b`),
   },
   "stone size": {
     unit: "in",
-    within:
-      /\b(stone|rock|gravel|largest)\b.*\b(size|sized)\b|\blargest (stone|rock|piece)\b|\bsize of (the )?(stone|rock)\b/,
+    within: re(
+      `\\b(?:${STONE}|largest)\\b.*\\b(?:size|sized)\\b|\\blargest (?:${STONE}|piece)\\b|\\bsize of (?:the )?(?:${STONE})\\b`,
+    ),
   },
   spacing: { unit: "in", within: /\bspacing\b|\bapart\b|\bon cent(er|re)\b/ },
   // Whatever is hauled: spoil out, stone in.
