@@ -1,8 +1,8 @@
 import { areaAddress, quotedSheet } from "../spreadsheet/areas";
+import type { Unchecked } from "./collect";
 import type { Sorted } from "./dismissals";
 import type { CellValue } from "./facts";
 import type { Change, Level } from "./finding";
-import type { Unchecked } from "./unchecked";
 
 /** One row of a report, to be put on a sheet. Every cell is plain text, also where it shows a formula. */
 export interface ReportRow {

@@ -1,11 +1,10 @@
-import { collect, type Seen } from "./collect";
+import { collect, type Seen, type Unchecked, uncheckedOf } from "./collect";
 import type { Scope, WorkbookFacts } from "./facts";
 import type { Finding } from "./finding";
 import type { Knowledge } from "./knowledge";
 import { rules as allRules } from "./rules";
 import type { Rule } from "./rules/rule";
 import { type CallFunction, Study } from "./study";
-import { type Unchecked, uncheckedOf } from "./unchecked";
 
 export interface ReviewOptions {
   /** What is asked about; the whole workbook where left out. */

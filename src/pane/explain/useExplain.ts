@@ -1,8 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { SOILS } from "../../quantities/soil";
 import { STONES } from "../../quantities/stone";
-import { cellAround } from "../../review/explain/cellAround";
-import { explain } from "../../review/explain/explain";
+import { cellAround, explain } from "../../review/explain/explain";
 import type { Explanation } from "../../review/explain/explanation";
 import { type PriceStrip, priceStrip } from "../../review/explain/strip";
 import { knowledgeOf } from "../../review/knowledge";

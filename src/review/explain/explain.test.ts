@@ -3,8 +3,7 @@ import { callFunction } from "../../../test/callFunction";
 import { ours } from "../../../test/properties/review-workbooks/ours";
 import { sections } from "../../../test/properties/review-workbooks/sections";
 import { factsOf, knowledge, type SheetInput } from "../../../test/reviewWorkbook";
-import { cellAround } from "./cellAround";
-import { explain } from "./explain";
+import { cellAround, explain } from "./explain";
 import { priceStrip } from "./strip";
 
 const sheet = (rows: SheetInput["rows"]) => factsOf({ sheets: [{ name: "Jobs", rows }] });

@@ -1,8 +1,8 @@
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
+import { asksFirst, usesOf } from "../formula/readers";
 import { isBinary, isNumber, type Tree } from "../formula/tree";
-import { asksFirst, usesOf } from "../formula/uses";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
 import { addressFrom, nameOf } from "../words";

@@ -1,7 +1,7 @@
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
+import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/readers";
 import { isBinary } from "../formula/tree";
-import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/uses";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { list, nameOf } from "../words";
