@@ -163,7 +163,7 @@ export class FunctionNames {
 }
 
 /** Whether a name in a file is that of an add-in's function. */
-export function isOfSomeAddIn(name: string): boolean {
+function isOfSomeAddIn(name: string): boolean {
   return name.toLowerCase().startsWith(PREFIX);
 }
 
