@@ -1,4 +1,4 @@
-import { plainText, type UnitName, unitSpelled, units } from "./units";
+import { plainText, type UnitName, unitSpelled, units, unitWords } from "./units";
 
 /** A heading or a label as it is read: what it is about, and the unit it names. */
 export interface Heading {
@@ -47,20 +47,29 @@ interface Found {
   readonly rest: string;
 }
 
-/** In brackets, after a dash or comma, as a mark right behind a word, or as the last words. */
+/** In brackets, as a rate, after a comma or a dash, and as a mark right behind a word. */
+const PARTED = [
+  /^(.*)[([]\s*(?:in )?([^()[\]]+?)\s*[)\]]\W*$/,
+  /^(.*?)\b((?:tons?|t|lbs?) ?\/ ?(?:cu ?yd|cu ?ft|cy|cf|yd))$/,
+  /^(.*?)\s*[,:;|]\s*([^,:;|]+)$/,
+  /^(.*\S)\s*[-/]\s*([^-/]+)$/,
+  /^(.*[a-z)])\s*(['"])$/,
+];
+
+/** Parted from the words before it, or as the last words. */
 function unitAtEnd(whole: string): Found | undefined {
-  const bracketed = /^(.*)[([]\s*(?:in )?([^()[\]]+?)\s*[)\]]\W*$/.exec(whole);
-  const parted = /^(.*?)\s*[,:;|]\s*([^,:;|]+)$/.exec(whole) ?? /^(.*\S)\s*[-/]\s*([^-/]+)$/.exec(whole);
-  const marked = /^(.*[a-z)])\s*(['"])$/.exec(whole);
-  const compound = /^(.*?)\b((?:tons?|t|lbs?) ?\/ ?(?:cu ?yd|cu ?ft|cy|cf|yd))$/.exec(whole);
-  for (const match of [bracketed, compound, parted, marked]) {
-    const unit = match && unitSpelled(match[2]!.trim());
-    if (unit) return { unit, spelled: match[2]!.trim(), rest: match[1]! };
+  for (const pattern of /[([,:;|/'"-]/.test(whole) ? PARTED : []) {
+    const [, rest = "", end = ""] = pattern.exec(whole) ?? [];
+    const spelled = end.trim();
+    const unit = unitSpelled(spelled);
+    if (unit) return { unit, spelled, rest };
   }
   const words = whole
     .replace(/[()[\],:;]/g, " ")
     .trim()
     .split(/\s+/);
+  const last = words.at(-1)!;
+  if (!unitWords.has(last) && !COUNTING.has(last)) return undefined;
   for (const count of [4, 3, 2, 1]) {
     if (words.length < count) continue;
     const spelled = words.slice(-count).join(" ");
@@ -75,6 +84,7 @@ function unitAtEnd(whole: string): Found | undefined {
 /** "Inches deep", "Feet of border", "Tons of rock", "% waste", "# of pins". */
 function unitAtFront(whole: string): Found | undefined {
   const words = whole.split(" ");
+  if (!unitWords.has(words[0]!) && !COUNTING.has(words[0]!)) return undefined;
   for (const count of [2, 1]) {
     if (words.length <= count) continue;
     const spelled = words.slice(0, count).join(" ");

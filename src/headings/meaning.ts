@@ -57,6 +57,12 @@ const COLUMN_ROLES = Object.keys(columnRoles) as ColumnRole[];
 const RATES: readonly ColumnRole[] = ["density", "stonePrice", "price"];
 const LINE_ROLES = Object.keys(lineRoles) as (keyof typeof lineRoles)[];
 
+/** Any word of theirs: most labels of a large sheet have none, and then need no closer look. */
+const anyOf = (patterns: readonly (RegExp | undefined)[]) =>
+  new RegExp(patterns.flatMap((pattern) => pattern?.source ?? []).join("|"));
+const COLUMN_WORDS = anyOf(COLUMN_ROLES.map((role) => (columnRoles[role] as RoleWords).within));
+const LINE_WORDS = anyOf(LINE_ROLES.map((role) => lineRoles[role].within));
+
 const NOTHING: Meaning = { roles: [], strength: "vague" };
 
 /**
@@ -85,7 +91,7 @@ export function meaningOf(heading: Heading): Meaning {
     return plain.test(said) || (withUnit && plain.test(withUnit)) || (plain.test(words) && isUnitOf(role, unit));
   });
   if (plain.length > 0) return { roles: narrowed(plain, unit), strength: "plain" };
-  const within = roles.filter((role) => {
+  const within = (COLUMN_WORDS.test(words) ? roles : []).filter((role) => {
     const { within, not }: RoleWords = columnRoles[role];
     return within?.test(words) && isUnitOf(role, unit) && !not?.test(words);
   });
@@ -128,7 +134,7 @@ export function roleOf(heading: Heading): Role | undefined {
   const { words, whole, unit } = heading;
   // "Spoil loads" is told by its unit.
   const said = words === "" || (unit && units[unit].measures === "count") ? whole : words;
-  const lines = LINE_ROLES.filter((role) => lineRoles[role].within.test(said));
+  const lines = (LINE_WORDS.test(said) ? LINE_ROLES : []).filter((role) => lineRoles[role].within.test(said));
   const { roles, strength } = meaningOf(heading);
   // "%" alone may be of anything, "D" may be the fourth bed, and "Extra" any more of anything.
   const isLoose =

@@ -68,6 +68,9 @@ const byWord = new Map<string, UnitName>(
   (Object.keys(units) as UnitName[]).flatMap((name) => units[name].words.map((word) => [word, name] as const)),
 );
 
+/** All words of units: a text that begins and ends with none of them names no unit. */
+export const unitWords: ReadonlySet<string> = new Set([...byWord.keys()].flatMap((spelled) => spelled.split(" ")));
+
 const LONGEST = 80;
 const ABBREVIATIONS: Readonly<Record<string, string>> = {
   "req'd": "needed",
