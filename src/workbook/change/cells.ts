@@ -67,9 +67,11 @@ export async function writeChanges(
     const before = look();
     refuseChanged(before, (change) => change.before);
     const styled = headings && placeBefore && { ...headings, before: placeBefore() };
-    const cells = changes.map((change) => ({ ...change, formatBefore: before.get(change)!.format }));
+    // All of them were read.
+    const formatOf = (change: CellWrite) => before.get(change)!.format;
+    const cells = changes.map((change) => ({ ...change, formatBefore: formatOf(change) }));
     const states = changes.map((change) => {
-      const { format } = before.get(change)!;
+      const format = formatOf(change);
       const newFormat = formatAfter(change, format);
       return { ...change, content: change.after, format: newFormat ?? format, keepsFormat: newFormat === undefined };
     });
@@ -237,6 +239,7 @@ function runsOf<C extends Cell>(cells: readonly C[]): C[][] {
 const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
 
 function rangeOf(context: Excel.RequestContext, run: readonly Cell[]): Excel.Range {
+  // A run has at least one cell.
   const { sheet, row, column } = run[0]!;
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, run.length, 1);
 }

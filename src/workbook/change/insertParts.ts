@@ -60,16 +60,16 @@ export async function insertParts(
         shapesBefore: part.shapesBefore(),
         formulas: part.target.formulas,
       }));
-      refuseOverwritten(parts, progress.cells);
-      const moved = queued.findIndex((part) => !part.isUnder());
-      if (moved >= 0) throw headingMoved(parts[moved]!.sheetName);
+      refuseOverwritten(queued);
+      const moved = queued.find((part) => !part.isUnder());
+      if (moved) throw headingMoved(moved.part.sheetName);
       progress.isFinishing = true;
       suspendCalculation(context);
       queueReceipt(context, { id, title, parts: queued.map((part) => part.finish()) });
       // Last of all, so that the selection stays where it is for as long as something can fail.
       bringToFront(queued[0]);
       await context.sync();
-      missed = parts.filter((_, index) => queued[index]!.isMissed());
+      missed = queued.filter((part) => part.isMissed()).map(({ part }) => part);
       return id;
     },
     undo: (cause) => undoInsert(context, id, parts, progress, cause),
@@ -138,8 +138,8 @@ function bringToFront(first: QueuedPart | undefined): void {
 }
 
 /** @throws WorkbookFailure where somebody else has written to the place of a part since it was looked at. */
-function refuseOverwritten(parts: readonly Part[], cells: NonNullable<Progress["cells"]>): void {
-  const part = parts.find((_, index) => cells[index]?.overwritten);
+function refuseOverwritten(queued: readonly QueuedPart[]): void {
+  const { part } = queued.find((one) => one.overwritten()) ?? {};
   if (!part) return;
   throw new WorkbookFailure(
     `Somebody else, or another window, wrote to ${areaAddress(part.area)} on ${part.sheetName} at the same moment. What they wrote stands, and nothing was added. Look at it, then try again, or choose another place.`,

@@ -241,10 +241,10 @@ interface PendingRemoval {
  * @returns gives, after the request, the cells whose formulas would show errors without what is removed.
  */
 function queueReaders(worksheets: readonly Excel.Worksheet[]) {
-  const sheets = worksheets.map(({ id, name }, index) => {
-    const used = worksheets[index]!.getUsedRangeOrNullObject(true);
+  const sheets = worksheets.map((worksheet) => {
+    const used = worksheet.getUsedRangeOrNullObject(true);
     used.load("rowIndex,columnIndex,formulas");
-    return { id, name, used };
+    return { id: worksheet.id, name: worksheet.name, used };
   });
   return ({ names, sheets: goingSheets, goes }: PendingRemoval): string[] =>
     sheets.flatMap(({ id, name, used }) => {

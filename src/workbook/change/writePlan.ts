@@ -59,12 +59,15 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
 
   target.load("formulas");
   const widthsWritten = queueWidths(target, area.columns);
-  const pictures = plan.pictures ?? [];
-  const frames = pictures.map((picture) => rangeInside(target, picture.area));
-  for (const frame of frames) frame.load("left,top,width,height");
+  const pictures = (plan.pictures ?? []).map(({ png, altText, area: cells }) => {
+    const frame = rangeInside(target, cells);
+    frame.load("left,top,width,height");
+    return { png, altText, frame };
+  });
   const shapes = pictures.length > 0 ? queueShapes(worksheet) : undefined;
   let finished: Excel.Range | undefined;
   return {
+    part,
     target,
     worksheet,
     /** After the request: what this has overwritten; undefined where the place was blank as it should. */
@@ -87,10 +90,9 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
         finished.load("formulas");
       }
       const taken = shapes?.names() ?? [];
-      const names = pictures.map(({ png, altText }, index) => {
+      const names = pictures.map(({ png, altText, frame }) => {
         const name = freeShapeName(PICTURE_STEM, taken);
         taken.push(name);
-        const frame = frames[index]!;
         queuePicture(worksheet, fittedPicture(png, altText, frame), frame, name);
         return name;
       });
@@ -126,8 +128,8 @@ function queueLooks(range: Excel.Range, plan: Plan): void {
   for (const { area, when } of plan.warnings) {
     const { custom } = rangeInside(range, area).conditionalFormats.add(Excel.ConditionalFormatType.custom);
     custom.rule.formula = when;
-    custom.format.fill.color = warned.fill!;
-    custom.format.font.color = warned.color!;
+    if (warned.fill) custom.format.fill.color = warned.fill;
+    if (warned.color) custom.format.font.color = warned.color;
   }
   for (const { area, names } of plan.choices) {
     // The cell may also hold what is not in the list, such as a density, so a choice is offered and not forced.

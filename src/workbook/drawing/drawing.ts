@@ -185,15 +185,17 @@ export function queueRemoveRecords(
     const isAlone = !hasWritten || there.text() === known.text();
     if (isAlone && late.length === 0) return;
     await withRetry(async () => {
-      const worksheets = late.map(({ sheetId }) => context.workbook.worksheets.getItemOrNullObject(sheetId));
-      const shapes = worksheets.map(queueShapes);
+      const sheets = late.map(({ sheetId }) => {
+        const worksheet = context.workbook.worksheets.getItemOrNullObject(sheetId);
+        return { worksheet, shapes: queueShapes(worksheet) };
+      });
       const now = queueReadDrawings(context);
       await context.sync();
       now.refuseUnchangeable();
       const names = late.map(({ shapeName }) => shapeName);
-      worksheets.forEach((worksheet, index) => {
-        if (!worksheet.isNullObject) shapes[index]!.remove(({ name }) => names.includes(name));
-      });
+      for (const { worksheet, shapes } of sheets) {
+        if (!worksheet.isNullObject) shapes.remove(({ name }) => names.includes(name));
+      }
       const records = withOverwritten(now.records(), hasWritten ? there.records() : [], before);
       now.queueChange(records.filter((record) => isStaying(record) && !names.includes(record.shapeName)));
       await context.sync();

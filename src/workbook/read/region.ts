@@ -167,9 +167,10 @@ export async function readRules(sheet: string, area: Area): Promise<RegionRules>
 /** A rule's formula is written for the first cell of its first range; each part that is in the area gets its own. */
 function warningsOf(formula: string, address: string, area: Area): { area: Area; formula: string }[] {
   const ranges = address.split(",").map(areaOfAddress);
+  const [first] = ranges;
   return ranges.flatMap((range) => {
     const shared = common(range, area);
-    return shared ? [{ area: shared, formula: ruleFor(formula, ranges[0]!, shared) }] : [];
+    return shared && first ? [{ area: shared, formula: ruleFor(formula, first, shared) }] : [];
   });
 }
 
