@@ -1,5 +1,6 @@
 import { type CutPlan, planCuts } from "../quantities/cutting/planCuts";
 import { messages } from "../quantities/messages";
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { may, needs } from "./argument";
@@ -92,7 +93,7 @@ export function cutRows(plan: CutPlan, lengthsFt: readonly number[]): (string | 
   const headings = Array.from({ length: most }, (_, index) => `Cut ${index + 1}, ft`);
   const rows = plan.stocks.map(({ cuts, leftOver }, index) => [
     index + 1,
-    ...padded(cuts.map((place) => lengthsFt[place]!)),
+    ...padded(cuts.map((place) => must(lengthsFt[place]))),
     leftOver,
   ]);
   const unproven = plan.proven ? [] : [[`at least ${plan.atLeast}`, ...padded([]), ""]];

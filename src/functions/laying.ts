@@ -5,6 +5,7 @@ import type { FabricLayout } from "../layout/layout";
 import { type FabricOptions, fabricRulesOf } from "../layout/options";
 import { type Outline, ringLength } from "../layout/outline";
 import { borderlessOutlineOf } from "../layout/outlineOf";
+import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { may, needs, type ValuesOf } from "./argument";
 import { bayFt, endLapIn, overlapIn, rollLength, rollWidth } from "./arguments";
@@ -79,7 +80,7 @@ function laid(bed: Bed, options: FabricOptions): Laid {
   if (known) return known;
   const outline = borderlessOutlineOf(bed);
   const answer = { outline, areaSqFt: areaInPlan(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
-  if (recent.size >= MOST_RECENT) recent.delete(recent.keys().next().value!);
+  if (recent.size >= MOST_RECENT) recent.delete(must(recent.keys().next().value));
   recent.set(key, answer);
   return answer;
 }

@@ -1,4 +1,5 @@
 import { messages } from "../quantities/messages";
+import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { Problem } from "../quantities/problem";
 import type { Listed } from "./argument";
@@ -44,7 +45,7 @@ export function widths(range: unknown, argument: string): Listed<"widths"> {
 /** Points of an N×2 range, in feet; blank rows at the end are skipped, a blank elsewhere is refused. */
 export function points(range: unknown, argument: string): readonly Point[] {
   const rows = rowsOf(range);
-  while (rows.length > 0 && rows.at(-1)!.every(isBlank)) rows.pop();
+  while (rows.length > 0 && must(rows.at(-1)).every(isBlank)) rows.pop();
   if (rows.length === 0)
     throw new Problem("value", messages.missing(argument, "x and y in feet, a corner a row"), argument);
   return rows.map((row, place): Point => {

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
@@ -41,6 +42,6 @@ export function sumLines(what: string, parts: readonly number[], answer: number)
 /** The corners of an outline, of which the first may be given again at the end. */
 export function outlineCorners(points: readonly Point[]): readonly Point[] {
   const [first, last] = [points[0], points.at(-1)];
-  const isAgain = points.length > 1 && first![0] === last![0] && first![1] === last![1];
+  const isAgain = points.length > 1 && must(first)[0] === must(last)[0] && must(first)[1] === must(last)[1];
   return isAgain ? points.slice(0, -1) : points;
 }

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import type { CellContent } from "../sheets/plain/region";
 
 /**
@@ -41,7 +42,7 @@ const RANGE = /^[A-Z]+\d+:[A-Z]+\d+$/;
 /** Rows of cells; a single row of numbers stands for a column of them. */
 function rowsOf(text: string): number[][] {
   const rows = text.split("; ").map((row) => row.split(", ").map(Number));
-  return rows.length > 1 ? rows : rows[0]!.map((value) => [value]);
+  return rows.length > 1 ? rows : must(rows[0]).map((value) => [value]);
 }
 
 function valueIn(part: string): CellContent {

@@ -1,4 +1,5 @@
 import { type Declaration, type DeclaredArgument, type Kind, kindWords } from "../functions/declare";
+import { must } from "../quantities/must";
 import { call, isError, type Result } from "./calls";
 import { type Example, readExample } from "./example";
 import { functionCaution } from "./functionCautions";
@@ -82,7 +83,9 @@ function exampleOf(example: Example): string {
   const { cells, at } = sheetOf(example);
   const formula = `<p class="formula">${code(example.formula)}</p>`;
   if (example.cells.length === 0) return formula;
-  const letters = cells[0]!.slice(0, -2).map((_, column) => String.fromCharCode(65 + column));
+  const letters = must(cells[0])
+    .slice(0, -2)
+    .map((_, column) => String.fromCharCode(65 + column));
   const rows = cells.map((row, place) => [String(place + 1), ...row.slice(0, -2).map((cell) => escaped(String(cell)))]);
   return `${formula}\n<p>with these cells:</p>\n<div class="cells" data-formula-at="${at}">${table(["", ...letters], rows)}</div>`;
 }
@@ -103,7 +106,7 @@ function resultOf(answer: Result, { kind }: Declaration): string {
     .slice(0, MOST_ROWS)
     .map((row) => row.map((cell) => (typeof cell === "number" ? number(cell) : escaped(cell))));
   const more = rows.length > MOST_ROWS ? `<p>and ${rows.length - MOST_ROWS} rows more</p>` : "";
-  return `<p>spills over the cells beside and below it:</p>\n<div class="result">${table(headings!.map(String), shown)}</div>${more}`;
+  return `<p>spills over the cells beside and below it:</p>\n<div class="result">${table(must(headings).map(String), shown)}</div>${more}`;
 }
 
 function ordinary(id: string, example: Example, answer: Result): string {

@@ -2,6 +2,7 @@ import { declarations } from "../functions/declarations";
 import { kindWords } from "../functions/declare";
 import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
 import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
+import { must } from "../quantities/must";
 import { SOILS } from "../quantities/soil";
 import { STONES } from "../quantities/stone";
 import {
@@ -128,7 +129,7 @@ function defaultTable(): string {
       const value = typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
       const unit = typeof fallback === "number" ? kindWords(kind) : "";
       if (!taken.has(key)) taken.set(key, { cells: [escaped(argument), escaped(value), escaped(unit)], functions: [] });
-      taken.get(key)!.functions.push(link(addressOf(name), name));
+      must(taken.get(key)).functions.push(link(addressOf(name), name));
     }
   }
   const rows = [...taken.values()].map(({ cells, functions }) => [...cells, functions.join(", ")]);

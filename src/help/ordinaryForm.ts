@@ -1,4 +1,5 @@
 import { nativeForms } from "../functions/native/forms";
+import { must } from "../quantities/must";
 import type { CellContent, Region } from "../sheets/plain/region";
 import { toPlain } from "../sheets/plain/toPlain";
 import { cellAddress } from "../spreadsheet/areas";
@@ -14,7 +15,7 @@ export interface ExampleSheet {
 
 /** Lays the cells of an example out as its formula refers to them, with the call in the column beside them. */
 export function sheetOf({ formula, cells, firstCell }: Example): ExampleSheet {
-  const skipped = Number(/\d+/.exec(firstCell ?? "A1")![0]) - 1;
+  const skipped = Number(must(/\d+/.exec(firstCell ?? "A1"))[0]) - 1;
   const width = cells[0]?.length ?? 0;
   const rows: CellContent[][] = Array.from({ length: Math.max(1, skipped + cells.length) }, (_, row) => [
     ...(cells[row - skipped] ?? Array<CellContent>(width).fill("")),
@@ -22,7 +23,7 @@ export function sheetOf({ formula, cells, firstCell }: Example): ExampleSheet {
     "",
   ]);
   const column = width === 0 ? 0 : width + 1;
-  rows[0]![column] = formula;
+  must(rows[0])[column] = formula;
   return { cells: rows, at: cellAddress({ row: 0, column }) };
 }
 
@@ -45,6 +46,6 @@ export function ordinaryForm(id: string, example: Example, answer: Result): { fo
     values: cells.map((row) => row.map((cell) => (isCall(cell) && typeof answer === "number" ? answer : cell))),
     formats: cells.map((row) => row.map(() => "General")),
   };
-  const copied = toPlain(region).plan.formulas[0]!.find((_, column) => isCall(cells[0]![column]!));
+  const copied = must(toPlain(region).plan.formulas[0]).find((_, column) => isCall(must(must(cells[0])[column])));
   return { formula: String(copied) };
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { must } from "../quantities/must";
 import { escaped, section, table } from "./html";
 import { many } from "./numbers/stated";
 import type { Page } from "./page";
@@ -113,7 +114,7 @@ const withUnit = (value: number, unit: string) => escaped(`${many(value)} ${unit
 
 function promises(measured: Measured, known: readonly string[]): string {
   const claims = known.flatMap((name) => {
-    const all = measured.benches[name]!.tables.flatMap((one) => one.claims ?? []);
+    const all = must(measured.benches[name]).tables.flatMap((one) => one.claims ?? []);
     return name === "growth" ? worstOf(all, hardLists(measured)) : all;
   });
   return table(
@@ -144,8 +145,8 @@ function worstOf(claims: readonly MeasuredClaim[], but: string): MeasuredClaim[]
 }
 
 function benchSection(name: string, measured: Measured): string {
-  const { on, machine, tables } = measured.benches[name]!;
-  const { title, how } = BENCHES[name]!;
+  const { on, machine, tables } = must(measured.benches[name]);
+  const { title, how } = must(BENCHES[name]);
   const shown = tables.map((one) => (one.title === title ? "" : `<h3>${escaped(one.title)}</h3>\n`) + rowsTable(one));
   const said = [how, ...(name === "growth" ? [hardLists(measured)] : []), `Measured on ${on}: ${machine}.`];
   return section(title, `<p>${escaped(said.join(" "))}</p>`, ...shown);

@@ -1,4 +1,5 @@
 import { edgingPieces } from "../quantities/edging";
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
@@ -63,7 +64,7 @@ function placeRun(path: BorderPath, rules: BorderRules, placed: number): Omit<Bo
   if (count > MOST_PIECES) throw new Problem("value", messages.tooMuch("pieces", count, MOST_PIECES), "piece_length");
   const gain = pieceLengthFt - lapFt;
   const starts = Array.from({ length: count }, (_, i) => i * gain);
-  const lastStart = starts.at(-1)!;
+  const lastStart = must(starts.at(-1));
   const pieces = starts.map((start, i): BorderPiece => {
     const isLast = i === count - 1;
     const length = isLast ? Math.min(pieceLengthFt, lengthFt - lastStart + (closed ? lapFt : 0)) : pieceLengthFt;

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { isCorner, type Ring } from "./outline";
 import { type Point, SAME_FT } from "./plane";
 import { flattened, heading, headingAt, pointOnRun, type Run, reversed, runLength } from "./runs";
@@ -21,7 +22,7 @@ export function borderPaths(ring: Ring): BorderPath[] {
   const groups: Run[][] = [];
   fromBare.forEach((run, i) => {
     if (!run.border) return;
-    if (fromBare[i - 1]?.border) groups.at(-1)!.push(run);
+    if (fromBare[i - 1]?.border) must(groups.at(-1)).push(run);
     else groups.push([run]);
   });
   return groups.map((group) => pathOf(group, false));
@@ -54,7 +55,7 @@ export function markOnPath({ runs, closed, lengthFt }: BorderPath, at: number): 
     return false;
   });
   const here = place < 0 ? runs.length - 1 : place;
-  const run = runs[here]!;
+  const run = must(runs[here]);
   const length = runLength(run);
   const along = place < 0 ? length : Math.min(left, length);
   const next = runs[here + 1] ?? (closed ? runs[0] : undefined);

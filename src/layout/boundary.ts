@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { type Outline, type Ring, ringsOf } from "./outline";
 import { type Bounds, between, boundsOf, cross, distance, type Point, SAME_FT } from "./plane";
 
@@ -35,16 +36,16 @@ export function piecesOf(rings: readonly Ring[]): Piece[] {
   const bounds = rings.map((ring) => boundsOf(ring.points));
   return rings.flatMap(({ points, runOf, runs }, ring) =>
     points.flatMap((from, i) => {
-      const to = points[(i + 1) % points.length]!;
-      const near = rings.filter((_, other) => other !== ring && overlaps(boundsOf([from, to]), bounds[other]!));
+      const to = must(points[(i + 1) % points.length]);
+      const near = rings.filter((_, other) => other !== ring && overlaps(boundsOf([from, to]), must(bounds[other])));
       return cutWhereMet(from, to, near).map(([start, end]) => {
         const middle = between(start, end, 0.5);
         const lies = (other: number) => {
-          if (!near.includes(rings[other]!)) return "outside" as const;
-          return whereLies(rings[other]!.points, middle);
+          if (!near.includes(must(rings[other]))) return "outside" as const;
+          return whereLies(must(rings[other]).points, middle);
         };
-        const run = runOf[i]!;
-        return { from: start, to: end, ring, run, curved: runs[run]!.kind === "arc", lies };
+        const run = must(runOf[i]);
+        return { from: start, to: end, ring, run, curved: must(runs[run]).kind === "arc", lies };
       });
     }),
   );
@@ -54,7 +55,7 @@ export function piecesOf(rings: readonly Ring[]): Piece[] {
 export function whereLies(ring: readonly Point[], point: Point): "on" | "inside" | "outside" {
   let inside = false;
   for (let i = 0; i < ring.length; i++) {
-    const [a, b] = [ring[i]!, ring[(i + 1) % ring.length]!];
+    const [a, b] = [must(ring[i]), must(ring[(i + 1) % ring.length])];
     if (isOn(a, b, point)) return "on";
     if (a.y > point.y !== b.y > point.y && point.x < a.x + ((point.y - a.y) / (b.y - a.y)) * (b.x - a.x))
       inside = !inside;
@@ -83,7 +84,7 @@ function cutWhereMet(from: Point, to: Point, others: readonly Ring[]): [Point, P
   const shares = [0, 1];
   for (const { points } of others) {
     points.forEach((a, i) => {
-      const b = points[(i + 1) % points.length]!;
+      const b = must(points[(i + 1) % points.length]);
       if (!overlaps(reach, boundsOf([a, b]))) return;
       for (const share of meetings(from, to, a, b)) if (share > 0 && share < 1) shares.push(share);
     });

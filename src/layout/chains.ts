@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import type { Segment } from "./boundary";
 import { isCorner } from "./outline";
 import { distance, type Point, SAME_FT } from "./plane";
@@ -24,9 +25,9 @@ export function chainsOf(boundary: readonly Segment[]): Chain[] {
 export function pointAlong({ points, along, lengthFt }: Chain, at: number): Point {
   let i = along.findLastIndex((start) => start <= at);
   if (i < 0) i = 0;
-  const [a, b] = [points[i]!, points[(i + 1) % points.length]!];
+  const [a, b] = [must(points[i]), must(points[(i + 1) % points.length])];
   const end = along[i + 1] ?? lengthFt;
-  const share = end > along[i]! ? (at - along[i]!) / (end - along[i]!) : 0;
+  const share = end > must(along[i]) ? (at - must(along[i])) / (end - must(along[i])) : 0;
   return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
 }
 
@@ -35,23 +36,23 @@ export function cornersOf({ points, along, closed }: Chain): number[] {
   const count = points.length;
   return along.filter((_, i) => {
     if (!closed && (i === 0 || i === count - 1)) return true;
-    return isCorner(points[(i + count - 1) % count]!, points[i]!, points[(i + 1) % count]!);
+    return isCorner(must(points[(i + count - 1) % count]), must(points[i]), must(points[(i + 1) % count]));
   });
 }
 
 function chainsOfRing(segments: Segment[]): Chain[] {
-  const breaks = segments.flatMap(({ from }, i) => (distance(segments.at(i - 1)!.to, from) > SAME_FT ? [i] : []));
+  const breaks = segments.flatMap(({ from }, i) => (distance(must(segments.at(i - 1)).to, from) > SAME_FT ? [i] : []));
   if (breaks.length === 0) return [chainThrough(segments, true)];
   return breaks.map((start, i) => {
-    const end = breaks[i + 1] ?? breaks[0]! + segments.length;
-    const part = Array.from({ length: end - start }, (_, k) => segments[(start + k) % segments.length]!);
+    const end = breaks[i + 1] ?? must(breaks[0]) + segments.length;
+    const part = Array.from({ length: end - start }, (_, k) => must(segments[(start + k) % segments.length]));
     return chainThrough(part, false);
   });
 }
 
 function chainThrough(segments: readonly Segment[], closed: boolean): Chain {
   const points = segments.map(({ from }) => from);
-  if (!closed) points.push(segments.at(-1)!.to);
+  if (!closed) points.push(must(segments.at(-1)).to);
   const along: number[] = [];
   let lengthFt = 0;
   for (const { from, to } of segments) {
@@ -59,5 +60,5 @@ function chainThrough(segments: readonly Segment[], closed: boolean): Chain {
     lengthFt += distance(from, to);
   }
   if (!closed) along.push(lengthFt);
-  return { ring: segments[0]!.ring, closed, points, along, lengthFt };
+  return { ring: must(segments[0]).ring, closed, points, along, lengthFt };
 }

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { piecesOf } from "./boundary";
 import { layoutMessages as messages } from "./messages";
@@ -15,7 +16,7 @@ export function checkCutOuts(outline: Outline): void {
     throw new Problem("value", message, "cut_outs");
   };
   const { cutOuts } = outline;
-  const named = (index: number): OutlineCutOut => cutOuts[index - 1]!;
+  const named = (index: number): OutlineCutOut => must(cutOuts[index - 1]);
   const pieces = piecesOf(ringsOf(outline));
   for (const piece of pieces) {
     const middle = between(piece.from, piece.to, 0.5);
@@ -34,7 +35,7 @@ export function checkCutOuts(outline: Outline): void {
 function onSameSide(from: Point, to: Point, ring: readonly Point[]): boolean {
   const middle = between(from, to, 0.5);
   return ring.some((a, i) => {
-    const b = ring[(i + 1) % ring.length]!;
+    const b = must(ring[(i + 1) % ring.length]);
     const length = distance(a, b);
     const along = ((middle.x - a.x) * (b.x - a.x) + (middle.y - a.y) * (b.y - a.y)) / length;
     const isHere = Math.abs(cross(a, b, middle)) <= SAME_FT * length && along >= 0 && along <= length;

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { firstCrossing } from "../quantities/outlineCrossing";
 import { Problem } from "../quantities/problem";
 import { isOn } from "./boundary";
@@ -22,7 +23,7 @@ export function checkRing(points: readonly Point[], what: string, argument: stri
     if (Math.abs(signedArea(points)) <= SAME_FT) fail(messages.noArea(what));
     return;
   }
-  const side = (place: number): [Point, Point] => [points[place]!, points[(place + 1) % points.length]!];
+  const side = (place: number): [Point, Point] => [must(points[place]), must(points[(place + 1) % points.length])];
   const [[a, b], [c, d]] = [side(clash[0]), side(clash[1])];
   const numbers = [clash[0] + 1, clash[1] + 1] as const;
   if (points.every((point) => Math.abs(cross(a, b, point)) <= SAME_FT * distance(a, b))) fail(messages.noArea(what));

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { WHOLE_TOLERANCE } from "../quantities/whole";
 import type { Outline, Ring } from "./outline";
 import { boundsOf, cross, distance, type Point } from "./plane";
@@ -58,7 +59,7 @@ function distinct(given: readonly Point[]): Point[] {
 /** The unit vector of a direction in degrees; exact for the four quarters. */
 export function directionAt(degrees: number): Point {
   const quarter = (((degrees / 90) % 4) + 4) % 4;
-  if (Number.isInteger(quarter)) return [EAST, NORTH, WEST, SOUTH][quarter]!;
+  if (Number.isInteger(quarter)) return must([EAST, NORTH, WEST, SOUTH][quarter]);
   const radians = (degrees * Math.PI) / 180;
   return { x: Math.cos(radians), y: Math.sin(radians) };
 }
@@ -83,11 +84,11 @@ function smallestRectangles({ points, runs, runOf }: Ring): Point[] {
   const hull = convexHull(points);
   const placeOf = new Map(points.map((point, place) => [point, place]));
   const isChord = (a: Point, b: Point) => {
-    const place = placeOf.get(a)!;
-    return runs[runOf[place]!]!.kind === "arc" && placeOf.get(b) === (place + 1) % points.length;
+    const place = must(placeOf.get(a));
+    return must(runs[must(runOf[place])]).kind === "arc" && placeOf.get(b) === (place + 1) % points.length;
   };
   const boxes = hull.flatMap((a, i) => {
-    const b = hull[(i + 1) % hull.length]!;
+    const b = must(hull[(i + 1) % hull.length]);
     if (isChord(a, b)) return [];
     const direction = unit(a, b);
     const level = hull.map(({ x, y }) => ({
@@ -109,7 +110,7 @@ function convexHull(points: readonly Point[]): Point[] {
   const half = (sequence: readonly Point[]) => {
     const chain: Point[] = [];
     for (const point of sequence) {
-      while (chain.length > 1 && cross(chain.at(-2)!, chain.at(-1)!, point) <= 0) chain.pop();
+      while (chain.length > 1 && cross(must(chain.at(-2)), must(chain.at(-1)), point) <= 0) chain.pop();
       chain.push(point);
     }
     return chain.slice(0, -1);

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { wholeUp } from "../quantities/whole";
 import { boundaryOf, type Segment } from "./boundary";
 import { directionAt, directionsOf } from "./directions";
@@ -96,7 +97,7 @@ function saving(one: Way, other: Way): number {
  */
 export function fabricInBed(plan: StripPlan, { rollLengthFt, endLapFt }: FabricRules): number {
   return plan.cuts.reduce((area, cut) => {
-    const { low, high }: Band = plan.bands[cut.band]!;
+    const { low, high }: Band = must(plan.bands[cut.band]);
     const laps = lapsOf(cut, rollLengthFt, endLapFt);
     return area + areaWithin(plan.boundary, low, high, cut) + laps * endLapFt * (high - low);
   }, 0);

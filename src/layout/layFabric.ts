@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { chooseFabric, type FabricPlan, fabricInBed } from "./fabric";
 import type { FabricCut, FabricLayout, Line } from "./layout";
 import type { FabricRules } from "./options";
@@ -63,13 +64,13 @@ function withFewestPins(outline: Outline, plans: readonly FabricPlan[], rules: F
 
 function cutsInPlan(plan: FabricPlan): FabricCut[] {
   return plan.cuts.map(({ band, from, to }, i) => {
-    const { low, high } = plan.bands[band]!;
+    const { low, high } = must(plan.bands[band]);
     const at = (x: number, y: number) => toPlan(plan.frame, { x, y });
     return {
       number: i + 1,
       strip: band + 1,
       lengthFt: to - from,
-      pieces: plan.pieces[i]!,
+      pieces: must(plan.pieces[i]),
       corners: [at(from, low), at(to, low), at(to, high), at(from, high)],
     };
   });

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { cross, distance, type Point, SAME_FT } from "./plane";
 import { flattened, type Run, reversed, runArea, runLength } from "./runs";
 
@@ -71,7 +72,7 @@ export function isRectangle(ring: Ring): boolean {
   const corners = ring.points;
   if (corners.length !== 4 || ring.runs.some((run) => run.kind === "arc")) return false;
   return corners.every((corner, i) => {
-    const [before, after] = [corners[(i + 3) % 4]!, corners[(i + 1) % 4]!];
+    const [before, after] = [must(corners[(i + 3) % 4]), must(corners[(i + 1) % 4])];
     const ahead = (corner.x - before.x) * (after.x - corner.x) + (corner.y - before.y) * (after.y - corner.y);
     return Math.abs(ahead) <= SAME_FT * Math.max(distance(before, corner), distance(corner, after));
   });

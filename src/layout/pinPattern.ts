@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { pins as countPins, pinGrid } from "../quantities/pins";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
@@ -67,7 +68,7 @@ export function rectanglePins(
     }
   for (const y of seams) for (const x of [...pairs, ...singles]) pins.push({ x, y, kind: "seam" });
   for (let strip = 0; strip < strips; strip++) {
-    const { lines, middles } = bayLevels(levels[strip]!, levels[strip + 1]!, bays);
+    const { lines, middles } = bayLevels(must(levels[strip]), must(levels[strip + 1]), bays);
     for (const y of lines) for (const x of pairs) pins.push({ x, y, kind: "row" });
     for (const y of middles) for (const x of singles) pins.push({ x, y, kind: "row" });
   }

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
 import { isOn } from "./boundary";
@@ -60,14 +61,14 @@ function isPlain({ ring }: Outline, { frame, reach, bands }: FabricPlan): boolea
     isRectangle(ring) &&
     ring.points
       .map((point) => toFrame(frame, point))
-      .every(({ x, y }) => isOne(x, reach.from, reach.to) && isOne(y, bands[0]!.low, bands.at(-1)!.high))
+      .every(({ x, y }) => isOne(x, reach.from, reach.to) && isOne(y, must(bands[0]).low, must(bands.at(-1)).high))
   );
 }
 
 /** The pattern of BED.PINS over a rectangle, without what would stand within a cut-out. */
 function patternInBed({ boundary, reach, bands }: FabricPlan, chains: readonly Chain[], rules: FabricRules): Pin[] {
-  const low = bands[0]!.low;
-  const [length, width] = [reach.to - reach.from, bands.at(-1)!.high - low];
+  const low = must(bands[0]).low;
+  const [length, width] = [reach.to - reach.from, must(bands.at(-1)).high - low];
   const { rollWidthFt, overlapFt, pinSpacingFt, bayFt } = rules;
   const [overlapIn, spacingIn] = [overlapFt * INCHES_PER_FOOT, pinSpacingFt * INCHES_PER_FOOT];
   const all = rectanglePins(length, width, rollWidthFt, overlapIn, spacingIn, bayFt);
@@ -101,12 +102,12 @@ function pinChain(board: PinBoard, chain: Chain, spacing: number): void {
   const reach = boundsOf(chain.points);
   const near = board.pins.filter((pin) => isWithin(reach, pin));
   const fixed = [...cornersOf(chain), ...near.flatMap((pin) => placesOn(chain, pin))].sort((a, b) => a - b);
-  const places = fixed.filter((at, i) => i === 0 || at - fixed[i - 1]! > SAME_FT);
+  const places = fixed.filter((at, i) => i === 0 || at - must(fixed[i - 1]) > SAME_FT);
   if (places.length === 0) places.push(0);
   for (const at of places) board.add(pointAlong(chain, at), kind);
-  const ends = chain.closed ? [...places, places[0]! + chain.lengthFt] : places;
+  const ends = chain.closed ? [...places, must(places[0]) + chain.lengthFt] : places;
   for (let i = 0; i + 1 < ends.length; i++) {
-    const [from, to] = [ends[i]!, ends[i + 1]!];
+    const [from, to] = [must(ends[i]), must(ends[i + 1])];
     const gaps = Math.max(1, wholeUp((to - from) / spacing));
     for (let k = 1; k < gaps; k++) {
       const at = from + ((to - from) * k) / gaps;
@@ -122,10 +123,10 @@ const isWithin = ({ minX, maxX, minY, maxY }: Bounds, { x, y }: Point): boolean 
 /** How far along the chain a pin stands on it; nothing where it does not. */
 function placesOn({ points, along, lengthFt }: Chain, pin: Point): number[] {
   const i = along.findIndex((start, k) => {
-    const next = points[(k + 1) % points.length]!;
-    return (along[k + 1] ?? lengthFt) > start && isOn(points[k]!, next, pin);
+    const next = must(points[(k + 1) % points.length]);
+    return (along[k + 1] ?? lengthFt) > start && isOn(must(points[k]), next, pin);
   });
-  return i < 0 ? [] : [along[i]! + distance(points[i]!, pin)];
+  return i < 0 ? [] : [must(along[i]) + distance(must(points[i]), pin)];
 }
 
 /** The dice-five pattern between the lines that are pinned already. */
@@ -133,7 +134,7 @@ function fillRows(board: PinBoard, plan: FabricPlan, seams: readonly LapLine[], 
   const { boundary, reach } = plan;
   const intervals = intervalsOver(reach.to - reach.from, rules.pinSpacingFt);
   const levels = seamLevels(plan);
-  refusePlaces(intervals * (levels.length + (levels.at(-1)! - levels[0]!) / rules.bayFt));
+  refusePlaces(intervals * (levels.length + (must(levels.at(-1)) - must(levels[0])) / rules.bayFt));
   const rows = pinRows(reach.from, reach.to, intervals);
   const fill = (level: number, places: readonly number[]) => {
     const stretches = crossings(boundary, level);
@@ -145,7 +146,7 @@ function fillRows(board: PinBoard, plan: FabricPlan, seams: readonly LapLine[], 
     }
   };
   levels.slice(0, -1).forEach((low, strip) => {
-    const high = levels[strip + 1]!;
+    const high = must(levels[strip + 1]);
     const { lines, middles } = bayLevels(low, high, intervalsOver(high - low, rules.bayFt));
     for (const level of lines) fill(level, rows.pairs);
     for (const level of middles) fill(level, rows.singles);

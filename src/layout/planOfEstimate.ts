@@ -1,6 +1,7 @@
 import type { LaidCounts } from "../quantities/bed/estimate";
 import { fields } from "../quantities/bed/fields";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
+import { must } from "../quantities/must";
 import { readNumber } from "../quantities/numberText";
 import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
@@ -108,9 +109,9 @@ function rectangleBorder(n: EstimateBed["numbers"]): number[] {
 function widthsBorder(widthsFt: readonly number[], endBorders: number): number[] {
   const from = Math.max(0, widthsFt.findIndex((width) => width > 0) - 1);
   const to = Math.min(widthsFt.length - 1, widthsFt.findLastIndex((width) => width > 0) + 1);
-  const hasLastEnd = widthsFt[to]! > 0;
+  const hasLastEnd = must(widthsFt[to]) > 0;
   const firstOuter = hasLastEnd ? 3 : 2;
   const outer = Array.from({ length: to - from }, (_, index) => firstOuter + index);
-  const firstEnd = widthsFt[from]! > 0 && endBorders >= 1 ? [firstOuter + outer.length] : [];
+  const firstEnd = must(widthsFt[from]) > 0 && endBorders >= 1 ? [firstOuter + outer.length] : [];
   return [...(hasLastEnd && endBorders >= 2 ? [2] : []), ...outer, ...firstEnd];
 }

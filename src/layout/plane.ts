@@ -1,3 +1,5 @@
+import { must } from "../quantities/must";
+
 /** A place in plan, in feet. x runs along the base line or house side, y square to it, away from the house. */
 export interface Point {
   readonly x: number;
@@ -25,7 +27,7 @@ export function signedArea(ring: readonly Point[]): number {
   const origin = ring[0];
   if (!origin) return 0;
   let twice = 0;
-  for (let i = 1; i + 1 < ring.length; i++) twice += cross(origin, ring[i]!, ring[i + 1]!);
+  for (let i = 1; i + 1 < ring.length; i++) twice += cross(origin, must(ring[i]), must(ring[i + 1]));
   return twice / 2;
 }
 

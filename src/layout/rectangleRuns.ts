@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { WHOLE_TOLERANCE } from "../quantities/whole";
 import type { RectangleBed } from "./bed";
@@ -41,11 +42,11 @@ export function rectangleRuns(bed: RectangleBed): Run[] {
 
   return corners.flatMap((corner, i): Run[] => {
     const next = (i + 1) % 4;
-    const from = shifted(corner, ahead[i]!, cut(i));
-    const to = shifted(corners[next]!, ahead[i]!, -cut(next));
+    const from = shifted(corner, must(ahead[i]), cut(i));
+    const to = shifted(must(corners[next]), must(ahead[i]), -cut(next));
     const side: Run = { kind: "straight", side: i + 1, from, to, border: false };
     if (!rounded.has(next)) return [side];
-    const center = shifted(to, ahead[next]!, radius);
+    const center = shifted(to, must(ahead[next]), radius);
     const startAngle = ((i - 1) * Math.PI) / 2;
     return [side, { kind: "arc", center, radius, startAngle, sweep: Math.PI / 2, border: false }];
   });

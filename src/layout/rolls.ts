@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { cutRollsInTurn } from "../quantities/rollsInTurn";
 import { layoutMessages as messages } from "./messages";
@@ -30,10 +31,10 @@ export function takeOffRolls(lengthsFt: readonly number[], rollLengthFt: number,
   const taken: RollPiece[][] = lengthsFt.map(() => []);
   cutRollsInTurn(
     lengthsFt.length,
-    (cut) => ({ lengthFt: lengthsFt[cut]!, endLapFt }),
+    (cut) => ({ lengthFt: must(lengthsFt[cut]), endLapFt }),
     rollLengthFt,
     (cut, _piece, roll, startsAtFt, lengthFt) => {
-      taken[cut]!.push({ roll, startsAtFt, lengthFt });
+      must(taken[cut]).push({ roll, startsAtFt, lengthFt });
     },
   );
   return taken;

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { between, distance, type Point } from "./plane";
 
 /** One piece of an outline as it was measured: a straight side, or an arc (a rounded corner, a circle). */
@@ -93,7 +94,7 @@ function onCircle({ center, radius }: ArcRun, angle: number): Point {
   const nearest = Math.round(quarters);
   // The four farthest points of a circle are exact, so that a round bed is exactly as wide as it was taped.
   if (Math.abs(quarters - nearest) < 1e-9) {
-    const [x, y] = QUARTERS[((nearest % 4) + 4) % 4]!;
+    const [x, y] = must(QUARTERS[((nearest % 4) + 4) % 4]);
     return { x: center.x + radius * x, y: center.y + radius * y };
   }
   return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };

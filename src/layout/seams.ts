@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import type { FabricPlan } from "./fabric";
 import { crossings, inBoth, type Stretch } from "./stretches";
 
@@ -13,8 +14,8 @@ export interface LapLine {
  * Levels between which each strip is pinned by itself: the bed's low side, the middle of every overlap, the high side.
  */
 export function seamLevels({ bands }: FabricPlan): number[] {
-  const overlaps = bands.slice(1).map(({ low }, i) => (low + bands[i]!.high) / 2);
-  return [bands[0]!.low, ...overlaps, bands.at(-1)!.high];
+  const overlaps = bands.slice(1).map(({ low }, i) => (low + must(bands[i]).high) / 2);
+  return [must(bands[0]).low, ...overlaps, must(bands.at(-1)).high];
 }
 
 /** The seams: the middle of each overlap, as far as both strips lie there and bed is under them. */
@@ -33,12 +34,14 @@ export function seamsOf(plan: FabricPlan): LapLine[] {
 export function endLapsOf(plan: FabricPlan, endLapFt: number): LapLine[] {
   const levels = seamLevels(plan);
   return plan.cuts.flatMap((cut, i) =>
-    plan.pieces[i]!.slice(1).flatMap(({ startsAtFt }) => {
-      const at = cut.from + startsAtFt + endLapFt / 2;
-      const between = { from: levels[cut.band]!, to: levels[cut.band + 1]! };
-      return inBoth(crossings(plan.boundary, at, true), [between]).map((stretch) => {
-        return { kind: "lap" as const, at, stretch };
-      });
-    }),
+    must(plan.pieces[i])
+      .slice(1)
+      .flatMap(({ startsAtFt }) => {
+        const at = cut.from + startsAtFt + endLapFt / 2;
+        const between = { from: must(levels[cut.band]), to: must(levels[cut.band + 1]) };
+        return inBoth(crossings(plan.boundary, at, true), [between]).map((stretch) => {
+          return { kind: "lap" as const, at, stretch };
+        });
+      }),
   );
 }

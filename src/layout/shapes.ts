@@ -1,6 +1,7 @@
 import { ClipType, FillRule, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
 // The engine alone: the library's front door brings offsetting and triangulation along, at twice the size.
 import { ClipperD } from "clipper2-ts/dist/Engine.js";
+import { must } from "../quantities/must";
 import type { FabricCut, Layout } from "./layout";
 import { ringsOf } from "./outline";
 import { between, distance, type Point } from "./plane";
@@ -26,10 +27,10 @@ export function fabricShapes({ outline, cuts, rules }: Layout): FabricShapes {
   const overlaps: Shape[] = [];
   cuts.forEach((cut, i) => {
     cuts.forEach((other, k) => {
-      if (other.strip === cut.strip + 1) overlaps.push(inBoth(shapes[i]!, shapes[k]!));
+      if (other.strip === cut.strip + 1) overlaps.push(inBoth(must(shapes[i]), must(shapes[k])));
     });
     for (const { startsAtFt } of cut.pieces.slice(1))
-      overlaps.push(inBoth(shapes[i]!, [partOf(cut, startsAtFt, startsAtFt + rules.endLapFt)]));
+      overlaps.push(inBoth(must(shapes[i]), [partOf(cut, startsAtFt, startsAtFt + rules.endLapFt)]));
   });
   return { cuts: shapes, overlaps: overlaps.filter((shape) => shape.length > 0) };
 }

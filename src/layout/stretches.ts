@@ -4,6 +4,7 @@
  * of it packed, and Clipper 13. So Clipper clips the shapes that are drawn (shapes.ts), and the tests hold the two
  * against one another.
  */
+import { must } from "../quantities/must";
 import type { Segment } from "./boundary";
 import { SAME_FT } from "./plane";
 
@@ -50,7 +51,7 @@ export function crossings(boundary: readonly Segment[], at: number, upright = fa
   meetings.sort((a, b) => a - b);
   const stretches: Stretch[] = [];
   for (let i = 0; i + 1 < meetings.length; i += 2) {
-    const [from, to] = [meetings[i]!, meetings[i + 1]!];
+    const [from, to] = [must(meetings[i]), must(meetings[i + 1])];
     if (to - from > SAME_FT) stretches.push({ from, to });
   }
   return stretches;
@@ -76,7 +77,7 @@ export function occupied(boundary: readonly Segment[], low: number, high: number
   const full: Stretch[] = [];
   const middle = crossings(boundary, (low + high) / 2);
   for (let i = 0; i + 1 < alongEdges.length; i++) {
-    const gap = { from: alongEdges[i]!.to, to: alongEdges[i + 1]!.from };
+    const gap = { from: must(alongEdges[i]).to, to: must(alongEdges[i + 1]).from };
     const center = (gap.from + gap.to) / 2;
     if (middle.some(({ from, to }) => from < center && center < to)) full.push(gap);
   }

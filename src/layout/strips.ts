@@ -1,4 +1,5 @@
 import { fabricStrips } from "../quantities/fabric";
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import type { Segment } from "./boundary";
@@ -65,13 +66,14 @@ export function planStrips(
   for (const piece of boundary) {
     const [low, high] = [Math.min(piece.from.y, piece.to.y), Math.max(piece.from.y, piece.to.y)];
     const first = Math.max(0, Math.floor((low - minY - rollWidthFt) / step));
-    for (let i = first; i < count && bands[i]!.low <= high; i++) if (bands[i]!.high >= low) edgeIn[i]!.push(piece);
+    for (let i = first; i < count && must(bands[i]).low <= high; i++)
+      if (must(bands[i]).high >= low) must(edgeIn[i]).push(piece);
   }
   const cuts = bands.flatMap(({ high }, band) => {
     const below = bands[band - 1];
     const bare = below ? below.high + SLIVER_FT : minY;
-    const stretches = occupied(edgeIn[band]!, bare, high);
-    return withTrim(stretches, edgeIn[band]!, bare, high, trimFt).map((cut) => ({ band, ...cut }));
+    const stretches = occupied(must(edgeIn[band]), bare, high);
+    return withTrim(stretches, must(edgeIn[band]), bare, high, trimFt).map((cut) => ({ band, ...cut }));
   });
   return { frame, boundary, reach: { from: minX, to: maxX }, bands, cuts };
 }

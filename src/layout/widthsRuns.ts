@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { Problem } from "../quantities/problem";
 import type { WidthsBed } from "./bed";
 import { layoutMessages as messages } from "./messages";
@@ -22,11 +23,11 @@ export function widthsRuns(bed: WidthsBed): Run[] {
   const last = ends.findLastIndex(({ y }) => y > 0);
   if (first < 0) throw new Problem("value", messages.allWidthsZero(), "widths");
   const inside = ends.findIndex(({ y }, i) => y === 0 && i > first && i < last);
-  if (inside >= 0) throw new Problem("value", messages.widthZeroInside(inside + 1, ends[inside]!.x), "widths");
+  if (inside >= 0) throw new Problem("value", messages.widthZeroInside(inside + 1, must(ends[inside]).x), "widths");
 
   // Widths of 0 at the ends: the bed runs to a point at the last of them, and begins there.
   const kept = ends.slice(Math.max(0, first - 1), last + 2);
-  const [start, end] = [kept[0]!, kept.at(-1)!];
+  const [start, end] = [must(kept[0]), must(kept.at(-1))];
   const corners: Point[] = [{ x: start.x, y: 0 }, { x: end.x, y: 0 }, ...kept.reverse()];
   return straightRuns(withoutRepeats(corners), false);
 }

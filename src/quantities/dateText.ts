@@ -1,5 +1,6 @@
 import { FIRST_DATE } from "./digDate";
 import { messages } from "./messages";
+import { must } from "./must";
 import { Problem } from "./problem";
 
 const MILLISECONDS_PER_DAY = 86_400_000;
@@ -40,9 +41,9 @@ function partsOf(plain: string, text: string, argument: string): [number, number
     return [Number(slashed[3]), month, day];
   }
   const named = MONTH_FIRST.exec(plain);
-  if (named) return [Number(named[3]), monthNamed(named[1]!), Number(named[2])];
+  if (named) return [Number(named[3]), monthNamed(must(named[1])), Number(named[2])];
   const dayFirst = DAY_FIRST.exec(plain);
-  if (dayFirst) return [Number(dayFirst[3]), monthNamed(dayFirst[2]!), Number(dayFirst[1])];
+  if (dayFirst) return [Number(dayFirst[3]), monthNamed(must(dayFirst[2])), Number(dayFirst[1])];
   return undefined;
 }
 

@@ -1,4 +1,5 @@
 import { messages } from "./messages";
+import { must } from "./must";
 import { firstCrossing } from "./outlineCrossing";
 import { Problem } from "./problem";
 
@@ -18,9 +19,9 @@ export type Point = readonly [x: number, y: number];
 export function areaPoints(points: readonly Point[]): number {
   const corners = cornersOf(points, true);
   if (corners.length < 3) throw new Problem("value", messages.tooFewPoints(corners.length, 3), "points");
-  const crossing = firstCrossing(corners.map((corner) => points[corner]!));
+  const crossing = firstCrossing(corners.map((corner) => must(points[corner])));
   if (crossing) {
-    const place = (corner: number) => corners[corner % corners.length]! + 1;
+    const place = (corner: number) => must(corners[corner % corners.length]) + 1;
     const [one, other] = crossing;
     throw new Problem(
       "value",
@@ -29,11 +30,11 @@ export function areaPoints(points: readonly Point[]): number {
     );
   }
   // Taken from the first corner, so that an outline far from the origin loses no digits.
-  const [x0, y0] = points[corners[0]!]!;
+  const [x0, y0] = must(points[must(corners[0])]);
   let twice = 0;
   for (let i = 2; i < corners.length; i++) {
-    const [x1, y1] = points[corners[i - 1]!]!;
-    const [x2, y2] = points[corners[i]!]!;
+    const [x1, y1] = must(points[must(corners[i - 1])]);
+    const [x2, y2] = must(points[must(corners[i])]);
     twice += (x1 - x0) * (y2 - y0) - (x2 - x0) * (y1 - y0);
   }
   if (twice === 0) throw new Problem("value", messages.enclosesNothing(), "points");
@@ -55,8 +56,8 @@ export function edgePoints(points: readonly Point[], closed = true): number {
   if (corners.length < fewest) throw new Problem("value", messages.tooFewPoints(corners.length, fewest), "points");
   let length = 0;
   for (let i = closed ? 0 : 1; i < corners.length; i++) {
-    const [x1, y1] = points[corners.at(i - 1)!]!;
-    const [x2, y2] = points[corners[i]!]!;
+    const [x1, y1] = must(points[must(corners.at(i - 1))]);
+    const [x2, y2] = must(points[must(corners[i])]);
     length += Math.hypot(x2 - x1, y2 - y1);
   }
   return length;
@@ -67,8 +68,8 @@ function cornersOf(points: readonly Point[], closed: boolean): number[] {
   const same = (a: Point, b: Point) => a[0] === b[0] && a[1] === b[1];
   const corners: number[] = [];
   points.forEach((point, place) => {
-    if (place === 0 || !same(point, points[place - 1]!)) corners.push(place);
+    if (place === 0 || !same(point, must(points[place - 1]))) corners.push(place);
   });
-  if (closed) while (corners.length > 1 && same(points[corners.at(-1)!]!, points[0]!)) corners.pop();
+  if (closed) while (corners.length > 1 && same(must(points[must(corners.at(-1))]), must(points[0]))) corners.pop();
   return corners;
 }

@@ -1,3 +1,4 @@
+import { must } from "./must";
 import type { Point } from "./outline";
 
 interface Side {
@@ -19,16 +20,16 @@ interface Side {
  */
 export function firstCrossing(corners: readonly Point[]): readonly [number, number] | undefined {
   const sides = corners.map((from, place): Side => {
-    const to = corners[(place + 1) % corners.length]!;
+    const to = must(corners[(place + 1) % corners.length]);
     return { place, from, to, left: Math.min(from[0], to[0]), right: Math.max(from[0], to[0]) };
   });
   // Left to right: only sides that overlap from left to right can meet, so most pairs are never looked at.
   sides.sort((a, b) => a.left - b.left);
   let first: readonly [number, number] | undefined;
   for (let i = 0; i < sides.length; i++) {
-    const one = sides[i]!;
+    const one = must(sides[i]);
     for (let j = i + 1; j < sides.length; j++) {
-      const other = sides[j]!;
+      const other = must(sides[j]);
       if (other.left > one.right) break;
       if (!clash(one, other, sides.length)) continue;
       const pair = [Math.min(one.place, other.place), Math.max(one.place, other.place)] as const;

@@ -1,4 +1,5 @@
 import { messages } from "./messages";
+import { must } from "./must";
 import { Problem } from "./problem";
 
 /** How the area between taped widths is reckoned. */
@@ -22,9 +23,10 @@ export function areaWidths(spacingFt: number, widthsFt: readonly number[], rule:
   const last = widthsFt.length - 1;
   const simpsonEnd = rule === "simpson" ? last - (last % 2) : 0;
   let thirds = 0;
-  for (let i = 0; i < simpsonEnd; i += 2) thirds += widthsFt[i]! + 4 * widthsFt[i + 1]! + widthsFt[i + 2]!;
+  for (let i = 0; i < simpsonEnd; i += 2)
+    thirds += must(widthsFt[i]) + 4 * must(widthsFt[i + 1]) + must(widthsFt[i + 2]);
   let halves = 0;
-  for (let i = simpsonEnd; i < last; i++) halves += widthsFt[i]! + widthsFt[i + 1]!;
+  for (let i = simpsonEnd; i < last; i++) halves += must(widthsFt[i]) + must(widthsFt[i + 1]);
   const area = (thirds / 3 + halves / 2) * spacingFt;
   if (area <= 0) throw new Problem("value", messages.widthsAllZero(), "widths");
   return area;
@@ -43,7 +45,7 @@ export function areaWidths(spacingFt: number, widthsFt: readonly number[], rule:
 export function edgeWidths(spacingFt: number, widthsFt: readonly number[]): number {
   refuseTooFew(widthsFt);
   let length = 0;
-  for (let i = 1; i < widthsFt.length; i++) length += Math.hypot(spacingFt, widthsFt[i]! - widthsFt[i - 1]!);
+  for (let i = 1; i < widthsFt.length; i++) length += Math.hypot(spacingFt, must(widthsFt[i]) - must(widthsFt[i - 1]));
   return length;
 }
 

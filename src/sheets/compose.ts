@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { type Anchor, type Area, cellAddress } from "../spreadsheet/areas";
 import { type FormatName, type LookName, numberFormats, type Plan } from "./plan";
 
@@ -62,8 +63,8 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
   });
   for (const { cell, row, column } of cellsOf(rows)) {
     const area: Area = { row, column, rows: 1, columns: 1 };
-    formulas[row]![column] = resolve(cell.content);
-    formats[row]![column] = numberFormats[cell.format ?? "general"];
+    must(formulas[row])[column] = resolve(cell.content);
+    must(formats[row])[column] = numberFormats[cell.format ?? "general"];
     if (cell.look) looks.push({ area, look: cell.look });
     if (cell.warnWhen) {
       const self = cellAddress({ row: at.row + row, column: at.column + column });

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaWidths, type WidthRule } from "../../quantities/widths";
 import { may } from "../argument";
 import { spacing, widths } from "../arguments";
@@ -55,13 +56,13 @@ const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total
 
 function simpsonLine(widths: readonly number[], spacing: number, area: number): string {
   const everyOther = (from: number) => sum(widths.slice(from, -1).filter((_, place) => place % 2 === 0));
-  const ends = widths[0]! + widths.at(-1)!;
+  const ends = must(widths[0]) + must(widths.at(-1));
   const inner = `4 × ${shown(everyOther(1))} + 2 × ${shown(everyOther(2))}`;
   return `${shown(spacing)}/3 × (ends ${shown(ends)} + ${inner}) = ${shown(area)} sq ft`;
 }
 
 function trapezoidLine(widths: readonly number[], spacing: number, area: number): string {
-  const ends = (widths[0]! + widths.at(-1)!) / 2;
+  const ends = (must(widths[0]) + must(widths.at(-1))) / 2;
   const between = sum(widths.slice(1, -1));
   return `${shown(spacing)} × (half the ends ${shown(ends)} + between ${shown(between)}) = ${shown(area)} sq ft`;
 }
@@ -72,7 +73,7 @@ function weighed(taped: Widths, simpsonEnd: number): string {
   // In sixths of the spacing: a third and four thirds by the one rule, halves by the other.
   const sixths = Array.from({ length: taped.count }, () => 0);
   const add = (place: number, weight: number) => {
-    sixths[place] = sixths[place]! + weight;
+    sixths[place] = must(sixths[place]) + weight;
   };
   for (let place = 0; place < last; place++) {
     if (place >= simpsonEnd) [add(place, 3), add(place + 1, 3)];

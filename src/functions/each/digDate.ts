@@ -1,4 +1,5 @@
 import { digDate, LAST_DATE, MOST_WORKING_DAYS } from "../../quantities/digDate";
+import { must } from "../../quantities/must";
 import { may, needs } from "../argument";
 import { declare } from "../declare";
 import { count } from "../read";
@@ -41,7 +42,9 @@ export const digDateDeclared = /* @__PURE__ */ declare(DIG_DATE, {
     // A dig date after fewer days of notice is the working day that comes next.
     const counted = Array.from({ length: days }, (_, passed) => digDate(notice, passed, holidays));
     const told =
-      days > MOST_DAYS_TOLD ? `${days} working days to ${dayShown(counted.at(-1)!)}` : counted.map(dayShown).join(", ");
+      days > MOST_DAYS_TOLD
+        ? `${days} working days to ${dayShown(must(counted.at(-1)))}`
+        : counted.map(dayShown).join(", ");
     return [
       `notice on ${dayShown(notice)}, which is not counted`,
       `full working days: ${told}`,

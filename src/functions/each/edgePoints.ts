@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { edgePoints } from "../../quantities/outline";
 import { may } from "../argument";
 import { points } from "../arguments";
@@ -35,8 +36,8 @@ export const edgePointsDeclared = /* @__PURE__ */ declare(EDGE_POINTS, {
   },
   working: (answer, points, closed) => {
     const corners = closed ? outlineCorners(points) : points;
-    const next = closed ? [...corners.slice(1), corners[0]!] : corners.slice(1);
-    const sides = next.map(([x, y], place) => Math.hypot(x - corners[place]![0], y - corners[place]![1]));
+    const next = closed ? [...corners.slice(1), must(corners[0])] : corners.slice(1);
+    const sides = next.map(([x, y], place) => Math.hypot(x - must(corners[place])[0], y - must(corners[place])[1]));
     return sumLines("from each point to the next" + (closed ? ", and back to the first" : ""), sides, answer);
   },
 });

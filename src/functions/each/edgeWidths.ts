@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { edgeWidths } from "../../quantities/widths";
 import { spacing, widths } from "../arguments";
 import { declare } from "../declare";
@@ -21,7 +22,7 @@ export const edgeWidthsDeclared = /* @__PURE__ */ declare(EDGE_WIDTHS, {
     text: `SUMPRODUCT(SQRT(${spacing.text}^2+(${taped.steps})^2))`,
   }),
   working: (answer, spacing, widths) => {
-    const chords = widths.slice(1).map((width, place) => Math.hypot(spacing, width - widths[place]!));
+    const chords = widths.slice(1).map((width, place) => Math.hypot(spacing, width - must(widths[place])));
     return sumLines("from each width to the next", chords, answer);
   },
 });

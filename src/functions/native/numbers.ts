@@ -1,4 +1,5 @@
 import { FIRST_DATE, LAST_DATE } from "../../quantities/digDate";
+import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import type { TapeUnit } from "../../quantities/tape";
 import * as read from "../read";
@@ -37,7 +38,8 @@ export function operandOf(given: Given, rule: NumberRule): Operand {
     case "constant":
       return constant(rule.read(given.value));
     case "list":
-      if (given.rows.length === 1 && given.rows[0]!.length === 1) return constant(rule.read(given.rows[0]![0]));
+      if (given.rows.length === 1 && must(given.rows[0]).length === 1)
+        return constant(rule.read(must(given.rows[0])[0]));
       throw new Problem("value", "one number is wanted where several are typed");
     case "truth":
       return constant(rule.read(true));

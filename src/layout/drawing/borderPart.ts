@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { BorderRun } from "../border";
 import type { BorderMark } from "../borderPath";
 import { between, distance, type Point } from "../plane";
@@ -21,7 +22,7 @@ const STAKE_OUT = GAP + BAND + 4;
  */
 export function borderPart({ layout, pen, at, labels }: PlanView): string {
   const open = bareStretches(layout.outline.ring.runs)
-    .map((runs) => [...runs.flatMap(flattened), runEnd(runs.at(-1)!)].map(at))
+    .map((runs) => [...runs.flatMap(flattened), runEnd(must(runs.at(-1)))].map(at))
     .map((line) => {
       keepClear(labels, line);
       return pathThrough(line, false);
@@ -36,7 +37,7 @@ export function borderPart({ layout, pen, at, labels }: PlanView): string {
 /** Keeps labels off a band that runs along a line on the sheet. */
 function keepClear(labels: LabelBoard, line: readonly Point[]): void {
   line.slice(1).forEach((to, i) => {
-    const from = line[i]!;
+    const from = must(line[i]);
     const turn = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
     labels.take({ center: between(from, to, 0.5), width: distance(from, to), height: 2 * BAND, turn });
   });
@@ -49,7 +50,7 @@ export function borderRound({ layout, pen, at }: PlanView): string {
     .filter(({ ring }) => ring > 0)
     .map((run) => {
       const id = pen.part(`free-${run.ring}`);
-      const clip = element("path", { d: pathThrough(cutOuts[run.ring - 1]!.ring.points.map(at), true) });
+      const clip = element("path", { d: pathThrough(must(cutOuts[run.ring - 1]).ring.points.map(at), true) });
       return element("clipPath", { id }, clip) + element("g", { "clip-path": `url(#${id})` }, band(run, pen, at));
     })
     .join("");
@@ -118,7 +119,7 @@ export const nameOf = (piece: number): string => `P${piece}`;
 
 /** The point at a share of a line's length, and the way out of the bed there: to the left of the line. */
 function alongLine(line: readonly Point[], share: number): BorderMark {
-  const lengths = line.slice(1).map((to, i) => distance(line[i]!, to));
+  const lengths = line.slice(1).map((to, i) => distance(must(line[i]), to));
   let left = share * lengths.reduce((sum, length) => sum + length, 0);
   const place = lengths.findIndex((length) => {
     if (left <= length) return true;
@@ -126,8 +127,8 @@ function alongLine(line: readonly Point[], share: number): BorderMark {
     return false;
   });
   const i = place < 0 ? lengths.length - 1 : place;
-  const [from, to] = [line[i]!, line[i + 1]!];
-  const length = Math.max(lengths[i]!, Number.MIN_VALUE);
+  const [from, to] = [must(line[i]), must(line[i + 1])];
+  const length = Math.max(must(lengths[i]), Number.MIN_VALUE);
   const outward = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length };
   return { ...between(from, to, place < 0 ? 1 : left / length), outward };
 }
@@ -142,7 +143,7 @@ function bareStretches(runs: readonly Run[]): Run[][] {
   let wasBare = false;
   for (const run of [...runs.slice(start), ...runs.slice(0, start)]) {
     if (!run.border) {
-      if (wasBare) stretches.at(-1)!.push(run);
+      if (wasBare) must(stretches.at(-1)).push(run);
       else stretches.push([run]);
     }
     wasBare = !run.border;

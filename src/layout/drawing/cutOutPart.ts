@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { OutlineCutOut } from "../outline";
 import { boundsOf, type Point } from "../plane";
 import { pathThrough, textWidth } from "./pen";
@@ -91,4 +92,4 @@ export function cutOutInWords({ name, ring }: OutlineCutOut, letter: string | un
 
 const isEnd = (value: number, ...ends: number[]): boolean => ends.some((end) => Math.abs(end - value) < 1e-6);
 
-const isRound = (runs: OutlineCutOut["ring"]["runs"]): boolean => runs.length === 1 && runs[0]!.kind === "arc";
+const isRound = (runs: OutlineCutOut["ring"]["runs"]): boolean => runs.length === 1 && must(runs[0]).kind === "arc";

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Layout } from "../layout";
 import { countOf, cutLength, taped } from "./words";
 
@@ -21,7 +22,8 @@ function shapeOf({ bed }: Layout): string {
   switch (bed.kind) {
     case "rectangle": {
       const rounded = bed.cornerRadiusFt ? (bed.roundedCorners ?? 0) : 0;
-      const corners = rounded > 0 ? ` with ${countOf(rounded, "corner")} rounded to ${taped(bed.cornerRadiusFt!)}` : "";
+      const corners =
+        rounded > 0 ? ` with ${countOf(rounded, "corner")} rounded to ${taped(must(bed.cornerRadiusFt))}` : "";
       return `Rectangular bed, ${taped(bed.lengthFt)} by ${taped(bed.widthFt)}${corners}`;
     }
     case "round": {

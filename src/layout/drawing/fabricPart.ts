@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { FabricCut } from "../layout";
 import { between, type Point } from "../plane";
 import type { FabricShapes, Shape } from "../shapes";
@@ -16,7 +17,7 @@ export function fabricPart({ layout, pen, at }: PlanView, { cuts, overlaps }: Fa
   const strips = cuts.map((shape, i) =>
     element("path", {
       d: path(shape),
-      fill: layout.cuts[i]!.strip % 2 === 1 ? fabric : otherFabric,
+      fill: must(layout.cuts[i]).strip % 2 === 1 ? fabric : otherFabric,
       stroke: soft,
       "stroke-width": STRIP_LINE,
       "fill-rule": "evenodd",
@@ -53,9 +54,11 @@ const DIRECTIONS = 16;
 export function cutNumbers(view: PlanView, { cuts }: FabricShapes): string {
   const { layout, pen, at } = view;
   const shapes = cuts.map((shape) => shape.map((ring) => ring.map(at)));
-  const spots = layout.cuts.map((cut, i) => spotFor(view, cut, shapes[i]!));
-  const numbers = spots.map((spot, i) => (spot ? numberAt(pen, layout.cuts[i]!.number, spot) : ""));
-  const lengths = spots.map((spot, i) => (spot ? lengthBeside(view, layout.cuts[i]!, spot.center, shapes[i]!) : ""));
+  const spots = layout.cuts.map((cut, i) => spotFor(view, cut, must(shapes[i])));
+  const numbers = spots.map((spot, i) => (spot ? numberAt(pen, must(layout.cuts[i]).number, spot) : ""));
+  const lengths = spots.map((spot, i) =>
+    spot ? lengthBeside(view, must(layout.cuts[i]), spot.center, must(shapes[i])) : "",
+  );
   const placed = lengths.filter((length) => length !== "").length;
   return numbers.join("") + (placed * 2 > lengths.length ? lengths.join("") : "");
 }
@@ -130,7 +133,7 @@ function isIn(shape: Shape, { x, y }: Point): boolean {
   let inside = false;
   for (const ring of shape)
     ring.forEach((a, i) => {
-      const b = ring[(i + 1) % ring.length]!;
+      const b = must(ring[(i + 1) % ring.length]);
       if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
     });
   return inside;

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { PointsBed } from "../bed";
 import type { Layout } from "../layout";
 import { boundsOf, distance, type Point, signedArea } from "../plane";
@@ -132,7 +133,7 @@ function corners(view: PlanView, bed: PointsBed): string {
   const points = withoutRepeats(bed.points);
   const turn = Math.sign(signedArea(points));
   const numbers = points.map((point, i) => {
-    const [before, after] = [points.at(i - 1)!, points[(i + 1) % points.length]!];
+    const [before, after] = [must(points.at(i - 1)), must(points[(i + 1) % points.length])];
     const out = turn > 0 ? awayFrom(before, point, after) : awayFrom(after, point, before);
     return besideLabel(view, point, out, [8, 12, 18, 24, 30, 36], `${i + 1}`, {
       color: view.pen.colors.ink,

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Block } from "./flow";
 import type { Pen } from "./pen";
 import { element } from "./svg";
@@ -8,7 +9,7 @@ const PARTS = 2;
 
 /** A scale bar of two parts, dark and light, as long as a round number of feet that fits the width. */
 export function scaleBar(pen: Pen, scale: number, left: number, top: number, mostWidth: number): Block {
-  const feet = LENGTHS.findLast((length) => length * scale <= mostWidth) ?? LENGTHS[0]!;
+  const feet = LENGTHS.findLast((length) => length * scale <= mostWidth) ?? must(LENGTHS[0]);
   const { ink, paper } = pen.colors;
   const part = (feet * scale) / PARTS;
   const bars = [ink, paper].map((fill, i) =>

@@ -1,10 +1,12 @@
+import { must } from "../../quantities/must";
+
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** An SVG element as text; numbers are written to the hundredth, attributes that are undefined are left out. */
 export function element(name: string, attributes: Attributes, ...children: readonly string[]): string {
   const written = Object.entries(attributes)
     .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${typeof value === "number" ? short(value) : escaped(value!)}"`)
+    .map(([key, value]) => ` ${key}="${typeof value === "number" ? short(value) : escaped(must(value))}"`)
     .join("");
   return children.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${children.join("")}</${name}>`;
 }

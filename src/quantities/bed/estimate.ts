@@ -7,6 +7,7 @@ import { fabricArea, fabricStrips } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
 import { messages } from "../messages";
+import { must } from "../must";
 import { readNumber } from "../numberText";
 import { areaPoints, type Point } from "../outline";
 import { pins } from "../pins";
@@ -88,9 +89,9 @@ const functions = {
   ROUND: (amount: number) => toCents(amount) / 100,
   ROWS: (list: readonly Value[]) => list.length,
   SQRT: (square: number) => Math.sqrt(square),
-  SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * other[place]!)),
+  SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * must(other[place]))),
   SUMIF: (kinds: readonly Value[], kind: Value, values: Numbers) => sum(values.filter((_, at) => kinds[at] === kind)),
-  INDEX: (list: readonly Numbers[], row: number, column: number) => list[row - 1]![column - 1]!,
+  INDEX: (list: readonly Numbers[], row: number, column: number) => must(must(list[row - 1])[column - 1]),
   "BED.AREA_RECTANGLE": (long: number, wide: number, radius = 0, corners = 0, cutOuts = 0) =>
     areaRectangle(long, wide, radius, corners, [cutOuts]),
   "BED.AREA_ROUND": areaRound,
@@ -167,7 +168,7 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     const lineScope: Scope = { ...scope, value: (key) => own[key] ?? find(key) };
     for (const [key, formula] of Object.entries(lineFormulas)) own[key] = evaluate(formula, lineScope);
     const { quantity, unitCost, cost, price } = own as Record<string, number>;
-    return { ...line, amount: quantity!, unitCost: unitCost!, costSum: cost!, priceSum: price! };
+    return { ...line, amount: must(quantity), unitCost: must(unitCost), costSum: must(cost), priceSum: must(price) };
   });
   known.set(
     "lines.cost",
@@ -228,12 +229,12 @@ function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
 /** From each point to the next, and from the last to the first. */
 function sideLengths(points: readonly Point[]): Value[] {
   return points.map(([x, y], index) => {
-    const [nextX, nextY] = points[(index + 1) % points.length]!;
+    const [nextX, nextY] = must(points[(index + 1) % points.length]);
     return evaluate(SIDE_LENGTH, scopeOf({ x, y, "next.x": nextX, "next.y": nextY }));
   });
 }
 
-const scopeOf = (values: Readonly<Record<string, Value>>): Scope => ({ functions, value: (key) => values[key]! });
+const scopeOf = (values: Readonly<Record<string, Value>>): Scope => ({ functions, value: (key) => must(values[key]) });
 
 /** The layout functions, as far as the estimate reads their lists: headings, and below them the counts. */
 function layoutOf(laid: LaidCounts): Scope["functions"] {

@@ -1,3 +1,5 @@
+import { must } from "../must";
+
 /** What an expression works with. Lists stand for ranges of cells. */
 export type Value = number | string | boolean | readonly Value[];
 
@@ -121,7 +123,7 @@ function tokensOf(expression: string): string[] {
     const at = TOKEN.lastIndex;
     const found = TOKEN.exec(expression);
     if (!found) throw new Error(`Can't read ${expression} from place ${at}`);
-    tokens.push(found[1]!);
+    tokens.push(must(found[1]));
   }
   return tokens;
 }

@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { eachPattern } from "./eachPattern";
 import { isOutdone } from "./isOutdone";
 import { type Job, type Pattern, type Pieces, sumOfPieces, without } from "./job";
@@ -15,9 +16,9 @@ export function fillings(job: Job, pieces: Pieces, stocks: number, { worth, most
   const longest = pieces.findIndex((count) => count > 0);
   const others = without(pieces, { at: [longest], copies: [1] });
   // The other stocks hold no more than `most` each, so this one must hold what is over.
-  const least = sumOfPieces(pieces, worth) - (stocks - 1) * most - worth[longest]!;
+  const least = sumOfPieces(pieces, worth) - (stocks - 1) * most - must(worth[longest]);
   const found: { pattern: Pattern; worth: number }[] = [];
-  const wish = { room: job.capacity - job.sizes[longest]!, worth, least, want: "all" } as const;
+  const wish = { room: job.capacity - must(job.sizes[longest]), worth, least, want: "all" } as const;
   eachPattern(job, others, wish, steps, (pattern, sum, room) => {
     steps.spend(job.sizes.length);
     if (!isOutdone(job, others, pattern, room)) found.push({ pattern: withOneMore(pattern, longest), worth: sum });

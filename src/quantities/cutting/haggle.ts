@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { eachPattern } from "./eachPattern";
 import { type Cut, type Job, type Pattern, type Pieces, sumOfPieces, sumOver, timesWithin, without } from "./job";
 import type { Standing } from "./standing";
@@ -29,9 +30,9 @@ export function haggle(job: Job, pieces: Pieces, rounds: number, standing: Stand
       const used = sumOver(pattern, job.sizes);
       total -= used * times;
       pattern.at.forEach((size, n) => {
-        const share = pattern.copies[n]! / (pieces[size]! + rest[size]!);
-        const fresh = overrated(job.sizes[size]! / job.capacity) * (job.capacity / used);
-        prices[size] = (1 - share) * prices[size]! + share * fresh;
+        const share = must(pattern.copies[n]) / (must(pieces[size]) + must(rest[size]));
+        const fresh = overrated(must(job.sizes[size]) / job.capacity) * (job.capacity / used);
+        prices[size] = (1 - share) * must(prices[size]) + share * fresh;
       });
       rest = without(rest, pattern, times);
     }
@@ -61,5 +62,5 @@ function dearest(job: Job, rest: Pieces, prices: readonly number[], steps: Steps
   }
   steps.spend(few.taken);
   // The first walk down meets a pattern at once, long before the few steps are spent.
-  return best!;
+  return must(best);
 }

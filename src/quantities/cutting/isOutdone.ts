@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { type Job, type Pattern, type Pieces, without } from "./job";
 
 /**
@@ -13,10 +14,10 @@ import { type Job, type Pattern, type Pieces, without } from "./job";
 export function isOutdone(job: Job, pieces: Pieces, pattern: Pattern, room: number): boolean {
   const spare = without(pieces, pattern);
   const lengths = pattern.at.flatMap((size, n) =>
-    new Array<number>(Math.min(2, pattern.copies[n]!)).fill(job.sizes[size]!),
+    new Array<number>(Math.min(2, must(pattern.copies[n]))).fill(must(job.sizes[size])),
   );
   const isSpare = (least: number, most: number) =>
-    job.sizes.some((length, size) => spare[size]! > 0 && length >= least && length <= most);
+    job.sizes.some((length, size) => must(spare[size]) > 0 && length >= least && length <= most);
   return lengths.some(
     (one, n) =>
       // Sizes are whole numbers, so the next longer is longer by 1 at least.

@@ -1,4 +1,5 @@
 import { messages } from "../messages";
+import { must } from "../must";
 import { Problem } from "../problem";
 import { fewestStocks } from "./fewestStocks";
 import type { Pattern } from "./job";
@@ -57,36 +58,40 @@ export const USUAL_STEPS = 50_000_000;
 export function planCuts(list: CutList, steps = USUAL_STEPS): CutPlan {
   const { stockLength, lengths, counts = lengths.map(() => 1), loss = 0 } = list;
   check(stockLength, lengths, counts, loss);
-  const wanted = lengths.map((_, place) => place).filter((place) => counts[place]! > 0);
+  const wanted = lengths.map((_, place) => place).filter((place) => must(counts[place]) > 0);
   if (wanted.length === 0) return { count: 0, atLeast: 0, proven: true, stocks: [] };
   const whole = inWholeUnits(
     stockLength,
     // With any larger loss one piece comes from each stock, as with this one.
     Math.min(loss, stockLength),
-    wanted.map((place) => lengths[place]!),
+    wanted.map((place) => must(lengths[place])),
   );
 
   /** For each size the places in the list that are still to be served, one for each piece, the last one first. */
   const waiting = new Map<number, number[]>();
   wanted.forEach((place, n) => {
-    const size = whole.lengths[n]! + whole.loss;
+    const size = must(whole.lengths[n]) + whole.loss;
     if (size > whole.capacity) {
-      const message = cuttingMessages.overTheStock(nameOf("lengths", place), lengths[place]!, stockLength);
+      const message = cuttingMessages.overTheStock(nameOf("lengths", place), must(lengths[place]), stockLength);
       throw new Problem("value", message, "lengths");
     }
     if (!waiting.has(size)) waiting.set(size, []);
-    for (let piece = 0; piece < counts[place]!; piece++) waiting.get(size)!.push(place);
+    for (let piece = 0; piece < must(counts[place]); piece++) must(waiting.get(size)).push(place);
   });
   for (const places of waiting.values()) places.reverse();
   const sizes = [...waiting.keys()].sort((a, b) => b - a);
-  const pieces = sizes.map((size) => waiting.get(size)!.length);
+  const pieces = sizes.map((size) => must(waiting.get(size)).length);
   const { plan, atLeast, stocks } = fewestStocks({ capacity: whole.capacity, sizes }, pieces, steps);
 
   const cutOne = ({ at, copies }: Pattern): CutStock => {
-    const inOrder = at.map((size, n) => ({ size, copies: copies[n]! })).sort((a, b) => a.size - b.size);
-    const used = inOrder.reduce((sum, cut) => sum + cut.copies * sizes[cut.size]!, 0);
+    const inOrder = at.map((size, n) => ({ size, copies: must(copies[n]) })).sort((a, b) => a.size - b.size);
+    const used = inOrder.reduce((sum, cut) => sum + cut.copies * must(sizes[cut.size]), 0);
     return {
-      cuts: inOrder.flatMap((cut) => waiting.get(sizes[cut.size]!)!.splice(-cut.copies).reverse()),
+      cuts: inOrder.flatMap((cut) =>
+        must(waiting.get(must(sizes[cut.size])))
+          .splice(-cut.copies)
+          .reverse(),
+      ),
       leftOver: whole.lengthOf(Math.max(0, whole.stock - used)),
     };
   };

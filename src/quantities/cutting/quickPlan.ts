@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { type Cut, type Job, type Pieces, type Plan, stocksIn } from "./job";
 
 /** Stock lengths that are all cut the same so far. */
@@ -21,7 +22,7 @@ export function quickPlan(job: Job, pieces: Pieces): Plan {
 function fullestWithRoom(batches: readonly Batch[], length: number): number {
   let found = -1;
   batches.forEach(({ room }, n) => {
-    if (room >= length && (found < 0 || room < batches[found]!.room)) found = n;
+    if (room >= length && (found < 0 || room < must(batches[found]).room)) found = n;
   });
   return found;
 }
@@ -29,7 +30,7 @@ function fullestWithRoom(batches: readonly Batch[], length: number): number {
 function fill(job: Job, pieces: Pieces, choose: (batches: readonly Batch[], length: number) => number): Cut[] {
   const batches: Batch[] = [];
   job.sizes.forEach((length, size) => {
-    let left = pieces[size]!;
+    let left = must(pieces[size]);
     const cutFrom = ({ room, at, copies }: Batch, more: number, times: number): Batch[] => {
       if (times === 0) return [];
       left -= more * times;

@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { eachPattern } from "./eachPattern";
 import { type Cut, type Job, type Pattern, type Pieces, sumOfPieces, timesWithin } from "./job";
 import type { Steps } from "./steps";
@@ -42,10 +43,10 @@ export function relax(
 ): Relaxed {
   const present = allPieces.flatMap((count, size) => (count > 0 ? [size] : []));
   const place = new Map(present.map((size, n) => [size, n]));
-  const job = { capacity: whole.capacity, sizes: present.map((size) => whole.sizes[size]!) };
-  const pieces = present.map((size) => allPieces[size]!);
-  const narrow = ({ at, copies }: Pattern): Pattern => ({ at: at.map((size) => place.get(size)!), copies });
-  const widen = ({ at, copies }: Pattern): Pattern => ({ at: at.map((n) => present[n]!), copies });
+  const job = { capacity: whole.capacity, sizes: present.map((size) => must(whole.sizes[size])) };
+  const pieces = present.map((size) => must(allPieces[size]));
+  const narrow = ({ at, copies }: Pattern): Pattern => ({ at: at.map((size) => must(place.get(size))), copies });
+  const widen = ({ at, copies }: Pattern): Pattern => ({ at: at.map((n) => must(present[n])), copies });
 
   const known = pool.filter((pattern) => timesWithin(allPieces, pattern) > 0).map(narrow);
   const tableau = tableauOf(job, pieces, steps);
@@ -55,7 +56,7 @@ export function relax(
   /** The dearest pattern at prices drawn towards the trusted ones, if it is worth taking in at the true ones. */
   function priceOut(pull: number): Pattern | undefined {
     const worth = trusted.map((price, size) =>
-      Math.floor((pull * price + (1 - pull) * Math.max(0, tableau.prices[size]!)) * STOCK),
+      Math.floor((pull * price + (1 - pull) * Math.max(0, must(tableau.prices[size]))) * STOCK),
     );
     let most = OVER_A_STOCK;
     let dearest: Pattern | undefined;
@@ -110,7 +111,7 @@ export function relax(
 
   const worth = allPieces.map(() => 0);
   present.forEach((size, n) => {
-    worth[size] = best.worth[n]!;
+    worth[size] = must(best.worth[n]);
   });
   return {
     plan: tableau.plan().map(({ pattern, times }) => ({ pattern: widen(pattern), times })),

@@ -1,3 +1,5 @@
+import { must } from "../must";
+
 const SLOTS = 2 ** 12;
 /** Odd numbers that spread what is multiplied by them over all bits: 2^32 over the golden ratio, and another. */
 const [SPREAD_PLACE, SPREAD_LENGTH] = [0x9e3779b1, 0x85ebca6b];
@@ -22,7 +24,7 @@ export function seenBefore(count: number): (place: number, length: number, sum: 
   return (place, length, sum) => {
     const mixed = Math.imul(place, SPREAD_PLACE) ^ Math.imul(length | 0, SPREAD_LENGTH) ^ Math.floor(length / WORD);
     const slot = (mixed ^ (mixed >>> 15)) & (SLOTS - 1);
-    if (places[slot] === start + place && lengths[slot] === length && sums[slot]! >= sum) return true;
+    if (places[slot] === start + place && lengths[slot] === length && must(sums[slot]) >= sum) return true;
     places[slot] = start + place;
     lengths[slot] = length;
     sums[slot] = sum;

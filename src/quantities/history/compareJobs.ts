@@ -1,5 +1,6 @@
 import { addedUp } from "../job/addedUp";
 import { grouped } from "../job/asks";
+import { must } from "../must";
 import { jobKey } from "./jobRatios";
 import { type Measure, measureOf, measures } from "./measures";
 import type { PastEntry } from "./pastEntry";
@@ -34,8 +35,8 @@ export function compareJobs(entries: readonly PastEntry[]): ComparedJob[] {
   };
   return grouped(entries, jobKey)
     .map((ofJob) => ({
-      job: ofJob[0]!.job,
-      date: ofJob[0]!.date,
+      job: must(ofJob[0]).job,
+      date: must(ofJob[0]).date,
       lines: grouped(ofJob, ({ measure }) => measure)
         .map(comparedLine)
         .sort((a, b) => placeOf(a.measure.key) - placeOf(b.measure.key)),
@@ -47,7 +48,7 @@ function comparedLine(entries: readonly PastEntry[]): ComparedLine {
   const estimated = addedUp(entries.map((entry) => entry.estimated));
   const actual = addedUp(entries.map((entry) => entry.actual));
   return {
-    measure: measureOf(entries[0]!.measure),
+    measure: measureOf(must(entries[0]).measure),
     estimated,
     actual,
     difference: actual - estimated,

@@ -1,6 +1,7 @@
 import { addedUp } from "../job/addedUp";
 import { grouped } from "../job/asks";
 import { sameName } from "../job/plain";
+import { must } from "../must";
 import type { Measure, RateKind } from "./measures";
 import type { PastEntry } from "./pastEntry";
 
@@ -40,7 +41,7 @@ export function jobRatios(entries: readonly PastEntry[], measure: Measure, rateN
   const ratios = jobs.map((job): JobRatio => {
     const estimated = addedUp(job.map((entry) => restated(entry, measure, rateNow)));
     const actual = addedUp(job.map((entry) => entry.actual));
-    return { job: job[0]!.job, date: job[0]!.date, estimated, actual, ratio: actual / estimated };
+    return { job: must(job[0]).job, date: must(job[0]).date, estimated, actual, ratio: actual / estimated };
   });
   return {
     jobs: ratios.sort((a, b) => a.date - b.date),

@@ -1,4 +1,5 @@
 import { fields } from "../bed/fields";
+import { must } from "../must";
 import { type JobRatio, jobRatios } from "./jobRatios";
 import { type Measure, measureOf, measures } from "./measures";
 import { FEWEST_FOR_USUAL_COVERAGE, type MedianInterval, medianInterval } from "./medianInterval";
@@ -58,7 +59,7 @@ function lessonOf(measure: Measure, entries: readonly PastEntry[], rates: RatesN
     return { ...base, ratio: undefined, verdict: "too few", proposal: undefined, text };
   }
   const ratio = medianInterval(jobs.map((job) => job.ratio));
-  const proposal = rate && proposalFrom(ratio, rate, rateNow!);
+  const proposal = rate && proposalFrom(ratio, rate, must(rateNow));
   const verdict = proposal ? (proposal.isClear ? "change" : "keep") : "compare";
   const text = [toldRatio(measure, ratio, jobs.length), toldRate(measure, proposal), ...asides].join(" ");
   return { ...base, ratio, verdict, proposal, text };
@@ -79,8 +80,8 @@ function toldRatio(measure: Measure, { median, low, high, coverage }: MedianInte
 }
 
 function toldRate(measure: Measure, proposal: Proposal | undefined): string {
-  if (!proposal) return measure.noRate!;
-  const rate = measure.rate!;
+  if (!proposal) return must(measure.noRate);
+  const rate = must(measure.rate);
   const now = rateWords(proposal.now, rate.unit);
   const told = () => {
     if (proposal.isClear) return historyWords.propose(rate.label, rateWords(proposal.proposed, rate.unit), now);

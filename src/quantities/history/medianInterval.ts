@@ -1,3 +1,5 @@
+import { must } from "../must";
+
 /** The middle of a list of values, and where the true middle may lie. */
 export interface MedianInterval {
   readonly median: number;
@@ -31,7 +33,7 @@ export function medianInterval(values: readonly number[], wanted = USUAL_COVERAG
   const count = values.length;
   if (count === 0) throw new RangeError("a median needs a value");
   const sorted = [...values].sort((a, b) => a - b);
-  const at = (place: number) => sorted[place]!;
+  const at = (place: number) => must(sorted[place]);
   const half = (count - 1) / 2;
   let [fromEnd, coverage] = [0, coverageOf(count, 0)];
   while (coverageOf(count, fromEnd + 1) >= wanted) {

@@ -2,6 +2,7 @@ import type { Estimate } from "../bed/estimate";
 import { fields, type NumberFieldKey } from "../bed/fields";
 import { lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
+import { must } from "../must";
 import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
 
 /** What somebody typed over on a line of the bed's sheet. */
@@ -42,7 +43,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
   const { numbers: n } = bed;
   const { amounts: a } = estimate;
   const own = (key: string): OwnQuantity => {
-    const line = lines.find((one) => one.key === key)!;
+    const line = must(lines.find((one) => one.key === key));
     const { quantity, unitCost = n[line.cost] } = more.typed?.find((one) => one.line === key) ?? {};
     return { quantity: quantity ?? a[line.quantity], ...(quantity === undefined ? {} : { typed: true }), unitCost };
   };

@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, ownOf, type Part, partsOf } from "./asks";
 import type { BedNeeds, BorderNeed } from "./bedNeeds";
@@ -38,7 +39,7 @@ const keyOf = ({ heightIn, finish = "", pieceLengthFt }: BorderNeed) =>
   `${plain(heightIn)}|${plain(pieceLengthFt)}|${sameName(finish)}`;
 
 function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, steps: number | undefined): OrderLine[] {
-  const first = borders[0]!;
+  const first = must(borders[0]);
   const finish = spellingOf(borders.map((border) => border.finish ?? ""));
   const size = `${plain(first.heightIn)} in high, ${plain(first.pieceLengthFt)} ft long`;
   const specification = finish === "" ? size : `${size}, ${finish}`;
@@ -60,7 +61,7 @@ function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, st
 }
 
 const stakesAlong = (ordered: readonly OrderedBorder[]) =>
-  addedUp(ordered.map(({ pieces }) => pieces.order * pieces.asks[0]!.source.stakesPerPiece));
+  addedUp(ordered.map(({ pieces }) => pieces.order * must(pieces.asks[0]).source.stakesPerPiece));
 
 function askOf(border: BorderOfBed): Ask<BorderOfBed> {
   const { bed, runs, pieces, extraStakes: extra, stakesPerPiece } = border;
@@ -77,7 +78,7 @@ function askOf(border: BorderOfBed): Ask<BorderOfBed> {
 
 function orderPart(part: Part<BorderOfBed>, cutLossIn: number, steps: number | undefined): OrderedBorder {
   const { joined, beside, asks, bedByBed } = part;
-  const { pieceLengthFt, pieces: firstPieces, extraStakes: firstStakes } = asks[0]!.source;
+  const { pieceLengthFt, pieces: firstPieces, extraStakes: firstStakes } = must(asks[0]).source;
   const besideCuts = cutBedByBed(pieceLengthFt, beside.flatMap(cutsOf));
   const apart = withStakes(part, bedByBed, cutBedByBed(pieceLengthFt, asks.flatMap(cutsOf)));
   if (joined.length < 2) return apart;

@@ -1,4 +1,5 @@
 import { planCuts } from "../cutting/planCuts";
+import { must } from "../must";
 import { INCHES_PER_FOOT } from "../units";
 import { addedUp } from "./addedUp";
 import type { Cutting, StockCut, WholePieces } from "./order";
@@ -40,7 +41,10 @@ export function cutAcross(
   return {
     count: plan.count + addedUp(whole.map(({ count }) => count)),
     whole,
-    stocks: plan.stocks.map((stock) => ({ cuts: stock.cuts.map((place) => cuts[place]!), leftOverFt: stock.leftOver })),
+    stocks: plan.stocks.map((stock) => ({
+      cuts: stock.cuts.map((place) => must(cuts[place])),
+      leftOverFt: stock.leftOver,
+    })),
     moreJoints: 0,
     proven: plan.proven,
   };

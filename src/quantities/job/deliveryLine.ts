@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { addedUp } from "./addedUp";
 import { type Ask, orderOf, ownOf, partsOf } from "./asks";
 import { type LineWithWarnings, lineOf, type OrderedPart } from "./lineOf";
@@ -47,7 +48,7 @@ function deliveriesOf({ stones, orderTons }: StoneLot): OrderedDelivery[] {
   const restTons = Math.max(0, orderTons - typedTons);
   return parts.map((part) => {
     const { joined, bedByBed } = part;
-    const together = joined.length > 1 && isOneTruck ? joined[0]!.source : undefined;
+    const together = joined.length > 1 && isOneTruck ? must(joined[0]).source : undefined;
     if (!together) return { ...part, order: bedByBed, hauls: part.asks.map(({ source }) => haulOf(source)) };
     const yards = restTons / together.tonsPerYard;
     const order = orderOf(part, () => loadsFor(yards, together.tonsPerYard, together.truck));

@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { addedUp } from "./addedUp";
 import type { Part } from "./asks";
 import type { BorderNeed } from "./bedNeeds";
@@ -13,7 +14,7 @@ import type { BorderNeed } from "./bedNeeds";
  * @example beds that need 14 and 10 stakes, with 9 pieces that bring 2 each: 24 − 18 // 6
  */
 export function extraStakes({ asks }: Part<BorderNeed>, pieces: number): number {
-  if (asks.length === 1) return asks[0]!.source.extraStakes.quantity;
+  if (asks.length === 1) return must(asks[0]).source.extraStakes.quantity;
   const borders = asks.map(({ source }) => source);
   const isTyped = (border: BorderNeed) => border.extraStakes.typed === true || border.pieces.typed === true;
   const typed = borders.filter(isTyped);
@@ -21,7 +22,7 @@ export function extraStakes({ asks }: Part<BorderNeed>, pieces: number): number 
   const piecesOfOthers = pieces - addedUp(typed.map((border) => border.pieces.quantity));
   const needed = addedUp(others.map(({ stakes }) => stakes));
   return (
-    Math.max(0, needed - piecesOfOthers * borders[0]!.stakesPerPiece) +
+    Math.max(0, needed - piecesOfOthers * must(borders[0]).stakesPerPiece) +
     addedUp(typed.map((border) => border.extraStakes.quantity))
   );
 }

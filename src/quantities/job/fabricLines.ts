@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { wholeUp } from "../whole";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, ownOf, type Part, partsOf } from "./asks";
@@ -21,12 +22,12 @@ type FabricOfBed = FabricNeed & { readonly bed: string };
 export function fabricLines(beds: readonly BedNeeds[], steps?: number): OrderLine[] {
   const all = beds.flatMap(({ name, fabric }) => (fabric && isWanted(fabric) ? [{ ...fabric, bed: name }] : []));
   return grouped(all, keyOf).map((fabrics) => {
-    const { rollWidthFt, rollLengthFt } = fabrics[0]!;
+    const { rollWidthFt, rollLengthFt } = must(fabrics[0]);
     const ordered = partsOf(fabrics.map(askOf)).map((part) => orderPart(part, rollLengthFt, steps));
     const cutting = joinCuttings(ordered.map((part) => part.cutting));
     return lineOf(
       {
-        key: `fabric|${keyOf(fabrics[0]!)}`,
+        key: `fabric|${keyOf(must(fabrics[0]))}`,
         supplier: "fabric and pins",
         item: "Fabric rolls",
         specification: `${plain(rollWidthFt)} ft × ${plain(rollLengthFt)} ft`,

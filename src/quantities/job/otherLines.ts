@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { grouped, partsOf } from "./asks";
 import type { BedNeeds } from "./bedNeeds";
 import { lineOf } from "./lineOf";
@@ -18,7 +19,7 @@ export function otherLines(beds: readonly BedNeeds[]): OrderLine[] {
     });
     return lineOf(
       {
-        key: `other|${sameName(others[0]!.item)}|${sameName(unit)}`,
+        key: `other|${sameName(must(others[0]).item)}|${sameName(unit)}`,
         supplier: "other",
         item: spellingOf(others.map(({ item }) => item)),
         specification: "",

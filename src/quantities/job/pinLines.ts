@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { wholeUp } from "../whole";
 import { addedUp } from "./addedUp";
 import { grouped, orderOf, partsOf } from "./asks";
@@ -12,7 +13,7 @@ export function pinLines(beds: readonly BedNeeds[]): OrderLine[] {
     pins && (pins.count > 0 || pins.boxes.quantity > 0) ? [{ ...pins, bed: name }] : [],
   );
   return grouped(all, ({ pinsPerBox }) => plain(pinsPerBox)).map((pins) => {
-    const { pinsPerBox } = pins[0]!;
+    const { pinsPerBox } = must(pins[0]);
     const asks = pins.map((pin) => ({ bed: pin.bed, source: pin, needed: pin.count, own: pin.boxes, terms: {} }));
     const inBoxes = (some: typeof pins) => wholeUp(addedUp(some.map(({ count }) => count)) / pinsPerBox);
     return lineOf(

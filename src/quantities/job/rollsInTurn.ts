@@ -1,4 +1,5 @@
 import { endLapOf } from "../fabric";
+import { must } from "../must";
 import { cutRollsInTurn } from "../rollsInTurn";
 import type { Stock, StockCut } from "./order";
 
@@ -30,14 +31,14 @@ export function rollsInTurn(
   cutRollsInTurn(
     strips.length,
     (strip) => {
-      const { lengthFt, endLapIn } = strips[strip]!;
+      const { lengthFt, endLapIn } = must(strips[strip]);
       return { lengthFt, endLapFt: endLapOf(rollLengthFt, endLapIn) };
     },
     rollLengthFt,
     (strip, _piece, roll, _startsAtFt, lengthFt, leftFt) => {
-      const { bed, part } = strips[strip]!;
+      const { bed, part } = must(strips[strip]);
       if (roll > rolls.length) rolls.push({ cuts: [], leftOverFt: 0 });
-      const last = rolls.at(-1)!;
+      const last = must(rolls.at(-1));
       last.cuts.push({ bed, part, lengthFt });
       last.leftOverFt = leftFt;
       pieces++;

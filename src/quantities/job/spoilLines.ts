@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { addedUp } from "./addedUp";
 import { type Ask, orderOf, ownOf, partsOf } from "./asks";
 import type { BedNeeds, OwnQuantity, SpoilNeed } from "./bedNeeds";
@@ -38,7 +39,7 @@ function inLoads(part: ReturnType<typeof partsOf<SpoilOfBed>>[number]): OrderedP
   return {
     ...part,
     order: orderOf(part, (spoils) => {
-      const { tonsPerYard, truck } = spoils[0]!;
+      const { tonsPerYard, truck } = must(spoils[0]);
       return loadsFor(addedUp(spoils.map(({ yards }) => yards)), tonsPerYard, truck);
     }),
   };

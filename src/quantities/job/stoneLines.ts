@@ -1,3 +1,4 @@
+import { must } from "../must";
 import { orderUp } from "../stoneAmounts";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, orderOf, partsOf } from "./asks";
@@ -23,7 +24,7 @@ const isWanted = ({ tons, order, deliveries }: StoneNeed) => tons > 0 || order.q
 const keyOf = ({ kind, sizeIn }: StoneNeed) => `${sameName(kind)}|${plain(sizeIn)}`;
 
 function linesOfOneStone(stones: readonly StoneOfBed[]): LineWithWarnings[] {
-  const first = stones[0]!;
+  const first = must(stones[0]);
   const item = spellingOf(stones.map(({ kind }) => kind));
   const specification = `to ${plain(first.sizeIn)} in`;
   const parts = partsOf(stones.map(askOf)).map((part) => ({ ...part, order: orderOf(part, inYardSteps) }));
@@ -59,6 +60,6 @@ function askOf(stone: StoneOfBed): Ask<StoneOfBed> {
 
 /** Beds that join have the same step and minimum. */
 function inYardSteps(stones: readonly StoneOfBed[]): number {
-  const { yardStep, yardMinimum } = stones[0]!;
+  const { yardStep, yardMinimum } = must(stones[0]);
   return orderUp(addedUp(stones.map(({ tons }) => tons)), yardStep, yardMinimum);
 }

@@ -4,6 +4,7 @@ import { isExamplePrice } from "../../quantities/bed/examples";
 import type { FieldKey } from "../../quantities/bed/fields";
 import { type BedForm, textOf } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines } from "../../quantities/bed/lines";
+import { must } from "../../quantities/must";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import { headings } from "./headings";
 import { printed, SPARE_LINES, withKeys } from "./printed";
@@ -55,7 +56,7 @@ function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: Esti
 
 /** The remarks of all lines, which say in words what the colours show. */
 export function remarksRange(): string {
-  return `{${lines[0]!.key}.remark}:{${lines.at(-1)!.key}.remark}`;
+  return `{${must(lines[0]).key}.remark}:{${must(lines.at(-1)).key}.remark}`;
 }
 
 /** Labor is paid at the crew rate; everything else has its own price, typed here or from the office's rates. */

@@ -1,6 +1,7 @@
 import type { Amount, Outline } from "../../quantities/bed/amounts";
 import { type BedForm, givenCutOuts, givenPoints, givenWidths, hasPlan } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
+import { must } from "../../quantities/must";
 
 export const SPARE_LINES = 3;
 
@@ -21,7 +22,7 @@ export function printed(form: BedForm, is: Amount["is"]): string {
   const width = `width${outline.widths}`;
   const point = `point${outline.points}`;
   const cutOut = `cutOut${outline.cutOuts}`;
-  const column = (name: string) => `{${lines[0]!.key}.${name}}:{spare${SPARE_LINES}.${name}}`;
+  const column = (name: string) => `{${must(lines[0]).key}.${name}}:{spare${SPARE_LINES}.${name}}`;
   const ranges: Readonly<Record<string, string>> = {
     widths: `{width1}:{${width}}`,
     "widths.decimal": `{width1.decimal}:{${width}.decimal}`,

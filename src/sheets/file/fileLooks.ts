@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { type FileAlignment, type FileLine, type FileStyle, plainFont } from "../../xlsx/style";
 import { type Look, looks, warned } from "../looks";
 import type { CellStyle, Plan } from "../plan";
@@ -12,13 +13,13 @@ export function stylesOf(plan: Plan): (row: number, column: number) => FileStyle
     for (let row = area.row; row < area.row + area.rows; row += 1) {
       for (let column = area.column; column < area.column + area.columns; column += 1) {
         const before = cellStyles[row]?.[column];
-        if (before) cellStyles[row]![column] = over(before, lookStyle(looks[look]));
+        if (before) must(cellStyles[row])[column] = over(before, lookStyle(looks[look]));
       }
     }
   }
   return (row, column) => {
     const exact = plan.dress?.[row]?.[column];
-    const style = over(cellStyles[row]![column]!, exact ?? {});
+    const style = over(must(must(cellStyles[row])[column]), exact ?? {});
     return { ...styleOf(style), numFmt: plan.formats[row]?.[column] ?? "General" };
   };
 }
@@ -28,8 +29,8 @@ export function warnedStyle(): FileStyle {
   const { fill, color } = warned;
   return {
     // A rule's fill is its background color, unlike a cell's.
-    ...(fill && { fill: { pattern: "solid", bgColor: { argb: argb(fill)! } } }),
-    ...(color && { font: { color: { argb: argb(color)! } } }),
+    ...(fill && { fill: { pattern: "solid", bgColor: { argb: must(argb(fill)) } } }),
+    ...(color && { font: { color: { argb: must(argb(color)) } } }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { cut, withoutUnprintable } from "../printable";
 
 const LONGEST = 31;
@@ -23,7 +24,7 @@ export class SheetNames {
     });
     const references = new Map<string, string>();
     wanted.forEach((name, index) => {
-      const free = this.inFile[index]!;
+      const free = must(this.inFile[index]);
       if (free === name) return;
       references.set(`'${name.replaceAll("'", "''")}'`, `'${free}'`);
       references.set(name, `'${free}'`);

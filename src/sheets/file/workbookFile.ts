@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { bytesOf } from "../../spreadsheet/base64";
@@ -54,10 +55,10 @@ export async function workbookFile(sheets: readonly FileSheet[], options: FileOp
   if (failure) throw new Problem("value", `No file was made. ${failure}`);
   const { writeBook } = await import(/* webpackChunkName: "xlsx" */ "../../xlsx/write/book");
   const names = new SheetNames(sheets.map(({ sheetName }) => sheetName));
-  const made = sheets.map((sheet, place) => sheetOf(sheet, names.inFile[place]!, names, options));
+  const made = sheets.map((sheet, place) => sheetOf(sheet, must(names.inFile[place]), names, options));
   return writeBook({
     sheets: made,
-    names: sheets.flatMap((sheet, place) => namesOf(sheet, names.inFile[place]!, place, options)),
+    names: sheets.flatMap((sheet, place) => namesOf(sheet, must(names.inFile[place]), place, options)),
     author: AUTHOR,
     ...(options.title && { title: options.title }),
     // Programs show what the file holds; they have to work out what it does not hold.

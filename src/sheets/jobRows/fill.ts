@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { type Area, cellAddress, columnLetters, overlap, SHEET_COLUMNS } from "../../spreadsheet/areas";
 import { numberFormats } from "../plan";
 import { assumptions } from "./assumptions";
@@ -70,7 +71,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
   const givenBefore = listSetting(fit, byRole, options.assumed, filled);
   // What is to be written anew cannot be what it is worked out from.
   const given = new Set(
-    [...filled].filter((role) => !options.results.includes(role) || isTyped(byRole.get(role)!.facts)),
+    [...filled].filter((role) => !options.results.includes(role) || isTyped(must(byRole.get(role)).facts)),
   );
   const wanted = wantedResults(options.results, givenBefore, given);
 
@@ -106,7 +107,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
   ).map((row) => {
     const merged =
       row.kind === "bed" &&
-      wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, columns.get(role)!.column));
+      wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, must(columns.get(role)).column));
     return merged ? ({ ...row, kind: "note", why: "merged cells stand in the way" } as const) : row;
   });
   const beds = judged.filter(({ kind }) => kind === "bed");
@@ -164,7 +165,7 @@ function fillColumn(
   existing: FittedColumn | undefined,
 ): FilledColumn {
   const { cells, heading } = fit;
-  const { column } = made.columns.get(role)!;
+  const { column } = must(made.columns.get(role));
   const [sheet, formatIfPlain] = [cells.sheet.name, numberFormats[results[role].format]];
   const replaces = options.replace.has(role);
   const clashes: { address: string; before: CellContent; after: string }[] = [];
@@ -202,7 +203,7 @@ function fillColumn(
 /** The cells that a formula reads, each once, with the heading of its column. */
 function readsOf(formula: string, headings: ReadonlyMap<string, string>): string[] {
   const cells = formula.replace(/"(?:[^"]|"")*"/g, "").matchAll(/(?<![A-Z_.\d])([A-Z]{1,3})(\d+)(?![\d(])/g);
-  return [...new Set([...cells].map(([cell, letters]) => `${cell} ${headings.get(letters!) ?? ""}`.trim()))];
+  return [...new Set([...cells].map(([cell, letters]) => `${cell} ${headings.get(must(letters)) ?? ""}`.trim()))];
 }
 
 /** Whether two formulas differ in nothing but spaces and capitals. */

@@ -1,4 +1,5 @@
 import { type UnitName, units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import { readTape } from "../../quantities/tape";
 import { fitColumns } from "./fit";
 import { headingRows, judgeRows, rowsBelow } from "./listRows";
@@ -45,7 +46,7 @@ export function findJobRows(sheet: ListSheet): JobList[] {
     );
     const needed = [["length", "width"], ["area"]]
       .filter((roles) => roles.every((role) => columns.has(role as Role)))
-      .map((roles) => roles.map((role) => neededColumn(role as Role, columns.get(role as Role)!.column)));
+      .map((roles) => roles.map((role) => neededColumn(role as Role, must(columns.get(role as Role)).column)));
     if (needed.length === 0) return [];
     const beds = judgeRows(cells, heading, rows, needed).filter(({ kind }) => kind === "bed");
     const read = beds.map(({ row }) => readRow(cells, row, columns));

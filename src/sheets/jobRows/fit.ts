@@ -1,6 +1,7 @@
 import { type Heading, readHeading } from "../../headings/heading";
 import { isUnitOf, type Meaning, meaningOf } from "../../headings/meaning";
 import type { UnitName } from "../../headings/units";
+import { must } from "../../quantities/must";
 import type { Area } from "../../spreadsheet/areas";
 import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
 import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
@@ -256,7 +257,7 @@ function doubt({ facts, unit, saysT }: Reading, role: Role, all: readonly Readin
   const { numbers, tape, formulas, otherTexts } = facts;
   const isLength = measureOf(role) === "length" && !isResult(role);
   if (isLength && otherTexts.length > 0 && numbers.length + tape + formulas === 0) {
-    return `holds text such as “${otherTexts[0]!.slice(0, 20)}”, which is no length`;
+    return `holds text such as “${must(otherTexts[0]).slice(0, 20)}”, which is no length`;
   }
   if (unit !== undefined) return undefined;
   const typical = middle(numbers);

@@ -1,6 +1,7 @@
 import { isUnitAlone, readHeading } from "../../headings/heading";
 import { meaningOf } from "../../headings/meaning";
 import { isTotalLabel } from "../../headings/words";
+import { must } from "../../quantities/must";
 import type { Area } from "../../spreadsheet/areas";
 import { isMeasure, type ListCells, type ListTable } from "./listSheet";
 import type { Role } from "./roles";
@@ -197,7 +198,10 @@ function judge(
   if (apart === "total") return { kind: "total", why: "a row of totals" };
   const missing = needed.map((columns) => columns.map((one) => lack(cells, row, one)).filter((text) => text !== ""));
   if (missing.some((lacks) => lacks.length === 0)) return { kind: "bed", why: "" };
-  if (!hasNumbers(cells, row, heading) && missing.every((lacks, index) => lacks.length === needed[index]!.length)) {
+  if (
+    !hasNumbers(cells, row, heading) &&
+    missing.every((lacks, index) => lacks.length === must(needed[index]).length)
+  ) {
     return { kind: "note", why: "a note, without measurements" };
   }
   const fewest = [...missing].sort((one, other) => one.length - other.length)[0];

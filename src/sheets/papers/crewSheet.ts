@@ -1,5 +1,6 @@
 import type { CrewPlan, PlannedStep } from "../../quantities/job/crewPlan";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
+import { must } from "../../quantities/must";
 import { printTape } from "../../quantities/tape";
 import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
@@ -133,7 +134,7 @@ function captions(names: readonly string[], first: number): DraftRow {
 
 function placed({ png, altText }: BedDrawing, index: number, firstRow: number): PlacedPicture {
   const row = firstRow + Math.floor(index / 2) * (DRAWING_ROWS + 1) + 1;
-  return { area: { row, column: HALVES[index % 2]!, rows: DRAWING_ROWS - 1, columns: 3 }, png, altText };
+  return { area: { row, column: must(HALVES[index % 2]), rows: DRAWING_ROWS - 1, columns: 3 }, png, altText };
 }
 
 /** The cautions of a step, each line a row: those that stand elsewhere first, by a word of where. */

@@ -1,4 +1,5 @@
 import type { JobOrder, OrderLine, Supplier } from "../../quantities/job/order";
+import { must } from "../../quantities/must";
 import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
 import type { Plan } from "../plan";
@@ -83,7 +84,7 @@ function weightRows({ lines, warnings }: JobOrder): DraftRow[] {
         cells: [
           textCell(item, "wrapped"),
           textCell(specification, "wrapped"),
-          { content: weightTons!, format: "two", look: "topNumber" },
+          { content: must(weightTons), format: "two", look: "topNumber" },
           textCell("tons", "topUnit"),
         ],
       }),

@@ -1,3 +1,5 @@
+import { must } from "../../quantities/must";
+
 /** What the customer is told about a bed, in figures that the block worked out. */
 export interface ScopeFacts {
   readonly areaSqFt: number;
@@ -40,6 +42,6 @@ const QUARTERS = ["", " 1/4", " 1/2", " 3/4"];
 export function inches(value: number): string {
   const quarters = Math.max(1, Math.round(value * 4));
   const whole = Math.floor(quarters / 4);
-  const part = QUARTERS[quarters % 4]!;
+  const part = must(QUARTERS[quarters % 4]);
   return `${whole === 0 ? part.trim() : whole + part} in`;
 }

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { needsArray } from "../../spreadsheet/needsArray";
 import { Carried } from "./carried";
@@ -88,7 +89,7 @@ export class Copying {
         this.clear(spill);
         this.arrays.push(areaAddress({ ...spill, ...this.place(row, column) }));
       }
-      this.contents[row]![column] = copy.formula;
+      must(this.contents[row])[column] = copy.formula;
       if (copy.isConverted) this.converted.push(address);
       if (!spill && needsArray(copy.formula)) this.arrays.push(address);
       const mayDiffer =
@@ -112,10 +113,10 @@ export class Copying {
   private replace(key: string, replacement: Replacement): void {
     const { was, content, reading } = replacement;
     const [row = 0, column = 0] = key.split(",").map(Number);
-    this.contents[row]![column] = written(content);
-    this.results[row]![column] = content;
-    this.formats[row]![column] = replacedFormat(this.formats[row]![column]!, replacement);
-    if (isFormula(this.region.formulas[row]![column])) return;
+    must(this.contents[row])[column] = written(content);
+    must(this.results[row])[column] = content;
+    must(this.formats[row])[column] = replacedFormat(must(must(this.formats[row])[column]), replacement);
+    if (isFormula(must(this.region.formulas[row])[column])) return;
     this.replaced.push({
       from: cellAddress(this.original(row, column)),
       to: cellAddress(this.place(row, column)),

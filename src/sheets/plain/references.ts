@@ -1,5 +1,6 @@
 import { parseA1Ref, type RangeA1, type ReferenceIdentifier } from "@borgar/fx";
 import { type GivenRange, NoNative } from "../../functions/native/given";
+import { must } from "../../quantities/must";
 import type { Carried, Noticed } from "./carried";
 import type { Destination, Region, SheetArea, Surroundings } from "./region";
 import { a1, prefix } from "./spelling";
@@ -103,7 +104,7 @@ export class References {
 
   private meaningOf(name: string): string | undefined {
     const key = Object.keys(this.around.names ?? {}).find((one) => one.toLowerCase() === name.toLowerCase());
-    return key === undefined ? undefined : this.around.names![key]!.replace(/^=/, "");
+    return key === undefined ? undefined : must(must(this.around.names)[key]).replace(/^=/, "");
   }
 
   private named(name: string): Found | undefined {

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Area } from "../../spreadsheet/areas";
 import type { Replacement } from "./taped";
 
@@ -20,8 +21,10 @@ export class ReplacedCells {
   /** Whether an area holds a replaced cell that counts. */
   any(area: Area, counts: (replacement: Replacement) => boolean = () => true): boolean {
     const inColumn = (column: number, rows: readonly number[]): boolean => {
-      for (let place = firstFrom(rows, area.row); rows[place]! < area.row + area.rows; place += 1)
-        if (counts(this.replacements.get(`${rows[place]},${column}`)!)) return true;
+      for (const row of rows.slice(firstFrom(rows, area.row))) {
+        if (row >= area.row + area.rows) return false;
+        if (counts(must(this.replacements.get(`${row},${column}`)))) return true;
+      }
       return false;
     };
     return [...this.rows].some(
@@ -35,7 +38,7 @@ function firstFrom(rows: readonly number[], row: number): number {
   let [low, high] = [0, rows.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (rows[middle]! < row) low = middle + 1;
+    if (must(rows[middle]) < row) low = middle + 1;
     else high = middle;
   }
   return low;

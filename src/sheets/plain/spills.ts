@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { type CellContent, isFormula, type Region, type SheetArea, type Surroundings } from "./region";
 
 /** A formula of the region whose list fills cells beside it; places are counted from the region's first cell. */
@@ -18,7 +19,7 @@ export function spillsOf(region: Region, around: Surroundings): readonly Spill[]
   const found = new Map<string, Spill>();
   region.formulas.forEach((cells, row) => {
     cells.forEach((content, column) => {
-      if (content !== "" || region.values[row]![column] === "" || isTold(row, column)) return;
+      if (content !== "" || must(region.values[row])[column] === "" || isTold(row, column)) return;
       const anchor = anchorOf(region, row, column);
       if (!anchor) return;
       const known = found.get(anchor.join(",")) ?? { row: anchor[0], column: anchor[1], rows: 1, columns: 1 };
@@ -44,7 +45,7 @@ function inside({ row, column, rows, columns }: SheetArea, region: Region): Spil
 function anchorOf({ formulas }: Region, row: number, column: number): readonly [number, number] | undefined {
   for (let up = row; up >= 0; up--) {
     for (let left = column; left >= 0; left--) {
-      const content: CellContent | undefined = formulas[up]![left];
+      const content: CellContent | undefined = must(formulas[up])[left];
       if (isFormula(content)) return [up, left];
       if (content !== "") break;
     }

@@ -1,5 +1,6 @@
 import { type Given, NoNative } from "../../functions/native/given";
 import { isUnusualName, numberRead, type Reading } from "../../functions/native/textReading";
+import { must } from "../../quantities/must";
 import { plainName } from "../../quantities/nearestName";
 import { cellAddress } from "../../spreadsheet/areas";
 import type { Found } from "./references";
@@ -66,10 +67,10 @@ export class TapedCells {
   settle(): ReadonlyMap<string, Replacement> {
     for (const [key, { alone, inRange }] of this.uses) {
       const [row, column] = key.split(",").map(Number);
-      const was = this.region.values[row!]![column!] as string;
+      const was = must(this.region.values[must(row)])[must(column)] as string;
       const order = [...inRange, ...ORDER.filter((reading) => alone.has(reading))];
       const reading = order.find((one) => numberRead(was, one) !== undefined);
-      if (reading) this.replaced.set(key, { was, content: numberRead(was, reading)!, reading });
+      if (reading) this.replaced.set(key, { was, content: must(numberRead(was, reading)), reading });
       else if (was !== "" && was.trim() === "") this.replaced.set(key, { was, content: "" });
       else if (order.some(isName) && isUnusualName(was)) this.replaced.set(key, { was, content: plainName(was) });
     }
@@ -114,7 +115,7 @@ export class TapedCells {
     const last = Math.min(found.row + found.rows, row + values.length);
     for (let down = Math.max(found.row, row); down < last; down++) {
       for (let across = found.column; across < found.column + found.columns; across++) {
-        const value = values[down - row]![across - column];
+        const value = must(values[down - row])[across - column];
         if (typeof value === "string" && value !== "") visit(value, this.keyOf(down, across));
       }
     }

@@ -4,6 +4,7 @@ import { nativeForms } from "../../functions/native/forms";
 import { BLANK, type Constant, type Given, NoNative } from "../../functions/native/given";
 import type { Reading } from "../../functions/native/textReading";
 import { closed, NO_VALUE, type Worked } from "../../functions/native/worked";
+import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import { kindOfCall, ownFunction } from "./formula";
 import type { Found, References } from "./references";
@@ -40,13 +41,13 @@ export class Translation {
       case "ArrayExpression":
         return `{${node.elements.map((row) => row.map((one) => this.text(one)).join(",")).join(";")}}`;
       case "UnaryExpression":
-        return this.unary(node.operator, node.arguments[0]!, strength);
+        return this.unary(node.operator, must(node.arguments[0]), strength);
       case "BinaryExpression": {
         const asked = this.askedFor(node.operator, node.arguments);
         if (asked !== undefined) return STRENGTH[node.operator] < strength ? `(${asked})` : asked;
         const own = STRENGTH[node.operator];
         const [left, right] = node.arguments;
-        const text = this.text(left!, own) + node.operator + this.text(right!, own + 1);
+        const text = this.text(must(left), own) + node.operator + this.text(must(right), own + 1);
         return own < strength || node.operator === "," ? `(${text})` : text;
       }
       case "CallExpression":
@@ -120,7 +121,7 @@ export class Translation {
       case "ReferenceIdentifier":
         return this.givenReference(node, reading);
       case "UnaryExpression":
-        return this.givenUnary(node.operator, node.arguments[0]!, node, reading);
+        return this.givenUnary(node.operator, must(node.arguments[0]), node, reading);
       case "BinaryExpression":
         return this.givenBinary(node.operator, node);
       case "CallExpression":

@@ -1,4 +1,5 @@
 import { isPriced, type RateKey, rateKeys, rateNames, stoneListNames, whoseName } from "../../quantities/bed/rates";
+import { must } from "../../quantities/must";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
 import type { Plan } from "../plan";
@@ -59,7 +60,7 @@ function ratesRows({ keys, stones }: WantedRates): DraftRow[] {
 
 function namesOf(rows: readonly DraftRow[], { keys, stones }: WantedRates): { name: string; area: Area }[] {
   const places = placesOf(rows);
-  const cell = (name: string, key: string) => ({ name, area: { ...places.get(key)!, rows: 1, columns: 1 } });
+  const cell = (name: string, key: string) => ({ name, area: { ...must(places.get(key)), rows: 1, columns: 1 } });
   const single = keys.flatMap((key) => [
     cell(rateNames[key], key),
     ...(isPriced(key) ? [cell(whoseName(key), whoseKey(key))] : []),
@@ -67,8 +68,8 @@ function namesOf(rows: readonly DraftRow[], { keys, stones }: WantedRates): { na
   if (!stones) return single;
   const parts = Object.keys(stoneListNames) as (keyof typeof stoneListNames)[];
   const lists = parts.map((part) => {
-    const first = places.get(`${FIRST_STONE}.${STONE_PARTS[part]}`)!;
-    const last = places.get(`${LAST_STONE}.${STONE_PARTS[part]}`)!;
+    const first = must(places.get(`${FIRST_STONE}.${STONE_PARTS[part]}`));
+    const last = must(places.get(`${LAST_STONE}.${STONE_PARTS[part]}`));
     return { name: stoneListNames[part], area: { ...first, rows: last.row - first.row + 1, columns: 1 } };
   });
   return [...single, ...lists];

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { readTape } from "../../quantities/tape";
 import { ownFunction } from "../plain/formula";
 import { areaOf, cellsOf } from "./area";
@@ -33,13 +34,13 @@ const MONEY_FORMAT = /[$€£¥]/;
 /** All that the person should know of a template before it is written. */
 export function contentsOf(template: Template): Contents {
   const cells = new Map(template.cells.map((cell) => [cell.at, cell]));
-  const chosen = new Set((template.choices ?? []).flatMap(({ at }) => [...cellsOf(areaOf(at)!)].map(key)));
+  const chosen = new Set((template.choices ?? []).flatMap(({ at }) => [...cellsOf(must(areaOf(at)))].map(key)));
   const formats = formatsOf(template);
-  const byPlace = new Map([...cells.values()].map((cell) => [key(areaOf(cell.at)!), cell]));
+  const byPlace = new Map([...cells.values()].map((cell) => [key(must(areaOf(cell.at))), cell]));
   const typed = template.cells
     .filter((cell) => isInput(cell, chosen))
     .map((cell) => {
-      const { row, column } = areaOf(cell.at)!;
+      const { row, column } = must(areaOf(cell.at));
       const format = formats.get(key({ row, column })) ?? "";
       const beside = textBeside(byPlace, row, column);
       const above = textAbove(byPlace, row, column);
@@ -60,7 +61,7 @@ export function contentsOf(template: Template): Contents {
 const key = ({ row, column }: { readonly row: number; readonly column: number }) => `${row},${column}`;
 
 function isInput({ at, number, text }: TemplateCell, chosen: ReadonlySet<string>): boolean {
-  return number !== undefined || (text !== undefined && (chosen.has(key(areaOf(at)!)) || isTaped(text)));
+  return number !== undefined || (text !== undefined && (chosen.has(key(must(areaOf(at)))) || isTaped(text)));
 }
 
 function isTaped(text: string): boolean {
@@ -97,7 +98,7 @@ function formatsOf({ looks = [] }: Template): ReadonlyMap<string, string> {
   const formats = new Map<string, string>();
   for (const { at, numberFormat } of looks) {
     if (numberFormat === undefined) continue;
-    for (const place of at) for (const cell of cellsOf(areaOf(place)!)) formats.set(key(cell), numberFormat);
+    for (const place of at) for (const cell of cellsOf(must(areaOf(place)))) formats.set(key(cell), numberFormat);
   }
   return formats;
 }

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { cellAddress } from "../../spreadsheet/areas";
 import { isFormula } from "../plain/region";
 import { areaOfRegion, type OutsidePiece, type Piece, piecesOf, type Saved } from "./readsOf";
@@ -70,7 +71,7 @@ export function eachFormula(saved: Saved, visit: (found: FormulaOf) => void): vo
   const area = areaOfRegion(region);
   region.formulas.forEach((cells, row) => {
     cells.forEach((content, column) => {
-      if (!isFormula(content) || content === region.values[row]![column]) return;
+      if (!isFormula(content) || content === must(region.values[row])[column]) return;
       const place = { row: area.row + row, column: area.column + column };
       const at = { ...place, sheetName: region.sheetName, rows: 1, columns: 1 };
       visit({ row, column, address: cellAddress(place), formula: content, pieces: piecesOf(content, at, saved) });

@@ -1,3 +1,5 @@
+import { must } from "../../quantities/must";
+
 /**
  * Characters that show nothing, or turn the order of what is read: control characters, zero-width ones, marks of
  * direction, and the blocks of tags and private use. Unicode categories Cc, Cf, Co and Cn, and the fillers of Hangul.
@@ -15,7 +17,7 @@ const LINE_BREAK = /\r\n|\n/g;
 export function hiddenCharacter(text: string, mayBreak = false): string | undefined {
   const [found] = HIDDEN.exec(mayBreak ? text.replace(LINE_BREAK, " ") : text) ?? [];
   if (found === undefined) return loneHalf(text) ? "half a character" : undefined;
-  return `U+${found.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
+  return `U+${must(found.codePointAt(0)).toString(16).toUpperCase().padStart(4, "0")}`;
 }
 
 /** The text without them. */

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { type Area, areaAddress } from "../../spreadsheet/areas";
 import type { Region } from "../plain/region";
 import type { CellStyle } from "../plan";
@@ -56,7 +57,7 @@ function joinedDown(areas: readonly Area[]): Area[] {
   for (const area of areas) {
     const above = ending.get(`${area.row},${area.column},${area.columns}`);
     const index = above ?? joined.length;
-    joined[index] = above === undefined ? area : { ...joined[above]!, rows: joined[above]!.rows + 1 };
+    joined[index] = above === undefined ? area : { ...must(joined[above]), rows: must(joined[above]).rows + 1 };
     ending.set(`${area.row + 1},${area.column},${area.columns}`, index);
   }
   return joined;

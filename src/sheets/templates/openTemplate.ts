@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Anchor } from "../../spreadsheet/areas";
 import { written } from "../plain/written";
 import type { CellStyle, Plan } from "../plan";
@@ -36,16 +37,16 @@ export function templatePlan(template: Template, choices: Choices, at: Anchor): 
   const dress = table<CellStyle | undefined>(undefined);
   const answers = new Map([...choices].map(([reads, choice]) => [reads.toLowerCase(), choice]));
   for (const { at: places, numberFormat = "General", ...look } of looks) {
-    for (const { row, column } of places.flatMap((place) => [...cellsOf(areaOf(place)!)])) {
-      formats[row]![column] = numberFormat;
-      if (Object.keys(look).length > 0) dress[row]![column] = look;
+    for (const { row, column } of places.flatMap((place) => [...cellsOf(must(areaOf(place)))])) {
+      must(formats[row])[column] = numberFormat;
+      if (Object.keys(look).length > 0) must(dress[row])[column] = look;
     }
   }
   for (const cell of template.cells) {
-    const { row, column } = areaOf(cell.at)!;
-    formulas[row]![column] = contentOf(cell, answers, at);
+    const { row, column } = must(areaOf(cell.at));
+    must(formulas[row])[column] = contentOf(cell, answers, at);
     // In a cell for text a formula would stay the text that it is written as.
-    if (cell.formula !== undefined && formats[row]![column] === "@") formats[row]![column] = "General";
+    if (cell.formula !== undefined && must(formats[row])[column] === "@") must(formats[row])[column] = "General";
   }
   return {
     title: `template ${name}`,
@@ -56,12 +57,12 @@ export function templatePlan(template: Template, choices: Choices, at: Anchor): 
     looks: [],
     widths,
     warnings: (template.warnings ?? []).map((rule) => ({
-      area: areaOf(rule.at)!,
+      area: must(areaOf(rule.at)),
       when: moved(rule.when, answers, at),
     })),
-    choices: (template.choices ?? []).map((list) => ({ area: areaOf(list.at)!, names: list.names })),
+    choices: (template.choices ?? []).map((list) => ({ area: must(areaOf(list.at)), names: list.names })),
     dress,
-    ...(merged.length > 0 && { merged: merged.map((place) => areaOf(place)!) }),
+    ...(merged.length > 0 && { merged: merged.map((place) => must(areaOf(place))) }),
   };
 }
 

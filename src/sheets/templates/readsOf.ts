@@ -1,4 +1,5 @@
 import { parseA1Ref, type RangeA1, type Token } from "@borgar/fx";
+import { must } from "../../quantities/must";
 import { definesNames } from "../plain/formula";
 import type { Region, SheetArea, Surroundings } from "../plain/region";
 import { tableColumns } from "../plain/tableColumns";
@@ -99,7 +100,7 @@ function namePiece(name: string, saved: Saved): Piece {
   const meaning = meaningOf(name, saved.around);
   const meant = meaning === undefined ? undefined : parseA1Ref(meaning, { allowNamed: false });
   if (meant && "range" in meant && meant.context?.length === 1) {
-    const piece = placed(meant.context[0]!, meant.range, saved);
+    const piece = placed(must(meant.context[0]), meant.range, saved);
     if (piece.kind === "inside") return { ...piece, name };
     if (piece.kind === "outside" && isWorkbookName(name)) return { ...piece, reads: name };
   }
@@ -110,7 +111,7 @@ function namePiece(name: string, saved: Saved): Piece {
 
 function meaningOf(name: string, { names = {} }: Surroundings): string | undefined {
   const key = Object.keys(names).find((one) => one.toLowerCase() === name.toLowerCase());
-  return key === undefined ? undefined : names[key]!.replace(/^=/, "");
+  return key === undefined ? undefined : must(names[key]).replace(/^=/, "");
 }
 
 export function areaOfRegion({ row, column, formulas }: Region) {

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { cellAddress } from "../../spreadsheet/areas";
 import type { CellContent } from "../plain/region";
 import { covers, spillsOf } from "../plain/spills";
@@ -34,7 +35,7 @@ export function templateCells(saved: Saved, outside: readonly Outside[], treatme
       return;
     }
     const text = pieces.map((piece) => written(piece, saved, listed, treatments)).join("");
-    contents[row]![column] = { at, formula: text === "" ? formula : text };
+    must(contents[row])[column] = { at, formula: text === "" ? formula : text };
   });
   const cleaned = contents.flat().filter((cell) => cell !== undefined && hidesText(cell)).length;
   if (cleaned > 0) told.push(`Characters that do not show were taken out of texts (${cleaned} cells).`);
@@ -65,7 +66,7 @@ function stands(
   treatments: ReadonlyMap<string, Treatment>,
 ): "as it is" | "value" | undefined {
   if (piece.kind !== "outside") return "as it is";
-  const one = listed.get(piece.reads.toLowerCase())!;
+  const one = must(listed.get(piece.reads.toLowerCase()));
   if (treatments.get(one.reads) !== "value") return one.cannotStay === undefined ? "as it is" : undefined;
   return one.valueOf === "it" ? "value" : undefined;
 }
@@ -77,6 +78,6 @@ function written(piece: Piece, { region }: Saved, listed: Listed, treatments: Re
     const fixed = piece.name === undefined ? {} : { $top: true, $left: true, $bottom: true, $right: true };
     return movedBy({ ...piece.range, ...fixed }, -region.row, -region.column);
   }
-  const one = listed.get(piece.reads.toLowerCase())!;
-  return stands(piece, listed, treatments) === "value" ? literal(one.value!) : one.reads;
+  const one = must(listed.get(piece.reads.toLowerCase()));
+  return stands(piece, listed, treatments) === "value" ? literal(must(one.value)) : one.reads;
 }

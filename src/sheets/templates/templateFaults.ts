@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { cellAddress } from "../../spreadsheet/areas";
 import { areaOf, cellsOf, fits } from "./area";
 import { formulaFault } from "./formulaFault";
@@ -105,14 +106,14 @@ function lookFaults(template: Template): Fault[] {
     const places = look.at.flatMap((at) => areaFault(at, template));
     if (places.length > 0) return places;
     for (const at of look.at) {
-      for (const cell of cellsOf(areaOf(at)!)) {
+      for (const cell of cellsOf(must(areaOf(at)))) {
         const address = cellAddress(cell);
         if (seen.has(address)) return [{ at: address, what: "has two looks" }];
         seen.add(address);
       }
     }
     const { at, ...shown } = look;
-    return hidingIn(shown).map(({ why }) => ({ at: at[0]!, what: why }));
+    return hidingIn(shown).map(({ why }) => ({ at: must(at[0]), what: why }));
   });
 }
 
@@ -122,7 +123,7 @@ function mergedFaults(template: Template): Fault[] {
   return (template.merged ?? []).flatMap((at): Fault[] => {
     const fault = areaFault(at, template);
     if (fault.length > 0) return fault;
-    const [first = "", ...covered] = [...cellsOf(areaOf(at)!)].map(cellAddress);
+    const [first = "", ...covered] = [...cellsOf(must(areaOf(at)))].map(cellAddress);
     if (covered.length === 0) return [{ at, what: "is merged with nothing" }];
     const under = covered.find((cell) => filled.has(cell));
     if (under) return [{ at: under, what: `lies hidden under the merged cells ${at}` }];
@@ -141,7 +142,8 @@ function choiceFaults(template: Template): Fault[] {
     if (names.some((name) => name.includes(",") || name.trim() === "")) {
       return [{ at, what: "offers a choice that is blank or has a comma in it" }];
     }
-    if (names[0]!.trimStart().startsWith("=")) return [{ at, what: `offers a list that is a formula (${names[0]})` }];
+    if (must(names[0]).trimStart().startsWith("="))
+      return [{ at, what: `offers a list that is a formula (${names[0]})` }];
     return names.join(",").length > MOST_LIST_CHARACTERS ? [{ at, what: "offers a list that is too long" }] : [];
   });
 }
