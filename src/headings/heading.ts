@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { plainText, type UnitName, unitSpelled, units, unitWords } from "./units";
 
 /** A heading or a label as it is read: what it is about, and the unit it names. */
@@ -68,7 +69,7 @@ function unitAtEnd(whole: string): Found | undefined {
     .replace(/[()[\],:;]/g, " ")
     .trim()
     .split(/\s+/);
-  const last = words.at(-1)!;
+  const last = must(words.at(-1));
   if (!unitWords.has(last) && !COUNTING.has(last)) return undefined;
   for (const count of [4, 3, 2, 1]) {
     if (words.length < count) continue;
@@ -84,14 +85,14 @@ function unitAtEnd(whole: string): Found | undefined {
 /** "Inches deep", "Feet of border", "Tons of rock", "% waste", "# of pins". */
 function unitAtFront(whole: string): Found | undefined {
   const words = whole.split(" ");
-  if (!unitWords.has(words[0]!) && !COUNTING.has(words[0]!)) return undefined;
+  if (!unitWords.has(must(words[0])) && !COUNTING.has(must(words[0]))) return undefined;
   for (const count of [2, 1]) {
     if (words.length <= count) continue;
     const spelled = words.slice(0, count).join(" ");
     const unit = unitSpelled(spelled) ?? (COUNTING.has(spelled) ? "each" : undefined);
     const isLetter = spelled.length === 1 && /[a-z'"]/.test(spelled);
     // "In the ground" is no inch.
-    const isPlace = spelled === "in" && !/^(?:of|deep|wide|long|high|thick)\b/.test(words[1]!);
+    const isPlace = spelled === "in" && !/^(?:of|deep|wide|long|high|thick)\b/.test(must(words[1]));
     // "Roll width" is no number of rolls.
     const isThing = unit && units[unit].measures === "count" && unit !== "each" && words[count] !== "of";
     if (unit && !isLetter && !isPlace && !isThing) return { unit, spelled, rest: words.slice(count).join(" ") };

@@ -15,7 +15,7 @@ export interface ExampleSheet {
 
 /** Lays the cells of an example out as its formula refers to them, with the call in the column beside them. */
 export function sheetOf({ formula, cells, firstCell }: Example): ExampleSheet {
-  const skipped = Number(must(/\d+/.exec(firstCell ?? "A1"))[0]) - 1;
+  const skipped = Number(must(/\d+/.exec(firstCell ?? "A1") ?? undefined)[0]) - 1;
   const width = cells[0]?.length ?? 0;
   const rows: CellContent[][] = Array.from({ length: Math.max(1, skipped + cells.length) }, (_, row) => [
     ...(cells[row - skipped] ?? Array<CellContent>(width).fill("")),

@@ -5,7 +5,7 @@
  * @throws {Error} where it isn't there: a mistake of this program.
  * @example must([4, 5][1]) // 5
  */
-export function must<T>(value: T | null | undefined): T {
-  if (value === undefined || value === null) throw new Error("A value that must be there is missing.");
+export function must<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error("A value that must be there is missing.");
   return value;
 }

@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import type { Area } from "../spreadsheet/areas";
 import type { NameFacts, TableFacts, WorkbookFacts } from "./facts";
 import { type Pattern, PatternReader } from "./formula/pattern";
@@ -73,13 +74,13 @@ export class Book {
   patternAt(sheet: number, row: number, column: number): Pattern | undefined {
     const grid = this.grids[sheet];
     if (!grid || row < grid.top || row > grid.bottom || column < grid.left || column > grid.right) return undefined;
-    const id = this.#patternIds[sheet]![(row - grid.top) * widthOf(grid) + column - grid.left]!;
+    const id = must(must(this.#patternIds[sheet])[(row - grid.top) * widthOf(grid) + column - grid.left]);
     return id === NO_PATTERN ? undefined : this.patterns[id];
   }
 
   /** Every formula cell of a sheet, row by row. */
   *formulaCells(sheet: number): Generator<Cell & { readonly pattern: Pattern }> {
-    const grid = this.grids[sheet]!;
+    const grid = must(this.grids[sheet]);
     for (let row = grid.top; row <= grid.bottom; row++) {
       for (let column = grid.left; column <= grid.right; column++) {
         const pattern = this.patternAt(sheet, row, column);
@@ -105,7 +106,7 @@ export class Book {
     const sheet = reference.sheet === undefined ? from.sheet : this.sheetNamed(reference.sheet);
     if (sheet === undefined) return undefined;
     if (reference.name !== undefined) return this.namedTarget(reference.name, sheet);
-    const grid = this.grids[sheet]!;
+    const grid = must(this.grids[sheet]);
     const { top, bottom, left, right } = reference.edges ?? {};
     const rowA = placed(top, from.row, grid.top);
     const rowB = placed(bottom, from.row, grid.bottom);
@@ -137,7 +138,7 @@ export class Book {
       table.columnNames.findIndex((other) => other.toLowerCase() === name.toLowerCase()),
     );
     if (columns.includes(-1)) return undefined;
-    const [first, last] = columns.length > 0 ? [columns[0]!, columns.at(-1)!] : [0, table.area.columns - 1];
+    const [first, last] = columns.length > 0 ? [must(columns[0]), must(columns.at(-1))] : [0, table.area.columns - 1];
     const [head, foot] = [table.headingRow ? 1 : 0, table.totalsRow ? 1 : 0];
     const has = (section: string) => read.sections.some((other) => other.toLowerCase() === section);
     const across = { sheet, column: table.area.column + first, columns: last - first + 1 };

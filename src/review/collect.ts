@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { areaAddress, quotedSheet } from "../spreadsheet/areas";
 import { type Book, type Cell, cellKey, contains, type Target } from "./book";
 import { keyOf } from "./dismissals";
@@ -46,12 +47,12 @@ function withoutCovered(seen: readonly Seen[]): Seen[] {
     else byCell.set(key, [one]);
   }
   return seen.flatMap((one) => {
-    const others = byCell.get(cellKey(one.observation.cell))!;
+    const others = must(byCell.get(cellKey(one.observation.cell)));
     if (others.some(({ rule }) => rule.covers?.includes(one.rule.id)) || isEcho(byCell, one)) return [];
     const covered = one.observation.fix
       ? undefined
       : others.find(({ rule, observation }) => one.rule.covers?.includes(rule.id) && observation.fix);
-    return covered ? [{ ...one, observation: { ...one.observation, fix: covered.observation.fix! } }] : [one];
+    return covered ? [{ ...one, observation: { ...one.observation, fix: must(covered.observation.fix) } }] : [one];
   });
 }
 
@@ -68,7 +69,7 @@ function isEcho(byCell: ReadonlyMap<string, readonly Seen[]>, { rule, observatio
 
 function isAsked(book: Book, scope: Scope, cell: Cell): boolean {
   if (scope.kind === "workbook") return true;
-  return book.grids[cell.sheet]!.name === scope.sheet && (scope.kind === "sheet" || contains(scope.area, cell));
+  return must(book.grids[cell.sheet]).name === scope.sheet && (scope.kind === "sheet" || contains(scope.area, cell));
 }
 
 function findingOf(book: Book, group: readonly Seen[]): Finding {
@@ -108,7 +109,7 @@ function findingOf(book: Book, group: readonly Seen[]): Finding {
 
 function placeOf(book: Book, place: Cell | Target): Place {
   const { rows, columns } = { rows: 1, columns: 1, ...place };
-  return { sheet: book.grids[place.sheet]!.name, row: place.row, column: place.column, rows, columns };
+  return { sheet: must(book.grids[place.sheet]).name, row: place.row, column: place.column, rows, columns };
 }
 
 /** Cells below one another are one place. */
@@ -119,7 +120,7 @@ function placesOf(book: Book, cells: readonly Cell[]): Place[] {
     const last = places.at(-1);
     const isNext =
       last &&
-      last.sheet === book.grids[cell.sheet]!.name &&
+      last.sheet === must(book.grids[cell.sheet]).name &&
       last.column === cell.column &&
       last.row + last.rows === cell.row;
     if (isNext) places[places.length - 1] = { ...last, rows: last.rows + 1 };
@@ -130,8 +131,8 @@ function placesOf(book: Book, cells: readonly Cell[]): Place[] {
 
 function whereOf(book: Book, cells: readonly Cell[]): string {
   const [first, ...rest] = cells;
-  return `${quotedSheet(book.grids[first!.sheet]!.name)}!${list(
-    [first!, ...rest].map((cell) => areaAddress(cell)),
+  return `${quotedSheet(must(book.grids[must(first).sheet]).name)}!${list(
+    [must(first), ...rest].map((cell) => areaAddress(cell)),
     3,
   )}`;
 }
@@ -180,8 +181,8 @@ export function uncheckedOf(study: Study, scope: Scope): Unchecked[] {
   for (const [what, why, isSo] of KINDS) {
     const patterns = book.patterns.filter((pattern) => isSo(pattern) && cells.has(pattern));
     if (patterns.length === 0) continue;
-    const places = patterns.flatMap((pattern) => cells.get(pattern)!.cells);
-    const count = patterns.reduce((sum, pattern) => sum + cells.get(pattern)!.count, 0);
+    const places = patterns.flatMap((pattern) => must(cells.get(pattern)).cells);
+    const count = patterns.reduce((sum, pattern) => sum + must(cells.get(pattern)).count, 0);
     note(`${counted(count, "formula")} ${what(patterns)}`, list(places.map((cell) => address(book, cell))), why);
   }
   note("Whether what was typed is what was taped and agreed", "", "Only the tape and the supplier know.");

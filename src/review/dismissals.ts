@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { areaAddress } from "../spreadsheet/areas";
 import type { Book, Cell } from "./book";
 import type { Finding } from "./finding";
@@ -54,8 +55,8 @@ export function keyOf(book: Book, rule: string, cells: readonly Cell[], about: r
 }
 
 function landmarkOf(book: Book, cell: Cell): string {
-  const grid = book.grids[cell.sheet]!;
-  const places = book.places[cell.sheet]!;
+  const grid = must(book.grids[cell.sheet]);
+  const places = must(book.places[cell.sheet]);
   const heading = places.headingRowOf(cell.row, cell.column);
   const texts: string[] = [];
   for (let column = heading?.first ?? grid.left; column <= (heading?.last ?? grid.right); column++) {
@@ -69,7 +70,7 @@ function landmarkOf(book: Book, cell: Cell): string {
 function hashOf(text: string): string {
   let [low, high] = [0x811c9dc5, 0x01000193];
   for (const letter of text) {
-    const code = letter.codePointAt(0)!;
+    const code = must(letter.codePointAt(0));
     low = Math.imul(low ^ code, 0x01000193) >>> 0;
     high = Math.imul(high ^ code, 0x85ebca6b) >>> 0;
   }

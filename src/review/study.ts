@@ -1,3 +1,4 @@
+import { must } from "../quantities/must";
 import { Book, type Cell, cellKey, type Target } from "./book";
 import type { WorkbookFacts } from "./facts";
 import { evaluate } from "./formula/evaluate";
@@ -90,7 +91,7 @@ export class Study {
 
   /** Whether a sheet is looked at; a very hidden or a protected one is not, and the review says so. */
   isChecked(sheet: number): boolean {
-    const { visibility, protected: isProtected } = this.book.grids[sheet]!.facts;
+    const { visibility, protected: isProtected } = must(this.book.grids[sheet]).facts;
     return visibility !== "VeryHidden" && !isProtected;
   }
 
@@ -123,11 +124,11 @@ export class Study {
         this.valueAt({ sheet: target.sheet, row: target.row + row, column: target.column + column }),
       ),
     );
-    return target.rows === 1 && target.columns === 1 ? rows[0]![0]! : rows;
+    return target.rows === 1 && target.columns === 1 ? must(must(rows[0])[0]) : rows;
   }
 
   valueAt({ sheet, row, column }: Cell): Single {
-    const grid = this.book.grids[sheet]!;
+    const grid = must(this.book.grids[sheet]);
     const kind = grid.kind(row, column);
     if (kind === "blank") return null;
     const value = grid.value(row, column);

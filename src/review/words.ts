@@ -1,9 +1,10 @@
+import { must } from "../quantities/must";
 import { areaAddress, quotedSheet } from "../spreadsheet/areas";
 import type { Book, Cell, Target } from "./book";
 
 /** `Jobs!F7`, `'Front yard'!F7:F9`. */
 export function address(book: Book, place: Cell & { readonly rows?: number; readonly columns?: number }): string {
-  return `${quotedSheet(book.grids[place.sheet]!.name)}!${areaAddress(place)}`;
+  return `${quotedSheet(must(book.grids[place.sheet]).name)}!${areaAddress(place)}`;
 }
 
 /** The address as it reads from a cell: without the sheet where it is the cell's own. */
@@ -29,7 +30,7 @@ export function list(items: readonly string[], most = 5): string {
 
 /** What a cell is called in words: its label and heading in quotes, or its address. */
 export function nameOf(book: Book, cell: Cell): string {
-  const places = book.places[cell.sheet]!;
+  const places = must(book.places[cell.sheet]);
   const words = [places.labelOf(cell.row, cell.column), places.headingOf(cell.row, cell.column)].filter(Boolean);
   return words.length > 0 ? words.map((word) => `“${word}”`).join(", ") : areaAddress(cell);
 }

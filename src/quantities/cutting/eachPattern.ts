@@ -1,3 +1,5 @@
+// biome-ignore-all lint/style/noNonNullAssertion: the innermost loops of the search, where each place is within its array
+
 import type { Job, Pattern, Pieces } from "./job";
 import { seenBefore } from "./seen";
 import type { Steps } from "./steps";

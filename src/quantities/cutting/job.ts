@@ -47,7 +47,10 @@ export function sumOfPieces(pieces: Pieces, amounts: ArrayLike<number>): number 
 /** The pieces still to be cut after the pattern was cut so often. */
 export function without(pieces: Pieces, { at, copies }: Pattern, times = 1): number[] {
   const rest = [...pieces];
-  for (let n = 0; n < at.length; n++) rest[must(at[n])]! -= must(copies[n]) * times;
+  for (let n = 0; n < at.length; n++) {
+    const place = must(at[n]);
+    rest[place] = must(rest[place]) - must(copies[n]) * times;
+  }
   return rest;
 }
 

@@ -1,3 +1,5 @@
+// biome-ignore-all lint/style/noNonNullAssertion: the innermost loops of the search, where each place is within its array
+
 import { type Cut, type Job, type Pattern, type Pieces, sumOver } from "./job";
 import type { Steps } from "./steps";
 

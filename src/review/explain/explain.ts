@@ -2,6 +2,7 @@ import type { CallExpression } from "@borgar/fx";
 import type { Declaration } from "../../functions/declare";
 import { valuesOf } from "../../functions/worksheetFunction";
 import { unitIn } from "../../headings/heading";
+import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import { Book, type Target } from "../book";
 import type { WorkbookFacts } from "../facts";
@@ -157,7 +158,7 @@ export function cellAround(
   const book = Book.unread(facts);
   const cell = { sheet: book.sheetNamed(place.sheet) ?? 0, row: place.row, column: place.column };
   const valueAt = (sheet: number, row: number, column: number): Single => {
-    const grid = book.grids[sheet]!;
+    const grid = must(book.grids[sheet]);
     const kind = grid.kind(row, column);
     if (kind === "blank") return null;
     const value = grid.value(row, column);
@@ -184,7 +185,7 @@ export function cellAround(
       },
       isFormula: (_, start) => {
         const target = targetAt(start);
-        return target !== undefined && book.grids[target.sheet]!.formula(target.row, target.column) !== undefined;
+        return target !== undefined && must(book.grids[target.sheet]).formula(target.row, target.column) !== undefined;
       },
       call,
     });
@@ -193,7 +194,7 @@ export function cellAround(
     const { references } = new PatternReader().read(`=${reference}`, cell.row, cell.column);
     const target = references[0] && book.targetOf(references[0], cell);
     if (!target) return "";
-    const places = book.places[target.sheet]!;
+    const places = must(book.places[target.sheet]);
     const [label, heading] = [places.labelOf(target.row, target.column), places.headingOf(target.row, target.column)];
     // A heading such as “Typed” says nothing that the label does not.
     const tells = label === "" || places.roleIn(heading) !== undefined || unitIn(heading) !== undefined;

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Failure, Value } from "../formula/values";
 
 /** Works out a part of a formula where it stands: `B5*12` or `BED.FEET(B5)`; undefined where that is not known. */
@@ -53,7 +54,7 @@ export function errorOf(
 ): NonNullable<Explanation["error"]> {
   const inner = inside.find(({ error }) => error !== undefined);
   if (inner) {
-    const { reason, fix } = inner.error!;
+    const { reason, fix } = must(inner.error);
     // Of several inside one another the innermost is told.
     return { reason: reason.startsWith(COMES_FROM) ? reason : `${COMES_FROM} ${inner.text}: ${reason}`, fix };
   }
@@ -63,7 +64,7 @@ export function errorOf(
   }
   const wrong = given.find(({ problem }) => problem !== undefined);
   if (wrong)
-    return { reason: wrong.problem!, fix: `Mend ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
+    return { reason: must(wrong.problem), fix: `Mend ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
   if (failure.error === "#NAME?") {
     return { reason: "The host does not know this function.", fix: "Load the add-in, then work the sheet out again." };
   }

@@ -1,5 +1,6 @@
 import type { DeclaredArgument } from "../../functions/declare";
 import { shareShown, shown } from "../../functions/working";
+import { must } from "../../quantities/must";
 import { isFailure, isRange, type Single, type Value } from "../formula/values";
 import { fullName, type Knowledge } from "../knowledge";
 import type { Evaluate, ExplainedArgument } from "./explanation";
@@ -22,7 +23,7 @@ export function explainArgument(
   if (value === undefined) return tell("not worked out here");
   if (isFailure(value)) return tell(value.error, { problem: `${name} comes as an error of its own.` });
   if (many) return readRange(argument, value, evaluate, knowledge, tell);
-  const one = isRange(value) ? (value.length === 1 && value[0]?.length === 1 ? value[0][0]! : undefined) : value;
+  const one = isRange(value) ? (value.length === 1 && value[0]?.length === 1 ? must(value[0][0]) : undefined) : value;
   if (one === undefined) return tell(valueShown(value), { problem: `${name} is a range of cells; give one cell.` });
   if (isFailure(one)) return tell(one.error, { problem: `${name} comes as an error of its own.` });
   if (one === null || isBlank(one, argument)) return leftOut(argument, text, knowledge, tell);
@@ -131,7 +132,7 @@ function readRange(
   const list = numbers.slice(0, 8).map(shown).join("; ") + (numbers.length > 8 ? "; …" : "");
   const words =
     (rows[0]?.length ?? 1) > 1 && rows.length > 1
-      ? `${rows.length} rows of ${rows[0]!.length}`
+      ? `${rows.length} rows of ${must(rows[0]).length}`
       : `${list} ${unit}`.trim();
   return tell(words);
 }

@@ -1,5 +1,6 @@
 import { shareShown, shown } from "../../functions/working";
 import type { Role } from "../../headings/roles";
+import { must } from "../../quantities/must";
 import { Book, type Cell, type Target } from "../book";
 import type { WorkbookFacts } from "../facts";
 import { PatternReader } from "../formula/pattern";
@@ -43,7 +44,7 @@ export function priceStrip(
 ): PriceStrip | undefined {
   const book = Book.unread(facts);
   const sheet = book.sheetNamed(place.sheet);
-  const price = sheet === undefined ? undefined : book.grids[sheet]!.number(place.row, place.column);
+  const price = sheet === undefined ? undefined : must(book.grids[sheet]).number(place.row, place.column);
   if (sheet === undefined || price === undefined) return undefined;
   const cell = originOf(book, { sheet, row: place.row, column: place.column });
   const line = lineStep(book, cell);
@@ -66,14 +67,14 @@ function stepsOf(book: Book, cell: Cell, left: number): StripStep[] {
 function linesOf(book: Book, { sheet, row, column, rows, columns }: Target): StripStep[] {
   if (columns > 1 || rows > MOST_LINES) return [];
   return Array.from({ length: rows }, (_, place) => ({ sheet, row: row + place, column })).flatMap((cell) => {
-    if (!book.grids[sheet]!.number(cell.row, cell.column)) return [];
+    if (!must(book.grids[sheet]).number(cell.row, cell.column)) return [];
     return lineStep(book, cell) ?? singleStep(book, cell);
   });
 }
 
 /** A line has its quantity, unit cost, cost and markup in the same row, under headings that say so. */
 function lineStep(book: Book, cell: Cell): StripStep | undefined {
-  const [grid, places] = [book.grids[cell.sheet]!, book.places[cell.sheet]!];
+  const [grid, places] = [must(book.grids[cell.sheet]), must(book.places[cell.sheet])];
   const amount = grid.number(cell.row, cell.column);
   const own = places.roleAt(cell.row, cell.column);
   if (amount === undefined || own.roleFrom !== "heading" || (own.role !== "price" && own.role !== "cost"))
@@ -113,10 +114,10 @@ function unitBeside(grid: SheetGrid, row: number, column: number | undefined): s
 }
 
 function singleStep(book: Book, cell: Cell): StripStep[] {
-  const grid = book.grids[cell.sheet]!;
+  const grid = must(book.grids[cell.sheet]);
   const amount = grid.number(cell.row, cell.column);
   if (amount === undefined) return [];
-  const label = book.places[cell.sheet]!.labelOf(cell.row, cell.column);
+  const label = must(book.places[cell.sheet]).labelOf(cell.row, cell.column);
   const isShare = grid.format(cell.row, cell.column).includes("%");
   return [step(book, cell, label, isShare ? shareShown(amount) : moneyShown(amount), amount)];
 }
@@ -126,7 +127,7 @@ const step = (book: Book, { sheet, row, column }: Cell, what: string, how: strin
   how,
   amount,
   isLine: false,
-  place: { sheet: book.grids[sheet]!.name, row, column },
+  place: { sheet: must(book.grids[sheet]).name, row, column },
 });
 
 const REFERENCE = String.raw`(?:(?:'[^']+'|\w+)!)?\$?[A-Z]{1,3}\$?\d+`;
@@ -136,14 +137,14 @@ const SUM = new RegExp(`^=${PART}(?:\\+${PART})*$`, "i");
 
 /** A cell that only adds up or hands on: what is behind it says more than it does. */
 function isSumOrCopy(book: Book, { sheet, row, column }: Cell): boolean {
-  return SUM.test((book.grids[sheet]!.formula(row, column) ?? "").replaceAll(/\s/g, ""));
+  return SUM.test((must(book.grids[sheet]).formula(row, column) ?? "").replaceAll(/\s/g, ""));
 }
 
 /** The cell that a price is handed on from, as the one in the head of a block is. */
 function originOf(book: Book, cell: Cell): Cell {
   let origin = cell;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const formula = book.grids[origin.sheet]!.formula(origin.row, origin.column) ?? "";
+    const formula = must(book.grids[origin.sheet]).formula(origin.row, origin.column) ?? "";
     const [target] = COPY.test(formula) ? readBy(book, origin) : [];
     if (!target) break;
     origin = { sheet: target.sheet, row: target.row, column: target.column };
@@ -152,7 +153,7 @@ function originOf(book: Book, cell: Cell): Cell {
 }
 
 function readBy(book: Book, cell: Cell): Target[] {
-  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column);
+  const formula = must(book.grids[cell.sheet]).formula(cell.row, cell.column);
   if (formula === undefined) return [];
   const { references } = new PatternReader().read(formula, cell.row, cell.column);
   return references.flatMap((reference) => book.targetOf(reference, cell) ?? []);

@@ -1,5 +1,6 @@
 import type { Kind } from "../../functions/declare";
 import { sizeOf, type UnitName, unitNamed, units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import { CUBIC_FEET_PER_CUBIC_YARD } from "../../quantities/units";
 import type { Cell } from "../book";
 import { knownFunction } from "../knowledge";
@@ -115,9 +116,9 @@ function multiplied(one: Dimension, other: Dimension, power: 1 | -1): Dimension 
 /** A typed number in a formula carries no unit: it is there to turn one unit into another. */
 function dimensionOfCell(study: Study, target: Cell | undefined): Dimension | undefined {
   if (!target) return undefined;
-  const grid = study.book.grids[target.sheet]!;
+  const grid = must(study.book.grids[target.sheet]);
   if (grid.kind(target.row, target.column) !== "number") return undefined;
-  const { unit, role } = study.book.places[target.sheet]!.describe(target.row, target.column);
+  const { unit, role } = must(study.book.places[target.sheet]).describe(target.row, target.column);
   if (unit) return dimensionOfUnit(unit);
   return role === "waste" || role === "markup" || role === "margin" ? PLAIN : undefined;
 }

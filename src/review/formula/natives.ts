@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import {
   type Failure,
   isFailure,
@@ -57,13 +58,15 @@ export const natives: Readonly<Record<string, (given: readonly Value[]) => Value
   ROUNDUP: rounding(Math.ceil),
   ROUNDDOWN: rounding(Math.floor),
   TRUNC: rounding(Math.floor),
-  INT: onNumbers((number) => Math.floor(number!)),
-  CEILING: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.ceil(tidy(number! / step)) * step)),
-  FLOOR: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.floor(tidy(number! / step)) * step)),
-  ABS: onNumbers((number) => Math.abs(number!)),
-  SQRT: onNumbers((number) => (number! < 0 ? { error: "#NUM!" } : Math.sqrt(number!))),
-  MOD: onNumbers((number, by = 0) => (by === 0 ? { error: "#DIV/0!" } : number! - by * Math.floor(number! / by))),
-  POWER: onNumbers((number, power = 0) => number! ** power),
+  INT: onNumbers((number) => Math.floor(must(number))),
+  CEILING: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.ceil(tidy(must(number) / step)) * step)),
+  FLOOR: onNumbers((number, step = 1) => (step === 0 ? 0 : Math.floor(tidy(must(number) / step)) * step)),
+  ABS: onNumbers((number) => Math.abs(must(number))),
+  SQRT: onNumbers((number) => (must(number) < 0 ? { error: "#NUM!" } : Math.sqrt(must(number)))),
+  MOD: onNumbers((number, by = 0) =>
+    by === 0 ? { error: "#DIV/0!" } : must(number) - by * Math.floor(must(number) / by),
+  ),
+  POWER: onNumbers((number, power = 0) => must(number) ** power),
   PI: () => Math.PI,
   ROWS: ([range]) => (range !== undefined && isRange(range) ? range.length : 1),
   COLUMNS: ([range]) => (range !== undefined && isRange(range) ? (range[0]?.length ?? 0) : 1),
@@ -136,7 +139,7 @@ function onNumbers(work: (...numbers: (number | undefined)[]) => number | Failur
 function rounding(round: (number: number) => number) {
   return onNumbers((number, places = 0) => {
     const factor = 10 ** Math.trunc(places);
-    return (Math.sign(number!) * round(tidy(Math.abs(number!) * factor))) / factor;
+    return (Math.sign(must(number)) * round(tidy(Math.abs(must(number)) * factor))) / factor;
   });
 }
 

@@ -1,4 +1,5 @@
 import { parse, type Token, toCol, tokenize, translateTokensToR1C1 } from "@borgar/fx";
+import { must } from "../../quantities/must";
 import { type Reference, readReference } from "./reference";
 import { type Tree, walk } from "./tree";
 
@@ -47,7 +48,7 @@ function patternOf(id: number, text: string, tokens: Token[], relative: string, 
   const tree = treeOf(tokens);
   const references = tree === undefined ? [] : referencesOf(tree, row, column);
   const workbooks = [
-    ...[...text.replaceAll(/"[^"]*"/g, "").matchAll(OTHER_WORKBOOK)].map(([, name]) => name!),
+    ...[...text.replaceAll(/"[^"]*"/g, "").matchAll(OTHER_WORKBOOK)].map(([, name]) => must(name)),
     ...references.flatMap(({ workbook }) => (workbook === undefined ? [] : [workbook])),
   ];
   return {

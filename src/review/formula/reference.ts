@@ -1,4 +1,5 @@
 import { parseA1Ref, parseStructRef, stringifyA1Ref, tokenize } from "@borgar/fx";
+import { must } from "../../quantities/must";
 
 /** One edge of a reference: fixed by a "$", or counted from the cell that the formula stands in. */
 export interface Edge {
@@ -104,7 +105,7 @@ export function shifted(
       written.push(token.value);
       continue;
     }
-    const shift = shiftOf(references[place]!, place);
+    const shift = shiftOf(must(references[place]), place);
     const moved = shift === undefined ? token.value : move(token.value, shift);
     if (moved === undefined) return undefined;
     written.push(moved);

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { CellValue } from "../facts";
 
 /** An error in a cell, and what its function said about it, where that is known. */
@@ -22,7 +23,7 @@ export function single(value: Value): Single {
   if (!isRange(value)) return value;
   const [row] = value;
   if (value.length !== 1 || row?.length !== 1) throw new Unknown("a range where one value is needed");
-  return row[0]!;
+  return must(row[0]);
 }
 
 export function numberOf(value: Value): number | Failure {

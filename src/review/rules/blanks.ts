@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
@@ -50,13 +51,16 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
     const blank = needed.filter((place) => !isFilled(study, family, place, member));
     // Nothing given is a line that is not used; text as the answer is a formula that expects blanks.
     if (blank.length === 0 || !isUsed(study, family, moving, member)) continue;
-    if (typeof study.valueAt(member) !== "number" || book.places[member.sheet]!.isTotalRow(member.row, member.column)) {
+    if (
+      typeof study.valueAt(member) !== "number" ||
+      must(book.places[member.sheet]).isTotalRow(member.row, member.column)
+    ) {
       continue;
     }
-    const pattern = book.patternAt(member.sheet, member.row, member.column)!;
+    const pattern = must(book.patternAt(member.sheet, member.row, member.column));
     for (const place of blank) {
-      const cell = readBy(book, family, member)[place]!;
-      if (study.isOutlier(cell) || asksFirst(pattern, pattern.references[place]!.text)) continue;
+      const cell = must(readBy(book, family, member)[place]);
+      if (study.isOutlier(cell) || asksFirst(pattern, must(pattern.references[place]).text)) continue;
       yield observeBlanks(study, cell, member);
     }
   }
@@ -64,13 +68,13 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
 
 /** Whether anything that goes along with a line is filled in, or it has a name and there is only one such thing. */
 function isUsed(study: Study, family: Family, moving: readonly number[], member: Cell): boolean {
-  if (moving.length === 1) return study.book.places[member.sheet]!.labelOf(member.row, member.column) !== "";
+  if (moving.length === 1) return must(study.book.places[member.sheet]).labelOf(member.row, member.column) !== "";
   return moving.some((place) => isFilled(study, family, place, member));
 }
 
 /** The references of a family to single cells that go along with each formula. */
 function movingOf({ book }: Study, family: Family): number[] {
-  const first = readBy(book, family, family.members[0]!);
+  const first = readBy(book, family, must(family.members[0]));
   return family.slots.flatMap((_, place) => {
     const target = first[place];
     return target?.moves && target.rows * target.columns === 1 ? [place] : [];
@@ -80,7 +84,7 @@ function movingOf({ book }: Study, family: Family): number[] {
 function observeBlanks(study: Study, { sheet, row, column }: Cell, member: Cell): Observation {
   const { book } = study;
   const cell = { sheet, row, column };
-  const isQuantity = book.places[sheet]!.roleAt(row, column).role === "quantity";
+  const isQuantity = must(book.places[sheet]).roleAt(row, column).role === "quantity";
   return {
     cell,
     more: [member],
@@ -105,11 +109,11 @@ function neededBy(study: Study, family: Family, moving: readonly number[]): numb
 
 /** Whether something is where one moving reference of a member points; "typed" asks for more than a formula. */
 function isFilled({ book }: Study, family: Family, place: number, member: Cell, how?: "typed"): boolean {
-  const { start, sheet, side } = family.slots[place]!;
+  const { start, sheet, side } = must(family.slots[place]);
   const along = start.at + alongOf(family.line, member);
   const [row, column] = family.line.direction === "down" ? [along, side] : [side, along];
-  if (book.patternAt(sheet!, row, column)) return how !== "typed";
-  return !book.grids[sheet!]!.isBlank(row, column);
+  if (book.patternAt(must(sheet), row, column)) return how !== "typed";
+  return !must(book.grids[must(sheet)]).isBlank(row, column);
 }
 
 export const emptyFactor: Rule = {
@@ -137,7 +141,7 @@ function observeEmptyFactor(study: Study, cell: Cell, pattern: Pattern): Observa
     if (!target || target.rows * target.columns !== 1 || study.valueAt(target) !== null) return [];
     if (study.isOutlier(target) || asksFirst(pattern, reference.text)) return [];
     const { sheet, row, column } = target;
-    const isNamed = book.places[sheet]!.labelOf(row, column) !== "";
+    const isNamed = must(book.places[sheet]).labelOf(row, column) !== "";
     return [
       {
         cell: { sheet, row, column },

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantities/units";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
@@ -27,11 +28,11 @@ export const density: Rule = {
         weights.set(cellKey(cell), { cell, tons: amount });
     }
     for (const cell of givenAsStone(study)) {
-      const tons = study.book.grids[cell.sheet]!.number(cell.row, cell.column);
+      const tons = must(study.book.grids[cell.sheet]).number(cell.row, cell.column);
       if (tons !== undefined && !weights.has(cellKey(cell))) weights.set(cellKey(cell), { cell, tons });
     }
     for (const { cell, tons } of weights.values()) {
-      if (study.book.grids[cell.sheet]!.formula(cell.row, cell.column) !== undefined) continue;
+      if (must(study.book.grids[cell.sheet]).formula(cell.row, cell.column) !== undefined) continue;
       yield observe(study, cell, tons);
     }
   },

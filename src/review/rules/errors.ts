@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
 import type { Pattern } from "../formula/pattern";
@@ -37,7 +38,7 @@ export const errors: Rule = {
 /** An error that another cell handed on is told where it began. */
 function comesFromElsewhere({ book }: Study, cell: Cell): boolean {
   return book.targetsOf(cell).some(({ sheet, row, column, rows, columns }) => {
-    const grid = book.grids[sheet]!;
+    const grid = must(book.grids[sheet]);
     for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
       for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {
         if (grid.kind(r, c) === "error") return true;
@@ -49,7 +50,7 @@ function comesFromElsewhere({ book }: Study, cell: Cell): boolean {
 
 function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
   const { book } = study;
-  const grid = book.grids[cell.sheet]!;
+  const grid = must(book.grids[cell.sheet]);
   const error = String(grid.value(cell.row, cell.column));
   const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
   const blank = pattern && blankNeeded(study, cell, pattern);
@@ -138,7 +139,7 @@ function spoiledBy(study: Study, cell: Cell): Cell[] {
   const open: Cell[] = [cell];
   const ends: Cell[] = [];
   for (let step = 0; open.length > 0 && step < STEPS; step++) {
-    const next = open.shift()!;
+    const next = must(open.shift());
     const readers = study.readers.of(next).filter((reader) => isFailure(study.valueAt(reader)));
     if (readers.length === 0 && next !== cell) ends.push(next);
     for (const { sheet, row, column } of readers) {

@@ -1,4 +1,5 @@
 import type { Role } from "../../headings/roles";
+import { must } from "../../quantities/must";
 import { type Mention, mentionsOf, NOTICE, type Subject } from "../sheet/subjects";
 import type { Study } from "../study";
 import type { Observation, Rule } from "./rule";
@@ -106,7 +107,7 @@ export const missing: Rule = {
       yield undefined;
       const circle = linkedWith(study, grid.index);
       const spokenOf = (subject: Subject) => circle.flatMap((sheet) => mentions.get(sheet)?.get(subject) ?? []);
-      const own = mentions.get(grid.index)!;
+      const own = must(mentions.get(grid.index));
       if (!isPriced(study, grid.index)) continue;
       for (const question of QUESTIONS) {
         const given = largest(own.get(question.given) ?? []);
@@ -159,7 +160,7 @@ const largest = (mentions: readonly Mention[]): Mention | undefined =>
   );
 
 function speaksOfNotice({ book }: Study, sheet: number): boolean {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   for (let row = grid.top; row <= grid.bottom; row++) {
     for (let column = grid.left; column <= grid.right; column++) {
       if (grid.kind(row, column) === "text" && NOTICE.test(String(grid.value(row, column)))) return true;

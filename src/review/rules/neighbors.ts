@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
 import { shifted } from "../formula/reference";
@@ -27,7 +28,7 @@ export const typedOver: Rule = {
 function observeTypedOver(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
   const formula = formulaFor(book, family, cell);
-  const typed = book.grids[cell.sheet]!.number(cell.row, cell.column)!;
+  const typed = must(must(book.grids[cell.sheet]).number(cell.row, cell.column));
   if (formula === undefined) return undefined;
   const would = asNumber(study.wouldGive(cell, formula));
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
@@ -51,7 +52,7 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
 /** Whether a line across runs through columns that hold different things. */
 export function isMixed({ book }: Study, { line, members }: Outlier["family"]): boolean {
   if (line.direction === "down") return false;
-  const places = book.places[line.sheet]!;
+  const places = must(book.places[line.sheet]);
   const kinds = members.map(({ row, column }) => {
     const { unit, role, roleFrom } = places.describe(row, column);
     return roleFrom === "heading" ? `${role} ${unit}` : `${places.headingOf(row, column) && unit}`;
@@ -83,7 +84,8 @@ export const unlike: Rule = {
     for (const outlier of study.outliers) {
       const { family, cell, holds } = outlier;
       if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
-      if (others.get(family)! > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family)) continue;
+      if (must(others.get(family)) > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family))
+        continue;
       yield observeUnlike(study, outlier);
     }
   },
@@ -91,8 +93,8 @@ export const unlike: Rule = {
 
 function observeUnlike(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
-  const grid = book.grids[cell.sheet]!;
-  const own = grid.formula(cell.row, cell.column)!;
+  const grid = must(book.grids[cell.sheet]);
+  const own = must(grid.formula(cell.row, cell.column));
   const formula = formulaFor(book, family, cell);
   if (formula === undefined) return undefined;
   const [is, would] = [grid.number(cell.row, cell.column), asNumber(study.wouldGive(cell, formula))];
@@ -106,7 +108,7 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
         : ` It gives ${short(is)}, the other ${short(would)}.`;
   return {
     cell,
-    group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${book.patternAt(cell.sheet, cell.row, cell.column)!.id}`,
+    group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${must(book.patternAt(cell.sheet, cell.row, cell.column)).id}`,
     about: own,
     seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
     todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
@@ -137,27 +139,27 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
   const start = readBy(book, family, first)[place];
   if (!start?.moves || start.rows * start.columns !== 1) return [];
   const isOutside = start.sheet !== first.sheet || alongOf(family.line, start) !== alongOf(family.line, first);
-  if (!isOutside || !book.grids[start.sheet]!.isTypedNumber(start.row, start.column)) return [];
-  const astray = rest.filter((member) => typeof study.valueAt(readBy(book, family, member)[place]!) !== "number");
+  if (!isOutside || !must(book.grids[start.sheet]).isTypedNumber(start.row, start.column)) return [];
+  const astray = rest.filter((member) => typeof study.valueAt(must(readBy(book, family, member)[place])) !== "number");
   if (astray.length < rest.length / 2) return [];
-  const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(book.grids[start.sheet]!.number(start.row, start.column)!)})`;
+  const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(must(must(book.grids[start.sheet]).number(start.row, start.column)))})`;
   const fixFor = (cell: Cell, target: Target) => {
     const [down, across] = [start.row - target.row, start.column - target.column];
     const shift = { top: down, bottom: down, left: across, right: across, fixed: true };
-    const pattern = book.patternAt(cell.sheet, cell.row, cell.column)!;
-    const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+    const pattern = must(book.patternAt(cell.sheet, cell.row, cell.column));
+    const formula = must(must(book.grids[cell.sheet]).formula(cell.row, cell.column));
     const corrected = shifted(formula, pattern.references, (_, at) => (at === place ? shift : undefined));
     return corrected === undefined ? [] : [change(study, cell, corrected)];
   };
   return rest.map((cell): Observation => {
-    const target = readBy(book, family, cell)[place]!;
+    const target = must(readBy(book, family, cell)[place]);
     // The first line is right as it is, and fixed with the others so that the next filling down holds.
     const fix = [...(cell === rest[0] ? fixFor(first, start) : []), ...fixFor(cell, target)];
     return {
       cell,
       more: [start],
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
-      about: `${place} ${book.grids[cell.sheet]!.formula(cell.row, cell.column)}`,
+      about: `${place} ${must(book.grids[cell.sheet]).formula(cell.row, cell.column)}`,
       seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
       todo: "Make all lines read the same cell, and fix it with $.",
       ...(fix.length > 0 && { fix }),

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/readers";
@@ -51,7 +52,7 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
   const isOutlier = study.isOutlier(cell);
   const isTakenAsNumber = readings.includes("taken as a number") && !readings.includes("taken as text");
   if (passed.length === 0 && !isOutlier && !isTakenAsNumber) return undefined;
-  const grid = book.grids[cell.sheet]!;
+  const grid = must(book.grids[cell.sheet]);
   const text = String(grid.value(cell.row, cell.column)).trim();
   const over =
     passed.length > 0

@@ -1,4 +1,5 @@
 import type { Role } from "../../headings/roles";
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
@@ -110,7 +111,7 @@ function* inProduct(tree: Tree): Generator<Pricing> {
     const share = isOne(left) ? right : isOne(right) && factor.operator === "+" ? left : undefined;
     if (share === undefined) continue;
     const others = factors.filter((other) => other.factor !== factor);
-    const cost = others.length === 1 ? others[0]!.factor : undefined;
+    const cost = others.length === 1 ? must(others[0]).factor : undefined;
     if (factor.operator === "+" && above) yield { way: "markup", share, cost };
     if (factor.operator === "-" && !above) yield { way: "margin", share, cost };
   }
@@ -151,7 +152,7 @@ function observeMarginAsMarkup(
       : costIs === undefined
         ? ` A margin of ${percent(shareIs)} is a markup of ${percent(shareIs / (1 - shareIs))}.`
         : ` On ${short(costIs)} a markup of ${percent(shareIs)} makes ${short(costIs * (1 + shareIs))}, a margin of ${percent(shareIs)} makes ${short(costIs / (1 - shareIs))}.`;
-  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const formula = must(must(book.grids[cell.sheet]).formula(cell.row, cell.column));
   return {
     cell,
     more: [target],

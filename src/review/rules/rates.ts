@@ -1,4 +1,5 @@
 import { toCol } from "@borgar/fx";
+import { must } from "../../quantities/must";
 import { areaAddress, quotedSheet } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import { type Pattern, PatternReader } from "../formula/pattern";
@@ -29,7 +30,7 @@ export const exampleRate: Rule = {
  * only a constant counts: what follows a rate is told of where the rate stands.
  */
 function observeExampleRate(study: Study, mark: Cell, text: string): Observation | undefined {
-  const grid = study.book.grids[mark.sheet]!;
+  const grid = must(study.book.grids[mark.sheet]);
   const isWorkedOut = grid.formula(mark.row, mark.column) !== undefined;
   for (let column = grid.left; column <= grid.right; column++) {
     const cell = { ...mark, column };
@@ -54,7 +55,7 @@ function observeExampleRate(study: Study, mark: Cell, text: string): Observation
 function isUsed(study: Study, cell: Cell): boolean {
   return study.readers.of(cell).some((reader) => {
     const isBeside = reader.sheet === cell.sheet && reader.row === cell.row;
-    return !isBeside || study.book.grids[reader.sheet]!.number(reader.row, reader.column) !== undefined;
+    return !isBeside || must(study.book.grids[reader.sheet]).number(reader.row, reader.column) !== undefined;
   });
 }
 
@@ -100,28 +101,28 @@ function ratesOf({ book, readers }: Study): Map<number, Rate> {
   for (const { name } of book.facts.names) {
     const target = book.namedTarget(name, 0);
     if (!target || target.rows * target.columns !== 1) continue;
-    const grid = book.grids[target.sheet]!;
+    const grid = must(book.grids[target.sheet]);
     if (grid.isTypedNumber(target.row, target.column))
-      found.push({ target, name, value: grid.number(target.row, target.column)! });
+      found.push({ target, name, value: must(grid.number(target.row, target.column)) });
   }
   for (const run of readers.runs) {
     for (const reference of run.pattern.references) {
       const { top, left } = reference.edges ?? {};
       const target = top?.fixed && left?.fixed ? book.targetOf(reference, { ...run, row: run.from }) : undefined;
       if (!target || target.rows * target.columns !== 1) continue;
-      const grid = book.grids[target.sheet]!;
+      const grid = must(book.grids[target.sheet]);
       if (grid.isTypedNumber(target.row, target.column))
-        found.push({ target, value: grid.number(target.row, target.column)! });
+        found.push({ target, value: must(grid.number(target.row, target.column)) });
     }
   }
   for (const grid of book.grids) {
     if (!RATE_SHEET.test(grid.name)) continue;
     for (let row = grid.top; row <= grid.bottom; row++) {
       for (let column = grid.left; column <= grid.right; column++) {
-        if (!grid.isTypedNumber(row, column) || book.places[grid.index]!.labelOf(row, column) === "") continue;
+        if (!grid.isTypedNumber(row, column) || must(book.places[grid.index]).labelOf(row, column) === "") continue;
         found.push({
           target: { sheet: grid.index, row, column, rows: 1, columns: 1 },
-          value: grid.number(row, column)!,
+          value: must(grid.number(row, column)),
         });
       }
     }
@@ -175,10 +176,11 @@ function amountsIn(pattern: Pattern): readonly Amount[] {
 
 function observeBuriedRate(study: Study, cell: Cell, pattern: Pattern, rate: Rate, tree: Tree): Observation {
   const { book } = study;
-  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const formula = must(must(book.grids[cell.sheet]).formula(cell.row, cell.column));
   const at = `$${toCol(rate.target.column)}$${rate.target.row + 1}`;
   const reference =
-    rate.name ?? (rate.target.sheet === cell.sheet ? at : `${quotedSheet(book.grids[rate.target.sheet]!.name)}!${at}`);
+    rate.name ??
+    (rate.target.sheet === cell.sheet ? at : `${quotedSheet(must(book.grids[rate.target.sheet]).name)}!${at}`);
   const corrected = replaced(formula, cell, pattern, tree, rate, reference);
   const shown = rate.value < 1 ? percent(rate.value) : short(rate.value);
   return {

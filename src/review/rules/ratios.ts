@@ -1,5 +1,6 @@
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
@@ -92,7 +93,7 @@ function observeOverlapSense(study: Study, overlap: Measure): Observation | unde
     group: `${cell.sheet}:${cell.column}`,
     about: String(amount),
     seen: isMuch
-      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(roll!.cell)}).`
+      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(must(roll).cell)}).`
       : `${name} laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
     todo: "Check the unit; 6 to 12 in is common practice.",
     ...(isMuch && amount >= rollIn && { level: "slip" as const, rank: 70 }),

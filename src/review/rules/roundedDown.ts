@@ -2,6 +2,7 @@ import type { CallExpression } from "@borgar/fx";
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
 import { isWholeThing } from "../../headings/words";
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
@@ -27,14 +28,14 @@ export const roundedDown: Rule = {
 
 function observe(study: Study, cell: Cell): Observation | undefined {
   const { book } = study;
-  const { heading, label, role } = book.places[cell.sheet]!.describe(cell.row, cell.column);
-  const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
+  const { heading, label, role } = must(book.places[cell.sheet]).describe(cell.row, cell.column);
+  const unit = must(book.places[cell.sheet]).unitOf(cell.row, cell.column);
   // The cost of stakes is money, though their label names a count.
   const isQuantity =
     role === "quantity" || heading === "" || (unit && units[unit].measures === "count" && !(role && MONEY.has(role)));
   const isCounted = isWholeThing(heading) || (isQuantity && isWholeThing(`${label} ${unitBeside(study, cell)}`));
   if (!isCounted) return undefined;
-  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const formula = must(must(book.grids[cell.sheet]).formula(cell.row, cell.column));
   // The places in the text have to be those of this cell's own formula.
   const own = new PatternReader().read(formula, cell.row, cell.column);
   const call = own.tree && roundingIn(own.tree);
@@ -52,14 +53,14 @@ function observe(study: Study, cell: Cell): Observation | undefined {
     todo: "Round up.",
     rank: Math.max(
       roundedDown.rank,
-      Math.min(100, Math.round(100 / Math.max(1, book.grids[cell.sheet]!.number(cell.row, cell.column) ?? 1))),
+      Math.min(100, Math.round(100 / Math.max(1, must(book.grids[cell.sheet]).number(cell.row, cell.column) ?? 1))),
     ),
     ...(corrected !== undefined && { fix: [change(study, cell, corrected)] }),
   };
 }
 
 function unitBeside({ book }: Study, { sheet, row, column }: Cell): string {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   return grid.isTypedText(row, column + 1) ? String(grid.value(row, column + 1)) : "";
 }
 

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Cell, Target } from "../book";
 import type { Change, Level } from "../finding";
 import type { Pattern } from "../formula/pattern";
@@ -53,7 +54,7 @@ export function change(
   after: string | number,
   numberFormat?: string,
 ): Change {
-  const grid = study.book.grids[sheet]!;
+  const grid = must(study.book.grids[sheet]);
   const before = grid.formula(row, column) ?? grid.value(row, column);
   return { sheet: grid.name, row, column, before, after, ...(numberFormat && { numberFormat }) };
 }

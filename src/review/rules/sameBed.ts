@@ -1,4 +1,5 @@
 import type { Role } from "../../headings/roles";
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import type { HeadingRow } from "../sheet/places";
@@ -19,7 +20,7 @@ export const sameBed: Rule = {
   *look(study) {
     for (const grid of study.book.grids) {
       if (!study.isChecked(grid.index)) continue;
-      const places = study.book.places[grid.index]!;
+      const places = must(study.book.places[grid.index]);
       for (const [index, heading] of places.headingRows.entries()) {
         yield undefined;
         const next = places.headingRows
@@ -41,7 +42,7 @@ interface Bed {
 
 /** One bed a row. */
 function* bedsDown(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Generator<Bed> {
-  const { grid, places } = { grid: study.book.grids[sheet]!, places: study.book.places[sheet]! };
+  const { grid, places } = { grid: must(study.book.grids[sheet]), places: must(study.book.places[sheet]) };
   const rows = range(head + 1, end);
   const columns = range(first, last).filter((column) => !isRunning(rows.map((row) => grid.value(row, column))));
   const isMeasured = columns.some(
@@ -58,7 +59,7 @@ function* bedsDown(study: Study, sheet: number, { first, last, row: head }: Head
 
 /** One bed a column, its name in the heading. */
 function* bedsAcross(study: Study, sheet: number, { first, last, row: head }: HeadingRow, end: number): Generator<Bed> {
-  const { grid, places } = { grid: study.book.grids[sheet]!, places: study.book.places[sheet]! };
+  const { grid, places } = { grid: must(study.book.grids[sheet]), places: must(study.book.places[sheet]) };
   const columns = range(first + 1, last);
   // In a table of one bed a row the headings are measures themselves.
   if (columns.some((column) => isMeasure(places.roleIn(places.headingOf(head + 1, column))))) return;
@@ -92,7 +93,7 @@ function* twins(
       known.set(sign, bed);
       continue;
     }
-    const name = study.book.grids[sheet]!.text(bed.place.row, bed.place.column);
+    const name = must(study.book.grids[sheet]).text(bed.place.row, bed.place.column);
     const which = (place: Target) =>
       what === "row" ? `row ${place.row + 1}` : `column ${areaAddress(place).replace(/\d.*/, "")}`;
     yield {
@@ -110,7 +111,7 @@ const range = (from: number, to: number) =>
   Array.from({ length: Math.max(0, to - from + 1) }, (_, place) => from + place);
 
 function isTyped({ book }: Study, { sheet, row, column }: Cell): boolean {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   return grid.formula(row, column) === undefined && !grid.isBlank(row, column);
 }
 
@@ -119,7 +120,7 @@ function typedIn(study: Study, cells: readonly Cell[]): { texts: string[]; numbe
   const [texts, numbers]: [string[], string[]] = [[], []];
   for (const cell of cells) {
     if (!isTyped(study, cell)) continue;
-    const value = String(study.book.grids[cell.sheet]!.value(cell.row, cell.column)).trim();
+    const value = String(must(study.book.grids[cell.sheet]).value(cell.row, cell.column)).trim();
     if (/^'?[\d.]/.test(value)) numbers.push(value);
     else texts.push(value.toLowerCase().replaceAll(/\s+/g, " "));
   }
@@ -129,5 +130,5 @@ function typedIn(study: Study, cells: readonly Cell[]): { texts: string[]; numbe
 /** A column that counts the rows, 1, 2, 3, tells no bed from another. */
 function isRunning(values: readonly unknown[]): boolean {
   const numbers = values.filter((value) => typeof value === "number");
-  return numbers.length > 2 && numbers.every((value, place) => place === 0 || value === numbers[place - 1]! + 1);
+  return numbers.length > 2 && numbers.every((value, place) => place === 0 || value === must(numbers[place - 1]) + 1);
 }

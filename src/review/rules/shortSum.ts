@@ -1,5 +1,6 @@
 import { toCol } from "@borgar/fx";
 import { unitIn } from "../../headings/heading";
+import { must } from "../../quantities/must";
 import { areaAddress, overlap, quotedSheet } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
@@ -23,10 +24,10 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
   const { cell, pattern } = summing;
   const left = leftOutOf(study, summing, sum);
   if (left.length === 0) return undefined;
-  const grid = book.grids[left[0]!.sheet]!;
+  const grid = must(book.grids[must(left[0]).sheet]);
   const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
   const isKnown = left.every(({ row, column }) => grid.number(row, column) !== undefined);
-  const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
+  const total = must(book.grids[cell.sheet]).number(cell.row, cell.column);
   const takes = list(sum.targets.map((target) => areaAddress(target)));
   const fixed = sum.name === "SUM" || sum.name === "AVERAGE" ? wholeRange(study, cell, sum, left) : undefined;
   return {
@@ -48,15 +49,15 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
 
 /** The formula with one range over all that is taken and all that is left out, where the call is nothing else. */
 function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): string | undefined {
-  const formula = study.book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const formula = must(must(study.book.grids[cell.sheet]).formula(cell.row, cell.column));
   const read = /^(=.*?\b(?:SUM|AVERAGE)\()([^()]*)(\).*)$/i.exec(formula);
   const [, before, inside, after] = read ?? [];
-  if (!inside || /\bSUM\(|\bAVERAGE\(/i.test(after!)) return undefined;
+  if (!inside || /\bSUM\(|\bAVERAGE\(/i.test(must(after))) return undefined;
   const hull = hullOf([...sum.targets, ...left.map((one) => ({ ...one, rows: 1, columns: 1 }))]);
   // A "$" that was there stays where it was.
   const [, startColumn = "", startRow = ""] = /(?:^|!)(\$?)[A-Z]+(\$?)\d/i.exec(inside.trim()) ?? [];
   const at = (column: number, row: number) => `${startColumn}${toCol(column)}${startRow}${row + 1}`;
-  const sheet = hull.sheet === cell.sheet ? "" : `${quotedSheet(study.book.grids[hull.sheet]!.name)}!`;
+  const sheet = hull.sheet === cell.sheet ? "" : `${quotedSheet(must(study.book.grids[hull.sheet]).name)}!`;
   const range = `${at(hull.column, hull.row)}:${at(hull.column + hull.columns - 1, hull.row + hull.rows - 1)}`;
   return `${before}${sheet}${range}${after}`;
 }
@@ -67,7 +68,7 @@ function hullOf(targets: readonly Target[]): Target {
   const column = Math.min(...targets.map((target) => target.column));
   const bottom = Math.max(...targets.map((target) => target.row + target.rows));
   const right = Math.max(...targets.map((target) => target.column + target.columns));
-  return { sheet: targets[0]!.sheet, row, column, rows: bottom - row, columns: right - column };
+  return { sheet: must(targets[0]).sheet, row, column, rows: bottom - row, columns: right - column };
 }
 
 /** Years stand in headings as numbers. */
@@ -115,7 +116,7 @@ export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] 
 }
 
 function stretchOf(targets: readonly Target[]): Stretch | undefined {
-  const first = targets[0]!;
+  const first = must(targets[0]);
   if (targets.some(({ sheet }) => sheet !== first.sheet)) return undefined;
   const sameColumn = targets.every(({ column, columns }) => column === first.column && columns === 1);
   const sameRow = targets.every(({ row, rows }) => row === first.row && rows === 1);
@@ -149,7 +150,7 @@ function isRepeated({ book }: Study, { cell, pattern }: SummingCell, direction: 
 function isEnd({ book }: Study, { direction, sheet, at }: Stretch, along: number): boolean {
   return (
     direction === "down" &&
-    book.places[sheet]!.headingRows.some(({ row, first, last }) => row === along && first <= at && at <= last)
+    must(book.places[sheet]).headingRows.some(({ row, first, last }) => row === along && first <= at && at <= last)
   );
 }
 
@@ -162,7 +163,7 @@ function isLeftOut(
   isNear: boolean,
 ): boolean {
   const { book } = study;
-  const grid = book.grids[at.sheet]!;
+  const grid = must(book.grids[at.sheet]);
   if (!isAmount(grid, at) || cellKey(at) === cellKey(cell)) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
   // A subtotal is no line, unless lines are subtotals themselves.
@@ -172,7 +173,7 @@ function isLeftOut(
     !takenOf(study, stretch, sum).some((one) => book.patternAt(one.sheet, one.row, one.column) === pattern)
   )
     return false;
-  if (stretch.direction === "down" && book.places[at.sheet]!.isTotalRow(at.row, at.column)) return false;
+  if (stretch.direction === "down" && must(book.places[at.sheet]).isTotalRow(at.row, at.column)) return false;
   // What is worked out from the cells that are taken is no further item beside them.
   const reads = book.targetsOf(at);
   if (reads.some((target) => target.sheet === cell.sheet && contains(target, cell))) return false;
@@ -189,7 +190,7 @@ function isAmount(grid: SheetGrid, { row, column }: Cell): boolean {
 
 /** Cells with a number that a sum takes; of many the first. */
 function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cell[] {
-  const grid = book.grids[stretch.sheet]!;
+  const grid = must(book.grids[stretch.sheet]);
   const taken: Cell[] = [];
   for (let along = stretch.from; along <= stretch.to && taken.length < SAMPLE; along++) {
     const inside = cellAt(stretch, along);
@@ -201,7 +202,7 @@ function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cel
 
 /** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
 function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: boolean): boolean {
-  const grid = book.grids[at.sheet]!;
+  const grid = must(book.grids[at.sheet]);
   const taken = takenOf({ book }, stretch, sum);
   const [sample] = taken;
   if (!sample) return false;
@@ -212,7 +213,7 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   const areDifferent = skeletons.size > patterns.length / 2 && !patterns.some((one) => one && isPlainSum(one));
   const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
   if (!alike || (!pattern && isYear(grid.number(at.row, at.column) ?? 0))) return false;
-  const places = book.places[at.sheet]!;
+  const places = must(book.places[at.sheet]);
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
   // A heading that says what its column holds speaks for the whole of it.
   const isTold = one.roleFrom === "heading" || unitIn(one.heading) !== undefined;

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
@@ -54,7 +55,7 @@ function* subtotalsIn(sum: Sum, byColumn: ReadonlyMap<string, readonly SummingCe
     for (let column = target.column; column < target.column + Math.min(target.columns, 500); column++) {
       const list = byColumn.get(`${target.sheet}:${column}`) ?? [];
       for (let place = firstFrom(list, target.row); place < list.length; place++) {
-        const subtotal = list[place]!;
+        const subtotal = must(list[place]);
         if (!contains(target, subtotal.cell)) break;
         yield { subtotal, place: subtotal.cell };
       }
@@ -67,7 +68,7 @@ function firstFrom(list: readonly SummingCell[], row: number): number {
   let [low, high] = [0, list.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (list[middle]!.cell.row < row) low = middle + 1;
+    if (must(list[middle]).cell.row < row) low = middle + 1;
     else high = middle;
   }
   return low;
@@ -115,7 +116,7 @@ function takenAgain({ book }: Study, { targets }: Sum): Cell[] {
       for (let row = top; row < Math.min(bottom, top + 200); row++) {
         for (let column = left; column < right; column++) {
           const cell = { sheet: one.sheet, row, column };
-          if (book.grids[one.sheet]!.number(row, column)) found.set(cellKey(cell), cell);
+          if (must(book.grids[one.sheet]).number(row, column)) found.set(cellKey(cell), cell);
         }
       }
     }
@@ -131,15 +132,15 @@ function observeDoubleCount(
   how: "subtotal" | "again",
 ): Observation {
   const { book } = study;
-  const grid = book.grids[cell.sheet]!;
+  const grid = must(book.grids[cell.sheet]);
   const places = [...new Map(twice.map((place) => [cellKey(place), place])).values()];
   const amount = places.reduce(
-    (total, { sheet, row, column }) => total + (book.grids[sheet]!.number(row, column) ?? 0),
+    (total, { sheet, row, column }) => total + (must(book.grids[sheet]).number(row, column) ?? 0),
     0,
   );
   const total = grid.number(cell.row, cell.column);
   const addresses = places.map((place) => addressFrom(book, cell, place));
-  const formula = grid.formula(cell.row, cell.column)!;
+  const formula = must(grid.formula(cell.row, cell.column));
   // Taking once off again what is in twice is right whatever else is in the sum.
   const isSum = sum.name === "SUM" || sum.name === "+";
   const isPlain = isSum && isPlainSum(pattern) && places.length <= 5 && !/^=ROUND/i.test(formula);
@@ -178,7 +179,7 @@ export const hiddenInTotal: Rule = {
   matters: "Whoever reads or prints the sheet cannot see what the total is made of.",
   look: (study) =>
     eachSum(study, ({ cell, sums }) => {
-      const grid = study.book.grids[cell.sheet]!;
+      const grid = must(study.book.grids[cell.sheet]);
       // A hidden total belongs to hidden helpers.
       if (grid.isRowHidden(cell.row) || grid.isColumnHidden(cell.column)) return undefined;
       return sums
@@ -197,10 +198,13 @@ function observeHiddenInTotal(study: Study, cell: Cell, sum: Sum): Observation |
     showing ||= showsANumber(study, target);
   }
   if (hidden.length === 0 || !showing) return undefined;
-  const amount = hidden.reduce((sum, { sheet, row, column }) => sum + book.grids[sheet]!.number(row, column)!, 0);
-  const total = book.grids[cell.sheet]!.number(cell.row, cell.column);
+  const amount = hidden.reduce(
+    (sum, { sheet, row, column }) => sum + must(must(book.grids[sheet]).number(row, column)),
+    0,
+  );
+  const total = must(book.grids[cell.sheet]).number(cell.row, cell.column);
   const rows = [...new Set(hidden.map(({ row }) => row + 1))];
-  const isRows = rows.every((row) => book.grids[cell.sheet]!.isRowHidden(row - 1));
+  const isRows = rows.every((row) => must(book.grids[cell.sheet]).isRowHidden(row - 1));
   const what = isRows ? `${counted(rows.length, "hidden row")} (${list(rows.map(String))})` : "hidden columns";
   return {
     cell,
@@ -215,7 +219,7 @@ function observeHiddenInTotal(study: Study, cell: Cell, sum: Sum): Observation |
 
 /** The numbers of a range that do not show: in hidden rows of one that goes down, in hidden columns of one across. */
 function* hiddenIn({ book }: Study, { sheet, row, column, rows, columns }: Target): Generator<Cell> {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   const within = (at: number, from: number, count: number) => at >= from && at < from + count;
   const [left, right] = [Math.max(column, grid.left), Math.min(column + columns - 1, grid.right)];
   const [top, bottom] = [Math.max(row, grid.top), Math.min(row + rows - 1, grid.bottom)];
@@ -231,7 +235,7 @@ function* hiddenIn({ book }: Study, { sheet, row, column, rows, columns }: Targe
 }
 
 function showsANumber({ book }: Study, { sheet, row, column, rows, columns }: Target): boolean {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
     if (rows > 1 && grid.isRowHidden(r)) continue;
     for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {

@@ -1,5 +1,6 @@
 import { type DeclaredArgument, kindWords } from "../../functions/declare";
 import { units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import {
   CUBIC_FEET_PER_CUBIC_YARD,
   FEET_PER_YARD,
@@ -98,13 +99,13 @@ function isCount({ tree = null }: Pattern, times: number): boolean {
 
 function observeUnitFactor(study: Study, cell: Cell, pattern: Pattern): Observation | undefined {
   const { book } = study;
-  const unit = book.places[cell.sheet]!.unitOf(cell.row, cell.column);
+  const unit = must(book.places[cell.sheet]).unitOf(cell.row, cell.column);
   if (!unit || ["share", "count", "money"].includes(units[unit].measures)) return undefined;
   const says = dimensionOfUnit(unit);
   const is = dimensionOf(study, cell, pattern, pattern.tree ?? null);
   const slip = is && isSameKind(is, says) ? unitSlip(says.size / is.size) : undefined;
   if (!slip || isCount(pattern, slip.times)) return undefined;
-  const formula = book.grids[cell.sheet]!.formula(cell.row, cell.column)!;
+  const formula = must(must(book.grids[cell.sheet]).formula(cell.row, cell.column));
   const factor = Number((slip.times >= 1 ? slip.times : 1 / slip.times).toPrecision(6));
   return {
     cell,
@@ -154,7 +155,7 @@ function observeArgument(
   if (!isOther && !slip) return undefined;
   const { book } = study;
   const target = targetOfTree(book, cell, pattern, given);
-  const unit = target && book.places[target.sheet]!.unitOf(target.row, target.column);
+  const unit = target && must(book.places[target.sheet]).unitOf(target.row, target.column);
   const from = target
     ? `${addressFrom(book, cell, target)} (${nameOf(book, target)}${unit ? `, in ${unit}` : ""})`
     : "what it is given";

@@ -1,5 +1,6 @@
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { type Use, usesOf, usesThrough } from "../formula/readers";
@@ -23,15 +24,15 @@ export const wholePercent: Rule = {
   covers: ["typed-over"],
   look: (study) =>
     eachCell(study, (cell, grid) => {
-      const value = grid.isTypedNumber(cell.row, cell.column) ? grid.number(cell.row, cell.column)! : 0;
+      const value = grid.isTypedNumber(cell.row, cell.column) ? must(grid.number(cell.row, cell.column)) : 0;
       return value >= 1 && value <= 100 ? observe(study, cell, value) : undefined;
     }),
 };
 
 function observe(study: Study, cell: Cell, value: number): Observation | undefined {
   const { book } = study;
-  const grid = book.grids[cell.sheet]!;
-  const { role, unit, roleFrom } = book.places[cell.sheet]!.describe(cell.row, cell.column);
+  const grid = must(book.grids[cell.sheet]);
+  const { role, unit, roleFrom } = must(book.places[cell.sheet]).describe(cell.row, cell.column);
   const looksLikeShare = (role !== undefined && SHARES.has(role)) || (unit && units[unit].measures === "share");
   if (!looksLikeShare && !isReadAsShare(study, cell)) return undefined;
   const most = (role && MOST[role]) ?? MOST_OTHERWISE;
@@ -43,7 +44,7 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
   const isShare =
     (unit && units[unit].measures === "share") ||
     roleFrom === "heading" ||
-    book.places[cell.sheet]!.standsAlone(cell.row);
+    must(book.places[cell.sheet]).standsAlone(cell.row);
   const isUsed =
     usages.includes("share") || (looksLikeShare && isShare && value >= MOST_OTHERWISE && usages.includes("factor"));
   const isShown =

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Book, Cell, Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { shifted } from "../formula/reference";
@@ -26,7 +27,7 @@ const ENDING_BLANK_ROWS = 2;
 
 /** The bodies of all columns of a sheet. */
 export function* linesDown(book: Book, sheet: number): Generator<Line> {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   const blank: boolean[] = [];
   for (let row = grid.top; row <= grid.bottom; row++) blank.push(grid.isRowBlank(row));
   const breaks = (row: number) => {
@@ -35,9 +36,9 @@ export function* linesDown(book: Book, sheet: number): Generator<Line> {
   };
   for (let column = grid.left; column <= grid.right; column++) {
     const heads = new Set(
-      book.places[sheet]!.headingRows.filter(({ first, last }) => first <= column && column <= last).map(
-        ({ row }) => row,
-      ),
+      must(book.places[sheet])
+        .headingRows.filter(({ first, last }) => first <= column && column <= last)
+        .map(({ row }) => row),
     );
     let from = grid.top;
     for (let row = grid.top; row <= grid.bottom + 1; row++) {
@@ -50,7 +51,7 @@ export function* linesDown(book: Book, sheet: number): Generator<Line> {
 
 /** The bodies of all rows of a sheet; a column without anything ends them. */
 export function* linesAcross(book: Book, sheet: number): Generator<Line> {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   const stretches: { from: number; to: number }[] = [];
   let from = grid.left;
   for (let column = grid.left; column <= grid.right + 1; column++) {
@@ -58,7 +59,7 @@ export function* linesAcross(book: Book, sheet: number): Generator<Line> {
     if (column - from > 3) stretches.push({ from, to: column - 1 });
     from = column + 1;
   }
-  const heads = new Set(book.places[sheet]!.headingRows.map(({ row }) => row));
+  const heads = new Set(must(book.places[sheet]).headingRows.map(({ row }) => row));
   for (let row = grid.top; row <= grid.bottom; row++) {
     if (heads.has(row)) continue;
     for (const stretch of stretches) yield { sheet, direction: "across", at: row, ...stretch };
@@ -117,10 +118,10 @@ function familyOf(
   skeleton: string,
   group: readonly { cell: Cell; pattern: Pattern }[],
 ): Family {
-  const first = group[0]!;
+  const first = must(group[0]);
   // Formulas filled down share their pattern, and then the first speaks for all.
   const alike = group.every(({ pattern }) => pattern === first.pattern);
-  const counted = alike ? [first, group.at(-1)!] : group;
+  const counted = alike ? [first, must(group.at(-1))] : group;
   const slots = first.pattern.references.map((_, place) =>
     slotOf(counted.map(({ cell, pattern }) => reachOf(book, line, cell, pattern, place))),
   );
@@ -150,7 +151,7 @@ interface Reach {
 }
 
 function reachOf(book: Book, line: Line, cell: Cell, pattern: Pattern, place: number): Reach {
-  const reference = pattern.references[place]!;
+  const reference = must(pattern.references[place]);
   const own = alongOf(line, cell);
   const target = book.targetOf(reference, cell);
   if (!target) return { across: reference.text.toLowerCase(), sheet: undefined, side: 0, start: 0, end: 0, own };
@@ -167,7 +168,7 @@ function slotOf(reaches: readonly Reach[]): Slot {
     return moving.count >= staying.count ? { moves: true, at: moving.value } : { moves: false, at: staying.value };
   };
   const { value: across } = commonest(reaches.map((reach) => reach.across));
-  const { sheet, side } = reaches.find((reach) => reach.across === across)!;
+  const { sheet, side } = must(reaches.find((reach) => reach.across === across));
   return {
     across,
     sheet,
@@ -195,10 +196,10 @@ export function readBy(
   cell: Cell,
 ): ((Target & { readonly moves: boolean }) | undefined)[] {
   const along = alongOf(line, cell);
-  const first = members[0]!;
-  const pattern = book.patternAt(first.sheet, first.row, first.column)!;
+  const first = must(members[0]);
+  const pattern = must(book.patternAt(first.sheet, first.row, first.column));
   return slots.map(({ start, end }, place) => {
-    const target = book.targetOf(pattern.references[place]!, first);
+    const target = book.targetOf(must(pattern.references[place]), first);
     if (!target) return undefined;
     const from = start.moves ? start.at + along : start.at;
     const to = end.moves ? end.at + along : end.at;
@@ -220,13 +221,13 @@ export function formulaFor(book: Book, { line, members, slots }: Family, cell: C
   const along = alongOf(line, cell);
   const distance = (member: Cell) => Math.abs(alongOf(line, member) - along);
   const nearest = members.reduce((best, member) => (distance(member) < distance(best) ? member : best));
-  const formula = book.grids[nearest.sheet]!.formula(nearest.row, nearest.column);
+  const formula = must(book.grids[nearest.sheet]).formula(nearest.row, nearest.column);
   const pattern = book.patternAt(nearest.sheet, nearest.row, nearest.column);
   if (formula === undefined || !pattern) return undefined;
   const by = along - alongOf(line, nearest);
   return shifted(formula, pattern.references, (reference, place) => {
     if (!reference.edges) return undefined;
-    const [start, end] = [slots[place]!.start.moves ? by : 0, slots[place]!.end.moves ? by : 0];
+    const [start, end] = [must(slots[place]).start.moves ? by : 0, must(slots[place]).end.moves ? by : 0];
     return line.direction === "down"
       ? { top: start, bottom: end, left: 0, right: 0 }
       : { top: 0, bottom: 0, left: start, right: end };

@@ -1,5 +1,6 @@
 import { type Role, usualUnit } from "../../headings/roles";
 import { sizeOf, type UnitName, units } from "../../headings/units";
+import { must } from "../../quantities/must";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { Cell } from "../book";
 import { fullName } from "../knowledge";
@@ -40,11 +41,11 @@ export function* findMeasures(study: Study): Generator<undefined, Measure[]> {
 
 function measureAt(study: Study, cell: Cell, kind: "number" | "text"): Measure | undefined {
   const { sheet, row, column } = cell;
-  const [grid, places] = [study.book.grids[sheet]!, study.book.places[sheet]!];
+  const [grid, places] = [must(study.book.grids[sheet]), must(study.book.places[sheet])];
   const { role, roleFrom } = places.roleAt(row, column);
   if (role === undefined || (roleFrom === "heading" && places.isTotalRow(row, column))) return undefined;
   const unit = places.unitOf(row, column);
-  const number = kind === "number" ? grid.number(row, column)! : taped(study, cell, role, unit);
+  const number = kind === "number" ? must(grid.number(row, column)) : taped(study, cell, role, unit);
   if (number === undefined) return undefined;
   return {
     cell,

@@ -1,3 +1,4 @@
+import { must } from "../../quantities/must";
 import type { Book, Cell, Target } from "../book";
 import { sumsItsOwnLine } from "../formula/sums";
 import { alongOf, cellOf, type Family, isRolling, readBy } from "./family";
@@ -44,13 +45,13 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
   const needs = needsOf(book, family);
   if (needs.length === 0) return [];
   const found: Outlier[] = [];
-  const [first, last] = [alongOf(line, members[0]!), alongOf(line, members.at(-1)!)];
+  const [first, last] = [alongOf(line, must(members[0])), alongOf(line, must(members.at(-1)))];
   const look = (along: number): "seen" | "passed" | "ended" => {
     const cell = cellOf(line, along);
     const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
     const isTotal =
       (pattern && sumsItsOwnLine(book, cell, pattern, line.direction)) ||
-      book.places[cell.sheet]!.isTotalRow(cell.row, cell.column);
+      must(book.places[cell.sheet]).isTotalRow(cell.row, cell.column);
     if (isTotal) return "ended";
     if (!hasNeeds(book, family, needs, cell)) return "passed";
     const holds = holdsOf(book, cell);
@@ -83,7 +84,7 @@ function outwards(from: number, to: number, step: 1 | -1, look: (along: number) 
 }
 
 function holdsOf(book: Book, { sheet, row, column }: Cell): Outlier["holds"] | undefined {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   if (grid.formula(row, column) !== undefined) return "formula";
   const kind = grid.kind(row, column);
   return kind === "truth" || kind === "error" ? undefined : kind;
@@ -96,7 +97,7 @@ function needsOf(book: Book, family: Family): number[] {
   const isGiven = (target: (typeof sample)[number][number]) => target?.moves === true && !isBlankAt(book, target);
   // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
   const isTyped = (target: (typeof sample)[number][number]) =>
-    isGiven(target) && book.patternAt(target!.sheet, target!.row, target!.column) === undefined;
+    isGiven(target) && book.patternAt(must(target).sheet, must(target).row, must(target).column) === undefined;
   const used = sample.filter((read) => read.some(isTyped));
   const counted = used.length > 0 ? used : sample;
   return family.slots.flatMap((_, place) =>
@@ -114,6 +115,6 @@ function hasNeeds(book: Book, family: Family, needs: readonly number[], cell: Ce
 
 /** A range counts as blank where its first and its last cell are. */
 function isBlankAt(book: Book, { sheet, row, column, rows, columns }: Target): boolean {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   return grid.isBlank(row, column) && grid.isBlank(row + rows - 1, column + columns - 1);
 }

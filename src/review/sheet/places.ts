@@ -3,6 +3,7 @@ import { roleOf } from "../../headings/meaning";
 import type { Role } from "../../headings/roles";
 import { type UnitName, unitNamed } from "../../headings/units";
 import { isHeadingWord, isTotalLabel, PARAMETERS } from "../../headings/words";
+import { must } from "../../quantities/must";
 import type { SheetGrid } from "./grid";
 
 /** A row of headings, and the columns from its first to its last text. */
@@ -158,7 +159,7 @@ export class SheetPlaces {
   /** The row of headings that a cell stands below. */
   headingRowOf(row: number, column: number): HeadingRow | undefined {
     for (let place = this.headingRows.length - 1; place >= 0; place--) {
-      const heading = this.headingRows[place]!;
+      const heading = must(this.headingRows[place]);
       if (heading.row < row && heading.first <= column && column <= heading.last + 1) return heading;
     }
     return undefined;
@@ -207,7 +208,7 @@ export class SheetPlaces {
 
   /** What a heading or label of this sheet says its cells hold. */
   roleIn(text: string): Role | undefined {
-    return kept(this.#roles, text, () => roleOf(this.#read(text)!));
+    return kept(this.#roles, text, () => roleOf(must(this.#read(text))));
   }
 
   /** Whether a row is one of sums, by its label. */

@@ -1,4 +1,5 @@
 import { isTotalLabel } from "../../headings/words";
+import { must } from "../../quantities/must";
 import type { Book } from "../book";
 import { calledName, isCall, walk } from "../formula/tree";
 import type { Knowledge } from "../knowledge";
@@ -46,14 +47,14 @@ export const NOTICE =
 /** What a sheet speaks of, with the numbers that belong to it. */
 export function* mentionsOf(study: Study, sheet: number): Generator<undefined, Map<Subject, Mention[]>> {
   const { book, knowledge } = study;
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   const found = new Map<Subject, Mention[]>();
   const add = (subject: Subject, mention: Mention) => {
     const list = found.get(subject);
     if (list) list.push(mention);
     else found.set(subject, [mention]);
   };
-  const headings = new Map(book.places[sheet]!.headingRows.map((heading) => [heading.row, heading]));
+  const headings = new Map(must(book.places[sheet]).headingRows.map((heading) => [heading.row, heading]));
   for (let row = grid.top; row <= grid.bottom; row++) {
     if (row % 200 === 0) yield undefined;
     for (let column = grid.left; column <= grid.right; column++) {
@@ -95,10 +96,10 @@ function wasteGiven(knowledge: Knowledge, called: string, given: number): boolea
 }
 
 function mostBelow(book: Book, sheet: number, head: number, column: number): number {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   let most = 0;
   for (let row = head + 1; row <= grid.bottom; row++) {
-    const isNext = book.places[sheet]!.headingRows.some(
+    const isNext = must(book.places[sheet]).headingRows.some(
       (heading) => heading.row === row && heading.first <= column && column <= heading.last,
     );
     if (isNext) break;
@@ -108,7 +109,7 @@ function mostBelow(book: Book, sheet: number, head: number, column: number): num
 }
 
 function mostBeside(book: Book, sheet: number, row: number, column: number): number | undefined {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   if (isTotalLabel(String(grid.value(row, column)))) return 0;
   let most: number | undefined;
   for (let right = column + 1; right <= grid.right; right++) {
@@ -120,9 +121,9 @@ function mostBeside(book: Book, sheet: number, row: number, column: number): num
 
 /** A unit cost does not make a line that is charged; tape text counts as something. */
 function worthOf(book: Book, sheet: number, row: number, column: number): number | undefined {
-  const grid = book.grids[sheet]!;
+  const grid = must(book.grids[sheet]);
   const number = grid.number(row, column);
   if (number === undefined) return /^\s*\d/.test(String(grid.value(row, column))) ? 1 : undefined;
-  const { role } = book.places[sheet]!.roleAt(row, column);
+  const { role } = must(book.places[sheet]).roleAt(row, column);
   return role === "unit cost" || role === "unit price" || role === "markup" || role === "margin" ? 0 : number;
 }

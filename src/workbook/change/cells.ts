@@ -67,7 +67,7 @@ export async function writeChanges(
     const before = look();
     refuseChanged(before, (change) => change.before);
     const styled = headings && placeBefore && { ...headings, before: placeBefore() };
-    // All of them were read.
+    // biome-ignore lint/style/noNonNullAssertion: all of them were read
     const formatOf = (change: CellWrite) => before.get(change)!.format;
     const cells = changes.map((change) => ({ ...change, formatBefore: formatOf(change) }));
     const states = changes.map((change) => {
@@ -81,6 +81,7 @@ export async function writeChanges(
       queueApply: () => {
         const widthsWritten = styled && queueStyle(context, styled);
         queueWrite(context, states);
+        // biome-ignore lint/style/noNonNullAssertion: what is styled has its widths queued
         return () => ({ title, cells, ...(styled && { headings: withWidths(styled, widthsWritten!()) }) });
       },
       queueUndo: (restored) => {
@@ -239,7 +240,7 @@ function runsOf<C extends Cell>(cells: readonly C[]): C[][] {
 const compare = (one: string, other: string) => (one < other ? -1 : Number(one > other));
 
 function rangeOf(context: Excel.RequestContext, run: readonly Cell[]): Excel.Range {
-  // A run has at least one cell.
+  // biome-ignore lint/style/noNonNullAssertion: a run has at least one cell
   const { sheet, row, column } = run[0]!;
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, run.length, 1);
 }

@@ -63,7 +63,7 @@ export async function insertPlan(makePlan: MakePlan, place: Place): Promise<Inse
     if (place.kind !== "new sheet") return insertOnSheet(context, makePlan, place);
     const plan = makePlan(CORNER);
     const inserted = await insertOnNewSheets(context, plan.title, [{ name: place.name, plan }]);
-    // One plan is on one sheet.
+    // biome-ignore lint/style/noNonNullAssertion: one plan is on one sheet
     if (inserted.done) return { done: true, title: plan.title, id: inserted.id, ...inserted.sheets[0]! };
     const { obstacles } = inserted;
     const address = areaAddress({ ...CORNER, rows: plan.rows, columns: plan.columns });

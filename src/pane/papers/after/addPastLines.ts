@@ -1,3 +1,4 @@
+import { must } from "../../../quantities/must";
 import {
   morePastJobs,
   PAST_JOBS_HEADING,
@@ -25,7 +26,7 @@ export interface AddedLines {
 export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<AddedLines> {
   if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {
     throw new WorkbookFailure(
-      `${lines[0]!.job} is in the list already, as of today. Change it there, or give this job another name.`,
+      `${must(lines[0]).job} is in the list already, as of today. Change it there, or give this job another name.`,
     );
   }
   const inserted = past
