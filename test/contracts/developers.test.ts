@@ -31,7 +31,17 @@ describe("the guide for people who work on Bedrow", () => {
 
   test("names a room for each folder of src that others import from", () => {
     const rooms = new Set(named.map((path) => path.split("/").slice(0, 2).join("/")));
-    for (const room of ["quantities", "layout", "functions", "sheets", "workbook", "pane", "practice", "review", "help"])
+    for (const room of [
+      "quantities",
+      "layout",
+      "functions",
+      "sheets",
+      "workbook",
+      "pane",
+      "practice",
+      "review",
+      "help",
+    ])
       expect(rooms, room).toContain(`src/${room}`);
   });
 });
