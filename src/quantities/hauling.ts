@@ -36,22 +36,25 @@ export function barrowTrips(yards: number, tonsPerYard: number, barrowCubicFt: n
   return wholeUp(Math.max(byTray, byWeight));
 }
 
+/** What `BED.HAUL_HOURS` takes for a load, a dump, and a walk where nothing is said. */
+export const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
+
 /**
  * Time to barrow: loading, the way there and back, and dumping.
  *
  * @param trips 0 or more.
  * @param distanceFt one way, more than 0.
- * @param loadMinutes for one load, 0 or more; `dumpMinutes` likewise.
- * @param walkFtPerMinute pace, more than 0.
+ * @param loadMinutes for one load, 0 or more; `dumpMinutes` likewise. Left out: as in {@link HAUL}.
+ * @param walkFtPerMinute pace, more than 0. Left out: as in {@link HAUL}.
  * @returns person-hours, 0 or more: trips × (load + dump + 2·distance/walk)/60.
  * @example haulHours(61, 150, 2, 0.5, 200) // 4.0667
  */
 export function haulHours(
   trips: number,
   distanceFt: number,
-  loadMinutes: number,
-  dumpMinutes: number,
-  walkFtPerMinute: number,
+  loadMinutes = HAUL.loadMinutes,
+  dumpMinutes = HAUL.dumpMinutes,
+  walkFtPerMinute = HAUL.walkFtPerMinute,
 ): number {
   return (trips * (loadMinutes + dumpMinutes + (2 * distanceFt) / walkFtPerMinute)) / MINUTES_PER_HOUR;
 }

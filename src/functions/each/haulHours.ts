@@ -1,4 +1,4 @@
-import { haulHours } from "../../quantities/hauling";
+import { HAUL, haulHours } from "../../quantities/hauling";
 import { may, needs } from "../argument";
 import { declare } from "../declare";
 import { feet, positive, positiveOrZero } from "../read";
@@ -9,9 +9,9 @@ export const HAUL_HOURS = worksheetFunction(
   haulHours,
   needs("trips", positiveOrZero),
   needs("distance_ft", feet),
-  may("load_min", positiveOrZero, 2),
-  may("dump_min", positiveOrZero, 0.5),
-  may("walk_ft_min", positive, 200),
+  may("load_min", positiveOrZero, HAUL.loadMinutes),
+  may("dump_min", positiveOrZero, HAUL.dumpMinutes),
+  may("walk_ft_min", positive, HAUL.walkFtPerMinute),
 );
 
 export const haulHoursDeclared = /* @__PURE__ */ declare(HAUL_HOURS, {

@@ -1,8 +1,8 @@
 import { DEPTH_LIMITS } from "../../quantities/bed/depthVerdict";
-import { HAUL } from "../../quantities/bed/estimate";
 import { MOST_SHARE } from "../../quantities/bed/fields";
 import { FIRST_YEAR } from "../../quantities/calendar/federalHolidays";
 import { MOST_WORKING_DAYS } from "../../quantities/digDate";
+import { HAUL } from "../../quantities/hauling";
 import { FEWEST_JOBS } from "../../quantities/history/learn";
 import { FEWEST_FOR_USUAL_COVERAGE, USUAL_COVERAGE } from "../../quantities/history/medianInterval";
 import { COARSEST_STEP } from "../../quantities/history/sensible";

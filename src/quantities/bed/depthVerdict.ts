@@ -11,8 +11,11 @@ export const depthVerdicts = {
   fits: "Depth suits the stone.",
 } as const;
 
+/** Exact in a formula, where a decimal would be rounded. */
+const inThirds = (share: number): string => `${share * 3}/3`;
+
 /** Whether a depth suits its stone, in words, as an expression of the estimate. */
 export const DEPTH_CHECK =
   `IF({stoneDepth}<${DEPTH_LIMITS.leastIn},${quoted(depthVerdicts.shallow)},` +
-  `IF({stoneSize.decimal}>{stoneDepth}*2/3,${quoted(depthVerdicts.stoneTooLarge)},` +
+  `IF({stoneSize.decimal}>{stoneDepth}*${inThirds(DEPTH_LIMITS.stoneShare)},${quoted(depthVerdicts.stoneTooLarge)},` +
   `IF({stoneDepth}>${DEPTH_LIMITS.mostIn},${quoted(depthVerdicts.deep)},${quoted(depthVerdicts.fits)})))`;

@@ -73,9 +73,6 @@ export interface LaidCounts {
   readonly pins: number;
 }
 
-/** What `BED.HAUL_HOURS` takes for a load, a dump, and a walk where nothing is said. */
-export const HAUL = { loadMinutes: 2, dumpMinutes: 0.5, walkFtPerMinute: 200 };
-
 type Numbers = readonly number[];
 
 /** The functions that the estimate's expressions call, by their names in a sheet. */
@@ -118,8 +115,7 @@ const functions = {
   "BED.FABRIC_ROLLS": fabricRolls,
   "BED.PINS": pins,
   "BED.BARROW_TRIPS": barrowTrips,
-  "BED.HAUL_HOURS": (trips: number, distance: number) =>
-    haulHours(trips, distance, HAUL.loadMinutes, HAUL.dumpMinutes, HAUL.walkFtPerMinute),
+  "BED.HAUL_HOURS": haulHours,
 } satisfies Scope["functions"];
 
 /**
@@ -170,22 +166,13 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     const { quantity, unitCost, cost, price } = own as Record<string, number>;
     return { ...line, amount: must(quantity), unitCost: must(unitCost), costSum: must(cost), priceSum: must(price) };
   });
-  known.set(
-    "lines.cost",
-    priced.map(({ costSum }) => costSum),
-  );
-  known.set(
-    "lines.price",
-    priced.map(({ priceSum }) => priceSum),
-  );
-  known.set(
-    "lines.kind",
-    priced.map(({ kind }) => kind),
-  );
-  known.set(
-    "lines.quantity",
-    priced.map(({ amount }) => amount),
-  );
+  const columns = { cost: "costSum", price: "priceSum", kind: "kind", quantity: "amount" } as const;
+  for (const [column, part] of Object.entries(columns)) {
+    known.set(
+      `lines.${column}`,
+      priced.map((line) => line[part]),
+    );
+  }
   const share = (key: AmountKey) => (find(key) === "" ? undefined : number(key));
   return {
     amounts: quantities,

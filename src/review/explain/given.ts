@@ -1,5 +1,6 @@
 import type { DeclaredArgument } from "../../functions/declare";
 import { shareShown, shown } from "../../functions/working";
+import { quoted } from "../../quantities/bed/evaluate";
 import { must } from "../../quantities/must";
 import { isFailure, isRange, type Single, type Value } from "../formula/values";
 import { fullName, type Knowledge } from "../knowledge";
@@ -98,13 +99,12 @@ function named({ kind }: DeclaredArgument, name: string, { stones, soils }: Know
 
 /** Text with a number in it, read by our own functions: tape text for lengths. */
 function numberOfText({ kind }: DeclaredArgument, text: string, evaluate: Evaluate, knowledge: Knowledge) {
-  const quoted = `"${text.replaceAll('"', '""')}"`;
   const asked =
     kind === "ft"
-      ? evaluate(`${fullName(knowledge, "FEET")}(${quoted})`)
+      ? evaluate(`${fullName(knowledge, "FEET")}(${quoted(text)})`)
       : kind === "in"
-        ? evaluate(`${fullName(knowledge, "INCHES")}(${quoted})`)
-        : evaluate(`${quoted}*1`);
+        ? evaluate(`${fullName(knowledge, "INCHES")}(${quoted(text)})`)
+        : evaluate(`${quoted(text)}*1`);
   if (typeof asked === "number") return asked;
   const share = /^\s*([\d.]+)\s*%\s*$/.exec(text)?.[1];
   return share === undefined ? undefined : Number(share) / 100;

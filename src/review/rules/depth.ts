@@ -1,4 +1,5 @@
 import type { Role } from "../../headings/roles";
+import { DEPTH_LIMITS } from "../../quantities/bed/depthVerdict";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { areaAddress } from "../../spreadsheet/areas";
 import { companion, type Measure } from "../sheet/measures";
@@ -49,10 +50,6 @@ function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): 
 
 const inRange = (inches: number) => inches >= SHALLOWEST_IN && inches <= DEEPEST_IN;
 
-/** Common practice: under 1.5 in the fabric shows, over 6 in tons lie where nobody sees them. */
-const [SHALLOW_IN, DEEP_IN] = [1.5, 6];
-/** Stone larger than this share of the depth lets the fabric show (common practice). */
-const LARGEST_STONE = 2 / 3;
 const SLACK = 1.001;
 
 export const depthSense: Rule = {
@@ -80,20 +77,20 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   });
   const size = companion(study, depth, "stone size");
   const border = companion(study, depth, "border height");
-  if (amount < SHALLOW_IN) {
+  if (amount < DEPTH_LIMITS.leastIn) {
     yield seen(
       "shallow",
       `${name()} is ${short(amount)} in of stone: fabric will show through.`,
       "Make it 1.5 in or more.",
     );
-  } else if (amount > DEEP_IN) {
+  } else if (amount > DEPTH_LIMITS.mostIn) {
     yield seen(
       "deep",
       `${name()} is ${short(amount)} in of stone: more than anybody sees.`,
       "Make it 6 in or less, or dismiss this with the reason.",
     );
   }
-  if (size && size.amount > amount * LARGEST_STONE * SLACK) {
+  if (size && size.amount > amount * DEPTH_LIMITS.stoneShare * SLACK) {
     yield seen(
       "stone",
       `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two thirds of it.`,

@@ -1,3 +1,4 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
@@ -153,7 +154,7 @@ function listsOf({ choices }: Plan, at: Anchor): NonNullable<NewSheet["lists"]> 
   return choices.flatMap(({ area, names }) => {
     const list = names.join(",");
     if (list.length > LONGEST_CHOICES || names.some((choice) => choice.includes(","))) return [];
-    return [{ area: areaAddress(placed(area, at)), source: `"${list.replaceAll('"', '""')}"`, allowBlank: true }];
+    return [{ area: areaAddress(placed(area, at)), source: quoted(list), allowBlank: true }];
   });
 }
 
