@@ -5,7 +5,12 @@ import type { StoredThing } from "../keep/stored";
 /** What the estimator types about a job, as typed. Blank text leaves a blank on paper. */
 export interface JobDetails {
   readonly job: string;
+  /** The letterhead: the office's name, address, phone, and contractor's license or registration number. */
   readonly office: string;
+  readonly officeAddress: string;
+  readonly officePhone: string;
+  readonly officeLicense: string;
+  readonly proposalNumber: string;
   readonly customer: string;
   readonly place: string;
   readonly paper: Paper;
@@ -19,6 +24,8 @@ export interface JobDetails {
   readonly marksCounted: "calendar" | "working";
   readonly byBed: "bed" | "sum";
   readonly validDays: string;
+  /** Percent of the total due that is paid on signing; "" for no deposit. */
+  readonly depositPercent: string;
   /** One a line. */
   readonly notIncluded: string;
   readonly terms: string;
@@ -27,6 +34,10 @@ export interface JobDetails {
 export const startingDetails: JobDetails = {
   job: "",
   office: "",
+  officeAddress: "",
+  officePhone: "",
+  officeLicense: "",
+  proposalNumber: "",
   customer: "",
   place: "",
   paper: "letter",
@@ -38,11 +49,12 @@ export const startingDetails: JobDetails = {
   marksCounted: "calendar",
   byBed: "bed",
   validDays: "30",
+  depositPercent: "",
   notIncluded: [
-    "Plants, soil improvement and sprinkler work",
-    "Private lines that the locators do not mark",
-    "Rock, roots or rubble in the ground that hand tools do not move",
-    "Permits, where the place asks for one",
+    "Plants, soil amendments, and sprinkler work",
+    "Repair of private lines that nobody marked",
+    "Rock, roots, or rubble that can't be dug by hand",
+    "Permits, if one is required",
   ].join("\n"),
   terms: "",
 };
