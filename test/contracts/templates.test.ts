@@ -487,10 +487,11 @@ describe("what comes with the add-in", () => {
   const file = (path: string) => readFileSync(resolve(import.meta.dirname, "../..", path), "utf8");
   const schema = (path: string) => JSON.parse(file(path));
 
-  test("the published schema is the one that files are held to", () => {
-    expect(schema("assets/templates/template-1.schema.json")).toEqual(
-      schema("src/sheets/templates/template-1.schema.json"),
-    );
+  test.each([
+    ["assets/templates/template-1.schema.json", "src/sheets/templates/template-1.schema.json"],
+    ["assets/templates/office-settings-1.schema.json", "src/sheets/office/office-settings-1.schema.json"],
+  ])("the published schema %s is the one that files are held to", (published, own) => {
+    expect(schema(published)).toEqual(schema(own));
   });
 
   test("the examples for the office are templates, and work anywhere", async () => {

@@ -7,11 +7,18 @@ import { blankForm } from "../../src/quantities/bed/form";
 import { Problem } from "../../src/quantities/problem";
 import { type Keeping, readKeptText, textToKeep } from "../../src/sheets/kept";
 import { listToKeep } from "../../src/sheets/keptList";
+import { type OfficeFile, officeText } from "../../src/sheets/office/officeFile";
+import { newPastLines } from "../../src/sheets/office/pastJobs";
+import { readOffice } from "../../src/sheets/office/readOffice";
+import { recordOf } from "../../src/sheets/office/record";
+import { pastJobsSheet } from "../../src/sheets/papers/pastJobs";
+import { allRates, ratesSheet } from "../../src/sheets/rates/ratesSheet";
 import { keptText, readKept, withoutTemplate } from "../../src/sheets/templates/keptTemplates";
 import type { Template } from "../../src/sheets/templates/template";
 import { RECEIPT, type Receipt } from "../../src/workbook/change/receipt";
 import { DRAWINGS, type DrawingRecord } from "../../src/workbook/drawing/records";
 import { DISMISSALS } from "../../src/workbook/settings/dismissals";
+import { OFFICE } from "../../src/workbook/settings/office";
 
 /** What came of reading a text: what was kept, or that it cannot be read. */
 type Outcome = "kept" | "refused";
@@ -86,6 +93,21 @@ const TEMPLATE: Template = {
 
 const DISMISSAL = { key: "a", reason: "agreed", title: "Odd", where: "Jobs!B3", on: "2026-03-02" };
 
+const SETTINGS: OfficeFile = {
+  format: "bedrow-office-settings",
+  version: 1,
+  office: "Fernlea Stone",
+  saved: "2026-11-30",
+  number: 3,
+  rates: {
+    values: { Rate_fabric_roll: 71.5, Rate_waste: 0.12, Rate_piece_length: `7' 6"` },
+    samples: ["Rate_fabric_roll"],
+    stones: [{ name: "creek gravel", perTon: 57, tonsPerYard: 1.42 }],
+  },
+  texts: { office: "Fernlea Stone", terms: "Half on signing\nHalf when done" },
+  pastJobs: [{ job: "Elm Row 3", date: "2025-12-09", measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 }],
+};
+
 export const stores: readonly Store[] = [
   {
     title: "the half-typed bed, in the browser",
@@ -131,6 +153,22 @@ export const stores: readonly Store[] = [
     },
   },
   {
+    title: "which office settings it uses, in the workbook",
+    ...through(OFFICE, textToKeep(recordOf(SETTINGS, SETTINGS.rates), OFFICE), ({ rates, ...version }) => {
+      if (rates) writesNoFormulas({ ...SETTINGS, ...version, rates });
+    }),
+  },
+  {
+    title: "office settings, in a file",
+    sound: officeText(SETTINGS),
+    read: (text) => {
+      const read = readOffice(text);
+      if (!read.ok && !read.why.every((sentence) => /\S/.test(sentence))) throw new Error("Refused without a word.");
+      if (read.ok) writesNoFormulas(read.file);
+      return read.ok ? "kept" : "refused";
+    },
+  },
+  {
     title: "the work of the practice page, in the browser",
     sound: JSON.stringify({ sheetOrder: ["s1"], sheets: { s1: { name: "Jobs", cellData: { 0: { 0: { v: 1 } } } } } }),
     read: (text) => {
@@ -170,5 +208,20 @@ function emptiesOnlyItsOwn({ parts }: Receipt): void {
     const cells = formulas.flat().length;
     if (cells !== area.rows * area.columns)
       throw new Error(`${cells} formulas for ${area.rows} × ${area.columns} cells.`);
+  }
+}
+
+/** Nothing of a file becomes a formula: there are only those of our own, in one column of each sheet. */
+function writesNoFormulas(file: OfficeFile): void {
+  const at = { row: 0, column: 0 };
+  const { rates, pastJobs = [] } = file;
+  const sheets = [
+    { ownColumn: 3, formulas: rates ? ratesSheet(at, { ...allRates, loaded: { rates, version: file } }).formulas : [] },
+    { ownColumn: 7, formulas: pastJobsSheet(newPastLines(pastJobs, []), at).formulas },
+  ];
+  for (const { ownColumn, formulas } of sheets) {
+    const others = formulas.flatMap((cells) => cells.filter((_, column) => column !== ownColumn));
+    const formula = others.find((cell) => typeof cell === "string" && /^\s*[=+@]/.test(cell));
+    if (formula !== undefined) throw new Error(`${formula} would be a formula.`);
   }
 }

@@ -5,8 +5,12 @@ import { rateSections } from "../../sheets/rates/sections";
 import type { FoundRates } from "../../workbook/read/rates";
 import { Button } from "../Button";
 import { StatusMessage } from "../StatusMessage";
+import { useFocusBack } from "../useFocusBack";
+import { useStatus } from "../useStatus";
 import { missingRates } from "./missing";
 import { OlderEstimates } from "./OlderEstimates";
+import { OfficeOffer, OfficePanel, OfficePart } from "./office/OfficeSettings";
+import { useOffice } from "./office/useOffice";
 import { useRates } from "./store";
 import { examplePrices, rateProblems } from "./summary";
 import { useRatesSheet } from "./useRatesSheet";
@@ -14,29 +18,39 @@ import { useRatesSheet } from "./useRatesSheet";
 /** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
 export function RatesScreen() {
   const rates = useRates();
-  const { status, isWorking: working, canUndo, insert, addMissing, undo, show } = useRatesSheet();
+  const reporter = useStatus();
+  const { canUndo, insert, addMissing, undo, show } = useRatesSheet(reporter);
+  const office = useOffice(reporter, rates);
+  const { status, isWorking: working } = reporter;
+  const saveButton = useFocusBack(office.panel !== undefined);
   return (
     <>
       <header>
         <h1>Rates</h1>
       </header>
-      {rates?.found ? (
-        <Found
-          found={rates.found}
-          disabled={working}
-          onShow={(sheet) => void show(sheet)}
-          onAdd={() => rates.found && void addMissing(rates.found)}
-        />
-      ) : (
-        rates && <None disabled={working} onInsert={() => void insert()} />
-      )}
-      {canUndo && (
-        <p class="row">
-          <Button off={working} onPress={() => void undo()}>
-            Take back
-          </Button>
-        </p>
-      )}
+      <OfficePanel office={office} working={working} />
+      {/* What can be undone there stays while a panel shows. */}
+      <div hidden={office.panel !== undefined}>
+        <OfficeOffer office={office} working={working} />
+        {rates?.found ? (
+          <Found
+            found={rates.found}
+            disabled={working}
+            onShow={(sheet) => void show(sheet)}
+            onAdd={() => rates.found && void addMissing(rates.found)}
+          />
+        ) : (
+          rates && <None disabled={working} onInsert={() => void insert()} />
+        )}
+        {canUndo && (
+          <p class="row">
+            <Button off={working} onPress={() => void undo()}>
+              Take back
+            </Button>
+          </p>
+        )}
+        <OfficePart office={office} working={working} at={saveButton} />
+      </div>
       <StatusMessage status={status} />
     </>
   );

@@ -6,13 +6,12 @@ import { type FoundRates, readRates } from "../../workbook/read/rates";
 import { belowUsed, goTo } from "../../workbook/sheets";
 import { inTheWayText } from "../inTheWayWords";
 import { undoInsert } from "../undoInsert";
-import { useStatus } from "../useStatus";
+import type { Reporter } from "../useStatus";
 import { missingRates } from "./missing";
 import { refreshRates } from "./store";
 
 /** Inserting the sheet of rates, adding to it, and going there. */
-export function useRatesSheet() {
-  const { status, isWorking, complain, attempt } = useStatus();
+export function useRatesSheet({ complain, attempt }: Reporter) {
   /** The id of the insert that can be taken back. */
   const [canUndo, setCanUndo] = useState<string>();
 
@@ -30,8 +29,6 @@ export function useRatesSheet() {
   };
 
   return {
-    status,
-    isWorking,
     canUndo,
     insert: () =>
       attempt("Writing the rates…", async () => {

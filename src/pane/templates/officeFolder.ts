@@ -43,7 +43,8 @@ async function officeTemplate(
   return read.ok ? { file, template: read.template } : { file, why: read.why };
 }
 
-async function fetched(file: string): Promise<string | undefined> {
+/** The text of a file of the office's folder, from the add-in's own origin only; undefined where there is none. */
+export async function fetched(file: string): Promise<string | undefined> {
   const url = new URL(FOLDER + encodeURIComponent(file), document.baseURI);
   if (url.origin !== location.origin) return undefined;
   try {

@@ -42,6 +42,16 @@ export function dateWords(date: number): string {
 }
 
 /**
+ * A day as files write it.
+ *
+ * @param date serial number of the workbook's 1900 calendar, from 61 on.
+ * @example isoDate(46083) // "2026-03-02"
+ */
+export function isoDate(date: number): string {
+  return dayOfComputer(date).toISOString().slice(0, "2026-03-02".length);
+}
+
+/**
  * The day of the week: 0 for Sunday to 6 for Saturday.
  *
  * @param date serial number of the workbook's 1900 calendar, from 61 on.

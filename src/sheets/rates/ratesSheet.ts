@@ -2,10 +2,12 @@ import { isPriced, type RateKey, rateKeys, rateNames, stoneListNames, whoseName 
 import { must } from "../../quantities/must";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { compose, type DraftRow } from "../compose";
+import { type OfficeRates, type OfficeVersion, versionRow } from "../office/officeFile";
 import type { Plan } from "../plan";
+import { sentence } from "../typed";
 import { headingRow, rateRow, whoseKey } from "./rows";
 import { rateSections } from "./sections";
-import { FIRST_STONE, LAST_STONE, STONE_PARTS, stoneRows } from "./stoneRows";
+import { stoneEnds, stoneRows } from "./stoneRows";
 
 /** What the sheet is called when it is new; it may be renamed, since everything goes by the names of its cells. */
 export const RATES_SHEET = "Rates";
@@ -17,6 +19,8 @@ export interface WantedRates {
   readonly stones: boolean;
   /** Names that the workbook has already. */
   readonly taken?: readonly string[];
+  /** The office's own rates and which they are, for a sheet that starts with them and not with samples. */
+  readonly loaded?: { readonly rates: OfficeRates; readonly version: OfficeVersion };
 }
 
 export const allRates: WantedRates = { keys: rateKeys, stones: true };
@@ -32,44 +36,49 @@ const HOW = [
 
 /** The rates as plain cells, each with its unit, whose it is and a note, and with names that formulas read well by. */
 export function ratesSheet(at: Anchor, wanted: WantedRates = allRates): Plan {
-  const rows = ratesRows(wanted);
+  const stones = wanted.stones ? stoneRows(wanted.loaded?.rates.stones) : [];
+  const rows = ratesRows(wanted, stones);
   const taken = new Set(wanted.taken?.map((name) => name.toLowerCase()));
-  const names = namesOf(rows, wanted).filter(({ name }) => !taken.has(name.toLowerCase()));
+  const names = namesOf(rows, wanted, stones).filter(({ name }) => !taken.has(name.toLowerCase()));
   return { ...compose("sheet of rates", rows, WIDTHS, at), names };
 }
 
-function ratesRows({ keys, stones }: WantedRates): DraftRow[] {
+function ratesRows({ keys, loaded }: WantedRates, stones: readonly DraftRow[]): DraftRow[] {
   const sections = rateSections.map(({ heading, rates }) => ({
     heading,
     rates: Object.entries(rates).filter(([key]) => keys.includes(key as RateKey)) as [RateKey, string][],
   }));
   return [
     { look: "title", cells: [{ content: TITLE }] },
+    ...(loaded ? [{ cells: [{ content: sentence(versionRow(loaded.version)), look: "label" as const }] }] : []),
     ...HOW.map((content): DraftRow => ({ cells: [{ content, look: "caution" }] })),
-    ...(stones
-      ? [headingRow("Stone by kind", "Price", "Unit", "Whose", "Started with", "Tons a cu yd", "Note"), ...stoneRows()]
+    ...(stones.length > 0
+      ? [headingRow("Stone by kind", "Price", "Unit", "Whose", "Started with", "Tons a cu yd", "Note"), ...stones]
       : []),
     ...sections
       .filter(({ rates }) => rates.length > 0)
       .flatMap(({ heading, rates }) => [
         headingRow(heading, "Rate", "Unit", "Whose", "Started with", "", "Note"),
-        ...rates.map(([key, note]) => rateRow(key, note)),
+        ...rates.map(([key, note]) => rateRow(key, note, loaded?.rates)),
       ]),
   ];
 }
 
-function namesOf(rows: readonly DraftRow[], { keys, stones }: WantedRates): { name: string; area: Area }[] {
+function namesOf(
+  rows: readonly DraftRow[],
+  { keys }: WantedRates,
+  stones: readonly DraftRow[],
+): { name: string; area: Area }[] {
   const places = placesOf(rows);
   const cell = (name: string, key: string) => ({ name, area: { ...must(places.get(key)), rows: 1, columns: 1 } });
   const single = keys.flatMap((key) => [
     cell(rateNames[key], key),
     ...(isPriced(key) ? [cell(whoseName(key), whoseKey(key))] : []),
   ]);
-  if (!stones) return single;
+  if (stones.length === 0) return single;
   const parts = Object.keys(stoneListNames) as (keyof typeof stoneListNames)[];
   const lists = parts.map((part) => {
-    const first = must(places.get(`${FIRST_STONE}.${STONE_PARTS[part]}`));
-    const last = must(places.get(`${LAST_STONE}.${STONE_PARTS[part]}`));
+    const [first, last] = stoneEnds(part, stones).map((key) => must(places.get(key))) as [Anchor, Anchor];
     return { name: stoneListNames[part], area: { ...first, rows: last.row - first.row + 1, columns: 1 } };
   });
   return [...single, ...lists];

@@ -1,27 +1,34 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields } from "../../quantities/bed/fields";
-import { EXAMPLE, isPriced, type RateKey, rateLabel } from "../../quantities/bed/rates";
+import { EXAMPLE, isPriced, type RateKey, rateLabel, rateNames } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import type { DraftCell, DraftRow } from "../compose";
 import { isLength, usableNumber, whatIsWrong } from "../estimate/rateFormulas";
+import type { OfficeRates } from "../office/officeFile";
 import type { FormatName } from "../plan";
 import { typed } from "../typed";
 
-const OWN = "own";
+export const OWN = "own";
 /** What is offered in the column that says whose a rate is; it may be typed over with it. */
 const MARKS = [EXAMPLE, OWN] as const;
 
-/** A rate's row: what it is called, its cell, its unit, whose it is, what it started with, and a note. */
-export function rateRow(key: RateKey, note: string): DraftRow {
+/**
+ * A rate's row: what it is called, its cell, its unit, whose it is, what it started with, and a note.
+ *
+ * @param loaded the office's own rates; what they lack starts as in any sheet.
+ */
+export function rateRow(key: RateKey, note: string, loaded?: OfficeRates): DraftRow {
   const field: Field = fields[key];
   const start = startingContent(field);
   const format = formatOf(field);
+  const own = loaded?.values[rateNames[key]];
+  const mark = isPriced(key) && own !== undefined && markOf(own, start, loaded?.samples.includes(rateNames[key]));
   return {
     cells: [
       { content: rateLabel(key), look: "label" },
-      { content: start, key, format, look: "input" },
+      { content: typeof own === "string" ? typed(own) : (own ?? start), key, format, look: "input" },
       { content: field.unit, look: "note" },
-      whoseCell(key, `=${whose(key, field)}`),
+      whoseCell(key, mark || `=${whose(key, field)}`),
       { content: start, key: startKey(key), format, look: "aside" },
       undefined,
       { content: note, look: "note" },
@@ -38,13 +45,22 @@ export function whoseCell(key: string, content: string): DraftCell {
   return { content, key: whoseKey(key), look: "note", choices: MARKS, warnWhen: '=LEFT({self},5)="rate "' };
 }
 
+/**
+ * What the cell has to say whose a price is, where the formula there would say otherwise; "" where it wouldn't.
+ *
+ * @param start what the formula compares the price with.
+ */
+export function markOf(price: string | number, start: string | number, isSample = false): string {
+  return (price === start) === isSample ? "" : isSample ? EXAMPLE : OWN;
+}
+
 /** What a rate starts with: invented prices, and usual sizes and shares. */
-function startingContent({ reads, initial }: Field): string | number {
+export function startingContent({ reads, initial }: Field): string | number {
   if (reads === "share") return readShare(initial, "share");
   return reads === "number" || reads === "whole" ? readNumber(initial, "rate") : typed(initial);
 }
 
-function formatOf({ reads, unit }: Field): FormatName {
+export function formatOf({ reads, unit }: Field): FormatName {
   if (reads === "share") return "share";
   return unit.startsWith("per ") || unit === "a job" ? "money" : "general";
 }

@@ -4,50 +4,63 @@ import { fields } from "../../quantities/bed/fields";
 import { EXAMPLE } from "../../quantities/bed/rates";
 import { stoneNamed } from "../../quantities/stone";
 import type { DraftRow } from "../compose";
-import { startKey, whoseCell, whoseOrWrong } from "./rows";
+import type { OfficeStone } from "../office/officeFile";
+import { sentence } from "../typed";
+import { markOf, startKey, whoseCell, whoseOrWrong } from "./rows";
 
 /** Rows for kinds of the office's own, below those that are there from the start. */
 const BLANK_ROWS = 8;
-const COUNT = exampleStonePrices.length + BLANK_ROWS;
 
 const OWN_KINDS =
   "rows for your own kinds, named as you will type them for a bed; with their weight, unless it is common stone";
 
-export const FIRST_STONE = "stone1";
-export const LAST_STONE = `stone${COUNT}`;
+const FIRST_STONE = "stone1";
 export const STONE_PARTS = { kinds: "kind", prices: "price", weights: "weight", whose: "price.whose" } as const;
 
-/** Stone by kind: its name, price and, where it was weighed, its weight. */
-export function stoneRows(): DraftRow[] {
-  return Array.from({ length: COUNT }, (_, index) => stoneRow(index));
+/**
+ * Stone by kind: its name, price and, where it was weighed, its weight.
+ *
+ * @param loaded the office's own list; without one, the sheet starts with sample prices.
+ */
+export function stoneRows(loaded?: readonly OfficeStone[]): DraftRow[] {
+  const count = (loaded ?? exampleStonePrices).length + BLANK_ROWS;
+  return Array.from({ length: count }, (_, index) => stoneRow(index, count, loaded));
 }
 
-function stoneRow(index: number): DraftRow {
-  const example = exampleStonePrices[index];
+/** The keys of the first and the last cell of a column of the list. */
+export function stoneEnds(part: keyof typeof STONE_PARTS, rows: readonly DraftRow[]): [first: string, last: string] {
+  return [`${FIRST_STONE}.${STONE_PARTS[part]}`, `stone${rows.length}.${STONE_PARTS[part]}`];
+}
+
+function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] | undefined): DraftRow {
+  const own = loaded?.[index];
+  const name = own ? own.name.toLowerCase() : undefined;
+  const example = loaded ? exampleStonePrices.find(({ stone }) => stone === name) : exampleStonePrices[index];
   const key = `stone${index + 1}`;
   const price = `${key}.price`;
   const start = example ? Number(example.perTon) : "";
   const note = example
     ? `without a weight here: common stone, ${stoneNamed(example.stone).tonsPerYard} tons a cu yd`
-    : index === exampleStonePrices.length
+    : index === count - BLANK_ROWS
       ? OWN_KINDS
       : "";
+  const mark = own && markOf(own.perTon, start, own.sample);
   return {
     cells: [
-      { content: example?.stone ?? "", key: `${key}.kind`, look: "inputWords" },
-      { content: start, key: price, format: "money", look: "input" },
+      { content: own ? sentence(own.name) : (example?.stone ?? ""), key: `${key}.kind`, look: "inputWords" },
+      { content: own?.perTon ?? start, key: price, format: "money", look: "input" },
       { content: fields.stoneCost.unit, look: "note" },
-      whoseCell(price, whoseFormula(key)),
+      whoseCell(price, mark || whoseFormula(key, `stone${count}`)),
       { content: start, key: startKey(price), format: "money", look: "aside" },
-      { content: "", key: `${key}.weight`, look: "input" },
+      { content: own?.tonsPerYard ?? "", key: `${key}.weight`, look: "input" },
       { content: note, look: "note" },
     ],
   };
 }
 
-function whoseFormula(key: string): string {
+function whoseFormula(key: string, last: string): string {
   const [kind, price, start] = [`{${key}.kind}`, `{${key}.price}`, `{${startKey(`${key}.price`)}}`];
-  const kinds = `{${FIRST_STONE}.kind}:{${LAST_STONE}.kind}`;
+  const kinds = `{${FIRST_STONE}.kind}:{${last}.kind}`;
   const isStart = `IF(LEN(${start})=0,FALSE,${price}=${start})`;
   const known = `IF(${isStart},${quoted(EXAMPLE)},"own")`;
   return (

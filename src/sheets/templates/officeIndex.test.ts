@@ -42,4 +42,12 @@ describe("the office's list of templates", () => {
   test("names 50 at most", () => {
     expect(index(...Array.from({ length: 51 }, (_, number) => `${number}.json`))).toMatchObject({ ok: false });
   });
+
+  test("may name the file of the office's settings, in its own folder as well", () => {
+    const named = (officeSettings: unknown) =>
+      readOfficeIndex(JSON.stringify({ format: "bedrow-template-index", version: 1, templates: [], officeSettings }));
+    expect(named("our settings 3.json")).toEqual({ ok: true, files: [], officeSettings: "our settings 3.json" });
+    for (const wrong of ["../settings.json", "https://example.com/settings.json", "index.json", 7])
+      expect(named(wrong)).toMatchObject({ ok: false, why: expect.stringMatching(/no file of the folder/) });
+  });
 });

@@ -6,26 +6,33 @@ const INDEX_VERSION = 1;
 const FILE = /^[A-Za-z0-9][A-Za-z0-9 ._-]{0,78}\.json$/;
 
 export type OfficeIndex =
-  | { readonly ok: true; readonly files: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly files: readonly string[];
+      /** The file of the office's settings, where it offers them. */
+      readonly officeSettings?: string;
+    }
   | { readonly ok: false; readonly why: string };
 
 /**
- * Reads the list of templates that an office offers to everybody.
+ * Reads the list of templates and the name of the settings file that an office offers to everybody.
  *
  * @param text of the file `templates/index.json` beside the add-in.
  * @example readOfficeIndex('{"format":"bedrow-template-index","version":1,"templates":["front-bed.json"]}')
  */
 export function readOfficeIndex(text: string): OfficeIndex {
-  const { format, version, templates } = parsed(text);
+  const { format, version, templates, officeSettings } = parsed(text);
   if (format !== INDEX_FORMAT) return refused("is no list of templates, or damaged");
   if (version !== INDEX_VERSION) return refused("is written in a version that this add-in does not read");
   if (!Array.isArray(templates)) return refused("names no templates");
-  const wrong = templates.find((file) => typeof file !== "string" || !FILE.test(file) || file === "index.json");
+  const named = officeSettings === undefined ? templates : [...templates, officeSettings];
+  const wrong = named.find((file) => typeof file !== "string" || !FILE.test(file) || file === "index.json");
   if (wrong !== undefined) {
     return refused(`names ${JSON.stringify(wrong).slice(0, 80)}, which is no file of the folder itself`);
   }
   if (templates.length > MOST_OFFICE_FILES) return refused(`names more than ${MOST_OFFICE_FILES} templates`);
-  return { ok: true, files: [...new Set(templates as string[])] };
+  const files = [...new Set(templates as string[])];
+  return { ok: true, files, ...(typeof officeSettings === "string" && { officeSettings }) };
 }
 
 function refused(why: string): OfficeIndex {

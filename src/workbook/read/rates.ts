@@ -1,3 +1,4 @@
+import type { NamedRates } from "../../sheets/office/officeRates";
 import { isRateName, type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
 import { sheetOfAddress } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
@@ -19,6 +20,17 @@ export interface FoundRates {
  * @returns undefined where the workbook has none of them.
  */
 export async function readRates(): Promise<FoundRates | undefined> {
+  return (await readRateCells())?.found;
+}
+
+/** The office's rates, and each cell of theirs: where it is, what it holds, and what it shows. */
+export interface FoundRateCells {
+  readonly found: FoundRates;
+  readonly named: NamedRates;
+}
+
+/** The same as {@link readRates}, with the cells. */
+export async function readRateCells(): Promise<FoundRateCells | undefined> {
   return inWorkbook(async (context) => {
     const { names } = context.workbook;
     names.load("items/name");
@@ -28,20 +40,26 @@ export async function readRates(): Promise<FoundRates | undefined> {
 
     const cells = ours.map((item) => {
       const range = item.getRangeOrNullObject();
-      range.load("values,address");
+      range.load("values,formulas,valueTypes,address,rowIndex,columnIndex");
       return { name: item.name, range };
     });
     await context.sync();
-    const found = cells.filter(({ range }) => !range.isNullObject);
+    const there = cells.filter(({ range }) => !range.isNullObject);
     const named = new Map(
       cells.map(({ name, range }): [string, NamedCells] => [name, range.isNullObject ? undefined : range.values]),
     );
     const rates = ratesFrom(named);
     if (!rates) return undefined;
+    const sheets = [...new Set(there.map(({ range }) => sheetOfAddress(range.address)))];
     return {
-      rates,
-      sheets: [...new Set(found.map(({ range }) => sheetOfAddress(range.address)))],
-      names: ours.map(({ name }) => name),
+      found: { rates, sheets, names: ours.map(({ name }) => name) },
+      named: new Map(
+        there.map(({ name, range }) => {
+          const { rowIndex: row, columnIndex: column, values } = range;
+          const place = { sheet: sheetOfAddress(range.address), row, column };
+          return [name.toLowerCase(), { ...place, contents: contentsOf(range), values }];
+        }),
+      ),
     };
   });
 }

@@ -1,6 +1,25 @@
 import type { Page } from "playwright-core";
 import { openGroups, openScreen, press, visitsOf, writeCells } from "./visit";
 
+/** Settings of an invented office, with long words in them. */
+const SETTINGS = {
+  format: "bedrow-office-settings",
+  version: 1,
+  office: "Fernlea Stone and Landscape Supply of Northeastern Ohio",
+  saved: "2026-11-30",
+  number: 3,
+  rates: {
+    values: { Rate_fabric_roll: 71.5, Rate_waste: 0.12, Rate_moon_haul: 9 },
+    samples: [],
+    stones: [{ name: "3/4 inch washed creek gravel from the lower pit", perTon: 57, tonsPerYard: 1.42 }],
+  },
+  texts: {
+    office: "Fernlea Stone",
+    terms: "Half on signing, the other half on the day that the work is done and approved",
+  },
+  pastJobs: [{ job: "Elm Row 3", date: "2025-12-09", measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 }],
+};
+
 /** Puts something into the cell of a name. */
 function writeNamed(page: Page, name: string, content: string | number): Promise<void> {
   return page.evaluate(
@@ -45,6 +64,44 @@ export const ratesVisits = [
       async (page) => {
         await press(page, /^Let (it|these \d+) follow$/);
         await page.getByText(/cells follow the rates now/).waitFor();
+      },
+    ],
+    [
+      "office settings being saved",
+      async (page) => {
+        await press(page, "Save office settings…");
+        await page.getByRole("heading", { name: "Save office settings" }).waitFor();
+      },
+      { leave: (page) => press(page, "Cancel") },
+    ],
+    [
+      "office settings being loaded",
+      async (page) => {
+        await press(page, "Load office settings…");
+        await page.getByRole("heading", { name: "Load office settings" }).waitFor();
+      },
+    ],
+    [
+      "what office settings would change",
+      async (page) => {
+        const buffer = Buffer.from(JSON.stringify(SETTINGS));
+        const file = { name: "ours.json", mimeType: "application/json", buffer };
+        await page.getByLabel("Office settings file (.json)").setInputFiles(file);
+        await page.getByText("Nothing is written yet").waitFor();
+        await openGroups(page);
+      },
+    ],
+    [
+      "office settings loaded",
+      async (page) => {
+        await press(page, "Load these settings");
+        await page.getByText(/^Loaded Fernlea Stone/).waitFor();
+      },
+      {
+        leave: async (page) => {
+          await press(page, "Undo loading");
+          await page.getByText("Everything is as it was before.").waitFor();
+        },
       },
     ],
   ]),

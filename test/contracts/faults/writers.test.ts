@@ -11,6 +11,8 @@ const READERS = [
   "readForCheck",
   "readKeptTemplates",
   "readListSheet",
+  "readOfficeRecord",
+  "readRateCells",
   "readRates",
   "readRegion",
   "readRules",

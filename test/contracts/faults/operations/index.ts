@@ -3,7 +3,15 @@ import { changes } from "./changes";
 import { drawn } from "./drawn";
 import { inserts } from "./inserts";
 import { kept } from "./kept";
+import { officeSettings } from "./officeSettings";
 import { takenBack } from "./takenBack";
 
 /** Everything that writes to the workbook, as the rows of the table. */
-export const operations: readonly Operation[] = [...inserts, ...drawn, ...changes, ...takenBack, ...kept];
+export const operations: readonly Operation[] = [
+  ...inserts,
+  ...drawn,
+  ...changes,
+  ...takenBack,
+  ...kept,
+  ...officeSettings,
+];

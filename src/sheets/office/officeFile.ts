@@ -1,0 +1,109 @@
+import { isoDate } from "../../quantities/calendar/calendarDay";
+import { readDate } from "../../quantities/dateText";
+import type { PastLine } from "../papers/pastJobs";
+
+/** What every file of office settings says it is. */
+export const OFFICE_FORMAT = "bedrow-office-settings";
+/** Rises when a file holds what earlier versions of the add-in can't read. */
+export const OFFICE_VERSION = 1;
+
+/** Which settings they are: whose, saved on which day, and which of the office's saves in a row. */
+export interface OfficeVersion {
+  readonly office: string;
+  /** The day, as 2026-11-30. */
+  readonly saved: string;
+  /** 1 for the first file that the office saves, and one more for each after it. */
+  readonly number: number;
+}
+
+/** A kind of stone with the office's own price. */
+export interface OfficeStone {
+  readonly name: string;
+  /** Dollars a short ton. */
+  readonly perTon: number;
+  /** Short tons a loose cubic yard, where the office weighed it. */
+  readonly tonsPerYard?: number;
+  /** Whether the price is still a sample. */
+  readonly sample?: true;
+}
+
+/** The Rates sheet as a file holds it. */
+export interface OfficeRates {
+  /** By the names of their cells: shares as fractions, tape text as text. */
+  readonly values: Readonly<Record<string, number | string>>;
+  /** Names of rates whose price is still a sample. */
+  readonly samples: readonly string[];
+  readonly stones: readonly OfficeStone[];
+}
+
+/** A line of the list of past jobs; its day as 2026-11-30, or no day where the list has none. */
+export type OfficePastLine = Omit<PastLine, "date"> & { readonly date?: string };
+
+/** What an office sets up once for all its workbooks, as its file holds it. */
+export interface OfficeFile extends OfficeVersion {
+  readonly format: typeof OFFICE_FORMAT;
+  readonly version: typeof OFFICE_VERSION;
+  readonly rates?: OfficeRates;
+  /** Letterhead and terms, by the keys of `officeTexts`. */
+  readonly texts?: Readonly<Record<string, string>>;
+  readonly pastJobs?: readonly OfficePastLine[];
+}
+
+/** A file of some parts; what is undefined is left out. */
+export function officeFile(version: OfficeVersion, parts: OfficeParts): OfficeFile {
+  const { office, saved, number } = version;
+  return { format: OFFICE_FORMAT, version: OFFICE_VERSION, office, saved, number, ...parts };
+}
+
+export type OfficeParts = Pick<OfficeFile, "rates" | "texts" | "pastJobs">;
+
+/** The text of the file, with a rate or a line of past jobs a line, for people who compare two of them. */
+export function officeText(file: OfficeFile): string {
+  return `${JSON.stringify(file, undefined, 2).replace(/\{[^{}[\]]*"(?:name|measure)":[^{}[\]]*\}/g, oneLine)}\n`;
+}
+
+const oneLine = (part: string) => JSON.stringify(JSON.parse(part));
+
+/**
+ * A file's name for office settings.
+ *
+ * @example officeFileName({ office: "Fern & Stone", saved: "2026-11-30", number: 3 }) // "Fern Stone office settings 3.json"
+ */
+export function officeFileName({ office, number }: OfficeVersion): string {
+  const plain = office
+    .replace(/[^\p{L}\p{N} _-]/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return `${plain.slice(0, LONGEST_IN_NAME).trim()} office settings ${number}.json`.trim();
+}
+
+const LONGEST_IN_NAME = 60;
+
+/** @example versionWords({ office: "Fern & Stone", saved: "2026-11-30", number: 3 }) // "version 2026-11-30, no. 3" */
+export function versionWords({ saved, number }: OfficeVersion): string {
+  return `version ${saved}, no. ${number}`;
+}
+
+/** How the cell begins that says on the Rates sheet which settings were loaded. */
+export const VERSION_ROW = "Office settings: ";
+
+export function versionRow(version: OfficeVersion): string {
+  return `${VERSION_ROW}${version.office}, ${versionWords(version)}`;
+}
+
+export function isSameVersion(one: OfficeVersion, other: OfficeVersion): boolean {
+  return one.office === other.office && one.saved === other.saved && one.number === other.number;
+}
+
+/** The first day that the workbook's calendar and the real one agree on, and the last day that it has. */
+const [FIRST_DAY, LAST_DAY] = [61, 2_958_465];
+
+export function pastLineToFile({ date, ...line }: PastLine): OfficePastLine {
+  const isDay = Number.isInteger(date) && date >= FIRST_DAY && date <= LAST_DAY;
+  return isDay ? { ...line, date: isoDate(date) } : line;
+}
+
+/** @throws Problem for a day that isn't in the calendar. */
+export function pastLineFromFile({ date, ...line }: OfficePastLine): PastLine {
+  return { ...line, date: date === undefined ? 0 : readDate(date, "Date") };
+}

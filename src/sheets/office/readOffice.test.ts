@@ -1,0 +1,130 @@
+import { describe, expect, test } from "vitest";
+import { MOST_CHARACTERS } from "../templates/limits";
+import { type OfficeFile, officeFileName, officeText } from "./officeFile";
+import { readOffice } from "./readOffice";
+
+const FILE: OfficeFile = {
+  format: "bedrow-office-settings",
+  version: 1,
+  office: "Fernlea Stone",
+  saved: "2026-11-30",
+  number: 3,
+  rates: {
+    values: { Rate_fabric_roll: 71.5, Rate_waste: 0.12, Rate_piece_length: `7' 6"` },
+    samples: ["Rate_fabric_roll"],
+    stones: [
+      { name: "river rock", perTon: 62, sample: true },
+      { name: `3/4" creek gravel`, perTon: 57, tonsPerYard: 1.42 },
+    ],
+  },
+  texts: { office: "Fernlea Stone", terms: "Half on signing\nHalf when done" },
+  pastJobs: [
+    { job: "Elm Row 3", date: "2025-12-09", measure: "Stone", unit: "tons", estimated: 3, actual: 3.4, setThen: 0.08 },
+    { job: "Elm Row 3", measure: "Set edging", unit: "h", estimated: 4, actual: 5 },
+  ],
+};
+
+/** The file with something else in one place, such as `rates.values.Rate_waste`. */
+function changed(place: string, value: unknown): string {
+  const file: unknown = structuredClone(FILE);
+  const steps = place.split(".");
+  const last = steps.pop()!;
+  const holder = steps.reduce((at, step) => (at as Record<string, unknown>)[step], file) as Record<string, unknown>;
+  holder[last] = value;
+  return JSON.stringify(file);
+}
+
+const whyNot = (text: string) => {
+  const read = readOffice(text);
+  return read.ok ? "" : read.why.join(" ");
+};
+
+describe("a file of office settings", () => {
+  test("is read as it was written", () => {
+    expect(readOffice(officeText(FILE))).toEqual({ ok: true, file: FILE });
+    expect(readOffice(`\uFEFF${officeText(FILE)}`)).toEqual({ ok: true, file: FILE });
+  });
+
+  test("has a stone and a past job a line, for people who compare two of them", () => {
+    expect(officeText(FILE)).toContain('{"name":"river rock","perTon":62,"sample":true}');
+    expect(
+      officeText(FILE)
+        .split("\n")
+        .filter((line) => line.includes('"measure"')),
+    ).toHaveLength(2);
+  });
+
+  test("has a name that says whose it is and which", () => {
+    expect(officeFileName(FILE)).toBe("Fernlea Stone office settings 3.json");
+    expect(officeFileName({ ...FILE, office: "../../Fern & Stone?" })).toBe("Fern Stone office settings 3.json");
+  });
+
+  test("of a later version is refused, and what to do is said", () => {
+    expect(whyNot(changed("version", 2))).toBe(
+      "A later version of the add-in saved this file (file version 2; this add-in reads 1). Update the add-in, then load it again.",
+    );
+  });
+
+  test("of an earlier add-in, which had fewer rates, is read", () => {
+    expect(whyNot(changed("rates.values", { Rate_waste: 0.1 }))).toBe("");
+  });
+
+  test("of a later add-in, with names that aren't known here, is read", () => {
+    const { values } = FILE.rates!;
+    expect(whyNot(changed("rates.values", { ...values, Rate_moon_haul: 12 }))).toBe("");
+    expect(whyNot(changed("texts.faxNumber", "555-0100"))).toBe("");
+  });
+
+  test("without any settings is refused", () => {
+    const { rates: _r, texts: _t, pastJobs: _p, ...bare } = FILE;
+    expect(whyNot(JSON.stringify(bare))).toBe("It holds no rates, no letterhead, and no past jobs.");
+  });
+
+  test.each([
+    ["no JSON", "{half", /damaged, or isn't a Bedrow office settings file/],
+    ["a template", '{"format":"bedrow-template","version":1}', /isn't a Bedrow office settings file/],
+    ["too large", " ".repeat(MOST_CHARACTERS + 1), /too large: the limit is 1,000,000 characters/],
+    ["a member that it doesn't have", changed("macro", "run"), /holds “macro”/],
+    ["a share over its limit", changed("rates.values.Rate_waste", 8), /[Ww]aste/],
+    ["a negative price", changed("rates.values.Rate_fabric_roll", -1), /[Rr]oll/],
+    ["a number that isn't one", changed("rates.values.Rate_fabric_roll", "71"), /71/],
+    ["text that isn't a length", changed("rates.values.Rate_piece_length", "=1+1"), /=1\+1/],
+    ["a half pin", changed("rates.values.Rate_pins_per_box", 2.5), /2\.5/],
+    ["a name that is spelled otherwise", changed("rates.values.Rate_wAste", 0.1), /damaged at rates, values/],
+    [
+      "a name of the language",
+      '{"format":"bedrow-office-settings","version":1,"office":"A","saved":"2026-11-30","number":1,"rates":{"values":{"__proto__":1},"samples":[],"stones":[]}}',
+      /damaged at rates/,
+    ],
+    ["a formula for a stone", changed("rates.stones.0.name", "=HYPERLINK(A1)"), /damaged at rates, stones, 0, name/],
+    ["an error for a stone", changed("rates.stones.0.name", "#N/A"), /damaged at rates, stones, 0, name/],
+    ["a stone twice", changed("rates.stones.1.name", "River Rock"), /River Rock is listed twice/],
+    ["a stone with spaces around it", changed("rates.stones.1.name", "slate "), /spaces/],
+    ["a stone too heavy to be one", changed("rates.stones.1.tonsPerYard", 40), /40/],
+    ["a size that is a sample", changed("rates.samples", ["Rate_waste"]), /Rate_waste can't be a sample/],
+    [
+      "a character that doesn't show",
+      changed("texts.terms", "free\u202E"),
+      /Terms has a character that doesn't show \(U\+202E\)/,
+    ],
+    ["a choice that doesn't exist", changed("texts.paper", "napkin"), /Paper can't be “napkin”/],
+    ["a text that is too long", changed("texts.noticeDays", "2".repeat(30)), /longer than 20 characters/],
+    ["a formula for a job", changed("pastJobs.0.job", "=1+1"), /damaged at pastJobs, 0, job/],
+    ["a plus sign of full width", changed("pastJobs.0.unit", "＋1"), /damaged at pastJobs, 0, unit/],
+    ["a day that isn't in the calendar", changed("pastJobs.0.date", "2026-02-30"), /day of past job 1.*2026-02-30/],
+    [
+      "an amount without end",
+      changed("pastJobs.0.actual", 7).replace('"actual":7', '"actual":1e999'),
+      /damaged at pastJobs, 0, actual/,
+    ],
+    [
+      "a price without end",
+      changed("rates.values.Rate_fabric_roll", 7).replace('"Rate_fabric_roll":7', '"Rate_fabric_roll":1e999'),
+      /\S/,
+    ],
+    ["too many past jobs", changed("pastJobs", Array(2001).fill(FILE.pastJobs![0])), /damaged at pastJobs/],
+    ["a blank office", changed("office", " "), /office's name is blank/],
+  ])("with %s is refused, in words", (_, text, why) => {
+    expect(whyNot(text)).toMatch(why);
+  });
+});
