@@ -1,10 +1,13 @@
 const amount = new Intl.NumberFormat("en-US", { maximumFractionDigits: 2 });
 const money = new Intl.NumberFormat("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const dollars = new Intl.NumberFormat("en-US", { style: "currency", currency: "USD" });
 const share = new Intl.NumberFormat("en-US", { style: "percent", minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
 export const amountText = (value: number) => amount.format(value);
 /** Money in the sheet's own currency, which the pane does not know. */
 export const moneyText = (value: number) => money.format(value);
+/** Money on paper for a customer, which is in dollars. */
+export const dollarText = (value: number) => dollars.format(value);
 export const shareText = (value: number | undefined) => (value === undefined ? "none" : share.format(value));
 
 /** An amount with its unit, such as `4 pieces`, `1 piece`, `0.82 tons`. */

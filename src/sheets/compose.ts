@@ -15,6 +15,8 @@ export interface DraftCell {
   /** Stands out while this plain formula holds; in it `{self}` is the cell. */
   readonly warnWhen?: string;
   readonly choices?: readonly string[];
+  /** Merged with the cells to its right, so many in all. */
+  readonly across?: number;
 }
 
 /** A row of a sheet that is being composed: its cells from the first column on; undefined stays blank. */
@@ -58,11 +60,12 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
   const looks: { area: Area; look: LookName }[] = [];
   const warnings: { area: Area; template: string; when: string }[] = [];
   const choices: { area: Area; names: readonly string[] }[] = [];
+  const merged: Area[] = [];
   rows.forEach((row, index) => {
     if (row.look) looks.push({ area: { row: index, column: 0, rows: 1, columns: widths.length }, look: row.look });
   });
   for (const { cell, row, column } of cellsOf(rows)) {
-    const area: Area = { row, column, rows: 1, columns: 1 };
+    const area: Area = { row, column, rows: 1, columns: cell.across ?? 1 };
     must(formulas[row])[column] = resolve(cell.content);
     must(formats[row])[column] = numberFormats[cell.format ?? "general"];
     if (cell.look) looks.push({ area, look: cell.look });
@@ -70,6 +73,7 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
       const self = cellAddress({ row: at.row + row, column: at.column + column });
       warnings.push({ area, template: cell.warnWhen, when: cell.warnWhen.replaceAll("{self}", self) });
     }
+    if (area.columns > 1) merged.push(area);
     if (cell.choices) choices.push({ area, names: cell.choices });
   }
   return {
@@ -85,6 +89,7 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
       when,
     })),
     choices: joinDown(choices, (one, other) => one.names === other.names),
+    ...(merged.length > 0 && { merged }),
   };
 }
 

@@ -35,6 +35,9 @@ export const looks: Readonly<Record<LookName, Look>> = {
   aside: { color: "#5A635E", italic: true, align: "Right" },
   caution: { color: "#1B1B1B" },
   wrapped: { color: "#1B1B1B", wrap: true },
+  /** Text behind a number. */
+  wrappedNext: { color: "#1B1B1B", align: "Left", indent: 1, wrap: true },
+  wrappedNote: { color: "#5A635E", italic: true, align: "Left", indent: 1, wrap: true },
   topNumber: { color: "#1B1B1B", align: "Right", top: true },
   topTotal: { color: "#1B1B1B", align: "Right", bold: true, top: true },
   /** A unit behind a number, or a label, beside text that breaks into lines. */
@@ -43,6 +46,17 @@ export const looks: Readonly<Record<LookName, Look>> = {
   /** A line to write on. */
   blankToFill: { ruleBelow: "#5A635E" },
   checkBox: { color: "#1B1B1B", align: "Right", size: 13, top: true },
+  /** A heading within a paper, on white. */
+  heading: { color: "#1B332D", bold: true, wrap: true },
+  /** In columns side by side, a step in from the right so that texts do not touch. */
+  rightHeading: { color: "#1B332D", bold: true, align: "Right", indent: 1, wrap: true },
+  rightWords: { color: "#1B1B1B", align: "Right", indent: 1, wrap: true },
+  rightNumber: { color: "#1B1B1B", align: "Right", indent: 1, top: true },
+  rightTotal: { color: "#1B1B1B", align: "Right", indent: 1, bold: true, top: true },
+  rightTitle: { align: "Right" },
+  rightLabel: { color: "#5A635E", align: "Right", indent: 1, top: true },
+  /** What a line to write on is for. */
+  underLine: { color: "#5A635E", size: 9 },
   warning: { color: "#8A2B00", bold: true },
 };
 

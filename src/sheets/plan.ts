@@ -20,12 +20,22 @@ export type LookName =
   | "aside"
   | "warning"
   | "wrapped"
+  | "wrappedNext"
+  | "wrappedNote"
   | "topNumber"
   | "topTotal"
   | "topUnit"
   | "topLabel"
   | "blankToFill"
   | "checkBox"
+  | "heading"
+  | "rightHeading"
+  | "rightTitle"
+  | "rightLabel"
+  | "rightWords"
+  | "rightNumber"
+  | "rightTotal"
+  | "underLine"
   | "caution";
 
 export const numberFormats = {
@@ -33,6 +43,9 @@ export const numberFormats = {
   whole: "#,##0",
   two: "#,##0.00",
   money: "#,##0.00",
+  dollars: "$#,##0.00;-$#,##0.00",
+  /** A difference says which way it goes. */
+  dollarsMore: "+$#,##0.00;-$#,##0.00;$0.00",
   share: "0.0%",
   date: "yyyy-mm-dd",
 } as const;
@@ -57,7 +70,8 @@ export interface CellStyle {
 
 /** How a sheet is printed. */
 export interface PageSetup {
-  readonly paper: "letter" | "a4";
+  /** Left out: the paper that the program prints on. */
+  readonly paper?: "letter" | "a4";
   readonly landscape: boolean;
   /** Shrinks the print to so many pages across, and as many down as it takes unless `pagesTall` says. */
   readonly pagesWide: number;
@@ -105,6 +119,6 @@ export interface Plan {
   readonly dress?: readonly (readonly (CellStyle | undefined)[])[];
   readonly merged?: readonly Area[];
   readonly pictures?: readonly PlacedPicture[];
-  /** For a plan on a sheet of its own. */
+  /** How it is printed where it has a sheet of its own; a sheet that was there keeps its own page setup. */
   readonly page?: PageSetup;
 }

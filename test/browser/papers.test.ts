@@ -13,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What a customer's file must not hold: formulas, names but those of printing, notes, and words of our reckoning. */
+/** What a proposal's file must not hold: formulas, names but those of printing, notes, and words of our reckoning. */
 const TELLTALE = /<f[ >]|<definedName name="(?!_xlnm\.Print)|hidden="1"|<comment|markup|overhead|Rate_|unit cost/i;
 
 /** Three invented beds of one job. */
@@ -114,10 +114,20 @@ describe("a job of three beds", () => {
     expect(sheets).toBe(true);
     await picture(page, "papers-crew");
 
-    const [file] = await Promise.all([page.waitForEvent("download"), press(page, "Open the customer's sheet")]);
+    // These blocks still rest on sample prices.
+    const open = page.getByRole("button", { name: "Open the proposal" });
+    expect(await open.isDisabled()).toBe(true);
+    await page.getByText(/^Sample prices: Front strip, Side strip, Back strip \(/).waitFor();
+    await page.getByLabel("License number").fill("OH 12345");
+    await page.getByLabel("Proposal number").fill("26-014");
+    await page.getByLabel("Deposit").fill("30");
+    await page.getByRole("checkbox", { name: "These are sample prices; make it anyway" }).check();
+    expect(await findings(page)).toEqual([]);
+    await picture(page, "papers-proposal");
+    const [file] = await Promise.all([page.waitForEvent("download"), open.click()]);
     const folder = resolve(import.meta.dirname, "../../test-output");
     mkdirSync(folder, { recursive: true });
-    const path = resolve(folder, "customer.xlsx");
+    const path = resolve(folder, "proposal.xlsx");
     await file.saveAs(path);
     const price = blocks.reduce((sum, rows) => sum + Number(rows[1]?.[1]), 0);
     const book = new ExcelJS.Workbook();
@@ -125,7 +135,11 @@ describe("a job of three beds", () => {
     const cells: unknown[] = [];
     book.worksheets[0]!.eachRow((row) => row.eachCell((cell) => cells.push(cell.value)));
     expect(book.worksheets).toHaveLength(1);
-    expect(cells.filter((cell) => typeof cell === "number").at(-1)).toBeCloseTo(price, 2);
+    // Total due, deposit, balance: 30% to the cent.
+    const deposit = Math.round(price * 30) / 100;
+    const [total, first, rest] = cells.filter((cell) => typeof cell === "number").slice(-3);
+    expect([total, first, rest]).toEqual([price, deposit, price - deposit].map((amount) => Number(amount.toFixed(2))));
+    expect(cells).toEqual(expect.arrayContaining(["OH 12345", "26-014"]));
     for (const [part, text] of unzip(readFileSync(path))) {
       // The namespace of the file format itself has "markup" in its name.
       const told = text.replaceAll("markup-compatibility", "");

@@ -1,17 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { startingDetails } from "../../src/pane/papers/details";
-import { customerPlan, jobOf, orderPaper, quoteOf } from "../../src/pane/papers/makePapers";
+import { jobOf, orderPaper } from "../../src/pane/papers/makePapers";
 import { measuresOf } from "../../src/pane/papers/measures";
-import type { FoundBed } from "../../src/pane/papers/readJob";
+import { proposalOf, proposalPlan } from "../../src/pane/papers/proposalOf";
+import { type FoundBed, readJob } from "../../src/pane/papers/readJob";
 import { rowBed } from "../../src/pane/papers/rowBed";
 import type { Way } from "../../src/quantities/bed/form";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { cautions } from "../../src/sheets/cautions";
+import { estimateBlock } from "../../src/sheets/estimate/block";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
-import { totalOf } from "../../src/sheets/papers/customerSheet";
+import { insertPlan } from "../../src/workbook/change/insert";
 import { foundBed } from "../foundBed";
+import { createProductHost } from "../productHost";
 import { unzip } from "../unzip";
 
 const CORNER = { row: 0, column: 0 };
@@ -46,7 +49,9 @@ describe("the papers of a job", () => {
         expect(rows("Pins").reduce((sum, row) => sum + Number(row[4]), 0)).toBe(pins);
         const stones = job.order.lines.filter(({ key }) => key.startsWith("stone|"));
         expect(stones.reduce((sum, { needed }) => sum + needed, 0)).toBeCloseTo(tons, 6);
-        for (const { item, specification, order } of job.order.lines) {
+        expect(rows("Dump fee")).toEqual([]);
+        for (const { item, specification, order, key } of job.order.lines) {
+          if (key === "dump") continue;
           expect(rows(item).find((row) => String(row[1]).replace(/^'/, "") === specification)?.[2]).toBe(order);
         }
 
@@ -57,7 +62,9 @@ describe("the papers of a job", () => {
           6,
         );
         const cents = added(({ block }) => Math.round(block.price! * 100));
-        expect(Math.round(totalOf(quoteOf(job, startingDetails).beds) * 100)).toBe(cents);
+        const { price, scope } = proposalOf(job, startingDetails);
+        expect(Math.round(price!.total * 100)).toBe(cents);
+        expect(scope.reduce((sum, item) => sum + Math.round(item.price! * 100), 0)).toBe(cents);
         for (const { order, bedByBed, key } of job.order.lines) {
           if (!key.startsWith("stakes")) expect(order).toBeLessThanOrEqual(bedByBed + 1e-9);
         }
@@ -103,7 +110,7 @@ describe("the papers of a job", () => {
     expect(page).toMatchObject({ paper: "a4", pagesWide: 1, headingRows: 1 });
   });
 
-  test("nothing of our reckoning is in the customer's file", async () => {
+  test("the proposal's file holds none of the office's costs", async () => {
     const form: BedForm = {
       ...blankForm(),
       name: "=Front, +strip",
@@ -111,8 +118,8 @@ describe("the papers of a job", () => {
     };
     const bed = foundBed(form, 1);
     const details = { ...startingDetails, customer: "=cmd|' /c calc'!A0", job: "Alder Court" };
-    const plan = customerPlan(quoteOf(jobOf([bed]), details), details);
-    const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title: "Price" });
+    const plan = proposalPlan(proposalOf(jobOf([bed]), details), details);
+    const file = await workbookFile([{ sheetName: "Proposal", plan }], { valuesOnly: true, title: "Proposal" });
     const secrets = [
       ...bed.worked!.estimate.lines.flatMap(({ unitCost, costSum }) => [unitCost, costSum]),
       bed.worked!.estimate.directCost,
@@ -130,6 +137,42 @@ describe("the papers of a job", () => {
       const shown = [...text.matchAll(/<v>([^<]*)<\/v>/g)].map((match) => Number(match[1]));
       if (path.includes("worksheets/")) for (const secret of secrets) expect(shown).not.toContain(secret);
     }
+  });
+});
+
+describe("the sample prices of a block", () => {
+  const prices = { stoneCost: "71.5", pieceCost: "27", stakeCost: "3.1", rollCost: "77", pinBoxCost: "21" };
+  const others = { haulCost: "52", dumpFee: "33", deliveryCost: "99", crewRate: "51" };
+  const shares = {
+    materialMarkup: "22%",
+    laborMarkup: "36%",
+    haulingMarkup: "16%",
+    overhead: "11%",
+    minimumCharge: "450",
+  };
+
+  async function samplesOf(typed: BedForm["typed"]): Promise<readonly string[]> {
+    const host = await createProductHost();
+    try {
+      const bed: BedForm = { ...blankForm(), name: "Front", typed: { length: "20", width: "5", ...typed } };
+      const inserted = await insertPlan((at) => estimateBlock(bed, at), { kind: "new sheet", name: "Bed" });
+      expect(inserted.done).toBe(true);
+      return (await readJob()).beds.find(({ where }) => where.startsWith("Bed!"))?.block.samples ?? [];
+    } finally {
+      host.dispose();
+    }
+  }
+
+  test("are all of them where nobody has set a price", async () => {
+    expect(await samplesOf({})).toEqual(
+      expect.arrayContaining(["Stone", "Border pieces", "Scrape and load", "Markup on labor", "Overhead on cost"]),
+    );
+  });
+
+  test("are those that are left", async () => {
+    expect(await samplesOf({ ...prices, ...others, ...shares })).toEqual([]);
+    const { stoneCost: _, ...rest } = prices;
+    expect(await samplesOf({ ...rest, ...others, ...shares })).toEqual(["Stone"]);
   });
 });
 

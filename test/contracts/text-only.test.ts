@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startingDetails } from "../../src/pane/papers/details";
-import { customerPlan, jobOf, noticePaper, orderPaper, quoteOf } from "../../src/pane/papers/makePapers";
+import { jobOf, noticePaper, orderPaper } from "../../src/pane/papers/makePapers";
 import { noticeOf } from "../../src/pane/papers/noticeOf";
+import { proposalOf, proposalPlan } from "../../src/pane/papers/proposalOf";
 import type { CellContent } from "../../src/practice/grid/port";
 import { blankForm } from "../../src/quantities/bed/form";
 import { checkReport } from "../../src/sheets/checkReport";
@@ -35,6 +36,10 @@ const detailsOf = (text: string) => ({
   ...startingDetails,
   job: text,
   office: text,
+  officeAddress: text,
+  officePhone: text,
+  officeLicense: text,
+  proposalNumber: text,
   customer: text,
   place: text,
   start: "2030-01-15",
@@ -78,7 +83,7 @@ const places: readonly (readonly [string, (text: string) => Plan])[] = [
       return noticePaper(job(text), details, noticeOf(details, 2)!).plan;
     },
   ],
-  ["a customer's sheet", (text) => customerPlan(quoteOf(job(text), detailsOf(text)), detailsOf(text))],
+  ["a proposal", (text) => proposalPlan(proposalOf(job(text), detailsOf(text)), detailsOf(text))],
   ["a report", (text) => checkReport([{ kind: "finding", cells: [text, text, text] }], AT)],
   [
     "a line of past jobs",

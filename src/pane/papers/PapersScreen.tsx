@@ -7,10 +7,10 @@ import { Select } from "../Select";
 import { StatusMessage } from "../StatusMessage";
 import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
-import { CustomerPart } from "./CustomerPart";
 import { DAYS } from "./days";
 import type { JobDetails } from "./details";
 import { OTHER_HOLIDAYS } from "./noticeOf";
+import { ProposalPart } from "./ProposalPart";
 import { TextArea } from "./TextArea";
 import { Together } from "./Together";
 import { type Papers, usePapers } from "./usePapers";
@@ -20,7 +20,7 @@ const papers = [
   { value: "a4", label: "A4" },
 ];
 
-/** One job of several beds: its order, crew sheet, dig notice and customer's sheet, and what came of it. */
+/** One job of several beds: its order, crew sheet, dig notice, and proposal, and what came of it. */
 export function PapersScreen() {
   const work = usePapers();
   const { found, details, job, notice, status, isWorking: working, canUndo, type, make } = work;
@@ -78,7 +78,7 @@ export function PapersScreen() {
               Dig notice
             </Button>
           </p>
-          <CustomerPart work={work} job={job.value} disabled={working} />
+          <ProposalPart work={work} job={job.value} disabled={working} />
           <AfterTheJob work={work} job={job.value} past={found?.past} disabled={working} />
         </>
       )}

@@ -1,17 +1,13 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
-import { toCents } from "../../quantities/cents";
 import { type CrewPlan, crewPlan } from "../../quantities/job/crewPlan";
 import type { JobOrder } from "../../quantities/job/order";
 import { orderJob } from "../../quantities/job/orderJob";
 import { crewSheet } from "../../sheets/papers/crewSheet";
-import { customerSheet, type Quote } from "../../sheets/papers/customerSheet";
 import { noticeSheet } from "../../sheets/papers/noticeSheet";
 import { orderSheet } from "../../sheets/papers/orderSheet";
-import { scopeOf } from "../../sheets/papers/scopeOf";
 import type { Plan } from "../../sheets/plan";
-import { validDays } from "./days";
-import { type JobDetails, linesOf } from "./details";
+import type { JobDetails } from "./details";
 import { measuresOf } from "./measures";
 import { needsOf } from "./needsOf";
 import { type NamedBed, noticeFacts } from "./noticeOf";
@@ -82,52 +78,6 @@ export async function crewPaper(job: Job, details: JobDetails, notice: DigNotice
 export function noticePaper(job: Job, details: JobDetails, notice: DigNotice): PaperSheet {
   const facts = noticeFacts(details, notice, namedBeds(job));
   return { name: named("Dig notice", details), plan: noticeSheet(facts, details.paper, CORNER) };
-}
-
-/**
- * What the customer is told. Prices are those that the blocks show.
- *
- * @throws Problem where the days for which the price holds cannot be used.
- * @throws {Error} for a bed without a price: the screen offers no customer's sheet then.
- */
-export function quoteOf(job: Job, details: JobDetails): Quote {
-  const date = today();
-  const days = validDays(details);
-  const cents = job.beds.reduce((sum, { block }) => sum + toCents(block.salesTax), 0);
-  return {
-    office: details.office.trim(),
-    customer: details.customer.trim(),
-    place: details.place.trim(),
-    date: dateWords(date),
-    validUntil: days === undefined ? "" : dateWords(date + days),
-    beds: job.beds.map(({ block, worked }) => {
-      if (!worked || block.price === undefined) throw new Error(`${block.name} has no price.`);
-      const { numbers, names } = worked.bed;
-      const { amounts } = worked.estimate;
-      return {
-        name: block.name || "Bed",
-        price: block.price,
-        scope: scopeOf({
-          areaSqFt: amounts.stoneArea,
-          depthIn: amounts.stoneDepth,
-          stone: names.stone,
-          stoneSizeIn: numbers.stoneSize,
-          borderFt: amounts.borderRun + amounts.innerRun,
-          borderHeightIn: numbers.borderHeight,
-          scrapeIn: numbers.scrapeDepth,
-          hauledOff: block.lines.some(({ key, quantity }) => key === "haul" && quantity > 0),
-        }),
-      };
-    }),
-    byBed: details.byBed === "bed",
-    salesTax: cents / 100,
-    notIncluded: linesOf(details.notIncluded),
-    terms: details.terms.trim(),
-  };
-}
-
-export function customerPlan(quote: Quote, details: JobDetails): Plan {
-  return customerSheet(quote, details.paper, CORNER);
 }
 
 function namedBeds({ beds }: Job): NamedBed[] {

@@ -1,6 +1,6 @@
 import type { depthFields, FieldKey } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
-import type { Rates } from "../../quantities/bed/rates";
+import { pricedRates, type Rates, rateFor, rateLabel } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
@@ -47,6 +47,7 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     form,
     price: price === undefined ? undefined : toCents(price) / 100,
     salesTax: 0,
+    samples: rates && price !== undefined ? samplesOf(rates, textOf(form, "stone")) : [],
   };
   if (!preview.estimate)
     return { block: { ...base, lines: [] }, worked: undefined, problem: preview.problems[0]?.message };
@@ -57,6 +58,14 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     return { key, label, unit, quantity, unitCost, kind, typed: false };
   });
   return { block: { ...base, lines }, worked: { bed, plan, estimate }, problem: undefined };
+}
+
+/** A row's price rests on the rates of the workbook, so on those that are still samples. */
+function samplesOf(rates: Rates, stone: string): string[] {
+  return pricedRates.flatMap((key) => {
+    const rate = rateFor(rates, key, stone);
+    return rate.problem === undefined && rate.isExample ? [rateLabel(key)] : [];
+  });
 }
 
 function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates | undefined): BedForm {

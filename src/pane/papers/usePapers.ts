@@ -11,20 +11,13 @@ import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";
 import { useStatus } from "../useStatus";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
-import {
-  crewPaper,
-  customerPlan,
-  type Job,
-  jobOf,
-  noticePaper,
-  orderPaper,
-  type PaperSheet,
-  quoteOf,
-} from "./makePapers";
+import { crewPaper, type Job, jobOf, noticePaper, orderPaper, type PaperSheet } from "./makePapers";
 import { noticeOf } from "./noticeOf";
+import { proposalOf, proposalPlan } from "./proposalOf";
 import { type FoundBed, type FoundJob, readJob } from "./readJob";
+import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
 
-/** The papers that go onto sheets of this workbook. The customer's goes into a workbook of its own. */
+/** The papers that go onto sheets of this workbook. The proposal goes into a workbook of its own. */
 export type PaperKind = "order" | "crew" | "notice";
 
 /** What could be worked out, or why not, and which of what was typed is to be changed. */
@@ -100,14 +93,19 @@ export function usePapers() {
         const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
         return `On new sheets: ${names}. Print them from the spreadsheet program.`;
       }),
-    makeForCustomer: () =>
-      attempt("Making the customer's sheet…", async () => {
-        const plan = customerPlan(quoteOf(await again(), details), details);
-        const title = ["Price", details.job.trim()].filter(Boolean).join(" ");
-        const file = await workbookFile([{ sheetName: "Price", plan }], { valuesOnly: true, title });
+    /** @param accepted the line about sample prices that the person accepted, if any. */
+    makeProposal: (accepted: string | undefined) =>
+      attempt("Making the proposal…", async () => {
+        const now = await again();
+        const samples = samplesIn(now.beds);
+        if (samples && samples !== accepted)
+          throw new WorkbookFailure(`${samples} No proposal was made. ${SET_YOUR_OWN}`);
+        const plan = proposalPlan(proposalOf(now, details), details);
+        const title = ["Proposal", details.job.trim()].filter(Boolean).join(" ");
+        const file = await workbookFile([{ sheetName: "Proposal", plan }], { valuesOnly: true, title });
         if (canOpenWorkbooks()) await openAsWorkbook(base64Of(file));
         else download(file, title);
-        return "The customer's sheet is a workbook of its own. Look at it, then save and send it.";
+        return "The proposal is a workbook of its own. Check it, then print it, or save and send it.";
       }),
     undo: () =>
       attempt("Taking it back…", async () => {

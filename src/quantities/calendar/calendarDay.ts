@@ -5,6 +5,7 @@ import { DAYS_PER_WEEK } from "./week";
 const START = Date.UTC(1899, 11, 30);
 const MILLISECONDS_PER_DAY = 86_400_000;
 
+const usual = new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" });
 const words = new Intl.DateTimeFormat("en-US", {
   weekday: "long",
   year: "numeric",
@@ -49,6 +50,16 @@ export function dateWords(date: number): string {
  */
 export function isoDate(date: number): string {
   return dayOfComputer(date).toISOString().slice(0, "2026-03-02".length);
+}
+
+/**
+ * A day without its day of the week, as a letter shows it.
+ *
+ * @param date serial number of the workbook's 1900 calendar.
+ * @example dateLine(46083) // "March 2, 2026"
+ */
+export function dateLine(date: number): string {
+  return usual.format(dayOfComputer(date));
 }
 
 /**

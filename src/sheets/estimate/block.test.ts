@@ -21,3 +21,13 @@ test("the caution about digging says that lines of the owner's own are not marke
   const digging = cautions.find(({ about }) => about === "Buried lines")?.text;
   expect(digging).toMatch(/^Call 811 .* Private lines \(sprinklers, .*\) are not marked: ask the owner\. .* rule\.$/);
 });
+
+test("the block is printed one page wide, and what the numbers rest on begins a page", () => {
+  const { page, formulas } = estimateBlock(blankForm(), { row: 0, column: 0 });
+  expect(page).toMatchObject({ landscape: false, pagesWide: 1, headingRows: 1 });
+  expect(page).not.toHaveProperty("paper");
+  expect(page?.breaksAbove?.map((row) => formulas[row]?.[0])).toEqual(["Depth and stone"]);
+  const { left, right } = page!.marginsIn;
+  // Letter leaves at least 6 in between them.
+  expect(left + right).toBeLessThanOrEqual(2.5);
+});

@@ -4,12 +4,15 @@ import { Problem } from "../../quantities/problem";
 import { type Anchor, type Area, areaAddress, cellAddress } from "../../spreadsheet/areas";
 import { bytesOf } from "../../spreadsheet/base64";
 import { contentValue, fileFormula, isFormula, type Shown, shownValue } from "../../xlsx/contents";
+import { emusPerPixel } from "../../xlsx/style";
 import type { NewName } from "../../xlsx/write/book";
 import type { FilePage, NewCell, NewPicture, NewSheet } from "../../xlsx/write/sheet";
 import type { PageSetup, PlacedPicture, Plan } from "../plan";
+import { fittedSize } from "../pngSize";
+import { POINTS_A_PIXEL, pointsOfCharacters } from "../points";
+import { rowHeights, rowsThatWrap } from "../rowHeights";
 import { tooLong } from "../tooLong";
 import { stylesOf, warnedStyle } from "./fileLooks";
-import { inLines } from "./lines";
 import { SheetNames } from "./sheetNames";
 
 /** One sheet of a file. */
@@ -80,7 +83,7 @@ function sheetOf(file: FileSheet, name: string, names: SheetNames, options: File
     name,
     cells,
     columns: new Map(widths),
-    rows: rowHeights(cells, plan, at),
+    rows: heightsOf(file, at),
     merged: (plan.merged ?? []).map((area) => areaAddress(placed(area, at))),
     ...(!valuesOnly && {
       shadings: plan.warnings.map(({ area, when }) => ({
@@ -90,7 +93,7 @@ function sheetOf(file: FileSheet, name: string, names: SheetNames, options: File
       })),
       lists: listsOf(plan, at),
     }),
-    pictures: (plan.pictures ?? []).map((picture) => pictureOf(picture, at)),
+    pictures: (plan.pictures ?? []).map((picture) => pictureOf(picture, plan, at)),
     ...(plan.page && { page: pageOf(plan.page, at) }),
   };
 }
@@ -130,20 +133,9 @@ function cellsOf(
   );
 }
 
-/** A line of text in the file's font, in points. */
-const LINE_POINTS = 15;
-
-/** Rows as high as the text that breaks into lines in them: not every program works that out when it opens a file. */
-function rowHeights(cells: readonly NewCell[], plan: Plan, at: Anchor): NonNullable<NewSheet["rows"]> {
-  const heights = new Map<number, { height: number }>();
-  for (const { row, column, style } of cells) {
-    const content = plan.formulas[row - at.row]?.[column - at.column];
-    const width = plan.widths[column - at.column] ?? 0;
-    if (!style?.alignment?.wrapText || width <= 0 || typeof content !== "string") continue;
-    const height = inLines(content, width).length * LINE_POINTS;
-    if (height > LINE_POINTS && height > (heights.get(row)?.height ?? 0)) heights.set(row, { height });
-  }
-  return heights;
+/** Rows as high as the text that breaks into lines in them. */
+function heightsOf({ plan, results }: FileSheet, at: Anchor): NonNullable<NewSheet["rows"]> {
+  return new Map(rowsThatWrap(plan, results).map(({ row, points }) => [at.row + row, { height: points }]));
 }
 
 /** The longest list of choices that a file holds without cells of its own for it; from memory. */
@@ -181,13 +173,13 @@ function namesOf(
 }
 
 /** The numbers that files have for sizes of paper: ECMA-376, 18.3.1.63 pageSetup (from memory). */
-const PAPER: Readonly<Record<PageSetup["paper"], number>> = { letter: 1, a4: 9 };
+const PAPER: Readonly<Record<NonNullable<PageSetup["paper"]>, number>> = { letter: 1, a4: 9 };
 const FOOTER_MARGIN_IN = 0.3;
 
 function pageOf(page: PageSetup, at: Anchor): FilePage {
   const { paper, landscape, pagesWide, pagesTall, breaksAbove = [], marginsIn, footer } = page;
   return {
-    paper: PAPER[paper],
+    ...(paper && { paper: PAPER[paper] }),
     landscape,
     // 0 is as many as it takes.
     fit: { wide: pagesWide, tall: pagesTall ?? 0 },
@@ -197,16 +189,28 @@ function pageOf(page: PageSetup, at: Anchor): FilePage {
   };
 }
 
-function pictureOf({ area, png, altText }: PlacedPicture, at: Anchor): NewPicture {
-  const { row, column, rows, columns } = placed(area, at);
-  const atCorner = { rowOffset: 0, columnOffset: 0 };
+/** A picture as large as fits over its cells, in its own proportions. */
+function pictureOf({ area, png, altText }: PlacedPicture, plan: Plan, at: Anchor): NewPicture {
+  const { row, column } = placed(area, at);
+  const { widthPoints, heightPoints } = fittedSize(png, frameOf(area, plan));
+  const emus = (points: number) => Math.round((points / POINTS_A_PIXEL) * emusPerPixel);
   return {
     bytes: bytesOf(png),
     kind: "png",
     name: "",
     altText,
-    from: { row, column, ...atCorner },
-    to: { row: row + rows, column: column + columns, ...atCorner },
+    from: { row, column, rowOffset: 0, columnOffset: 0 },
+    size: { width: emus(widthPoints), height: emus(heightPoints) },
+  };
+}
+
+/** How large the cells of an area are, in points. */
+function frameOf({ row, column, rows, columns }: Area, plan: Plan): { width: number; height: number } {
+  const widths = plan.widths.slice(column, column + columns);
+  const heights = rowHeights(plan).slice(row, row + rows);
+  return {
+    width: widths.reduce((sum, characters) => sum + pointsOfCharacters(characters), 0),
+    height: heights.reduce((sum, points) => sum + points, 0),
   };
 }
 

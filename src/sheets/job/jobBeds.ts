@@ -30,6 +30,8 @@ export interface JobBed {
   readonly price: number | undefined;
   /** Sales tax on it in money, to the cent; 0 for none. */
   readonly salesTax: number;
+  /** Labels of the lines and rates behind the price that hold sample prices, as the block says. */
+  readonly samples?: readonly string[];
 }
 
 /** What is read of a sheet's used range. */
@@ -62,6 +64,7 @@ export function findJobBeds(sheet: string, used: UsedCells): JobBed[] {
       lines: linesOf(values, formulas),
       price: money(resultBelow(values, headings.price, "Price")),
       salesTax: money(resultBelow(values, headings.price, "Sales tax")) ?? 0,
+      samples: samplesOf(values),
     };
   });
 }
@@ -87,6 +90,21 @@ function linesOf(values: readonly Row[], formulas: readonly Row[]): BedLine[] {
         typed: known === undefined || !(typeof formula === "string" && formula.startsWith("=")),
       },
     ];
+  });
+}
+
+/** A remark of a line, or a note of a rate, that says that its price is a sample. */
+const SAYS_SAMPLE = /^(?:example|sample)\b/;
+const [QUANTITY, NOTE, REMARK] = [1, 4, 8];
+
+/** A line of which nothing is needed doesn't bear on the price, whatever its unit costs. */
+function samplesOf(values: readonly Row[]): string[] {
+  const says = (cell: unknown) => typeof cell === "string" && SAYS_SAMPLE.test(cell);
+  const linesEnd = values.findIndex(([label]) => label === "Sums");
+  return values.flatMap((cells, row) => {
+    const isLine = row < linesEnd && says(cells[REMARK]) && cells[QUANTITY] !== 0;
+    const isRate = row > linesEnd && says(cells[NOTE]);
+    return isLine || isRate ? [String(cells[0])] : [];
   });
 }
 

@@ -5,10 +5,22 @@ import { printTape } from "../../quantities/tape";
 import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
-import { inLines } from "../file/lines";
 import type { PlacedPicture, Plan } from "../plan";
+import { LINE_POINTS } from "../rowHeights";
 import { figure } from "./orderSheet";
-import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
+import { pageBreaks, roomOf } from "./pages";
+import {
+  blankLine,
+  factLine,
+  headingLine,
+  over,
+  type Paper,
+  pageOf,
+  startsOf,
+  textCell,
+  titleLine,
+  underHeading,
+} from "./paper";
 
 /** A bed's drawing. */
 export interface BedDrawing {
@@ -30,12 +42,9 @@ export interface CrewHead {
   readonly measures: readonly { readonly measure: string; readonly unit: string; readonly estimated: number }[];
 }
 
-const WIDTHS = [5, 24, 34, 34, 9, 16];
-/** Characters that fit from the second column to the last. */
-const ACROSS = 104;
-/** Two drawings stand side by side, each over three columns. */
-const HALVES = [0, 3];
-const DRAWING_ROWS = 15;
+const WIDTHS = [5, 24, 33, 33, 13, 13];
+/** The title that each page repeats, the drawing's heading, and a row to spare. */
+const ROWS_BESIDE_A_DRAWING = 3;
 
 type StepName = PlannedStep["key"];
 
@@ -54,87 +63,92 @@ const AGAIN_AT: Readonly<Partial<Record<StepName, readonly { readonly about: str
 };
 
 /**
- * The crew's sheet: drawings, the steps in the order in which they are done with quantities, hours and boxes to tick,
- * the cautions where they belong, what to cut from what, tools and loads, and a place to write what was really used.
+ * The crew's sheet: the steps in the order in which they are done with quantities, hours and boxes to tick, the cautions
+ * where they belong, what to cut from what, tools and loads, a place to write what was really used, and each bed's drawing
+ * on a page of its own, as large as the paper allows.
  *
  * @param plan from `crewPlan`; @param order from `orderJob`.
  */
 export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper: Paper, at: Anchor): Plan {
   const { job, place, start, people, drawings, measures } = head;
-  const days = `${figure(plan.personHours)} person-hours: ${figure(plan.crewDays)} days for ${people} people`;
-  const top: DraftRow[] = [
-    titleLine(`Crew sheet${job ? `: ${job}` : ""}`),
-    fact("Place", place),
-    fact("Start", start),
-    fact("Time", days),
-    blankLine,
-    ...(drawings.length > 0 ? [headingLine("Drawings", "", "", "", "", "")] : []),
+  const days = `${figure(plan.personHours)} labor hours: ${figure(plan.crewDays)} days for ${people} people`;
+  const page = { ...pageOf(paper), paper };
+  const work: DraftRow[][] = [
+    [
+      titleLine(`Crew sheet${job ? `: ${job}` : ""}`),
+      fact("Place", place),
+      fact("Start", start),
+      fact("Time", days),
+      blankLine,
+    ],
+    ...underHeading(
+      headingLine("Done", "Step", "How much", "How", "Labor h", "Actual h"),
+      plan.steps.map((step) => stepRows(step, plan.steps)),
+    ),
   ];
-  const drawingRows = Math.ceil(drawings.length / 2) * (DRAWING_ROWS + 1);
-  const pictures = drawings.map((drawing, index) => placed(drawing, index, top.length));
-  const names = drawings.map(({ bed }) => bed);
-  const room: DraftRow[] = Array.from({ length: drawingRows }, (_, row) =>
-    row % (DRAWING_ROWS + 1) === 0 ? captions(names, (row / (DRAWING_ROWS + 1)) * 2) : blankLine,
+  const tools = plan.tools.map(({ tool, count, why }) =>
+    ticked(count === undefined ? tool : `${count} × ${tool}`, why),
   );
-  const steps: DraftRow[] = [
-    headingLine("Done", "Step", "How much", "How", "Person-h", "Really, h"),
-    ...plan.steps.flatMap((step) => stepRows(step, plan.steps)),
-    blankLine,
-  ];
-  const rest: DraftRow[] = [
-    headingLine("Cut", "", "What", "From one piece or roll", "", ""),
-    ...order.lines.flatMap(cutRows),
-    blankLine,
-    headingLine("Load", "Tools", "For", "", "", ""),
-    ...plan.tools.map(({ tool, count, why }) => ticked(count === undefined ? tool : `${count} × ${tool}`, why)),
-    ...plan.loads.map(({ what, loads, weightTons }) =>
-      ticked(`${loads} × load`, `${what}${weightTons === undefined ? "" : `, ${figure(weightTons)} tons in all`}`),
+  const loads = plan.loads.map(({ what, loads: count, weightTons }) =>
+    ticked(`${count} × load`, `${what}${weightTons === undefined ? "" : `, ${figure(weightTons)} tons in all`}`),
+  );
+  const eachApart = (rows: readonly DraftRow[]) => rows.map((row) => [row]);
+  const stock: DraftRow[][] = [
+    ...underHeading(
+      headingLine("Cut", "", "What", "From one piece or roll", "", ""),
+      eachApart(order.lines.flatMap(cutRows)),
     ),
-    blankLine,
-    headingLine("", "Really used", "Unit", "", "Planned", "Really"),
-    ...measures.map(
-      ({ measure, unit, estimated }): DraftRow => ({
-        cells: [
-          undefined,
-          textCell(measure),
-          textCell(unit),
-          undefined,
-          { content: estimated, format: "two" },
-          { content: "", look: "blankToFill" },
-        ],
-      }),
-    ),
-    fact("Notes", ""),
-    fact("", ""),
+    [blankLine],
+    ...underHeading(headingLine("Load", "Tools", "For", "", "", ""), eachApart([...tools, ...loads])),
+    [blankLine],
+    [
+      headingLine("", "Actually used", "", "", "Planned", "Actual"),
+      ...measures.map(
+        ({ measure, unit, estimated }): DraftRow => ({
+          cells: [
+            undefined,
+            textCell(measure, "wrapped"),
+            textCell(unit, "wrapped"),
+            undefined,
+            { content: estimated, format: "two", look: "topNumber" },
+            { content: "", look: "blankToFill" },
+          ],
+        }),
+      ),
+      fact("Notes", ""),
+      fact("", ""),
+    ],
   ];
-  const rows = [...top, ...room, ...steps, ...rest];
-  return {
-    ...compose("crew sheet", rows, WIDTHS, at),
-    pictures,
-    page: pageOf(paper, { breaksAbove: [top.length + room.length + steps.length] }),
-  };
+  const frameRows = Math.floor(roomOf(WIDTHS, page).heightPoints / LINE_POINTS) - ROWS_BESIDE_A_DRAWING;
+  const drawn = drawings.map(({ bed }): DraftRow[] => [
+    headingLine("", bed, "", "", "", ""),
+    ...Array.from({ length: frameRows }, () => blankLine),
+  ]);
+  const groups = [...work, ...stock, ...drawn];
+  const starts = startsOf(groups);
+  const composed = compose("crew sheet", groups.flat(), WIDTHS, at);
+  const ownPages = [work.length, ...drawn.map((_, index) => work.length + stock.length + index)];
+  const breaksAbove = pageBreaks(
+    composed,
+    starts,
+    page,
+    ownPages.map((group) => must(starts[group])),
+  );
+  const pictures = drawings.map(({ png, altText }, index): PlacedPicture => {
+    const row = must(starts[work.length + stock.length + index]) + 1;
+    return { area: { row, column: 0, rows: frameRows, columns: WIDTHS.length }, png, altText };
+  });
+  return { ...composed, pictures, page: { ...page, breaksAbove } };
 }
 
 function fact(label: string, text: string): DraftRow {
-  return { cells: [undefined, ...factLine(label, text).cells] };
+  const [first, second] = factLine(label, text).cells;
+  return { cells: [undefined, first, ...over(WIDTHS.length - 2, must(second))] };
 }
 
 function ticked(what: string, text: string): DraftRow {
-  return { cells: [textCell("☐", "checkBox"), textCell(what, "wrapped"), textCell(text)] };
-}
-
-function captions(names: readonly string[], first: number): DraftRow {
-  const cells: DraftRow["cells"][number][] = WIDTHS.map(() => undefined);
-  for (const [side, column] of HALVES.entries()) {
-    const name = names[first + side];
-    if (name !== undefined) cells[column] = textCell(name, "label");
-  }
-  return { cells };
-}
-
-function placed({ png, altText }: BedDrawing, index: number, firstRow: number): PlacedPicture {
-  const row = firstRow + Math.floor(index / 2) * (DRAWING_ROWS + 1) + 1;
-  return { area: { row, column: must(HALVES[index % 2]), rows: DRAWING_ROWS - 1, columns: 3 }, png, altText };
+  const [box, ...words] = [textCell("☐", "checkBox"), textCell(what, "wrapped"), ...over(4, textCell(text, "wrapped"))];
+  return { cells: [box, ...words] };
 }
 
 /** The cautions of a step, each line a row: those that stand elsewhere first, by a word of where. */
@@ -148,15 +162,17 @@ function cautionRows(key: StepName, steps: readonly PlannedStep[]): DraftRow[] {
     .map(({ about, text }) => `${about}: ${text}`);
   return [again.join(" "), ...whole]
     .filter(Boolean)
-    .flatMap((text) => inLines(text, ACROSS))
-    .map((line) => ({ cells: [undefined, textCell(line, "caution")] }));
+    .map((text) => ({ cells: [undefined, ...over(WIDTHS.length - 1, textCell(text, "wrapped"))] }));
 }
 
 function stepRows(
   { key, label, hint, quantities, hours, hoursIn }: PlannedStep,
   steps: readonly PlannedStep[],
 ): DraftRow[] {
-  const amounts = quantities.map(({ amount, unit, what }) => [figure(amount), unit, what].filter(Boolean).join(" "));
+  const amounts = quantities.map(({ amount, unit, what }) => {
+    const counted = unit ? `${oneOr(amount, unit)} ${what}` : oneOr(amount, what);
+    return `${figure(amount)} ${counted}`;
+  });
   return [
     {
       cells: [
@@ -174,6 +190,11 @@ function stepRows(
   ];
 }
 
+/** The name of what is counted, for one of it or for more. */
+function oneOr(amount: number, counted: string): string {
+  return amount === 1 ? counted.replace(/s$/, "") : counted;
+}
+
 /** One row for each piece or roll that is cut: what comes from it, and what is left over. */
 function cutRows({ item, specification, cutting }: OrderLine): DraftRow[] {
   if (!cutting) return [];
@@ -186,9 +207,9 @@ function cutRows({ item, specification, cutting }: OrderLine): DraftRow[] {
     (text, index): DraftRow => ({
       cells: [
         textCell("☐", "checkBox"),
-        index === 0 ? textCell(item, "label") : undefined,
-        index === 0 ? textCell(specification) : undefined,
-        textCell(text),
+        index === 0 ? textCell(item, "wrapped") : undefined,
+        index === 0 ? textCell(specification, "wrapped") : undefined,
+        ...over(3, textCell(text, "wrapped")),
       ],
     }),
   );

@@ -62,9 +62,27 @@ describe("the order sheet", () => {
     const weights = rows.slice(rows.findIndex(([first]) => first === "Weights") + 1);
     expect(weights.slice(0, 2)).toEqual([
       ["River rock", "'1 1/4 in", 2.5, "tons"],
-      ["Mind", "Over the payload of one truck."],
+      ["Check", "Over the payload of one truck."],
     ]);
     expect(weights[2]?.[0]).toBe("Limits");
+  });
+
+  test("counts pieces, boxes, and loads in whole numbers, and weighs in hundredths", () => {
+    const { formulas, formats } = orderSheet(order, head, "letter", { row: 0, column: 0 });
+    const formatOf = (item: string, column: number) => formats[formulas.findIndex(([cell]) => cell === item)]?.[column];
+    expect([formatOf("Pins", 2), formatOf("Pins", 4)]).toEqual(["#,##0", "#,##0"]);
+    expect([formatOf("River rock", 2), formatOf("River rock", 4)]).toEqual(["#,##0.00", "#,##0.00"]);
+  });
+
+  test("shows a part of a piece that somebody typed as it was typed", () => {
+    const half = orderSheet({ ...order, lines: [{ ...pins, order: 2.5 }] }, head, "letter", { row: 0, column: 0 });
+    expect(half.formats[half.formulas.findIndex(([cell]) => cell === "Pins")]?.[2]).toBe("#,##0.00");
+  });
+
+  test("leaves the dump fee to the estimate", () => {
+    const dump = { ...pins, key: "dump", supplier: "hauling", item: "Dump fee", orderUnit: "loads" } as const;
+    expect(rowOf("Dump fee", { ...order, lines: [pins, dump] })).toBeUndefined();
+    expect(rowOf("Hauling", { ...order, lines: [pins, dump] })).toBeUndefined();
   });
 
   test("leaves a blank to write in where a fact is not known, and prints landscape", () => {

@@ -1,9 +1,21 @@
 import type { JobOrder, OrderLine, Supplier } from "../../quantities/job/order";
 import { must } from "../../quantities/must";
 import type { Anchor } from "../../spreadsheet/areas";
-import { compose, type DraftRow } from "../compose";
-import type { Plan } from "../plan";
-import { blankLine, factLine, headingLine, type Paper, pageOf, textCell, titleLine } from "./paper";
+import { compose, type DraftCell, type DraftRow } from "../compose";
+import type { LookName, Plan } from "../plan";
+import { pageBreaks } from "./pages";
+import {
+  blankLine,
+  factLine,
+  headingLine,
+  over,
+  type Paper,
+  pageOf,
+  startsOf,
+  textCell,
+  titleLine,
+  underHeading,
+} from "./paper";
 
 /** What stands on top of an order. Text that is "" leaves a blank to write in. */
 export interface OrderHead {
@@ -34,23 +46,44 @@ const HEADINGS: Readonly<Record<Supplier, string>> = {
  */
 export function orderSheet(order: JobOrder, head: OrderHead, paper: Paper, at: Anchor): Plan {
   const suppliers = Object.keys(HEADINGS) as Supplier[];
-  const parts = suppliers.flatMap((supplier): DraftRow[] => {
-    const lines = order.lines.filter((line) => line.supplier === supplier);
+  const parts = suppliers.flatMap((supplier): DraftRow[][] => {
+    const lines = order.lines.filter((line) => line.supplier === supplier && isBought(line));
     if (lines.length === 0) return [];
-    return [headingLine(HEADINGS[supplier], ...COLUMNS), ...lines.flatMap(lineRows), blankLine];
+    return [...underHeading(headingLine(HEADINGS[supplier], ...COLUMNS), lines.map(lineRows)), [blankLine]];
   });
-  const rows: DraftRow[] = [
-    titleLine(`Order${head.job ? `: ${head.job}` : ""}`),
-    factLine("From", head.office),
-    factLine("Deliver to", head.place),
-    factLine("Date", head.date),
-    factLine("Wanted by", head.wantedBy),
-    blankLine,
+  const groups: DraftRow[][] = [
+    [
+      titleLine(`Order${head.job ? `: ${head.job}` : ""}`),
+      wideFact("From", head.office),
+      wideFact("Deliver to", head.place),
+      wideFact("Date", head.date),
+      wideFact("Needed by", head.wantedBy),
+      blankLine,
+    ],
     ...parts,
-    headingLine("Weights", "", "", "", "", "", "", ""),
-    ...weightRows(order),
+    [headingLine("Weights", "", "", "", "", "", "", ""), ...weightRows(order)],
   ];
-  return { ...compose("order sheet", rows, WIDTHS, at), page: pageOf(paper, { landscape: true }) };
+  const plan = compose("order sheet", groups.flat(), WIDTHS, at);
+  const page = pageOf(paper, { landscape: true });
+  return { ...plan, page: { ...page, breaksAbove: pageBreaks(plan, startsOf(groups), { ...page, paper }) } };
+}
+
+/** A fact over the columns of the specification and the quantity to order. */
+function wideFact(label: string, fact: string): DraftRow {
+  const [first, second] = factLine(label, fact).cells;
+  return { cells: [first, ...over(3, must(second))] };
+}
+
+/** Nobody orders the dump: its fee is in the estimate alone. */
+const isBought = ({ key }: OrderLine) => key !== "dump";
+
+/** What is sold and needed by the piece. */
+const COUNTED = ["pieces", "stakes", "rolls", "boxes", "pins", "loads"];
+
+/** A count as a whole number, unless somebody typed a part of one; anything else with two decimals. */
+function quantity(amount: number, unit: string, look: LookName): DraftCell {
+  const isCount = COUNTED.includes(unit) && Number.isInteger(amount);
+  return { content: amount, format: isCount ? "whole" : "two", look };
 }
 
 function lineRows({ item, specification, order, orderUnit, needed, neededUnit, allowance, ...line }: OrderLine) {
@@ -63,17 +96,20 @@ function lineRows({ item, specification, order, orderUnit, needed, neededUnit, a
       cells: [
         textCell(item, "wrapped"),
         textCell(specification, "wrapped"),
-        { content: order, format: "two", look: "topTotal" },
+        quantity(order, orderUnit, "topTotal"),
         textCell(orderUnit, "topUnit"),
-        { content: needed, format: "two", look: "topNumber" },
+        quantity(needed, neededUnit, "topNumber"),
         textCell(neededUnit, "topUnit"),
-        allowance > 0 ? { content: allowance, format: "two", look: "topNumber" } : undefined,
-        textCell(used.join("; "), "wrapped"),
+        allowance > 0 ? quantity(allowance, neededUnit, "topNumber") : undefined,
+        textCell(used.join("; "), "wrappedNext"),
       ],
     },
   ];
-  return [...rows, ...line.notes.map((note): DraftRow => ({ cells: [undefined, textCell(note, "note")] }))];
+  return [...rows, ...line.notes.map((note): DraftRow => ({ cells: [undefined, ...besides(note, "wrappedNote")] }))];
 }
+
+/** Text over all columns behind the first. */
+const besides = (text: string, look: LookName) => over(WIDTHS.length - 1, textCell(text, look));
 
 /** Tons of each delivery or haul, and what is said about trucks and trailers. */
 function weightRows({ lines, warnings }: JobOrder): DraftRow[] {
@@ -89,12 +125,13 @@ function weightRows({ lines, warnings }: JobOrder): DraftRow[] {
         ],
       }),
     ),
-    ...warnings.map(({ text }): DraftRow => ({ cells: [textCell("Mind", "warning"), textCell(text)] })),
+    ...warnings.map(({ text }): DraftRow => ({ cells: [textCell("Check", "warning"), ...besides(text, "wrapped")] })),
     {
       cells: [
-        textCell("Limits", "label"),
-        textCell(
-          "Payload is the GVWR on the maker's plate less the empty weight, people and fuel; axles have limits, too.",
+        textCell("Limits", "topLabel"),
+        ...besides(
+          "Payload is the GVWR on the maker's plate less the empty weight, people, and fuel; axles have limits, too.",
+          "wrapped",
         ),
       ],
     },

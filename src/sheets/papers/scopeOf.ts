@@ -10,24 +10,29 @@ export interface ScopeFacts {
   readonly borderHeightIn: number;
   readonly scrapeIn: number;
   readonly hauledOff: boolean;
+  readonly hasFabric: boolean;
+  /** Lines of the estimator's own, in words: "Remove old shrubs". */
+  readonly ownWork: readonly string[];
 }
 
 /**
  * What is done for a bed, in plain words for the customer.
  *
  * @param facts areas in square feet, lengths in feet, small dimensions in inches.
- * @example scopeOf(facts) // "About 91 sq ft: scrape 2 1/2 in and haul it off; set 28 ft of 4 in border; …"
+ * @example scopeOf(facts) // "About 91 sq ft. Strip 2 1/2 in of sod and soil, and haul it away. …"
  */
 export function scopeOf(facts: ScopeFacts): string {
-  const { areaSqFt, depthIn, stone, stoneSizeIn, borderFt, borderHeightIn, scrapeIn, hauledOff } = facts;
+  const { areaSqFt, depthIn, stone, stoneSizeIn, borderFt, borderHeightIn, scrapeIn, hauledOff, hasFabric } = facts;
   const steps = [
-    `scrape ${inches(scrapeIn)} and ${hauledOff ? "haul it off" : "leave the soil on site"}`,
-    ...(borderFt > 0 ? [`set ${Math.round(borderFt)} ft of ${inches(borderHeightIn)} border`] : []),
-    "lay and pin weed fabric with overlaps",
-    `spread ${stoneWords(stone)}, pieces up to ${inches(stoneSizeIn)}, ${inches(depthIn)} deep, raked level`,
-    "clean up",
+    `About ${Math.round(areaSqFt)} sq ft`,
+    `Strip ${inches(scrapeIn)} of sod and soil, and ${hauledOff ? "haul it away" : "leave it on site"}`,
+    ...(borderFt > 0 ? [`Set ${Math.round(borderFt)} ft of ${inches(borderHeightIn)} edging`] : []),
+    ...(hasFabric ? ["Lay weed fabric, overlapped and pinned"] : []),
+    `Spread ${stoneWords(stone)}, up to ${inches(stoneSizeIn)}, ${inches(depthIn)} deep, raked level`,
+    ...facts.ownWork.map((work) => work.trim().replace(/\.+$/, "")),
+    "Clean up",
   ];
-  return `About ${Math.round(areaSqFt)} sq ft: ${steps.join("; ")}.`;
+  return `${steps.join(". ")}.`;
 }
 
 /** A stone that was given by its weight has no name to tell. */

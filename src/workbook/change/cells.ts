@@ -1,9 +1,9 @@
 import type { CellValue } from "../../review/facts";
 import type { Change as CellChange } from "../../review/finding";
+import { pointsOfCharacters } from "../../sheets/points";
 import { someOf } from "../../sheets/someOf";
 import { type Area, cellAddress } from "../../spreadsheet/areas";
 import { codeOf, inWorkbook, WorkbookFailure } from "../failure";
-import { pointsOfCharacters } from "../read/cellStyle";
 import { asWritten, contentsOf } from "../read/cells";
 import { applyChange, leftoverMessage, suspendCalculation } from "./change";
 import { queueBefore, queueRestore, queueWidths } from "./overwritten";

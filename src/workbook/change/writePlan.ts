@@ -1,9 +1,11 @@
 import { type Look, looks, warned } from "../../sheets/looks";
 import type { PageSetup, Plan } from "../../sheets/plan";
+import { pointsOfCharacters } from "../../sheets/points";
+import { rowsThatWrap } from "../../sheets/rowHeights";
 import type { Area } from "../../spreadsheet/areas";
 import { fittedPicture, freeShapeName, queuePicture, queueShapes } from "../drawing/picture";
 import { rangeAt, rangeInside } from "../read/areas";
-import { pointsOfCharacters, queueCellStyles } from "../read/cellStyle";
+import { queueCellStyles } from "../read/cellStyle";
 import { areOthers } from "../read/cells";
 import { type OverwrittenContent, queueBefore, queueOverwritten, queueWidths } from "./overwritten";
 import { type Heading, queueUnder } from "./place";
@@ -55,7 +57,10 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
   if (plan.dress) queueCellStyles(target, plan.dress);
   for (const merged of plan.merged ?? []) rangeInside(target, merged).merge();
   queueWiden(target, plan.widths, before);
-  if (plan.page && sheetId === undefined) queuePage(worksheet, target, plan.page);
+  if (plan.page && sheetId === undefined) {
+    for (const { row, points } of rowsThatWrap(plan)) target.getRow(row).format.rowHeight = points;
+    queuePage(worksheet, target, plan.page);
+  }
 
   target.load("formulas");
   const widthsWritten = queueWidths(target, area.columns);
@@ -163,7 +168,7 @@ function queueLook({ format }: Excel.Range, look: Look): void {
 function queuePage(worksheet: Excel.Worksheet, target: Excel.Range, page: PageSetup): void {
   const { paper, landscape, pagesWide, pagesTall, headingRows, breaksAbove = [], marginsIn, footer } = page;
   const { pageLayout, horizontalPageBreaks } = worksheet;
-  pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";
+  if (paper) pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";
   pageLayout.orientation = landscape ? "Landscape" : "Portrait";
   pageLayout.zoom = {
     horizontalFitToPages: pagesWide,

@@ -1,3 +1,5 @@
+import { fittedSize } from "../../sheets/pngSize";
+
 /** A picture over cells. */
 export interface Picture {
   /** PNG, base64, without a prefix. */
@@ -32,14 +34,8 @@ export function queuePicture(
 }
 
 /** A picture as large as fits into a frame, in its own proportions. */
-export function fittedPicture(
-  png: string,
-  altText: string,
-  { width, height }: Pick<Frame, "width" | "height">,
-): Picture {
-  const natural = pngSize(png);
-  const scale = Math.min(width / natural.widthPoints, height / natural.heightPoints);
-  return { png, altText, widthPoints: natural.widthPoints * scale, heightPoints: natural.heightPoints * scale };
+export function fittedPicture(png: string, altText: string, frame: Pick<Frame, "width" | "height">): Picture {
+  return { png, altText, ...fittedSize(png, frame) };
 }
 
 /** Tells the shapes that are meant from the others of their sheet. */
@@ -65,28 +61,4 @@ export function queueShapes(worksheet: Excel.Worksheet) {
  */
 export function freeShapeName(stem: string, taken: readonly string[]): string {
   for (let number = 1; ; number += 1) if (!taken.includes(`${stem} ${number}`)) return `${stem} ${number}`;
-}
-
-const POINTS_A_PIXEL = 72 / 96;
-
-/** A PNG's width and height follow its signature and the head of its first part: RFC 2083, 3.1 and 4.1.1. */
-const WIDTH_AT = 16;
-const HEIGHT_AT = 20;
-
-/**
- * The natural size of a PNG in points, at 96 pixels an inch.
- *
- * @param base64 the file, without a prefix.
- */
-export function pngSize(base64: string): { readonly widthPoints: number; readonly heightPoints: number } {
-  const head = atob(base64.slice(0, 32));
-  return {
-    widthPoints: numberAt(head, WIDTH_AT) * POINTS_A_PIXEL,
-    heightPoints: numberAt(head, HEIGHT_AT) * POINTS_A_PIXEL,
-  };
-}
-
-/** The four bytes from a place on, largest first. */
-function numberAt(bytes: string, place: number): number {
-  return [0, 1, 2, 3].reduce((number, byte) => number * 256 + bytes.charCodeAt(place + byte), 0);
 }

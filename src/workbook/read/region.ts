@@ -1,10 +1,11 @@
 import type { CellContent, RegionRead } from "../../sheets/plain/region";
+import { charactersOfPoints } from "../../sheets/points";
 import { ruleFor } from "../../sheets/templates/carriedRules";
 import type { RegionRules } from "../../sheets/templates/rules";
 import { type Area, areaOfAddress, areasOfAddresses, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { inWorkbook, WorkbookFailure } from "../failure";
 import { areaOf, queueUsed, rangeAt } from "./areas";
-import { cellStyleOf, charactersOfPoints, queuePlainFont, STYLE_PROPERTIES } from "./cellStyle";
+import { cellStyleOf, queuePlainFont, STYLE_PROPERTIES } from "./cellStyle";
 import { contentsOf } from "./cells";
 
 /** What is to be read. A sheet is named by the host's id, or by its name; the one in front where it is left out. */

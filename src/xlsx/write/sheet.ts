@@ -20,8 +20,8 @@ export interface NewCell {
 /** How a sheet is printed, but for the names that a print area and title rows are. */
 export interface FilePage {
   readonly landscape: boolean;
-  /** The number of its size: ECMA-376 18.3.1.63. */
-  readonly paper: number;
+  /** The number of its size: ECMA-376 18.3.1.63. Left out: whatever the program prints on. */
+  readonly paper?: number;
   readonly marginsIn: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;
   /** Pages across and down; 0 is as many as it takes. */
   readonly fit?: { readonly wide: number; readonly tall: number };

@@ -1,5 +1,6 @@
 import { startingDetails } from "../../../src/pane/papers/details";
-import { customerPlan, jobOf, orderPaper, quoteOf } from "../../../src/pane/papers/makePapers";
+import { jobOf, orderPaper } from "../../../src/pane/papers/makePapers";
+import { proposalOf, proposalPlan } from "../../../src/pane/papers/proposalOf";
 import type { FoundBed } from "../../../src/pane/papers/readJob";
 import { type BedForm, blankForm } from "../../../src/quantities/bed/form";
 import { estimateBlock } from "../../../src/sheets/estimate/block";
@@ -50,7 +51,7 @@ export const ofJobs: readonly Growing[] = [
         const job = jobOf(beds);
         orderPaper(job, startingDetails, undefined);
         crewSheet(job.crew, job.order, head, "letter", CORNER);
-        customerPlan(quoteOf(job, startingDetails), startingDetails);
+        proposalPlan(proposalOf(job, startingDetails), startingDetails);
       };
     },
   },

@@ -22,17 +22,19 @@ export const papersVisits = visitsOf("Job papers", [
     },
   ],
   [
-    "the price for the customer refused",
+    "the proposal refused",
     async (page) => {
       await page.getByLabel("Wished start").fill("2031-03-06");
       await page.getByText("Monday, March 3, 2031").waitFor();
-      await page.getByLabel("Holds for").fill("a while");
+      await page.getByLabel("Good for", { exact: true }).fill("a while");
+      await page.getByLabel("Deposit").fill("120");
     },
   ],
   [
     "papers made",
     async (page) => {
-      await page.getByLabel("Holds for").fill("30");
+      await page.getByLabel("Good for", { exact: true }).fill("30");
+      await page.getByLabel("Deposit").fill("30");
       await press(page, "All three");
       await page.getByText("On new sheets:").waitFor();
     },

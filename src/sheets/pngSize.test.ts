@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { pngSize } from "./picture";
+import { pngSize } from "./pngSize";
 
 test("a picture of 400 by 96 pixels is 300 by 72 points", () => {
   // By hand from RFC 2083: signature, length and name of the first part, then width and height, largest byte first.
