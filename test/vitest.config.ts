@@ -56,6 +56,7 @@ const onTheWebFile = [
   "takenBackAsBefore",
   "templates",
   "text-kept",
+  "updateEstimate",
 ];
 
 export default defineConfig({

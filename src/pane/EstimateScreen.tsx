@@ -11,21 +11,29 @@ import { Problems } from "./Problems";
 import { Result } from "./Result";
 import { RatesNote } from "./rates/RatesNote";
 import { useRates } from "./rates/store";
+import { OpenedNote } from "./UpdatePanel";
 import { useDrawing } from "./useDrawing";
 import { useForm } from "./useForm";
 import { useInsert } from "./useInsert";
+import { useUpdate } from "./useUpdate";
 
 /** Measure a bed, look at what it comes to, and insert it. */
 export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
   const rates = useRates();
   const bed = useForm(rates?.found?.rates);
   const { form, preview, shownProblems, problemAt, change, fill, showAll, startNewBed } = bed;
-  const { status, inTheWay, canUndo, insert, draw, undo, cancel } = useInsert();
+  const { status, inTheWay, canUndo, whereTo, chooseWhereTo, attempt, insert, draw, undo, cancel } = useInsert();
   const drawing = useDrawing();
+  const update = useUpdate(bed, rates, attempt, drawing.look);
 
   const tryToInsert = (place: Place) => {
     showAll();
     if (preview.estimate) void insert(form, place, preview.plan && drawing.draw);
+    else requestAnimationFrame(focusFirstProblem);
+  };
+  const tryToUpdate = () => {
+    showAll();
+    if (preview.estimate) void update.look();
     else requestAnimationFrame(focusFirstProblem);
   };
   const onType = (field: FieldKey, text: string) => fill({ [field]: text });
@@ -34,8 +42,16 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
     <>
       <header>
         <h1>Stone bed estimate</h1>
-        <Button onPress={startNewBed}>New bed</Button>
+        <Button
+          onPress={() => {
+            update.close();
+            startNewBed();
+          }}
+        >
+          New bed
+        </Button>
       </header>
+      <OpenedNote update={update} />
       <UnkeptNote unkept={bed.unkept} />
       <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
       <Choices form={form} onFill={fill} />
@@ -60,8 +76,12 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         inTheWay={inTheWay}
         canUndo={canUndo}
         newSheetName={form.name.trim() || "Estimate"}
+        whereTo={whereTo}
+        onWhereTo={chooseWhereTo}
         selected={drawing.cell}
         block={drawing.block}
+        update={update}
+        onUpdate={tryToUpdate}
         onDraw={() => void draw(drawing.draw)}
         onInsert={tryToInsert}
         onUndo={() => void undo()}

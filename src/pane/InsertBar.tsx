@@ -3,17 +3,24 @@ import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
 import { StatusMessage } from "./StatusMessage";
+import { UpdatePreviewPanel } from "./UpdatePanel";
+import type { WhereTo } from "./useInsert";
 import type { Status } from "./useStatus";
+import type { Update } from "./useUpdate";
 
 interface InsertBarProps {
   readonly status: Status | undefined;
   readonly inTheWay: InTheWay | undefined;
   readonly canUndo: string | undefined;
   readonly newSheetName: string;
+  readonly whereTo: WhereTo;
+  readonly onWhereTo: (whereTo: WhereTo) => void;
   /** The first selected cell; "" where the host tells none. */
   readonly selected: string;
   /** The estimate block in which the selection lies. */
   readonly block: SelectedBlock | undefined;
+  readonly update: Update;
+  readonly onUpdate: () => void;
   readonly onDraw: () => void;
   readonly onInsert: (place: Place) => void;
   readonly onUndo: () => void;
@@ -21,8 +28,39 @@ interface InsertBarProps {
 }
 
 export function InsertBar(props: InsertBarProps) {
-  const { status, inTheWay, canUndo, newSheetName, selected, block, onDraw, onInsert, onUndo, onCancel } = props;
+  const { status, inTheWay, canUndo, newSheetName, whereTo, onWhereTo, selected, block, update } = props;
+  const { onUpdate, onDraw, onInsert, onUndo, onCancel } = props;
   const working = status?.kind === "working";
+  const { opened, preview } = update;
+  const atCell = selected ? `at ${selected}` : "at the selected cell";
+  const insertRows = (
+    <>
+      <p class="row">
+        <Button
+          main={!opened}
+          off={working}
+          onPress={() =>
+            onInsert(whereTo === "cell" ? { kind: "selection" } : { kind: "new sheet", name: newSheetName })
+          }
+        >
+          Insert {whereTo === "cell" ? atCell : "on a new sheet"}
+        </Button>
+        <Button off={working || !canUndo} title={canUndo} onPress={onUndo}>
+          Take back
+        </Button>
+      </p>
+      <p class="row">
+        <select
+          aria-label="Where it goes"
+          value={whereTo}
+          onChange={(event) => onWhereTo(event.currentTarget.value as WhereTo)}
+        >
+          <option value="new sheet">New sheet “{newSheetName}”</option>
+          <option value="cell">{selected ? `At ${selected}` : "At the selected cell"}</option>
+        </select>
+      </p>
+    </>
+  );
   return (
     <section class="insert-bar" aria-label="Insert">
       {inTheWay ? (
@@ -32,19 +70,38 @@ export function InsertBar(props: InsertBarProps) {
           onPlace={(place) => onInsert(place.kind === "cell" ? place : { ...place, name: newSheetName })}
           onCancel={onCancel}
         />
+      ) : preview ? (
+        <UpdatePreviewPanel update={update} />
+      ) : opened ? (
+        <>
+          <p class="row">
+            <Button main off={working} onPress={onUpdate}>
+              Update {opened.where}
+            </Button>
+            {update.canUndo && (
+              <Button off={working} onPress={() => void update.undo()}>
+                Undo the update
+              </Button>
+            )}
+          </p>
+          <details>
+            <summary>Insert it as a new estimate</summary>
+            {insertRows}
+          </details>
+        </>
       ) : (
-        <p class="row">
-          <Button main off={working} onPress={() => onInsert({ kind: "selection" })}>
-            Insert {selected ? `at ${selected}` : "at the selected cell"}
-          </Button>
-          <Button off={working || !canUndo} title={canUndo} onPress={onUndo}>
-            Take back
-          </Button>
-        </p>
+        insertRows
       )}
-      {block && !inTheWay && (
+      {block && !inTheWay && !preview && (
         <p class="row">
-          <span class="grow">{drawingWords(block)}</span>
+          <span class="grow">
+            {[block.name, block.where].filter(Boolean).join(", ")}: {drawingWords[block.drawing]}
+          </span>
+          {block.where !== opened?.where && (
+            <Button off={working} onPress={() => void update.open()}>
+              Open this bed
+            </Button>
+          )}
           <Button off={working || block.drawing === "current"} onPress={onDraw}>
             {block.drawing === "none" ? "Draw" : "Redraw"}
           </Button>
@@ -55,7 +112,8 @@ export function InsertBar(props: InsertBarProps) {
   );
 }
 
-function drawingWords({ name, drawing }: SelectedBlock): string {
-  if (drawing === "none") return `${name || "This bed"} is not drawn yet.`;
-  return `The drawing of ${name || "this bed"} is ${drawing === "current" ? "up to date" : "out of date"}.`;
-}
+const drawingWords = {
+  none: "not drawn yet",
+  current: "drawing up to date",
+  "out of date": "drawing out of date",
+} as const satisfies Record<SelectedBlock["drawing"], string>;

@@ -10,6 +10,8 @@ export function useDrawing() {
     /** The first selected cell; "" where the host tells none. */
     cell: selected?.address ?? "",
     block: selected?.block,
+    /** Looks again: something of the block has changed, and not what is selected. */
+    look: async () => setSelected(await readSelected().catch(() => undefined)),
     draw: async () => {
       const [{ printPicture }, { redrawSelectedBlock }] = await Promise.all([
         import(/* webpackChunkName: "drawings" */ "./drawings"),

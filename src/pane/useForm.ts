@@ -21,6 +21,8 @@ export function useForm(rates: Rates | undefined) {
   const shown = preview.problems.filter(({ unfinished }) => tried || !unfinished);
   return {
     form: preview.form,
+    /** As it was typed, without what the plan filled in. */
+    typedForm: form,
     preview,
     shownProblems: shown,
     /** Why what is typed is not kept over a closed pane, where it is not. */
@@ -32,6 +34,11 @@ export function useForm(rates: Rates | undefined) {
     fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
       setForm((now) => ({ ...now, typed: withoutBlanks({ ...now.typed, ...typed }) })),
     showAll: () => setTried(true),
+    /** Another form in place of this one. */
+    load: (next: BedForm) => {
+      setTried(false);
+      setForm(() => next);
+    },
     /** A new bed keeps what the office chose and forgets what was taped. */
     startNewBed: () => {
       setTried(false);

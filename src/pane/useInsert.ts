@@ -10,9 +10,16 @@ import { isNotFetched, NOT_FETCHED, useStatus } from "./useStatus";
 const RATES_CHANGED =
   "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
 
+/** Where a new estimate goes: a sheet of its own, or the selected cell. */
+export type WhereTo = "new sheet" | "cell";
+
+/** As it was chosen last, for as long as the pane is open. */
+let chosenLast: WhereTo = "new sheet";
+
 /** Inserting, what stands in the way of it, and taking it back. */
 export function useInsert() {
   const reporter = useStatus();
+  const [whereTo, setWhereTo] = useState(chosenLast);
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
 
@@ -28,7 +35,14 @@ export function useInsert() {
 
   return {
     status: reporter.status,
+    /** For what else is done with the estimate: the same message, and nothing is in the way any more. */
+    attempt,
     inTheWay,
+    whereTo,
+    chooseWhereTo: (next: WhereTo) => {
+      chosenLast = next;
+      setWhereTo(next);
+    },
     canUndo: last?.title,
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>

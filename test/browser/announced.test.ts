@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { selectCells } from "./cells";
+import { chooseCell, selectCells } from "./cells";
 import { launch, openPractice, type Practice } from "./openPractice";
 import { holdWorkbook, openScreen } from "./screens/visit";
 
@@ -68,6 +68,7 @@ describe("what changes is heard", () => {
 
   test("that something is being written, and that it is", async () => {
     await selectCells(page, "Estimate", "A4");
+    await chooseCell(page);
     // The price of the bed that was typed last is said first.
     await page
       .getByRole("status")
@@ -121,6 +122,7 @@ test("a drawing that cannot be fetched is said, and an estimate that stands is n
   await cut.getByLabel("Width", { exact: true }).fill("8");
   await cut.getByRole("alert").filter({ hasText: "The drawing could not be fetched." }).waitFor();
   await selectCells(cut, "Jobs", "R40");
+  await chooseCell(cut);
   await cut.getByRole("button", { name: "Insert at Jobs!R40" }).click();
   await cut
     .getByRole("alert")

@@ -24,6 +24,11 @@ export function readCells(
   );
 }
 
+/** Has the pane's estimates go to the selected cell from here on; a new sheet is the default. */
+export async function chooseCell(page: Page): Promise<void> {
+  await page.getByLabel("Where it goes").selectOption("cell");
+}
+
 /** Brings a sheet to the front and selects cells of it. */
 export function selectCells(page: Page, sheet: string, cells: string): Promise<void> {
   return page.evaluate(

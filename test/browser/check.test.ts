@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { chooseCell } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -58,6 +59,7 @@ describe("checking the sheets", () => {
         await context.sync();
       }),
     );
+    await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
     await page.getByText("The estimate stands on Estimate at A4").waitFor();
     await page.getByRole("button", { name: "Check the sheets" }).click();

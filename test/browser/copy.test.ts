@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
-import { readCells as read, selectCells as select } from "./cells";
+import { chooseCell, readCells as read, selectCells as select } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
 
 const ROWS = "J5:N17";
@@ -108,6 +108,7 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
   await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
   await page.getByLabel("Width", { exact: true }).fill("5");
   await select(page, "Estimate", "A4");
+  await chooseCell(page);
   await page.getByRole("button", { name: /^Insert/ }).click();
   await page.getByText("The estimate stands on Estimate at A4").waitFor();
   const live = await read(page, "Estimate", "A4:B6");

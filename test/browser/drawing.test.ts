@@ -37,17 +37,7 @@ async function drawnCounts() {
 }
 
 async function insertOnNewSheet(name: string): Promise<void> {
-  // The list of beds stands at the selected cell, so the pane offers a sheet of the block's own.
-  await page.evaluate(() =>
-    Excel.run(async (context) => {
-      const jobs = context.workbook.worksheets.getItem("Jobs");
-      jobs.activate();
-      jobs.getRange("A5").select();
-      await context.sync();
-    }),
-  );
-  await page.getByRole("button", { name: "Insert at Jobs!A5" }).click();
-  await page.getByRole("button", { name: "On a new sheet" }).click();
+  await page.getByRole("button", { name: "Insert on a new sheet" }).click();
   await page.getByText(`The estimate stands on ${name} at A1`).waitFor();
 }
 
@@ -115,7 +105,7 @@ describe("a bed that is drawn", () => {
     await expect
       .poll(drawnCounts)
       .toEqual({ pins: counted.Pins, pieces: counted["Border pieces"], stakes: counted.Stakes });
-    await page.getByText(`The drawing of ${name} is up to date.`).waitFor();
+    await page.getByText(": drawing up to date").waitFor();
     await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
   });
 
@@ -133,7 +123,7 @@ describe("a bed that is drawn", () => {
         await context.sync();
       }),
     );
-    await page.getByText("The drawing of Ring is out of date.").waitFor();
+    await page.getByText(": drawing out of date").waitFor();
     const shapesOn = () =>
       page.evaluate(() =>
         Excel.run(async (context) => {

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { chooseCell } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -12,6 +13,7 @@ beforeAll(async () => {
   await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
   await page.getByLabel("Width", { exact: true }).fill("5");
   await select("Estimate!A4");
+  await chooseCell(page);
   await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
   await page.getByText("The estimate stands on Estimate at A4").waitFor();
   await page.getByRole("button", { name: "Explain a cell" }).click();

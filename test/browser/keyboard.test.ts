@@ -38,6 +38,8 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.type(/^Length$/, "wide");
     await keys.type(/^Width$/, "3");
     await selectCells(page, "Jobs", "A5");
+    await keys.tabTo(/^Where it goes$/);
+    await page.keyboard.press("ArrowDown");
     await keys.press(/^Insert/);
     // The first field that stands in the way has the keyboard, and says why.
     await keys.arrives(/^Length$/);

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { placeOf, readCells, selectCells } from "./cells";
+import { chooseCell, placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
 
 let browser: Browser;
@@ -69,6 +69,7 @@ describe("the main job, in the practice workbook", () => {
   test("writes nothing over the job rows, and offers another place", async () => {
     const before = await values("Jobs!A1:N30");
     await select("Jobs!A5");
+    await chooseCell(page);
     await page.getByRole("button", { name: /^Insert at/ }).click();
     const dialog = page.getByRole("alertdialog");
     await dialog.waitFor();
@@ -138,6 +139,7 @@ describe("the main job, in the practice workbook", () => {
 
   test("takes an untouched insert back", async () => {
     await select("Estimate!L4");
+    await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
     await page.getByText("The estimate stands on Estimate at L4").waitFor();
     await page.getByRole("button", { name: "Take back" }).click();

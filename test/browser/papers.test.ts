@@ -5,6 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { unzip } from "../unzip";
 import { findings } from "./accessibility";
+import { chooseCell } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -38,6 +39,7 @@ async function insertBed(page: Page, { name, length, width }: (typeof BEDS)[numb
   await page.getByLabel("Bed name").fill(name);
   await page.getByLabel("Length", { exact: true }).fill(length);
   await page.getByLabel("Width", { exact: true }).fill(width);
+  await chooseCell(page);
   await page.getByRole("button", { name: /^Insert/ }).click();
   await page.getByText(`The estimate stands on ${sheet}`).waitFor();
 }

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
-import { placeOf, readCells, selectCells } from "./cells";
+import { chooseCell, placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -61,6 +61,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByLabel("Length", { exact: true }).fill("12");
     await page.getByLabel("Width", { exact: true }).fill("4");
     await select("Estimate!L4");
+    await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
     await page.getByText("The estimate stands on Estimate at L4").waitFor();
     await screen("Rates").click();

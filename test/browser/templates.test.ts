@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
-import { readCells, selectCells as select } from "./cells";
+import { chooseCell, readCells, selectCells as select } from "./cells";
 import { untilKept } from "./kept";
 import { launch, openPractice, picture, ready } from "./openPractice";
 
@@ -39,6 +39,7 @@ async function insertBlock(page: Page): Promise<void> {
   await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
   await page.getByLabel("Width", { exact: true }).fill("5");
   await select(page, "Estimate", "A4");
+  await chooseCell(page);
   await press(page, /^Insert/);
   await page.getByText("The estimate stands on Estimate at A4").waitFor();
   const labels = (await values(page, "Estimate", "A1:A60")).flat();

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { readCells, selectCells } from "./cells";
+import { chooseCell, readCells, selectCells } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
 
 /*
@@ -44,6 +44,7 @@ test("hostile words show as words on every screen, and stand as words in every c
   await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
   await page.getByLabel("Width", { exact: true }).fill("5");
   await selectCells(page, "Estimate", "A4");
+  await chooseCell(page);
   await press(page, /^Insert/);
   await page.getByText("The estimate stands on Estimate at A4").waitFor();
   expect((await readCells(page, "Estimate", "B4")).values).toEqual([[NAME]]);

@@ -99,6 +99,7 @@ export async function fillBed(page, { name, length, width, radius, corners }) {
 
 /** Inserts what the form holds at the selected cell. */
 export async function insertBed(page) {
+  await page.getByLabel("Where it goes").selectOption("cell");
   await press(page, /^Insert/);
   await page.getByText(/^The estimate stands on/).waitFor();
 }

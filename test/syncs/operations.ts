@@ -5,6 +5,7 @@ import { jobOf, orderPaper } from "../../src/pane/papers/makePapers";
 import { readJob } from "../../src/pane/papers/readJob";
 import { writeTemplate } from "../../src/pane/templates/opening";
 import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
+import { type OpenedBed, openBed, previewUpdate, type UpdatePreview, writeUpdate } from "../../src/pane/updateEstimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { newList } from "../../src/sheets/jobRows/newList";
@@ -55,6 +56,8 @@ const besideList = () => select(LIST, "K1");
 /** The operations go on from one another, as a person's day does. */
 export function operations(): readonly Operation[] {
   let written: WrittenChanges;
+  let opened: OpenedBed;
+  let update: UpdatePreview;
   let template: Template;
   let source: Source;
   const filled = async () => {
@@ -73,6 +76,30 @@ export function operations(): readonly Operation[] {
     { what: "The selection is looked at, in a list", most: 2, ready: onList, run: readSelected },
     { what: "A block is drawn", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
     { what: "A block is drawn anew", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
+    {
+      what: "An estimate is opened in the pane",
+      most: 1,
+      ready: onBlock,
+      run: async () => {
+        opened = await openBed("selected", undefined);
+      },
+    },
+    {
+      what: "An update of it is previewed",
+      most: 1,
+      run: async () => {
+        const wider = { ...opened.form, typed: { ...opened.form.typed, width: "6" } };
+        update = await previewUpdate(opened, wider, undefined);
+      },
+    },
+    {
+      what: "An estimate is updated in place",
+      most: 2,
+      run: async () => {
+        written = await writeUpdate(update, []);
+      },
+    },
+    { what: "The update is undone", most: 2, run: () => undoChanges(written) },
     {
       what: "An estimate block is inserted at a cell",
       most: 3,

@@ -1,6 +1,6 @@
 import { drawnInputs } from "../../sheets/estimate/drawnInputs";
 import { BLOCK_COLUMNS, blockAt, type FoundBlock, findBlocks } from "../../sheets/estimate/readBlock";
-import { type Anchor, type Area, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
+import { type Anchor, type Area, cellAddress, common, SHEET_COLUMNS, SHEET_ROWS } from "../../spreadsheet/areas";
 import { type DrawingRecord, drawingAt, drawingOf, queueReadDrawings } from "../drawing/records";
 import { inWorkbook } from "../failure";
 import { anchorOf, queueUsed, rangeAt } from "./areas";
@@ -8,6 +8,8 @@ import { anchorOf, queueUsed, rangeAt } from "./areas";
 /** The block that is selected, and whether its drawing is current. */
 export interface SelectedBlock {
   readonly name: string;
+  /** Its first cell, such as `Sheet1!A4`. */
+  readonly where: string;
   readonly drawing: "none" | "current" | "out of date";
 }
 
@@ -53,7 +55,8 @@ export function readSelected(): Promise<Selected> {
     const record = await recordOf(worksheet, block, all, drawings.records());
     const isCurrent = record?.drawnFrom === drawnInputs(block.form);
     const drawing = record ? (isCurrent ? "current" : "out of date") : "none";
-    return { address, block: { name: block.form.name, drawing } };
+    const where = address.slice(0, address.lastIndexOf("!") + 1) + cellAddress(block.area);
+    return { address, block: { name: block.form.name, where, drawing } };
   });
 }
 

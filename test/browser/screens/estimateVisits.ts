@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { type Way, ways } from "../../../src/quantities/bed/form";
-import { selectCells } from "../cells";
-import { holdWorkbook, openGroups, press, visitsOf } from "./visit";
+import { chooseCell, selectCells } from "../cells";
+import { holdWorkbook, openGroups, press, visitsOf, writeCells } from "./visit";
 
 let letGo: () => Promise<void>;
 
@@ -64,6 +64,7 @@ export const estimateVisits = visitsOf("Estimate a bed", [
     async (page) => {
       await page.getByLabel("Waste and low spots").fill("8%");
       await selectCells(page, "Jobs", "A5");
+      await chooseCell(page);
       await press(page, /^Insert/);
       await page.getByRole("alertdialog").waitFor();
     },
@@ -83,7 +84,31 @@ export const estimateVisits = visitsOf("Estimate a bed", [
     "inserted",
     async (page) => {
       await page.getByText("The estimate stands on Estimate at A4").waitFor();
-      await page.getByText("is up to date").waitFor();
+      await page.getByText(": drawing up to date").waitFor();
+    },
+  ],
+  [
+    "an estimate of the sheet, opened, with what was changed in it",
+    async (page) => {
+      await writeCells(page, "Estimate", { E31: 3, A47: "Remove the old shrubs and the stumps along the whole fence" });
+      await press(page, "Open this bed");
+      await page.getByText("made in the sheet").waitFor();
+    },
+  ],
+  [
+    "an update, before it is written",
+    async (page) => {
+      await page.getByLabel("Width", { exact: true }).fill(`6' 3"`);
+      await page.getByLabel("Waste and low spots").fill("11%");
+      await press(page, /^Update /);
+      await page.getByRole("dialog", { name: /change/ }).waitFor();
+    },
+  ],
+  [
+    "updated",
+    async (page) => {
+      await page.getByRole("dialog", { name: /change/ }).getByRole("button", { name: "Update" }).click();
+      await page.getByText(/^Updated /).waitFor();
     },
   ],
 ]);

@@ -8,6 +8,7 @@ const READERS = [
   "goTo",
   "lastInsert",
   "namedCell",
+  "readBlock",
   "readForCheck",
   "readKeptTemplates",
   "readListSheet",

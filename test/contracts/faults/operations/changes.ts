@@ -1,4 +1,5 @@
 import { insertEstimate } from "../../../../src/pane/insertEstimate";
+import { openBed, previewUpdate, writeUpdate } from "../../../../src/pane/updateEstimate";
 import { rateNames } from "../../../../src/quantities/bed/rates";
 import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
@@ -7,16 +8,31 @@ import { undoChanges, writeChanges } from "../../../../src/workbook/change/cells
 import { readListSheet, writeRows } from "../../../../src/workbook/jobRows";
 import { namedCell } from "../../../../src/workbook/read/rates";
 import { readWorkbook } from "../../../../src/workbook/read/workbook";
+import type { HeadlessHost } from "../../../headlessHost";
 import { fillOf } from "../../../listSheets";
 import { select } from "../bench";
 import { furnish, office } from "../office";
 import type { Operation } from "../operation";
+import { insertBlock } from "./drawn";
 import { bed, insertRates } from "./inserts";
 import { done, written } from "./said";
 
 const onList = { office, front: "List", selected: "A2", sheet: "List", cell: "List!G2" } as const;
 
 const onRates = { office, front: "Notes", selected: "D12", sheet: "Rates", cell: "Rates!B57" } as const;
+
+const onEstimate = { office, front: "Notes", selected: "D14", sheet: "Notes", cell: "Notes!E19" } as const;
+
+/** An estimate on Notes that was changed by hand, opened in the pane, and changed there. */
+async function previewed(host: HeadlessHost) {
+  await furnish(host);
+  await insertBlock();
+  await host.type({ "Notes!E36": 3 });
+  const opened = await openBed("selected", undefined);
+  const { form } = opened;
+  const wanted = { ...form, name: "Side walk", typed: { ...form.typed, width: "6", waste: "10%", crewSize: "3" } };
+  return previewUpdate(opened, wanted, undefined);
+}
 
 /** A fix in two places of two sheets, one of them dressed. */
 const FIX: readonly Change[] = [
@@ -124,6 +140,31 @@ export const changes: readonly Operation[] = [
       );
       return async () => {
         await writeChanges("let older estimates follow the rates", cells);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Update an estimate where it is",
+    writers: ["writeChanges"],
+    ...onEstimate,
+    ready: async (host) => {
+      const preview = await previewed(host);
+      return async () => {
+        await writeUpdate(preview, preview.kept);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Undo the update",
+    writers: ["undoChanges"],
+    ...onEstimate,
+    ready: async (host) => {
+      const preview = await previewed(host);
+      const updated = await writeUpdate(preview, preview.kept);
+      return async () => {
+        await undoChanges(updated);
         return done;
       };
     },

@@ -1,0 +1,79 @@
+import { useEffect, useRef } from "preact/hooks";
+import { Button } from "./Button";
+import { onEscape } from "./onEscape";
+import type { Update } from "./useUpdate";
+
+/** Longer lists are cut: what matters is at their top. */
+const MOST_LINES = 12;
+
+/** What an update will change in the sheet, and what was changed there by hand: kept, unless it is ticked. */
+export function UpdatePreviewPanel({ update }: { readonly update: Update }) {
+  const { preview, opened, replaced, tick, write, cancel } = update;
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => first.current?.focus(), []);
+  if (!preview || !opened) return null;
+  const { lines, kept } = preview;
+  const more = lines.length - MOST_LINES;
+  const isNothing = lines.length === 0 && replaced.length === 0;
+  return (
+    <div role="dialog" aria-labelledby="update-preview" class="notice" onKeyDown={onEscape(cancel, false)}>
+      <p id="update-preview">
+        {lines.length === 0
+          ? `Nothing of ${opened.where} changes.`
+          : `${lines.length} ${lines.length === 1 ? "cell changes" : "cells change"} in ${opened.where}:`}
+      </p>
+      <ul>
+        {lines.slice(0, MOST_LINES).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+        {more > 0 && <li>and {more} more</li>}
+      </ul>
+      {kept.length > 0 && (
+        <fieldset>
+          <legend>Changed in the sheet and kept. Check what to replace:</legend>
+          {kept.map((one) => (
+            <label key={one.words} class="tick">
+              <input
+                type="checkbox"
+                checked={replaced.includes(one)}
+                onChange={(event) => tick(one, event.currentTarget.checked)}
+              />
+              {one.words}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      <p class="row">
+        <Button at={first} main off={isNothing} onPress={() => void write()}>
+          Update
+        </Button>
+        <Button onPress={cancel}>Cancel</Button>
+      </p>
+    </div>
+  );
+}
+
+/** Which bed of the sheet is open, and what was changed there by hand. */
+export function OpenedNote({ update }: { readonly update: Update }) {
+  const { opened, canBringBack, bringBack, close } = update;
+  if (!opened) return null;
+  const { where, name, kept } = opened;
+  return (
+    <div class="notice">
+      <p>
+        Open: <strong>{[name, where].filter(Boolean).join(", ")}</strong>
+      </p>
+      {kept.length > 0 && (
+        <p class="below">
+          {kept.length === 1 ? "1 change made" : `${kept.length} changes made`} in the sheet{" "}
+          {kept.length === 1 ? "is" : "are"} kept: {kept.slice(0, MOST_LINES).join("; ")}
+          {kept.length > MOST_LINES && ` and ${kept.length - MOST_LINES} more`}.
+        </p>
+      )}
+      <p class="row">
+        <Button onPress={close}>Close it</Button>
+        {canBringBack && <Button onPress={bringBack}>Undo, back to what I was typing</Button>}
+      </p>
+    </div>
+  );
+}

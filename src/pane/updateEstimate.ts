@@ -1,0 +1,191 @@
+import type { BedForm } from "../quantities/bed/form";
+import type { Rates } from "../quantities/bed/rates";
+import { inFormWords } from "../quantities/bed/words";
+import { Problem } from "../quantities/problem";
+import type { CellUpdate, Content } from "../sheets/blockUpdate";
+import { type BlockOnSheet, estimateUpdate, formOnSheet, formToEdit, mergedForm } from "../sheets/estimate/openBlock";
+import { type Anchor, cellAddress, quotedSheet } from "../spreadsheet/areas";
+import { type WrittenChanges, writeChanges } from "../workbook/change/cells";
+import { WorkbookFailure } from "../workbook/failure";
+import { readBlock, type WantedBlock } from "../workbook/read/blockCells";
+import { previewOf } from "./preview";
+
+/*
+ * Opening an estimate of the sheet in the pane, and writing it back where it is. This file and what it asks are fetched
+ * when a bed is first opened.
+ */
+
+/** A bed that is open in the pane. */
+export interface OpenedBed {
+  readonly sheetId: string;
+  readonly at: Anchor;
+  readonly name: string;
+  /** Its first cell, such as `Sheet1!A4`. */
+  readonly where: string;
+  /** As it was opened. */
+  readonly form: BedForm;
+  /** What was changed by hand in the sheet and is kept, in words. */
+  readonly kept: readonly string[];
+}
+
+/** Something that the person changed in the sheet, and the cells that an update would take back to how they are made. */
+export interface KeptChange {
+  readonly words: string;
+  readonly cells: readonly CellUpdate[];
+}
+
+/** What an update will do, before it is done. */
+export interface UpdatePreview {
+  readonly there: BlockOnSheet;
+  readonly changes: readonly CellUpdate[];
+  readonly kept: readonly KeptChange[];
+  /** Why it can't be done in place; undefined where it can. */
+  readonly refused: string | undefined;
+}
+
+const NONE_SELECTED = "No estimate is selected. Select a cell of one, then open it.";
+const GONE = "The estimate isn't where it was opened, so nothing was changed. Select a cell of it, then open it again.";
+const RESHAPED =
+  "This bed now takes other rows than its estimate has in the sheet, so it can't be updated in place. Nothing was changed. Insert it as a new estimate, then delete the old one.";
+
+/**
+ * Reads an estimate of the sheet for the pane.
+ *
+ * @param rates the office's rates, where the workbook has them.
+ * @throws WorkbookFailure where there is none, or its inputs can't be read.
+ */
+export async function openBed(wanted: WantedBlock, rates: Rates | undefined): Promise<OpenedBed> {
+  const there = await readBlock(wanted);
+  if (!there) throw new WorkbookFailure(wanted === "selected" ? NONE_SELECTED : GONE);
+  const { sheetId, sheetName, block } = there;
+  const form = formNow(there, rates);
+  const { byHand, ownRows } = updated(there, form, rates ? { ...form, rates } : form);
+  return {
+    sheetId,
+    at: { row: block.area.row, column: block.area.column },
+    name: block.form.name,
+    where: `${quotedSheet(sheetName)}!${cellAddress(block.area)}`,
+    form: toEdit(form, rates),
+    kept: [...keptChanges(byHand).map(({ words }) => words), ...ownRows.map(ownRowWords)],
+  };
+}
+
+/**
+ * What writing the pane's form back would change. What was typed into the sheet since the bed was opened stays, unless
+ * the same was changed in the pane.
+ *
+ * @param pane the form as it is in the pane, without what its plan fills in.
+ */
+export async function previewUpdate(
+  opened: OpenedBed,
+  pane: BedForm,
+  rates: Rates | undefined,
+): Promise<UpdatePreview & { readonly form: BedForm }> {
+  const there = await readBlock(opened);
+  if (!there) throw new WorkbookFailure(GONE);
+  const now = formNow(there, rates);
+  const form = mergedForm(opened.form, toEdit(now, rates), pane);
+  const preview = previewOf(rates ? { ...form, rates } : form);
+  const [problem] = preview.problems;
+  if (problem) throw new WorkbookFailure(`Nothing was changed. ${problem.message}`);
+  const { changes, byHand, isReshaped, missing } = updated(there, now, preview.form);
+  const gone = `Rows of this estimate are gone from the sheet (${missing.join(", ")}), so it can't be updated in place. Nothing was changed. Insert it as a new estimate.`;
+  return {
+    there,
+    form,
+    changes: [...changes].sort((one, other) => Number(isFormulaOnly(one)) - Number(isFormulaOnly(other))),
+    kept: keptChanges(byHand),
+    refused: isReshaped ? RESHAPED : missing.length > 0 ? gone : undefined,
+  };
+}
+
+/**
+ * Writes an update: only the cells that differ, each only where it still holds what the preview showed.
+ *
+ * @param replaced what was changed by hand and is to be as the product makes it, all the same.
+ * @returns what undoes it.
+ */
+export function writeUpdate(
+  { there, changes }: UpdatePreview,
+  replaced: readonly KeptChange[],
+): Promise<WrittenChanges> {
+  const { sheetName, block, contents } = there;
+  const cells = [...changes, ...replaced.flatMap((one) => one.cells)].map(({ row, column, before, after }) => ({
+    sheet: sheetName,
+    row,
+    column,
+    before,
+    after: unmarked(after),
+  }));
+  return writeChanges(`update of ${block.form.name || "the estimate"}`, cells, {
+    expected: { sheet: sheetName, area: block.area, formulas: contents },
+  });
+}
+
+/** The writer marks text by itself; text that would be a formula has its mark in what is read, too. */
+function unmarked(content: Content): Content {
+  return typeof content === "string" && /^'(?!=|#)/.test(content) ? content.slice(1) : content;
+}
+
+/** @throws WorkbookFailure where the block's own inputs can't be printed. */
+function formNow(there: BlockOnSheet, rates: Rates | undefined): BedForm {
+  return inTheSheet(() => formOnSheet(there, rates));
+}
+
+const updated = (there: BlockOnSheet, was: BedForm, wanted: BedForm) =>
+  inTheSheet(() => estimateUpdate(there, was, wanted));
+
+function inTheSheet<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    throw new WorkbookFailure(
+      `An input of this estimate can't be read: ${inFormWords(error.message)} Nothing was changed. Fix it in the sheet, then try again.`,
+    );
+  }
+}
+
+/** A form to edit, in which corners that are the plan's own count are counted again when the outline changes. */
+function toEdit(form: BedForm, rates: Rates | undefined): BedForm {
+  const edit = formToEdit(form, rates);
+  const { corners, ...typed } = edit.typed;
+  const counted = previewOf({ ...edit, typed, ...(rates && { rates }) });
+  return counted.estimate && counted.form.typed.corners === corners ? { ...edit, typed } : edit;
+}
+
+/** What was changed by hand, row by row. */
+function keptChanges(byHand: readonly CellUpdate[]): KeptChange[] {
+  const rows = new Map<number, CellUpdate[]>();
+  for (const cell of byHand) rows.set(cell.row, [...(rows.get(cell.row) ?? []), cell]);
+  return [...rows.values()].flatMap((cells): KeptChange[] => {
+    const [first] = cells;
+    if (first?.after === "" && cells.every(({ after }) => !isFormula(after)))
+      return [{ words: `line “${textOf(first.before)}” added`, cells }];
+    return cells.map((cell) => ({ words: byHandWords(cell), cells: [cell] }));
+  });
+}
+
+const byHandWords = ({ label, before, after }: CellUpdate) =>
+  label.endsWith(", label")
+    ? `“${textOf(after)}” renamed to “${textOf(before)}”`
+    : `${label}: ${before === "" ? "emptied" : textOf(before)}`;
+
+const ownRowWords = (label: string) => `row “${cut(label)}” added`;
+
+/** How a cell changes, for the preview: `B12 Width: 5 → 6`. */
+export function changeWords({ row, column, label, before, after }: CellUpdate): string {
+  const cell = `${cellAddress({ row, column })} ${label}`;
+  if (isFormula(after)) {
+    if (/\bRate_/.test(String(after)) && !isFormula(before)) return `${cell}: ${textOf(before)} → follows Rates`;
+    return `${cell}: ${isFormula(before) ? "its formula changes" : `${textOf(before)} → formula`}`;
+  }
+  return `${cell}: ${isFormula(before) ? "formula" : textOf(before)} → ${textOf(after)}`;
+}
+
+const isFormula = (content: Content) => typeof content === "string" && content.startsWith("=");
+/** Nothing that was typed: such changes come last. */
+const isFormulaOnly = ({ before, after }: CellUpdate) => isFormula(before) && isFormula(after);
+const LONGEST = 40;
+const cut = (text: string) => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
+const textOf = (content: Content) => (content === "" ? "blank" : cut(String(content).replace(/^'/, "")));

@@ -1,0 +1,120 @@
+import { useState } from "preact/hooks";
+import type { BedForm } from "../quantities/bed/form";
+import type { WrittenChanges } from "../workbook/change/cells";
+import { WorkbookFailure } from "../workbook/failure";
+import { type KnownRates, refreshRates } from "./rates/store";
+import type { KeptChange, OpenedBed, UpdatePreview } from "./updateEstimate";
+import type { useForm } from "./useForm";
+import type { Reporter } from "./useStatus";
+
+const fetchUpdate = () => import(/* webpackChunkName: "update" */ "./updateEstimate");
+const RATES_CHANGED = "Nothing was changed: the rates were changed meanwhile. Look at the price again, then update.";
+
+/** An estimate of the sheet that is open in the pane: opened, previewed, written back, and undone. */
+export function useUpdate(
+  bed: ReturnType<typeof useForm>,
+  rates: KnownRates,
+  attempt: Reporter["attempt"],
+  lookAgain: () => Promise<unknown>,
+) {
+  const [opened, setOpened] = useState<OpenedBed>();
+  const [preview, setPreview] = useState<UpdatePreview & { readonly lines: readonly string[] }>();
+  const [replaced, setReplaced] = useState<readonly KeptChange[]>([]);
+  const [written, setWritten] = useState<WrittenChanges>();
+  /** What was in the form before a bed was opened. */
+  const [formBefore, setFormBefore] = useState<BedForm>();
+  const known = rates?.found?.rates;
+
+  const show = (next: OpenedBed) => {
+    setOpened(next);
+    setPreview(undefined);
+    setReplaced([]);
+    bed.load(next.form);
+  };
+
+  return {
+    opened,
+    preview,
+    replaced,
+    canUndo: written !== undefined,
+    canBringBack: formBefore !== undefined,
+    open: () =>
+      attempt("Opening the bed…", async () => {
+        const { openBed } = await fetchUpdate();
+        const next = await openBed("selected", known);
+        const isTyped =
+          JSON.stringify(bed.typedForm) !== JSON.stringify(opened?.form ?? next.form) && hasShape(bed.typedForm);
+        setFormBefore(isTyped ? bed.typedForm : undefined);
+        setWritten(undefined);
+        show(next);
+        return `${next.name || "The bed"} is open. Change it here, then press Update.`;
+      }),
+    /** The bed that was in the form before, as a bed of its own. */
+    bringBack: () => {
+      if (!formBefore) return;
+      bed.load(formBefore);
+      setFormBefore(undefined);
+      setOpened(undefined);
+      setPreview(undefined);
+    },
+    close: () => {
+      setOpened(undefined);
+      setPreview(undefined);
+      setWritten(undefined);
+    },
+    look: () =>
+      attempt("Comparing with the sheet…", async () => {
+        if (!opened) return undefined;
+        if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
+        const { changeWords, previewUpdate } = await fetchUpdate();
+        const next = await previewUpdate(opened, bed.typedForm, known);
+        if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
+        if (next.changes.length === 0 && next.kept.length === 0)
+          return "The estimate in the sheet is the same already.";
+        setReplaced([]);
+        setPreview({ ...next, lines: next.changes.map(changeWords) });
+        return undefined;
+      }),
+    tick: (one: KeptChange, on: boolean) =>
+      setReplaced((now) => (on ? [...now, one] : now.filter((other) => other !== one))),
+    cancel: () => setPreview(undefined),
+    write: () =>
+      attempt("Updating the estimate…", async () => {
+        if (!opened || !preview) return undefined;
+        const { openBed, writeUpdate } = await fetchUpdate();
+        setPreview(undefined);
+        const done = await writeUpdate(preview, replaced);
+        setWritten(done);
+        const { sheetId, block } = preview.there;
+        const { cells } = done;
+        const name = cells.find(({ row, column }) => row === block.area.row && column === block.area.column + 1);
+        const next = { sheetId, at: block.area, name: String(name?.after ?? block.form.name) };
+        show(await openBed(next, known));
+        await lookAgain();
+        return `Updated ${next.name || "the estimate"} at ${opened.where}: ${cells.length} ${cells.length === 1 ? "cell" : "cells"}.`;
+      }),
+    undo: () =>
+      attempt("Undoing the update…", async () => {
+        if (!opened || !written) return undefined;
+        const [{ undoChanges }, { openBed }] = await Promise.all([
+          import(/* webpackChunkName: "update" */ "../workbook/change/cells"),
+          fetchUpdate(),
+        ]);
+        await undoChanges(written);
+        setWritten(undefined);
+        const { sheetId, at } = opened;
+        const name = written.cells.find(({ row, column }) => row === at.row && column === at.column + 1);
+        show(await openBed({ sheetId, at, name: String(name?.before ?? opened.name) }, known));
+        await lookAgain();
+        return `The update is undone. The cells at ${opened.where} hold what they held before.`;
+      }),
+  };
+}
+
+/** Whether anything was typed about a bed, beside what the office chose. */
+function hasShape({ name, typed, widths, points }: BedForm): boolean {
+  const texts = [name, ...Object.values(typed), ...widths, ...points.map(([x, y]) => x + y)];
+  return texts.some((text) => text.trim() !== "");
+}
+
+export type Update = ReturnType<typeof useUpdate>;

@@ -1,0 +1,107 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { placeOf, readCells, selectCells } from "./cells";
+import { launch, openPractice, type Practice, picture } from "./openPractice";
+import { writeCells } from "./screens/visit";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser);
+  page = practice.page;
+});
+afterAll(() => browser.close());
+
+const SHEET = "Front walk";
+const value = async (cell: string) => (await readCells(page, ...placeOf(`${SHEET}!${cell}`))).values[0]?.[0];
+const formulas = async () => (await readCells(page, SHEET, "A1:I150")).formulas;
+const button = (name: string | RegExp) => page.getByRole("button", { name });
+const said = (text: string | RegExp) => page.getByRole("status").filter({ hasText: text }).waitFor();
+
+/** The row of a line of the estimate. */
+async function lineRow(label: string): Promise<number> {
+  const column = (await formulas()).map(([cell]) => cell);
+  return column.indexOf(label, column.indexOf("Lines")) + 1;
+}
+
+test("an estimate goes on a new sheet named after the bed", async () => {
+  await page.getByLabel("Bed name").fill(SHEET);
+  await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+  await page.getByLabel("Width", { exact: true }).fill("5");
+  expect(await page.getByLabel("Where it goes").locator("option:checked").textContent()).toBe("New sheet “Front walk”");
+  await button("Insert on a new sheet").click();
+  await page.getByText("The estimate stands on Front walk at A1").waitFor();
+  expect(await value("B1")).toBe(SHEET);
+});
+
+test("a bed is opened with what was changed in the sheet, updated, and undone cell by cell", async () => {
+  const stone = await lineRow("Stone");
+  const spare = (await lineRow("Clean up")) + 1;
+  const waste = (await formulas()).findIndex(([cell]) => cell === "Waste and low spots") + 1;
+  await writeCells(page, SHEET, {
+    [`B${waste}`]: 0.12,
+    [`B${stone}`]: 2.5,
+    [`A${spare}`]: "Remove old shrubs",
+    [`B${spare}`]: 3,
+    [`D${spare}`]: 48,
+    [`H${spare}`]: "labor",
+  });
+  const before = await formulas();
+  const priceBefore = Number(await value("B2"));
+
+  // Something else is being typed when the bed is opened; it can be brought back.
+  await button("New bed").click();
+  await page.getByLabel("Bed name").fill("Half typed");
+  await selectCells(page, SHEET, "C40");
+  await page.getByText(/^Front walk, 'Front walk'!A1: drawing/).waitFor();
+  await button("Open this bed").click();
+  await said("Front walk is open.");
+  expect(await page.getByLabel("Bed name").inputValue()).toBe(SHEET);
+  expect(await page.getByLabel("Waste and low spots").inputValue()).toBe("12%");
+  await page
+    .getByText("2 changes made in the sheet are kept: Stone, quantity: 2.5; line “Remove old shrubs” added")
+    .waitFor();
+  await button("Undo, back to what I was typing").click();
+  expect(await page.getByLabel("Bed name").inputValue()).toBe("Half typed");
+  await button("Open this bed").click();
+  await said("Front walk is open.");
+
+  await page.getByLabel("Width", { exact: true }).fill("6");
+  await button(/^Update /).click();
+  const preview = page.getByRole("dialog", { name: /^1 cell changes/ });
+  await preview.waitFor();
+  expect(await preview.getByRole("listitem").allTextContents()).toEqual(["B8 Width: 5 → 6"]);
+  await picture(page, "update-preview");
+  await preview.getByRole("button", { name: "Update" }).click();
+  await said(/^Updated Front walk at .*: 1 cell\.$/);
+  expect([await value("B8"), await value(`B${stone}`), await value(`A${spare}`)]).toEqual([
+    6,
+    2.5,
+    "Remove old shrubs",
+  ]);
+  expect(await value(`E${spare}`)).toBe(144);
+  await expect.poll(async () => Number(await value("B2"))).toBeGreaterThan(priceBefore);
+  await page.getByText(": drawing out of date").waitFor();
+  await picture(page, "updated");
+
+  await button("Undo the update").click();
+  await said("The update is undone.");
+  expect(await formulas()).toEqual(before);
+  expect(await page.getByLabel("Width", { exact: true }).inputValue()).toBe("5");
+});
+
+test("what was changed in the sheet is replaced where it is checked", async () => {
+  const stone = await lineRow("Stone");
+  await button(/^Update /).click();
+  await page.getByLabel("Stone, quantity: 2.5").check();
+  await page.getByRole("dialog").getByRole("button", { name: "Update" }).click();
+  await said(/^Updated Front walk/);
+  expect((await formulas())[stone - 1]?.[1]).toMatch(/^=/);
+});
+
+test("nothing outside is asked, and no error is met", () => {
+  expect(practice.outside).toEqual([]);
+  expect(practice.errors).toEqual([]);
+});

@@ -1,0 +1,259 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { insertEstimate } from "../../src/pane/insertEstimate";
+import { changeWords, openBed, previewUpdate, writeUpdate } from "../../src/pane/updateEstimate";
+import type { BedForm } from "../../src/quantities/bed/form";
+import { undoChanges } from "../../src/workbook/change/cells";
+import { readRates } from "../../src/workbook/read/rates";
+import type { HeadlessHost } from "../headlessHost";
+import { createProductHost } from "../productHost";
+import { select } from "./faults/bench";
+import { furnish, office } from "./faults/office";
+import { bed, insertRates } from "./faults/operations/inserts";
+import { written } from "./faults/operations/said";
+import { difference, snapshotOf } from "./faults/snapshot";
+
+/*
+ * A bed's estimate is opened from the sheet, changed in the pane, and written back where it is. What the person changed
+ * in the sheet is kept.
+ */
+let host: HeadlessHost;
+beforeEach(async () => {
+  host = await createProductHost(office);
+  await furnish(host);
+  await select("Notes", "D12");
+});
+afterEach(() => host.dispose());
+
+const COLUMNS = "DEFGHIJKL";
+
+/** The cell of a row of the estimate on Notes: by its label, the first or the last that has it. */
+function cellOf(label: string, column = 1, last = false): string {
+  const labels = host.values("Notes!D12:D200").map(([cell]) => cell);
+  const index = last ? labels.lastIndexOf(label) : labels.indexOf(label);
+  if (index < 0) throw new Error(`No row is labeled ${label}.`);
+  return `Notes!${COLUMNS[column]}${12 + index}`;
+}
+/** The row of a line, which has its label below the heading of the lines. */
+function lineCell(label: string, column: number): string {
+  const labels = host.values("Notes!D12:D200").map(([cell]) => cell);
+  return `Notes!${COLUMNS[column]}${12 + labels.indexOf(label, labels.indexOf("Lines"))}`;
+}
+/** The first spare line, below the last line. */
+const spareCell = (column: number) => {
+  const labels = host.values("Notes!D12:D200").map(([cell]) => cell);
+  return `Notes!${COLUMNS[column]}${12 + labels.indexOf("Clean up", labels.indexOf("Lines")) + 1}`;
+};
+
+const rates = async () => (await readRates())?.rates;
+const open = async () => {
+  await select("Notes", "D14");
+  return openBed("selected", await rates());
+};
+
+/** Opens the bed, changes the form, and writes it back. */
+async function update(change: (form: BedForm) => BedForm, replaces: (words: string) => boolean = () => false) {
+  const opened = await open();
+  const preview = await previewUpdate(opened, change(opened.form), await rates());
+  expect(preview.refused).toBeUndefined();
+  const replaced = preview.kept.filter(({ words }) => replaces(words));
+  return { preview, done: await writeUpdate(preview, replaced) };
+}
+const typed = (fields: BedForm["typed"]) => (form: BedForm) => ({ ...form, typed: { ...form.typed, ...fields } });
+
+describe("an estimate that is opened", () => {
+  test("has what was typed, and no default is taken for typed", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const opened = await open();
+    expect(opened).toMatchObject({ where: "Notes!D12", name: "Front walk", kept: [] });
+    expect(opened.form).toEqual(bed);
+  });
+
+  test("has the inputs that were typed into its cells", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await host.type({
+      [cellOf("Width")]: `6' 3"`,
+      [cellOf("Waste and low spots")]: 0.12,
+      [lineCell("Stone", 3)]: 71,
+    });
+    const opened = await open();
+    expect(opened.form.typed).toEqual({ ...bed.typed, width: `6' 3"`, waste: "12%", stoneCost: "71" });
+    expect(opened.kept).toEqual([]);
+  });
+
+  test("goes on following the office's rates, but for what was typed over", async () => {
+    await written(insertRates());
+    const found = (await rates())!;
+    await select("Notes", "D12");
+    await written(insertEstimate({ ...bed, rates: found }, { kind: "selection" }));
+    expect((await open()).form).toEqual(bed);
+    await host.type({ [cellOf("Waste and low spots")]: 0.12 });
+    const opened = await open();
+    expect(opened.form.typed).toEqual({ ...bed.typed, waste: "12%" });
+    expect(opened.kept).toEqual([]);
+  });
+
+  test("names what was changed by hand: a quantity, a line added, a label, a markup, and a row", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await host.type({
+      [lineCell("Stone", 1)]: 4.5,
+      [spareCell(0)]: "Remove old shrubs",
+      [spareCell(1)]: 3,
+      [spareCell(2)]: "h",
+      [spareCell(3)]: 48,
+      [lineCell("Delivery", 5)]: 0.1,
+    });
+    await host.type({ [lineCell("Scrape and load", 0)]: "Strip sod" });
+    expect((await open()).kept).toEqual([
+      "“Scrape and load” renamed to “Strip sod”",
+      "Stone, quantity: 4.5",
+      "Delivery, markup: 0.1",
+      "line “Remove old shrubs” added",
+    ]);
+  });
+
+  test("has the input of a row whose label was changed", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await host.type({ [cellOf("Length")]: "21", [cellOf("Length", 0)]: "Along the wall" });
+    const opened = await open();
+    expect(opened.form.typed).toEqual({ ...bed.typed, length: "21" });
+    expect(opened.kept).toEqual(["“Length” renamed to “Along the wall”"]);
+  });
+});
+
+describe("an update", () => {
+  test("writes only the cells that differ, and undo brings the sheet back cell by cell", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await select("Notes", "D14");
+    const before = snapshotOf(host);
+    const priceBefore = host.value(cellOf("Price"));
+    const { preview, done } = await update(typed({ width: "6", waste: "10%" }));
+    expect(preview.changes.map(changeWords)).toEqual([
+      "E19 Width: 5 → 6",
+      expect.stringMatching(/Waste and low spots: 0.08 → 0.1$/),
+    ]);
+    expect(host.value(cellOf("Width"))).toBe(6);
+    expect(host.value(cellOf("Price"))).not.toBe(priceBefore);
+    await undoChanges(done);
+    expect(difference(before, snapshotOf(host))).toBe("");
+  });
+
+  test("comes to what the pane's form comes to on a sheet of its own", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await update((form) => ({
+      ...typed({ width: "6", stone: "pea gravel", rollWidth: "4" })(form),
+      name: "Side walk",
+    }));
+    const other = {
+      ...bed,
+      name: "Side walk",
+      typed: { ...bed.typed, width: "6", stone: "pea gravel", rollWidth: "4" },
+    };
+    const { sheetName } = await written(insertEstimate(other, { kind: "new sheet", name: "Other" }));
+    const rows = host.values("Notes!D12:D200").length;
+    expect(host.values(`Notes!D12:L${11 + rows}`)).toEqual(host.values(`${sheetName}!A1:I${rows}`));
+  });
+
+  test("keeps what was changed by hand in the sheet, and the price follows it", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await host.type({
+      [lineCell("Stone", 1)]: 4.5,
+      [spareCell(0)]: "Remove old shrubs",
+      [spareCell(1)]: 3,
+      [spareCell(3)]: 48,
+    });
+    const line = host.value(lineCell("Stone", 6));
+    const { preview } = await update(typed({ width: "6" }));
+    expect(preview.kept.map(({ words }) => words)).toEqual(["Stone, quantity: 4.5", "line “Remove old shrubs” added"]);
+    expect(host.value(lineCell("Stone", 1))).toBe(4.5);
+    expect(host.value(lineCell("Stone", 6))).toBe(line);
+    expect(host.value(spareCell(4))).toBe(144);
+    expect(host.value(cellOf("Width"))).toBe(6);
+  });
+
+  test("replaces what was changed by hand where it is told to", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const formula = host.formula(lineCell("Stone", 1));
+    await host.type({ [lineCell("Stone", 1)]: 4.5, [lineCell("Delivery", 5)]: 0.1 });
+    await update(
+      (form) => form,
+      (words) => words.startsWith("Stone"),
+    );
+    expect(host.formula(lineCell("Stone", 1))).toBe(formula);
+    expect(host.value(lineCell("Delivery", 5))).toBe(0.1);
+  });
+
+  test("keeps a row that the person put in, with references elsewhere pointing where they did", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const price = cellOf("Price").replace("Notes!", "");
+    await host.type({ "List!K1": `=Notes!${price}*2` });
+    const row = Number(lineCell("Fabric rolls", 0).match(/\d+/)![0]);
+    host.grid.sheets.insertRows(notes(), row - 1, 1);
+    await host.type({ [`Notes!D${row}`]: "Root barrier", [`Notes!E${row}`]: 2, [`Notes!J${row}`]: 80 });
+    expect((await open()).kept).toEqual(["row “Root barrier” added"]);
+    await update(typed({ width: "6" }));
+    expect(host.value(`Notes!D${row}`)).toBe("Root barrier");
+    expect(host.value("List!K1")).toBe(2 * Number(host.value(cellOf("Price"))));
+  });
+
+  test("lets a field follow its rate again, and types over one that followed", async () => {
+    await written(insertRates());
+    const found = (await rates())!;
+    await select("Notes", "D12");
+    await written(insertEstimate({ ...bed, rates: found }, { kind: "selection" }));
+    const followed = host.formula(cellOf("Waste and low spots"));
+    const { preview } = await update(typed({ waste: "12%" }));
+    expect(preview.changes.map(changeWords)[0]).toMatch(/Waste and low spots: formula → 0.12$/);
+    expect(host.value(cellOf("Waste and low spots"))).toBe(0.12);
+    const without = await update(({ typed: { waste: _, ...rest }, ...form }) => ({ ...form, typed: rest }));
+    expect(without.preview.changes.map(changeWords)[0]).toMatch(/0.12 → follows Rates$/);
+    expect(host.formula(cellOf("Waste and low spots"))).toBe(followed);
+  });
+
+  test("leaves an estimate without rates as it is, where the workbook has rates by now", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await written(insertRates());
+    const { preview } = await update(typed({ width: "6" }));
+    expect(preview.changes.map(changeWords)).toEqual(["E19 Width: 5 → 6"]);
+  });
+
+  test("keeps what was typed into the sheet after the bed was opened", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const opened = await open();
+    await host.type({ [cellOf("Length")]: "24" });
+    const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
+    await writeUpdate(preview, []);
+    expect([host.value(cellOf("Length")), host.value(cellOf("Width"))]).toEqual([24, 6]);
+  });
+
+  test("is refused where the sheet has changed since the preview", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const opened = await open();
+    const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
+    await host.type({ [cellOf("Length")]: "24" });
+    await expect(writeUpdate(preview, [])).rejects.toThrow(/has changed in the meantime, so nothing was written/);
+    expect(host.value(cellOf("Width"))).toBe(5);
+  });
+
+  test("finds the estimate where it was moved to, and says so where it is gone", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    const opened = await open();
+    host.grid.sheets.insertRows(notes(), 0, 3);
+    const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
+    expect(preview.changes.map(changeWords)).toEqual(["E22 Width: 5 → 6"]);
+    await host.type({ "Notes!D15": "" });
+    await expect(previewUpdate(opened, opened.form, undefined)).rejects.toThrow(/isn't where it was opened/);
+  });
+
+  test("keeps a formula that was typed for an input, unless the same is changed in the pane and ticked", async () => {
+    await written(insertEstimate(bed, { kind: "selection" }));
+    await host.type({ [cellOf("Length")]: "=10+8" });
+    const { preview } = await update(typed({ width: "6" }));
+    expect(preview.kept.map(({ words }) => words)).toEqual(["Length: =10+8"]);
+    await update(typed({ length: "20" }));
+    expect(host.formula(cellOf("Length"))).toBe("=10+8");
+    await update(typed({ length: "20" }), () => true);
+    expect(host.value(cellOf("Length"))).toBe(20);
+  });
+});
+
+const notes = () => host.grid.sheets.list().find(({ name }) => name === "Notes")!.id;
