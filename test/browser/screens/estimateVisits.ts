@@ -107,7 +107,10 @@ export const estimateVisits = visitsOf("Estimate a bed", [
   [
     "updated",
     async (page) => {
-      await page.getByRole("dialog", { name: /change/ }).getByRole("button", { name: "Update" }).click();
+      await page
+        .getByRole("dialog", { name: /change/ })
+        .getByRole("button", { name: "Update" })
+        .click();
       await page.getByText(/^Updated /).waitFor();
     },
   ],
