@@ -24,11 +24,20 @@ export function hasLibreOffice(): boolean {
 
 /** Has LibreOffice open .xlsx files, work every formula out anew and save them; gives the saved files in the same order. */
 export function recalculated(files: readonly Uint8Array[]): Uint8Array[] {
+  return converted(files, "xlsx");
+}
+
+/** Has LibreOffice print .xlsx files with the results that they hold; gives PDF files in the same order. */
+export function printed(files: readonly Uint8Array[]): Uint8Array[] {
+  return converted(files, "pdf");
+}
+
+function converted(files: readonly Uint8Array[], to: "xlsx" | "pdf"): Uint8Array[] {
   const folder = mkdtempSync(join(tmpdir(), "bedrow-recalculate-"));
   try {
     const user = join(folder, "profile", "user");
     mkdirSync(user, { recursive: true });
-    writeFileSync(join(user, "registrymodifications.xcu"), ALWAYS_RECALCULATE);
+    if (to === "xlsx") writeFileSync(join(user, "registrymodifications.xcu"), ALWAYS_RECALCULATE);
     const paths = files.map((bytes, index) => {
       const path = join(folder, `file${index}.xlsx`);
       writeFileSync(path, bytes);
@@ -36,11 +45,11 @@ export function recalculated(files: readonly Uint8Array[]): Uint8Array[] {
     });
     const out = join(folder, "out");
     const profile = `-env:UserInstallation=${pathToFileURL(join(folder, "profile"))}`;
-    execFileSync("soffice", [profile, "--headless", "--convert-to", "xlsx", "--outdir", out, ...paths], {
+    execFileSync("soffice", [profile, "--headless", "--convert-to", to, "--outdir", out, ...paths], {
       stdio: "ignore",
       timeout: TIME_LIMIT_MS,
     });
-    return paths.map((_, index) => readFileSync(join(out, `file${index}.xlsx`)));
+    return paths.map((_, index) => readFileSync(join(out, `file${index}.${to}`)));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,3 +1,4 @@
+import ExcelJS from "exceljs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { startingDetails } from "../../src/pane/papers/details";
@@ -12,6 +13,7 @@ import { cautions } from "../../src/sheets/cautions";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { workbookFile } from "../../src/sheets/file/workbookFile";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
+import { proposalSheet } from "../../src/sheets/papers/proposal";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { foundBed } from "../foundBed";
 import { createProductHost } from "../productHost";
@@ -108,6 +110,52 @@ describe("the papers of a job", () => {
     for (const { text } of cautions)
       expect(formulas.flat().join(" ").split(text.split(".")[0]!.slice(0, 60)), text).toHaveLength(2);
     expect(page).toMatchObject({ paper: "a4", pagesWide: 1, headingRows: 1 });
+  });
+
+  test.each([1, 10])("a proposal for %d beds comes back from its file to the cent, with no formula", async (count) => {
+    const beds = Array.from({ length: count }, (_, index) => {
+      const typed = { length: String(12 + 3 * index), width: "5" };
+      return foundBed({ ...blankForm(), name: `Bed ${index + 1}`, typed }, index);
+    });
+    const made = proposalOf(jobOf(beds), { ...startingDetails, depositPercent: "30" });
+    const total = made.price!.total;
+    for (const many of [0, 1, 4]) {
+      const options = ["One", "Two", "Three", "Four"].slice(0, many).map((name, index) => ({
+        ...{
+          name,
+          differs: name,
+          price: total + index,
+          salesTax: 0.35,
+          total: total + index + 0.35,
+          difference: index,
+        },
+        isChosen: index === 0,
+      }));
+      const price = {
+        discount: { listPrice: total + 100.01, label: "Discount", amount: 100.01 },
+        ...{ ...made.price!, salesTax: 0.35, total: total + 0.35 },
+      };
+      for (const paper of ["letter", "a4"] as const) {
+        const plan = proposalSheet({ ...made, options, price }, paper, CORNER);
+        const file = await workbookFile([{ sheetName: "Proposal", plan }], { valuesOnly: true });
+        const book = new ExcelJS.Workbook();
+        await book.xlsx.load(file.slice().buffer);
+        const cells: ExcelJS.Cell[] = [];
+        book.worksheets[0]!.eachRow((row) => row.eachCell((cell) => cells.push(cell)));
+        expect(cells.filter((cell) => cell.formula || cell.note)).toEqual([]);
+        const { salesTax, deposit, balance, discount } = price;
+        const given = [
+          ...made.scope.map((item) => item.price),
+          ...options.map((option) => option.price),
+          ...options.map((option) => option.salesTax),
+          ...options.map((option) => option.total),
+          ...(many > 1 ? options.slice(1).map((option) => option.difference) : []),
+          ...[discount.listPrice, -discount.amount, price.price, salesTax, price.total, deposit, balance],
+        ];
+        expect(cells.flatMap(({ value }) => (typeof value === "number" ? [value] : []))).toEqual(given);
+        expect(book.worksheets[0]!.pageSetup.paperSize).toBe(paper === "a4" ? 9 : 1);
+      }
+    }
   });
 
   test("the proposal's file holds none of the office's costs", async () => {
