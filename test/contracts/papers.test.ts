@@ -141,7 +141,8 @@ describe("the papers of a job", () => {
         const book = new ExcelJS.Workbook();
         await book.xlsx.load(file.slice().buffer);
         const cells: ExcelJS.Cell[] = [];
-        book.worksheets[0]!.eachRow((row) => row.eachCell((cell) => cells.push(cell)));
+        // A merged cell is read once.
+        book.worksheets[0]!.eachRow((row) => row.eachCell((cell) => cell.master === cell && cells.push(cell)));
         expect(cells.filter((cell) => cell.formula || cell.note)).toEqual([]);
         const { salesTax, deposit, balance, discount } = price;
         const given = [
