@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { findings } from "./accessibility";
-import { readCells, selectCells } from "./cells";
+import { chooseCell, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 
 /*
@@ -123,6 +123,7 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   const { page } = next;
   await screen(page, "Estimate a bed");
   await selectCells(page, "Estimate", "A4");
+  await chooseCell(page);
   await press(page, "Insert at Estimate!A4");
   await page.getByText("The estimate stands on Estimate at A4").waitFor();
   const inSheet = async () => Number((await readCells(page, "Estimate", "B5")).values[0]?.[0]);

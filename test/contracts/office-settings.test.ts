@@ -365,6 +365,22 @@ describe("letterhead and terms", () => {
   });
 });
 
+test("what no workbook could load isn't saved, and the message says what to change", async () => {
+  const sheet = await insertRates();
+  const { row } = await stoneAt("");
+  await host.type({ [`${sheet}!A${row + 1}`]: "'=our gravel", [`${sheet}!B${row + 1}`]: 44 });
+  const workbook = await readOfficeWorkbook();
+  const save = (office: string, ticks = { ...ALL, past: false }) =>
+    makeOfficeFile({ ...THIRD, office }, workbook, ticks);
+  expect(() => save("Fernlea Stone")).toThrow("Nothing was saved. The stone “=our gravel” can't begin with “=”.");
+  expect(() => save("")).toThrow("Type the office's name first. Nothing was saved.");
+  expect(() => save("F".repeat(81))).toThrow(/shorter name, of 80 characters/);
+  expect(() => save("Fernlea Stone", { rates: false, texts: false, past: true })).toThrow(/Choose what to save first/);
+  kept.set("Bedrow.papers", JSON.stringify({ ...startingDetails, terms: "Half\ton\u200B signing" }));
+  const { file } = save("Fernlea Stone", { rates: false, texts: true, past: false });
+  expect(file.texts!.terms).toBe("Half on signing");
+});
+
 test("a damaged rate is left out of the file, and the message says which", async () => {
   const sheet = await insertRates();
   await typeRates(host, sheet, { Rate_waste: 8, Rate_crew_hour: "ask Dale" });

@@ -36,7 +36,7 @@ export const officeTexts = {
     choices: { bed: "by bed", sum: "one sum for the job" },
   },
   validDays: { label: "Days that the price is good", most: SHORT },
-  depositPercent: { label: "Deposit", most: SHORT },
+  depositPercent: { label: "Deposit, percent", most: SHORT },
   notIncluded: { label: "Not included", most: PAGE, mayBreak: true },
   terms: { label: "Terms", most: PAGE, mayBreak: true },
 } as const satisfies Readonly<Record<string, OfficeText>>;

@@ -75,6 +75,10 @@ describe("a file of office settings", () => {
     expect(whyNot(changed("texts.faxNumber", "555-0100"))).toBe("");
   });
 
+  test("may list stone by the number of its size", () => {
+    expect(whyNot(changed("rates.stones.1.name", "#57 limestone"))).toBe("");
+  });
+
   test("without any settings is refused", () => {
     const { rates: _r, texts: _t, pastJobs: _p, ...bare } = FILE;
     expect(whyNot(JSON.stringify(bare))).toBe("It holds no rates, no letterhead, and no past jobs.");
@@ -96,8 +100,12 @@ describe("a file of office settings", () => {
       '{"format":"bedrow-office-settings","version":1,"office":"A","saved":"2026-11-30","number":1,"rates":{"values":{"__proto__":1},"samples":[],"stones":[]}}',
       /damaged at rates/,
     ],
-    ["a formula for a stone", changed("rates.stones.0.name", "=HYPERLINK(A1)"), /damaged at rates, stones, 0, name/],
-    ["an error for a stone", changed("rates.stones.0.name", "#N/A"), /damaged at rates, stones, 0, name/],
+    [
+      "a formula for a stone",
+      changed("rates.stones.0.name", "=HYPERLINK(A1)"),
+      /The stone “=HYPERLINK\(A1\)” can't begin with “=”/,
+    ],
+    ["an error for a stone", changed("rates.stones.0.name", "#N/A"), /The stone “#N\/A” can't begin with “#”/],
     ["a stone twice", changed("rates.stones.1.name", "River Rock"), /River Rock is listed twice/],
     ["a stone with spaces around it", changed("rates.stones.1.name", "slate "), /spaces/],
     ["a stone too heavy to be one", changed("rates.stones.1.tonsPerYard", 40), /40/],
@@ -109,8 +117,8 @@ describe("a file of office settings", () => {
     ],
     ["a choice that doesn't exist", changed("texts.paper", "napkin"), /Paper can't be “napkin”/],
     ["a text that is too long", changed("texts.noticeDays", "2".repeat(30)), /longer than 20 characters/],
-    ["a formula for a job", changed("pastJobs.0.job", "=1+1"), /damaged at pastJobs, 0, job/],
-    ["a plus sign of full width", changed("pastJobs.0.unit", "＋1"), /damaged at pastJobs, 0, unit/],
+    ["a formula for a job", changed("pastJobs.0.job", "=1+1"), /“=1\+1” of past job 1 can't begin with “=”/],
+    ["a plus sign of full width", changed("pastJobs.0.unit", "＋1"), /“＋1” of past job 1 can't begin/],
     ["a day that isn't in the calendar", changed("pastJobs.0.date", "2026-02-30"), /day of past job 1.*2026-02-30/],
     [
       "an amount without end",

@@ -92,8 +92,8 @@ function ratesFaults(rates: OfficeRates | undefined): string[] {
     const isTwice = named.has(name.toLowerCase());
     named.add(name.toLowerCase());
     return [
-      ...hiddenIn(`The stone ${name}`, name),
-      ...(/ {2}| $/.test(name) ? [`The stone “${name}” has spaces too many in its name.`] : []),
+      ...wordFaults(`The stone “${name}”`, name),
+      ...(/ {2}| $/.test(name) ? [`The stone “${name}” has too many spaces in its name.`] : []),
       ...(isTwice ? [`The stone ${name} is listed twice.`] : []),
       ...problemsOf(readStonePrice(name, perTon, false)),
       ...problemsOf(readStoneWeight(name, tonsPerYard)),
@@ -117,10 +117,19 @@ function pastJobFaults({ pastJobs = [] }: OfficeFile): string[] {
   return pastJobs.flatMap(({ job, measure, unit, date }, index) => {
     const what = `Past job ${index + 1}`;
     return [
-      ...[job, measure, unit].flatMap((text) => hiddenIn(what, text)),
+      ...[job, measure, unit].flatMap((text) => wordFaults(`“${text}” of ${what.toLowerCase()}`, text)),
       ...(date === undefined ? [] : dayFault(`The day of ${what.toLowerCase()}`, date)),
     ];
   });
+}
+
+/** What begins a formula, also where it is of full width, and what a program may read as an error. */
+const COULD_TURN = /^(?:[\s=+\-@'＝＋－＠]|#[A-Za-z])/;
+
+/** Text that goes into a cell has to stay text, whatever a program makes of it. */
+function wordFaults(what: string, text: string): string[] {
+  const turns = COULD_TURN.test(text) ? [`${what} can't begin with “${text.charAt(0)}”. Change its name.`] : [];
+  return [...turns, ...hiddenIn(what, text)];
 }
 
 function hiddenIn(what: string, text: string, mayBreak = false): string[] {

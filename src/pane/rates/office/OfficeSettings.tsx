@@ -20,7 +20,7 @@ export function OfficeOffer({ office, working }: OfficeProps) {
   }
   if (!offer.file || !state) return null;
   const { record } = state.known;
-  if (record && isSameVersion(record, offer.file)) return null;
+  if (record && isCurrent(record, offer.file)) return null;
   return (
     <p class="row notice">
       <span class="grow">
@@ -31,6 +31,11 @@ export function OfficeOffer({ office, working }: OfficeProps) {
       </Button>
     </p>
   );
+}
+
+/** Whether a workbook has what the office offers, or later settings of the same office. */
+function isCurrent(used: OfficeVersion, offered: OfficeVersion): boolean {
+  return isSameVersion(used, offered) || (used.office === offered.office && used.number > offered.number);
 }
 
 function usedWords(record: OfficeVersion | undefined, offered: OfficeVersion): string {

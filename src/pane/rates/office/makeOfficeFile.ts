@@ -7,6 +7,7 @@ import {
 } from "../../../sheets/office/officeFile";
 import { ratesToSave } from "../../../sheets/office/officeRates";
 import { readOffice } from "../../../sheets/office/readOffice";
+import { thousands } from "../../../sheets/templates/limits";
 import { WorkbookFailure } from "../../../workbook/failure";
 import { storedTexts, textsToSave } from "./officeDetails";
 import type { OfficeWorkbook } from "./readOfficeWorkbook";
@@ -18,6 +19,10 @@ export interface Ticks {
   readonly past: boolean;
 }
 
+/** As the schema of the file has them. */
+const LONGEST_NAME = 80;
+const MOST_PAST_LINES = 2000;
+
 const NOTHING_SAVED = "Nothing was saved.";
 
 /**
@@ -28,6 +33,14 @@ const NOTHING_SAVED = "Nothing was saved.";
  */
 export function makeOfficeFile(version: OfficeVersion, { rates, past }: OfficeWorkbook, ticks: Ticks) {
   if (version.office === "") throw new WorkbookFailure(`Type the office's name first. ${NOTHING_SAVED}`);
+  if (version.office.length > LONGEST_NAME) {
+    throw new WorkbookFailure(`Type a shorter name, of ${LONGEST_NAME} characters or less. ${NOTHING_SAVED}`);
+  }
+  if (ticks.past && past && past.lines.length > MOST_PAST_LINES) {
+    throw new WorkbookFailure(
+      `${NOTHING_SAVED} The list of past jobs has ${thousands(past.lines.length)} lines, and a file holds ${thousands(MOST_PAST_LINES)}. Delete old ones, or save without past jobs.`,
+    );
+  }
   const saved = ticks.rates && rates ? ratesToSave(rates.named, rates.found.rates) : undefined;
   const parts: OfficeParts = {
     ...(saved && { rates: saved.rates }),

@@ -1,4 +1,5 @@
 import { type OfficeTextKey, officeTextKeys, officeTexts, shownText } from "../../../sheets/office/officeTexts";
+import { withoutHidden } from "../../../sheets/templates/hiddenCharacters";
 import { readStored, type StoreTrouble, writeStored } from "../../keep/stored";
 import { type JobDetails, startingDetails, storedDetails } from "../../papers/details";
 
@@ -13,9 +14,9 @@ export function storedTexts(): { readonly details: JobDetails; readonly trouble?
   return { details: value ?? startingDetails, ...(trouble && { trouble }) };
 }
 
-/** The letterhead and terms for a file; what belongs to one job stays behind. */
+/** The letterhead and terms for a file, without characters that don't show; what belongs to one job stays behind. */
 export function textsToSave(details: JobDetails): Texts {
-  return Object.fromEntries(carried.map((key) => [key, details[key]]));
+  return Object.fromEntries(carried.map((key) => [key, withoutHidden(details[key].replaceAll("\t", " "))]));
 }
 
 /** What a file would change in the letterhead and terms, in words. */
