@@ -44,6 +44,20 @@ function writeNamed(page: Page, name: string, content: string | number): Promise
   );
 }
 
+/** Opens the documents of a job, which ask for a bed of it. */
+async function openDocuments(page: Page): Promise<void> {
+  await screen(page, "Job papers");
+  const beds = page.getByRole("group", { name: "Beds of this job" });
+  await beds.waitFor();
+  const bed = beds.getByRole("checkbox").first();
+  if (!(await bed.isChecked())) await bed.check();
+}
+
+async function typeTerms(page: Page, terms: string): Promise<void> {
+  await openDocuments(page);
+  await page.getByLabel("Terms", { exact: true }).fill(terms);
+}
+
 const chooseFile = (page: Page, text: string) =>
   page
     .getByLabel("Office settings file (.json)")
@@ -65,6 +79,7 @@ test("settings are saved from the workbook that has them, with their version", a
   await expect.poll(() => price(page)).toBeGreaterThan(samplePrice);
   savedPrice = await price(page);
 
+  await typeTerms(page, "Half on signing");
   await screen(page, "Rates");
   await press(page, "Save office settings…");
   await page.getByRole("heading", { name: "Save office settings" }).waitFor();
@@ -83,7 +98,7 @@ test("settings are saved from the workbook that has them, with their version", a
     office: "Fernlea Stone",
     number: 1,
     rates: { values: { Rate_fabric_roll: 195, Rate_crew_hour: 61 } },
-    texts: { noticeDays: "2" },
+    texts: { noticeDays: "2", terms: "Half on signing" },
   });
   expect(saved).not.toContain("pastJobs");
   await page.getByText(/This workbook uses Fernlea Stone, version \d{4}-\d\d-\d\d, no\. 1\./).waitFor();
@@ -109,6 +124,7 @@ test("the next workbook shows what would change, then has the same price for a b
   await chooseFile(page, saved);
   await page.getByRole("heading", { name: "Fernlea Stone" }).waitFor();
   await page.getByText(/^Rates for a new Rates sheet \(\d+\)$/).waitFor();
+  await page.locator("li:visible", { hasText: "Terms: (blank) → Half on signing" }).waitFor();
   await page.getByText("Nothing is written yet").waitFor();
   await picture(page, "office-preview-new");
   expect(await findings(page)).toEqual([]);
@@ -116,6 +132,9 @@ test("the next workbook shows what would change, then has the same price for a b
   await page.getByText(/^Loaded Fernlea Stone, version \d{4}-\d\d-\d\d, no\. 1: a Rates sheet/).waitFor();
   expect((await readCells(page, "Rates", "A2")).values[0]?.[0]).toMatch(/^Office settings: Fernlea Stone, version/);
   await expect.poll(() => price(page)).toBeCloseTo(savedPrice, 2);
+  await openDocuments(page);
+  expect(await page.getByLabel("Terms", { exact: true }).inputValue()).toBe("Half on signing");
+  await screen(page, "Rates");
   await picture(page, "office-loaded");
 });
 
@@ -135,6 +154,14 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   second.rates.values.Rate_fabric_roll = 295;
   await chooseFile(page, JSON.stringify(second));
   await page.getByText("Your own rates that it replaces (1)").waitFor();
+  // What somebody types meanwhile isn't replaced unseen: the preview starts over with it.
+  await writeNamed(page, "Rate_fabric_roll", 199);
+  await press(page, "Load these settings");
+  await page.getByText(/has changed in the meantime, so nothing was written/).waitFor();
+  await page.locator("li:visible", { hasText: ": $199.00 → $295.00" }).waitFor();
+  await writeNamed(page, "Rate_fabric_roll", 195);
+  await press(page, "Load these settings");
+  await page.getByText(/has changed in the meantime, so nothing was written/).waitFor();
   await page.locator("li:visible", { hasText: ": $195.00 → $295.00" }).waitFor();
   await picture(page, "office-preview");
   expect(await findings(page)).toEqual([]);

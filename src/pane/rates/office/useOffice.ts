@@ -122,7 +122,11 @@ export function useOffice(reporter: Reporter, rates: KnownRates) {
       reporter.attempt("Loading…", async () => {
         if (panel?.kind !== "preview") return undefined;
         const { plan } = panel;
-        const written = await writeOffice(plan.writes);
+        const written = await writeOffice(plan.writes).catch(async (error: unknown) => {
+          // Where the workbook has changed since the preview, the next try starts from what it has now.
+          await preview(plan.file).catch(() => undefined);
+          throw error;
+        });
         const texts = plan.file.texts && loadTexts(plan.file.texts);
         setLoaded({ written, texts: texts && "after" in texts ? texts : undefined });
         setPanel(undefined);
