@@ -9,7 +9,7 @@ import { useFocusBack } from "../useFocusBack";
 import { useStatus } from "../useStatus";
 import { missingRates } from "./missing";
 import { OlderEstimates } from "./OlderEstimates";
-import { OfficeOffer, OfficePanel, OfficePart } from "./office/OfficeSettings";
+import { OfficePanel, OfficePart, OfficeUse } from "./office/OfficeSettings";
 import { useOffice } from "./office/useOffice";
 import { useRates } from "./store";
 import { examplePrices, rateProblems } from "./summary";
@@ -31,7 +31,7 @@ export function RatesScreen() {
       <OfficePanel office={office} working={working} />
       {/* What can be undone there stays while a panel shows. */}
       <div hidden={office.panel !== undefined}>
-        <OfficeOffer office={office} working={working} />
+        <OfficeUse office={office} working={working} />
         {rates?.found ? (
           <Found
             found={rates.found}

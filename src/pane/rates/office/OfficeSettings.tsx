@@ -12,24 +12,34 @@ interface OfficeProps {
   readonly working: boolean;
 }
 
-/** What the office offers in its folder, where this workbook doesn't use it yet. */
-export function OfficeOffer({ office, working }: OfficeProps) {
+const MOST_NAMED = 4;
+
+/** Which settings the workbook uses, what of them was changed since, and what the office's folder offers beyond them. */
+export function OfficeUse({ office, working }: OfficeProps) {
   const { state, offer } = office;
-  if (offer.why !== undefined) {
-    return <p class="notice trouble">Your office's settings can't be loaded. {offer.why}</p>;
-  }
-  if (!offer.file || !state) return null;
-  const { record } = state.known;
-  if (record && isCurrent(record, offer.file)) return null;
+  const { record } = state?.known ?? {};
+  const changed = state?.changedSince ?? [];
+  const isOffered = state && offer.file && !(record && isCurrent(record, offer.file));
   return (
-    <p class="row notice">
-      <span class="grow">
-        Your office's settings: {versionWords(offer.file)}. This workbook uses {usedWords(record, offer.file)}.
-      </span>
-      <Button label="Preview your office's settings" off={working} onPress={() => void office.previewOffer()}>
-        Preview
-      </Button>
-    </p>
+    <>
+      {record && (
+        <p>
+          This workbook uses {record.office}, {versionWords(record)}.
+          {changed.length > 0 && ` Changed since: ${someOf(changed, MOST_NAMED)}.`}
+        </p>
+      )}
+      {offer.why !== undefined && <p class="notice trouble">Your office's settings can't be loaded. {offer.why}</p>}
+      {isOffered && offer.file && (
+        <p class="row notice">
+          <span class="grow">
+            Your office's settings: {versionWords(offer.file)}. This workbook uses {usedWords(record, offer.file)}.
+          </span>
+          <Button label="Preview your office's settings" off={working} onPress={() => void office.previewOffer()}>
+            Preview
+          </Button>
+        </p>
+      )}
+    </>
   );
 }
 
@@ -48,23 +58,14 @@ interface OfficePartProps extends OfficeProps {
   readonly at: Ref<HTMLButtonElement>;
 }
 
-const MOST_NAMED = 4;
-
-/** Which office settings the workbook uses, and saving and loading them. */
+/** Saving and loading office settings. */
 export function OfficePart({ office, working, at }: OfficePartProps) {
   const { state, canUndo } = office;
-  const { record, why } = state?.known ?? {};
-  const changed = state?.changedSince ?? [];
+  const why = state?.known.why;
   return (
     <section aria-labelledby="office-heading">
       <h2 id="office-heading">Office settings</h2>
       {why && <p class="notice trouble">{why}</p>}
-      {record && (
-        <p>
-          This workbook uses {record.office}, {versionWords(record)}.
-          {changed.length > 0 && ` Changed since: ${someOf(changed, MOST_NAMED)}.`}
-        </p>
-      )}
       <p class="below">
         Set up rates, letterhead, and terms once. Save them to a file, and load them in the next workbook.
       </p>
