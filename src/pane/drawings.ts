@@ -14,6 +14,8 @@ import { type Drawn, pngOf } from "./png";
  */
 
 const PRINT_WIDTH = 720;
+/** The long side of a page that is as wide: the pages of the crew's sheet are about 7.3 in by 9.4 in. */
+const PRINT_LENGTH = 920;
 const POINTS_PER_PIXEL = 72 / 96;
 
 /** Plan and cross-section of a bed, to show in the pane. */
@@ -47,18 +49,30 @@ export async function printPicture(form: BlockForm): Promise<Picture> {
   };
 }
 
-/** Each bed in plan, for the crew's sheet; a bed of which only the area is known has no drawing. */
+/**
+ * Each bed in plan, for the crew's sheet; a bed of which only the area is known has no drawing. A long bed is drawn along
+ * the long side of the page, where that makes it larger.
+ */
 export async function crewDrawings(
   beds: readonly { readonly name: string; readonly plan: Layout | undefined }[],
 ): Promise<{ readonly bed: string; readonly png: string; readonly altText: string }[]> {
-  const drawn = beds.flatMap(({ name, plan }, index) =>
-    plan
-      ? [{ name, svg: drawPlan(plan, { widthPx: PRINT_WIDTH, theme: "light", title: name, id: `crew-${index}` }) }]
-      : [],
-  );
+  const drawn = beds.flatMap(({ name, plan }, index) => {
+    if (!plan) return [];
+    const draw = (widthPx: number) => drawPlan(plan, { widthPx, theme: "light", title: name, id: `crew-${index}` });
+    const along = draw(PRINT_LENGTH);
+    const isLong = heightOf(along) <= PRINT_WIDTH;
+    return [{ name, svg: isLong ? along : draw(PRINT_WIDTH), isLong }];
+  });
   return Promise.all(
-    drawn.map(async ({ name, svg }) => ({ bed: name, png: (await pngOf([svg])).png, altText: descriptionOf(svg) })),
+    drawn.map(async ({ name, svg, isLong }) => {
+      const { png } = await pngOf([svg], isLong);
+      return { bed: name, png, altText: descriptionOf(svg) };
+    }),
   );
+}
+
+function heightOf(svg: string): number {
+  return Number(/^<svg[^>]* height="([\d.]+)"/.exec(svg)?.[1]);
 }
 
 function depthsOf({ numbers: n }: Bed) {

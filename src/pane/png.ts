@@ -14,17 +14,26 @@ export interface Drawn {
   readonly height: number;
 }
 
-/** Draws SVG texts below one another into one PNG on white. */
-export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
+/**
+ * Draws SVG texts below one another into one PNG on white.
+ *
+ * @param isTurned puts their top at the left, for a page that is held sideways.
+ */
+export async function pngOf(svgs: readonly string[], isTurned = false): Promise<Drawn> {
   const images = await Promise.all(svgs.map(imageOf));
   const width = Math.max(...images.map((image) => image.width));
   const height = images.reduce((sum, image) => sum + image.height, GAP * (images.length - 1));
   const canvas = document.createElement("canvas");
-  canvas.width = width * SCALE;
-  canvas.height = height * SCALE;
+  const size = isTurned ? { width: height, height: width } : { width, height };
+  canvas.width = size.width * SCALE;
+  canvas.height = size.height * SCALE;
   const context = canvas.getContext("2d");
   if (!context) throw new WorkbookFailure(NO_PICTURE);
   context.scale(SCALE, SCALE);
+  if (isTurned) {
+    context.translate(0, width);
+    context.rotate(-Math.PI / 2);
+  }
   context.fillStyle = "#ffffff";
   context.fillRect(0, 0, width, height);
   let top = 0;
@@ -32,7 +41,7 @@ export async function pngOf(svgs: readonly string[]): Promise<Drawn> {
     context.drawImage(image, 0, top, image.width, image.height);
     top += image.height + GAP;
   }
-  return { png: canvas.toDataURL("image/png").replace("data:image/png;base64,", ""), width, height };
+  return { png: canvas.toDataURL("image/png").replace("data:image/png;base64,", ""), ...size };
 }
 
 async function imageOf(svg: string): Promise<HTMLImageElement> {

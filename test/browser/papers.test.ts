@@ -105,15 +105,23 @@ describe("a job of three beds", () => {
     );
     expect(crew.flat().join(" ")).toContain(`${added("Pins")} pins set`);
     await picture(page, "papers-notice");
-    const sheets = await page.evaluate(() =>
+    // Each bed is drawn as large as its page allows: as wide as the sheet, or as high as the page.
+    const drawings = await page.evaluate(() =>
       Excel.run(async (context) => {
         const worksheet = context.workbook.worksheets.getItem("Crew Alder Court 4");
         worksheet.activate();
+        const sheetWide = worksheet.getRange("A1:F1").load("width");
+        const breaks = worksheet.horizontalPageBreaks.load("items");
+        worksheet.shapes.load("items/width,items/height");
         await context.sync();
-        return worksheet.shapes.getCount;
-      }).then(() => true),
+        const sizes = worksheet.shapes.items.map(({ width, height }) => [width / sheetWide.width, height]);
+        return { sizes, pages: breaks.items.length + 1 };
+      }),
     );
-    expect(sheets).toBe(true);
+    expect(drawings.sizes).toHaveLength(3);
+    // 9.9 in of 72 points are printed at about 78%.
+    for (const [wide, high] of drawings.sizes) expect(Math.max(wide!, high! / 830)).toBeGreaterThan(0.95);
+    expect(drawings.pages).toBe(5);
     await picture(page, "papers-crew");
 
     // These blocks still rest on sample prices.

@@ -75,7 +75,6 @@ export async function sheetsOfPaper(open, camera) {
   await select(page, "Order Alder Court 4", "A1");
   await camera.cells(page, "papers-order", 1120, 300);
   await select(page, "Crew Alder Court 4", "A1");
-  await camera.cells(page, "papers-drawings", 1000, 340);
   const steps = await page.evaluate(() =>
     Excel.run(async (context) => {
       const used = context.workbook.worksheets.getItem("Crew Alder Court 4").getUsedRange();
@@ -87,7 +86,7 @@ export async function sheetsOfPaper(open, camera) {
       return (row.top * 96) / 72;
     }),
   );
-  await camera.cells(page, "papers-crew", 1000, 306, steps + LETTERS_HIGH);
+  await camera.cells(page, "papers-crew", 1000, 340, steps + LETTERS_HIGH);
   await page.context().close();
 }
 

@@ -7,7 +7,7 @@ import { rowHeights } from "../rowHeights";
 const SIZE_IN = { letter: [8.5, 11], a4: [8.27, 11.69] } as const;
 const POINTS_PER_INCH = 72;
 /** Programs differ a little in how high their rows are, so a page is never planned quite full. */
-const FULL = 0.95;
+const FULL = 0.97;
 
 type Sheet = Pick<PageSetup, "landscape" | "marginsIn" | "headingRows"> & { readonly paper: "letter" | "a4" };
 

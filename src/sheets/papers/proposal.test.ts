@@ -101,7 +101,7 @@ describe("the proposal", () => {
     const { price: _, ...unpriced } = proposal;
     const options = [option("River rock", 2249.94, 0), option("Pea gravel", 2105.5, -144.44)];
     const rows = proposalSheet({ ...unpriced, options }, "letter", { row: 0, column: 0 }).formulas;
-    expect(rows.map(([first]) => first)).toContain("Check the one you choose");
+    expect(rows.find(([first]) => first === "Your choice")?.filter((cell) => cell === "☐")).toHaveLength(2);
     expect(rows.map(([first]) => first)).not.toContain("Total due");
   });
 

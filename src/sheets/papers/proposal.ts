@@ -81,7 +81,7 @@ export interface Proposal {
 /** Options that fit side by side. */
 export const MOST_OPTIONS = 4;
 
-const WIDTHS = [17, 18, 18, 19, 20];
+const WIDTHS = [16, 19, 19, 19, 19];
 const COLUMNS = WIDTHS.length;
 
 const UTILITIES = [
@@ -228,7 +228,7 @@ function optionRows(options: readonly ProposalOption[]): DraftRow[] {
       : []),
     isChosen
       ? row("Your choice", (option) => textCell(option.isChosen ? "Chosen" : "", "rightHeading"))
-      : row("Check the one you choose", () => textCell("☐", "rightHeading")),
+      : row("Your choice", () => textCell("☐", "rightHeading")),
     blankLine,
   ];
 }
