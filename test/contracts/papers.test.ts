@@ -83,6 +83,19 @@ describe("the papers of a job", () => {
     expect(fabric?.order).toBe(8);
   });
 
+  test("the crew's sheet counts what was planned in whole pieces and pins, and measures hours in hundredths", () => {
+    const job = jobOf([foundBed({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
+    const measures = measuresOf(job).map(({ measure: { label, unit }, planned }) => ({
+      ...{ measure: label, unit, estimated: planned },
+    }));
+    const head = { job: "", place: "", start: "", people: 2, drawings: [], measures };
+    const { formulas, formats } = crewSheet(job.crew, job.order, head, "letter", CORNER);
+    const formatOf = (unit: string) => formats[formulas.findLastIndex((row) => row[2] === unit)]?.[4];
+    expect(formatOf("pieces")).toBe("#,##0");
+    expect(formatOf("pins")).toBe("#,##0");
+    expect(formatOf("person-h")).toBe("#,##0.00");
+  });
+
   test("the crew's sheet has a box for each step, each caution at its step, and fits its paper", () => {
     const job = jobOf([foundBed({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
     const head = { job: "Alder Court", place: "", start: "", people: job.people, drawings: [], measures: [] };

@@ -11,6 +11,7 @@ import { newList } from "../../src/sheets/jobRows/newList";
 import { usualAssumed } from "../../src/sheets/jobRows/setting";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { morePastJobs } from "../../src/sheets/papers/pastJobs";
+import { proposalSheet } from "../../src/sheets/papers/proposal";
 import type { Plan } from "../../src/sheets/plan";
 import { templatePlan } from "../../src/sheets/templates/openTemplate";
 import type { Anchor } from "../../src/spreadsheet/areas";
@@ -84,6 +85,14 @@ const places: readonly (readonly [string, (text: string) => Plan])[] = [
     },
   ],
   ["a proposal", (text) => proposalPlan(proposalOf(job(text), detailsOf(text)), detailsOf(text))],
+  [
+    "the options of a proposal",
+    (text) => {
+      const option = { name: text, differs: text, price: 9, salesTax: 1, total: 10, difference: 0, isChosen: true };
+      const scope = [{ name: text, text: "" }];
+      return proposalSheet({ ...proposalOf(job(text), detailsOf(text)), options: [option], scope }, "letter", AT);
+    },
+  ],
   ["a report", (text) => checkReport([{ kind: "finding", cells: [text, text, text] }], AT)],
   [
     "a line of past jobs",

@@ -7,7 +7,7 @@ import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import type { PlacedPicture, Plan } from "../plan";
 import { LINE_POINTS } from "../rowHeights";
-import { figure } from "./orderSheet";
+import { figure, quantity } from "./orderSheet";
 import { pageBreaks, roomOf } from "./pages";
 import {
   blankLine,
@@ -110,7 +110,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
             textCell(measure, "wrapped"),
             textCell(unit, "wrapped"),
             undefined,
-            { content: estimated, format: "two", look: "topNumber" },
+            quantity(estimated, unit, "topNumber"),
             { content: "", look: "blankToFill" },
           ],
         }),

@@ -81,7 +81,7 @@ const isBought = ({ key }: OrderLine) => key !== "dump";
 const COUNTED = ["pieces", "stakes", "rolls", "boxes", "pins", "loads"];
 
 /** A count as a whole number, unless somebody typed a part of one; anything else with two decimals. */
-function quantity(amount: number, unit: string, look: LookName): DraftCell {
+export function quantity(amount: number, unit: string, look: LookName): DraftCell {
   const isCount = COUNTED.includes(unit) && Number.isInteger(amount);
   return { content: amount, format: isCount ? "whole" : "two", look };
 }
