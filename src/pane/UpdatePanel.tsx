@@ -20,7 +20,7 @@ export function UpdatePreviewPanel({ update }: { readonly update: Update }) {
       <p id="update-preview">
         {lines.length === 0
           ? `Nothing of ${opened.where} changes.`
-          : `${lines.length} ${lines.length === 1 ? "cell changes" : "cells change"} in ${opened.where}:`}
+          : `${lines.length === 1 ? "1 change" : `${lines.length} changes`} in ${opened.where}:`}
       </p>
       <ul>
         {lines.slice(0, MOST_LINES).map((line) => (

@@ -2,13 +2,18 @@ import type { BedForm } from "../quantities/bed/form";
 import type { Rates } from "../quantities/bed/rates";
 import { inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
-import type { CellUpdate, Content } from "../sheets/blockUpdate";
+import type { Content } from "../sheets/blockRows";
+import type { BlockUpdate, CellUpdate } from "../sheets/blockUpdate";
+import { compose, type DraftRow } from "../sheets/compose";
 import { type BlockOnSheet, estimateUpdate, formOnSheet, formToEdit, mergedForm } from "../sheets/estimate/openBlock";
+import { BLOCK_COLUMNS } from "../sheets/estimate/readBlock";
 import { type Anchor, cellAddress, quotedSheet } from "../spreadsheet/areas";
-import { type WrittenChanges, writeChanges } from "../workbook/change/cells";
+import { undoChanges, writeChanges } from "../workbook/change/cells";
+import { updateRows } from "../workbook/change/updateRows";
 import { WorkbookFailure } from "../workbook/failure";
 import { readBlock, type WantedBlock } from "../workbook/read/blockCells";
 import { previewOf } from "./preview";
+import { whyRowsStay } from "./whyRowsStay";
 
 /*
  * Opening an estimate of the sheet in the pane, and writing it back where it is. This file and what it asks are fetched
@@ -37,7 +42,9 @@ export interface KeptChange {
 /** What an update will do, before it is done. */
 export interface UpdatePreview {
   readonly there: BlockOnSheet;
-  readonly changes: readonly CellUpdate[];
+  readonly update: BlockUpdate;
+  /** What changes, in words, what was typed first. */
+  readonly lines: readonly string[];
   readonly kept: readonly KeptChange[];
   /** Why it can't be done in place; undefined where it can. */
   readonly refused: string | undefined;
@@ -45,9 +52,6 @@ export interface UpdatePreview {
 
 const NONE_SELECTED = "No estimate is selected. Select a cell of one, then open it.";
 const GONE = "The estimate isn't where it was opened, so nothing was changed. Select a cell of it, then open it again.";
-const RESHAPED =
-  "This bed now takes other rows than its estimate has in the sheet, so it can't be updated in place. Nothing was changed. Insert it as a new estimate, then delete the old one.";
-
 /**
  * Reads an estimate of the sheet for the pane.
  *
@@ -88,39 +92,82 @@ export async function previewUpdate(
   const preview = previewOf(rates ? { ...form, rates } : form);
   const [problem] = preview.problems;
   if (problem) throw new WorkbookFailure(`Nothing was changed. ${problem.message}`);
-  const { changes, byHand, isReshaped, missing } = updated(there, now, preview.form);
+  const update = updated(there, now, preview.form);
+  const { byHand, operations, missing } = update;
   const gone = `Rows of this estimate are gone from the sheet (${missing.join(", ")}), so it can't be updated in place. Nothing was changed. Insert it as a new estimate.`;
+  const reshaped = operations.length > 0 && missing.length === 0 ? await whyRowsStay(there, update) : undefined;
   return {
     there,
     form,
-    changes: [...changes].sort((one, other) => Number(isFormulaOnly(one)) - Number(isFormulaOnly(other))),
+    update,
+    lines: linesOf(update),
     kept: keptChanges(byHand),
-    refused: isReshaped ? RESHAPED : missing.length > 0 ? gone : undefined,
+    refused: missing.length > 0 ? gone : reshaped,
   };
 }
 
+/** An update that was written. */
+export interface WrittenUpdate {
+  /** How many cells and rows it changed. */
+  readonly count: number;
+  /** What the bed is called now, and what it was called. */
+  readonly names: { readonly before: string; readonly after: string };
+  readonly undo: () => Promise<unknown>;
+}
+
 /**
- * Writes an update: only the cells that differ, each only where it still holds what the preview showed.
+ * Writes an update: only the cells that differ, each only where it still holds what the preview showed, and the rows
+ * that come and go.
  *
  * @param replaced what was changed by hand and is to be as the product makes it, all the same.
- * @returns what undoes it.
  */
-export function writeUpdate(
-  { there, changes }: UpdatePreview,
+export async function writeUpdate(
+  { there, update }: UpdatePreview,
   replaced: readonly KeptChange[],
-): Promise<WrittenChanges> {
-  const { sheetName, block, contents } = there;
-  const cells = [...changes, ...replaced.flatMap((one) => one.cells)].map(({ row, column, before, after }) => ({
-    sheet: sheetName,
-    row,
-    column,
-    before,
+): Promise<WrittenUpdate> {
+  const { sheetId, sheetName, block, contents } = there;
+  const { area, form } = block;
+  const title = `update of ${form.name || "the estimate"}`;
+  const cells = [...update.changes, ...replaced.flatMap((one) => one.cells)].map(({ after, ...cell }) => ({
+    ...cell,
     after: unmarked(after),
   }));
-  return writeChanges(`update of ${block.form.name || "the estimate"}`, cells, {
-    expected: { sheet: sheetName, area: block.area, formulas: contents },
+  const name = cells.find(({ rowBefore, column }) => rowBefore === area.row && column === area.column + 1);
+  const names = { before: form.name, after: String(name?.after ?? form.name) };
+  if (update.operations.length === 0) {
+    const changes = cells.map(({ row, column, before, after }) => ({ sheet: sheetName, row, column, before, after }));
+    const expected = { sheet: sheetName, area, formulas: contents };
+    const written = await writeChanges(title, changes, { expected });
+    return { count: cells.length, names, undo: () => undoChanges(written) };
+  }
+  const back = await updateRows({
+    title,
+    sheetId,
+    sheetName,
+    area,
+    contents,
+    operations: update.operations,
+    cells: cells.map(({ row, column, after }) => ({ row, column, content: after })),
+    coming: update.inserted.map(({ row, rows }) => {
+      const plan = compose(title, rows, WIDTHS, { row, column: area.column });
+      const place = { row, column: area.column, rows: plan.rows, columns: plan.columns };
+      return { area: place, contents: plan.formulas.map((one) => one.map(unmarked)), formats: plan.formats, plan };
+    }),
+    going: update.removed.map(({ row, printed }) => {
+      const bare = printed.cells.map((cell) => {
+        if (!cell) return undefined;
+        const { key: _, ...looks } = cell;
+        return { ...looks, content: "" };
+      });
+      return { row, plan: compose(title, [{ ...printed, cells: bare }], WIDTHS, { row, column: area.column }) };
+    }),
   });
+  const rows = update.operations.reduce((sum, { count }) => sum + count, 0);
+  return { count: cells.length + rows, names, undo: () => updateRows(back) };
 }
+
+/** The columns of a block, for composing some of its rows. */
+const WIDTHS: readonly number[] = Array(BLOCK_COLUMNS).fill(0);
 
 /** The writer marks text by itself; text that would be a formula has its mark in what is read, too. */
 function unmarked(content: Content): Content {
@@ -173,8 +220,22 @@ const byHandWords = ({ label, before, after }: CellUpdate) =>
 
 const ownRowWords = (label: string) => `row “${cut(label)}” added`;
 
+/** What an update changes, for the preview: rows that come and go, then what was typed, then formulas. */
+function linesOf({ changes, inserted, removed }: BlockUpdate): string[] {
+  const typedFirst = [...changes].sort((one, other) => Number(isFormulaOnly(one)) - Number(isFormulaOnly(other)));
+  const labelOf = ({ cells: [label, value] }: DraftRow) => {
+    const holds = value && !isFormula(value.content) && value.content !== "" ? `: ${textOf(value.content)}` : "";
+    return `${String(label?.content || "row")}${holds}`;
+  };
+  return [
+    ...removed.map(({ row, label }) => `row ${row + 1} ${cut(label)}: removed`),
+    ...inserted.flatMap(({ row, rows }) => rows.map((one, index) => `row ${row + index + 1} added, ${labelOf(one)}`)),
+    ...typedFirst.map(changeWords),
+  ];
+}
+
 /** How a cell changes, for the preview: `B12 Width: 5 → 6`. */
-export function changeWords({ row, column, label, before, after }: CellUpdate): string {
+function changeWords({ row, column, label, before, after }: CellUpdate): string {
   const cell = `${cellAddress({ row, column })} ${label}`;
   if (isFormula(after)) {
     if (/\bRate_/.test(String(after)) && !isFormula(before)) return `${cell}: ${textOf(before)} → follows Rates`;

@@ -1,9 +1,8 @@
 import { useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
-import type { WrittenChanges } from "../workbook/change/cells";
 import { WorkbookFailure } from "../workbook/failure";
 import { type KnownRates, refreshRates } from "./rates/store";
-import type { KeptChange, OpenedBed, UpdatePreview } from "./updateEstimate";
+import type { KeptChange, OpenedBed, UpdatePreview, WrittenUpdate } from "./updateEstimate";
 import type { useForm } from "./useForm";
 import type { Reporter } from "./useStatus";
 
@@ -18,9 +17,9 @@ export function useUpdate(
   lookAgain: () => Promise<unknown>,
 ) {
   const [opened, setOpened] = useState<OpenedBed>();
-  const [preview, setPreview] = useState<UpdatePreview & { readonly lines: readonly string[] }>();
+  const [preview, setPreview] = useState<UpdatePreview>();
   const [replaced, setReplaced] = useState<readonly KeptChange[]>([]);
-  const [written, setWritten] = useState<WrittenChanges>();
+  const [written, setWritten] = useState<WrittenUpdate>();
   /** What was in the form before a bed was opened. */
   const [formBefore, setFormBefore] = useState<BedForm>();
   const known = rates?.found?.rates;
@@ -66,13 +65,12 @@ export function useUpdate(
       attempt("Comparing with the sheet…", async () => {
         if (!opened) return undefined;
         if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
-        const { changeWords, previewUpdate } = await fetchUpdate();
+        const { previewUpdate } = await fetchUpdate();
         const next = await previewUpdate(opened, bed.typedForm, known);
         if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
-        if (next.changes.length === 0 && next.kept.length === 0)
-          return "The estimate in the sheet is the same already.";
+        if (next.lines.length === 0 && next.kept.length === 0) return "The estimate in the sheet is the same already.";
         setReplaced([]);
-        setPreview({ ...next, lines: next.changes.map(changeWords) });
+        setPreview(next);
         return undefined;
       }),
     tick: (one: KeptChange, on: boolean) =>
@@ -86,25 +84,19 @@ export function useUpdate(
         const done = await writeUpdate(preview, replaced);
         setWritten(done);
         const { sheetId, block } = preview.there;
-        const { cells } = done;
-        const name = cells.find(({ row, column }) => row === block.area.row && column === block.area.column + 1);
-        const next = { sheetId, at: block.area, name: String(name?.after ?? block.form.name) };
+        const next = { sheetId, at: block.area, name: done.names.after };
         show(await openBed(next, known));
         await lookAgain();
-        return `Updated ${next.name || "the estimate"} at ${opened.where}: ${cells.length} ${cells.length === 1 ? "cell" : "cells"}.`;
+        return `Updated ${next.name || "the estimate"} at ${opened.where}: ${done.count} ${done.count === 1 ? "change" : "changes"}.`;
       }),
     undo: () =>
       attempt("Undoing the update…", async () => {
         if (!opened || !written) return undefined;
-        const [{ undoChanges }, { openBed }] = await Promise.all([
-          import(/* webpackChunkName: "update" */ "../workbook/change/cells"),
-          fetchUpdate(),
-        ]);
-        await undoChanges(written);
+        const { openBed } = await fetchUpdate();
+        await written.undo();
         setWritten(undefined);
         const { sheetId, at } = opened;
-        const name = written.cells.find(({ row, column }) => row === at.row && column === at.column + 1);
-        show(await openBed({ sheetId, at, name: String(name?.before ?? opened.name) }, known));
+        show(await openBed({ sheetId, at, name: written.names.before }, known));
         await lookAgain();
         return `The update is undone. The cells at ${opened.where} hold what they held before.`;
       }),

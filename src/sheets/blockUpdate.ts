@@ -1,12 +1,11 @@
 import { type Anchor, cellAddress } from "../spreadsheet/areas";
+import { alignRows, type Content, isSame, movesOf, type RowOperation } from "./blockRows";
 import type { DraftCell, DraftRow } from "./compose";
 
 /*
  * A block is updated where it is: the rows it was printed from, the rows it is to have, and what is in the sheet by now
  * are compared cell by cell. What the person changed in the sheet is told from what the product wrote there, and kept.
  */
-
-export type Content = string | number | boolean;
 
 /** A block's columns as they are in the sheet, from its first row to its last. */
 export interface BlockCells {
@@ -19,11 +18,20 @@ export interface BlockCells {
 export interface CellUpdate extends Anchor {
   /** What the cell is, for the person: "Width", "Stone, markup". */
   readonly label: string;
+  /** Its row before rows come and go. */
+  readonly rowBefore: number;
   readonly before: Content;
   readonly after: Content;
 }
 
-/** What an update comes to. */
+/** Rows of a block that are new in the sheet: where they are once all rows have come and gone. */
+export interface NewRows {
+  readonly row: number;
+  /** With addresses in their formulas, and without keys. */
+  readonly rows: readonly DraftRow[];
+}
+
+/** What an update comes to. The cells' rows are those after rows have come and gone. */
 export interface BlockUpdate {
   /** Cells that the new rows change. */
   readonly changes: readonly CellUpdate[];
@@ -31,8 +39,11 @@ export interface BlockUpdate {
   readonly byHand: readonly CellUpdate[];
   /** Labels of rows that the person put in. */
   readonly ownRows: readonly string[];
-  /** Whether the new rows are other rows, so that cells would have to move. */
-  readonly isReshaped: boolean;
+  /** Rows to insert and delete, in that order, from the bottom up. */
+  readonly operations: readonly RowOperation[];
+  readonly inserted: readonly NewRows[];
+  /** Rows of the sheet that go, and the rows that they were printed from. */
+  readonly removed: readonly { readonly row: number; readonly label: string; readonly printed: DraftRow }[];
   /** Labels of rows that are gone from the sheet, where a changed formula needs them. */
   readonly missing: readonly string[];
 }
@@ -49,128 +60,89 @@ export function blockUpdate(
   next: readonly DraftRow[],
   there: BlockCells,
 ): BlockUpdate {
-  const places = alignRows(previous, there.contents);
-  const isReshaped = !haveSameShape(previous, next);
+  const { at, contents } = there;
+  const places = alignRows(previous, contents);
+  const moves = movesOf(previous, next, places, contents.length);
+  const before = addressesOf(previous, places, at);
+  const after = addressesOf(next, moves.placesAfter, at);
   const changes: CellUpdate[] = [];
   const byHand: CellUpdate[] = [];
   const missing = new Set<string>();
-  const addresses = addressesOf(previous, places, there.at);
-  previous.forEach(({ cells }, index) => {
-    const place = places[index];
-    if (place === undefined) return;
-    const wanted = isReshaped ? cells : (next[index]?.cells ?? []);
-    for (let column = 0; column < Math.max(cells.length, wanted.length); column += 1) {
-      const [was, is] = [cells[column], wanted[column]];
+  next.forEach((row, nextIndex) => {
+    const index = moves.previousOf[nextIndex];
+    const [place, placeAfter] = [index === undefined ? undefined : places[index], moves.placesAfter[nextIndex]];
+    if (index === undefined || place === undefined || placeAfter === undefined) return;
+    const printed = previous[index]?.cells ?? [];
+    for (let column = 0; column < Math.max(printed.length, row.cells.length); column += 1) {
+      const [was, is] = [printed[column], row.cells[column]];
       if (!was && !is) continue;
-      const before = there.contents[place]?.[column] ?? "";
-      const [after, ...lacking] = resolved(is?.content ?? "", addresses);
+      const holds = contents[place]?.[column] ?? "";
+      const [wanted, ...lacking] = resolved(is?.content ?? "", after);
       const isChanged = (was?.content ?? "") !== (is?.content ?? "");
-      if (isSame(before, after)) continue;
       const made = [was, ...others.map((rows) => rows[index]?.cells[column])].map((cell) =>
-        resolved(cell?.content ?? "", addresses),
+        resolved(cell?.content ?? "", before),
       );
       // A formula that read a row which is gone is in error, and no work of anybody's.
-      const isAsMade = made.some(([content, ...gone]) => gone.length > 0 || isSame(before, content));
-      const update = {
-        row: there.at.row + place,
-        column: there.at.column + column,
-        label: labelOf(previous, index, column, is ?? was, there.contents[place]?.[0]),
-        before,
-        after,
-      };
-      if (!isAsMade) byHand.push(update);
-      else if (isChanged && lacking.length > 0) for (const key of lacking) missing.add(rowLabel(previous, key));
-      else if (isChanged) changes.push(update);
+      const isAsMade = made.some(([content, ...gone]) => gone.length > 0 || isSame(holds, content));
+      if (isAsMade && (!isChanged || (moves.operations.length === 0 && isSame(holds, wanted)))) continue;
+      if (isAsMade && lacking.length > 0) {
+        for (const key of lacking) missing.add(rowLabel(previous, key));
+        continue;
+      }
+      if (!isAsMade && isSame(holds, wanted)) continue;
+      (isAsMade ? changes : byHand).push({
+        row: at.row + placeAfter,
+        rowBefore: at.row + place,
+        column: at.column + column,
+        label: labelOf(next, nextIndex, column, is ?? was, contents[place]?.[0]),
+        before: holds,
+        after: wanted,
+      });
     }
   });
   const taken = new Set(places);
-  const ownRows = there.contents.flatMap((cells, row) =>
+  const ownRows = contents.flatMap((cells, row) =>
     taken.has(row) || cells.every((cell) => cell === "") ? [] : [String(cells.find((cell) => cell !== ""))],
   );
-  return { changes, byHand, ownRows, isReshaped, missing: [...missing] };
-}
-
-/** Whether rows have the same keys in the same places. */
-function haveSameShape(one: readonly DraftRow[], other: readonly DraftRow[]): boolean {
-  const shape = (rows: readonly DraftRow[]) =>
-    rows.map(({ cells }) => cells.map((cell) => cell?.key ?? "").join()).join(";");
-  return shape(one) === shape(other);
-}
-
-/** What each matching cell of a row counts, when rows are told apart: its label says most. */
-const LABEL_COUNTS = 4;
-
-/**
- * Finds the rows of a block in the sheet, where rows were put in, deleted, or renamed meanwhile: the order of both is
- * kept, and as much as possible matches.
- *
- * @param rows the block's rows as they were printed.
- * @param contents the block's columns in the sheet.
- * @returns for each row its place in the sheet, counted from the block's first; undefined where it is gone.
- */
-export function alignRows(
-  rows: readonly DraftRow[],
-  contents: readonly (readonly Content[])[],
-): readonly (number | undefined)[] {
-  const printed = rows.map(({ cells }) => cells.map((cell) => shapeOf(cell?.content ?? "")));
-  const sheet = contents.map((cells) => cells.map(shapeOf));
-  const width = sheet.length + 1;
-  /** The best score of the rows from here on, on either side. */
-  const best = new Int32Array((printed.length + 1) * width);
-  const scoreAt = (row: number, place: number) => best[row * width + place] ?? 0;
-  for (let row = printed.length - 1; row >= 0; row -= 1) {
-    for (let place = sheet.length - 1; place >= 0; place -= 1) {
-      const alike = likeness(printed[row] ?? [], sheet[place] ?? []);
-      const pair = alike > 0 ? alike + scoreAt(row + 1, place + 1) : 0;
-      best[row * width + place] = Math.max(pair, scoreAt(row + 1, place), scoreAt(row, place + 1));
-    }
-  }
-  let place = 0;
-  return printed.map((cells, row) => {
-    for (; place < sheet.length; place += 1) {
-      const alike = likeness(cells, sheet[place] ?? []);
-      if (alike > 0 && alike + scoreAt(row + 1, place + 1) === scoreAt(row, place)) {
-        place += 1;
-        return place - 1;
-      }
-      if (scoreAt(row, place + 1) < scoreAt(row, place)) return undefined;
-    }
-    return undefined;
+  const removed = moves.removed.map(({ place, index, around }) => {
+    const printed = withoutSharedRules(previous[index] ?? { cells: [] }, around);
+    const label = String(contents[place]?.[0] || printed.cells[0]?.content || "row");
+    return { row: at.row + place, label, printed };
   });
+  return {
+    changes,
+    byHand,
+    ownRows,
+    operations: moves.operations.map((one) => ({ ...one, row: at.row + one.row })),
+    inserted: moves.inserted.map(({ place, rows, around }) => ({
+      row: at.row + place,
+      rows: rows.map((row) => {
+        const { cells, ...rest } = withoutSharedRules(row, around);
+        return { ...rest, cells: cells.map((cell) => cell && withoutKey(cell, resolved(cell.content, after)[0])) };
+      }),
+    })),
+    removed,
+    missing: [...missing],
+  };
 }
 
-function likeness(printed: readonly string[], sheet: readonly string[]): number {
-  let score = 0;
-  for (let column = 0; column < sheet.length; column += 1) {
-    const cell = sheet[column] ?? "";
-    if (cell !== "" && cell === (printed[column] ?? "")) score += column === 0 ? LABEL_COUNTS : 1;
-  }
-  if (score > 0) return score;
-  return sheet.every((cell) => cell === "") && printed.every((cell) => cell === "") ? 1 : 0;
+/** A row between two with the same color rule gets it from them. */
+function withoutSharedRules(row: DraftRow, [above, below]: readonly (DraftRow | undefined)[]): DraftRow {
+  const isShared = (rule: string | undefined, column: number) =>
+    above?.cells[column]?.warnWhen === rule && below?.cells[column]?.warnWhen === rule;
+  const cells = row.cells.map((cell, column) => {
+    if (!cell || cell.warnWhen === undefined || !isShared(cell.warnWhen, column)) return cell;
+    const { warnWhen: _, ...rest } = cell;
+    return rest;
+  });
+  return { ...row, cells };
+}
+
+function withoutKey({ key: _, ...cell }: DraftCell, content: Content): DraftCell {
+  return { ...cell, content: typeof content === "boolean" ? String(content) : content };
 }
 
 const KEY = /\{([A-Za-z][\w.]*)\}/g;
-const ADDRESS = /(?<![\w.!'"])\$?[A-Z]{1,3}\$?\d{1,7}(?![\w(.])/g;
-
-/** Content without the places that a formula reads. */
-function shapeOf(content: Content): string {
-  const plain = comparable(content);
-  return plain.startsWith("=") ? plain.replace(KEY, "#").replace(ADDRESS, "#") : plain;
-}
-
-function isSame(one: Content, other: Content): boolean {
-  return comparable(one) === comparable(other);
-}
-
-/** The host leaves the text mark out, writes some names in capitals, and sets spaces its own way. */
-function comparable(content: Content): string {
-  const text = String(content);
-  if (text.startsWith("="))
-    return text.replace(/\{[\w.]+\}|[^{]+/g, (part) =>
-      part.startsWith("{") ? part : part.replace(/[\s@]/g, "").toUpperCase(),
-    );
-  return text.startsWith("'") && !text.startsWith("'=") ? text.slice(1) : text;
-}
 
 function addressesOf(
   rows: readonly DraftRow[],

@@ -70,12 +70,12 @@ test("a bed is opened with what was changed in the sheet, updated, and undone ce
 
   await page.getByLabel("Width", { exact: true }).fill("6");
   await button(/^Update /).click();
-  const preview = page.getByRole("dialog", { name: /^1 cell changes/ });
+  const preview = page.getByRole("dialog", { name: /^1 change in/ });
   await preview.waitFor();
   expect(await preview.getByRole("listitem").allTextContents()).toEqual(["B8 Width: 5 → 6"]);
   await picture(page, "update-preview");
   await preview.getByRole("button", { name: "Update" }).click();
-  await said(/^Updated Front walk at .*: 1 cell\.$/);
+  await said(/^Updated Front walk at .*: 1 change\.$/);
   expect([await value("B8"), await value(`B${stone}`), await value(`A${spare}`)]).toEqual([
     6,
     2.5,
@@ -99,6 +99,27 @@ test("what was changed in the sheet is replaced where it is checked", async () =
   await page.getByRole("dialog").getByRole("button", { name: "Update" }).click();
   await said(/^Updated Front walk/);
   expect((await formulas())[stone - 1]?.[1]).toMatch(/^=/);
+});
+
+test("a bed that is measured in another way gets other rows where it is, and they go again", async () => {
+  const before = await formulas();
+  await writeCells(page, "Jobs", { P1: `='${SHEET}'!B2`, P2: `='${SHEET}'!B3` });
+  await page.getByLabel("How it was measured").selectOption("round");
+  await page.getByLabel("Diameter", { exact: true }).fill("8");
+  await button(/^Update /).click();
+  const preview = page.getByRole("dialog", { name: /changes in/ });
+  await preview.waitFor();
+  expect((await preview.getByRole("listitem").allTextContents())[0]).toMatch(/^row \d+ Length: removed$/);
+  await preview.getByRole("button", { name: "Update" }).click();
+  await said(/^Updated Front walk/);
+  expect((await formulas())[5]?.[0]).toBe("Measured: round");
+  const read = await readCells(page, "Jobs", "P1:P2");
+  expect(read.values.flat()).toEqual([await value("B2"), await value("B3")]);
+  expect(read.values[0]?.[0]).toBeTypeOf("number");
+  await picture(page, "reshaped");
+  await button("Undo the update").click();
+  await said("The update is undone.");
+  expect(await formulas()).toEqual(before);
 });
 
 test("nothing outside is asked, and no error is met", () => {

@@ -156,3 +156,51 @@ describe("copyFrom", () => {
     });
   });
 });
+
+describe("rows of a sheet that is not in front", () => {
+  const onBack = (work: (sheet: Excel.Worksheet) => void) =>
+    Excel.run(async (context) => {
+      work(context.workbook.worksheets.getItem("Back"));
+      await context.sync();
+    });
+  beforeAll(async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Back");
+      sheet.getRange("A1:A4").values = [[1], [2], [3], [4]];
+      sheet.getRange("B1").formulas = [["=A4*10"]];
+      const { custom } = sheet.getRange("A3:A4").conditionalFormats.add("Custom");
+      custom.rule.formula = "=A3>1";
+      custom.format.fill.color = "#ff0000";
+      context.workbook.worksheets.getActiveWorksheet().getRange("D5").select();
+      await context.sync();
+    });
+  });
+  const rules = () => {
+    const { id } = host.grid.sheets.list().find(({ name }) => name === "Back")!;
+    const whole = { sheetId: id, row: 0, column: 0, rowCount: 20, columnCount: 5 };
+    return host.grid.rules.shadings(whole).map(({ area, rule }) => [area.row, area.rowCount, rule.formula]);
+  };
+
+  test("come in above others, whose formulas and color rules go along, and what is selected stays", async () => {
+    const { selection } = host.grid;
+    const selected = selection.get();
+    await onBack((sheet) => void sheet.getRange("A2:A3").getEntireRow().insert("Down"));
+    expect(host.values("Back!A1:A6").flat()).toEqual([1, "", "", 2, 3, 4]);
+    expect([host.formula("Back!B1"), host.value("Back!B1")]).toEqual(["=A6*10", 40]);
+    expect(rules()).toEqual([[4, 2, "=A5>1"]]);
+    expect(selection.get()).toEqual(selected);
+  });
+
+  test("go with what is in them", async () => {
+    await onBack((sheet) => sheet.getRange("A2:A4").getEntireRow().delete("Up"));
+    expect(host.values("Back!A1:A4").flat()).toEqual([1, 3, 4, ""]);
+    expect(host.formula("Back!B1")).toBe("=A3*10");
+    expect(rules()).toEqual([[1, 2, "=A2>1"]]);
+  });
+
+  test("are moved as wholes alone", async () => {
+    await expect(onBack((sheet) => void sheet.getRange("A2").insert("Down"))).rejects.toMatchObject({
+      code: "InvalidArgument",
+    });
+  });
+});

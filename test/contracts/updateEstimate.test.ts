@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
-import { changeWords, openBed, previewUpdate, writeUpdate } from "../../src/pane/updateEstimate";
-import type { BedForm } from "../../src/quantities/bed/form";
-import { undoChanges } from "../../src/workbook/change/cells";
+import { previewOf } from "../../src/pane/preview";
+import { openBed, previewUpdate, writeUpdate } from "../../src/pane/updateEstimate";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readRates } from "../../src/workbook/read/rates";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
@@ -127,13 +127,10 @@ describe("an update", () => {
     const before = snapshotOf(host);
     const priceBefore = host.value(cellOf("Price"));
     const { preview, done } = await update(typed({ width: "6", waste: "10%" }));
-    expect(preview.changes.map(changeWords)).toEqual([
-      "E19 Width: 5 → 6",
-      expect.stringMatching(/Waste and low spots: 0.08 → 0.1$/),
-    ]);
+    expect(preview.lines).toEqual(["E19 Width: 5 → 6", expect.stringMatching(/Waste and low spots: 0.08 → 0.1$/)]);
     expect(host.value(cellOf("Width"))).toBe(6);
     expect(host.value(cellOf("Price"))).not.toBe(priceBefore);
-    await undoChanges(done);
+    await done.undo();
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 
@@ -202,10 +199,10 @@ describe("an update", () => {
     await written(insertEstimate({ ...bed, rates: found }, { kind: "selection" }));
     const followed = host.formula(cellOf("Waste and low spots"));
     const { preview } = await update(typed({ waste: "12%" }));
-    expect(preview.changes.map(changeWords)[0]).toMatch(/Waste and low spots: formula → 0.12$/);
+    expect(preview.lines[0]).toMatch(/Waste and low spots: formula → 0.12$/);
     expect(host.value(cellOf("Waste and low spots"))).toBe(0.12);
     const without = await update(({ typed: { waste: _, ...rest }, ...form }) => ({ ...form, typed: rest }));
-    expect(without.preview.changes.map(changeWords)[0]).toMatch(/0.12 → follows Rates$/);
+    expect(without.preview.lines[0]).toMatch(/0.12 → follows Rates$/);
     expect(host.formula(cellOf("Waste and low spots"))).toBe(followed);
   });
 
@@ -213,7 +210,7 @@ describe("an update", () => {
     await written(insertEstimate(bed, { kind: "selection" }));
     await written(insertRates());
     const { preview } = await update(typed({ width: "6" }));
-    expect(preview.changes.map(changeWords)).toEqual(["E19 Width: 5 → 6"]);
+    expect(preview.lines).toEqual(["E19 Width: 5 → 6"]);
   });
 
   test("keeps what was typed into the sheet after the bed was opened", async () => {
@@ -239,7 +236,7 @@ describe("an update", () => {
     const opened = await open();
     host.grid.sheets.insertRows(notes(), 0, 3);
     const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
-    expect(preview.changes.map(changeWords)).toEqual(["E22 Width: 5 → 6"]);
+    expect(preview.lines).toEqual(["E22 Width: 5 → 6"]);
     await host.type({ "Notes!D15": "" });
     await expect(previewUpdate(opened, opened.form, undefined)).rejects.toThrow(/isn't where it was opened/);
   });
@@ -253,6 +250,139 @@ describe("an update", () => {
     expect(host.formula(cellOf("Length"))).toBe("=10+8");
     await update(typed({ length: "20" }), () => true);
     expect(host.value(cellOf("Length"))).toBe(20);
+  });
+});
+
+describe("an update by which rows come and go", () => {
+  const kidney: BedForm = {
+    ...blankForm(),
+    name: "Kidney",
+    way: "widths",
+    typed: { spacing: "4" },
+    widths: ["4", "5", `6' 6"`, "4", "0"],
+    cutOuts: [["8", "2", "2", ""]],
+  };
+  const ring: BedForm = { ...blankForm(), name: "Ring", way: "round", typed: { diameter: "8", innerDiameter: "2" } };
+  const corners: BedForm = {
+    ...blankForm(),
+    name: "Corner",
+    way: "points",
+    points: [
+      ["0", "0", "1"],
+      ["9", "0", "0"],
+      ["9", "7", "1"],
+      ["0", "7", "1"],
+    ],
+  };
+  /** A bed as the pane has it, with what its plan fills in. */
+  const made = (form: BedForm) => previewOf(form).form;
+  const insertAlone = async (form: BedForm, name: string) => {
+    const { sheetName } = await written(insertEstimate(made(form), { kind: "new sheet", name }));
+    await select(sheetName, "B3");
+    return sheetName;
+  };
+  /** Everything of a sheet, without its name, and without how it prints but for its area; F17:F17 is F17. */
+  const sheetOf = (name: string) => {
+    const { sheets } = snapshotOf(host) as unknown as { sheets: { name: string; page: { printArea?: unknown } }[] };
+    const { name: _, page, ...rest } = sheets.find((one) => one.name === name)!;
+    return JSON.parse(
+      JSON.stringify({ ...rest, print: page.printArea })
+        .replaceAll(`sheet ${name}`, "sheet")
+        .replace(/\b([A-Z]+\d+):\1\b/g, "$1"),
+    );
+  };
+  const openAlone = async () => openBed("selected", undefined);
+
+  test.each([
+    ["two more widths and no cut-out", kidney, { ...kidney, widths: ["0", "5", "6", "7", "6", "4", "0"], cutOuts: [] }],
+    ["fewer widths", kidney, { ...kidney, widths: ["4", "5", "4", "0"] }],
+    [
+      "another point and a cut-out",
+      corners,
+      { ...corners, points: [...corners.points, ["-2", "3", "1"] as const], cutOuts: [["4", "3", "1", "2"] as const] },
+    ],
+    ["a ring in place of a rectangle", bed, ring],
+    ["a curved bed in place of a ring", ring, kidney],
+    [
+      "an area in place of outline points",
+      corners,
+      {
+        ...blankForm(),
+        name: "Lawn",
+        way: "area" as const,
+        typed: { area: "140", edge: "50", longest: "20", widest: "8" },
+      },
+    ],
+  ])("gives the block that an insert gives: %s", async (_, first, then) => {
+    const sheet = await insertAlone(first, "Bed");
+    await host.type({ "List!K1": `=${sheet}!B2+${sheet}!B3` });
+    const before = snapshotOf(host);
+    const opened = await openAlone();
+    expect(opened.kept).toEqual([]);
+    const preview = await previewUpdate(opened, then, undefined);
+    expect(preview.refused).toBeUndefined();
+    const done = await writeUpdate(preview, []);
+    const updated = sheetOf(sheet);
+    expect(host.value("List!K1")).toBe(Number(host.value(`${sheet}!B2`)) + Number(host.value(`${sheet}!B3`)));
+    await done.undo();
+    expect(difference(before, snapshotOf(host))).toBe("");
+    await insertAlone(then, "Anew");
+    expect(difference(sheetOf("Anew"), updated)).toBe("");
+  });
+
+  test("keeps what was changed by hand, and what other sheets read", async () => {
+    const sheet = await insertAlone(kidney, "Bed");
+    const labels = () => host.values(`${sheet}!A1:A160`).map(([cell]) => cell);
+    const row = (label: string) => labels().indexOf(label, labels().indexOf("Lines")) + 1;
+    await host.type({
+      [`${sheet}!B${row("Stone")}`]: 4.5,
+      "List!K1": `=${sheet}!B${row("Stone")}+${sheet}!G${row("Sums")}`,
+    });
+    const before = snapshotOf(host);
+    const opened = await openAlone();
+    const preview = await previewUpdate(
+      opened,
+      { ...opened.form, widths: ["0", "5", "6", "7", "6", "4", "0"] },
+      undefined,
+    );
+    expect(preview.kept.map(({ words }) => words)).toEqual(["Stone, quantity: 4.5"]);
+    expect(preview.lines.slice(0, 2)).toEqual([
+      expect.stringMatching(/^row \d+ added, Width 6: 4$/),
+      expect.stringMatching(/^row \d+ added, Width 7: 0$/),
+    ]);
+    const done = await writeUpdate(preview, []);
+    expect(host.value(`${sheet}!B${row("Stone")}`)).toBe(4.5);
+    expect(host.value("List!K1")).toBe(4.5 + Number(host.value(`${sheet}!G${row("Sums")}`)));
+    await done.undo();
+    expect(difference(before, snapshotOf(host))).toBe("");
+  });
+
+  test("is refused where other cells would move, or formulas would lose what they read", async () => {
+    const sheet = await insertAlone(bed, "Bed");
+    await host.type({ [`${sheet}!L9`]: "call back" });
+    const opened = await openAlone();
+    expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
+      /cells below or beside its estimate would move \(L9\)/,
+    );
+    await host.type({ [`${sheet}!L9`]: "", "List!K1": `=${sheet}!B7*2` });
+    expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
+      /formulas read rows that would go \(List!K1\)/,
+    );
+    await host.type({ "List!K1": `=SUM(${sheet}!B2:B20)` });
+    expect((await previewUpdate(opened, ring, undefined)).refused).toBeUndefined();
+  });
+
+  test("can't be undone once the estimate was changed since", async () => {
+    const sheet = await insertAlone(kidney, "Bed");
+    const opened = await openAlone();
+    const done = await writeUpdate(
+      await previewUpdate(opened, { ...opened.form, widths: ["4", "5", "4", "0"] }, undefined),
+      [],
+    );
+    await host.type({ [`${sheet}!B7`]: 5 });
+    const stands = snapshotOf(host);
+    await expect(done.undo()).rejects.toThrow(/B7 was changed meanwhile, so nothing was written/);
+    expect(difference(stands, snapshotOf(host))).toBe("");
   });
 });
 

@@ -5,7 +5,14 @@ import { jobOf, orderPaper } from "../../src/pane/papers/makePapers";
 import { readJob } from "../../src/pane/papers/readJob";
 import { writeTemplate } from "../../src/pane/templates/opening";
 import { readToSave, templateOfCells } from "../../src/pane/templates/saving";
-import { type OpenedBed, openBed, previewUpdate, type UpdatePreview, writeUpdate } from "../../src/pane/updateEstimate";
+import {
+  type OpenedBed,
+  openBed,
+  previewUpdate,
+  type UpdatePreview,
+  type WrittenUpdate,
+  writeUpdate,
+} from "../../src/pane/updateEstimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { newList } from "../../src/sheets/jobRows/newList";
@@ -58,6 +65,7 @@ export function operations(): readonly Operation[] {
   let written: WrittenChanges;
   let opened: OpenedBed;
   let update: UpdatePreview;
+  let updated: WrittenUpdate;
   let template: Template;
   let source: Source;
   const filled = async () => {
@@ -96,10 +104,25 @@ export function operations(): readonly Operation[] {
       what: "An estimate is updated in place",
       most: 2,
       run: async () => {
-        written = await writeUpdate(update, []);
+        updated = await writeUpdate(update, []);
       },
     },
-    { what: "The update is undone", most: 2, run: () => undoChanges(written) },
+    { what: "The update is undone", most: 2, run: () => updated.undo() },
+    {
+      what: "An update by which rows come and go is previewed",
+      most: 3,
+      run: async () => {
+        update = await previewUpdate(opened, { ...opened.form, way: "round", typed: { diameter: "8" } }, undefined);
+      },
+    },
+    {
+      what: "An estimate is updated where rows come and go",
+      most: 2,
+      run: async () => {
+        updated = await writeUpdate(update, []);
+      },
+    },
+    { what: "That update is undone", most: 2, run: () => updated.undo() },
     {
       what: "An estimate block is inserted at a cell",
       most: 3,

@@ -48,6 +48,7 @@ export interface SheetsPort {
   freezeRows(id: string, count: number): void;
   /** Inserts blank rows before a row, as a person does. */
   insertRows(id: string, row: number, count: number): void;
+  deleteRows(id: string, row: number, count: number): void;
 }
 
 /** What goes into a cell: undefined leaves it alone, "" empties it, text with "=" is a formula. */

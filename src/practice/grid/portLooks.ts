@@ -1,6 +1,6 @@
 /** What the stand-in host asks of a grid about how cells look, and about the rules that hold for them. */
 
-import type { Area } from "./port";
+import type { Area, CellsChanged } from "./port";
 
 export type Edge = "top" | "bottom" | "left" | "right";
 
@@ -88,6 +88,8 @@ export interface RulesPort {
   shadings(area: Area): Shading[];
   removeShading(sheetId: string, id: string): void;
   /** Takes the area out of every rule. */
+  /** Has shadings move with their cells where rows came or went, unless the grid has moved them by itself. */
+  followRows(before: readonly Shading[], change: CellsChanged): void;
   clearShadings(area: Area): void;
   putList(area: Area, rule: ListRule): void;
   /** The rules that touch the area, each with the part of the area that it holds for. */

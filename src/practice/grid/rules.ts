@@ -1,8 +1,9 @@
-import { readAddress } from "./a1";
+import { readAddress, sheetRows } from "./a1";
 import { difference, fromRange, intersection, toRange } from "./geometry";
 import type { OpenGrid } from "./library";
-import type { Area, ListRule, RulesPort, Shading } from "./port";
+import type { Area, CellsChanged, ListRule, RulesPort, Shading } from "./port";
 import { heldPart, heldRange, makeRoom, rangeOf, sheetOf } from "./sheetOf";
+import { shiftedArea } from "./shift";
 
 type Sheet = ReturnType<typeof sheetOf>;
 type GridShading = ReturnType<Sheet["getConditionalFormattingRules"]>[number];
@@ -42,6 +43,21 @@ export class GridRules implements RulesPort {
 
   removeShading(sheetId: string, id: string): void {
     sheetOf(this.grid, sheetId).deleteConditionalFormattingRule(id);
+  }
+
+  followRows(before: readonly Shading[], change: CellsChanged): void {
+    const { injector, library } = this.grid;
+    const lexer = injector.get(library.sheets.LexerTreeBuilder);
+    for (const { id, area, rule } of before) {
+      const now = this.shadings({ ...change.area, row: 0, rowCount: sheetRows }).find((one) => one.id === id);
+      if (!now || JSON.stringify(now.area) !== JSON.stringify(area)) continue;
+      const after = shiftedArea(area, change);
+      if (!after) this.removeShading(area.sheetId, id);
+      else if (JSON.stringify(after) !== JSON.stringify(area)) {
+        const formula = lexer.moveFormulaRefOffset(rule.formula, 0, after.row - area.row);
+        this.putShading({ id, area: after, rule: { ...rule, formula } });
+      }
+    }
   }
 
   clearShadings(area: Area): void {

@@ -54,6 +54,18 @@ export class GridSheets implements SheetsPort {
   }
 
   insertRows(id: string, row: number, count: number): void {
-    sheetOf(this.grid, id).insertRows(row, count);
+    this.inFront(id, () => sheetOf(this.grid, id).insertRows(row, count));
+  }
+
+  deleteRows(id: string, row: number, count: number): void {
+    this.inFront(id, () => sheetOf(this.grid, id).deleteRows(row, count));
+  }
+
+  /** The grid moves merged cells and lists of the sheet in front, whichever sheet gets other rows. */
+  private inFront(id: string, work: () => void): void {
+    const front = this.activeId();
+    if (front !== id) this.activate(id);
+    work();
+    if (front !== id) this.activate(front);
   }
 }

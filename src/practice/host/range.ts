@@ -20,6 +20,7 @@ import { Worksheet } from "./worksheet";
 type Carried = Members<
   Excel.Range,
   | "copyFrom"
+  | "delete"
   | "format"
   | "getCell"
   | "getCellProperties"
@@ -36,6 +37,7 @@ type Carried = Members<
   | "getRow"
   | "getRowProperties"
   | "getTables"
+  | "insert"
   | "setCellProperties"
   | "setCellProperties"
   | "worksheet"
@@ -215,6 +217,34 @@ export class Range extends RangeContents implements Carried {
         cells.map((row) => row.map((cell) => cell && bordersOf(cell))),
       );
     });
+  }
+
+  /** Inserts rows of the whole sheet; cells alone can't be moved here. */
+  insert(shift: Parameters<Carried["insert"]>[0]): Range {
+    const rows = this.step("insert", (from) => from);
+    this.act("insert", () => this.moveRows("rowsInserted", shift === "Down"));
+    return rows;
+  }
+
+  /** Deletes rows of the whole sheet; cells alone can't be moved here. */
+  delete(shift: Parameters<Carried["delete"]>[0]): void {
+    this.act("delete", () => this.moveRows("rowsDeleted", shift === "Up"));
+  }
+
+  private moveRows(kind: "rowsInserted" | "rowsDeleted", isVertical: boolean): void {
+    const { place } = this;
+    const { sheetId, row, rowCount, columnCount } = place;
+    const { grid } = this.context.session;
+    this.context.session.checkWritable(sheetId);
+    const whole = wholeSheet(sheetId);
+    if (!isVertical || columnCount !== whole.columnCount) throw refuse("InvalidArgument");
+    const selected = grid.selection.get();
+    const shadings = grid.rules.shadings(whole);
+    if (kind === "rowsInserted") grid.sheets.insertRows(sheetId, row, rowCount);
+    else grid.sheets.deleteRows(sheetId, row, rowCount);
+    grid.rules.followRows(shadings, { kind, area: place, byHost: true });
+    // The grid selects the rows as where a person inserts them.
+    grid.selection.set(selected);
   }
 
   /** Copies cells here; a source that goes into the range several times fills it. */

@@ -3,7 +3,8 @@ import { type FieldKey, fields, shapeFields } from "../../quantities/bed/fields"
 import { type BedForm, blankForm, shapeFieldsOf, textOf } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
 import { isRate, type Rates, rateKeys } from "../../quantities/bed/rates";
-import { alignRows, type BlockUpdate, blockUpdate, type Content } from "../blockUpdate";
+import { alignRows, type Content } from "../blockRows";
+import { type BlockUpdate, blockUpdate } from "../blockUpdate";
 import type { DraftRow } from "../compose";
 import { estimateRows } from "./block";
 import { headings } from "./headings";

@@ -81,7 +81,7 @@ export function queueRestore(
 }
 
 /** Queues the looks and widths that a place had before it was cleared. */
-function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsNow?: readonly number[]): void {
+export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsNow?: readonly number[]): void {
   const { numberFormat, looks, columnWidths, widthsWritten } = before;
   if (numberFormat) target.numberFormat = numberFormat as string[][];
   // All cells are plain after clearing, so only those that were not are written.

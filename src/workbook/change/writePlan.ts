@@ -128,7 +128,7 @@ function queueWiden(target: Excel.Range, widths: readonly number[], before: Plac
 }
 
 /** Queues a plan's looks, warnings and lists onto the range that it is written to. */
-function queueLooks(range: Excel.Range, plan: Plan): void {
+export function queueLooks(range: Excel.Range, plan: Pick<Plan, "looks" | "warnings" | "choices">): void {
   for (const { area, look } of plan.looks) queueLook(rangeInside(range, area), looks[look]);
   for (const { area, when } of plan.warnings) {
     const { custom } = rangeInside(range, area).conditionalFormats.add(Excel.ConditionalFormatType.custom);

@@ -34,6 +34,26 @@ async function previewed(host: HeadlessHost) {
   return previewUpdate(opened, wanted, undefined);
 }
 
+const onOwnSheet = {
+  office,
+  front: "Notes",
+  selected: "D12",
+  sheet: bed.name,
+  cell: `'${bed.name}'!B8`,
+} as const;
+
+/** An estimate on a sheet of its own, opened in the pane, and measured there in another way. */
+async function reshaped(host: HeadlessHost) {
+  await furnish(host);
+  await written(insertEstimate(bed, { kind: "new sheet", name: bed.name }));
+  await select(bed.name, "B3");
+  const opened = await openBed("selected", undefined);
+  const ring = { ...opened.form, way: "round" as const, typed: { diameter: "8", innerDiameter: "2" } };
+  const preview = await previewUpdate(opened, ring, undefined);
+  await select("Notes", "D12");
+  return preview;
+}
+
 /** A fix in two places of two sheets, one of them dressed. */
 const FIX: readonly Change[] = [
   { sheet: "List", row: 1, column: 6, before: 0.08, after: 0.1 },
@@ -164,7 +184,32 @@ export const changes: readonly Operation[] = [
       const preview = await previewed(host);
       const updated = await writeUpdate(preview, preview.kept);
       return async () => {
-        await undoChanges(updated);
+        await updated.undo();
+        return done;
+      };
+    },
+  },
+  {
+    title: "Update an estimate where rows come and go",
+    writers: ["updateRows"],
+    ...onOwnSheet,
+    ready: async (host) => {
+      const preview = await reshaped(host);
+      return async () => {
+        await writeUpdate(preview, []);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Undo the update where rows come and go",
+    writers: ["updateRows"],
+    ...onOwnSheet,
+    ready: async (host) => {
+      const preview = await reshaped(host);
+      const updated = await writeUpdate(preview, []);
+      return async () => {
+        await updated.undo();
         return done;
       };
     },
