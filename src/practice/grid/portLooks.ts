@@ -88,7 +88,7 @@ export interface RulesPort {
   shadings(area: Area): Shading[];
   removeShading(sheetId: string, id: string): void;
   /** Takes the area out of every rule. */
-  /** Has shadings move with their cells where rows came or went, unless the grid has moved them by itself. */
+  /** Has shadings move with their cells where rows came or went: each grows with what comes inside. */
   followRows(before: readonly Shading[], change: CellsChanged): void;
   clearShadings(area: Area): void;
   putList(area: Area, rule: ListRule): void;

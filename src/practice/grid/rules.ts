@@ -48,12 +48,15 @@ export class GridRules implements RulesPort {
   followRows(before: readonly Shading[], change: CellsChanged): void {
     const { injector, library } = this.grid;
     const lexer = injector.get(library.sheets.LexerTreeBuilder);
+    const { sheetId } = change.area;
+    // In the browser the grid splits a rule into which rows come, and shifts the second part's formula wrongly.
+    for (const { id } of this.shadings({ ...change.area, row: 0, rowCount: sheetRows })) {
+      if (!before.some((one) => one.id === id)) this.removeShading(sheetId, id);
+    }
     for (const { id, area, rule } of before) {
-      const now = this.shadings({ ...change.area, row: 0, rowCount: sheetRows }).find((one) => one.id === id);
-      if (!now || JSON.stringify(now.area) !== JSON.stringify(area)) continue;
       const after = shiftedArea(area, change);
-      if (!after) this.removeShading(area.sheetId, id);
-      else if (JSON.stringify(after) !== JSON.stringify(area)) {
+      if (!after) this.removeShading(sheetId, id);
+      else {
         const formula = lexer.moveFormulaRefOffset(rule.formula, 0, after.row - area.row);
         this.putShading({ id, area: after, rule: { ...rule, formula } });
       }
