@@ -1,6 +1,7 @@
 import { draft } from "../../src/pane/draft";
 import { startingDetails, storedDetails } from "../../src/pane/papers/details";
 import { noticeOf } from "../../src/pane/papers/noticeOf";
+import { depositShare, letterheadOf } from "../../src/pane/papers/proposalOf";
 import { previewOf } from "../../src/pane/preview";
 import { isWork } from "../../src/practice/keep/isWork";
 import { blankForm } from "../../src/quantities/bed/form";
@@ -116,10 +117,12 @@ export const stores: readonly Store[] = [
   {
     title: "the details of a job, in the browser",
     ...through(storedDetails, textToKeep({ ...startingDetails, start: "2026-12-07" }, storedDetails), (details) => {
-      try {
-        noticeOf(details, 2);
-      } catch (error) {
-        if (!(error instanceof Problem)) throw error;
+      for (const use of [() => noticeOf(details, 2), () => depositShare(details), () => letterheadOf(details)]) {
+        try {
+          use();
+        } catch (error) {
+          if (!(error instanceof Problem)) throw error;
+        }
       }
     }),
   },
