@@ -1,8 +1,10 @@
+import { useEffect, useRef } from "preact/hooks";
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import { Button } from "../Button";
 import { TextField } from "../Field";
 import { Group } from "../Group";
 import { UnkeptNote } from "../keep/UnkeptNote";
+import { onEscape } from "../onEscape";
 import { Select } from "../Select";
 import { StatusMessage } from "../StatusMessage";
 import { AfterTheJob } from "./after/AfterTheJob";
@@ -83,7 +85,8 @@ export function PapersScreen() {
         </>
       )}
       <div class="insert-bar">
-        {canUndo && (
+        {work.question && <ReplaceQuestion work={work} />}
+        {canUndo && !work.question && (
           <p class="row">
             <Button off={working} onPress={() => void work.undo()}>
               Take back
@@ -93,6 +96,36 @@ export function PapersScreen() {
         <StatusMessage status={status} />
       </div>
     </>
+  );
+}
+
+/** Asks what becomes of documents that the workbook has already. */
+function ReplaceQuestion({ work: { question, replace, keepBoth, cancel } }: { readonly work: Papers }) {
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => first.current?.focus(), []);
+  if (!question) return null;
+  const { taken, replaces } = question;
+  const are = taken.length === 1 ? "is" : "are";
+  return (
+    <div role="alertdialog" aria-labelledby="replace-question" class="notice" onKeyDown={onEscape(cancel, false)}>
+      <p id="replace-question">
+        {taken.join(", ")} {are} in this workbook already.{" "}
+        {replaces
+          ? "A sheet that was changed since is not replaced."
+          : "It wasn't made last from this pane, so it stays. Delete it by hand when you don't need it."}
+      </p>
+      <p class="row">
+        {replaces && (
+          <Button at={first} main onPress={() => void replace()}>
+            Replace
+          </Button>
+        )}
+        <Button at={replaces ? undefined : first} onPress={() => void keepBoth()}>
+          Keep both
+        </Button>
+        <Button onPress={cancel}>Cancel</Button>
+      </p>
+    </div>
   );
 }
 

@@ -3,8 +3,10 @@ import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { base64Of } from "../../spreadsheet/base64";
-import { insertPlans } from "../../workbook/change/insert";
+import { insertPlans, newSheetName } from "../../workbook/change/insert";
+import { undoLastInsert } from "../../workbook/change/undo";
 import { WorkbookFailure } from "../../workbook/failure";
+import { sheetsAndNames } from "../../workbook/read/selection";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
 import { download } from "../copy/download";
 import { useStored } from "../keep/useStored";
@@ -35,6 +37,9 @@ export function usePapers() {
   const { status, isWorking, attempt } = useStatus();
   /** The id of the insert that can be taken back. */
   const [canUndo, setCanUndo] = useState<string>();
+  /** The documents that were made last, by this pane. */
+  const [last, setLast] = useState<MadeSheets>();
+  const [question, setQuestion] = useState<Question>();
 
   const chosen = useMemo(
     () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
@@ -64,6 +69,13 @@ export function usePapers() {
     return jobOf(beds);
   };
 
+  /** Keeps what was made for undo, and says where it is. */
+  const made = (sheets: MadeSheets): string => {
+    setCanUndo(sheets.id);
+    setLast(sheets);
+    return `On new sheets: ${sheets.names.join(", ")}. Print them from the spreadsheet program.`;
+  };
+
   return {
     found,
     details,
@@ -80,19 +92,40 @@ export function usePapers() {
       setTurned((now) => [...now.filter((one) => one !== id), ...(on === tickedAtFirst ? [] : [id])]),
     type: (typed: Partial<JobDetails>) => setDetails((now) => ({ ...now, ...typed })),
     read,
+    /** Makes documents on new sheets; where the workbook has them already, it asks first. */
     make: (kinds: readonly PaperKind[]) =>
       attempt("Making the papers…", async () => {
         const now = await again();
         const sheets = await papersOf(kinds, now, details, notice.value);
-        const inserted = await insertPlans(titleOf(kinds, details), sheets);
-        if (!inserted.done)
-          throw new WorkbookFailure(
-            "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
-          );
-        setCanUndo(inserted.id);
-        const names = inserted.sheets.map(({ sheetName }) => sheetName).join(", ");
-        return `On new sheets: ${names}. Print them from the spreadsheet program.`;
+        const wanted: Wanted = { title: titleOf(kinds, details), sheets };
+        const taken = takenNames(sheets, (await sheetsAndNames()).sheets);
+        if (taken.length === 0) return made(await insertSheets(wanted));
+        const isLast = last !== undefined && isReplaced(last, taken, sheets);
+        setQuestion({ wanted, taken, replaces: isLast ? last : undefined });
+        return undefined;
       }),
+    question,
+    /** Adds the documents beside those of the same name, which stay. */
+    keepBoth: () =>
+      attempt("Making the papers…", async () => {
+        setQuestion(undefined);
+        return question && made(await insertSheets(question.wanted));
+      }),
+    /** Removes the documents that were made last, unless somebody has changed them, and makes the new ones. */
+    replace: () =>
+      attempt("Replacing the papers…", async () => {
+        setQuestion(undefined);
+        const before = question?.replaces;
+        if (!question || !before) return undefined;
+        await undoLastInsert(before.id);
+        try {
+          return made({ ...(await insertSheets(question.wanted)), before });
+        } catch (error) {
+          made(await insertSheets(before));
+          throw error;
+        }
+      }),
+    cancel: () => setQuestion(undefined),
     /** @param accepted the line about sample prices that the person accepted, if any. */
     makeProposal: (accepted: string | undefined) =>
       attempt("Making the proposal…", async () => {
@@ -111,12 +144,65 @@ export function usePapers() {
       attempt("Taking it back…", async () => {
         const said = await undoInsert(canUndo);
         setCanUndo(undefined);
-        return said;
+        const before = last?.id === canUndo ? last?.before : undefined;
+        setLast(undefined);
+        if (!before) return said;
+        made(await insertSheets(before));
+        return `${said} The earlier ones are back.`;
       }),
     /** For what else is done with the job: the same words, the same way of failing. */
     attempt,
     setCanUndo,
   };
+}
+
+/** Documents that are to be made. */
+interface Wanted {
+  readonly title: string;
+  readonly sheets: readonly PaperSheet[];
+}
+
+/** Documents that were made, with what it takes to make them again. */
+interface MadeSheets extends Wanted {
+  readonly id: string;
+  /** The names of their sheets. */
+  readonly names: readonly string[];
+  /** The ones that they replaced. */
+  readonly before?: MadeSheets;
+}
+
+/** What is asked where the workbook has such documents already. */
+interface Question {
+  readonly wanted: Wanted;
+  /** Names of sheets that are there. */
+  readonly taken: readonly string[];
+  /** What can be replaced: only what this pane made last, so that it can be brought back. */
+  readonly replaces: MadeSheets | undefined;
+}
+
+async function insertSheets({ title, sheets }: Wanted): Promise<MadeSheets> {
+  const inserted = await insertPlans(title, sheets);
+  if (!inserted.done)
+    throw new WorkbookFailure(
+      "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
+    );
+  return { title, sheets, id: inserted.id, names: inserted.sheets.map(({ sheetName }) => sheetName) };
+}
+
+/** The names of documents that sheets of the workbook have, as they would be given to them. */
+function takenNames(wanted: readonly PaperSheet[], there: readonly string[]): string[] {
+  return wanted.map(({ name }) => newSheetName(name, [])).filter((name) => there.some((one) => isSameName(one, name)));
+}
+
+const isSameName = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+
+/** Whether what was made last is replaced as a whole: nothing else would go with it. */
+function isReplaced({ names }: MadeSheets, taken: readonly string[], wanted: readonly PaperSheet[]): boolean {
+  const coming = wanted.map(({ name }) => newSheetName(name, []));
+  return (
+    names.every((name) => coming.some((one) => isSameName(one, name))) &&
+    taken.every((name) => names.some((one) => isSameName(one, name)))
+  );
 }
 
 function isTicked({ id, tickedAtFirst }: FoundBed, turned: readonly string[]): boolean {

@@ -40,6 +40,14 @@ export const papersVisits = visitsOf("Job papers", [
     },
   ],
   [
+    "papers made again, and asked what becomes of the earlier ones",
+    async (page) => {
+      await press(page, "All three");
+      await page.getByRole("alertdialog").waitFor();
+    },
+    { leave: (page) => page.keyboard.press("Escape") },
+  ],
+  [
     "what was really used, one of it refused",
     async (page) => {
       await page.getByLabel("Set edging, really").fill("much");

@@ -1,0 +1,85 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launch, openPractice, type Practice } from "./openPractice";
+import { press, writeCells } from "./screens/visit";
+
+let browser: Browser;
+let practice: Practice;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  practice = await openPractice(browser);
+  page = practice.page;
+  await page.getByLabel("Bed name").fill("Front walk");
+  await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+  await page.getByLabel("Width", { exact: true }).fill("5");
+  await press(page, "Insert on a new sheet");
+  await page.getByText("The estimate stands on Front walk").waitFor();
+  await press(page, "Job papers");
+  await page.getByLabel("Job", { exact: true }).fill("Alder Court");
+});
+afterAll(() => browser.close());
+
+const orders = () =>
+  page.evaluate(() =>
+    Excel.run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name");
+      await context.sync();
+      return worksheets.items.map(({ name }) => name).filter((name) => name.startsWith("Order"));
+    }),
+  );
+const makeOrder = () => page.getByRole("button", { name: "Order", exact: true }).click();
+const said = (text: string | RegExp) => page.getByRole("status").filter({ hasText: text }).waitFor();
+const question = () => page.getByRole("alertdialog");
+
+test("an order that is made again asks, replaces the earlier one, and undo brings that back", async () => {
+  await makeOrder();
+  await said("On new sheets: Order Alder Court.");
+  await makeOrder();
+  await question().waitFor();
+  expect(await question().textContent()).toContain("Order Alder Court is in this workbook already.");
+  await page.getByLabel("Place", { exact: true }).fill("12 Quarry Lane");
+  await question().getByRole("button", { name: "Replace" }).click();
+  await said("On new sheets: Order Alder Court.");
+  expect(await orders()).toEqual(["Order Alder Court"]);
+  await press(page, "Take back");
+  await said("The earlier ones are back.");
+  expect(await orders()).toEqual(["Order Alder Court"]);
+});
+
+test("both are kept where that is wanted, and nothing happens on Cancel", async () => {
+  await makeOrder();
+  await question().getByRole("button", { name: "Cancel" }).click();
+  expect(await orders()).toEqual(["Order Alder Court"]);
+  await makeOrder();
+  await question().getByRole("button", { name: "Keep both" }).click();
+  await said("On new sheets: Order Alder Court 2.");
+  expect(await orders()).toEqual(["Order Alder Court", "Order Alder Court 2"]);
+});
+
+test("what was not made last stays, and so does what was changed since", async () => {
+  await makeOrder();
+  await question().waitFor();
+  expect(await question().textContent()).toContain("It wasn't made last from this pane, so it stays.");
+  expect(await question().getByRole("button", { name: "Replace" }).count()).toBe(0);
+  await question().getByRole("button", { name: "Cancel" }).click();
+
+  await page.getByLabel("Job", { exact: true }).fill("Birch Lane");
+  await makeOrder();
+  await said("On new sheets: Order Birch Lane.");
+  await writeCells(page, "Order Birch Lane", { A1: "Order, second truck" });
+  await makeOrder();
+  await question().getByRole("button", { name: "Replace" }).click();
+  await page
+    .getByRole("alert")
+    .filter({ hasText: /were changed or moved since the insert \(A1\)/ })
+    .waitFor();
+  expect(await orders()).toContain("Order Birch Lane");
+  expect(await orders()).not.toContain("Order Birch Lane 2");
+});
+
+test("nothing outside is asked, and no error is met", () => {
+  expect(practice.outside).toEqual([]);
+  expect(practice.errors).toEqual([]);
+});
