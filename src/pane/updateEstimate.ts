@@ -4,12 +4,10 @@ import { inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
 import type { Content } from "../sheets/blockRows";
 import type { BlockUpdate, CellUpdate } from "../sheets/blockUpdate";
-import { compose, type DraftRow } from "../sheets/compose";
+import type { DraftRow } from "../sheets/compose";
 import { type BlockOnSheet, estimateUpdate, formOnSheet, formToEdit, mergedForm } from "../sheets/estimate/openBlock";
-import { BLOCK_COLUMNS } from "../sheets/estimate/readBlock";
 import { type Anchor, cellAddress, quotedSheet } from "../spreadsheet/areas";
-import { undoChanges, writeChanges } from "../workbook/change/cells";
-import { updateRows } from "../workbook/change/updateRows";
+import { updateBlock, type WrittenBlock } from "../workbook/change/updateBlock";
 import { WorkbookFailure } from "../workbook/failure";
 import { readBlock, type WantedBlock } from "../workbook/read/blockCells";
 import { previewOf } from "./preview";
@@ -95,7 +93,10 @@ export async function previewUpdate(
   const update = updated(there, now, preview.form);
   const { byHand, operations, missing } = update;
   const gone = `Rows of this estimate are gone from the sheet (${missing.join(", ")}), so it can't be updated in place. Nothing was changed. Insert it as a new estimate.`;
-  const reshaped = operations.length > 0 && missing.length === 0 ? await whyRowsStay(there, update) : undefined;
+  const reshaped =
+    operations.length > 0 && missing.length === 0
+      ? await whyRowsStay({ sheetName: there.sheetName, area: there.block.area }, update)
+      : undefined;
   return {
     there,
     form,
@@ -107,17 +108,13 @@ export async function previewUpdate(
 }
 
 /** An update that was written. */
-export interface WrittenUpdate {
-  /** How many cells and rows it changed. */
-  readonly count: number;
+export interface WrittenUpdate extends WrittenBlock {
   /** What the bed is called now, and what it was called. */
   readonly names: { readonly before: string; readonly after: string };
-  readonly undo: () => Promise<unknown>;
 }
 
 /**
- * Writes an update: only the cells that differ, each only where it still holds what the preview showed, and the rows
- * that come and go.
+ * Writes an update, each cell only where the block still holds what the preview showed.
  *
  * @param replaced what was changed by hand and is to be as the product makes it, all the same.
  */
@@ -125,53 +122,13 @@ export async function writeUpdate(
   { there, update }: UpdatePreview,
   replaced: readonly KeptChange[],
 ): Promise<WrittenUpdate> {
-  const { sheetId, sheetName, block, contents } = there;
-  const { area, form } = block;
+  const { area, form } = there.block;
+  const byHand = replaced.flatMap((one) => one.cells);
+  const isName = ({ rowBefore, column }: CellUpdate) => rowBefore === area.row && column === area.column + 1;
+  const name = [...update.changes, ...byHand].find(isName);
   const title = `update of ${form.name || "the estimate"}`;
-  const cells = [...update.changes, ...replaced.flatMap((one) => one.cells)].map(({ after, ...cell }) => ({
-    ...cell,
-    after: unmarked(after),
-  }));
-  const name = cells.find(({ rowBefore, column }) => rowBefore === area.row && column === area.column + 1);
-  const names = { before: form.name, after: String(name?.after ?? form.name) };
-  if (update.operations.length === 0) {
-    const changes = cells.map(({ row, column, before, after }) => ({ sheet: sheetName, row, column, before, after }));
-    const expected = { sheet: sheetName, area, formulas: contents };
-    const written = await writeChanges(title, changes, { expected });
-    return { count: cells.length, names, undo: () => undoChanges(written) };
-  }
-  const back = await updateRows({
-    title,
-    sheetId,
-    sheetName,
-    area,
-    contents,
-    operations: update.operations,
-    cells: cells.map(({ row, column, after }) => ({ row, column, content: after })),
-    coming: update.inserted.map(({ row, rows }) => {
-      const plan = compose(title, rows, WIDTHS, { row, column: area.column });
-      const place = { row, column: area.column, rows: plan.rows, columns: plan.columns };
-      return { area: place, contents: plan.formulas.map((one) => one.map(unmarked)), formats: plan.formats, plan };
-    }),
-    going: update.removed.map(({ row, printed }) => {
-      const bare = printed.cells.map((cell) => {
-        if (!cell) return undefined;
-        const { key: _, ...looks } = cell;
-        return { ...looks, content: "" };
-      });
-      return { row, plan: compose(title, [{ ...printed, cells: bare }], WIDTHS, { row, column: area.column }) };
-    }),
-  });
-  const rows = update.operations.reduce((sum, { count }) => sum + count, 0);
-  return { count: cells.length + rows, names, undo: () => updateRows(back) };
-}
-
-/** The columns of a block, for composing some of its rows. */
-const WIDTHS: readonly number[] = Array(BLOCK_COLUMNS).fill(0);
-
-/** The writer marks text by itself; text that would be a formula has its mark in what is read, too. */
-function unmarked(content: Content): Content {
-  return typeof content === "string" && /^'(?!=|#)/.test(content) ? content.slice(1) : content;
+  const written = await updateBlock(title, { ...there, area }, update, byHand);
+  return { ...written, names: { before: form.name, after: name ? String(name.after).replace(/^'/, "") : form.name } };
 }
 
 /** @throws WorkbookFailure where the block's own inputs can't be printed. */

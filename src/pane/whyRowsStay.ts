@@ -1,20 +1,22 @@
 import type { BlockUpdate } from "../sheets/blockUpdate";
-import type { BlockOnSheet } from "../sheets/estimate/openBlock";
 import { someOf } from "../sheets/someOf";
 import { type Area, areaIn, cellAddress, overlap } from "../spreadsheet/areas";
 import { readWorkbook } from "../workbook/read/workbook";
 
 const MOST_NAMED = 3;
-const INSTEAD = "Nothing was changed. Insert it as a new estimate, then delete the old one.";
+const INSTEAD = "Nothing was changed. Insert it anew, then delete the old one.";
 
 /**
  * Why rows of a block can't come and go where it is: something else would move, or formulas would lose what they read.
  * Two requests.
  *
+ * @param place the sheet, and the block's area on it.
  * @returns one line for the person; undefined where nothing is in the way.
  */
-export async function whyRowsStay(there: BlockOnSheet, update: BlockUpdate): Promise<string | undefined> {
-  const { sheetName, block } = there;
+export async function whyRowsStay(
+  { sheetName, area: block }: { readonly sheetName: string; readonly area: Area },
+  update: BlockUpdate,
+): Promise<string | undefined> {
   const { facts } = await readWorkbook();
   const others: string[] = [];
   const readers: string[] = [];
@@ -25,21 +27,21 @@ export async function whyRowsStay(there: BlockOnSheet, update: BlockUpdate): Pro
         if (content === "") return;
         const cell = { row: used.row + down, column: used.column + right };
         const isHere = name === sheetName;
-        const isOwn = isHere && overlap(block.area, { ...cell, rows: 1, columns: 1 });
+        const isOwn = isHere && overlap(block, { ...cell, rows: 1, columns: 1 });
         const address = isHere ? cellAddress(cell) : `${name}!${cellAddress(cell)}`;
-        if (isHere && !isOwn && cell.row >= block.area.row) others.push(address);
+        if (isHere && !isOwn && cell.row >= block.row) others.push(address);
         const isRewritten = isOwn && (going.includes(cell.row) || isChanged(update, cell.row, cell.column));
-        if (!isRewritten && readsOnly(content, isHere, sheetName, block.area, going)) readers.push(address);
+        if (!isRewritten && readsOnly(content, isHere, sheetName, block, going)) readers.push(address);
       });
     });
   }
-  const named = facts.names.filter(({ formula }) => readsOnly(formula, false, sheetName, block.area, going));
+  const named = facts.names.filter(({ formula }) => readsOnly(formula, false, sheetName, block, going));
   if (others.length > 0) {
-    return `This bed takes other rows now, and cells below or beside its estimate would move (${someOf(others, MOST_NAMED)}). ${INSTEAD}`;
+    return `Other rows are needed here now, and cells below or beside them would move (${someOf(others, MOST_NAMED)}). ${INSTEAD}`;
   }
   const all = [...readers, ...named.map(({ name }) => name)];
   if (all.length === 0) return undefined;
-  return `This bed takes other rows now, and formulas read rows that would go (${someOf(all, MOST_NAMED)}). ${INSTEAD}`;
+  return `Other rows are needed here now, and formulas read rows that would go (${someOf(all, MOST_NAMED)}). ${INSTEAD}`;
 }
 
 function isChanged({ changes }: BlockUpdate, row: number, column: number): boolean {

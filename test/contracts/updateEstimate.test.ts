@@ -362,7 +362,7 @@ describe("an update by which rows come and go", () => {
     await host.type({ [`${sheet}!L9`]: "call back" });
     const opened = await openAlone();
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
-      /cells below or beside its estimate would move \(L9\)/,
+      /cells below or beside them would move \(L9\)/,
     );
     await host.type({ [`${sheet}!L9`]: "", "List!K1": `=${sheet}!B7*2` });
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(

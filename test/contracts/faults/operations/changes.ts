@@ -166,7 +166,7 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Update an estimate where it is",
-    writers: ["writeChanges"],
+    writers: ["updateBlock", "writeChanges"],
     ...onEstimate,
     ready: async (host) => {
       const preview = await previewed(host);
@@ -191,7 +191,7 @@ export const changes: readonly Operation[] = [
   },
   {
     title: "Update an estimate where rows come and go",
-    writers: ["updateRows"],
+    writers: ["updateBlock", "updateRows"],
     ...onOwnSheet,
     ready: async (host) => {
       const preview = await reshaped(host);
