@@ -25,7 +25,9 @@ export type Kind =
   | "points"
   | "dates"
   | "lengths"
-  | "counts";
+  | "counts"
+  | "runs"
+  | "strips";
 
 export interface ArgumentCase {
   readonly name: string;
@@ -186,6 +188,18 @@ export const CASES: Readonly<Record<ScalarId, readonly ArgumentCase[]>> = {
     optional("load_min", "numberOrZero", 3, 2),
     optional("dump_min", "numberOrZero", 1, 0.5),
     optional("walk_ft_min", "number", 180, 200),
+  ],
+  JOB_PIECES: [
+    needed("runs", "runs", [[28.3], [2.4]]),
+    needed("piece_length", "feet", 8),
+    optional("lap_in", "inchesOrZero", 2, 0),
+    optional("closed_runs", "runs", [[11.9], [26.9]], [[]]),
+    optional("loss_in", "inchesOrZero", 6, 0.125),
+  ],
+  JOB_ROLLS: [
+    needed("strips", "strips", [["2 x 33.2"], ["33.2"]]),
+    needed("roll_length", "feet", 50),
+    optional("end_lap_in", "inchesOrZero", 0, 12),
   ],
   CUT_COUNT: [
     needed("stock_length", "feet", 16),

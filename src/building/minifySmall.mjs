@@ -3,5 +3,5 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { minify } from "terser";
 
-const { code } = await minify(workerData, { ecma: 2020, compress: { passes: 2 } });
+const { code } = await minify(workerData, { ecma: 2020, compress: { passes: 3, inline: 1 } });
 parentPort?.postMessage(code);

@@ -1,4 +1,5 @@
-import * as functions from "./index";
+// The file itself, so that the names of the functions are in it once.
+import * as functions from "./entry";
 
 /*
  * What functions.js runs: tells the host about every function at once, by the id that functions.json describes it

@@ -13,7 +13,7 @@ beforeAll(() => {
 const BLANKS: readonly unknown[] = [null, undefined, "", "  ", [[null]], [[""]], [[]]];
 const ZERO_IS_BLANK: readonly Kind[] = ["feet", "inches", "number", "count", "stone", "soil", "date", "sides"];
 const LENGTHS: readonly Kind[] = ["feet", "feetOrZero", "inches", "inchesOrZero"];
-const RANGES: readonly Kind[] = ["areas", "sides", "widths", "points", "dates", "lengths", "counts"];
+const RANGES: readonly Kind[] = ["areas", "sides", "widths", "points", "dates", "lengths", "counts", "runs", "strips"];
 
 const blanksFor = ({ kind }: ArgumentCase) => (ZERO_IS_BLANK.includes(kind) ? [...BLANKS, 0, [[0]]] : BLANKS);
 const required = EVERY_ARGUMENT.filter(({ argument }) => argument.fallback === undefined);

@@ -5,6 +5,7 @@ import type { FabricLayout } from "../layout/layout";
 import { type FabricOptions, fabricRulesOf } from "../layout/options";
 import { type Outline, ringLength } from "../layout/outline";
 import { borderlessOutlineOf } from "../layout/outlineOf";
+import { stripList } from "../quantities/fabric";
 import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { may, needs, type ValuesOf } from "./argument";
@@ -85,12 +86,23 @@ function laid(bed: Bed, options: FabricOptions): Laid {
   return answer;
 }
 
-const HEADINGS = ["Area, sq ft", "Edge, ft", "Strips", "Fabric, sq ft", "Rolls", "Overlaps, ft", "Pins"];
+const HEADINGS = [
+  "Area, sq ft",
+  "Edge, ft",
+  "Strips",
+  "Fabric, sq ft",
+  "Rolls",
+  "Overlaps, ft",
+  "Pins",
+  "Strips to cut, ft",
+];
 
 /** The counts of a layout under their headings. */
-export function summaryOf({ outline, areaSqFt, fabric: { counts } }: Laid): (string | number)[][] {
+export function summaryOf({ outline, areaSqFt, fabric: { counts, cuts } }: Laid): (string | number)[][] {
   const { strips, fabricSqFt, rolls, seamLengthFt, pins } = counts;
-  return [HEADINGS, [areaSqFt, ringLength(outline.ring), strips, fabricSqFt, rolls, seamLengthFt, pins]];
+  const edgeFt = ringLength(outline.ring);
+  const toCut = stripList(cuts.map(({ lengthFt }) => lengthFt));
+  return [HEADINGS, [areaSqFt, edgeFt, strips, fabricSqFt, rolls, seamLengthFt, pins, toCut]];
 }
 
 // A place turned back from the strips' frame may be -0, which no cell should show: + 0 makes a plain 0 of it.

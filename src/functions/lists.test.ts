@@ -106,6 +106,7 @@ describe("what the lists say", () => {
       functions.FABRIC_ROLLS(20, 11, 6, 50, 12, 12),
       20,
       functions.PINS(20, 11, 6, 12),
+      "20; 20",
     ]);
   });
 

@@ -1,3 +1,4 @@
+import { listedStrips } from "../quantities/fabric";
 import { messages } from "../quantities/messages";
 import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
@@ -12,15 +13,40 @@ const placed = (argument: string, place: number) => `${argument} (place ${place 
 /** What an omitted range holds; shared, since a list a call would cost more than most of the arithmetic. */
 const NONE: readonly number[] = [];
 
+/** What the cells of a range are read as, but for those that are skipped. */
+function each(
+  cells: readonly unknown[],
+  argument: string,
+  isSkipped: (cell: unknown) => boolean,
+  read: (cell: unknown, where: string) => number | readonly number[],
+): number[] {
+  return cells.flatMap((cell, place) => (isSkipped(cell) ? [] : read(cell, placed(argument, place))));
+}
+
 /** Areas of a range, or one area; blanks are skipped. */
 export function areas(range: unknown, argument: string): Listed<"areas"> {
-  if (range === undefined || range === null) return NONE;
-  const cells = rowsOf(range).flat();
-  const found: number[] = [];
-  cells.forEach((cell, place) => {
-    if (!isBlank(cell)) found.push(positiveOrZero(cell, placed(argument, place)));
+  return isNone(range) ? NONE : each(rowsOf(range).flat(), argument, isBlank, positiveOrZero);
+}
+
+/** Runs of a range, or one run, in feet; 0 and blanks are skipped. */
+export function runs(range: unknown, argument: string, fallback?: readonly number[]): Listed<"runs"> {
+  return each(cellsOf(range, argument, "28' 6\"", fallback), argument, isBlankOrZero, feet);
+}
+
+/** Lengths of strips in a range, each cell a length or a list such as "2 x 30; 18.5", in feet; 0 and blanks are skipped. */
+export function strips(range: unknown, argument: string): Listed<"strips"> {
+  return each(cellsOf(range, argument, "2 x 30"), argument, isBlankOrZero, (cell, where) => {
+    const value = cellValue(cell, where);
+    return typeof value === "string" ? listedStrips(value, (length) => feet(length, where)) : feet(cell, where);
   });
-  return found;
+}
+
+/** Cells of a range of which some may be blank, but not all where there is nothing to take for them. */
+function cellsOf(range: unknown, argument: string, example: string, fallback?: readonly unknown[]): readonly unknown[] {
+  const cells = rowsOf(range ?? []).flat();
+  if (!cells.every(isBlank)) return cells;
+  if (fallback) return fallback;
+  throw new Problem("value", messages.missing(argument, example), argument);
 }
 
 /** Sides of a range, or one side, in feet; blanks at the end are skipped, one among them is refused. */
@@ -59,15 +85,10 @@ export function points(range: unknown, argument: string): readonly Point[] {
 
 /** Dates of a range, or one date, as serial numbers; blanks are skipped. */
 export function dates(range: unknown, argument: string): Listed<"dates"> {
-  if (range === undefined || range === null) return NONE;
-  const found: number[] = [];
-  rowsOf(range)
-    .flat()
-    .forEach((cell, place) => {
-      if (!isBlankOrZero(cell)) found.push(date(cell, placed(argument, place)));
-    });
-  return found;
+  return isNone(range) ? NONE : each(rowsOf(range).flat(), argument, isBlankOrZero, date);
 }
+
+const isNone = (range: unknown) => range === undefined || range === null;
 
 function isBlankOrZero(cell: unknown): boolean {
   return cell === 0 || isBlank(cell) || (!Array.isArray(cell) && cellValue(cell, "") === 0);

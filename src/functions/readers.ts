@@ -64,6 +64,8 @@ const READERS = /* @__PURE__ */ new Map<unknown, Reader>([
   [many.widths, { kind: "ft", zero: true, many: true, parameter: () => ranges.widths }],
   [many.points, { kind: "ft", zero: true, many: true, parameter: () => points }],
   [many.dates, { kind: "date", many: true, parameter: () => ranges.dates }],
+  [many.runs, { kind: "ft", zero: true, many: true, parameter: never }],
+  [many.strips, { kind: "ft", zero: true, many: true, parameter: never }],
   [cutOuts, { kind: "ft", zero: true, many: true, parameter: never }],
   [direction, { kind: "degrees", zero: true, parameter: never }],
   [cutListLengths, { many: true, parameter: never }],

@@ -30,7 +30,7 @@ export function planOfEstimate(bed: EstimateBed): Layout | undefined {
 export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): LaidCounts | undefined {
   if (!plan || isPlainRectangle(bed)) return undefined;
   const { strips, fabricSqFt, rolls, pins } = plan.counts;
-  return { strips, fabricSqFt, rolls, pins };
+  return { strips, fabricSqFt, rolls, pins, stripsFt: plan.cuts.map(({ lengthFt }) => lengthFt) };
 }
 
 /** Whether the rule for a plain rectangle counts fabric and pins of this bed. */

@@ -59,3 +59,34 @@ export function endLapOf(rollLengthFt: number, endLapIn: number): number {
   }
   return lapFt;
 }
+
+/** Digits of a length in a list of strips: an exact fit still is one at the tolerance of all counts. */
+const STRIP_DIGITS = 10;
+
+/**
+ * Strips as one cell lists them, which BED.JOB_ROLLS reads: a length each, apart by ";".
+ *
+ * @param lengthsFt lengths to cut, in feet.
+ * @example stripList([18.5, 18.5, 8 / 3]) // "18.5; 18.5; 2.666666667"
+ */
+export function stripList(lengthsFt: readonly number[]): string {
+  return lengthsFt.map((lengthFt) => Number(lengthFt.toPrecision(STRIP_DIGITS))).join("; ");
+}
+
+/** A list has its lengths apart by ";", each with how many there are of it before it. */
+const COUNTED = /^(\d{1,4})\s*[x×]\s*(.+)$/i;
+
+/**
+ * The lengths of strips that one cell lists.
+ *
+ * @param text such as "2 x 30; 18' 6\""; blank or "0" for none.
+ * @param read how a length is read; as decimal feet where left out.
+ * @example listedStrips("2 x 30; 18.5") // [30, 30, 18.5]
+ */
+export function listedStrips(text: string, read: (length: string) => number = Number): number[] {
+  if (text.trim() === "" || text === "0") return [];
+  return text.split(";").flatMap((part) => {
+    const [, count = "1", length = part] = COUNTED.exec(part.trim()) ?? [];
+    return Array<number>(Number(count)).fill(read(length.trim()));
+  });
+}

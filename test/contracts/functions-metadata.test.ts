@@ -43,6 +43,8 @@ const PROMISED = {
   DIG_DATE: "notice_date, working_days, holidays[]?",
   FABRIC_CUTS: "length, width, roll_width, roll_length, overlap_in, end_lap_in?",
   PIN_MAP: "length, width, roll_width, overlap_in, spacing_in?, bay_ft?",
+  JOB_PIECES: "runs[], piece_length, lap_in?, closed_runs[]?, loss_in?",
+  JOB_ROLLS: "strips[], roll_length, end_lap_in?",
   CUT_COUNT: "stock_length, lengths[], counts[]?, loss_in?",
   CUT_LIST: "stock_length, lengths[], counts[]?, loss_in?",
   LAYOUT: `points[], ${LAYING}`,

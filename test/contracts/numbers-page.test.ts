@@ -55,6 +55,8 @@ const SHOWN_WHOLE = [
 
 /** Numbers that are no statement about beds, and why. */
 const NO_STATEMENT: Readonly<Record<string, string>> = {
+  STRIP_DIGITS: "how many digits a list of strips has in its cell",
+  jobInputs: "what is typed about a job starts at 0",
   // Exact by geometry, or by the calendar and the units that stand on the page.
   CORNER_LOSS: "geometry",
   CORNER_SHORTCUT: "geometry",

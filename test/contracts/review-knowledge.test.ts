@@ -42,6 +42,9 @@ const MANY: Readonly<Record<string, Value>> = {
     [10, 5],
   ],
   sides: [[10], [5]],
+  runs: [[20], [11]],
+  closed_runs: [[25]],
+  strips: [["2 x 20"], [8]],
   holidays: [[46086]],
 };
 /** Cut-outs are areas for an area, and places for a bed in plan. */

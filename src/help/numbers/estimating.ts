@@ -7,7 +7,7 @@ import { FEWEST_JOBS } from "../../quantities/history/learn";
 import { FEWEST_FOR_USUAL_COVERAGE, USUAL_COVERAGE } from "../../quantities/history/medianInterval";
 import { COARSEST_STEP } from "../../quantities/history/sensible";
 import { LARGE_FLOOR_SQ_FT, MUCH_SOD_SQ_FT, PEOPLE_PER_BARROW } from "../../quantities/job/crewTools";
-import { USUAL_CUT_LOSS_IN } from "../../quantities/job/orderJob";
+import { USUAL_CUT_LOSS_IN } from "../../quantities/job/together";
 import { MOST_TONS_PER_YARD } from "../../quantities/stone";
 import { HOW_SURE, OUR_CHOICE, percents, type Stated } from "./stated";
 

@@ -11,6 +11,7 @@ import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
 import { DAYS } from "./days";
 import type { JobDetails } from "./details";
+import { JobPrice } from "./JobPrice";
 import { OTHER_HOLIDAYS } from "./noticeOf";
 import { ProposalPart } from "./ProposalPart";
 import { TextArea } from "./TextArea";
@@ -44,10 +45,11 @@ export function PapersScreen() {
       {job.problem && <p class="notice trouble">{job.problem}</p>}
       {job.value && (
         <>
-          <Together job={job.value} />
           <h2>The job</h2>
           <UnkeptNote unkept={work.unkept} />
           <TextField label="Job" value={details.job} onType={(text) => type({ job: text })} />
+          <JobPrice work={work} job={job.value} disabled={working} />
+          <Together job={job.value} />
           <TextField label="Place" value={details.place} onType={(text) => type({ place: text })} />
           <TextField label="Your office" value={details.office} onType={(text) => type({ office: text })} />
           <Select

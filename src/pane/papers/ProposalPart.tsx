@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { Problem } from "../../quantities/problem";
+import type { Proposal } from "../../sheets/papers/proposal";
 import { Button } from "../Button";
 import { TextField } from "../Field";
 import { Group } from "../Group";
@@ -106,27 +107,28 @@ export function ProposalPart({ work: { details, type, makeProposal, opens }, job
               </label>
             </>
           )}
-          {proposal.price && (
-            <p class="row">
-              <span class="grow">
-                Total due {dollarText(proposal.price.total)}
-                {proposal.price.salesTax > 0 && `, with ${dollarText(proposal.price.salesTax)} sales tax`}
-                {proposal.price.deposit > 0 && `; deposit ${dollarText(proposal.price.deposit)}`}
-              </span>
-              <Button
-                main
-                off={disabled || isRefused}
-                title={isRefused ? "Set your own prices first" : undefined}
-                onPress={() => void makeProposal(accepted)}
-              >
-                {opens ? "Open the proposal" : "Download the proposal"}
-              </Button>
-            </p>
-          )}
+          <p class="row">
+            <span class="grow">{dueText(proposal)}</span>
+            <Button
+              main
+              off={disabled || isRefused}
+              title={isRefused ? "Set your own prices first" : undefined}
+              onPress={() => void makeProposal(accepted)}
+            >
+              {opens ? "Open the proposal" : "Download the proposal"}
+            </Button>
+          </p>
         </>
       )}
     </section>
   );
+}
+
+function dueText({ price, options }: Proposal): string {
+  if (!price) return `${options.length} options, for the customer to choose from`;
+  const tax = price.salesTax > 0 ? `, with ${dollarText(price.salesTax)} sales tax` : "";
+  const deposit = price.deposit > 0 ? `; deposit ${dollarText(price.deposit)}` : "";
+  return `Total due ${dollarText(price.total)}${tax}${deposit}`;
 }
 
 function proposed(job: Job, details: JobDetails) {

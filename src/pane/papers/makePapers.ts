@@ -1,13 +1,16 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { type CrewPlan, crewPlan } from "../../quantities/job/crewPlan";
+import { inOneJob } from "../../quantities/job/inOneJob";
 import type { JobOrder } from "../../quantities/job/order";
 import { orderJob } from "../../quantities/job/orderJob";
+import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import { crewSheet } from "../../sheets/papers/crewSheet";
 import { noticeSheet } from "../../sheets/papers/noticeSheet";
 import { orderSheet } from "../../sheets/papers/orderSheet";
 import type { Plan } from "../../sheets/plan";
 import type { JobDetails } from "./details";
+import { asTyped, ownNeeds } from "./jobTogether";
 import { measuresOf } from "./measures";
 import { needsOf } from "./needsOf";
 import { type NamedBed, noticeFacts } from "./noticeOf";
@@ -16,6 +19,10 @@ import { today } from "./today";
 
 /** The beds of a job together. */
 export interface Job {
+  /** The job's own estimate in the workbook, where it has one for just these beds. */
+  readonly onSheet: JobOnSheet | undefined;
+  /** All versions of the job in the workbook, that one among them. */
+  readonly options: readonly JobOnSheet[];
   readonly beds: readonly FoundBed[];
   readonly order: JobOrder;
   readonly crew: CrewPlan;
@@ -32,18 +39,22 @@ export interface PaperSheet {
 const CORNER = { row: 0, column: 0 };
 
 /**
- * Adds the chosen beds up.
+ * Adds the chosen beds up, on the terms of one job. Where the workbook has an estimate of the job, what was typed over or
+ * added there counts.
  *
- * @param beds at least one, all worked out.
+ * @param beds at least one, all worked out; @param onSheet the job's own estimate.
+ * @param jobs all job estimates of the workbook: those of the same name are options of one job.
  * @throws Problem where a bed's number cannot be used; it names the bed.
  */
-export function jobOf(beds: readonly FoundBed[]): Job {
-  const needs = beds.flatMap(({ block, worked }) => (worked ? [needsOf(block, worked)] : []));
-  const order = orderJob(needs);
+export function jobOf(beds: readonly FoundBed[], onSheet?: JobOnSheet, jobs: readonly JobOnSheet[] = []): Job {
+  const needs = inOneJob(beds.flatMap(({ block, worked }) => (worked ? [needsOf(block, worked)] : [])));
+  const withOwn = onSheet ? [...needs, ownNeeds(onSheet)] : needs;
+  const order = onSheet ? asTyped(orderJob(withOwn), onSheet) : orderJob(needs);
   const numbers = beds.flatMap(({ worked }) => (worked ? [worked.bed.numbers] : []));
   const people = Math.max(...numbers.map(({ crewSize }) => crewSize));
   const dayHours = Math.max(...numbers.map(({ crewDay }) => crewDay));
-  return { beds, order, crew: crewPlan(needs, order, { people, dayHours }), people };
+  const options = onSheet ? jobs.filter(({ name }) => name === onSheet.name) : [];
+  return { beds, onSheet, options, order, crew: crewPlan(withOwn, order, { people, dayHours }), people };
 }
 
 export function orderPaper({ order }: Job, details: JobDetails, notice: DigNotice | undefined): PaperSheet {

@@ -35,7 +35,7 @@ export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): 
   const needs = bedNeedsOf(bed, estimate, {
     name: jobBed.name || jobBed.sheet,
     ...(inPlan && { stripsFt: inPlan }),
-    typed: jobBed.lines.flatMap((line) => otherwise(line, estimate) ?? []),
+    typed: typedLines(jobBed, estimate),
     others: added
       .filter(({ kind }) => kind !== "labor")
       .map(({ label, unit, quantity, unitCost }) => ({
@@ -50,6 +50,11 @@ export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): 
   const has = (key: string) => jobBed.lines.some((line) => line.key === key);
   const unwanted = Object.entries(LINE_OF).flatMap(([part, key]) => (has(key) ? [] : [part]));
   return Object.fromEntries(Object.entries(needs).filter(([part]) => !unwanted.includes(part))) as unknown as BedNeeds;
+}
+
+/** What the lines of a block say otherwise than the bed's inputs do. */
+export function typedLines(jobBed: JobBed, estimate: Estimate): TypedLine[] {
+  return jobBed.lines.flatMap((line) => otherwise(line, estimate) ?? []);
 }
 
 /** What a line of the block says otherwise than the bed's inputs do. */

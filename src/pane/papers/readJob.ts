@@ -1,6 +1,8 @@
 import type { Rates } from "../../quantities/bed/rates";
 import type { SheetFacts, WorkbookFacts } from "../../review/facts";
 import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
+import { findJobBlocks, type JobOnSheet } from "../../sheets/job/readJobBlock";
+import { findSheetBeds, type SheetBed } from "../../sheets/job/sheetBed";
 import { findJobRows } from "../../sheets/jobRows/findJobRows";
 import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
 import { areaAddress } from "../../spreadsheet/areas";
@@ -18,6 +20,8 @@ export interface FoundBed {
   /** A row of a list has to be ticked: a list holds the beds of many jobs. */
   readonly tickedAtFirst: boolean;
   readonly block: JobBed;
+  /** Where the cells of its block are; undefined for a row of a list. */
+  readonly onSheet?: SheetBed | undefined;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
 }
@@ -29,6 +33,10 @@ export interface PastJobsOnSheet extends FoundPastJobs {
 
 export interface FoundJob {
   readonly beds: readonly FoundBed[];
+  /** Job estimates in the workbook. */
+  readonly jobs: readonly JobOnSheet[];
+  /** The office's rates, where the workbook has them. */
+  readonly rates: Rates | undefined;
   readonly past: PastJobsOnSheet | undefined;
 }
 
@@ -44,12 +52,15 @@ export async function readJob(): Promise<FoundJob> {
     return found ? [{ ...found, sheet: name }] : [];
   });
   const beds = used.flatMap(({ sheet, name, used }) => {
-    const blocks = findJobBeds(name, used);
-    // The rows of a block, of rates or of past jobs are no list of beds.
-    if (blocks.length > 0) return blocks.map(blockBed);
-    return findPastJobs(used.values, used) ? [] : rowBeds(sheet, used, facts, rates);
+    const onSheet = findSheetBeds(name, used);
+    const blocks = findJobBeds(name, used).map((block, index) => ({ ...blockBed(block), onSheet: onSheet[index] }));
+    // The rows of a block, of rates, of a job, or of past jobs are no list of beds.
+    if (blocks.length > 0) return blocks;
+    const isOther = findPastJobs(used.values, used) || findJobBlocks(name, used).length > 0;
+    return isOther ? [] : rowBeds(sheet, used, facts, rates);
   });
-  return { beds, past: past[0] };
+  const jobs = used.flatMap(({ name, used }) => findJobBlocks(name, used));
+  return { beds, jobs, rates, past: past[0] };
 }
 
 function rowBeds(

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
@@ -13,6 +13,7 @@ import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";
 import { useStatus } from "../useStatus";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
+import { insertJob, insertOption, isInJob, jobOnSheetOf, type NewOption, priceTogether } from "./jobTogether";
 import { crewPaper, type Job, jobOf, noticePaper, orderPaper, type PaperSheet } from "./makePapers";
 import { noticeOf } from "./noticeOf";
 import { proposalOf, proposalPlan } from "./proposalOf";
@@ -41,11 +42,24 @@ export function usePapers() {
   const [last, setLast] = useState<MadeSheets>();
   const [question, setQuestion] = useState<Question>();
 
-  const chosen = useMemo(
-    () => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed, turned)),
-    [found, turned],
+  /** The job estimate whose beds are ticked at first: the one with the job's name, or the only one. */
+  const current = useMemo(() => {
+    const jobs = found?.jobs ?? [];
+    const named = jobs.filter(({ name }) => name === details.job.trim());
+    const of = named.length > 0 || details.job.trim() !== "" ? named : jobs;
+    return of.find(({ isChosen }) => isChosen) ?? of[0];
+  }, [found, details.job]);
+  const isTicked = useCallback(
+    (bed: FoundBed) => turned.includes(bed.id) !== (current ? isInJob(bed, current) : bed.tickedAtFirst),
+    [turned, current],
   );
-  const job = useMemo(() => reckoned(() => (chosen.length > 0 ? jobOf(chosen) : undefined)), [chosen]);
+  const chosen = useMemo(() => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed)), [found, isTicked]);
+  const onSheet = useMemo(() => jobOnSheetOf(found?.jobs ?? [], chosen), [found, chosen]);
+  const job = useMemo(
+    () => reckoned(() => (chosen.length > 0 ? jobOf(chosen, onSheet) : undefined)),
+    [chosen, onSheet],
+  );
+  const together = useMemo(() => reckoned(() => (chosen.length > 0 ? priceTogether(chosen) : undefined)), [chosen]);
   const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
 
   const read = () =>
@@ -66,7 +80,7 @@ export function usePapers() {
     if (beds.length < ids.length || beds.some(({ worked }) => !worked)) {
       throw new WorkbookFailure("The beds have changed in the meantime, so nothing was written. Look at them again.");
     }
-    return jobOf(beds);
+    return jobOf(beds, jobOnSheetOf(now.jobs, beds), now.jobs);
   };
 
   /** Keeps what was made for undo, and says where it is. */
@@ -87,9 +101,23 @@ export function usePapers() {
     isWorking,
     canUndo,
     opens: canOpenWorkbooks(),
-    isTicked: (bed: FoundBed) => isTicked(bed, turned),
-    tick: ({ id, tickedAtFirst }: FoundBed, on: boolean) =>
-      setTurned((now) => [...now.filter((one) => one !== id), ...(on === tickedAtFirst ? [] : [id])]),
+    /** What the beds cost as one job. */
+    together,
+    isTicked,
+    tick: (bed: FoundBed, on: boolean) =>
+      setTurned((now) =>
+        isTicked(bed) === on ? now : now.includes(bed.id) ? now.filter((one) => one !== bed.id) : [...now, bed.id],
+      ),
+    /** Writes the estimate of the job on a new sheet. */
+    insertJob: () =>
+      attempt("Adding the job estimate…", async () => {
+        const { beds } = await again();
+        const inserted = await insertJob(details.job, beds);
+        if (!inserted.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
+        setCanUndo(inserted.id);
+        setFound(await readJob());
+        return `Added the job estimate on the sheet ${inserted.sheetName}. The order, the crew sheet, and the proposal follow it.`;
+      }),
     type: (typed: Partial<JobDetails>) => setDetails((now) => ({ ...now, ...typed })),
     read,
     /** Makes documents on new sheets; where the workbook has them already, it asks first. */
@@ -139,6 +167,17 @@ export function usePapers() {
         if (canOpenWorkbooks()) await openAsWorkbook(base64Of(file));
         else download(file, title);
         return "The proposal is a workbook of its own. Check it, then print it, or save and send it.";
+      }),
+    /** Writes another version of the job on a new sheet. */
+    addOption: (option: NewOption) =>
+      attempt("Adding the option…", async () => {
+        const { beds, onSheet: job } = await again();
+        if (!job) throw new WorkbookFailure("Add the job estimate first: an option is another version of it.");
+        const inserted = await insertOption(job, beds, option, found?.rates);
+        if (!inserted.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
+        setCanUndo(inserted.id);
+        setFound(await readJob());
+        return `Added ${option.name} on the sheet ${inserted.sheetName}. To build it, set Chosen there to yes, and to no in the others.`;
       }),
     undo: () =>
       attempt("Taking it back…", async () => {
@@ -203,10 +242,6 @@ function isReplaced({ names }: MadeSheets, taken: readonly string[], wanted: rea
     names.every((name) => coming.some((one) => isSameName(one, name))) &&
     taken.every((name) => names.some((one) => isSameName(one, name)))
   );
-}
-
-function isTicked({ id, tickedAtFirst }: FoundBed, turned: readonly string[]): boolean {
-  return turned.includes(id) !== tickedAtFirst;
 }
 
 export type Papers = ReturnType<typeof usePapers>;

@@ -2,22 +2,13 @@ import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
 import type { Way } from "./form";
+import { byRuleOrPlan, counted, type Outline, PINS_AROUND_OTHERS, SPAN } from "./inPlan";
 
 /*
  * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
  * formulas in which `{key}` is another amount or a field, and `{key.decimal}` the number that tape text reads as. The
  * pane evaluates them (`estimate.ts`), and the block in the sheet prints them (`sheets/estimate`).
  */
-
-/** What an expression can depend on beyond numbers: how the bed was measured, and how long its lists are. */
-export interface Outline {
-  readonly way: Way;
-  readonly widths: number;
-  readonly points: number;
-  readonly cutOuts: number;
-  /** The bed can be laid out in plan, so fabric and pins are counted there. */
-  readonly inPlan: boolean;
-}
 
 export interface Amount {
   readonly label: string;
@@ -121,49 +112,13 @@ export const isClosed = byWay({
 });
 
 /** The run of the border inside a ring, after the outer one. */
-const allRuns = ({ way }: Outline): string => (way === "round" ? "{borderRun}+{innerRun}" : "{borderRun}");
+export const allRuns = ({ way }: Outline): string => (way === "round" ? "{borderRun}+{innerRun}" : "{borderRun}");
 
 /** A count for the outer run, and for the inner one of a ring, which always closes. */
 const overRuns = (count: (run: string, corners: string, closed: string) => string) => (outline: Outline) => {
   const outer = count("{borderRun}", "{squareCorners}", isClosed(outline));
   return outline.way === "round" ? `${outer}+${count("{innerRun}", "0", "TRUE")}` : outer;
 };
-
-/** The call that lays a bed out in plan, and which column of its list holds what. */
-function layout({ way, cutOuts }: Outline): string {
-  const laying =
-    "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
-    `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
-  const calls: Readonly<Record<Way, string>> = {
-    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
-    round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
-    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying})`,
-    points: `BED.LAYOUT({points},${laying})`,
-    area: "",
-  };
-  return calls[way];
-}
-export const LAYOUT_COLUMNS = { strips: 3, fabricSqFt: 4, rolls: 5, pins: 7 } as const;
-
-/** Where the rule for a plain rectangle holds; undefined for a bed that never is one. */
-const isPlain = ({ way, cutOuts }: Outline): string | undefined =>
-  way === "rectangle" && cutOuts === 0 ? "OR({cornerRadius.decimal}=0,{roundedCorners}=0)" : undefined;
-
-/** One thing for a plain rectangle, another for a bed that is counted on its plan. */
-function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): string {
-  if (!outline.inPlan) return byRule;
-  const plain = isPlain(outline);
-  return plain ? `IF(${plain},${byRule},${inPlan})` : inPlan;
-}
-
-const counted =
-  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "") =>
-  (outline: Outline) =>
-    byRuleOrPlan(outline, byRule, `INDEX(${layout(outline)},2,${LAYOUT_COLUMNS[column]})${after}`);
-
-const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
-/** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */
-const PINS_AROUND_OTHERS = "+BED.ORDER_UP({cutAround.decimal},{pinSpacing.decimal}/12)/({pinSpacing.decimal}/12)";
 
 /** What the quantities rest on. */
 const workingAmounts = {

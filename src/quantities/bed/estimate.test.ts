@@ -126,7 +126,7 @@ test("a ring with border inside and out counts both runs, each closed", () => {
 });
 
 test("pins go around what a layout does not know the place of", () => {
-  const laid = { strips: 3, fabricSqFt: 132, rolls: 2, pins: 60 };
+  const laid = { strips: 3, fabricSqFt: 132, rolls: 2, pins: 60, stripsFt: [] };
   const { amounts } = estimateBed(
     bedOf({ typed: { ...strip, cutAround: "5", pinSpacing: "6", cornerRadius: "1", roundedCorners: "1" } }),
     laid,

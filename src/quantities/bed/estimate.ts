@@ -3,7 +3,7 @@ import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
 import { edgeLength } from "../edge";
 import { edgingPieces, stakes } from "../edging";
-import { fabricArea, fabricStrips } from "../fabric";
+import { fabricArea, fabricStrips, stripList } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
 import { messages } from "../messages";
@@ -21,15 +21,14 @@ import {
   amounts,
   CUT_OUT_AREA,
   isClosed,
-  LAYOUT_COLUMNS,
   lineFormulas,
-  type Outline,
   type QuantityKey,
   quantityKeys,
   SIDE_LENGTH,
   verdicts,
 } from "./amounts";
 import { evaluate, type Scope, type Value } from "./evaluate";
+import { LAYOUT_COLUMNS, type Outline } from "./inPlan";
 import { type EstimateLine, lines } from "./lines";
 import type { Bed } from "./read";
 import { sum } from "./sum";
@@ -71,12 +70,14 @@ export interface LaidCounts {
   readonly fabricSqFt: number;
   readonly rolls: number;
   readonly pins: number;
+  /** Lengths of fabric to cut, in feet. */
+  readonly stripsFt: readonly number[];
 }
 
 type Numbers = readonly number[];
 
 /** The functions that the estimate's expressions call, by their names in a sheet. */
-const functions = {
+export const functions = {
   ISNUMBER: (value: Value) => typeof value === "number",
   OR: (...given: boolean[]) => given.some(Boolean),
   MAX: (...given: (number | Numbers)[]) => Math.max(...given.flat()),
@@ -87,8 +88,11 @@ const functions = {
   ROWS: (list: readonly Value[]) => list.length,
   SQRT: (square: number) => Math.sqrt(square),
   SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * must(other[place]))),
-  SUMIF: (kinds: readonly Value[], kind: Value, values: Numbers) => sum(values.filter((_, at) => kinds[at] === kind)),
-  INDEX: (list: readonly Numbers[], row: number, column: number) => must(must(list[row - 1])[column - 1]),
+  SUMIF: (kinds: readonly Value[], kind: Value, values: Numbers) =>
+    sum(values.filter((_, at) => isSame(must(kinds[at]), kind))),
+  MATCH: (value: Value, list: readonly Value[]) => list.findIndex((one) => isSame(one, value)) + 1,
+  INDEX: (list: readonly Value[], row: number, column?: number) =>
+    column === undefined ? must(list[row - 1]) : must((list[row - 1] as readonly Value[])[column - 1]),
   "BED.AREA_RECTANGLE": (long: number, wide: number, radius = 0, corners = 0, cutOuts = 0) =>
     areaRectangle(long, wide, radius, corners, [cutOuts]),
   "BED.AREA_ROUND": areaRound,
@@ -118,6 +122,13 @@ const functions = {
   "BED.HAUL_HOURS": haulHours,
 } satisfies Scope["functions"];
 
+/** Texts are the same whatever their case, as in a sheet. */
+export function isSame(one: Value, other: Value): boolean {
+  return typeof one === "string" && typeof other === "string"
+    ? one.toLowerCase() === other.toLowerCase()
+    : one === other;
+}
+
 /**
  * The estimate of a bed: the amounts of `amounts.ts`, evaluated.
  *
@@ -128,28 +139,8 @@ const functions = {
  * @example estimateBed(readForm({ ...blankForm(), typed: { length: "20", width: "6" } }).bed).amounts.stoneArea // 120
  */
 export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
-  const outline: Outline = {
-    way: bed.way,
-    widths: bed.widthsFt.length,
-    points: bed.points.length,
-    cutOuts: bed.cutOuts.length,
-    inPlan: laid !== undefined,
-  };
-  const known = new Map<string, Value>(knownValues(bed));
-  const scope: Scope = { value: find, functions: laid ? { ...functions, ...layoutOf(laid) } : functions };
-  const work = (is: string | ((outline: Outline) => string)) =>
-    evaluate(typeof is === "string" ? is : is(outline), scope);
-
-  function find(key: string): Value {
-    const name = key.replace(/\.decimal$/, "");
-    const found = known.get(name);
-    if (found !== undefined) return found;
-    if (!(name in amounts)) throw new Error(`The estimate has no value "${key}".`);
-    const value = work(amounts[name as AmountKey].is);
-    if (name === "stoneArea" && (value as number) <= 0) throw new Problem("value", messages.nothingLeft(), "cut_outs");
-    known.set(name, value);
-    return value;
-  }
+  const { scope, known, work } = bedScope(bed, laid);
+  const { value: find } = scope;
   const number = (key: string): number => find(key) as number;
 
   const quantities = Object.fromEntries(
@@ -193,6 +184,47 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
   };
 }
 
+/** A bed's values by their keys, worked out when they are first asked for. */
+export interface BedScope {
+  readonly scope: Scope;
+  /** What is known so far; what is put in counts as given. */
+  readonly known: Map<string, Value>;
+  /** Evaluates an expression of the bed. */
+  readonly work: (is: string | ((outline: Outline) => string)) => Value;
+}
+
+/**
+ * What the expressions of a bed are evaluated in.
+ *
+ * @param bed from `readForm`; @param laid as for {@link estimateBed}.
+ * @example bedScope(readForm({ ...blankForm(), typed: { length: "20", width: "6" } }).bed).work("{stoneArea}/2") // 60
+ */
+export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
+  const outline: Outline = {
+    way: bed.way,
+    widths: bed.widthsFt.length,
+    points: bed.points.length,
+    cutOuts: bed.cutOuts.length,
+    inPlan: laid !== undefined,
+  };
+  const known = new Map<string, Value>(knownValues(bed));
+  const scope: Scope = { value: find, functions: laid ? { ...functions, ...layoutOf(laid) } : functions };
+  const work = (is: string | ((outline: Outline) => string)) =>
+    evaluate(typeof is === "string" ? is : is(outline), scope);
+
+  function find(key: string): Value {
+    const name = key.replace(/\.decimal$/, "");
+    const found = known.get(name);
+    if (found !== undefined) return found;
+    if (!(name in amounts)) throw new Error(`The estimate has no value "${key}".`);
+    const value = work(amounts[name as AmountKey].is);
+    if (name === "stoneArea" && (value as number) <= 0) throw new Problem("value", messages.nothingLeft(), "cut_outs");
+    known.set(name, value);
+    return value;
+  }
+  return { scope, known, work };
+}
+
 /** What was typed, under the keys that the expressions use. */
 function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
   yield* Object.entries(bed.numbers);
@@ -225,8 +257,10 @@ const scopeOf = (values: Readonly<Record<string, Value>>): Scope => ({ functions
 
 /** The layout functions, as far as the estimate reads their lists: headings, and below them the counts. */
 function layoutOf(laid: LaidCounts): Scope["functions"] {
-  const counts: number[] = [];
-  for (const [key, column] of Object.entries(LAYOUT_COLUMNS)) counts[column - 1] = laid[key as keyof LaidCounts];
+  const counts: Value[] = [];
+  const listed = { ...laid, stripList: stripList(laid.stripsFt) };
+  for (const [key, column] of Object.entries(LAYOUT_COLUMNS))
+    counts[column - 1] = listed[key as keyof typeof LAYOUT_COLUMNS];
   const list = () => [[], counts];
   return {
     "BED.LAYOUT": list,

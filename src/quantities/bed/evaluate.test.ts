@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { amounts, type Outline } from "./amounts";
+import { amounts } from "./amounts";
 import { evaluate, quoted, type Scope } from "./evaluate";
 import { ways } from "./form";
+import type { Outline } from "./inPlan";
 
 const scope: Scope = {
   value: (key) => ({ a: 5, "a.decimal": 5.5, kind: "labor", list: [1, 2, 3] })[key] ?? "",

@@ -16,7 +16,7 @@ export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"
 
 type Evaluate = (scope: Scope) => Value;
 
-const TOKEN = /\s*(\{[\w.]+\}|"(?:[^"]|"")*"|\d+(?:\.\d+)?|[A-Z][A-Z_.]*|<>|<=|>=|[-+*/^=<>(),])/y;
+const TOKEN = /\s*(\{[\w.]+\}|"(?:[^"]|"")*"|\d+(?:\.\d+)?|[A-Z][A-Z_.]*|<>|<=|>=|[-+*/^=<>(),&])/y;
 
 /** Operators by how loosely they bind, loosest first. */
 const LEVELS: readonly Readonly<Record<string, (one: Value, other: Value) => Value>>[] = [
@@ -28,6 +28,7 @@ const LEVELS: readonly Readonly<Record<string, (one: Value, other: Value) => Val
     "<": (one, other) => one < other,
     ">": (one, other) => one > other,
   },
+  { "&": (one, other) => `${one}${other}` },
   { "+": (one, other) => Number(one) + Number(other), "-": (one, other) => Number(one) - Number(other) },
   { "*": (one, other) => Number(one) * Number(other), "/": (one, other) => Number(one) / Number(other) },
   { "^": (one, other) => Number(one) ** Number(other) },
@@ -37,7 +38,7 @@ const compiled = new Map<string, Evaluate>();
 
 /**
  * The value of an expression: a worksheet formula without its "=", in which `{key}` stands for a value. It knows the
- * operators + - * / ^ and comparisons, texts, TRUE and FALSE, IF, and the functions of its scope.
+ * operators + - * / ^ & and comparisons, texts, TRUE and FALSE, IF, and the functions of its scope.
  *
  * @throws {Error} for an expression that it can't read, which is a mistake of this program; and whatever the scope's
  *   functions throw.

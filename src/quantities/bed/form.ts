@@ -46,6 +46,8 @@ export interface BedForm {
   readonly cutOuts: readonly CutOutText[];
   /** The office's rates, where its workbook has them: they stand in the fields that nobody typed into. */
   readonly rates?: Rates;
+  /** Cells of the workbook that inputs follow in place of what was typed: addresses by the keys of the block's cells. */
+  readonly links?: Readonly<Record<string, string>>;
 }
 
 /** A corner as typed, and whether border is set from it to the next: "1" or "0". */

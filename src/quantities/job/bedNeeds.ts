@@ -124,7 +124,12 @@ export interface BedWork {
   /** Person-hours by step, as on the bed's lines; a step that is left out takes none of its own. */
   readonly hours: Readonly<Partial<Record<HoursStep, number>>>;
   /** Hours that the estimator added by hand, by what they are for. */
-  readonly otherHours?: readonly { readonly label: string; readonly hours: number }[];
+  readonly otherHours?: readonly {
+    readonly label: string;
+    readonly hours: number;
+    /** Done before everything else, such as taking out old shrubs. */
+    readonly comesFirst?: boolean;
+  }[];
 }
 
 /** Steps that have hours of their own. */

@@ -36,7 +36,8 @@ export function crewAmounts(beds: readonly BedNeeds[], order: JobOrder): CrewAmo
     addedUp(order.lines.filter((line) => line.key.split("|")[0] === key).map((line) => line.order));
   const cuttings = order.lines.filter(({ supplier }) => supplier === "border").flatMap(({ cutting }) => cutting ?? []);
   return {
-    beds: beds.length,
+    // What was added for the whole job is no bed.
+    beds: beds.filter(({ work }) => !work || work.areaSqFt > 0).length,
     areaSqFt: sumOf(({ work }) => work?.areaSqFt),
     bankYards: sumOf(({ work }) => work?.bankYards),
     spoilYards: sumOf(({ spoil }) => spoil?.yards),

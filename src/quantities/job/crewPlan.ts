@@ -55,9 +55,16 @@ export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, d
   if (!(people > 0)) throw new Problem("value", messages.zero("People in the crew", "2"), "crewSize");
   if (!(dayHours > 0)) throw new Problem("value", messages.zero("Working day", "8"), "crewDay");
   const amounts = crewAmounts(beds, order);
-  const steps = [...crewSteps.map((step) => planned(step, beds, amounts)), ...otherSteps(beds)];
-  // What was added by hand is done before the site is left.
-  const inOrder = [...steps.filter(({ key }) => key !== "cleanUp"), ...steps.filter(({ key }) => key === "cleanUp")];
+  const standard = crewSteps.map((step) => planned(step, beds, amounts));
+  // What was added by hand is done before the site is left, and some of it before the digging.
+  const [marks, ...work] = standard.filter(({ key }) => key !== "cleanUp");
+  const inOrder = [
+    ...(marks ? [marks] : []),
+    ...otherSteps(beds, true),
+    ...work,
+    ...otherSteps(beds, false),
+    ...standard.filter(({ key }) => key === "cleanUp"),
+  ];
   const personHours = addedUp(inOrder.flatMap(({ byBed }) => byBed.map(({ hours }) => hours)));
   const crewDays = personHours / (people * dayHours);
   return {
@@ -93,9 +100,13 @@ function planned(step: (typeof crewSteps)[number], beds: readonly BedNeeds[], am
   };
 }
 
-/** Hours added by hand, by what they are for. */
-function otherSteps(beds: readonly BedNeeds[]): PlannedStep[] {
-  const all = beds.flatMap(({ name, work }) => (work?.otherHours ?? []).map((other) => ({ ...other, bed: name })));
+/** Hours added by hand, by what they are for: those that come first, or the others. */
+function otherSteps(beds: readonly BedNeeds[], first: boolean): PlannedStep[] {
+  const all = beds.flatMap(({ name, work }) =>
+    (work?.otherHours ?? [])
+      .filter(({ comesFirst = false }) => comesFirst === first)
+      .map((other) => ({ ...other, bed: name })),
+  );
   return grouped(all, ({ label }) => sameName(label)).map((others) => ({
     key: "other" as const,
     label: spellingOf(others.map(({ label }) => label)),

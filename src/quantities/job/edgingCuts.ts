@@ -26,7 +26,11 @@ export function edgingCuts({ feet, closed }: BorderRunNeed, pieceLengthFt: numbe
   if (pieces === 0) return { whole: 0, lastFt: undefined };
   const lapFt = lapIn / INCHES_PER_FOOT;
   const lastFt = feet - (pieces - 1) * (pieceLengthFt - lapFt) + (closed ? lapFt : 0);
-  return lastFt >= pieceLengthFt * (1 - WHOLE_TOLERANCE)
-    ? { whole: pieces, lastFt: undefined }
-    : { whole: pieces - 1, lastFt };
+  return cutsOf(pieces, lastFt, pieceLengthFt);
+}
+
+/** Pieces of which the last is so long: cut, unless that is a whole one too. */
+export function cutsOf(pieces: number, lastFt: number, stockFt: number): RunCuts {
+  const isWhole = lastFt >= stockFt * (1 - WHOLE_TOLERANCE);
+  return { whole: isWhole ? pieces : pieces - 1, lastFt: isWhole ? undefined : lastFt };
 }

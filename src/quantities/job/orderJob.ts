@@ -7,9 +7,7 @@ import { otherLines } from "./otherLines";
 import { pinLines } from "./pinLines";
 import { spoilLines } from "./spoilLines";
 import { stoneLines } from "./stoneLines";
-
-/** What a cut-off wheel or saw takes of a border piece: common practice, no source. */
-export const USUAL_CUT_LOSS_IN = 0.125;
+import { USUAL_CUT_LOSS_IN } from "./together";
 
 export interface OrderChoices {
   /** What each cut of a border piece takes, in inches, 0 or more. Left out: 1/8 in. */

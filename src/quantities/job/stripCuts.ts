@@ -1,5 +1,6 @@
 import { endLapOf } from "../fabric";
-import { WHOLE_TOLERANCE, wholeUp } from "../whole";
+import { wholeUp } from "../whole";
+import { cutsOf, type RunCuts } from "./edgingCuts";
 
 /**
  * What one strip of fabric is cut from without more joints than it must have: a strip longer than a roll takes whole
@@ -11,16 +12,10 @@ import { WHOLE_TOLERANCE, wholeUp } from "../whole";
  * @throws Problem where the end lap is as long as a roll.
  * @example stripCuts(60, 50, 12) // { whole: 1, lastFt: 11 }
  */
-export function stripCuts(
-  stripFt: number,
-  rollLengthFt: number,
-  endLapIn: number,
-): { readonly whole: number; readonly lastFt: number | undefined } {
+export function stripCuts(stripFt: number, rollLengthFt: number, endLapIn: number): RunCuts {
   const lapFt = endLapOf(rollLengthFt, endLapIn);
   const gain = rollLengthFt - lapFt;
   const pieces = stripFt <= rollLengthFt ? 1 : wholeUp((stripFt - lapFt) / gain);
   const lastFt = stripFt - (pieces - 1) * gain;
-  return lastFt >= rollLengthFt * (1 - WHOLE_TOLERANCE)
-    ? { whole: pieces, lastFt: undefined }
-    : { whole: pieces - 1, lastFt };
+  return cutsOf(pieces, lastFt, rollLengthFt);
 }

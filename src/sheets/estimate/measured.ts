@@ -3,7 +3,7 @@ import { type BedForm, givenCutOuts, givenPoints, givenWidths, shapeFieldsOf } f
 import type { DraftCell, DraftRow } from "../compose";
 import { typed } from "../typed";
 import { withKeys } from "./printed";
-import { amountRow, fieldRow, inputRow } from "./rows";
+import { amountRow, fieldRow, inputRow, linkIn } from "./rows";
 
 /** What was measured, as inputs. */
 export function measuredRows(form: BedForm): DraftRow[] {
@@ -27,7 +27,7 @@ function cutOutRows(form: BedForm): DraftRow[] {
   const rows = cutOuts.map(([x, y, across, deep], index): DraftRow => {
     const key = `cutOut${index + 1}`;
     const input = (text: string, part: string): DraftCell => ({
-      content: typed(text),
+      content: linkIn(form, `${key}.${part}`) ?? typed(text),
       key: `${key}.${part}`,
       look: "input",
     });
@@ -60,9 +60,12 @@ function columnRow(label: string, columns: readonly string[]): DraftRow {
 function listRows(form: BedForm): DraftRow[] {
   if (form.way === "widths") {
     return givenWidths(form).map((width, index) =>
-      inputRow(`Width ${index + 1}`, { content: typed(width), key: `width${index + 1}` }, "ft", {
-        readsAs: "BED.FEET",
-      }),
+      inputRow(
+        `Width ${index + 1}`,
+        { content: linkIn(form, `width${index + 1}`) ?? typed(width), key: `width${index + 1}` },
+        "ft",
+        { readsAs: "BED.FEET" },
+      ),
     );
   }
   if (form.way === "points") return [columnRow("Corners in order", POINT_COLUMNS), ...pointRows(form)];
@@ -85,12 +88,12 @@ function pointRows(form: BedForm): DraftRow[] {
     return {
       cells: [
         { content: `Point ${index + 1}`, look: "label" },
-        { content: typed(x), key, look: "input" },
-        { content: typed(y), key: `${key}.y`, look: "input" },
+        { content: linkIn(form, key) ?? typed(x), key, look: "input" },
+        { content: linkIn(form, `${key}.y`) ?? typed(y), key: `${key}.y`, look: "input" },
         coordinateCell(key, `${key}.decimalX`),
         coordinateCell(`${key}.y`, `${key}.decimalY`),
         { content: side, key: `${key}.side`, format: "two", look: "aside" },
-        { content: border === "1" ? 1 : 0, key: `${key}.border`, look: "input" },
+        { content: linkIn(form, `${key}.border`) ?? (border === "1" ? 1 : 0), key: `${key}.border`, look: "input" },
       ],
     };
   });

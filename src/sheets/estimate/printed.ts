@@ -1,12 +1,13 @@
-import type { Amount, Outline } from "../../quantities/bed/amounts";
+import type { Amount } from "../../quantities/bed/amounts";
 import { type BedForm, givenCutOuts, givenPoints, givenWidths, hasPlan } from "../../quantities/bed/form";
+import type { Outline } from "../../quantities/bed/inPlan";
 import { lines } from "../../quantities/bed/lines";
 import { must } from "../../quantities/must";
 
 export const SPARE_LINES = 3;
 
 /** What the estimate's expressions depend on, of a form. */
-function outlineOf(form: BedForm): Outline {
+export function outlineOf(form: BedForm): Outline {
   return {
     way: form.way,
     widths: givenWidths(form).length,

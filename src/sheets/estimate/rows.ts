@@ -27,6 +27,8 @@ import { followingFormula, isLength, isStillExample, rateRemark, stoneWeightForm
  * since the functions read tape text, and any other number as a number, since plain arithmetic does not.
  */
 export function fieldContent(form: BedForm, key: FieldKey): string | number {
+  const link = linkIn(form, key);
+  if (link) return link;
   const rate = rateOf(form, key);
   if (rate) return followingFormula(rate);
   const text = textOf(form, key);
@@ -36,14 +38,22 @@ export function fieldContent(form: BedForm, key: FieldKey): string | number {
   return reads === "number" || reads === "whole" ? readNumber(text, key) : typed(text);
 }
 
+/** The formula of an input that follows another cell of the workbook; undefined for one that doesn't. */
+export function linkIn({ links }: BedForm, key: string): string | undefined {
+  const address = links?.[key];
+  return address && `=IF(${address}="","",${address})`;
+}
+
 /** The rate that a field's cell follows; undefined for one that holds what was typed, or a starting value. */
 export function rateOf(form: BedForm, key: FieldKey): RateKey | undefined {
+  if (linkIn(form, key)) return undefined;
   return isRate(key) && followedRate(form, key) ? key : undefined;
 }
 
 /** Where a cell holds what its field does, and how that shows: a rate that is followed was not typed here. */
 export function fieldLook(form: BedForm, key: FieldKey): Pick<DraftCell, "look" | "warnWhen"> {
-  return rateOf(form, key) ? { look: "result", warnWhen: TYPED_OVER } : { look: "input" };
+  const follows = rateOf(form, key) || linkIn(form, key);
+  return follows ? { look: "result", warnWhen: TYPED_OVER } : { look: "input" };
 }
 
 /** Headings of columns that hold numbers, which stand at the right of their cells. */

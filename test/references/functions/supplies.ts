@@ -62,6 +62,28 @@ export const checks: readonly OutsideCheck[] = [
   figure("by hand: 7 timbers of 8 ft are 56 ft, 6 are 48", (BED) => BED.EDGING_PIECES(50, 8), 7),
   figure("by hand: 4 × 8 ft − 3 laps of 2 in are 31.5 ft", (BED) => BED.EDGING_PIECES(31.5, 8, 2), 4),
   figure("by hand: closed, 4 × (8 ft − 2 in) are 31.33 ft", (BED) => BED.EDGING_PIECES(31.5, 8, 2, true), 5),
+  figure(
+    "by hand: 20 ft are 2 pieces and 4 ft, 11 ft are 1 and 3 ft, and 4 + 3 ft come from one more",
+    (BED) => BED.JOB_PIECES(column([20, 11]), 8, 0, null, 0),
+    4,
+  ),
+  figure(
+    "by hand: last pieces of 4 and 4 ft fill one of 8 ft, and a cut of 1/8 in leaves no room for both",
+    (BED) => BED.JOB_PIECES(column([20, 12]), 8),
+    5,
+  ),
+  figure(
+    "by hand: a closed run of 25 ft takes 3 pieces and 1 ft, an open one of 15 ft 1 and 7 ft, cut from one more",
+    (BED) => BED.JOB_PIECES(15, 8, 0, 25, 0),
+    5,
+  ),
+  figure("by hand: 30 + 20 and 30 + 18 ft", (BED) => BED.JOB_ROLLS(column(["2 x 30", "20; 18"]), 50), 2),
+  figure(
+    "by hand: 3 of 30 ft come off 2 rolls of 50 with one lap: 30 + 20, and 11 + 30",
+    (BED) => BED.JOB_ROLLS("3 x 30'", 50),
+    2,
+  ),
+  figure("by hand: 1 strip of 120 ft is 50 + 49 + 21 with laps of a foot", (BED) => BED.JOB_ROLLS(120, 50), 3),
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 2.25 / 12), 267),
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 4 / 12), 150),
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 8 / 12), 75),

@@ -1,0 +1,59 @@
+import { Button } from "../Button";
+import { dollarText, shareText } from "../numbers";
+import { JobOptions } from "./JobOptions";
+import type { Job } from "./makePapers";
+import type { Papers } from "./usePapers";
+
+interface JobPriceProps {
+  readonly work: Papers;
+  readonly job: Job;
+  readonly disabled: boolean;
+}
+
+/** What the beds cost as one job, and its estimate in the workbook. */
+export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: JobPriceProps) {
+  const { together, insertJob, details, addOption } = work;
+  const { value, problem } = together;
+  if (problem) return <p class="notice trouble">{problem}</p>;
+  if (!value) return null;
+  const { job, apart } = value;
+  const { price, profit, marginOnPrice } = onSheet?.amounts ?? (job.amounts as Readonly<Record<string, number>>);
+  const saved = apart === undefined || price === undefined ? 0 : apart - price;
+  const sheetName = details.job.trim() || "Job";
+  return (
+    <section aria-labelledby="job-price-heading">
+      <h2 id="job-price-heading">Price of the job</h2>
+      {price === undefined ? (
+        <p class="notice trouble">The job estimate on the sheet {onSheet?.sheet} has no price. It says why.</p>
+      ) : (
+        <p>
+          <strong>{dollarText(price)}</strong> before tax for {beds.length === 1 ? "1 bed" : `${beds.length} beds`}
+          {profit !== undefined && `, profit ${dollarText(profit)} (margin ${shareText(marginOnPrice)})`}.
+          {saved > 0 &&
+            apart !== undefined &&
+            ` Priced one by one they come to ${dollarText(apart)}: ${dollarText(saved)} more.`}
+        </p>
+      )}
+      {onSheet ? (
+        <>
+          <p class="below">
+            From the job estimate on the sheet {onSheet.sheet}. The order, the crew sheet, and the proposal follow it.
+          </p>
+          <JobOptions addOption={addOption} options={options} disabled={disabled} />
+        </>
+      ) : (
+        <>
+          <p class="below">
+            The job estimate is a live sheet: its beds, its lines priced once, discount, tax, and deposit, with room for
+            lines of your own.
+          </p>
+          <p class="row">
+            <Button main off={disabled} onPress={() => void insertJob()}>
+              {`Add job estimate on a new sheet “${sheetName}”`}
+            </Button>
+          </p>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,221 @@
+import { countsInPlan } from "../../layout/planOfEstimate";
+import { isSame } from "../../quantities/bed/estimate";
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import type { BedForm } from "../../quantities/bed/form";
+import { type LineKind, lineKinds } from "../../quantities/bed/lines";
+import type { Rates } from "../../quantities/bed/rates";
+import { toCents } from "../../quantities/cents";
+import type { BedNeeds } from "../../quantities/job/bedNeeds";
+import type { JobOrder, OrderLine } from "../../quantities/job/order";
+import { type BedToPrice, kindsOfBeds, type OwnLine, type PricedJob, priceJob } from "../../quantities/job/priceJob";
+
+import { MissingCell } from "../../sheets/job/bedCells";
+import { jobBlock } from "../../sheets/job/jobBlock";
+import { followingForm, jobSheet } from "../../sheets/job/jobSheet";
+import type { JobLineShown, JobOnSheet } from "../../sheets/job/readJobBlock";
+import type { SheetBed } from "../../sheets/job/sheetBed";
+import { type Inserted, insertPlan } from "../../workbook/change/insert";
+import { WorkbookFailure } from "../../workbook/failure";
+import { previewOf } from "../preview";
+import { typedLines } from "./needsOf";
+import type { FoundBed } from "./readJob";
+
+/** The price of the beds as one job, and what their own prices come to. */
+export interface TogetherPrice {
+  readonly job: PricedJob;
+  /** Undefined where a bed has no price of its own. */
+  readonly apart: number | undefined;
+}
+
+/**
+ * Prices the beds as one job.
+ *
+ * @param beds at least one, all worked out.
+ * @throws Problem where a bed's inputs don't go together.
+ */
+export function priceTogether(beds: readonly FoundBed[]): TogetherPrice {
+  const own = beds.flatMap(({ block }) =>
+    block.lines.flatMap((line) => (line.key === undefined ? [ownLine(line)] : [])),
+  );
+  const prices = beds.map(({ block }) => block.price);
+  const apart = prices.every((price) => price !== undefined)
+    ? prices.reduce((cents: number, price) => cents + toCents(price as number), 0) / 100
+    : undefined;
+  return { job: priceJob(beds.flatMap(toPrice), { own }), apart };
+}
+
+function toPrice({ block, worked }: FoundBed): BedToPrice[] {
+  if (!worked) return [];
+  const { bed, plan, estimate } = worked;
+  const typed = Object.fromEntries(
+    typedLines(block, estimate).map(({ line, quantity, unitCost }) => [
+      line,
+      { ...(quantity !== undefined && { quantity }), ...(unitCost !== undefined && { unitCost }) },
+    ]),
+  );
+  return [{ name: block.name, bed, laid: plan && countsInPlan(bed, plan), typed }];
+}
+
+function ownLine({ label, unit, quantity, unitCost = 0, kind }: FoundBed["block"]["lines"][number]): OwnLine {
+  return { label, unit, quantity, unitCost, kind: kindOf(kind) };
+}
+
+const kindOf = (text: string): LineKind => lineKinds.find((kind) => kind === text) ?? "material";
+
+/** The job estimate for just these beds; undefined where the workbook has none. */
+export function jobOnSheetOf(jobs: readonly JobOnSheet[], beds: readonly FoundBed[]): JobOnSheet | undefined {
+  return jobs.find((job) => job.beds.length === beds.length && beds.every((bed) => isInJob(bed, job)));
+}
+
+/** Whether a bed's block is one of a job's. */
+export function isInJob(bed: FoundBed, job: JobOnSheet): boolean {
+  return inJob(bed, job) !== undefined;
+}
+
+/** A bed's share of the price, as the job's estimate shows it. */
+export function shareOf(bed: FoundBed, job: JobOnSheet): number | undefined {
+  return inJob(bed, job)?.price;
+}
+
+function inJob({ block: { sheet, area }, onSheet }: FoundBed, { beds }: JobOnSheet) {
+  if (!onSheet) return undefined;
+  return beds.find(
+    (bed) =>
+      bed.sheet === sheet &&
+      area.row <= bed.cell.row &&
+      bed.cell.row < area.row + area.rows &&
+      area.column <= bed.cell.column &&
+      bed.cell.column < area.column + area.columns,
+  );
+}
+
+/** What the first version of a job is called. */
+const FIRST_OPTION = "Option 1";
+
+/**
+ * Writes the estimate of the job on a new sheet.
+ *
+ * @throws WorkbookFailure for a bed without an estimate block, or whose block has lost a row that the job needs.
+ */
+export async function insertJob(name: string, beds: readonly FoundBed[]): Promise<Inserted> {
+  const onSheet = beds.map(({ onSheet: bed, where }): SheetBed => {
+    if (!bed) throw new WorkbookFailure(`${where} has no estimate of its own. Insert one for it, then make the job.`);
+    return bed;
+  });
+  const kinds = kindsOfBeds(beds.flatMap(toPrice));
+  const job = { name, option: FIRST_OPTION, differs: "", isChosen: true, beds: onSheet, kinds };
+  try {
+    jobBlock(job, { row: 0, column: 0 });
+  } catch (error) {
+    if (!(error instanceof MissingCell)) throw error;
+    throw new WorkbookFailure(
+      `${error.bed}: its estimate has lost a row that the job needs (${error.key}). Undo that, or insert it anew.`,
+    );
+  }
+  return insertPlan((at) => jobBlock(job, at), { kind: "new sheet", name: name.trim() || "Job" });
+}
+
+/** What another version of a job is made from. */
+export interface NewOption {
+  readonly name: string;
+  /** What is typed in place of what the beds have, by field. */
+  readonly differences: Readonly<Partial<Record<FieldKey, string>>>;
+}
+
+/**
+ * Writes another version of a job on a new sheet: its beds follow the first one's in all that isn't different.
+ *
+ * @param beds of the version that it follows, with blocks; @param rates the office's, for the price of another stone.
+ * @throws WorkbookFailure where a bed can't be worked out with the differences; it says which and why.
+ */
+export async function insertOption(
+  { name: job }: JobOnSheet,
+  beds: readonly FoundBed[],
+  { name, differences }: NewOption,
+  rates: Rates | undefined,
+): Promise<Inserted> {
+  const forms = beds.flatMap(({ onSheet }) =>
+    onSheet ? [{ ...followingForm(onSheet, differences), ...(rates && { rates }) }] : [],
+  );
+  const toPriceOf = (form: BedForm): BedToPrice => {
+    const preview = previewOf(form);
+    if (!preview.estimate)
+      throw new WorkbookFailure(`${form.name || "A bed"}: ${preview.problems[0]?.message} Nothing was written.`);
+    return { name: form.name, bed: preview.bed, laid: countsInPlan(preview.bed, preview.plan) };
+  };
+  const kinds = kindsOfBeds(forms.map(toPriceOf));
+  const differs = Object.entries(differences)
+    .map(([key, text]) => `${fields[key as FieldKey].label}: ${text}`)
+    .join("; ");
+  const head = { name: job, option: name, differs, isChosen: false };
+  const sheetName = [job, name].filter(Boolean).join(" ");
+  return insertPlan((at) => jobSheet({ ...head, forms, kinds }, at), { kind: "new sheet", name: sheetName });
+}
+
+/** What the estimator added on the job's own sheet, as what one more "bed" takes. */
+export function ownNeeds({ lines, name }: JobOnSheet): BedNeeds {
+  const own = lines.filter(({ isStandard, isLinked }) => !isStandard && !isLinked);
+  return {
+    name: name || "Whole job",
+    others: own
+      .filter(({ kind }) => kind !== "labor")
+      .map(({ label, unit, quantity, unitCost }) => ({
+        item: label || "Not named",
+        unit,
+        order: { quantity, typed: true, ...(unitCost !== undefined && { unitCost }) },
+      })),
+    work: {
+      areaSqFt: 0,
+      bankYards: 0,
+      fabricSqFt: 0,
+      stoneYards: 0,
+      barrowTrips: 0,
+      hours: {},
+      otherHours: [
+        ...own.filter(({ kind }) => kind === "labor"),
+        ...lines.filter(({ label, quantity }) => label === SET_UP && quantity > 0),
+      ].map(({ label, quantity, comesFirst }) => ({
+        label: label || "Other work",
+        hours: quantity,
+        ...((comesFirst || label === SET_UP) && { comesFirst: true }),
+      })),
+    },
+  };
+}
+
+const SET_UP = "Set up and travel";
+
+/** An order in which what was typed over on the job's sheet is ordered as typed. */
+export function asTyped(order: JobOrder, { lines }: JobOnSheet): JobOrder {
+  return {
+    ...order,
+    lines: order.lines.map((line) => {
+      const typed = lines.find((shown) => shown.isTyped && shown.isStandard && isSame(shown.label, labelOf(line)));
+      if (!typed || typed.quantity === line.order) return line;
+      const notes = [
+        ...line.notes,
+        `${line.order} ${line.orderUnit} worked out; ${typed.quantity} typed in the job estimate.`,
+      ];
+      return { ...line, order: typed.quantity, saved: line.bedByBed - typed.quantity, notes };
+    }),
+  };
+}
+
+/** What the job's estimate calls a line of the order. */
+function labelOf({ key, item, specification }: OrderLine): string {
+  const [kind] = key.split("|");
+  if (kind === "stone") return `Stone, ${item}, ${specification}`;
+  if (kind === "delivery") return `Delivery, ${specification}`;
+  if (kind === "border") return `Edging pieces, ${specification}`;
+  if (kind === "fabric") return `Fabric rolls, ${specification}`;
+  return item;
+}
+
+/** The lines of a job's own sheet that the customer reads about. */
+export function ownScope({ lines }: JobOnSheet): {
+  readonly first: readonly JobLineShown[];
+  readonly after: readonly JobLineShown[];
+} {
+  const own = lines.filter(({ isStandard, isLinked, label }) => !isStandard && !isLinked && label.trim() !== "");
+  return { first: own.filter(({ comesFirst }) => comesFirst), after: own.filter(({ comesFirst }) => !comesFirst) };
+}

@@ -1,0 +1,56 @@
+import type { Way } from "./form";
+
+/*
+ * How fabric and pins of a bed are counted: by the rule for a plain rectangle, or on the bed laid out in plan.
+ */
+
+/** What an expression can depend on beyond numbers: how the bed was measured, and how long its lists are. */
+export interface Outline {
+  readonly way: Way;
+  readonly widths: number;
+  readonly points: number;
+  readonly cutOuts: number;
+  /** The bed can be laid out in plan, so fabric and pins are counted there. */
+  readonly inPlan: boolean;
+}
+
+/** The call that lays a bed out in plan, and which column of its list holds what. */
+function layout({ way, cutOuts }: Outline): string {
+  const laying =
+    "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
+    `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
+  const calls: Readonly<Record<Way, string>> = {
+    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
+    round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
+    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying})`,
+    points: `BED.LAYOUT({points},${laying})`,
+    area: "",
+  };
+  return calls[way];
+}
+export const LAYOUT_COLUMNS = { strips: 3, fabricSqFt: 4, rolls: 5, pins: 7, stripList: 8 } as const;
+
+/** Where the rule for a plain rectangle holds; undefined for a bed that never is one. */
+const isPlain = ({ way, cutOuts }: Outline): string | undefined =>
+  way === "rectangle" && cutOuts === 0 ? "OR({cornerRadius.decimal}=0,{roundedCorners}=0)" : undefined;
+
+/** One thing for a plain rectangle, another for a bed that is counted on its plan. */
+export function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): string {
+  if (!outline.inPlan) return byRule;
+  const plain = isPlain(outline);
+  return plain ? `IF(${plain},${byRule},${inPlan})` : inPlan;
+}
+
+/** A count by the rule for a plain rectangle, or the one of the layout's list. */
+export const counted =
+  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "") =>
+  (outline: Outline) =>
+    byRuleOrPlan(outline, byRule, `INDEX(${layout(outline)},2,${LAYOUT_COLUMNS[column]})${after}`);
+
+export const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
+/** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */
+export const PINS_AROUND_OTHERS =
+  "+BED.ORDER_UP({cutAround.decimal},{pinSpacing.decimal}/12)/({pinSpacing.decimal}/12)";
+
+/** The lengths of fabric to cut, as BED.JOB_ROLLS reads them: "3 x 18.5", or a list of the strips in plan. */
+export const STRIPS_TO_CUT = counted('{fabricStrips}&" x "&{fabricLength}', "stripList");

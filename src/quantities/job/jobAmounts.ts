@@ -1,0 +1,435 @@
+import { type Amount, allRuns, isClosed } from "../bed/amounts";
+import { fields } from "../bed/fields";
+import { type Outline, STRIPS_TO_CUT } from "../bed/inPlan";
+import type { LineKind } from "../bed/lines";
+
+/*
+ * The price of a job, declared once like the estimate of a bed (`bed/amounts.ts`). What the job takes of each bed is a
+ * row of one value a bed, written in the bed's own keys. Everything after it is written in the job's keys, in which
+ * `{beds.X}` is such a row. The pane evaluates it (`priceJob.ts`), and the block in the sheet prints it
+ * (`sheets/job/jobBlock.ts`).
+ *
+ * Needs are added before they are rounded to what is sold. What was typed over on a line of a bed's own block is
+ * taken as typed, beside what the other beds need together.
+ */
+
+type Expression = string | ((outline: Outline) => string);
+
+/** One value of each bed. */
+export interface BedRow {
+  readonly label: string;
+  readonly unit: string;
+  readonly shows?: Amount["shows"] | "words";
+  readonly is: Expression;
+}
+
+const unlessTyped = (line: string, is: string) => `IF({${line}.isTyped},0,${is})`;
+const ifTyped = (line: string) => `IF({${line}.isTyped},{${line}.quantity},0)`;
+const row = (label: string, unit: string, is: Expression, shows?: BedRow["shows"]): BedRow => ({
+  label,
+  unit,
+  is,
+  ...(shows && { shows }),
+});
+const hoursOf = (line: string) => `{${line}.quantity}`;
+const STAKES_TYPED = "OR({edging.isTyped},{stakeLine.isTyped})";
+const USUAL_FINISH = fields.borderFinish.initial;
+
+/** What the job takes of each bed, in the order of its working. */
+export const bedRows = {
+  area: row("Area", "sq ft", "{stoneArea}"),
+  edging: row("Edging", "ft", allRuns),
+  depth: row("Stone depth", "in", "{stoneDepth}"),
+  alone: row("Cost by itself", "", "{directCost}", "money"),
+
+  stone: row(
+    "Stone",
+    "",
+    'IF(ISNUMBER({stone}),"stone of "&{stone}&" tons/cu yd",{stone})&", to "&{stoneSize.decimal}&" in"',
+    "words",
+  ),
+  stoneTons: row("Stone needed", "tons", unlessTyped("stoneLine", "{stoneTons}")),
+  stoneTyped: row("Stone typed in the bed's block", "tons", ifTyped("stoneLine")),
+  stoneDensity: row("Stone weighs", "tons/cu yd", "{stoneDensity}"),
+  stoneStep: row("Sold in steps of", "tons", "{orderStep}"),
+  stoneMinimum: row("Minimum", "tons", "{orderMinimum}"),
+  stoneCost: row("Stone, cost of a ton", "", "{stoneLine.unitCost}", "money"),
+  loadsTyped: row("Deliveries typed", "loads", ifTyped("delivery")),
+  tonsOfLoadsTyped: row("Stone on those", "tons", "IF({delivery.isTyped},{stoneLine.quantity},0)"),
+
+  edgingKind: row(
+    "Edging kind",
+    "",
+    '{borderHeight.decimal}&" in high, "&{pieceLength.decimal}&" ft long"&' +
+      `IF(OR({borderFinish}="",{borderFinish}="${USUAL_FINISH}"),"",", "&{borderFinish})`,
+    "words",
+  ),
+  openRun: row("Run with two ends", "ft", openRun),
+  closedRun: row("Closed run", "ft", closedRun),
+  innerRun: row("Closed run inside", "ft", innerRun),
+  pieceLength: row("Length of a piece", "ft", "{pieceLength.decimal}"),
+  pieceLap: row("Lap of pieces", "in", "{pieceLap.decimal}"),
+  ownPieces: row("Pieces by itself", "pieces", unlessTyped("edging", "{pieces}"), "whole"),
+  piecesTyped: row("Pieces typed", "pieces", ifTyped("edging")),
+  pieceCost: row("Cost of a piece", "", "{edging.unitCost}", "money"),
+  stakes: row("Stakes needed", "stakes", `IF(${STAKES_TYPED},0,{stakes})`, "whole"),
+  stakesTyped: row("Extra stakes typed", "stakes", `IF(${STAKES_TYPED},{stakeLine.quantity},0)`),
+  piecesOfTyped: row("Pieces that go with those", "pieces", `IF(${STAKES_TYPED},{edging.quantity},0)`),
+  stakesPerPiece: row("Stakes that come with a piece", "stakes", "{stakesPerPiece}"),
+  stakeCost: row("Cost of a stake", "", "{stakeLine.unitCost}", "money"),
+
+  fabricKind: row("Fabric", "", '{rollWidth.decimal}&" ft × "&{rollLength.decimal}&" ft"', "words"),
+  strips: row("Strips to cut", "ft", stripsToCut, "words"),
+  rollLength: row("Length of a roll", "ft", "{rollLength.decimal}"),
+  endLap: row("End lap", "in", "{endLap.decimal}"),
+  ownRolls: row("Rolls by itself", "rolls", unlessTyped("fabric", "{rolls}"), "whole"),
+  rollsTyped: row("Rolls typed", "rolls", ifTyped("fabric")),
+  rollCost: row("Cost of a roll", "", "{fabric.unitCost}", "money"),
+
+  pins: row("Pins needed", "pins", unlessTyped("pinLine", "{pins}"), "whole"),
+  boxesTyped: row("Boxes of pins typed", "boxes", ifTyped("pinLine")),
+
+  spoil: row("Spoil, loose", "cu yd", "{spoilYards}"),
+  spoilHauled: row("Spoil to haul together", "cu yd", unlessTyped("haul", "{spoilYards}")),
+  haulsTyped: row("Loads typed, haul off", "loads", ifTyped("haul")),
+  spoilDumped: row("Spoil to dump together", "cu yd", unlessTyped("dump", "{spoilYards}")),
+  dumpsTyped: row("Loads typed, dump fee", "loads", ifTyped("dump")),
+  spoilTons: row("Spoil weighs", "tons", "{spoilYards}*{soilTonsPerYard}"),
+
+  scrapeTime: row("Scrape and load", "labor hours", hoursOf("scrape")),
+  edgingTime: row("Set edging", "labor hours", hoursOf("setEdging")),
+  fabricTime: row("Lay and pin fabric", "labor hours", hoursOf("layFabric")),
+  spreadTime: row("Wheelbarrow and spread", "labor hours", hoursOf("spread")),
+  cleanUpTime: row("Clean up", "labor hours", hoursOf("cleanUp")),
+} as const satisfies Record<string, BedRow>;
+export type BedRowKey = keyof typeof bedRows;
+
+function openRun(outline: Outline): string {
+  return unlessTyped("edging", `IF(${isClosed(outline)},0,{borderRun})`);
+}
+
+function closedRun(outline: Outline): string {
+  return unlessTyped("edging", `IF(${isClosed(outline)},{borderRun},0)`);
+}
+
+function innerRun({ way }: Outline): string {
+  return way === "round" ? unlessTyped("edging", "{innerRun}") : "0";
+}
+
+function stripsToCut(outline: Outline): string {
+  return `IF({fabric.isTyped},"",${STRIPS_TO_CUT(outline)})`;
+}
+
+/** Rows by which beds are sorted into kinds, each with lines of its own. */
+export const kindRows = { stone: "stone", edging: "edgingKind", fabric: "fabricKind" } as const satisfies Record<
+  string,
+  BedRowKey
+>;
+export type KindOf = keyof typeof kindRows;
+
+/** What the job takes from its first bed alone: it has one crew, one set of trucks, one minimum charge. */
+export const jobSettings = [
+  ...["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"],
+  ...["crewRate", "crewSize", "crewDay", "truckYards", "truckPayload", "deliveryYards", "deliveryPayload"],
+  ...["pinsPerBox"],
+] as const;
+
+/** A priced line of the job. Its label may be an expression, which begins with "=". */
+export interface JobLine {
+  readonly key: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly quantity: string;
+  readonly unitCost: string;
+  readonly kind: LineKind;
+  readonly shows?: Amount["shows"];
+}
+
+/** What a line of one kind of stone, edging, or fabric rests on, with keys such as `stone1.needed`. */
+export interface JobAmount {
+  readonly key: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly is: string;
+  readonly shows?: Amount["shows"] | "words";
+}
+
+/** How many kinds the beds of a job have. */
+export type Kinds = Readonly<Record<KindOf, number>>;
+
+const ofKind = (of: KindOf, key: string) => ({
+  /** The row's values of beds of this kind, added up. */
+  sum: (values: BedRowKey) => `SUMIF({beds.${kindRows[of]}},{${key}.kind},{beds.${values}})`,
+  /** The row's value of the first bed of this kind. */
+  first: (values: BedRowKey) =>
+    `IF({${key}.kind}="none",0,INDEX({beds.${values}},MATCH({${key}.kind},{beds.${kindRows[of]}},0)))`,
+});
+
+/** The amounts behind the lines of each kind. */
+export function kindAmounts(kinds: Kinds): JobAmount[] {
+  const amount = (key: string, label: string, unit: string, is: string, shows?: JobAmount["shows"]): JobAmount => ({
+    key,
+    label,
+    unit,
+    is,
+    ...(shows && { shows }),
+  });
+  const kindOf = (of: KindOf, key: string, n: number) =>
+    amount(
+      `${key}.kind`,
+      "Kind",
+      "",
+      // Beds may come to have fewer kinds than lines.
+      `IF(MAX({kinds.${of}})<${n},"none",INDEX({beds.${kindRows[of]}},MATCH(${n},{kinds.${of}},0)))`,
+      "words",
+    );
+  return [
+    ...each(kinds.stone, "stone", (key, n) => {
+      const { sum, first } = ofKind("stone", key);
+      return [
+        kindOf("stone", key, n),
+        amount(`${key}.needed`, "Stone needed together", "tons", sum("stoneTons")),
+        amount(`${key}.density`, "Stone weighs", "tons/cu yd", first("stoneDensity")),
+        amount(
+          `${key}.toDeliver`,
+          "Stone to deliver",
+          "tons",
+          `MAX(0,{stoneLine${n}.quantity}-${sum("tonsOfLoadsTyped")})`,
+        ),
+      ];
+    }),
+    ...each(kinds.edging, "edging", (key, n) => {
+      const { sum, first } = ofKind("edging", key);
+      const stakes = (pieces: string) =>
+        `(MAX(0,${sum("stakes")}-(${pieces}+${sum("piecesTyped")}-${sum("piecesOfTyped")})*${first("stakesPerPiece")})+${sum("stakesTyped")})`;
+      const cost = (pieces: string) => `${pieces}*${first("pieceCost")}+${stakes(pieces)}*${first("stakeCost")}`;
+      return [
+        kindOf("edging", key, n),
+        amount(`${key}.beds`, "Beds with this edging", "beds", `SUM({${key}.has})`, "whole"),
+        amount(`${key}.apart`, "Pieces, bed by bed", "pieces", sum("ownPieces"), "whole"),
+        amount(
+          `${key}.together`,
+          "Pieces, cut together",
+          "pieces",
+          `IF({${key}.beds}<2,{${key}.apart},MIN({${key}.apart},BED.JOB_PIECES({${key}.open},${first("pieceLength")},${first("pieceLap")},{${key}.closed})))`,
+          "whole",
+        ),
+        amount(
+          `${key}.pieces`,
+          "Pieces, the cheaper of both with their stakes",
+          "pieces",
+          `IF(${cost(`{${key}.together}`)}>${cost(`{${key}.apart}`)},{${key}.apart},{${key}.together})`,
+          "whole",
+        ),
+        amount(`${key}.stakes`, "Extra stakes", "stakes", stakes(`{${key}.pieces}`), "whole"),
+      ];
+    }),
+    ...each(kinds.fabric, "fabric", (key, n) => {
+      const { sum, first } = ofKind("fabric", key);
+      return [
+        kindOf("fabric", key, n),
+        amount(`${key}.beds`, "Beds with this fabric", "beds", `SUM({${key}.has})`, "whole"),
+        amount(`${key}.apart`, "Rolls, bed by bed", "rolls", sum("ownRolls"), "whole"),
+        amount(
+          `${key}.rolls`,
+          "Rolls, cut together",
+          "rolls",
+          `IF({${key}.beds}<2,{${key}.apart},MIN({${key}.apart},BED.JOB_ROLLS({${key}.strips},${first("rollLength")},${first("endLap")})))`,
+          "whole",
+        ),
+      ];
+    }),
+  ];
+}
+
+function each<T>(kinds: number, name: KindOf, make: (key: string, n: number) => readonly T[]): T[] {
+  return Array.from({ length: kinds }, (_, index) => make(`${name}${index + 1}`, index + 1)).flat();
+}
+
+/** Rows of one kind of edging or fabric: the values of its beds, and nothing for the others. */
+export const kindLists = {
+  edging: {
+    open: { label: "Runs with two ends", is: "{openRun}" },
+    closed: { label: "Closed runs", is: "{closedRun}" },
+    // Right below the closed runs: both are one range.
+    inner: { label: "Closed runs inside", is: "{innerRun}" },
+    has: { label: "Has runs to cut", is: "IF({openRun}+{closedRun}+{innerRun}>0,1,0)" },
+  },
+  fabric: {
+    strips: { label: "Strips to cut", is: "{strips}" },
+    has: { label: "Has strips to cut", is: "IF({ownRolls}>0,1,0)" },
+  },
+} as const;
+
+/** The standard lines of a job, in the order in which the work is done. */
+export function jobLines(kinds: Kinds): JobLine[] {
+  const labor = (key: string, label: string, quantity: string): JobLine => ({
+    key,
+    label,
+    unit: "labor hours",
+    quantity,
+    unitCost: "{crewRate}",
+    kind: "labor",
+  });
+  const spoilLoads = (yards: BedRowKey, typed: BedRowKey) =>
+    `IF(SUM({beds.${yards}})>0,BED.LOADS(SUM({beds.${yards}}),{truckYards},SUM({beds.spoilTons})/SUM({beds.spoil}),{truckPayload}),0)` +
+    `+SUM({beds.${typed}})`;
+  const hauling = { unit: "loads", kind: "hauling", shows: "whole" } as const;
+  const buy = (unit: string) => ({ unit, kind: "material", shows: "whole" }) as const;
+  return [
+    labor("setUp", "Set up and travel", "{setUpHours}"),
+    labor("scrape", "Scrape and load", "SUM({beds.scrapeTime})"),
+    {
+      ...hauling,
+      key: "haul",
+      label: "Haul off",
+      quantity: spoilLoads("spoilHauled", "haulsTyped"),
+      unitCost: "{first.haul.unitCost}",
+    },
+    {
+      ...hauling,
+      key: "dump",
+      label: "Dump fee",
+      quantity: spoilLoads("spoilDumped", "dumpsTyped"),
+      unitCost: "{first.dump.unitCost}",
+    },
+    ...each(kinds.edging, "edging", (key, n): JobLine[] => {
+      const { sum, first } = ofKind("edging", key);
+      return [
+        {
+          ...buy("pieces"),
+          key: `edgingLine${n}`,
+          label: `="Edging pieces, "&{${key}.kind}`,
+          quantity: `{${key}.pieces}+${sum("piecesTyped")}`,
+          unitCost: first("pieceCost"),
+        },
+        {
+          ...buy("stakes"),
+          key: `stakeLine${n}`,
+          label: "Extra stakes",
+          quantity: `{${key}.stakes}`,
+          unitCost: first("stakeCost"),
+        },
+      ];
+    }),
+    labor("setEdging", "Set edging", "SUM({beds.edgingTime})"),
+    ...each(kinds.fabric, "fabric", (key, n): JobLine[] => {
+      const { sum, first } = ofKind("fabric", key);
+      return [
+        {
+          ...buy("rolls"),
+          key: `fabricLine${n}`,
+          label: `="Fabric rolls, "&{${key}.kind}`,
+          quantity: `{${key}.rolls}+${sum("rollsTyped")}`,
+          unitCost: first("rollCost"),
+        },
+      ];
+    }),
+    {
+      ...buy("boxes"),
+      key: "pinLine",
+      label: "Pins",
+      quantity: "BED.ORDER_UP(SUM({beds.pins}),{pinsPerBox})/{pinsPerBox}+SUM({beds.boxesTyped})",
+      unitCost: "{first.pinLine.unitCost}",
+    },
+    labor("layFabric", "Lay and pin fabric", "SUM({beds.fabricTime})"),
+    ...each(kinds.stone, "stone", (key, n): JobLine[] => {
+      const { sum, first } = ofKind("stone", key);
+      const order = `BED.ORDER_UP({${key}.needed},${first("stoneStep")},${first("stoneMinimum")})`;
+      return [
+        {
+          key: `stoneLine${n}`,
+          label: `="Stone, "&{${key}.kind}`,
+          unit: "tons",
+          quantity: `IF({${key}.needed}>0,${order},0)+${sum("stoneTyped")}`,
+          unitCost: first("stoneCost"),
+          kind: "material",
+        },
+        {
+          ...hauling,
+          key: `deliveryLine${n}`,
+          label: `="Delivery, "&{${key}.kind}`,
+          quantity:
+            `IF({${key}.toDeliver}>0,BED.LOADS({${key}.toDeliver}/{${key}.density},{deliveryYards},{${key}.density},{deliveryPayload}),0)` +
+            `+${sum("loadsTyped")}`,
+          unitCost: "{first.delivery.unitCost}",
+        },
+      ];
+    }),
+    labor("spread", "Wheelbarrow and spread", "SUM({beds.spreadTime})"),
+    // One clean-up for the job: the longest that any of its beds asks for.
+    labor("cleanUp", "Clean up", "MAX({beds.cleanUpTime})"),
+  ];
+}
+
+/** What a line works out of its own quantity, unit cost, kind, and discount. */
+export const jobLineFormulas = {
+  cost: "{quantity}*{unitCost}",
+  markup: 'IF({kind}="labor",{laborMarkup},IF({kind}="hauling",{haulingMarkup},{materialMarkup}))',
+  price: "{cost}*(1+{markup})*(1-{discount})",
+} as const;
+
+/** From the lines to the total, in order. */
+export const jobPrice = {
+  directCost: { label: "Cost of the lines", unit: "", shows: "money", is: "SUM({lines.cost})" },
+  linePrices: { label: "Prices of the lines", unit: "", shows: "money", is: "SUM({lines.price})" },
+  overheadCost: {
+    label: "Overhead",
+    unit: "",
+    how: "share of the cost of the lines",
+    shows: "money",
+    is: "{overhead}*{directCost}",
+  },
+  fullCost: { label: "Cost with overhead", unit: "", shows: "money", is: "{directCost}+{overheadCost}" },
+  listPrice: {
+    label: "Price before discount",
+    unit: "",
+    how: "prices and overhead, or the minimum charge where that is more",
+    shows: "money",
+    is: "ROUND(MAX({minimumCharge}+0,{linePrices}+{overheadCost}),2)",
+  },
+  discountSum: {
+    label: "Discount",
+    unit: "",
+    shows: "money",
+    is: "ROUND({discountShare}*{listPrice}+{discountAmount},2)",
+  },
+  price: { label: "Price", unit: "before tax", shows: "money", is: "{listPrice}-{discountSum}" },
+  profit: { label: "Profit", unit: "", how: "price less cost with overhead", shows: "money", is: "{price}-{fullCost}" },
+  marginOnPrice: {
+    label: "Margin on price",
+    unit: "",
+    how: "profit ÷ price",
+    shows: "share",
+    is: 'IF({price}>0,{profit}/{price},"")',
+  },
+  markupOnCost: {
+    label: "Markup on cost",
+    unit: "",
+    how: "profit ÷ cost; always more than the margin",
+    shows: "share",
+    is: 'IF({fullCost}>0,{profit}/{fullCost},"")',
+  },
+  pricePerSqFt: { label: "Price per sq ft", unit: "", shows: "money", is: "{price}/SUM({beds.area})" },
+  taxSum: { label: "Sales tax", unit: "", shows: "money", is: "ROUND({salesTax}*{price},2)" },
+  priceWithTax: { label: "Total due", unit: "", shows: "money", is: "{price}+{taxSum}" },
+  depositSum: { label: "Deposit", unit: "", shows: "money", is: "ROUND({depositShare}*{priceWithTax},2)" },
+  balance: { label: "Balance", unit: "", shows: "money", is: "{priceWithTax}-{depositSum}" },
+  laborHours: { label: "Labor", unit: "labor hours", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
+  crewDays: {
+    label: "Crew time",
+    unit: "days",
+    how: "for the whole crew together",
+    is: "{laborHours}/({crewSize}*{crewDay})",
+  },
+} as const satisfies Record<string, Amount>;
+export type JobPriceKey = keyof typeof jobPrice;
+
+/** What is typed about the job as a whole, each with what it starts as. */
+export const jobInputs = {
+  setUpHours: { label: "Set up and travel", unit: "labor hours", initial: 0 },
+  discountShare: { label: "Discount, %", unit: "%", initial: 0 },
+  discountAmount: { label: "Discount, amount", unit: "$", initial: 0 },
+  depositShare: { label: "Deposit, %", unit: "%", initial: 0 },
+} as const satisfies Record<string, { label: string; unit: string; initial: number }>;
+export type JobInputKey = keyof typeof jobInputs;

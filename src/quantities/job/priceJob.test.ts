@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { countsInPlan } from "../../layout/planOfEstimate";
+import { estimateBed } from "../bed/estimate";
+import { type BedForm, blankForm } from "../bed/form";
+import { readForm } from "../bed/read";
+import { must } from "../must";
+import { type BedToPrice, priceJob, split } from "./priceJob";
+
+function bed(name: string, form: Partial<BedForm>): BedToPrice {
+  const read = readForm({ ...blankForm(), name, ...form });
+  const { bed: made } = read as { bed: BedToPrice["bed"] };
+  return { name, bed: must(made), laid: countsInPlan(must(made)) };
+}
+
+const strip = bed("Wall", { typed: { length: `32' 6 1/2"`, width: "3" } });
+const rounded = bed("Walk", { typed: { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2" } });
+const ring = bed("Tree", { way: "round", typed: { diameter: "8", innerDiameter: "2" } });
+const kidney = bed("Kidney", {
+  way: "widths",
+  typed: { spacing: "4" },
+  widths: ["0", "3", "4.5", "5", "4", "2.5", "0"],
+  cutOuts: [["12", "1.5", "2", "3"]],
+});
+const four = [strip, rounded, ring, kidney];
+
+describe("a job of one bed", () => {
+  test.each(four.map((one) => [one.name, one] as const))("costs what the estimate of %s says", (_, one) => {
+    const alone = estimateBed(one.bed, one.laid);
+    const { amounts, lines } = priceJob([one]);
+    expect(amounts.price).toBe(alone.price);
+    expect(amounts.priceWithTax).toBe(alone.priceWithTax);
+    expect(amounts.laborHours).toBeCloseTo(alone.laborHours, 9);
+    expect(lines.reduce((sum, { cost }) => sum + cost, 0)).toBeCloseTo(alone.directCost, 9);
+  });
+});
+
+test("four beds together cost less than four prices, and more than any one", () => {
+  const together = priceJob(four);
+  const apart = four.map((one) => estimateBed(one.bed, one.laid).price).reduce((sum, price) => sum + price, 0);
+  expect(together.amounts.price).toBeLessThan(apart);
+});
+
+test("parts of a price add up to the cent", () => {
+  expect(split(100, [1, 1, 1])).toEqual([33.33, 33.34, 33.33]);
+});

@@ -1,0 +1,21 @@
+/** The first cell of every job block, by which it is found again. */
+export const JOB_TITLE = "Stone bed job";
+
+/** Headings of the block's parts, as they stand in its first column. */
+export const jobHeadings = {
+  beds: "Beds",
+  lines: "Lines",
+  price: "Price",
+  cautions: "Cautions: local codes, the ticket and licensed practice rule",
+  settings: "Crew, trucks, and boxes",
+  working: "From each bed",
+  kinds: "Kinds ordered together",
+} as const;
+
+/** Which version of a job a block is, and whether it is the one that gets built. */
+export const OPTION_LABEL = "Option";
+export const CHOSEN_LABEL = "Chosen";
+
+/** Blank lines for the estimator's own, before the standard lines and after them. */
+export const OWN_BEFORE = 2;
+export const OWN_AFTER = 3;

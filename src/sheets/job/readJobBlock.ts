@@ -1,0 +1,177 @@
+import { type JobPriceKey, jobLines, jobPrice } from "../../quantities/job/jobAmounts";
+import { type Anchor, type Area, areaIn } from "../../spreadsheet/areas";
+import { BLOCK_TITLE } from "../estimate/headings";
+import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL } from "./jobHeadings";
+
+/** A line of a job as its block shows it now. */
+export interface JobLineShown {
+  readonly label: string;
+  readonly quantity: number;
+  readonly unit: string;
+  /** Before markup; undefined where the cell holds no number. */
+  readonly unitCost: number | undefined;
+  readonly price: number | undefined;
+  readonly kind: string;
+  /** Above the standard lines: work that comes first. */
+  readonly comesFirst: boolean;
+  /** One of the standard lines, whatever its quantity. */
+  readonly isStandard: boolean;
+  /** It follows a line that was added to a bed's own block. */
+  readonly isLinked: boolean;
+  /** The quantity was typed over its formula. */
+  readonly isTyped: boolean;
+}
+
+/** A job block that was found in a workbook. */
+export interface JobOnSheet {
+  readonly sheet: string;
+  readonly area: Area;
+  readonly name: string;
+  /** The cells of the beds' names, in the beds' own blocks. */
+  readonly beds: readonly { readonly sheet: string; readonly cell: Anchor; readonly price: number | undefined }[];
+  readonly lines: readonly JobLineShown[];
+  /** What the price part shows; undefined for a cell without a number. */
+  readonly amounts: Readonly<Partial<Record<JobPriceKey, number>>>;
+  /** Which version of the job it is, what sets it apart, and whether it is the chosen one. */
+  readonly option: string;
+  readonly differs: string;
+  readonly isChosen: boolean;
+  /** It rests on sample prices. */
+  readonly hasSamples: boolean;
+}
+
+/** What is read of a sheet's used range. */
+interface UsedCells extends Anchor {
+  readonly values: readonly (readonly unknown[])[];
+  readonly formulas: readonly (readonly unknown[])[];
+}
+
+type Row = readonly unknown[];
+const COLUMNS = 10;
+/** Labels of the standard lines; those of a kind of stone, edging, or fabric begin so. */
+const STANDARD = jobLines({ stone: 1, edging: 1, fabric: 1 }).map(
+  ({ label }) => /^="([^"]*)"/.exec(label)?.[1] ?? label,
+);
+const FIRST_LINE = STANDARD[0];
+/** A line that follows a bed's block has nothing but the place of a cell there. */
+const ELSEWHERE = /^=(?:'(?:[^']|'')*'|[\w.]+)!\$?[A-Z]{1,3}\$?\d+$/i;
+/** The name of a bed follows its block: `=IF('Front walk'!B1="",…`. */
+const NAME_FORMULA = /^=IF\(((?:(?:'(?:[^']|'')*'|[\w.]+)!)?\$?[A-Z]{1,3}\$?\d+)=/i;
+
+/**
+ * Every job block of a sheet, with what it shows.
+ *
+ * @param sheet its name; @param used what is used of it.
+ */
+export function findJobBlocks(sheet: string, used: UsedCells): JobOnSheet[] {
+  const startsOf = (title: string) =>
+    used.values.flatMap((cells, row) =>
+      cells.flatMap((content, column) => (content === title ? [{ row, column }] : [])),
+    );
+  const titles = startsOf(JOB_TITLE);
+  // Beds of its own are below it.
+  const starts = [...titles, ...startsOf(BLOCK_TITLE)].sort((one, other) => one.row - other.row);
+  return titles.flatMap(({ row, column }) => {
+    const next = starts.find((other) => other.column === column && other.row > row);
+    const cut = (cells: readonly Row[]) =>
+      cells.slice(row, next?.row).map((all) => all.slice(column, column + COLUMNS));
+    const [values, formulas] = [cut(used.values), cut(used.formulas)];
+    const part = partsOf(values);
+    const beds = part(jobHeadings.beds);
+    const lines = part(jobHeadings.lines);
+    if (!beds || !lines) return [];
+    const headOf = (label: string) => values.slice(0, beds.first).find(([first]) => first === label);
+    const rows = values.findLastIndex(([label]) => text(label) !== "") + 1;
+    return {
+      sheet,
+      area: { row: used.row + row, column: used.column + column, rows, columns: COLUMNS },
+      name: text(values[0]?.[1]),
+      beds: bedsIn(sheet, values, formulas, beds),
+      lines: linesIn(values, formulas, lines),
+      amounts: amountsIn(values, part(jobHeadings.price)),
+      option: text(headOf(OPTION_LABEL)?.[1]),
+      differs: text(headOf(OPTION_LABEL)?.[4]),
+      isChosen: /^\s*yes\s*$/i.test(text(headOf(CHOSEN_LABEL)?.[1])),
+      hasSamples: values.slice(0, beds.first).some((cells) => text(cells[4]).startsWith("sample prices")),
+    };
+  });
+}
+
+interface Rows {
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Where the rows of a part are: below its heading, up to a blank row or a row of sums. */
+function partsOf(values: readonly Row[]): (heading: string) => Rows | undefined {
+  return (heading) => {
+    // The head of the block says "Price", too.
+    const at = values.findIndex(([label], row) => row > 4 && label === heading);
+    if (at < 0) return undefined;
+    const ends = ["All beds", "Sums"];
+    const length = values.slice(at + 1).findIndex((cells) => {
+      const label = text(cells[0]);
+      return ends.includes(label) || (heading === jobHeadings.price && label === jobHeadings.cautions);
+    });
+    return { first: at + 1, end: length < 0 ? values.length : at + 1 + length };
+  };
+}
+
+function bedsIn(
+  own: string,
+  values: readonly Row[],
+  formulas: readonly Row[],
+  { first, end }: Rows,
+): JobOnSheet["beds"] {
+  return formulas.slice(first, end).flatMap(([name], index) => {
+    const [, address] = NAME_FORMULA.exec(text(name)) ?? [];
+    const cell = address && areaIn(address);
+    if (!address || !cell) return [];
+    const named = address.slice(0, Math.max(0, address.lastIndexOf("!")));
+    const sheet = named === "" ? own : named.replace(/^'|'$/g, "").replaceAll("''", "'");
+    return [{ sheet, cell, price: number(values[first + index]?.[4]) }];
+  });
+}
+
+function linesIn(values: readonly Row[], formulas: readonly Row[], { first, end }: Rows): JobLineShown[] {
+  const labels = values.slice(first, end).map(([label]) => text(label));
+  const from = labels.indexOf(FIRST_LINE ?? "");
+  return values.slice(first, end).flatMap((cells, index) => {
+    const [label, quantity, unit, unitCost, , , , price, kind] = cells;
+    if (typeof quantity !== "number") return [];
+    const formula = formulas[first + index]?.[1];
+    // A standard line that was renamed still works its quantity out.
+    const isStandard =
+      STANDARD.some((standard) => (standard.endsWith(" ") ? text(label).startsWith(standard) : label === standard)) ||
+      (isFormula(formula) && !ELSEWHERE.test(text(formula)));
+    return [
+      {
+        label: text(label),
+        quantity,
+        unit: text(unit),
+        unitCost: number(unitCost),
+        price: number(price),
+        kind: text(kind),
+        comesFirst: index < from,
+        isStandard,
+        isLinked: ELSEWHERE.test(text(formula)),
+        isTyped: !isFormula(formula),
+      },
+    ];
+  });
+}
+
+function amountsIn(values: readonly Row[], part: Rows | undefined): JobOnSheet["amounts"] {
+  if (!part) return {};
+  const rows = values.slice(part.first, part.end);
+  return Object.fromEntries(
+    Object.entries(jobPrice).flatMap(([key, { label }]) => {
+      const shown = number(rows.findLast(([first]) => first === label)?.[1]);
+      return shown === undefined ? [] : [[key, shown]];
+    }),
+  );
+}
+
+const isFormula = (content: unknown) => typeof content === "string" && content.startsWith("=");
+const number = (content: unknown) => (typeof content === "number" && Number.isFinite(content) ? content : undefined);
+const text = (content: unknown) => (content === null || content === undefined ? "" : String(content));

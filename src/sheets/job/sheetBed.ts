@@ -1,0 +1,50 @@
+import type { BedForm } from "../../quantities/bed/form";
+import { lines } from "../../quantities/bed/lines";
+import type { Anchor, Area } from "../../spreadsheet/areas";
+import { headings } from "../estimate/headings";
+import { findBlocks, partsOf } from "../estimate/readBlock";
+import { type BedCells, bedCells } from "./bedCells";
+
+/** A bed's estimate block as a job refers to it. */
+export interface SheetBed {
+  readonly sheet: string;
+  readonly area: Area;
+  readonly name: string;
+  readonly form: BedForm;
+  readonly cells: BedCells;
+  /** The first cells of lines that the estimator added to the block. */
+  readonly own: readonly Anchor[];
+}
+
+/** What is read of a sheet's used range. */
+interface UsedCells extends Anchor {
+  readonly values: readonly (readonly unknown[])[];
+}
+
+/**
+ * The estimate blocks on a sheet, with the places of their cells.
+ *
+ * @param sheet its name; @param used what is used of it.
+ */
+export function findSheetBeds(sheet: string, used: UsedCells): SheetBed[] {
+  return findBlocks(used.values, used).map(({ area, form }) => {
+    const values = used.values
+      .slice(area.row - used.row, area.row - used.row + area.rows)
+      .map((row) => row.slice(area.column - used.column, area.column - used.column + area.columns));
+    const cells = bedCells(values, area, form);
+    return { sheet, area, name: form.name.trim(), form, cells, own: ownLines(values, area, cells) };
+  });
+}
+
+/** Rows among the lines that are none of the estimate's own, and say how much of what. */
+function ownLines(values: readonly (readonly unknown[])[], area: Area, cells: BedCells): Anchor[] {
+  const part = partsOf(values).find(({ heading }) => heading === headings.lines);
+  if (!part) return [];
+  const known = lines.map(({ key }) => cells.get(`${key}.quantity`)?.row);
+  const end = part.rows.findIndex(([label]) => label === "Sums");
+  return part.rows.slice(0, end < 0 ? undefined : end).flatMap((row, index) => {
+    const at = area.row + part.first + index;
+    const isOwn = !known.includes(at) && typeof row[1] === "number";
+    return isOwn ? [{ row: at, column: area.column }] : [];
+  });
+}
