@@ -40,7 +40,12 @@ export function ProposalPart({ work: { details, type, makeProposal, opens }, job
         A workbook of its own with text and numbers only. No cost, markup, formula, note, or hidden cell is in it.
       </p>
       <Group heading="Letterhead" opens={!details.officeAddress && !details.officePhone && !details.officeLicense}>
-        {field("Office address", "officeAddress")}
+        <TextArea
+          label="Office address"
+          rows={2}
+          value={details.officeAddress}
+          onType={(officeAddress) => type({ officeAddress })}
+        />
         {field("Office phone", "officePhone")}
         {field("License number", "officeLicense")}
       </Group>

@@ -31,9 +31,9 @@ export const officeTexts = {
     choices: { calendar: "calendar days", working: "business days" },
   },
   byBed: {
-    label: "Price on the customer's sheet",
+    label: "Price on the proposal",
     most: SHORT,
-    choices: { bed: "by bed", sum: "one sum for the job" },
+    choices: { bed: "by bed", sum: "one price for the job" },
   },
   validDays: { label: "Days that the price is good", most: SHORT },
   depositPercent: { label: "Deposit, percent", most: SHORT },

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { rowHeights } from "../rowHeights";
 import { type Proposal, type ProposalOption, proposalSheet } from "./proposal";
 
 /** An invented job. By hand: 2,202.75 − 100 = 2,102.75; with 147.19 tax 2,249.94, of which 30% is 674.98. */
@@ -46,6 +47,13 @@ describe("the proposal", () => {
     expect(rowOf("License no.")).toEqual(["OH 12345", "Good through", "January 6, 2027"]);
     expect(rowOf("Prepared for")).toEqual(["A. Reed"]);
     expect(rowOf("Job site")).toEqual(["12 Alder Court"]);
+  });
+
+  test("gives an address of two lines the room of two", () => {
+    const letterhead = { ...proposal.letterhead, address: "14 Quarry Road\nMarysville, OH 43040" };
+    const plan = proposalSheet({ ...proposal, letterhead }, "letter", { row: 0, column: 0 });
+    const row = plan.formulas.findIndex(([first]) => first === "Address");
+    expect(rowHeights(plan)[row]).toBe(30);
   });
 
   test("leaves a line to write on for what is blank", () => {
