@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { countsInPlan } from "../../src/layout/planOfEstimate";
+import { insertJob } from "../../src/pane/papers/jobTogether";
+import { readJob } from "../../src/pane/papers/readJob";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { type BedToPrice, kindsOfBeds, priceJob } from "../../src/quantities/job/priceJob";
@@ -196,7 +198,7 @@ describe("another version of the job", () => {
       option: "Granite",
       differs: "Stone: crushed granite; Border height: 5",
       isChosen: false,
-      forms: following,
+      beds: following,
       kinds: kindsOfBeds(changedForms.map(toPrice)),
     };
     const inserted = await insertPlan((at) => jobSheet(job, at), { kind: "new sheet", name: "Alder Court Granite" });
@@ -233,5 +235,37 @@ describe("another version of the job", () => {
     await write(forms[1]!.name, length, `18' 6"`);
     expect((await option())?.amounts.price).toBe(before);
     expect(value("price")).toBe(first);
+  });
+});
+
+describe("beds that are rows of a list", () => {
+  test("get estimates of their own below the job, which follow the rows", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Bed list");
+      sheet.getRange("A1:F3").values = [
+        ["Bed", "Length, in", "Width, ft", "Depth, in", "Stone", "Waste"],
+        ["North side", 240, 4, 2.5, "river rock", 8],
+        ["South side", 300, "3' 6\"", 2.5, "pea gravel", 8],
+      ];
+      await context.sync();
+    });
+    const found = await readJob();
+    const rows = found.beds.filter(({ where }) => where.startsWith("Bed list"));
+    expect(rows.map(({ block }) => block.name)).toEqual(["North side", "South side"]);
+    // One bed with a block of its own, and two from the list.
+    const [walk] = found.beds.filter(({ block }) => block.name === "Walk" && block.sheet === "Walk");
+    const inserted = await insertJob("Mixed job", [walk!, ...rows]);
+    if (!inserted.done) throw new Error("a new sheet is free");
+
+    const listed = (length: string, width: string, stone: string) =>
+      form("", { typed: { length, width, borderHeight: "4.5", stone, waste: "8%" } });
+    const priceOf = (...list: BedForm[]) => Number(priceJob(list.map(toPrice)).amounts.price);
+    const shown = async () => (await jobsOfWorkbook()).find(({ sheet }) => sheet === inserted.sheetName);
+    const south = listed("25", "3.5", "pea gravel");
+    expect((await shown())?.amounts.price).toBeCloseTo(priceOf(forms[1]!, listed("20", "4", "river rock"), south), 9);
+    expect((await shown())?.beds.map(({ sheet }) => sheet)).toEqual(["Walk", inserted.sheetName, inserted.sheetName]);
+
+    await write("Bed list", "B2", 360);
+    expect((await shown())?.amounts.price).toBeCloseTo(priceOf(forms[1]!, listed("30", "4", "river rock"), south), 9);
   });
 });

@@ -246,6 +246,7 @@ describe("a row of a list", () => {
     stone: "river rock",
     measured: { length: 18.5, width: 5, depth: 2, waste: 0.08 },
     quantities: { order: 1.5, price: 812.345 },
+    formulas: {},
   };
 
   test("is a bed of the job, ordered as it stands there, at the price that it shows", () => {

@@ -10,7 +10,6 @@ import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { type BedToPrice, kindsOfBeds, type OwnLine, type PricedJob, priceJob } from "../../quantities/job/priceJob";
 
 import { MissingCell } from "../../sheets/job/bedCells";
-import { jobBlock } from "../../sheets/job/jobBlock";
 import { followingForm, jobSheet } from "../../sheets/job/jobSheet";
 import type { JobLineShown, JobOnSheet } from "../../sheets/job/readJobBlock";
 import type { SheetBed } from "../../sheets/job/sheetBed";
@@ -95,24 +94,27 @@ const FIRST_OPTION = "Option 1";
 /**
  * Writes the estimate of the job on a new sheet.
  *
- * @throws WorkbookFailure for a bed without an estimate block, or whose block has lost a row that the job needs.
+ * A bed that is a row of a list gets an estimate of its own there, which follows the row.
+ *
+ * @throws WorkbookFailure for a bed whose block has lost a row that the job needs.
  */
 export async function insertJob(name: string, beds: readonly FoundBed[]): Promise<Inserted> {
-  const onSheet = beds.map(({ onSheet: bed, where }): SheetBed => {
-    if (!bed) throw new WorkbookFailure(`${where} has no estimate of its own. Insert one for it, then make the job.`);
-    return bed;
+  const parts = beds.map(({ onSheet, follows, where }): SheetBed | BedForm => {
+    const part = onSheet ?? follows;
+    if (!part) throw new WorkbookFailure(`${where} can't be found again. Nothing was written. Read again.`);
+    return part;
   });
-  const kinds = kindsOfBeds(beds.flatMap(toPrice));
-  const job = { name, option: FIRST_OPTION, differs: "", isChosen: true, beds: onSheet, kinds };
+  const head = { name, option: FIRST_OPTION, differs: "", isChosen: true };
+  const job = { ...head, beds: parts, kinds: kindsOfBeds(beds.flatMap(toPrice)) };
   try {
-    jobBlock(job, { row: 0, column: 0 });
+    jobSheet(job, { row: 0, column: 0 });
   } catch (error) {
     if (!(error instanceof MissingCell)) throw error;
     throw new WorkbookFailure(
-      `${error.bed}: its estimate has lost a row that the job needs (${error.key}). Undo that, or insert it anew.`,
+      `${error.bed}: its estimate has lost a row that the job needs (${error.key}). Nothing was written. Put the row back, or insert the estimate anew.`,
     );
   }
-  return insertPlan((at) => jobBlock(job, at), { kind: "new sheet", name: name.trim() || "Job" });
+  return insertPlan((at) => jobSheet(job, at), { kind: "new sheet", name: name.trim() || "Job" });
 }
 
 /** What another version of a job is made from. */
@@ -149,7 +151,7 @@ export async function insertOption(
     .join("; ");
   const head = { name: job, option: name, differs, isChosen: false };
   const sheetName = [job, name].filter(Boolean).join(" ");
-  return insertPlan((at) => jobSheet({ ...head, forms, kinds }, at), { kind: "new sheet", name: sheetName });
+  return insertPlan((at) => jobSheet({ ...head, beds: forms, kinds }, at), { kind: "new sheet", name: sheetName });
 }
 
 /** What the estimator added on the job's own sheet, as what one more "bed" takes. */

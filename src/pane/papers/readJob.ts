@@ -1,3 +1,4 @@
+import type { BedForm } from "../../quantities/bed/form";
 import type { Rates } from "../../quantities/bed/rates";
 import type { SheetFacts, WorkbookFacts } from "../../review/facts";
 import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
@@ -22,6 +23,8 @@ export interface FoundBed {
   readonly block: JobBed;
   /** Where the cells of its block are; undefined for a row of a list. */
   readonly onSheet?: SheetBed | undefined;
+  /** For a row of a list: the form of an estimate that follows it. */
+  readonly follows?: BedForm | undefined;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
 }

@@ -25,6 +25,8 @@ const QUANTITY_OF: Readonly<Record<string, ResultRole>> = {
 /** A row of a list as a bed of the job, worked out as far as its columns go. */
 export interface RowBed {
   readonly block: JobBed;
+  /** The bed as a form whose inputs follow the row; with it the row gets an estimate of its own. */
+  readonly follows: BedForm;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
 }
@@ -39,6 +41,7 @@ export interface RowBed {
 export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): RowBed {
   const form = formOf(row, rates);
   const preview = previewOf(form);
+  const follows: BedForm = { ...form, links: linksOf(row, form) };
   const price = row.quantities.price;
   const base = {
     sheet,
@@ -50,14 +53,14 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     samples: rates && price !== undefined ? samplesOf(rates, textOf(form, "stone")) : [],
   };
   if (!preview.estimate)
-    return { block: { ...base, lines: [] }, worked: undefined, problem: preview.problems[0]?.message };
+    return { block: { ...base, lines: [] }, follows, worked: undefined, problem: preview.problems[0]?.message };
   const { bed, plan, estimate } = preview;
   const lines = estimate.lines.map(({ key, label, unit, amount, unitCost, kind }): BedLine => {
     const role = QUANTITY_OF[key];
     const quantity = (role && row.quantities[role]) ?? amount;
     return { key, label, unit, quantity, unitCost, kind, typed: false };
   });
-  return { block: { ...base, lines }, worked: { bed, plan, estimate }, problem: undefined };
+  return { block: { ...base, lines }, follows, worked: { bed, plan, estimate }, problem: undefined };
 }
 
 /** A row's price rests on the rates of the workbook, so on those that are still samples. */
@@ -89,6 +92,26 @@ function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates 
     way: isRectangle ? "rectangle" : "area",
     typed: { ...Object.fromEntries(typed), ...(stone && { stone }) },
   };
+}
+
+/** The row's cells behind the inputs of its form. */
+function linksOf({ formulas }: JobRow, form: BedForm): Record<string, string> {
+  const withInchesOf = (feet: string | undefined, inches: string | undefined) =>
+    feet && (inches ? `(${feet}+${inches}/${INCHES_PER_FOOT})` : feet);
+  const length = withInchesOf(formulas.length, formulas.lengthInches);
+  const width = withInchesOf(formulas.width, formulas.widthInches);
+  const shape =
+    form.way === "rectangle"
+      ? { length, width, cornerRadius: formulas.radius, roundedCorners: formulas.corners }
+      : { area: formulas.area, edge: formulas.border, longest: length, widest: width };
+  const given = {
+    ...shape,
+    waste: formulas.waste,
+    scrapeDepth: formulas.scrape,
+    borderHeight: formulas.depth && `(${formulas.depth}+${borderFor(0, form)})`,
+    stone: formulas.stone,
+  };
+  return Object.fromEntries(Object.entries(given).flatMap(([key, formula]) => (formula ? [[key, formula]] : [])));
 }
 
 /** A border as high as a depth of stone asks for: the trench below the scrape and the gap below its top come on top. */

@@ -13,24 +13,32 @@ import { inSheet } from "./bedCells";
 import { type JobHead, jobBlock, jobRows } from "./jobBlock";
 import type { SheetBed } from "./sheetBed";
 
-/** A job whose beds have their blocks below it, on its own sheet. */
+/** A job of beds that have blocks elsewhere, and of forms whose blocks come below it on its own sheet. */
 export interface JobWithBeds extends JobHead {
-  readonly forms: readonly BedForm[];
+  readonly beds: readonly (SheetBed | BedForm)[];
   readonly kinds: Kinds;
 }
 
 /**
- * The estimate of a job with the blocks of its beds below it: for another version of a job, and for beds that were
- * rows of a list.
+ * The estimate of a job, and below it the blocks of its beds that have none: for another version of a job, and for beds
+ * that are rows of a list.
  *
  * @param at the first cell; the plan is for a sheet of its own.
  */
 export function jobSheet(job: JobWithBeds, at: Anchor): Plan {
   // How many rows the job has doesn't depend on where its beds are.
-  const first = jobRows({ ...job, beds: bedsBelow(job.forms, at) }).length + 1;
-  const beds = bedsBelow(job.forms, { ...at, row: at.row + first });
-  const blocks = beds.map(({ form, area }) => estimateBlock(form, area));
+  const first = jobRows({ ...job, beds: placed(job.beds, at) }).length + 1;
+  const beds = placed(job.beds, { ...at, row: at.row + first });
+  const blocks = beds.filter(({ sheet }) => sheet === "").map(({ form, area }) => estimateBlock(form, area));
   return stacked(jobBlock({ ...job, beds }, at), blocks, first);
+}
+
+function placed(beds: JobWithBeds["beds"], at: Anchor): SheetBed[] {
+  const below = bedsBelow(
+    beds.flatMap((bed) => ("cells" in bed ? [] : bed)),
+    at,
+  );
+  return beds.map((bed) => ("cells" in bed ? bed : must(below.shift())));
 }
 
 /** Beds one below the other, a row apart. */

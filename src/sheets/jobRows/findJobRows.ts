@@ -1,6 +1,7 @@
 import { type UnitName, units } from "../../headings/units";
 import { must } from "../../quantities/must";
 import { readTape } from "../../quantities/tape";
+import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
 import { fitColumns } from "./fit";
 import { headingRows, judgeRows, rowsBelow } from "./listRows";
 import { isMeasure, ListCells, type ListSheet } from "./listSheet";
@@ -17,6 +18,8 @@ export interface JobRow {
   readonly measured: Readonly<Partial<Record<InputRole, number>>>;
   /** What stands in the columns of results, in the units of {@link ResultRole}: square feet, feet, short tons, pieces. */
   readonly quantities: Readonly<Partial<Record<ResultRole, number>>>;
+  /** The same values as formulas on their cells, in the same units. */
+  readonly formulas: Readonly<Partial<Record<Role, string>>>;
 }
 
 interface JobList {
@@ -49,7 +52,7 @@ export function findJobRows(sheet: ListSheet): JobList[] {
       .map((roles) => roles.map((role) => neededColumn(role as Role, must(columns.get(role as Role)).column)));
     if (needed.length === 0) return [];
     const beds = judgeRows(cells, heading, rows, needed).filter(({ kind }) => kind === "bed");
-    const read = beds.map(({ row }) => readRow(cells, row, columns));
+    const read = beds.map(({ row }) => readRow(cells, sheet.name, row, columns));
     return read.length > 0 ? [{ sheet: sheet.name, headingRow: heading.row, beds: read }] : [];
   });
 }
@@ -60,6 +63,7 @@ function neededColumn(role: Role, column: number) {
 
 function readRow(
   cells: ListCells,
+  sheet: string,
   row: number,
   columns: ReadonlyMap<Role, { readonly column: number; readonly unit: UnitName | undefined }>,
 ): JobRow {
@@ -69,13 +73,17 @@ function readRow(
   };
   const measured: Partial<Record<InputRole, number>> = {};
   const quantities: Partial<Record<ResultRole, number>> = {};
+  const formulas: Partial<Record<Role, string>> = {};
   for (const [role, { column, unit }] of columns) {
     const value = amount(cells, row, column, role, unit);
     if (value === undefined) continue;
+    formulas[role] = formulaOf(cells, sheet, row, column, role, unit);
     if (isResult(role)) quantities[role] = value;
     else if (role !== "job" && role !== "bed" && role !== "stone") measured[role] = value;
   }
-  return { row, job: text("job"), bed: text("bed"), stone: text("stone"), measured, quantities };
+  const stone = columns.get("stone");
+  if (stone && text("stone")) formulas.stone = cellOn(sheet, row, stone.column);
+  return { row, job: text("job"), bed: text("bed"), stone: text("stone"), measured, quantities, formulas };
 }
 
 /** A cell's number in the role's own unit; tape text by its own unit. */
@@ -96,6 +104,28 @@ function amount(
   }
   if (role === "waste") return number >= 1 ? number / 100 : number;
   return own && unit ? inUnit(number, unit, own) : number;
+}
+
+const cellOn = (sheet: string, row: number, column: number) => `${quotedSheet(sheet)}!${cellAddress({ row, column })}`;
+
+/** What {@link amount} gives, as a formula on the cell. */
+function formulaOf(
+  cells: ListCells,
+  sheet: string,
+  row: number,
+  column: number,
+  role: Role,
+  unit: UnitName | undefined,
+): string {
+  const cell = cellOn(sheet, row, column);
+  const number = cells.number(row, column);
+  const own = ownUnit(role);
+  if (number === undefined) return cell;
+  if (role === "waste") return number >= 1 ? `${cell}/100` : cell;
+  if (!own || !unit || own === unit) return cell;
+  const [toBase, by] = units[unit].toBase;
+  const [fromBase, factor] = units[own].toBase;
+  return `${cell}${toBase}${by}${fromBase === "*" ? "/" : "*"}${factor}`;
 }
 
 function inUnit(amount: number, from: UnitName, to: UnitName): number {
