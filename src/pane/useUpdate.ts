@@ -22,10 +22,13 @@ export function useUpdate(
   const [written, setWritten] = useState<WrittenUpdate>();
   /** What was in the form before a bed was opened. */
   const [formBefore, setFormBefore] = useState<BedForm>();
+  /** Whether the last update could not be made in place, so that a new estimate is the way. */
+  const [isRefused, setIsRefused] = useState(false);
   const known = rates?.found?.rates;
 
   const show = (next: OpenedBed) => {
     setOpened(next);
+    setIsRefused(false);
     setPreview(undefined);
     setReplaced([]);
     bed.load(next.form);
@@ -35,6 +38,7 @@ export function useUpdate(
     opened,
     preview,
     replaced,
+    isRefused,
     canUndo: written !== undefined,
     canBringBack: formBefore !== undefined,
     open: () =>
@@ -67,6 +71,7 @@ export function useUpdate(
         if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
         const { previewUpdate } = await fetchUpdate();
         const next = await previewUpdate(opened, bed.typedForm, known);
+        setIsRefused(next.refused !== undefined);
         if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
         if (next.lines.length === 0 && next.kept.length === 0) return "The estimate in the sheet is the same already.";
         setReplaced([]);

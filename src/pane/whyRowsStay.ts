@@ -14,9 +14,10 @@ const INSTEAD = "Nothing was changed. Insert it anew, then delete the old one.";
  * @returns one line for the person; undefined where nothing is in the way.
  */
 export async function whyRowsStay(
-  { sheetName, area: block }: { readonly sheetName: string; readonly area: Area },
+  { sheetName, area }: { readonly sheetName: string; readonly area: Area },
   update: BlockUpdate,
 ): Promise<string | undefined> {
+  const block = { ...area, rows: update.rows };
   const { facts } = await readWorkbook();
   const others: string[] = [];
   const readers: string[] = [];

@@ -44,6 +44,8 @@ export interface BlockUpdate {
   readonly inserted: readonly NewRows[];
   /** Rows of the sheet that go, and the rows that they were printed from. */
   readonly removed: readonly { readonly row: number; readonly label: string; readonly printed: DraftRow }[];
+  /** How many rows of the sheet are the block's: what was read may reach further down. */
+  readonly rows: number;
   /** Labels of rows that are gone from the sheet, where a changed formula needs them. */
   readonly missing: readonly string[];
 }
@@ -60,8 +62,11 @@ export function blockUpdate(
   next: readonly DraftRow[],
   there: BlockCells,
 ): BlockUpdate {
-  const { at, contents } = there;
-  const places = alignRows(previous, contents);
+  const { at } = there;
+  const places = alignRows(previous, there.contents);
+  const rows = places.reduce<number>((last, place) => Math.max(last, (place ?? -1) + 1), 0);
+  // What is below the block's last row in its columns is not the block's.
+  const contents = there.contents.slice(0, rows);
   const moves = movesOf(previous, next, places, contents.length);
   const before = addressesOf(previous, places, at);
   const after = addressesOf(next, moves.placesAfter, at);
@@ -114,14 +119,15 @@ export function blockUpdate(
     byHand,
     ownRows,
     operations: moves.operations.map((one) => ({ ...one, row: at.row + one.row })),
-    inserted: moves.inserted.map(({ place, rows, around }) => ({
+    inserted: moves.inserted.map(({ place, rows: fresh, around }) => ({
       row: at.row + place,
-      rows: rows.map((row) => {
+      rows: fresh.map((row) => {
         const { cells, ...rest } = withoutSharedRules(row, around);
         return { ...rest, cells: cells.map((cell) => cell && withoutKey(cell, resolved(cell.content, after)[0])) };
       }),
     })),
     removed,
+    rows,
     missing: [...missing],
   };
 }

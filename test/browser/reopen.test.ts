@@ -122,6 +122,19 @@ test("a bed that is measured in another way gets other rows where it is, and the
   expect(await formulas()).toEqual(before);
 });
 
+test("where something is below the estimate, other rows are refused, and a new estimate is offered", async () => {
+  await writeCells(page, SHEET, { A200: "Call the owner" });
+  await page.getByLabel("How it was measured").selectOption("round");
+  await page.getByLabel("Diameter", { exact: true }).fill("8");
+  await button(/^Update /).click();
+  await page
+    .getByRole("alert")
+    .filter({ hasText: /cells below or beside them would move \(A200\)\. Nothing was changed/ })
+    .waitFor();
+  await button("Insert on a new sheet").click();
+  await said("The estimate stands on Front walk 2");
+});
+
 test("nothing outside is asked, and no error is met", () => {
   expect(practice.outside).toEqual([]);
   expect(practice.errors).toEqual([]);

@@ -364,7 +364,10 @@ describe("an update by which rows come and go", () => {
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
       /cells below or beside them would move \(L9\)/,
     );
-    await host.type({ [`${sheet}!L9`]: "", "List!K1": `=${sheet}!B7*2` });
+    await host.type({ [`${sheet}!L9`]: "", [`${sheet}!A200`]: "call back" });
+    expect((await openAlone()).kept).toEqual([]);
+    expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(/would move \(A200\)/);
+    await host.type({ [`${sheet}!A200`]: "", "List!K1": `=${sheet}!B7*2` });
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
       /formulas read rows that would go \(List!K1\)/,
     );

@@ -33,10 +33,12 @@ export interface WrittenBlock {
  */
 export async function updateBlock(
   title: string,
-  { sheetId, sheetName, area, contents }: BlockInSheet,
+  { sheetId, sheetName, ...read }: BlockInSheet,
   update: BlockUpdate,
   replaced: readonly CellUpdate[] = [],
 ): Promise<WrittenBlock> {
+  const area = { ...read.area, rows: update.rows };
+  const contents = read.contents.slice(0, update.rows);
   const cells = [...update.changes, ...replaced].map(({ row, column, before, after }) => ({
     sheet: sheetName,
     row,
