@@ -84,7 +84,7 @@ export function InsertBar(props: InsertBarProps) {
               </Button>
             )}
           </p>
-          <details>
+          <details open={update.isRefused}>
             <summary>Insert it as a new estimate</summary>
             {insertRows}
           </details>

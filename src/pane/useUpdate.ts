@@ -29,6 +29,7 @@ export function useUpdate(
   const show = (next: OpenedBed) => {
     setOpened(next);
     setIsRefused(false);
+    setIsRefused(false);
     setPreview(undefined);
     setReplaced([]);
     bed.load(next.form);
@@ -71,6 +72,7 @@ export function useUpdate(
         if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
         const { previewUpdate } = await fetchUpdate();
         const next = await previewUpdate(opened, bed.typedForm, known);
+        setIsRefused(next.refused !== undefined);
         setIsRefused(next.refused !== undefined);
         if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
         if (next.lines.length === 0 && next.kept.length === 0) return "The estimate in the sheet is the same already.";
