@@ -29,13 +29,16 @@ export function canPrint(): boolean {
   }
 }
 
+/** Long documents have many words. */
+const MOST_BYTES = 64 << 20;
+
 /** The pages of a PDF file, with each word where it is printed. */
 export function pagesOf(pdf: Uint8Array): PrintedPage[] {
   const folder = mkdtempSync(join(tmpdir(), "bedrow-print-"));
   try {
     const path = join(folder, "file.pdf");
     writeFileSync(path, pdf);
-    const xml = execFileSync("pdftotext", ["-bbox", path, "-"], { encoding: "utf8" });
+    const xml = execFileSync("pdftotext", ["-bbox", path, "-"], { encoding: "utf8", maxBuffer: MOST_BYTES });
     return [...xml.matchAll(/<page width="([\d.]+)" height="([\d.]+)">(.*?)<\/page>/gs)].map(
       ([, width, height, inside = ""]) => ({ width: Number(width), height: Number(height), words: wordsIn(inside) }),
     );

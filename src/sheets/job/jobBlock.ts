@@ -23,7 +23,8 @@ import { compose, type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import { withKeys } from "../estimate/printed";
 import { blankRow, inputRow, resultRow, sectionRow, textRow } from "../estimate/rows";
 import { inLines } from "../file/lines";
-import type { FormatName, PageSetup, Plan } from "../plan";
+import { onePageWide } from "../onePageWide";
+import type { FormatName, Plan } from "../plan";
 import { named } from "../typed";
 import { fromBed, inSheet } from "./bedCells";
 import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL, OWN_AFTER, OWN_BEFORE } from "./jobHeadings";
@@ -64,16 +65,8 @@ export function jobBlock(job: JobToWrite, at: Anchor): Plan {
   const working = rows.findIndex(({ cells }) => cells[0]?.content === jobHeadings.settings);
   const columns = Math.max(WIDTHS.length, FIRST_BED + job.beds.length);
   const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? BED_WIDTH);
-  const page: PageSetup = {
-    landscape: true,
-    pagesWide: 1,
-    headingRows: 1,
-    breaksAbove: [working],
-    marginsIn: { top: 0.6, bottom: 0.7, left: 0.6, right: 0.6 },
-    footer: "Page &P of &N",
-  };
   const title = job.name.trim() ? `job estimate for ${job.name.trim()}` : "job estimate";
-  return { ...compose(title, rows, widths, at), page };
+  return { ...compose(title, rows, widths, at), page: onePageWide(widths, working, [working]) };
 }
 
 /** The rows of the block, for {@link jobBlock} and for finding its cells again. */
