@@ -170,6 +170,9 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
     },
     dispose() {
       for (const [name, value] of before) Reflect.set(globalThis, name, value);
+      // A calculation that is cut off would still report its progress a second later, in words that are gone by then.
+      const calculation = univer.__getInjector().get(sheets.TriggerCalculationController);
+      Reflect.set(calculation, "_startProgress", () => undefined);
       univer.dispose();
     },
   };
