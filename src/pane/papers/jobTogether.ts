@@ -1,5 +1,5 @@
 import { countsInPlan } from "../../layout/planOfEstimate";
-import { isSame } from "../../quantities/bed/estimate";
+import { isSame } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
 import { type LineKind, lineKinds } from "../../quantities/bed/lines";

@@ -27,7 +27,7 @@ import {
   SIDE_LENGTH,
   verdicts,
 } from "./amounts";
-import { evaluate, type Scope, type Value } from "./evaluate";
+import { evaluate, isSame, type Scope, type Value } from "./evaluate";
 import { LAYOUT_COLUMNS, type Outline } from "./inPlan";
 import { type EstimateLine, lines } from "./lines";
 import type { Bed } from "./read";
@@ -121,13 +121,6 @@ export const functions = {
   "BED.BARROW_TRIPS": barrowTrips,
   "BED.HAUL_HOURS": haulHours,
 } satisfies Scope["functions"];
-
-/** Texts are the same whatever their case, as in a sheet. */
-export function isSame(one: Value, other: Value): boolean {
-  return typeof one === "string" && typeof other === "string"
-    ? one.toLowerCase() === other.toLowerCase()
-    : one === other;
-}
 
 /**
  * The estimate of a bed: the amounts of `amounts.ts`, evaluated.

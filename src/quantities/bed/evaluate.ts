@@ -14,6 +14,13 @@ export interface Scope {
 /** A text as a formula holds it. */
 export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
+/** Texts are the same whatever their case, as in a sheet. */
+export function isSame(one: Value, other: Value): boolean {
+  return typeof one === "string" && typeof other === "string"
+    ? one.toLowerCase() === other.toLowerCase()
+    : one === other;
+}
+
 type Evaluate = (scope: Scope) => Value;
 
 const TOKEN = /\s*(\{[\w.]+\}|"(?:[^"]|"")*"|\d+(?:\.\d+)?|[A-Z][A-Z_.]*|<>|<=|>=|[-+*/^=<>(),&])/y;
@@ -21,8 +28,8 @@ const TOKEN = /\s*(\{[\w.]+\}|"(?:[^"]|"")*"|\d+(?:\.\d+)?|[A-Z][A-Z_.]*|<>|<=|>
 /** Operators by how loosely they bind, loosest first. */
 const LEVELS: readonly Readonly<Record<string, (one: Value, other: Value) => Value>>[] = [
   {
-    "=": (one, other) => one === other,
-    "<>": (one, other) => one !== other,
+    "=": isSame,
+    "<>": (one, other) => !isSame(one, other),
     "<=": (one, other) => one <= other,
     ">=": (one, other) => one >= other,
     "<": (one, other) => one < other,

@@ -1,4 +1,5 @@
 import { must } from "../must";
+import { orderUp } from "../stoneAmounts";
 import { addedUp } from "./addedUp";
 import { type Ask, orderOf, ownOf, partsOf } from "./asks";
 import { type LineWithWarnings, lineOf, type OrderedPart } from "./lineOf";
@@ -50,10 +51,12 @@ function deliveriesOf({ stones, orderTons }: StoneLot): OrderedDelivery[] {
     const { joined, bedByBed } = part;
     const together = joined.length > 1 && isOneTruck ? must(joined[0]).source : undefined;
     if (!together) return { ...part, order: bedByBed, hauls: part.asks.map(({ source }) => haulOf(source)) };
-    const yards = restTons / together.tonsPerYard;
-    const order = orderOf(part, () => loadsFor(yards, together.tonsPerYard, together.truck));
+    const { tonsPerYard, truck, yardStep, yardMinimum } = together;
+    // Where tons alone were typed, the bed's own block still counts loads of the tons it works out.
+    const shared = orderUp(addedUp(joined.map(({ source }) => source.tons)), yardStep, yardMinimum);
+    const order = orderOf(part, () => loadsFor(shared / tonsPerYard, tonsPerYard, truck));
     const loads = order - ownOf(part.beside);
-    const joinedHaul = { yards, tonsPerYard: together.tonsPerYard, loads, truck: together.truck };
+    const joinedHaul = { yards: restTons / tonsPerYard, tonsPerYard, loads, truck };
     return { ...part, order, hauls: [joinedHaul, ...part.beside.map(({ source }) => haulOf(source))] };
   });
 }

@@ -1,11 +1,15 @@
-import { isSame } from "../bed/estimate";
+import { isSame } from "../bed/evaluate";
 import { must } from "../must";
+import { orderUp } from "../stoneAmounts";
+import { wholeUp } from "../whole";
 import type { BedNeeds, OwnQuantity } from "./bedNeeds";
+import { loadsFor } from "./truck";
 
 /**
  * What beds take, on the terms of one job: trucks, boxes, and hauling prices are those of the first bed, what is bought
- * of one kind has the price and the steps of the first bed of that kind, and all the spoil weighs alike. The lines of
- * `jobAmounts.ts` are priced on the same terms, so an order of these needs is what the job's estimate counts.
+ * of one kind has the price and the steps of the first bed of that kind, and all the spoil weighs alike. What a bed
+ * orders by itself is rounded on these terms too, unless it was typed. The lines of `jobAmounts.ts` are priced on the
+ * same terms, so an order of these needs is what the job's estimate counts.
  *
  * @param beds at least one.
  * @example two beds with trucks of 5 and 10 cu yd: both come out with trucks of 5 cu yd
@@ -29,14 +33,15 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
         ({ kind, sizeIn }) => isSame(kind, stone.kind) && sizeIn === stone.sizeIn,
       );
       const { deliveries, truck } = firstOf((one) => one.stone);
+      const tons = orderUp(stone.tons, first.yardStep, first.yardMinimum);
       made.stone = {
         ...stone,
         tonsPerYard: first.tonsPerYard,
         yardStep: first.yardStep,
         yardMinimum: first.yardMinimum,
         truck,
-        order: priced(stone.order, first.order),
-        deliveries: priced(stone.deliveries, deliveries),
+        order: onTerms(stone.order, first.order, tons),
+        deliveries: onTerms(stone.deliveries, deliveries, loadsFor(tons / first.tonsPerYard, first.tonsPerYard, truck)),
       };
     }
     if (border) {
@@ -49,8 +54,8 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
         ...border,
         lapIn: first.lapIn,
         stakesPerPiece: first.stakesPerPiece,
-        pieces: priced(border.pieces, first.pieces),
-        extraStakes: priced(border.extraStakes, first.extraStakes),
+        pieces: onTerms(border.pieces, first.pieces),
+        extraStakes: onTerms(border.extraStakes, first.extraStakes),
       };
     }
     if (fabric) {
@@ -58,20 +63,23 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
         (one) => one.fabric,
         ({ rollWidthFt, rollLengthFt }) => rollWidthFt === fabric.rollWidthFt && rollLengthFt === fabric.rollLengthFt,
       );
-      made.fabric = { ...fabric, endLapIn: first.endLapIn, rolls: priced(fabric.rolls, first.rolls) };
+      made.fabric = { ...fabric, endLapIn: first.endLapIn, rolls: onTerms(fabric.rolls, first.rolls) };
     }
     if (pins) {
       const first = firstOf((one) => one.pins);
-      made.pins = { ...pins, pinsPerBox: first.pinsPerBox, boxes: priced(pins.boxes, first.boxes) };
+      const boxes = onTerms(pins.boxes, first.boxes, wholeUp(pins.count / first.pinsPerBox));
+      made.pins = { ...pins, pinsPerBox: first.pinsPerBox, boxes };
     }
     if (spoil) {
       const first = firstOf((one) => one.spoil);
+      const tonsPerYard = yards > 0 ? tons / yards : spoil.tonsPerYard;
+      const loads = loadsFor(spoil.yards, tonsPerYard, first.truck);
       made.spoil = {
         ...spoil,
         truck: first.truck,
-        tonsPerYard: yards > 0 ? tons / yards : spoil.tonsPerYard,
-        haul: priced(spoil.haul, first.haul),
-        ...(spoil.dump && first.dump && { dump: priced(spoil.dump, first.dump) }),
+        tonsPerYard,
+        haul: onTerms(spoil.haul, first.haul, loads),
+        ...(spoil.dump && first.dump && { dump: onTerms(spoil.dump, first.dump, loads) }),
       };
     }
     // The site is cleaned up once, as long as the longest of its beds asks for.
@@ -80,7 +88,11 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
   });
 }
 
-/** A quantity at the price of another. */
-function priced({ unitCost: _, ...own }: OwnQuantity, { unitCost }: OwnQuantity): OwnQuantity {
-  return { ...own, ...(unitCost !== undefined && { unitCost }) };
+/** A quantity at the price of another, and as many as its terms make it, unless it was typed. */
+function onTerms(
+  { unitCost: _, ...own }: OwnQuantity,
+  { unitCost }: OwnQuantity,
+  quantity = own.quantity,
+): OwnQuantity {
+  return { ...own, ...(!own.typed && { quantity }), ...(unitCost !== undefined && { unitCost }) };
 }

@@ -55,7 +55,7 @@ export const bedRows = {
   stoneMinimum: row("Minimum", "tons", "{orderMinimum}"),
   stoneCost: row("Stone, cost of a ton", "", "{stoneLine.unitCost}", "money"),
   loadsTyped: row("Deliveries typed", "loads", ifTyped("delivery")),
-  tonsOfLoadsTyped: row("Stone on those", "tons", "IF({delivery.isTyped},{stoneLine.quantity},0)"),
+  tonsToBring: row("Stone for shared deliveries", "tons", "IF({delivery.isTyped},0,{stoneTons})"),
 
   edgingKind: row(
     "Edging kind",
@@ -186,15 +186,20 @@ export function kindAmounts(kinds: Kinds): JobAmount[] {
   return [
     ...each(kinds.stone, "stone", (key, n) => {
       const { sum, first } = ofKind("stone", key);
+      const sold = (tons: string) =>
+        `IF(${tons}>0,BED.ORDER_UP(${tons},${first("stoneStep")},${first("stoneMinimum")}),0)`;
       return [
         kindOf("stone", key, n),
         amount(`${key}.needed`, "Stone needed together", "tons", sum("stoneTons")),
+        amount(`${key}.order`, "Stone to order together", "tons", sold(`{${key}.needed}`)),
         amount(`${key}.density`, "Stone weighs", "tons/cu yd", first("stoneDensity")),
         amount(
           `${key}.toDeliver`,
           "Stone to deliver",
           "tons",
-          `MAX(0,{stoneLine${n}.quantity}-${sum("tonsOfLoadsTyped")})`,
+          // A bed's own block counts loads of the tons it works out, also where others are typed. Tons that are typed on
+          // the job's line are delivered.
+          `MAX(0,${sold(sum("tonsToBring"))}+{stoneLine${n}.quantity}-{${key}.order}-${sum("stoneTyped")})`,
         ),
       ];
     }),
@@ -335,13 +340,12 @@ export function jobLines(kinds: Kinds): JobLine[] {
     labor("layFabric", "Lay and pin fabric", "SUM({beds.fabricTime})"),
     ...each(kinds.stone, "stone", (key, n): JobLine[] => {
       const { sum, first } = ofKind("stone", key);
-      const order = `BED.ORDER_UP({${key}.needed},${first("stoneStep")},${first("stoneMinimum")})`;
       return [
         {
           key: `stoneLine${n}`,
           label: `="Stone, "&{${key}.kind}`,
           unit: "tons",
-          quantity: `IF({${key}.needed}>0,${order},0)+${sum("stoneTyped")}`,
+          quantity: `{${key}.order}+${sum("stoneTyped")}`,
           unitCost: first("stoneCost"),
           kind: "material",
         },

@@ -1,5 +1,5 @@
-import { functions as bedFunctions, bedScope, isSame, type LaidCounts } from "../bed/estimate";
-import { evaluate, type Scope, type Value } from "../bed/evaluate";
+import { functions as bedFunctions, bedScope, type LaidCounts } from "../bed/estimate";
+import { evaluate, isSame, type Scope, type Value } from "../bed/evaluate";
 import { type LineKind, lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
 import { toCents } from "../cents";
