@@ -167,7 +167,7 @@ describe("a job block read back", () => {
     const stone = keyAddresses(estimateRows(forms[0]!), { row: 0, column: 0 }).get("stone")!;
     await write(forms[0]!.name, stone, "crushed granite");
     expect(value("headWords")).toBe(
-      "No price: a bed has a stone, edging, or fabric without a line here. Update this job.",
+      "No price: a bed has a stone, edging, or fabric without a line here. Add the job estimate again.",
     );
     expect((await jobsOfWorkbook())[0]?.amounts.price).toBeUndefined();
     await write(forms[0]!.name, stone, "river rock");

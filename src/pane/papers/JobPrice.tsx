@@ -44,12 +44,12 @@ export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: Jo
       ) : (
         <>
           <p class="below">
-            The job estimate is a live sheet: its beds, its lines priced once, discount, tax, and deposit, with room for
-            lines of your own.
+            The job estimate is a live sheet, “{sheetName}”: its beds, its lines priced once, discount, tax, and
+            deposit, with room for lines of your own.
           </p>
           <p class="row">
             <Button main off={disabled} onPress={() => void insertJob()}>
-              {`Add job estimate on a new sheet “${sheetName}”`}
+              Add job estimate
             </Button>
           </p>
         </>

@@ -103,7 +103,7 @@ export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToW
   ];
 }
 
-const NEW_KIND = "No price: a bed has a stone, edging, or fabric without a line here. Update this job.";
+const NEW_KIND = "No price: a bed has a stone, edging, or fabric without a line here. Add the job estimate again.";
 const IN_ERROR = "No price: a cell below is in error; it says why.";
 const SAMPLES = "sample prices: set your own in Rates";
 
