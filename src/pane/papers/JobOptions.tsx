@@ -7,6 +7,7 @@ import { Button } from "../Button";
 import { TextField } from "../Field";
 import { Group } from "../Group";
 import { dollarText } from "../numbers";
+import { differenceLabel } from "./jobTogether";
 import type { Papers } from "./usePapers";
 
 /** What another version of a job usually changes. */
@@ -73,7 +74,7 @@ export function JobOptions({ addOption, options, disabled }: JobOptionsProps) {
         {DIFFERENCES.map((key) => (
           <TextField
             key={key}
-            label={fields[key].label}
+            label={differenceLabel(key)}
             unit={fields[key].unit}
             value={typed[key] ?? ""}
             placeholder="no change"

@@ -2,7 +2,7 @@ import { countsInPlan } from "../../layout/planOfEstimate";
 import { isSame } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
-import { type LineKind, lineKinds } from "../../quantities/bed/lines";
+import { type LineKind, lineKinds, lines } from "../../quantities/bed/lines";
 import type { Rates } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
 import type { BedNeeds } from "../../quantities/job/bedNeeds";
@@ -124,6 +124,12 @@ export interface NewOption {
   readonly differences: Readonly<Partial<Record<FieldKey, string>>>;
 }
 
+/** What a field of an option is called: a unit cost has the label of its line. */
+export function differenceLabel(key: FieldKey): string {
+  const { label } = fields[key];
+  return lines.some(({ cost }) => cost === key) ? `${label}, unit cost` : label;
+}
+
 /**
  * Writes another version of a job on a new sheet: its beds follow the first one's in all that isn't different.
  *
@@ -147,7 +153,7 @@ export async function insertOption(
   };
   const kinds = kindsOfBeds(forms.map(toPriceOf));
   const differs = Object.entries(differences)
-    .map(([key, text]) => `${fields[key as FieldKey].label}: ${text}`)
+    .map(([key, text]) => `${differenceLabel(key as FieldKey)}: ${text}`)
     .join("; ");
   const head = { name: job, option: name, differs, isChosen: false };
   const sheetName = [job, name].filter(Boolean).join(" ");
@@ -155,8 +161,8 @@ export async function insertOption(
 }
 
 /** What the estimator added on the job's own sheet, as what one more "bed" takes. */
-export function ownNeeds({ lines, name }: JobOnSheet): BedNeeds {
-  const own = lines.filter(({ isStandard, isLinked }) => !isStandard && !isLinked);
+export function ownNeeds({ lines: shown, name }: JobOnSheet): BedNeeds {
+  const own = shown.filter(({ isStandard, isLinked }) => !isStandard && !isLinked);
   return {
     name: name || "Whole job",
     others: own
@@ -175,7 +181,7 @@ export function ownNeeds({ lines, name }: JobOnSheet): BedNeeds {
       hours: {},
       otherHours: [
         ...own.filter(({ kind }) => kind === "labor"),
-        ...lines.filter(({ label, quantity }) => label === SET_UP && quantity > 0),
+        ...shown.filter(({ label, quantity }) => label === SET_UP && quantity > 0),
       ].map(({ label, quantity, comesFirst }) => ({
         label: label || "Other work",
         hours: quantity,

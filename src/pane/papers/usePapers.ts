@@ -56,8 +56,8 @@ export function usePapers() {
   const chosen = useMemo(() => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed)), [found, isTicked]);
   const onSheet = useMemo(() => jobOnSheetOf(found?.jobs ?? [], chosen), [found, chosen]);
   const job = useMemo(
-    () => reckoned(() => (chosen.length > 0 ? jobOf(chosen, onSheet) : undefined)),
-    [chosen, onSheet],
+    () => reckoned(() => (chosen.length > 0 ? jobOf(chosen, onSheet, found?.jobs) : undefined)),
+    [chosen, onSheet, found],
   );
   const together = useMemo(() => reckoned(() => (chosen.length > 0 ? priceTogether(chosen) : undefined)), [chosen]);
   const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
