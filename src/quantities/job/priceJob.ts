@@ -6,8 +6,8 @@ import { toCents } from "../cents";
 import { listedStrips } from "../fabric";
 import { must } from "../must";
 import { Problem } from "../problem";
+import { bedRows, type KindOf, kindRows } from "./bedRows";
 import {
-  bedRows,
   type JobInputKey,
   type JobPriceKey,
   jobInputs,
@@ -15,11 +15,9 @@ import {
   jobLines,
   jobPrice,
   jobSettings,
-  type KindOf,
   type Kinds,
   kindAmounts,
   kindLists,
-  kindRows,
 } from "./jobAmounts";
 import { piecesTogether, rollsTogether, USUAL_CUT_LOSS_IN } from "./together";
 

@@ -1,33 +1,18 @@
 import { quoted } from "../../quantities/bed/evaluate";
-import { fields } from "../../quantities/bed/fields";
-import { lines as bedLines, lineKinds } from "../../quantities/bed/lines";
-import {
-  type BedRow,
-  bedRows,
-  type JobAmount,
-  type JobLine,
-  jobInputs,
-  jobLineFormulas,
-  jobLines,
-  jobPrice,
-  jobSettings,
-  type Kinds,
-  kindAmounts,
-  kindLists,
-  kindRows,
-} from "../../quantities/job/jobAmounts";
-import { must } from "../../quantities/must";
+import { jobInputs, jobPrice, type Kinds } from "../../quantities/job/jobAmounts";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
-import { compose, type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
-import { withKeys } from "../estimate/printed";
+import { compose, type DraftCell, type DraftRow } from "../compose";
 import { blankRow, inputRow, resultRow, sectionRow, textRow } from "../estimate/rows";
 import { inLines } from "../file/lines";
 import { onePageWide } from "../onePageWide";
 import type { FormatName, Plan } from "../plan";
 import { named } from "../typed";
-import { fromBed, inSheet } from "./bedCells";
-import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL, OWN_AFTER, OWN_BEFORE } from "./jobHeadings";
+import { inSheet } from "./bedCells";
+import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL } from "./jobHeadings";
+import { lineRows } from "./jobLineRows";
+import { across, printedJob } from "./jobPrinted";
+import { settingRow, settingRows, workingRows } from "./jobWorking";
 import type { SheetBed } from "./sheetBed";
 
 /** Least widths of the first ten columns, in characters; more beds than fit there have columns of this last width. */
@@ -122,9 +107,6 @@ function headRows(beds: readonly SheetBed[]): DraftRow[] {
   ];
 }
 
-/** The range of one row of the working, from the first bed to the last. */
-const across = (key: string, beds: readonly SheetBed[]) => `{${key}.1}:{${key}.${beds.length}}`;
-
 function bedTable(beds: readonly SheetBed[]): DraftRow[] {
   const number = (key: string, format: FormatName = "two"): DraftCell => ({
     content: `={${key}}`,
@@ -178,137 +160,6 @@ const MEASURED_WORDS = {
   area: "by area",
 } as const;
 
-function lineRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
-  const spare = (key: string, places: number) =>
-    Array.from({ length: places }, (_, index) => ownRow(`${key}${index + 1}`));
-  const added = beds.flatMap(({ sheet, own }, bed) =>
-    own.map(({ row, column }, index) => {
-      const cell = (at: number) => `${inSheet(sheet)}${cellAddress({ row, column: column + at })}`;
-      return ownRow(`own${bed + 1}x${index + 1}`, {
-        label: `=${cell(0)}&" ("&{bed${bed + 1}.name}&")"`,
-        quantity: `=${cell(1)}`,
-        unit: `=${cell(2)}`,
-        unitCost: `=${cell(3)}`,
-        kind: `=${cell(7)}`,
-      });
-    }),
-  );
-  const sum = (key: "directCost" | "linePrices"): DraftCell => ({
-    content: printedJob(jobPrice[key].is, beds),
-    key,
-    format: "money",
-  });
-  return [
-    sectionRow(
-      jobHeadings.lines,
-      ...["Quantity", "Unit", "Unit cost", "Cost", "Markup", "Discount", "Price", "Kind", "Remarks"],
-    ),
-    ...spare("before", OWN_BEFORE),
-    ...jobLines(kinds).map((line) => lineRow(line, beds)),
-    ...added,
-    ...spare("after", OWN_AFTER),
-    {
-      look: "total",
-      cells: [
-        { content: "Sums" },
-        undefined,
-        undefined,
-        undefined,
-        sum("directCost"),
-        undefined,
-        undefined,
-        sum("linePrices"),
-      ],
-    },
-  ];
-}
-
-function lineRow(line: JobLine, beds: readonly SheetBed[]): DraftRow {
-  const { key, label, unit, quantity, unitCost, kind, shows } = line;
-  const isTyped = key === "setUp";
-  const amount: DraftCell = isTyped
-    ? { content: 0, key: "setUpHours", format: "two", look: "input" }
-    : {
-        content: printedJob(quantity, beds),
-        key: `${key}.quantity`,
-        format: shows ?? "two",
-        look: "result",
-        warnWhen: TYPED_OVER,
-      };
-  return {
-    cells: [
-      {
-        content: label.startsWith("=") ? printedJob(label.slice(1), beds) : label,
-        key: `${key}.label`,
-        look: "label",
-      },
-      amount,
-      { content: unit, look: "note" },
-      {
-        content: printedJob(unitCost, beds),
-        key: `${key}.unitCost`,
-        format: "money",
-        look: "result",
-        warnWhen: TYPED_OVER,
-      },
-      ...pricedCells(key, amount.key),
-      { content: kind, key: `${key}.kind`, look: "note", choices: lineKinds },
-      remarkCell(key, isTyped ? [] : [["quantity", `${key}.quantity`]]),
-    ],
-  };
-}
-
-interface Linked {
-  readonly label: string;
-  readonly quantity: string;
-  readonly unit: string;
-  readonly unitCost: string;
-  readonly kind: string;
-}
-
-/** A line of the estimator's own: blank to type into, or one that follows a bed's block. */
-function ownRow(key: string, linked?: Linked): DraftRow {
-  const look = linked ? "result" : "input";
-  const words = linked ? "label" : "inputWords";
-  return {
-    cells: [
-      { content: linked?.label ?? "", key: `${key}.label`, look: words },
-      { content: linked?.quantity ?? "", key: `${key}.quantity`, format: "two", look },
-      { content: linked?.unit ?? "", look: linked ? "note" : "inputWords" },
-      { content: linked?.unitCost ?? "", key: `${key}.unitCost`, format: "money", look },
-      ...pricedCells(key),
-      { content: linked?.kind ?? "material", key: `${key}.kind`, look: "note", choices: lineKinds },
-    ],
-  };
-}
-
-function pricedCells(key: string, quantity = `${key}.quantity`): DraftCell[] {
-  const own = ["unitCost", "kind", "cost", "markup", "discount"];
-  const formula = (part: keyof typeof jobLineFormulas) =>
-    withKeys(jobLineFormulas[part], (name) =>
-      name === "quantity" ? `{${quantity}}` : own.includes(name) ? `{${key}.${name}}` : undefined,
-    );
-  return [
-    { content: formula("cost"), key: `${key}.cost`, format: "money", look: "result" },
-    { content: formula("markup"), key: `${key}.markup`, format: "share", look: "result", warnWhen: TYPED_OVER },
-    { content: "", key: `${key}.discount`, format: "share", look: "input" },
-    { content: formula("price"), key: `${key}.price`, format: "money", look: "result" },
-  ];
-}
-
-/** Says in words what was typed over, and where a price is missing. */
-function remarkCell(key: string, more: readonly (readonly [what: string, cell: string])[]): DraftCell {
-  const watched = [...more, ["price", `${key}.unitCost`], ["markup", `${key}.markup`]] as const;
-  const typedOver = watched.map(([what, cell]) => `IF(ISFORMULA({${cell}}),"","${what} typed over. ")`);
-  const missing = `IF(ISNUMBER({${key}.unitCost}),"","no price")`;
-  return {
-    content: `=TRIM(${[...typedOver, missing].join("&")})`,
-    key: `${key}.remark`,
-    look: "note",
-    warnWhen: "=LEN({self})>0",
-  };
-}
-
 function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
   const settings = ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"] as const;
   const input = (key: "discountShare" | "discountAmount" | "depositShare") =>
@@ -350,124 +201,3 @@ type JobPriceRow = {
   readonly shows?: "money" | "share" | "whole";
   readonly is: string;
 };
-
-/** A rate of the whole job, which follows its first bed until it is typed over. */
-function settingRow(key: (typeof jobSettings)[number], [first]: readonly SheetBed[]): DraftRow {
-  const { label, unit, reads } = fields[key];
-  return resultRow(
-    label,
-    { content: `=${fromBed(`{${key}}`, must(first))}`, key, format: reads === "share" ? "share" : "general" },
-    reads === "share" ? "" : unit,
-    "from the first bed",
-  );
-}
-
-function settingRows(beds: readonly SheetBed[]): DraftRow[] {
-  const inPrice = ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"];
-  return [
-    sectionRow(jobHeadings.settings, "", "Unit"),
-    ...jobSettings.filter((key) => !inPrice.includes(key)).map((key) => settingRow(key, beds)),
-    ...["haul", "dump", "pinLine", "delivery"].map((key) => {
-      const { label } = must(bedLines.find((line) => line.key === key));
-      const content = `=${fromBed(`{${key}.unitCost}`, must(beds[0]))}`;
-      return resultRow(
-        `${label}, each`,
-        { content, key: `first.${key}.unitCost`, format: "money" },
-        "$",
-        "from the first bed",
-      );
-    }),
-  ];
-}
-
-/** What the job takes of each bed, a column a bed. */
-function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
-  const perBed = (
-    label: string,
-    unit: string,
-    key: string,
-    content: (bed: SheetBed, n: number) => string,
-    format: FormatName = "two",
-    look: DraftCell["look"] = "result",
-  ): DraftRow => ({
-    cells: [
-      { content: label, look: "label" },
-      { content: unit, look: "note" },
-      ...beds.map(
-        (bed, index): DraftCell => ({
-          content: content(bed, index + 1),
-          key: `${key}.${index + 1}`,
-          format,
-          look,
-          warnWhen: TYPED_OVER,
-        }),
-      ),
-    ],
-  });
-  const taken = Object.entries(bedRows).map(([key, { label, unit, shows, is }]: [string, BedRow]) =>
-    perBed(label, unit, `beds.${key}`, (bed) => `=${fromBed(is, bed)}`, ...formatOf(shows)),
-  );
-  const ranks = Object.entries(kindRows).map(([of, row]) =>
-    perBed(`Which kind of ${of}`, "", `kinds.${of}`, (_, n) => rankFormula(of, row, n), "whole"),
-  );
-  const lists = (Object.keys(kindLists) as (keyof typeof kindLists)[]).flatMap((of) =>
-    Array.from({ length: kinds[of] }, (_, index) => `${of}${index + 1}`).flatMap((key) =>
-      Object.entries(kindLists[of]).map(([list, { label, is }]) =>
-        perBed(`${label} (${key})`, "", `${key}.${list}`, (_, n) => {
-          const own = is.replace(/\{(\w+)\}/g, (_whole: string, name: string) => `{beds.${name}.${n}}`);
-          return `=IF({beds.${kindRows[of]}.${n}}={${key}.kind},${own},0)`;
-        }),
-      ),
-    ),
-  );
-  return [
-    {
-      look: "section",
-      cells: [
-        { content: jobHeadings.working },
-        { content: "Unit", look: "textHeading" },
-        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "numberHeading" })),
-      ],
-    },
-    ...taken,
-    perBed("Sample prices", "", "beds.words", (bed) => `=${fromBed("{headWords}", bed)}`, ...formatOf("words")),
-    ...ranks,
-    ...lists,
-    sectionRow(jobHeadings.kinds, "", "Unit"),
-    ...kindAmounts(kinds).map((amount) => kindRow(amount, beds)),
-  ];
-}
-
-function formatOf(shows: BedRow["shows"]): [FormatName, DraftCell["look"]] {
-  if (shows === "words") return ["general", "aside"];
-  return [shows ?? "two", "result"];
-}
-
-/** Numbers the kinds as they first come up; a bed of a kind that was there has none. */
-function rankFormula(of: string, row: string, n: number): string {
-  if (n === 1) return "=1";
-  const before = `{beds.${row}.1}:{beds.${row}.${n - 1}}`;
-  return `=IF(COUNTIF(${before},{beds.${row}.${n}})>0,0,MAX({kinds.${of}.1}:{kinds.${of}.${n - 1}})+1)`;
-}
-
-function kindRow({ key, label, unit, is, shows }: JobAmount, beds: readonly SheetBed[]): DraftRow {
-  const [format] = formatOf(shows);
-  return resultRow(`${label} (${key.split(".")[0]})`, { content: printedJob(is, beds), key, format }, unit);
-}
-
-/** Keys that stand for a row of the working. */
-const BED_LIST = /^(?:beds|kinds)\.\w+$|^(?:edging|fabric)\d+\.(?:open|has|strips)$/;
-const CLOSED = /^(edging\d+)\.closed$/;
-
-/** An expression of the job as a cell's formula. */
-function printedJob(is: string, beds: readonly SheetBed[]): string {
-  const last = beds.length;
-  return withKeys(is, (key) => {
-    const closed = CLOSED.exec(key);
-    if (closed) return `{${closed[1]}.closed.1}:{${closed[1]}.inner.${last}}`;
-    if (BED_LIST.test(key)) return across(key, beds);
-    const column = /^lines\.(\w+)$/.exec(key)?.[1];
-    if (column) return `{before1.${column}}:{after${OWN_AFTER}.${column}}`;
-    return key === "setUpHours" ? "{setUpHours}" : undefined;
-  });
-}

@@ -1,0 +1,117 @@
+import { fields } from "../../quantities/bed/fields";
+import { lines as bedLines } from "../../quantities/bed/lines";
+import { type BedRow, bedRows, kindRows } from "../../quantities/job/bedRows";
+import { type JobAmount, jobSettings, type Kinds, kindAmounts, kindLists } from "../../quantities/job/jobAmounts";
+import { must } from "../../quantities/must";
+import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
+import { resultRow, sectionRow } from "../estimate/rows";
+import type { FormatName } from "../plan";
+import { fromBed } from "./bedCells";
+import { jobHeadings } from "./jobHeadings";
+import { printedJob } from "./jobPrinted";
+import type { SheetBed } from "./sheetBed";
+
+/** A rate of the whole job, which follows its first bed until it is typed over. */
+export function settingRow(key: (typeof jobSettings)[number], [first]: readonly SheetBed[]): DraftRow {
+  const { label, unit, reads } = fields[key];
+  return resultRow(
+    label,
+    { content: `=${fromBed(`{${key}}`, must(first))}`, key, format: reads === "share" ? "share" : "general" },
+    reads === "share" ? "" : unit,
+    "from the first bed",
+  );
+}
+
+/** Rates of the whole job that its lines rest on. */
+export function settingRows(beds: readonly SheetBed[]): DraftRow[] {
+  const inPrice = ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"];
+  return [
+    sectionRow(jobHeadings.settings, "", "Unit"),
+    ...jobSettings.filter((key) => !inPrice.includes(key)).map((key) => settingRow(key, beds)),
+    ...["haul", "dump", "pinLine", "delivery"].map((key) => {
+      const { label } = must(bedLines.find((line) => line.key === key));
+      const content = `=${fromBed(`{${key}.unitCost}`, must(beds[0]))}`;
+      return resultRow(
+        `${label}, each`,
+        { content, key: `first.${key}.unitCost`, format: "money" },
+        "$",
+        "from the first bed",
+      );
+    }),
+  ];
+}
+
+/** What the job takes of each bed, a column a bed. */
+export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
+  const perBed = (
+    label: string,
+    unit: string,
+    key: string,
+    content: (bed: SheetBed, n: number) => string,
+    format: FormatName = "two",
+    look: DraftCell["look"] = "result",
+  ): DraftRow => ({
+    cells: [
+      { content: label, look: "label" },
+      { content: unit, look: "note" },
+      ...beds.map(
+        (bed, index): DraftCell => ({
+          content: content(bed, index + 1),
+          key: `${key}.${index + 1}`,
+          format,
+          look,
+          warnWhen: TYPED_OVER,
+        }),
+      ),
+    ],
+  });
+  const taken = Object.entries(bedRows).map(([key, { label, unit, shows, is }]: [string, BedRow]) =>
+    perBed(label, unit, `beds.${key}`, (bed) => `=${fromBed(is, bed)}`, ...formatOf(shows)),
+  );
+  const ranks = Object.entries(kindRows).map(([of, row]) =>
+    perBed(`Which kind of ${of}`, "", `kinds.${of}`, (_, n) => rankFormula(of, row, n), "whole"),
+  );
+  const lists = (Object.keys(kindLists) as (keyof typeof kindLists)[]).flatMap((of) =>
+    Array.from({ length: kinds[of] }, (_, index) => `${of}${index + 1}`).flatMap((key) =>
+      Object.entries(kindLists[of]).map(([list, { label, is }]) =>
+        perBed(`${label} (${key})`, "", `${key}.${list}`, (_, n) => {
+          const own = is.replace(/\{(\w+)\}/g, (_whole: string, name: string) => `{beds.${name}.${n}}`);
+          return `=IF({beds.${kindRows[of]}.${n}}={${key}.kind},${own},0)`;
+        }),
+      ),
+    ),
+  );
+  return [
+    {
+      look: "section",
+      cells: [
+        { content: jobHeadings.working },
+        { content: "Unit", look: "textHeading" },
+        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "numberHeading" })),
+      ],
+    },
+    ...taken,
+    perBed("Sample prices", "", "beds.words", (bed) => `=${fromBed("{headWords}", bed)}`, ...formatOf("words")),
+    ...ranks,
+    ...lists,
+    sectionRow(jobHeadings.kinds, "", "Unit"),
+    ...kindAmounts(kinds).map((amount) => kindRow(amount, beds)),
+  ];
+}
+
+function formatOf(shows: BedRow["shows"]): [FormatName, DraftCell["look"]] {
+  if (shows === "words") return ["general", "aside"];
+  return [shows ?? "two", "result"];
+}
+
+/** Numbers the kinds as they first come up; a bed of a kind that was there has none. */
+function rankFormula(of: string, row: string, n: number): string {
+  if (n === 1) return "=1";
+  const before = `{beds.${row}.1}:{beds.${row}.${n - 1}}`;
+  return `=IF(COUNTIF(${before},{beds.${row}.${n}})>0,0,MAX({kinds.${of}.1}:{kinds.${of}.${n - 1}})+1)`;
+}
+
+function kindRow({ key, label, unit, is, shows }: JobAmount, beds: readonly SheetBed[]): DraftRow {
+  const [format] = formatOf(shows);
+  return resultRow(`${label} (${key.split(".")[0]})`, { content: printedJob(is, beds), key, format }, unit);
+}
