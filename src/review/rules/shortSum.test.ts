@@ -44,6 +44,8 @@ describe("a sum that stops short or skips a row", () => {
 
   test.each([
     ["=SUM(B2:B5)", undefined, undefined],
+    ["=100*SUM(B2:B4)/SUM(B2:B5)", undefined, undefined],
+    ["=100*SUM(B2:B4)/SUM(B3:B5)", ["B5"], undefined],
     ["=SUM(B2:B3,B5)", ["B4"], "=SUM(B2:B5)"],
     ["=SUM(B2:B3)+B5", ["B4", "B5"], "=SUM(B2:B5)+B5"],
     ["=B2+B3+B5", ["B4"], undefined],

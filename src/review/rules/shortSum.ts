@@ -23,7 +23,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
   const { book } = study;
   const { cell, pattern } = summing;
   const left = leftOutOf(study, summing, sum);
-  if (left.length === 0) return undefined;
+  if (left.length === 0 || isPartOfWhole(summing, sum, left)) return undefined;
   const grid = must(book.grids[must(left[0]).sheet]);
   const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
   const isKnown = left.every(({ row, column }) => grid.number(row, column) !== undefined);
@@ -45,6 +45,12 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     rank: Math.max(10, offBy((total ?? 0) - amount, total, shortSum.rank)),
     ...(fixed !== undefined && { fix: [change(study, cell, fixed)] }),
   };
+}
+
+/** A share is a part beside its whole: another sum of the formula takes all of both. */
+function isPartOfWhole({ sums }: SummingCell, sum: Sum, left: readonly Cell[]): boolean {
+  const takes = ({ targets }: Sum, cell: Cell) => targets.some((target) => contains(target, cell));
+  return sums.some((whole) => whole.takesAll && [...left, ...sum.targets].every((cell) => takes(whole, cell)));
 }
 
 /** The formula with one range over all that is taken and all that is left out, where the call is nothing else. */

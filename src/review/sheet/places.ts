@@ -198,9 +198,12 @@ export class SheetPlaces {
   /** The unit of a number, from its heading, from a unit beside it, from its label, or from its format. */
   unitOf(row: number, column: number): UnitName | undefined {
     const heading = this.headingOf(row, column);
+    const beside = this.#unitBeside(row, column);
     return (
+      // Below a table, “Area | 120 | sq ft” is no further line of it.
+      (this.standsAlone(row) ? beside : undefined) ??
       this.#read(heading)?.unit ??
-      this.#unitBeside(row, column) ??
+      beside ??
       this.#read(this.labelOf(row, column))?.unit ??
       (this.grid.format(row, column).includes("%") ? unitNamed("%") : undefined)
     );

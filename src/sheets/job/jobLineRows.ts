@@ -85,7 +85,7 @@ function lineRow(line: JobLine, beds: readonly SheetBed[]): DraftRow {
       },
       ...pricedCells(key, amount.key),
       { content: kind, key: `${key}.kind`, look: "note", choices: lineKinds },
-      remarkCell(key, isTyped ? [] : [["quantity", `${key}.quantity`]]),
+      isTyped ? { content: "type the hours, if any", look: "note" } : remarkCell(key),
     ],
   };
 }
@@ -129,8 +129,12 @@ function pricedCells(key: string, quantity = `${key}.quantity`): DraftCell[] {
 }
 
 /** Says in words what was typed over, and where a price is missing. */
-function remarkCell(key: string, more: readonly (readonly [what: string, cell: string])[]): DraftCell {
-  const watched = [...more, ["price", `${key}.unitCost`], ["markup", `${key}.markup`]] as const;
+function remarkCell(key: string): DraftCell {
+  const watched = [
+    ["quantity", `${key}.quantity`],
+    ["price", `${key}.unitCost`],
+    ["markup", `${key}.markup`],
+  ] as const;
   const typedOver = watched.map(([what, cell]) => `IF(ISFORMULA({${cell}}),"","${what} typed over. ")`);
   const missing = `IF(ISNUMBER({${key}.unitCost}),"","no price")`;
   return {

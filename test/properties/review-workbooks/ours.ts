@@ -4,7 +4,7 @@ import { estimateBlock } from "../../../src/sheets/estimate/block";
 import type { SheetInput, WorkbookInput } from "../../reviewWorkbook";
 
 /** Prices of an office in its second week, which has typed its own over the ones it started with. */
-const ownPrices = {
+export const ownPrices = {
   haulCost: "52",
   dumpFee: "34",
   pieceCost: "26",
