@@ -147,3 +147,18 @@ export const MOST_TONS_PER_YARD = 10;
 export function stoneNamed(name: string, argument = "stone"): Stone {
   return rowNamed(STONES, name, argument, "the tons per cubic yard");
 }
+
+/** The short tons in a loose cubic yard, where a stone was given by them in place of a name; undefined for a name. */
+export function weightAsName(stone: string): number | undefined {
+  return /^(?:\d+\.?\d*|\.\d+)$/.test(stone.trim()) ? Number(stone) : undefined;
+}
+
+/**
+ * What a line calls a stone: by its weight, where that was given in place of a name.
+ *
+ * @example stoneOnLine("1.40") // "stone of 1.4 tons/cu yd"
+ */
+export function stoneOnLine(stone: string): string {
+  const weight = weightAsName(stone);
+  return weight === undefined ? stone : `stone of ${weight} tons/cu yd`;
+}

@@ -63,7 +63,7 @@ function shaped(way: BedForm["way"]) {
 
 /** What beds of one job and one office may differ in. */
 const kinds: fc.Arbitrary<BedForm["typed"]> = fc.record({
-  stone: oneOf("river rock", "river rock", "River Rock", "pea gravel"),
+  stone: oneOf("river rock", "river rock", "River Rock", "pea gravel", "1.4", "1.40"),
   stoneSize: oneOf("1.25", "1.25", "0.375"),
   borderHeight: oneOf("4", "4", "5"),
   soil: oneOf("loam", "clay"),

@@ -13,7 +13,7 @@ import { areaPoints, type Point } from "../outline";
 import { pins } from "../pins";
 import { Problem } from "../problem";
 import { soilNamed } from "../soil";
-import { stoneNamed } from "../stone";
+import { stoneNamed, weightAsName } from "../stone";
 import { orderUp, stoneDepth, stoneTons, stoneYards } from "../stoneAmounts";
 import { areaWidths, edgeWidths } from "../widths";
 import {
@@ -222,7 +222,10 @@ export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
 function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
   yield* Object.entries(bed.numbers);
   yield* Object.entries(bed.names);
-  if (bed.weighedTonsPerYard !== undefined) yield ["stone", bed.weighedTonsPerYard];
+  // As in a cell, a weight in place of a name is a number.
+  const weight = weightAsName(bed.names.stone);
+  if (weight !== undefined) yield ["stone", weight];
+  if (bed.weighedTonsPerYard !== undefined) yield ["stoneDensity", bed.weighedTonsPerYard];
   yield ["widths", bed.widthsFt];
   yield ["widths.first", bed.widthsFt[0] ?? 0];
   yield ["widths.last", bed.widthsFt.at(-1) ?? 0];

@@ -3,6 +3,7 @@ import { fields, type NumberFieldKey } from "../bed/fields";
 import { lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
 import { must } from "../must";
+import { stoneOnLine } from "../stone";
 import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
 
 /** What somebody typed over on a line of the bed's sheet. */
@@ -55,7 +56,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
   return {
     name: more.name,
     stone: {
-      kind: bed.names.stone,
+      kind: stoneOnLine(bed.names.stone),
       sizeIn: n.stoneSize,
       tons: a.stoneTons,
       allowance: n.waste,

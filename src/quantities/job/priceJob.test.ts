@@ -43,3 +43,33 @@ test("four beds together cost less than four prices, and more than any one", () 
 test("parts of a price add up to the cent", () => {
   expect(split(100, [1, 1, 1])).toEqual([33.33, 33.34, 33.33]);
 });
+
+describe("a stone of a job", () => {
+  const stoneLines = (...beds: BedToPrice[]) =>
+    priceJob(beds).lines.flatMap(({ key, label, quantity }) =>
+      key?.startsWith("stoneLine") ? [[label, quantity]] : [],
+    );
+  const typed = (stone: string) => bed(stone, { typed: { length: "20", width: "5", stone } });
+
+  test("given by its weight is one kind, however the number is written", () => {
+    // 100 sq ft at 2 in with 8% waste: 0.6667 cu yd, 0.9333 tons, twice.
+    expect(stoneLines(typed("1.4"), typed("1.40"))).toEqual([["Stone, stone of 1.4 tons/cu yd, to 1.25 in", 2]]);
+  });
+
+  test("that the office weighed keeps its name", () => {
+    const one = typed("river rock");
+    // 0.6667 cu yd of 1.6 tons
+    expect(stoneLines({ ...one, bed: { ...one.bed, weighedTonsPerYard: 1.6 } })).toEqual([
+      ["Stone, river rock, to 1.25 in", 1.5],
+    ]);
+  });
+
+  test("is one kind whatever its case, and so is the edging's finish", () => {
+    const finished = (borderFinish: string) => bed(borderFinish, { typed: { length: "20", width: "5", borderFinish } });
+    expect(stoneLines(typed("River rock"), typed("river Rock"))).toHaveLength(1);
+    const lines = priceJob([finished("usual"), finished("Usual")]).lines;
+    expect(lines.filter(({ key }) => key?.startsWith("edgingLine")).map(({ label }) => label)).toEqual([
+      "Edging pieces, 4 in high, 8 ft long",
+    ]);
+  });
+});
