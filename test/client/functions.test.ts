@@ -96,8 +96,8 @@ async function expectSame(asked: readonly (readonly [string, readonly unknown[]]
   return answers;
 }
 
-test("the library knows all 42 functions, and each gives what a direct call gives", async () => {
-  expect(ids).toHaveLength(42);
+test("the library knows every function, and each gives what a direct call gives", async () => {
+  expect(ids).toHaveLength(44);
   const answers = await expectSame(ids.map((id) => [id, samplesOf(id)]));
   expect(answers.filter(({ failed }) => failed)).toEqual([]);
 });
