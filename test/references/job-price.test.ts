@@ -262,6 +262,12 @@ describe("four beds of one customer: a wall strip, a rounded walk, a ring, and a
     expect(byBed).toEqual([869.2, 773.94, 688.69, 776.3].map((share) => near(share, 9)));
   });
 
+  outside("by hand", "a discount of 5% and of 100", () => {
+    const { amounts } = quantitiesOf(four(), { ...more, inputs: { ...more.inputs, discountAmount: 100 } });
+    // 163.586 + 100, off 3271.72
+    expect(amounts).toMatchObject({ discountSum: 263.59, price: near(3008.13, 9) });
+  });
+
   outside("by hand", "another version, with crushed granite in all four", () => {
     const granite = { stone: "crushed granite", stoneSize: "0.75", stoneCost: "55" };
     const first = priceJob(four(), more);
