@@ -167,8 +167,10 @@ describe("the plan of an estimate", () => {
 describe("counts taken from the plan", () => {
   it("are those of the layout", () => {
     const bed = bedOf(widths(["3", "5", "4"]));
-    const { strips, fabricSqFt, rolls, pins } = planOfEstimate(bed)!.counts;
-    expect(countsInPlan(bed)).toEqual({ strips, fabricSqFt, rolls, pins });
+    const { counts, cuts } = planOfEstimate(bed)!;
+    const { strips, fabricSqFt, rolls, pins } = counts;
+    const stripsFt = cuts.map(({ lengthFt }) => lengthFt);
+    expect(countsInPlan(bed)).toEqual({ strips, fabricSqFt, rolls, pins, stripsFt });
   });
 
   it("give way to the rule for a plain rectangle", () => {

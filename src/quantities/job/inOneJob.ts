@@ -55,7 +55,13 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
         lapIn: first.lapIn,
         stakesPerPiece: first.stakesPerPiece,
         pieces: onTerms(border.pieces, first.pieces),
-        extraStakes: onTerms(border.extraStakes, first.extraStakes),
+        extraStakes: onTerms(
+          border.extraStakes,
+          first.extraStakes,
+          border.pieces.typed
+            ? border.extraStakes.quantity
+            : Math.max(0, border.stakes - border.pieces.quantity * first.stakesPerPiece),
+        ),
       };
     }
     if (fabric) {

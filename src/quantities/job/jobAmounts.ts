@@ -280,7 +280,7 @@ export const jobPrice = {
     shows: "money",
     is: "ROUND({discountShare}*{listPrice}+{discountAmount},2)",
   },
-  price: { label: "Price", unit: "before tax", shows: "money", is: "{listPrice}-{discountSum}" },
+  price: { label: "Price", unit: "before tax", shows: "money", is: "ROUND({listPrice}-{discountSum},2)" },
   profit: { label: "Profit", unit: "", how: "price less cost with overhead", shows: "money", is: "{price}-{fullCost}" },
   marginOnPrice: {
     label: "Margin on price",
@@ -298,9 +298,9 @@ export const jobPrice = {
   },
   pricePerSqFt: { label: "Price per sq ft", unit: "", shows: "money", is: "{price}/SUM({beds.area})" },
   taxSum: { label: "Sales tax", unit: "", shows: "money", is: "ROUND({salesTax}*{price},2)" },
-  priceWithTax: { label: "Total due", unit: "", shows: "money", is: "{price}+{taxSum}" },
+  priceWithTax: { label: "Total due", unit: "", shows: "money", is: "ROUND({price}+{taxSum},2)" },
   depositSum: { label: "Deposit", unit: "", shows: "money", is: "ROUND({depositShare}*{priceWithTax},2)" },
-  balance: { label: "Balance", unit: "", shows: "money", is: "{priceWithTax}-{depositSum}" },
+  balance: { label: "Balance", unit: "", shows: "money", is: "ROUND({priceWithTax}-{depositSum},2)" },
   laborHours: { label: "Labor", unit: "labor hours", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
   crewDays: {
     label: "Crew time",
