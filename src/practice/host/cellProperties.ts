@@ -37,12 +37,15 @@ export function cellProperties(looks: LooksPort, area: Area, asked: Asked): Exce
     verticalAlignment: true,
     wrapText: true,
   });
+  const pick = picker({ ...alignment, fill, font });
+  const pickBorder = picker(borders);
+  const hasBorders = Object.keys(borders).length > 0;
   return eachCell(area, (row, column) => {
     const look = looks.read(area.sheetId, row, column);
-    const picked = pick(formatOf(look), { ...alignment, fill, font });
-    if (Object.keys(borders).length === 0) return { format: picked };
+    const picked = pick(formatOf(look));
+    if (!hasBorders) return { format: picked };
     const drawn = Object.entries(looks.borders(area.sheetId, row, column)).map(([edge, border]) => {
-      return [edge, pick({ ...border, color: hostColor(border.color) }, borders)];
+      return [edge, pickBorder({ ...border, color: hostColor(border.color) })];
     });
     return { format: { ...picked, borders: Object.fromEntries(drawn) } };
   });
@@ -74,14 +77,22 @@ function formatOf(look: CellLook): Format {
   };
 }
 
-/** The part of a record that `asked` marks, level by level. */
-function pick(record: object, asked: object): object {
-  const entries = Object.entries(asked).flatMap(([name, wanted]): [string, unknown][] => {
-    const value: unknown = Reflect.get(record, name);
-    if (typeof wanted !== "object" || wanted === null) return wanted ? [[name, value]] : [];
-    return Object.keys(wanted).length > 0 ? [[name, pick(value as object, wanted)]] : [];
+type Picker = (record: object) => object;
+
+/** Takes the part of a record that `asked` marks, level by level; made once for all cells of an area. */
+function picker(asked: object): Picker {
+  const parts = Object.entries(asked).flatMap(([name, wanted]): [string, Picker | undefined][] => {
+    if (typeof wanted !== "object" || wanted === null) return wanted ? [[name, undefined]] : [];
+    return Object.keys(wanted).length > 0 ? [[name, picker(wanted)]] : [];
   });
-  return Object.fromEntries(entries);
+  return (record) => {
+    const picked: Record<string, unknown> = {};
+    for (const [name, pick] of parts) {
+      const value: unknown = Reflect.get(record, name);
+      picked[name] = pick ? pick(value as object) : value;
+    }
+    return picked;
+  };
 }
 
 export function isProperties(value: unknown): value is Excel.SettableCellProperties {
