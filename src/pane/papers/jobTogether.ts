@@ -6,9 +6,11 @@ import { type LineKind, lineKinds, lines } from "../../quantities/bed/lines";
 import type { Rates } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
 import type { BedNeeds } from "../../quantities/job/bedNeeds";
+import { jobInputs, kindLabels } from "../../quantities/job/jobAmounts";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { type BedToPrice, kindsOfBeds, type OwnLine, type PricedJob, priceJob } from "../../quantities/job/priceJob";
 
+import { blockAt } from "../../sheets/estimate/readBlock";
 import { MissingCell } from "../../sheets/job/bedCells";
 import { followingForm, jobSheet } from "../../sheets/job/jobSheet";
 import type { JobLineShown, JobOnSheet } from "../../sheets/job/readJobBlock";
@@ -16,7 +18,7 @@ import type { SheetBed } from "../../sheets/job/sheetBed";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
 import { WorkbookFailure } from "../../workbook/failure";
 import { previewOf } from "../preview";
-import { typedLines } from "./needsOf";
+import { boughtOf, typedLines } from "./needsOf";
 import type { FoundBed } from "./readJob";
 
 /** The price of the beds as one job, and what their own prices come to. */
@@ -76,16 +78,8 @@ export function shareOf(bed: FoundBed, job: JobOnSheet): number | undefined {
   return inJob(bed, job)?.price;
 }
 
-function inJob({ block: { sheet, area }, onSheet }: FoundBed, { beds }: JobOnSheet) {
-  if (!onSheet) return undefined;
-  return beds.find(
-    (bed) =>
-      bed.sheet === sheet &&
-      area.row <= bed.cell.row &&
-      bed.cell.row < area.row + area.rows &&
-      area.column <= bed.cell.column &&
-      bed.cell.column < area.column + area.columns,
-  );
+function inJob({ block, onSheet }: FoundBed, { beds }: JobOnSheet) {
+  return onSheet && beds.find(({ sheet, cell }) => sheet === block.sheet && blockAt([block], cell) !== undefined);
 }
 
 /** What the first version of a job is called. */
@@ -165,13 +159,7 @@ export function ownNeeds({ lines: shown, name }: JobOnSheet): BedNeeds {
   const own = shown.filter(({ isStandard, isLinked }) => !isStandard && !isLinked);
   return {
     name: name || "Whole job",
-    others: own
-      .filter(({ kind }) => kind !== "labor")
-      .map(({ label, unit, quantity, unitCost }) => ({
-        item: label || "Not named",
-        unit,
-        order: { quantity, typed: true, ...(unitCost !== undefined && { unitCost }) },
-      })),
+    others: boughtOf(own),
     work: {
       areaSqFt: 0,
       bankYards: 0,
@@ -191,7 +179,7 @@ export function ownNeeds({ lines: shown, name }: JobOnSheet): BedNeeds {
   };
 }
 
-const SET_UP = "Set up and travel";
+const SET_UP = jobInputs.setUpHours.label;
 
 /** An order in which what was typed over on the job's sheet is ordered as typed. */
 export function asTyped(order: JobOrder, { lines }: JobOnSheet): JobOrder {
@@ -212,10 +200,10 @@ export function asTyped(order: JobOrder, { lines }: JobOnSheet): JobOrder {
 /** What the job's estimate calls a line of the order. */
 function labelOf({ key, item, specification }: OrderLine): string {
   const [kind] = key.split("|");
-  if (kind === "stone") return `Stone, ${item}, ${specification}`;
-  if (kind === "delivery") return `Delivery, ${specification}`;
-  if (kind === "border") return `Edging pieces, ${specification}`;
-  if (kind === "fabric") return `Fabric rolls, ${specification}`;
+  if (kind === "stone") return `${kindLabels.stone}${item}, ${specification}`;
+  if (kind === "delivery") return kindLabels.delivery + specification;
+  if (kind === "border") return kindLabels.edging + specification;
+  if (kind === "fabric") return kindLabels.fabric + specification;
   return item;
 }
 

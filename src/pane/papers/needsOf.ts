@@ -36,13 +36,7 @@ export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): 
     name: jobBed.name || jobBed.sheet,
     ...(inPlan && { stripsFt: inPlan }),
     typed: typedLines(jobBed, estimate),
-    others: added
-      .filter(({ kind }) => kind !== "labor")
-      .map(({ label, unit, quantity, unitCost }) => ({
-        item: label || "Not named",
-        unit,
-        order: { quantity, typed: true, ...(unitCost !== undefined && { unitCost }) },
-      })),
+    others: boughtOf(added),
     otherHours: added
       .filter(({ kind }) => kind === "labor")
       .map(({ label, quantity }) => ({ label: label || "Other work", hours: quantity })),
@@ -50,6 +44,19 @@ export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): 
   const has = (key: string) => jobBed.lines.some((line) => line.key === key);
   const unwanted = Object.entries(LINE_OF).flatMap(([part, key]) => (has(key) ? [] : [part]));
   return Object.fromEntries(Object.entries(needs).filter(([part]) => !unwanted.includes(part))) as unknown as BedNeeds;
+}
+
+/** What lines that were added by hand buy; labor is the crew's. */
+export function boughtOf(
+  added: readonly Pick<BedLine, "label" | "unit" | "quantity" | "unitCost" | "kind">[],
+): NonNullable<BedNeeds["others"]> {
+  return added
+    .filter(({ kind }) => kind !== "labor")
+    .map(({ label, unit, quantity, unitCost }) => ({
+      item: label || "Not named",
+      unit,
+      order: { quantity, typed: true, ...(unitCost !== undefined && { unitCost }) },
+    }));
 }
 
 /** What the lines of a block say otherwise than the bed's inputs do. */

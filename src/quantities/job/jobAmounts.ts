@@ -1,4 +1,4 @@
-import type { Amount } from "../bed/amounts";
+import { type Amount, lineFormulas, priceAmounts } from "../bed/amounts";
 import type { LineKind } from "../bed/lines";
 import { type BedRowKey, type KindOf, kindRows } from "./bedRows";
 
@@ -9,12 +9,22 @@ import { type BedRowKey, type KindOf, kindRows } from "./bedRows";
  * before they are rounded to what is sold.
  */
 
-/** What the job takes from its first bed alone: it has one crew, one set of trucks, one minimum charge. */
-export const jobSettings = [
+/** What the job takes from its first bed alone: it has one minimum charge, and one crew with one set of trucks. */
+export const priceSettings = [
   ...["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"],
+] as const;
+export const workSettings = [
   ...["crewRate", "crewSize", "crewDay", "truckYards", "truckPayload", "deliveryYards", "deliveryPayload"],
   ...["pinsPerBox"],
 ] as const;
+
+/** How the label of a line begins that is there for each kind; the kind follows. */
+export const kindLabels = {
+  edging: "Edging pieces, ",
+  fabric: "Fabric rolls, ",
+  stone: "Stone, ",
+  delivery: "Delivery, ",
+} as const;
 
 /** A priced line of the job. Its label may be an expression, which begins with "=". */
 export interface JobLine {
@@ -164,7 +174,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
   const hauling = { unit: "loads", kind: "hauling", shows: "whole" } as const;
   const buy = (unit: string) => ({ unit, kind: "material", shows: "whole" }) as const;
   return [
-    labor("setUp", "Set up and travel", "{setUpHours}"),
+    labor("setUp", jobInputs.setUpHours.label, "{setUpHours}"),
     labor("scrape", "Scrape and load", "SUM({beds.scrapeTime})"),
     {
       ...hauling,
@@ -186,7 +196,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
         {
           ...buy("pieces"),
           key: `edgingLine${n}`,
-          label: `="Edging pieces, "&{${key}.kind}`,
+          label: `="${kindLabels.edging}"&{${key}.kind}`,
           quantity: `{${key}.pieces}+${sum("piecesTyped")}`,
           unitCost: first("pieceCost"),
         },
@@ -206,7 +216,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
         {
           ...buy("rolls"),
           key: `fabricLine${n}`,
-          label: `="Fabric rolls, "&{${key}.kind}`,
+          label: `="${kindLabels.fabric}"&{${key}.kind}`,
           quantity: `{${key}.rolls}+${sum("rollsTyped")}`,
           unitCost: first("rollCost"),
         },
@@ -225,7 +235,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
       return [
         {
           key: `stoneLine${n}`,
-          label: `="Stone, "&{${key}.kind}`,
+          label: `="${kindLabels.stone}"&{${key}.kind}`,
           unit: "tons",
           quantity: `{${key}.order}+${sum("stoneTyped")}`,
           unitCost: first("stoneCost"),
@@ -234,7 +244,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
         {
           ...hauling,
           key: `deliveryLine${n}`,
-          label: `="Delivery, "&{${key}.kind}`,
+          label: `="${kindLabels.delivery}"&{${key}.kind}`,
           quantity:
             `IF({${key}.toDeliver}>0,BED.LOADS({${key}.toDeliver}/{${key}.density},{deliveryYards},{${key}.density},{deliveryPayload}),0)` +
             `+${sum("loadsTyped")}`,
@@ -248,25 +258,21 @@ export function jobLines(kinds: Kinds): JobLine[] {
   ];
 }
 
-/** What a line works out of its own quantity, unit cost, kind, and discount. */
-export const jobLineFormulas = {
-  cost: "{quantity}*{unitCost}",
-  markup: 'IF({kind}="labor",{laborMarkup},IF({kind}="hauling",{haulingMarkup},{materialMarkup}))',
-  price: "{cost}*(1+{markup})*(1-{discount})",
-} as const;
+/** What a line works out: as a bed's line does, less its own discount. */
+export const jobLineFormulas = { ...lineFormulas, price: `${lineFormulas.price}*(1-{discount})` } as const;
 
 /** From the lines to the total, in order. */
 export const jobPrice = {
-  directCost: { label: "Cost of the lines", unit: "", shows: "money", is: "SUM({lines.cost})" },
-  linePrices: { label: "Prices of the lines", unit: "", shows: "money", is: "SUM({lines.price})" },
+  directCost: { label: "Cost of the lines", unit: "", shows: "money", is: priceAmounts.directCost.is },
+  linePrices: { label: "Prices of the lines", unit: "", shows: "money", is: priceAmounts.linePrices.is },
   overheadCost: {
     label: "Overhead",
     unit: "",
     how: "share of the cost of the lines",
     shows: "money",
-    is: "{overhead}*{directCost}",
+    is: priceAmounts.overheadCost.is,
   },
-  fullCost: { label: "Cost with overhead", unit: "", shows: "money", is: "{directCost}+{overheadCost}" },
+  fullCost: priceAmounts.fullCost,
   listPrice: {
     label: "Price before discount",
     unit: "",
@@ -297,17 +303,12 @@ export const jobPrice = {
     is: 'IF({fullCost}>0,{profit}/{fullCost},"")',
   },
   pricePerSqFt: { label: "Price per sq ft", unit: "", shows: "money", is: "{price}/SUM({beds.area})" },
-  taxSum: { label: "Sales tax", unit: "", shows: "money", is: "ROUND({salesTax}*{price},2)" },
+  taxSum: { label: "Sales tax", unit: "", shows: "money", is: priceAmounts.taxSum.is },
   priceWithTax: { label: "Total due", unit: "", shows: "money", is: "ROUND({price}+{taxSum},2)" },
   depositSum: { label: "Deposit", unit: "", shows: "money", is: "ROUND({depositShare}*{priceWithTax},2)" },
   balance: { label: "Balance", unit: "", shows: "money", is: "ROUND({priceWithTax}-{depositSum},2)" },
-  laborHours: { label: "Labor", unit: "labor hours", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
-  crewDays: {
-    label: "Crew time",
-    unit: "days",
-    how: "for the whole crew together",
-    is: "{laborHours}/({crewSize}*{crewDay})",
-  },
+  laborHours: { label: "Labor", unit: "labor hours", is: priceAmounts.laborHours.is },
+  crewDays: priceAmounts.crewDays,
 } as const satisfies Record<string, Amount>;
 export type JobPriceKey = keyof typeof jobPrice;
 

@@ -14,10 +14,11 @@ import {
   jobLineFormulas,
   jobLines,
   jobPrice,
-  jobSettings,
   type Kinds,
   kindAmounts,
   kindLists,
+  priceSettings,
+  workSettings,
 } from "./jobAmounts";
 import { piecesTogether, rollsTogether, USUAL_CUT_LOSS_IN } from "./together";
 
@@ -97,7 +98,7 @@ export function priceJob(
       scopes.map((bed) => bed.work(is)),
     );
   const first = must(scopes[0]);
-  for (const key of jobSettings) known.set(key, first.scope.value(key));
+  for (const key of [...priceSettings, ...workSettings]) known.set(key, first.scope.value(key));
   for (const { key } of lines) known.set(`first.${key}.unitCost`, first.scope.value(`${key}.unitCost`));
 
   const kinds = kindsOf(known);

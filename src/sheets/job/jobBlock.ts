@@ -1,5 +1,6 @@
+import type { Amount } from "../../quantities/bed/amounts";
 import { quoted } from "../../quantities/bed/evaluate";
-import { jobInputs, jobPrice, type Kinds } from "../../quantities/job/jobAmounts";
+import { jobInputs, jobPrice, type Kinds, priceSettings } from "../../quantities/job/jobAmounts";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftCell, type DraftRow } from "../compose";
@@ -161,7 +162,6 @@ const MEASURED_WORDS = {
 } as const;
 
 function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
-  const settings = ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"] as const;
   const input = (key: "discountShare" | "discountAmount" | "depositShare") =>
     inputRow(
       jobInputs[key].label,
@@ -169,7 +169,7 @@ function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
       jobInputs[key].unit === "%" ? "" : jobInputs[key].unit,
     );
   const result = (key: keyof typeof jobPrice): DraftRow => {
-    const { label, unit, how = "", shows, is } = jobPrice[key] as JobPriceRow;
+    const { label, unit, how = "", shows, is } = jobPrice[key] as Amount & { readonly is: string };
     const guarded = key === "listPrice" ? `IF({newKinds}>0,NA(),${is})` : is;
     const format: FormatName = shows === "money" ? "dollars" : (shows ?? "two");
     const isTotal = key === "price" || key === "priceWithTax";
@@ -183,7 +183,7 @@ function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
   const stone = Object.entries(kinds).map(([of, count]) => `MAX(0,MAX(${across(`kinds.${of}`, beds)})-${count})`);
   return [
     sectionRow(jobHeadings.price, "", "Unit"),
-    ...settings.map((key) => settingRow(key, beds)),
+    ...priceSettings.map((key) => settingRow(key, beds)),
     input("discountShare"),
     input("discountAmount"),
     input("depositShare"),
@@ -193,11 +193,3 @@ function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
     resultRow("Kinds without a line", { content: `=${stone.join("+")}`, key: "newKinds", format: "whole" }, "kinds"),
   ];
 }
-
-type JobPriceRow = {
-  readonly label: string;
-  readonly unit: string;
-  readonly how?: string;
-  readonly shows?: "money" | "share" | "whole";
-  readonly is: string;
-};

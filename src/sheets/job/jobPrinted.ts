@@ -17,7 +17,6 @@ export function printedJob(is: string, beds: readonly SheetBed[]): string {
     if (closed) return `{${closed[1]}.closed.1}:{${closed[1]}.inner.${last}}`;
     if (BED_LIST.test(key)) return across(key, beds);
     const column = /^lines\.(\w+)$/.exec(key)?.[1];
-    if (column) return `{before1.${column}}:{after${OWN_AFTER}.${column}}`;
-    return key === "setUpHours" ? "{setUpHours}" : undefined;
+    return column && `{before1.${column}}:{after${OWN_AFTER}.${column}}`;
   });
 }

@@ -1,7 +1,14 @@
 import { fields } from "../../quantities/bed/fields";
 import { lines as bedLines } from "../../quantities/bed/lines";
 import { type BedRow, bedRows, kindRows } from "../../quantities/job/bedRows";
-import { type JobAmount, jobSettings, type Kinds, kindAmounts, kindLists } from "../../quantities/job/jobAmounts";
+import {
+  type JobAmount,
+  type Kinds,
+  kindAmounts,
+  kindLists,
+  type priceSettings,
+  workSettings,
+} from "../../quantities/job/jobAmounts";
 import { must } from "../../quantities/must";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
 import { resultRow, sectionRow } from "../estimate/rows";
@@ -12,7 +19,10 @@ import { printedJob } from "./jobPrinted";
 import type { SheetBed } from "./sheetBed";
 
 /** A rate of the whole job, which follows its first bed until it is typed over. */
-export function settingRow(key: (typeof jobSettings)[number], [first]: readonly SheetBed[]): DraftRow {
+export function settingRow(
+  key: (typeof priceSettings | typeof workSettings)[number],
+  [first]: readonly SheetBed[],
+): DraftRow {
   const { label, unit, reads } = fields[key];
   return resultRow(
     label,
@@ -24,10 +34,9 @@ export function settingRow(key: (typeof jobSettings)[number], [first]: readonly 
 
 /** Rates of the whole job that its lines rest on. */
 export function settingRows(beds: readonly SheetBed[]): DraftRow[] {
-  const inPrice = ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"];
   return [
     sectionRow(jobHeadings.settings, "", "Unit"),
-    ...jobSettings.filter((key) => !inPrice.includes(key)).map((key) => settingRow(key, beds)),
+    ...workSettings.map((key) => settingRow(key, beds)),
     ...["haul", "dump", "pinLine", "delivery"].map((key) => {
       const { label } = must(bedLines.find((line) => line.key === key));
       const content = `=${fromBed(`{${key}.unitCost}`, must(beds[0]))}`;
