@@ -278,3 +278,26 @@ describe("beds that are rows of a list", () => {
     expect((await shown())?.amounts.price).toBeCloseTo(priceOf(forms[1]!, listed("30", "4", "river rock"), south), 9);
   });
 });
+
+describe("a bed's block that was changed by hand", () => {
+  test("gives a job its renamed lines and its own ones", async () => {
+    const places = keyAddresses(estimateRows(forms[0]!), { row: 0, column: 0 });
+    const at = (key: string, column: string) => places.get(key)!.replace(/^[A-Z]+/, column);
+    await write(forms[0]!.name, at("pinLine.quantity", "A"), "Six-inch pins");
+    const own = { A: "Drip line", B: 2, C: "rolls", D: 15 };
+    for (const [column, content] of Object.entries(own))
+      await write(forms[0]!.name, at("spare1.quantity", column), content);
+
+    const found = await readJob();
+    const parts = found.beds.filter(({ block: { sheet, name } }) => sheet === name);
+    expect(parts.map(({ block }) => block.name)).toEqual(forms.map(({ name }) => name));
+    const inserted = await insertJob("Changed by hand", parts);
+    if (!inserted.done) throw new Error("a new sheet is free");
+    const job = (await jobsOfWorkbook()).find(({ sheet }) => sheet === inserted.sheetName);
+    expect(job?.lines.filter(({ isLinked }) => isLinked)).toMatchObject([
+      { label: "Drip line (Wall strip)", quantity: 2, unit: "rolls", unitCost: 15 },
+    ]);
+    const line = { label: "Drip line", unit: "rolls", quantity: 2, unitCost: 15, kind: "material" as const };
+    expect(job?.amounts.price).toBeCloseTo(Number(priceJob(forms.map(toPrice), { own: [line] }).amounts.price), 9);
+  });
+});

@@ -1,49 +1,28 @@
 import type { BedForm } from "../../quantities/bed/form";
 import type { Outline } from "../../quantities/bed/inPlan";
+import { must } from "../../quantities/must";
 import { type Anchor, type Area, cellAddress, quotedSheet } from "../../spreadsheet/areas";
-import type { DraftRow } from "../compose";
+import { alignRows, type Content } from "../blockRows";
 import { estimateRows } from "../estimate/block";
 import { outlineOf, printed } from "../estimate/printed";
-import { partsOf } from "../estimate/readBlock";
-
-type Row = readonly unknown[];
 
 /** Where the cells of an estimate block are now, by the keys of the estimate. */
 export type BedCells = ReadonlyMap<string, Anchor>;
 
 /**
- * Finds the cells of a block by the labels of its rows, wherever rows were added between them. A row whose label was
- * changed is found at its place in its part.
+ * Finds the cells of a block, wherever rows were added between them, deleted, or renamed.
  *
  * @param values what the block's columns show; @param area where they are; @param form read back from them.
  */
-export function bedCells(values: readonly Row[], area: Area, form: BedForm): BedCells {
+export function bedCells(values: readonly (readonly Content[])[], area: Area, form: BedForm): BedCells {
   const rows = estimateRows(form);
   const cells = new Map<string, Anchor>();
-  const place = ({ cells: drafts }: DraftRow, row: number) => {
-    drafts.forEach((draft, column) => {
-      if (draft?.key !== undefined) cells.set(draft.key, { row: area.row + row, column: area.column + column });
+  alignRows(rows, values).forEach((place, index) => {
+    if (place === undefined) return;
+    must(rows[index]).cells.forEach((draft, column) => {
+      if (draft?.key !== undefined) cells.set(draft.key, { row: area.row + place, column: area.column + column });
     });
-  };
-  const written = partsOf(rows.map(({ cells: drafts }) => drafts.map((draft) => draft?.content ?? "")));
-  rows.slice(0, written[0] ? written[0].first - 1 : 0).forEach(place);
-  const found = partsOf(values);
-  for (const { heading, first, rows: drafted } of written) {
-    const part = found.find((one) => one.heading === heading);
-    if (!part) continue;
-    const taken = new Set<number>();
-    const labels = part.rows.map(([label]) => String(label ?? ""));
-    const at = drafted.map(([label]) => {
-      const row = labels.findIndex((one, index) => one === label && one !== "" && !taken.has(index));
-      if (row >= 0) taken.add(row);
-      return row;
-    });
-    at.forEach((row, index) => {
-      const actual = row >= 0 ? row : taken.has(index) ? -1 : index;
-      const draft = rows[first + index];
-      if (actual >= 0 && actual < labels.length && draft) place(draft, part.first + actual);
-    });
-  }
+  });
   return cells;
 }
 

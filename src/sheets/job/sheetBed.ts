@@ -1,6 +1,7 @@
 import type { BedForm } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
 import type { Anchor, Area } from "../../spreadsheet/areas";
+import type { Content } from "../blockRows";
 import { headings } from "../estimate/headings";
 import { findBlocks, partsOf } from "../estimate/readBlock";
 import { type BedCells, bedCells } from "./bedCells";
@@ -31,7 +32,7 @@ export function findSheetBeds(sheet: string, used: UsedCells): SheetBed[] {
     const values = used.values
       .slice(area.row - used.row, area.row - used.row + area.rows)
       .map((row) => row.slice(area.column - used.column, area.column - used.column + area.columns));
-    const cells = bedCells(values, area, form);
+    const cells = bedCells(values as readonly (readonly Content[])[], area, form);
     return { sheet, area, name: form.name.trim(), form, cells, own: ownLines(values, area, cells) };
   });
 }
