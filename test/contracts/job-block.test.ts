@@ -25,7 +25,7 @@ const forms = [
   form("Tree ring", { way: "round", typed: { diameter: "8", innerDiameter: "2" } }),
   form("Kidney", {
     way: "widths",
-    typed: { spacing: "4", stone: "pea gravel", stoneSize: "3/8" },
+    typed: { spacing: "4", stone: "pea gravel", stoneSize: "3/8", borderHeight: "4 1/3" },
     widths: ["0", "3", "4.5", "5", "4", "2.5", "0"],
     cutOuts: [["12", "1.5", "2", "3"]],
   }),

@@ -84,7 +84,7 @@ export const functions = {
   MIN: (...given: (number | Numbers)[]) => Math.min(...given.flat()),
   SUM: (...given: (number | Numbers)[]) => sum(given.flat()),
   PI: () => Math.PI,
-  ROUND: (amount: number) => toCents(amount) / 100,
+  ROUND: (amount: number, places = 2) => toCents(amount * 10 ** (places - 2)) / 10 ** places,
   ROWS: (list: readonly Value[]) => list.length,
   SQRT: (square: number) => Math.sqrt(square),
   SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * must(other[place]))),

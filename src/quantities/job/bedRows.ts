@@ -25,6 +25,8 @@ const row = (label: string, unit: string, is: Expression, shows?: BedRow["shows"
   is,
   ...(shows && { shows }),
 });
+/** A size in the name of a kind, as it is in `plain`: a third of an inch without its fifteen places. */
+const sizeOf = (field: string) => `ROUND({${field}.decimal},3)`;
 const hoursOf = (line: string) => `{${line}.quantity}`;
 const STAKES_TYPED = "OR({edging.isTyped},{stakeLine.isTyped})";
 const USUAL_FINISH = fields.borderFinish.initial;
@@ -39,7 +41,7 @@ export const bedRows = {
   stone: row(
     "Stone",
     "",
-    'IF(ISNUMBER({stone}),"stone of "&{stone}&" tons/cu yd",{stone})&", to "&{stoneSize.decimal}&" in"',
+    'IF(ISNUMBER({stone}),"stone of "&{stone}&" tons/cu yd",{stone})&", to "&' + `${sizeOf("stoneSize")}&" in"`,
     "words",
   ),
   stoneTons: row("Stone needed", "tons", unlessTyped("stoneLine", "{stoneTons}")),
@@ -54,7 +56,7 @@ export const bedRows = {
   edgingKind: row(
     "Edging kind",
     "",
-    '{borderHeight.decimal}&" in high, "&{pieceLength.decimal}&" ft long"&' +
+    `${sizeOf("borderHeight")}&" in high, "&${sizeOf("pieceLength")}&" ft long"&` +
       `IF(OR({borderFinish}="",{borderFinish}="${USUAL_FINISH}"),"",", "&{borderFinish})`,
     "words",
   ),
@@ -72,7 +74,7 @@ export const bedRows = {
   stakesPerPiece: row("Stakes that come with a piece", "stakes", "{stakesPerPiece}"),
   stakeCost: row("Cost of a stake", "", "{stakeLine.unitCost}", "money"),
 
-  fabricKind: row("Fabric", "", '{rollWidth.decimal}&" ft × "&{rollLength.decimal}&" ft"', "words"),
+  fabricKind: row("Fabric", "", `${sizeOf("rollWidth")}&" ft × "&${sizeOf("rollLength")}&" ft"`, "words"),
   strips: row("Strips to cut", "ft", stripsToCut, "words"),
   rollLength: row("Length of a roll", "ft", "{rollLength.decimal}"),
   endLap: row("End lap", "in", "{endLap.decimal}"),

@@ -3,6 +3,7 @@ import { must } from "../must";
 import { orderUp } from "../stoneAmounts";
 import { wholeUp } from "../whole";
 import type { BedNeeds, OwnQuantity } from "./bedNeeds";
+import { plain } from "./plain";
 import { loadsFor } from "./truck";
 
 /**
@@ -30,7 +31,7 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
     if (stone) {
       const first = firstOf(
         (one) => one.stone,
-        ({ kind, sizeIn }) => isSame(kind, stone.kind) && sizeIn === stone.sizeIn,
+        ({ kind, sizeIn }) => isSame(kind, stone.kind) && isSameSize(sizeIn, stone.sizeIn),
       );
       const { deliveries, truck } = firstOf((one) => one.stone);
       const tons = orderUp(stone.tons, first.yardStep, first.yardMinimum);
@@ -48,7 +49,9 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
       const first = firstOf(
         (one) => one.border,
         ({ heightIn, pieceLengthFt, finish = "" }) =>
-          heightIn === border.heightIn && pieceLengthFt === border.pieceLengthFt && isSame(finish, border.finish ?? ""),
+          isSameSize(heightIn, border.heightIn) &&
+          isSameSize(pieceLengthFt, border.pieceLengthFt) &&
+          isSame(finish, border.finish ?? ""),
       );
       made.border = {
         ...border,
@@ -67,7 +70,8 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
     if (fabric) {
       const first = firstOf(
         (one) => one.fabric,
-        ({ rollWidthFt, rollLengthFt }) => rollWidthFt === fabric.rollWidthFt && rollLengthFt === fabric.rollLengthFt,
+        ({ rollWidthFt, rollLengthFt }) =>
+          isSameSize(rollWidthFt, fabric.rollWidthFt) && isSameSize(rollLengthFt, fabric.rollLengthFt),
       );
       made.fabric = { ...fabric, endLapIn: first.endLapIn, rolls: onTerms(fabric.rolls, first.rolls) };
     }
@@ -93,6 +97,8 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
     return made as BedNeeds;
   });
 }
+
+const isSameSize = (one: number, other: number) => plain(one) === plain(other);
 
 /** A quantity at the price of another, and as many as its terms make it, unless it was typed. */
 function onTerms(

@@ -1,5 +1,5 @@
-/** A number for a key or a specification: without the digits that binary arithmetic leaves over. */
-export const plain = (value: number): string => String(Number(value.toPrecision(9)));
+/** A number for a key or a specification, to a thousandth: 4 1/3 is 4.333, as in the names of a job's kinds. */
+export const plain = (value: number): string => String(Math.round(value * 1000) / 1000);
 
 const onOneLine = (name: string) => name.trim().replace(/\s+/g, " ");
 

@@ -72,4 +72,16 @@ describe("a stone of a job", () => {
       "Edging pieces, 4 in high, 8 ft long",
     ]);
   });
+
+  test("has a name that a person would write, for a size in thirds of an inch and of a foot", () => {
+    const thirds = { borderHeight: "4 1/3", pieceLength: "8' 4\"", stoneSize: "3/8", rollWidth: "4' 8\"" };
+    const lines = priceJob([bed("Thirds", { typed: { length: "20", width: "5", ...thirds } })]).lines;
+    expect(lines.map(({ label }) => label)).toEqual(
+      expect.arrayContaining([
+        "Edging pieces, 4.333 in high, 8.333 ft long",
+        "Fabric rolls, 4.667 ft × 50 ft",
+        "Stone, river rock, to 0.375 in",
+      ]),
+    );
+  });
 });
