@@ -2,6 +2,7 @@ import { Button } from "../Button";
 import { dollarText, shareText } from "../numbers";
 import { JobOptions } from "./JobOptions";
 import type { Job } from "./makePapers";
+import { ownTerms } from "./ownTerms";
 import type { Papers } from "./usePapers";
 
 interface JobPriceProps {
@@ -19,6 +20,7 @@ export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: Jo
   const { job, apart } = value;
   const { price, profit, marginOnPrice } = onSheet?.amounts ?? (job.amounts as Readonly<Record<string, number>>);
   const saved = apart === undefined || price === undefined ? 0 : apart - price;
+  const terms = onSheet ? [] : ownTerms(beds);
   const sheetName = details.job.trim() || "Job";
   return (
     <section aria-labelledby="job-price-heading">
@@ -33,6 +35,13 @@ export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: Jo
             apart !== undefined &&
             ` Priced one by one they come to ${dollarText(apart)}: ${dollarText(saved)} more.`}
         </p>
+      )}
+      {terms.length > 0 && (
+        <ul class="notice">
+          {terms.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
       )}
       {onSheet ? (
         <>

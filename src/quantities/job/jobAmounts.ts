@@ -17,6 +17,8 @@ export const workSettings = [
   ...["crewRate", "crewSize", "crewDay", "truckYards", "truckPayload", "deliveryYards", "deliveryPayload"],
   ...["pinsPerBox"],
 ] as const;
+/** Lines of a bed whose unit costs the job takes from its first bed. */
+export const firstBedCosts = ["haul", "dump", "pinLine", "delivery"] as const;
 
 /** How the label of a line begins that is there for each kind; the kind follows. */
 export const kindLabels = {

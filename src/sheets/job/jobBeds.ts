@@ -17,6 +17,8 @@ export interface BedLine {
   readonly kind: string;
   /** Whether somebody typed the quantity over its formula. */
   readonly typed: boolean;
+  /** A markup that was typed over its formula, as a share. */
+  readonly typedMarkup?: number;
 }
 
 /** A bed of a job: an estimate block with what its cells show. */
@@ -74,11 +76,12 @@ function linesOf(values: readonly Row[], formulas: readonly Row[]): BedLine[] {
   const last = values.findIndex(([label], row) => row >= first && label === "Sums");
   if (first === 0 || last < 0) return [];
   return values.slice(first, last).flatMap((cells, index) => {
-    const [label, quantity, unit, unitCost, , , , kind] = cells;
+    const [label, quantity, unit, unitCost, , markup, , kind] = cells;
     const known = estimateLines.find((line) => line.label === label && line.unit === unit);
     // A spare line is blank; a line of the estimate of which nothing is needed still says so.
     if (typeof quantity !== "number" || (quantity === 0 && !known)) return [];
-    const formula = formulas[first + index]?.[1];
+    const isFormula = (column: number) => String(formulas[first + index]?.[column] ?? "").startsWith("=");
+    const isTypedMarkup = typeof markup === "number" && !isFormula(5);
     return [
       {
         key: known?.key,
@@ -87,7 +90,8 @@ function linesOf(values: readonly Row[], formulas: readonly Row[]): BedLine[] {
         unit: String(unit ?? ""),
         unitCost: typeof unitCost === "number" ? unitCost : undefined,
         kind: String(kind ?? ""),
-        typed: known === undefined || !(typeof formula === "string" && formula.startsWith("=")),
+        typed: known === undefined || !isFormula(1),
+        ...(isTypedMarkup && { typedMarkup: markup }),
       },
     ];
   });

@@ -2,6 +2,7 @@ import { fields } from "../../quantities/bed/fields";
 import { lines as bedLines } from "../../quantities/bed/lines";
 import { type BedRow, bedRows, kindRows } from "../../quantities/job/bedRows";
 import {
+  firstBedCosts,
   type JobAmount,
   type Kinds,
   kindAmounts,
@@ -37,7 +38,7 @@ export function settingRows(beds: readonly SheetBed[]): DraftRow[] {
   return [
     sectionRow(jobHeadings.settings, "", "Unit"),
     ...workSettings.map((key) => settingRow(key, beds)),
-    ...["haul", "dump", "pinLine", "delivery"].map((key) => {
+    ...firstBedCosts.map((key) => {
       const { label } = must(bedLines.find((line) => line.key === key));
       const content = `=${fromBed(`{${key}.unitCost}`, must(beds[0]))}`;
       return resultRow(
