@@ -130,7 +130,7 @@ describe("what the lists say", () => {
 
   test.each([
     ["outside the bed", [[30, 6, 2]], /cut-out/i],
-    ["with too few columns", [[6, 6]], /arrived with 2 columns/],
+    ["with too few columns", [[6, 6]], /has 2 columns/],
     ["without a size", [[6, 6, null]], /cut_outs \(row 1, across\) is blank/],
   ])("a cut-out %s is refused in words", (_, cutOuts, words) => {
     expect(() => call("LAYOUT", square, ...laying, null, null, cutOuts)).toThrow(
@@ -171,7 +171,7 @@ describe("what the lists say", () => {
     for (const [lengths, counts, words] of [
       [[[4], [3]], [[2], [""]], /counts \(place 2\) is blank/],
       [[[4], [""]], [[2], [1]], /lengths \(place 2\) is blank/],
-      [[[4], [3]], [[2]], /counts arrived with 1 cells and lengths with 2/],
+      [[[4], [3]], [[2]], /counts has 1 cells and lengths has 2/],
       [[[14]], null, /longer than the stock of 10 ft/],
       [[[4]], [[1.5]], /whole number/],
     ] as const) {

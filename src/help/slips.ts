@@ -48,7 +48,8 @@ function note(slips: Map<string, Slip>, argument: string, probe: Probe, { error,
 export function kindOfMessage(message: string): string {
   return message
     .replace(/“[^”]*”/g, "…")
-    .replace(/^\w+ (?:\([^)]*\) (?!is blank))?(?=\(|is |arrived )/, "… ")
+    .replace(/^\w+(?: \([^)]*\))?(?=: )/, "…")
+    .replace(/^\w+ (?:\([^)]*\) (?!is blank))?(?=\(|is |has )/, "… ")
     .replace(/such as .*$/, "such as …")
     .replace(/-?\d[\d.,]*(?:e[+-]?\d+)?/g, "0");
 }

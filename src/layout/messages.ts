@@ -18,7 +18,7 @@ const BEYOND_COUNTING = 1e15;
 
 /**
  * What the layout says about a bed it cannot lay out. Part of the one catalogue: each message names the value
- * or the place, says what arrived, and what to give instead.
+ * or the place, says what's wrong, and what to type.
  */
 export const layoutMessages = {
   notPositive: (what: string, arrived: number) =>
@@ -27,7 +27,7 @@ export const layoutMessages = {
   notBetween: (what: string, arrived: number, least: number, most: number, hint: string) =>
     `${what} is ${arrived}. It can be ${least} to ${most}. ${hint}`,
   notFinite: (what: string, arrived: unknown) =>
-    `${what} arrived as ${quoted(arrived)}. Type a number of feet, such as 12.5.`,
+    `${what}: can't use ${quoted(arrived)}. Type a number of feet, such as 12.5.`,
   radiusTooLarge: (radius: number, largest: number) =>
     `The corner radius of ${radius} ft does not fit in this bed. Use at most ${largest} ft.`,
   innerTooLarge: (inner: number, outer: number) =>

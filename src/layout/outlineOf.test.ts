@@ -123,7 +123,7 @@ describe("a bed taped by widths", () => {
     expect(() => taped(0, 0)).toThrow("All the widths are 0");
     expect(() => taped(3, -1)).toThrow("Width 2 is -1");
     expect(() => taped(3, 0, 3)).toThrow("Width 2 (at 4 ft along the base line) is 0 between wider places");
-    expect(() => taped(3, Number.NaN)).toThrow("Width 2 arrived as NaN");
+    expect(() => taped(3, Number.NaN)).toThrow("Width 2: can't use NaN");
   });
 });
 

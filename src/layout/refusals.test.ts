@@ -38,11 +38,11 @@ describe("a bed that cannot be is refused, and the message says which measure an
   it.each<[Bed, string, string]>([
     [rectangle(0, 5), "length", "The length is 0. Type a length over 0, in the same unit as the other lengths."],
     [rectangle(20, -5), "width", "The width is -5. Type a length over 0, in the same unit as the other lengths."],
-    [rectangle(Number.NaN, 5), "length", "The length arrived as NaN. Type a number of feet, such as 12.5."],
+    [rectangle(Number.NaN, 5), "length", "The length: can't use NaN. Type a number of feet, such as 12.5."],
     [
       rectangle("20" as unknown as number, 5),
       "length",
-      "The length arrived as “20”. Type a number of feet, such as 12.5.",
+      "The length: can't use “20”. Type a number of feet, such as 12.5.",
     ],
     [rounded(-1, 2), "corner_radius", "The corner radius is -1, less than 0. Type 0 or more."],
     [
@@ -70,7 +70,7 @@ describe("a bed that cannot be is refused, and the message says which measure an
       "The spacing is 0. Type a length over 0, in the same unit as the other lengths.",
     ],
     [widths(3), "widths", "There are 1 widths. Tape at least 2, at even spacing along the base line."],
-    [widths(3, Number.NaN), "widths", "Width 2 arrived as NaN. Type a number of feet, such as 12.5."],
+    [widths(3, Number.NaN), "widths", "Width 2: can't use NaN. Type a number of feet, such as 12.5."],
     [widths(3, -1), "widths", "Width 2 is -1. Type the width taped there; 0 where the bed runs to a point."],
     [widths(0, 0), "widths", "All the widths are 0, so they enclose no bed. Type the widths as taped."],
     [
@@ -81,12 +81,12 @@ describe("a bed that cannot be is refused, and the message says which measure an
     [
       byPoints([0, 0], [4, 0], [Number.NaN, 3]),
       "points",
-      "x of point 3 arrived as NaN. Type a number of feet, such as 12.5.",
+      "x of point 3: can't use NaN. Type a number of feet, such as 12.5.",
     ],
     [
       byPoints([0, 0], [4, 0], [4, Number.POSITIVE_INFINITY]),
       "points",
-      "A measure of the bed arrived as Infinity, which is too large. Type 1,000,000 ft or less.",
+      "A measure of the bed: Infinity is too large. Type 1,000,000 ft or less.",
     ],
     [
       byPoints([0, 0], [2, 2], [0, 0]),
@@ -181,7 +181,7 @@ describe("a bed that cannot be is refused, and the message says which measure an
     [
       rectangle(1_000_001, 5),
       undefined as unknown as string,
-      "A measure of the bed arrived as 1000001, which is too large. Type 1,000,000 ft or less.",
+      "A measure of the bed: 1000001 is too large. Type 1,000,000 ft or less.",
     ],
   ])("%j", (bed, argument, message) => {
     const [named, said] = refused(bed);
@@ -204,7 +204,7 @@ describe("a cut-out that cannot be is refused by name", () => {
       [circle(5, 2, 0)],
       "The diameter of “cut-out 1” is 0. Type a length over 0, in the same unit as the other lengths.",
     ],
-    [[circle(5, Number.NaN, 1)], "y of the center of “cut-out 1” arrived as NaN. Type a number of feet, such as 12.5."],
+    [[circle(5, Number.NaN, 1)], "y of the center of “cut-out 1”: can't use NaN. Type a number of feet, such as 12.5."],
     [
       [circle(5, 2, 1), named(corners([8, 2], [9, 2]), "valve")],
       "“valve” has 2 different points, which cannot enclose anything. Give at least 3, in order round it.",
@@ -213,7 +213,7 @@ describe("a cut-out that cannot be is refused by name", () => {
       [circle(5, 2, 1), corners([8, 2], [9, 2], [8, 2.5], [9, 2.5])],
       "Side 2 of “cut-out 2” crosses side 4 at x 8.5, y 2.25. Put the points in the order walked round it.",
     ],
-    [[corners([1, 1], [2, Number.NaN], [2, 2])], "y of point 2 arrived as NaN. Type a number of feet, such as 12.5."],
+    [[corners([1, 1], [2, Number.NaN], [2, 2])], "y of point 2: can't use NaN. Type a number of feet, such as 12.5."],
     [
       [named(pad(18, 1, 4, 2), "  meter pad ")],
       "“meter pad” reaches outside the bed at x 21, y 3. Move it or make it smaller, so that it lies within the bed.",
@@ -266,7 +266,7 @@ describe("an option that cannot be is refused by name", () => {
     [
       { directionDegrees: Number.NaN },
       "direction",
-      "The direction arrived as NaN. Type a number of feet, such as 12.5.",
+      "The direction: can't use NaN. Type a number of feet, such as 12.5.",
     ],
     [{ pinSpacingIn: 0 }, "spacing_in", `The pin spacing is 0. ${over}`],
     [{ bayFt: -4 }, "bay_ft", `The pin bay is -4. ${over}`],

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef } from "preact/hooks";
 import { type FieldKey, fields } from "../quantities/bed/fields";
-import { readTape } from "../quantities/tape";
+import { printTape, readTape } from "../quantities/tape";
 import { Button } from "./Button";
 
 interface TextFieldProps {
@@ -101,11 +101,22 @@ export function BedField({ field, value, onType, problem, names, source, onUseRa
   );
 }
 
-/** What tape text reads as; nothing for a plain number, which reads as itself. */
+/**
+ * What a length reads as, in the ways it wasn't typed: feet and inches as on the tape, and a decimal. A whole number
+ * reads as itself.
+ *
+ * @example readsAs("18-6", "ft") // = 18' 6" = 18.5 ft
+ */
 export function readsAs(text: string, unit: "ft" | "in"): string {
-  if (text.trim() === "" || Number.isFinite(Number(text))) return "";
+  if (text.trim() === "" || Number.isInteger(Number(text))) return "";
   try {
-    return `reads as ${Number(readTape(text, unit).toFixed(4))} ${unit}`;
+    const length = readTape(text, unit);
+    const taped = unit === "ft" ? printTape(length) : "";
+    const decimal = Number.isFinite(Number(text)) ? "" : `${Number(length.toFixed(4))} ${unit}`;
+    return [taped === text.trim() ? "" : taped, decimal]
+      .map((way) => way && `= ${way}`)
+      .join(" ")
+      .trim();
   } catch {
     return "";
   }

@@ -36,8 +36,10 @@ function partsOf(plain: string, text: string, argument: string): [number, number
   const slashed = SLASHED.exec(plain);
   if (slashed) {
     const [month, day] = [Number(slashed[1]), Number(slashed[2])];
-    if (month <= 12 && day <= 12 && month !== day)
-      throw new Problem("value", messages.ambiguousDate(argument, text), argument);
+    if (month <= 12 && day <= 12 && month !== day) {
+      const [one, other] = [`${slashed[3]}-${month}-${day}`, `${slashed[3]}-${day}-${month}`];
+      throw new Problem("value", messages.twoReadings(argument, text, one, other), argument);
+    }
     return [Number(slashed[3]), month, day];
   }
   const named = MONTH_FIRST.exec(plain);

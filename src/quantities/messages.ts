@@ -1,56 +1,46 @@
 /**
- * The one catalogue of what the project says about a value it cannot use. A message names the value, quotes
- * what arrived, and says what to give instead. Every entry is a function from the particulars to one or two
- * plain sentences; `argument` is always the name the user sees.
+ * The one catalogue of what the project says about a value it can't use. Each message is one line: where, what's wrong,
+ * and what to type. Every entry is a function from the particulars; `argument` is always the name the user sees.
  */
 export const messages = {
   missing: (argument: string, example: string) => `${argument} is blank. Type a value, such as ${example}.`,
   zero: (argument: string, example: string) => `${argument} is blank or 0. Type more than 0, such as ${example}.`,
-  negative: (argument: string, arrived: unknown, zeroIsBlank = false) =>
-    `${argument} arrived as ${quoted(arrived)}, which is less than 0. Type ${zeroIsBlank ? "more than 0" : "0 or more"}.`,
-  notANumber: (argument: string, arrived: unknown, example: string) =>
-    `${argument} arrived as ${quoted(arrived)}, which is no number. Type a number, such as ${example}.`,
-  notALength: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}, which cannot be read as a length. ` +
-    `Type a number, or a length such as 18' 6", 32' 6 1/2", 75 mm or 9.8 m.`,
-  ambiguousComma: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}, where the comma can be read two ways. ` +
-    `Type the number without a thousands comma, and with a point for the decimals.`,
-  smallerUnitTooLarge: (argument: string, arrived: unknown, unit: string, limit: number) =>
-    `${argument} arrived as ${quoted(arrived)}: ${unit} after a larger unit must be under ${limit}. ` +
-    `Carry the rest over, such as 6' 2" for 5' 14".`,
-  tooLarge: (argument: string, arrived: unknown, limit: string) =>
-    `${argument} arrived as ${quoted(arrived)}, which is too large. Type ${limit} or less.`,
-  unknownName: (argument: string, arrived: unknown, nearest: string, instead: string) =>
-    `${argument} arrived as ${quoted(arrived)}, which stands in no table. Did you mean “${nearest}”? ` +
-    `A number is read as ${instead}.`,
-  oneCell: (argument: string) => `${argument} arrived as a range of cells. Give one cell.`,
-  notWhole: (argument: string, arrived: unknown, most: number) =>
-    `${argument} arrived as ${quoted(arrived)}. Type a whole number` +
-    (Number.isFinite(most) ? `, ${most} or less.` : "."),
-  notYesOrNo: (argument: string, arrived: unknown) => `${argument} arrived as ${quoted(arrived)}. Type TRUE or FALSE.`,
-  shareTooLarge: (argument: string, arrived: unknown, under: number) =>
-    `${argument} arrived as ${quoted(arrived)}. A share must be ${under === 1 ? "under 1" : `${under} or less`}: ` +
-    `type 10% (or 0.10) rather than 10.`,
-  tooHeavy: (argument: string, arrived: unknown, most: number) =>
-    `${argument} arrived as ${quoted(arrived)}, but a cubic yard weighs ${most} tons at most. ` +
+  negative: (argument: string, given: unknown, zeroIsBlank = false) =>
+    `${argument}: ${quoted(given)} is less than 0. Type ${zeroIsBlank ? "more than 0" : "0 or more"}.`,
+  notANumber: (argument: string, given: unknown, example: string) =>
+    `${argument}: can't read ${quoted(given)} as a number. Try ${example}.`,
+  notALength: (argument: string, given: unknown) =>
+    `${argument}: can't read ${quoted(given)} as a length. Try 7, 7', or 6' 6".`,
+  twoReadings: (argument: string, given: unknown, one: string, other: string) =>
+    `${argument}: ${quoted(given)} could be ${one} or ${other}. Type the one you mean.`,
+  smallerUnitTooLarge: (argument: string, given: unknown, unit: string, limit: number) =>
+    `${argument}: in ${quoted(given)}, ${unit} must be under ${limit}. Carry the rest over: 6' 2" for 5' 14".`,
+  tooLarge: (argument: string, given: unknown, limit: string) =>
+    `${argument}: ${quoted(given)} is too large. Type ${limit} or less.`,
+  unknownName: (argument: string, given: unknown, nearest: string, instead: string) =>
+    `${argument}: ${quoted(given)} isn't in the list. Did you mean “${nearest}”? Or type ${instead}.`,
+  oneCell: (argument: string) => `${argument} is a range of cells. Give one cell.`,
+  notWhole: (argument: string, given: unknown, most: number) =>
+    `${argument}: can't use ${quoted(given)}. Type a whole number${Number.isFinite(most) ? `, ${most} or less.` : "."}`,
+  notYesOrNo: (argument: string, given: unknown) => `${argument}: can't use ${quoted(given)}. Type TRUE or FALSE.`,
+  shareTooLarge: (argument: string, given: unknown, under: number) =>
+    `${argument}: ${quoted(given)} must be ${under === 1 ? "under 1" : `${under} or less`}. ` +
+    `Type 10% (or 0.10) rather than 10.`,
+  tooHeavy: (argument: string, given: unknown, most: number) =>
+    `${argument}: ${quoted(given)} is too heavy: a cubic yard weighs ${most} tons at most. ` +
     `Type short tons, such as 1.35 for 2,700 lb.`,
-  notARule: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}. Type "simpson" or "trapezoid".`,
-  notADate: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}, which cannot be read as a date. Type a date such as 2026-03-02.`,
-  ambiguousDate: (argument: string, arrived: unknown) =>
-    `${argument} arrived as ${quoted(arrived)}, where day and month can be read two ways. ` +
-    `Type the year first, such as 2026-03-02.`,
-  afterLastDate: () => "notice_date lies so late that the calendar ends first. Type the day of notice.",
+  notARule: (argument: string, given: unknown) =>
+    `${argument}: can't use ${quoted(given)}. Type "simpson" or "trapezoid".`,
+  notADate: (argument: string, given: unknown) => `${argument}: can't read ${quoted(given)} as a date. Try 2026-12-07.`,
+  afterLastDate: () => "notice_date is too far in the future. Type the day of notice.",
   oneRowOrColumn: (argument: string) =>
-    `${argument} arrived as a block of cells. Give one row or one column, so that their order is plain.`,
+    `${argument} is a block of cells. Give one row or one column, so that the order is clear.`,
   notPairs: (argument: string, columns: number) =>
-    `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
+    `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
   countsBesideLengths: (counts: number, lengths: number) =>
-    `counts arrived with ${counts} cells and lengths with ${lengths}. Give one count beside each length.`,
+    `counts has ${counts} cells and lengths has ${lengths}. Give one count beside each length.`,
   notCutOuts: (argument: string, columns: number) =>
-    `${argument} arrived with ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
+    `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
     "middle, how far across, and how deep for a rectangle, in feet.",
 
   radiusTooLarge: (radiusFt: number, mostFt: number) =>
@@ -87,20 +77,20 @@ export const messages = {
 /** A number as a message shows it: six digits at most, and never "Infinity". */
 const short = (value: number) => String(Number(Math.min(value, Number.MAX_VALUE).toPrecision(6)));
 
-/** What arrived, as a message shows it: text between typographic quotes, so that inch marks stay readable. */
-export function quoted(arrived: unknown): string {
-  switch (typeof arrived) {
+/** What was given, as a message shows it: text between typographic quotes, so that inch marks stay readable. */
+export function quoted(given: unknown): string {
+  switch (typeof given) {
     case "string":
       // Cut, but not through the middle of a sign that takes two units.
-      return `“${arrived.length > 40 ? arrived.slice(0, 39).replace(/[\ud800-\udbff]$/, "") + "…" : arrived}”`;
+      return `“${given.length > 40 ? given.slice(0, 39).replace(/[\ud800-\udbff]$/, "") + "…" : given}”`;
     case "boolean":
-      return arrived ? "TRUE" : "FALSE";
+      return given ? "TRUE" : "FALSE";
     case "number":
     case "bigint":
-      return String(arrived);
+      return String(given);
     case "undefined":
       return "a blank";
     default:
-      return arrived === null ? "a blank" : Array.isArray(arrived) ? "a range of cells" : "no plain value";
+      return given === null ? "a blank" : Array.isArray(given) ? "a range of cells" : "a value of another kind";
   }
 }

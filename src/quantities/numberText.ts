@@ -16,7 +16,10 @@ export function readNumber(text: string, argument: string): number {
   const digits = text.length > LONGEST_TEXT ? "" : text.trim();
   const isNegative = digits.startsWith("-");
   const amount = readDecimal(isNegative ? digits.slice(1) : digits);
-  if (amount === "ambiguous") throw new Problem("value", messages.ambiguousComma(argument, text), argument);
+  if (amount === "ambiguous") {
+    const [one, other] = [digits.replace(",", ""), digits.replace(",", ".")];
+    throw new Problem("value", messages.twoReadings(argument, text, one, other), argument);
+  }
   if (amount === undefined) throw new Problem("value", messages.notANumber(argument, text, "12.5"), argument);
   return isNegative ? -amount : amount;
 }

@@ -74,7 +74,7 @@ describe("a name that stands in no table", () => {
   });
 
   test("is met with the nearest one", () => {
-    expect(() => stoneNamed("rivr rock")).toThrow(/stone arrived as “rivr rock”.*Did you mean “river rock”\?/);
+    expect(() => stoneNamed("rivr rock")).toThrow(/stone: “rivr rock” isn't in the list\. Did you mean “river rock”\?/);
     expect(() => soilNamed("cley")).toThrow(/“clay”/);
     try {
       stoneNamed("marble chips");

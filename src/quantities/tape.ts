@@ -9,26 +9,14 @@ type Unit = keyof typeof TENTH_MILLIMETERS;
 
 const LONGEST_TEXT = 60;
 
-const SPELLINGS: Readonly<Record<string, Unit>> = {
-  "'": "ft",
-  ft: "ft",
-  foot: "ft",
-  feet: "ft",
-  '"': "in",
-  in: "in",
-  inch: "in",
-  inches: "in",
-  yd: "yd",
-  yds: "yd",
-  yard: "yd",
-  yards: "yd",
-  m: "m",
-  meter: "m",
-  meters: "m",
-  metre: "m",
-  metres: "m",
-  cm: "cm",
-  mm: "mm",
+/** How each unit is written, between spaces. */
+const SPELLINGS: Readonly<Record<Unit, string>> = {
+  ft: " ' ft foot feet lf ",
+  in: ' " in inch inches ',
+  yd: " yd yds yard yards ",
+  m: " m meter meters metre metres ",
+  cm: " cm ",
+  mm: " mm ",
 };
 
 /** Which unit may follow which in one measure, and from how many on it should have been carried over. */
@@ -39,40 +27,41 @@ const FOLLOWERS: Readonly<Partial<Record<Unit, Readonly<Partial<Record<Unit, num
   cm: { mm: 10 },
 };
 
-const FRACTION_SIGNS: Readonly<Record<string, string>> = {
-  "¼": "1/4",
-  "½": "1/2",
-  "¾": "3/4",
-  "⅓": "1/3",
-  "⅔": "2/3",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
-
 /** One amount with the unit behind it: whole or decimal, a fraction, or a whole with a fraction. */
-const PART =
-  /^(?:(\d+)(?: |-| - )(\d+)\/(\d+)|(\d+)\/(\d+)|([\d.,]*\d))\s*(?:(inches|inch|in|foot|feet|ft|yards|yard|yds|yd|met(?:er|re)s?|mm|cm|m)(?![a-z])\.?|(['"]))?/;
-const BETWEEN_PARTS = /^\s*(?:[-,]\s*)?/;
+const PART = /^(?:(\d+)(?: | ?- ?)(\d+)\/(\d+)|(\d+)\/(\d+)|([\d.,]*\d)) ?(?:([a-z]+)(?:\.(?!\d))?|(['"]))?/;
+const BETWEEN_PARTS = /^ ?(?:[-,] ?)?/;
+/** What follows a bare number of feet where inches come next: `18-6`, `18 6`. */
+const MORE = /^(?:- ?)?\d/;
+/** A comma between two numbers of which the second may be inches. */
+const COMMA = /^\d+,(?:\d|1[01])$/;
 
 /**
  * The length that a text from the tape says, in feet or in inches.
  *
- * Reads feet and inches (`32' 6 1/2"`, `32 ft 6 in`, `6'-8"`, `18'6`), yards (`2 yd`), metric (`9.8 m`, `75 mm`,
- * `40 cm`), fractions (`6 1/2`, `½`), typographic marks, and a decimal comma where it cannot be a thousands
- * comma (`9,8 m`). A number without a unit is in `unit`; after feet it is inches. Inches after feet stay under
- * 12, as on a tape: `5' 14"` is refused as a likely slip. A leading minus gives a negative length.
+ * Reads feet and inches (`32' 6 1/2"`, `32 ft 6 in`, `6'-8"`, `18'6`, `4ft6`), yards (`2 yd`), metric (`9.8 m`,
+ * `75 mm`, `40 cm`), fractions (`6 1/2`, `½`), typographic marks, and a decimal comma in front of a unit (`9,8 m`).
+ * A leading minus gives a negative length. Where a text could be read two ways:
+ *
+ * - A number without a unit is in `unit`; after feet it is inches.
+ * - In feet, two numbers with a dash or a space between them are feet and inches: `18-6`, `18 6`, `6-2 1/2`. In inches
+ *   they are refused: `4-6` may be a range.
+ * - A whole number with a fraction is one number: `6 1/2` and `6-1/2` are six and a half of `unit`.
+ * - Inches after feet stay under 12, as on a tape: `5' 14"` and `18-14` are refused as a likely slip.
+ * - A bare fraction is inches on a tape, so in feet `3/4` is refused: it takes `3/4"` or `3/4'`.
+ * - A comma that may part thousands, decimals or feet from inches is refused: `1,200`, `18,6`.
  *
  * @param text what was typed.
  * @param unit "ft" or "in": the unit of the answer and of a bare number.
  * @param argument the name to use in the message.
  * @returns the length in `unit`.
- * @throws Problem "value" that quotes a text which cannot be read.
+ * @throws Problem "value" that quotes a text which can't be read, or names both of its readings.
+ * @source Common practice on a tape and on American plans; no standard says how a length is typed.
  * @example readTape(`32' 6 1/2"`, "ft") // 32.541666666666664
  */
 export function readTape(text: string, unit: TapeUnit, argument = "measure"): number {
   const unreadable = () => new Problem("value", messages.notALength(argument, text), argument);
+  const twoWays = (one: string, other: string) =>
+    new Problem("value", messages.twoReadings(argument, text, one, other), argument);
   if (text.length > LONGEST_TEXT) throw unreadable();
   let rest = plainMarks(text);
   const sign = rest.startsWith("-") ? -1 : 1;
@@ -84,12 +73,21 @@ export function readTape(text: string, unit: TapeUnit, argument = "measure"): nu
   do {
     const part = PART.exec(rest);
     if (!part) throw unreadable();
-    const amount = amountOf(part, () => new Problem("value", messages.ambiguousComma(argument, text), argument));
-    if (amount === undefined || !beforeIsWhole) throw unreadable();
-    const spelled = SPELLINGS[part[7] ?? part[8] ?? ""];
-    rest = rest.slice(part[0].length);
-    if (!spelled && rest !== "") throw unreadable();
-    const partUnit = spelled ?? (before === undefined ? unit : before === "ft" ? "in" : undefined);
+    const [all, , , , above, below, decimal = "", word, mark] = part;
+    const spelling = word ?? mark;
+    const amount = amountOf(part);
+    rest = rest.slice(all.length);
+    if (amount === "ambiguous") throw twoWays(decimal.replace(",", ""), decimal.replace(",", "."));
+    // In `5'.5` the point may part feet, too.
+    if (amount === undefined || !beforeIsWhole || rest.startsWith(".")) throw unreadable();
+    let partUnit: Unit | undefined;
+    if (spelling) partUnit = unitSpelled(spelling);
+    else if (before) partUnit = before === "ft" && rest === "" ? "in" : undefined;
+    else if (rest === "") {
+      if (above && unit === "ft") throw twoWays(`${above}/${below}"`, `${above}/${below}'`);
+      if (COMMA.test(decimal)) throw twoWays(decimal.replace(",", "."), `${decimal.replace(",", "' ")}"`);
+      partUnit = unit;
+    } else if (unit === "ft" && MORE.test(rest)) partUnit = "ft";
     if (!partUnit) throw unreadable();
     if (before) {
       const limit = FOLLOWERS[before]?.[partUnit];
@@ -110,6 +108,12 @@ export function readTape(text: string, unit: TapeUnit, argument = "measure"): nu
   return (sign * total) / TENTH_MILLIMETERS[unit] + 0;
 }
 
+function unitSpelled(spelling: string): Unit | undefined {
+  for (const [unit, spellings] of Object.entries(SPELLINGS))
+    if (spellings.includes(` ${spelling} `)) return unit as Unit;
+  return undefined;
+}
+
 /** Text that needs no more than lower case: what a keyboard gives, one space at a time, an inch mark typed as one. */
 const ORDINARY = /^(?:[!-&(-_a-~]| (?! )|'(?!'))*$/;
 
@@ -120,21 +124,17 @@ function plainMarks(text: string): string {
   return lower
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
-    .replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${FRACTION_SIGNS[sign]}`)
+    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize("NFKC")}`)
     .replace(/\u2044/g, "/")
-    .replace(/[\u2212\u2013\u2010\u2011]/g, "-")
+    .replace(/[\u2012-\u2015\u2212\u2010\u2011]/g, "-")
     .replace(/\s+/g, " ")
     .trim();
 }
 
 /** The amount of one matched part; undefined where it is no amount (a fraction over 0, two decimal points). */
-function amountOf(part: RegExpExecArray, ambiguous: () => Problem): number | undefined {
+function amountOf(part: RegExpExecArray): number | "ambiguous" | undefined {
   const [, whole, above, below, aloneAbove, aloneBelow, decimal] = part;
-  if (decimal !== undefined) {
-    const read = readDecimal(decimal);
-    if (read === "ambiguous") throw ambiguous();
-    return read;
-  }
+  if (decimal !== undefined) return readDecimal(decimal);
   const share = Number(above ?? aloneAbove) / Number(below ?? aloneBelow);
   if (!Number.isFinite(share) || (whole !== undefined && share >= 1)) return undefined;
   return Number(whole ?? 0) + share;

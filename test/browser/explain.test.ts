@@ -63,7 +63,7 @@ describe("explaining a cell", () => {
     await select("Jobs!H9", "pea gravle");
     const text = await explained("Jobs!L9");
     expect(text).toMatch(/Gives\s+#N\/A/);
-    expect(text).toMatch(/“pea gravle”, which stands in no table/);
+    expect(text).toMatch(/“pea gravle” isn't in the list/);
     expect(text).toMatch(/Did you mean “pea gravel”\?/);
     await picture(page, "explain-error");
   });

@@ -61,7 +61,7 @@ describe("the main job, in the practice workbook", () => {
     await page.getByLabel("Width", { exact: true }).fill("5");
     await page.getByLabel("Corner radius").fill("2");
     await page.getByLabel("Rounded corners").fill("2");
-    expect(await page.getByText("reads as 18.5 ft").count()).toBe(1);
+    expect(await page.getByText("= 18.5 ft").count()).toBe(1);
     expect(await page.getByRole("definition").filter({ hasText: "90.78 sq ft" }).count()).toBe(1);
     await picture(page, "pane-filled");
   });

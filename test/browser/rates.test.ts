@@ -114,7 +114,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByText(/1 rate is missing or damaged/).waitFor();
     await picture(page, "rates-damaged");
     await page.getByRole("button", { name: "Show the rates" }).click();
-    await page.locator("li:visible", { hasText: "Fabric roll, price (Rates) arrived as “ask Dale”" }).waitFor();
+    await page.locator("li:visible", { hasText: "Fabric roll, price (Rates): can't read “ask Dale”" }).waitFor();
     await page.getByRole("button", { name: "Go to Rates" }).click();
     await picture(page, "rates-trouble");
     await typeInto(await cellOf("Rate_fabric_roll"), "95");

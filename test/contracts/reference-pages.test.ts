@@ -202,9 +202,9 @@ test("a message of a function's own is told on its page, not only what all funct
     ["AREA_ROUND", "which leaves no ring"],
     ["STONE_DEPTH", "no depth is left for stone"],
     ["STONE_TONS", "Did you mean"],
-    ["PRICE_MARGIN", "A share must be under 1"],
+    ["PRICE_MARGIN", "must be under 1. Type"],
     ["CUT_COUNT", "longer than the stock"],
-    ["DIG_DATE", "day and month can be read two ways"],
+    ["DIG_DATE", "could be 2026-3-4 or 2026-4-3"],
     ["LAYOUT", "reaches outside the bed"],
   ] as const)
     expect(page(`${id}.html`), id).toContain(says);

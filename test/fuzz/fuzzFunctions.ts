@@ -101,9 +101,7 @@ function faultOfRefusal({ code, message, thrown }: Exclude<Outcome, { answer: un
   if (!/^\S[\s\S]*\.$/.test(message)) return `the error is not a sentence: ${message.slice(0, 80)}`;
   // The host shows a message beside the cell, in a small box.
   if (message.length > 300) return `the message has ${message.length} letters: ${message.slice(0, 80)}`;
-  return /NaN|Infinity|undefined|\[object/.test(
-    message.replace(/“[^”]*”/g, "").replace(/arrived as -?(?:NaN|Infinity)/, ""),
-  )
+  return /NaN|Infinity|undefined|\[object/.test(message.replace(/“[^”]*”/g, "").replace(/-?(?:NaN|Infinity)/, ""))
     ? `the message shows the program's insides: ${message}`
     : undefined;
 }

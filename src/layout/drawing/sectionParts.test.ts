@@ -240,11 +240,11 @@ describe("a section's sheet", () => {
   });
 
   it.each<[Partial<Depths>, string, string]>([
-    [{ scrapeDepthIn: Number.NaN }, "scrape_depth_in", "The scrape arrived as NaN"],
+    [{ scrapeDepthIn: Number.NaN }, "scrape_depth_in", "The scrape: can't use NaN"],
     [{ borderHeightIn: 0 }, "border_height_in", "The border's height is 0"],
-    [{ trenchDepthIn: Number.NaN }, "trench_depth_in", "The trench's depth arrived as NaN"],
+    [{ trenchDepthIn: Number.NaN }, "trench_depth_in", "The trench's depth: can't use NaN"],
     [{ trenchWidthIn: 0 }, "trench_width_in", "The trench's width is 0"],
-    [{ topGapIn: Number.NaN }, "top_gap_in", "The gap arrived as NaN"],
+    [{ topGapIn: Number.NaN }, "top_gap_in", "The gap: can't use NaN"],
     [{ stoneSizeIn: 0 }, "stone_size_in", "The stone's size is 0"],
   ])("refuses %j and names %s", (changes, argument, message) => {
     expect(() => draw(changes)).toThrow(

@@ -44,7 +44,7 @@ describe("what is due", () => {
   });
 
   test.each(["101", "-5", "half"])("a deposit of %j is refused in words", (depositPercent) => {
-    expect(() => depositShare({ ...startingDetails, depositPercent })).toThrow(/^Deposit /);
+    expect(() => depositShare({ ...startingDetails, depositPercent })).toThrow(/^Deposit\b/);
   });
 });
 

@@ -160,12 +160,12 @@ describe("a cell with a rate", () => {
     ["waste", undefined, /^Waste and low spots \(Rates\) is missing: no cell has the name Rate_waste\./],
     ["waste", "", /^Waste and low spots \(Rates\) is blank.* such as 8%/],
     ["waste", null, /is blank/],
-    ["waste", 1.5, /A share must be under 1/],
-    ["crewRate", "52.5", /^Crew rate, with burden \(Rates\) arrived as “52\.5”, which is no number/],
-    ["crewRate", true, /arrived as TRUE, which is no number/],
+    ["waste", 1.5, /must be under 1/],
+    ["crewRate", "52.5", /^Crew rate, with burden \(Rates\): can't read “52\.5” as a number/],
+    ["crewRate", true, /can't read TRUE as a number/],
     ["crewRate", -1, /less than 0/],
-    ["pieceLength", "eight", /cannot be read as a length/],
-    ["pieceLength", true, /arrived as TRUE, which is no number/],
+    ["pieceLength", "eight", /as a length/],
+    ["pieceLength", true, /can't read TRUE as a number/],
   ])("%s of %j gives no rate", (key, cell, words) => {
     expect(readRate(key, cell, false)).toEqual({ problem: expect.stringMatching(words) });
   });
@@ -177,8 +177,8 @@ describe("a cell with a rate", () => {
     expect(readStoneWeight("Lava rock", 0.6)).toEqual({ text: "0.6", isExample: false });
     expect(readStoneWeight("Lava rock", 10)).toEqual({ text: "10", isExample: false });
     expect(readStoneWeight("Lava rock", 10.1)?.problem).toMatch(
-      /^The weight of Lava rock \(Rates\) .* 10 tons at most/,
+      /^The weight of Lava rock \(Rates\): .* 10 tons at most/,
     );
-    expect(readStoneWeight("Lava rock", "x")?.problem).toMatch(/is no number\. Type a number, such as 1\.35/);
+    expect(readStoneWeight("Lava rock", "x")?.problem).toMatch(/as a number\. Try 1\.35/);
   });
 });

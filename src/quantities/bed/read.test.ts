@@ -38,9 +38,9 @@ describe("reading a form", () => {
   });
 
   test.each([
-    ["length", "eighteen", /“eighteen”, which cannot be read as a length/],
-    ["waste", "10", /type 10% \(or 0.10\) rather than 10/],
-    ["materialMarkup", "20", /type 10% \(or 0.10\) rather than 10/],
+    ["length", "eighteen", /“eighteen” as a length/],
+    ["waste", "10", /Type 10% \(or 0.10\) rather than 10/],
+    ["materialMarkup", "20", /Type 10% \(or 0.10\) rather than 10/],
     ["width", "-5", /less than 0/],
     ["roundedCorners", "1.5", /whole number/],
     ["stone", " ", /Stone is blank/],
@@ -79,8 +79,8 @@ describe("reading a form", () => {
       ...["point1.x", "point2.y", "cutOut1.x", "cutOut1.y", "cutOut1.across", "cutOut1.deep", "cutOut2.x"],
     ]);
     expect(found.map(({ message }) => message.split(" ").slice(0, 4).join(" "))).toEqual([
-      ...["Point 1, x arrived", "Point 2, y arrived", "Cut-out 1, x arrived", "Cut-out 1, y arrived"],
-      ...["Cut-out 1, across arrived", "Cut-out 1, deep arrived", "Cut-out 2, x is"],
+      ...["Point 1, x: can't", "Point 2, y: can't", "Cut-out 1, x: can't", "Cut-out 1, y: can't"],
+      ...["Cut-out 1, across: “-1”", "Cut-out 1, deep: “-2”", "Cut-out 2, x is"],
     ]);
     expect(found.map(({ unfinished }) => unfinished)).toEqual([false, false, false, false, false, false, true]);
   });
@@ -239,8 +239,8 @@ describe("a field", () => {
   });
 
   test.each<[FieldKey, string, RegExp]>([
-    ["materialMarkup", "201%", /A share must be 2 or less/],
-    ["waste", "100%", /A share must be under 1/],
+    ["materialMarkup", "201%", /must be 2 or less/],
+    ["waste", "100%", /must be under 1/],
     ["roundedCorners", "1.5", /Type a whole number\.$/],
     ["length", "", /^Length is blank\. Type a value, such as 18' 6"\.$/],
     ["area", " ", /^Area is blank\. Type a value, such as 12\.$/],

@@ -156,12 +156,12 @@ test("366 days of notice and of work are the most", () => {
 
 test.each([
   [{ workingDays: 0 }, /working_days is blank or 0/],
-  [{ workingDays: 1.5 }, /working_days arrived as 1.5. Type a whole number, 366 or less/],
+  [{ workingDays: 1.5 }, /working_days: can't use 1\.5\. Type a whole number, 366 or less/],
   [{ workingDays: 400 }, /366 or less/],
-  [{ workingDays: -2 }, /working_days arrived as -2, which is less than 0\. Type more than 0/],
+  [{ workingDays: -2 }, /working_days: -2 is less than 0\. Type more than 0/],
   [{ daysOfWork: 0 }, /days_of_work/],
   [{ daysOfWork: 400 }, /The work of these beds comes to 400 days.*look at their sizes/],
-  [{ marks: { days: -1, counted: "working", from: "notice" } as const }, /marks_days arrived as -1/],
+  [{ marks: { days: -1, counted: "working", from: "notice" } as const }, /marks_days: -1 is less/],
 ])("a notice is refused for %o", (wish, message) => {
   expect(() => notice(wish)).toThrow(message);
 });

@@ -1,7 +1,7 @@
 /** What is said about needs that cannot be ordered. Part of the one catalogue. */
 export const jobMessages = {
-  badNeed: (bed: string, what: string, arrived: unknown) =>
-    `${bed}: ${what} arrived as ${String(arrived)}. Mend it in the bed's own sheet, then make the papers again.`,
+  badNeed: (bed: string, what: string, given: unknown) =>
+    `${bed}: can't use ${String(given)} for ${what}. Fix it on the bed's own sheet, then make the documents again.`,
   noBeds: () => "No bed belongs to the job yet. Tick one at least.",
 } as const;
 

@@ -301,12 +301,12 @@ describe("an order is refused", () => {
   });
 
   test.each([
-    [{ stone: stone(Number.NaN, 1) }, /Bed A: stone tons arrived as NaN/],
-    [{ stone: stone(1, 1, { yardStep: 0 }) }, /Bed A: stone yard step arrived as 0/],
-    [{ stone: stone(1, 1, { truck: { yards: 0, payloadTons: 8 } }) }, /stone truck yards arrived as 0/],
-    [{ stone: stone(1, 1, { allowance: 8 }) }, /stone allowance arrived as 8/],
-    [{ border: border(-3, 1) }, /border runs 0 feet arrived as -3/],
-    [{ spoil: spoil(1, Number.POSITIVE_INFINITY) }, /spoil haul quantity arrived as Infinity/],
+    [{ stone: stone(Number.NaN, 1) }, /Bed A: can't use NaN for stone tons/],
+    [{ stone: stone(1, 1, { yardStep: 0 }) }, /Bed A: can't use 0 for stone yard step/],
+    [{ stone: stone(1, 1, { truck: { yards: 0, payloadTons: 8 } }) }, /can't use 0 for stone truck yards/],
+    [{ stone: stone(1, 1, { allowance: 8 }) }, /can't use 8 for stone allowance/],
+    [{ border: border(-3, 1) }, /can't use -3 for border runs 0 feet/],
+    [{ spoil: spoil(1, Number.POSITIVE_INFINITY) }, /can't use Infinity for spoil haul quantity/],
   ])("for a number that cannot be used: %#", (bed, message) => {
     expect(() => job(bed)).toThrow(message);
   });

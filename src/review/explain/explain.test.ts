@@ -59,11 +59,11 @@ describe("a call of ours", () => {
 describe("an error", () => {
   test("gives the full reason and the mend, in the function's own words", () => {
     expect(told('=BED.STONE_TONS(100,2,"rivr rock")').error).toEqual({
-      reason: "stone arrived as “rivr rock”, which stands in no table.",
-      fix: "Did you mean “river rock”? A number is read as the tons per cubic yard.",
+      reason: "stone: “rivr rock” isn't in the list.",
+      fix: "Did you mean “river rock”? Or type the tons per cubic yard.",
     });
     expect(told("=BED.PRICE_MARGIN(100,35)").error).toEqual({
-      reason: "margin arrived as 35. A share must be under 1.",
+      reason: "margin: 35 must be under 1.",
       fix: "Type 10% (or 0.10) rather than 10.",
     });
   });

@@ -39,7 +39,7 @@ export interface Explanation {
 }
 
 /** Where the fix begins in a message of our functions: they say first what is wrong, then what to type. */
-const FIX = /(?<=:)\s(?=type\b)|\s(?=(?:Type|Give|Put|Carry|Check|Tape|Did you mean|A number is)\b)/;
+const FIX = /(?<=:)\s(?=type\b)|\s(?=(?:Type|Try|Give|Put|Carry|Check|Tape|Did you mean|Or type)\b)/;
 
 const COMES_FROM = "The error comes from";
 

@@ -35,7 +35,7 @@ export function explainArgument(
   const number = numberOfText(argument, one, evaluate, knowledge);
   if (number === undefined) {
     const isNamed = kind === "stone" || kind === "soil";
-    const problem = `${name} is “${one}”, which ${isNamed ? "stands in no table" : "cannot be read"}.`;
+    const problem = isNamed ? `${name}: “${one}” isn't in the list.` : `${name}: can't read “${one}”.`;
     return tell(`“${one}”`, isWord(argument, one) ? {} : { problem });
   }
   return tell(`${one}, which is ${withUnit(number, kind)}`);

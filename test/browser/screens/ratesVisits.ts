@@ -47,7 +47,7 @@ export const ratesVisits = [
       "one of them damaged",
       async (page) => {
         await writeNamed(page, "Rate_fabric_roll", "ask Dale");
-        await page.locator("li:visible", { hasText: "arrived as “ask Dale”" }).waitFor();
+        await page.locator("li:visible", { hasText: "can't read “ask Dale”" }).waitFor();
       },
     ],
     [

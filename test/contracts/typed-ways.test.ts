@@ -1,0 +1,203 @@
+import { describe, expect, test } from "vitest";
+import { Problem } from "../../src/quantities/problem";
+import { readTape } from "../../src/quantities/tape";
+
+/*
+ * Ways people write what goes into a field: each is read right, asked about, or refused in one line, and none is read
+ * wrong. What is right was worked out by hand: feet plus inches over 12.
+ */
+
+/** Two readings are named; the person types the one that's meant. */
+const ASKED = "asked";
+const REFUSED = "refused";
+
+/** What came of a text: what it reads as, or how it is turned down. */
+function outcomeOf(read: () => unknown): unknown {
+  try {
+    return read();
+  } catch (reason) {
+    if (!(reason instanceof Problem)) throw reason;
+    expect(reason.message, "one line that says where").toMatch(/^width[: ][^\n]{10,160}\.$/);
+    return reason.message.includes("could be") ? ASKED : REFUSED;
+  }
+}
+
+describe("a length where feet are typed", () => {
+  test.each<[string, number | typeof ASKED | typeof REFUSED]>([
+    // Whole and decimal feet.
+    ["18", 18],
+    ["18.5", 18.5],
+    [".5", 0.5],
+    ["0.75", 0.75],
+    ["18.0", 18],
+    ["5.5'", 5.5],
+    ["5.5 ft", 5.5],
+    ["5.5ft.", 5.5],
+    ["18'", 18],
+    ["18 '", 18],
+    ["18 ft", 18],
+    ["18ft", 18],
+    ["18 FT", 18],
+    ["18 Feet", 18],
+    ["18 foot", 18],
+    ["18 LF", 18],
+    ["18lf", 18],
+    ["1,250.5 ft", 1250.5],
+    // Feet and inches with marks.
+    [`4'6`, 4.5],
+    [`4' 6`, 4.5],
+    [`4'6"`, 4.5],
+    [`4' 6"`, 4.5],
+    [`4' 6 "`, 4.5],
+    [`4'-6"`, 4.5],
+    [`4' - 6"`, 4.5],
+    [`4'-6`, 4.5],
+    [`4', 6"`, 4.5],
+    [`4'0"`, 4],
+    [`4'00"`, 4],
+    [`4'06"`, 4.5],
+    [`6'-2 1/2"`, 6 + 2.5 / 12],
+    [`6'-2-1/2"`, 6 + 2.5 / 12],
+    [`6' 2.5"`, 6 + 2.5 / 12],
+    [`6'2½"`, 6 + 2.5 / 12],
+    [`6' 2 ½"`, 6 + 2.5 / 12],
+    [`6' ½"`, 6 + 0.5 / 12],
+    [`6' 0-1/2"`, 6 + 0.5 / 12],
+    [`6' 11 15/16"`, 6 + 11.9375 / 12],
+    // Curly quotes, primes, and what phones and word processors make of marks.
+    ["4’6”", 4.5],
+    ["4‘6“", 4.5],
+    ["4′6″", 4.5],
+    ["4' 6''", 4.5],
+    ["4´6", 4.5],
+    ["4` 6``", 4.5],
+    ["4’–6”", 4.5],
+    ["4 ft 6 in", 4.5],
+    // Feet and inches in words.
+    ["4ft6", 4.5],
+    ["4ft6in", 4.5],
+    ["4 ft 6", 4.5],
+    ["4 ft. 6 in.", 4.5],
+    ["6 ft. 2 in.", 6 + 2 / 12],
+    ["4 ft., 6 in.", 4.5],
+    ["4 feet 6 inches", 4.5],
+    ["4 foot 6", 4.5],
+    ["4 Feet, 6 Inches", 4.5],
+    ["1 foot 1 inch", 13 / 12],
+    ["4-ft 6-in", REFUSED],
+    ["4 feet and 6 inches", REFUSED],
+    // The shorthand of the trade.
+    ["18-6", 18.5],
+    ["28-0", 28],
+    ["6-0", 6],
+    ["18 6", 18.5],
+    ["18  6", 18.5],
+    ["18 - 6", 18.5],
+    ["18–6", 18.5],
+    ["18—6", 18.5],
+    ["18-06", 18.5],
+    [`18-6"`, 18.5],
+    [`18 6"`, 18.5],
+    ["18-6 1/2", 18 + 6.5 / 12],
+    ["18-6-1/2", 18 + 6.5 / 12],
+    ["18-6½", 18 + 6.5 / 12],
+    ["18-11.5", 18 + 11.5 / 12],
+    ["18-12", REFUSED],
+    ["18-14", REFUSED],
+    ["18 30", REFUSED],
+    ["18-6-2", REFUSED],
+    ["18.5-6", REFUSED],
+    ["18--6", REFUSED],
+    ["18-6'", REFUSED],
+    ["18-", REFUSED],
+    // Inches in a field of feet.
+    [`54"`, 4.5],
+    ["54 in", 4.5],
+    ["54in.", 4.5],
+    [`6 1/2"`, 6.5 / 12],
+    [`6-1/2"`, 6.5 / 12],
+    [`6½"`, 6.5 / 12],
+    [`3/4"`, 0.75 / 12],
+    [`3/4'`, 0.75],
+    ["3/4 ft", 0.75],
+    // A fraction by itself may be of a foot or of an inch; with a whole number in front it is of what is typed here.
+    ["3/4", ASKED],
+    ["½", ASKED],
+    ["6 1/2", 6.5],
+    ["6-1/2", 6.5],
+    ["6½", 6.5],
+    ["6 ½", 6.5],
+    ["6 3/2", REFUSED],
+    // Metric and yards.
+    ["2 yd", 6],
+    ["2 yds 1 ft", 7],
+    ["3.048 m", 10],
+    ["304.8 cm", 10],
+    ["3048mm", 10],
+    ["3,048 m", ASKED],
+    ["9,8 m", 9.8 / 0.3048],
+    // Commas and points that can be two things, and slips of the keys.
+    ["1,200", ASKED],
+    ["18,6", ASKED],
+    ["18, 6", REFUSED],
+    ["18.5.6", REFUSED],
+    ["5'.5", REFUSED],
+    ["18;6", REFUSED],
+    [`18:6`, REFUSED],
+    [`5' 14"`, REFUSED],
+    [`6" 4'`, REFUSED],
+    [`6.5' 3"`, REFUSED],
+    [`4'6'`, REFUSED],
+    ["4 x 8", REFUSED],
+    ["4x8", REFUSED],
+    ["18 +/-", REFUSED],
+    ["~18", REFUSED],
+    ["about 18", REFUSED],
+    ["seven", REFUSED],
+    ["a dozen", REFUSED],
+    ["18k", REFUSED],
+    ["1e3", REFUSED],
+    ["l8", REFUSED],
+    ["1O", REFUSED],
+    ["3/4/2026", REFUSED],
+    ["6-Apr", REFUSED],
+    ["$18", REFUSED],
+    ["18%", REFUSED],
+    ["6²", REFUSED],
+    ["18 sq ft", REFUSED],
+    ["TBD", REFUSED],
+    ["?", REFUSED],
+  ])("%s", (text, expected) => {
+    const outcome = outcomeOf(() => readTape(text, "ft", "width"));
+    if (typeof expected === "number") expect(outcome).toBeCloseTo(expected, 10);
+    else expect(outcome).toBe(expected);
+  });
+});
+
+describe("a length where inches are typed", () => {
+  test.each<[string, number | typeof ASKED | typeof REFUSED]>([
+    ["4", 4],
+    ["2.5", 2.5],
+    [`4"`, 4],
+    ["4 in.", 4],
+    ["3/4", 0.75],
+    [`3/4"`, 0.75],
+    ["¾", 0.75],
+    ["6 1/2", 6.5],
+    ["6-1/2", 6.5],
+    [`6 1/2"`, 6.5],
+    [`6½”`, 6.5],
+    [`1' 2"`, 14],
+    ["1ft2", 14],
+    ["1.5'", 18],
+    // A depth is often told as a range.
+    ["2-3", REFUSED],
+    ["2 to 3", REFUSED],
+    ["4 6", REFUSED],
+    ["4,6", ASKED],
+    ["2 in deep", REFUSED],
+    ["two", REFUSED],
+  ])("%s", (text, expected) => {
+    expect(outcomeOf(() => readTape(text, "in", "width"))).toBe(expected);
+  });
+});
