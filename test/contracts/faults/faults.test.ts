@@ -29,7 +29,7 @@ const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to take back|\bso it s
 const SAYS_WHAT_IS_LEFT = /could not be taken back|only in part|may have been done/;
 
 /** Pauses are this many times shorter than they are for people, and still in the same order. */
-const FASTER = 5;
+const FASTER = 20;
 /** What is waited for this long or longer isn't a pause: it's how long something that hangs is waited for. */
 const GIVING_UP_MS = 10_000;
 const timer = globalThis.setTimeout;

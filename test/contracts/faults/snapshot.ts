@@ -35,9 +35,21 @@ export function snapshotOf(host: HeadlessHost): Snapshot {
     selection: grid.selection.get(),
   };
   // Sheets that were made anew have other ids.
-  const text = sheets.reduce((so, { id, name }) => so.replaceAll(id, `sheet ${name}`), JSON.stringify(all));
-  return JSON.parse(text) as Snapshot;
+  return fromText(sheets.reduce((so, { id, name }) => so.replaceAll(id, `sheet ${name}`), JSON.stringify(all)));
 }
+
+/** The texts of whole snapshots: each is compared many times. */
+const texts = new WeakMap<object, string>();
+const masked = new WeakMap<Snapshot, Snapshot>();
+
+function fromText(text: string): Snapshot {
+  const snapshot = JSON.parse(text) as Snapshot;
+  texts.set(snapshot, text);
+  return snapshot;
+}
+
+const textOf = (value: unknown) =>
+  (typeof value === "object" && value !== null ? texts.get(value) : undefined) ?? JSON.stringify(value);
 
 function sheetContent({ grid, open }: HeadlessHost, id: string) {
   const sheet = open.workbook.getSheetBySheetId(id)!.getSheet();
@@ -49,10 +61,11 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
   });
   const lastRow = written.reduce((last, [row]) => Math.max(last, row + 1), ROWS_MEASURED);
   const lastColumn = written.reduce((last, [, column]) => Math.max(last, column + 1), COLUMNS_MEASURED);
-  // One read for the sheet: a read for each cell took a sixth of the time of the whole table.
-  const contents = grid.cells.read({ sheetId: id, row: 0, column: 0, rowCount: lastRow, columnCount: lastColumn });
+  // One read for all that is written: a read for each cell took a sixth of the time of the whole table.
+  const read = around(id, written);
+  const contents = read ? grid.cells.read(read) : [];
   for (const [row, column] of written) {
-    const content = contents[row]![column]!;
+    const content = contents[row - read!.row]![column - read!.column]!;
     const dress = dressOf(grid, id, row, column);
     if (content.kind === "empty" && content.formula === undefined && JSON.stringify(dress) === plain) continue;
     cells[`${row},${column}`] = [content, dress];
@@ -72,6 +85,14 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
     page: grid.pages.get(id),
     frozen: sheet.getConfig().freeze,
   };
+}
+
+/** The area that holds these cells. */
+function around(sheetId: string, cells: readonly (readonly [row: number, column: number])[]): Area | undefined {
+  if (cells.length === 0) return undefined;
+  const [rows, columns] = [cells.map(([row]) => row), cells.map(([, column]) => column)];
+  const [row, column] = [Math.min(...rows), Math.min(...columns)];
+  return { sheetId, row, column, rowCount: Math.max(...rows) - row + 1, columnCount: Math.max(...columns) - column + 1 };
 }
 
 /** The size that most have, and those that are not so, by place. */
@@ -105,10 +126,14 @@ const sorted = <T>(things: readonly T[]): T[] =>
 
 /** The same without what is made up anew each time: ids, and names that hold one. */
 export function withoutIds(snapshot: Snapshot): Snapshot {
-  const text = JSON.stringify(snapshot)
+  const known = masked.get(snapshot);
+  if (known) return known;
+  const text = textOf(snapshot)
     .replace(/[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}/g, "an id")
     .replace(/\b(Bedrow [a-z]+|Bedrow \d+) [\da-f]{8}\b/g, "$1");
-  return JSON.parse(text) as Snapshot;
+  const without = fromText(text);
+  masked.set(snapshot, without);
+  return without;
 }
 
 /** Names of sheets that are in one snapshot and not in another. */
@@ -117,13 +142,18 @@ export function sheetsAdded(before: Snapshot, after: Snapshot): string[] {
   return names(after).filter((name) => !names(before).includes(name));
 }
 
-/** Where two snapshots differ, for a message; "" where they do not. */
+/** Where two snapshots differ, up to six places, for a message; "" where they do not. */
 export function difference(one: unknown, other: unknown, path = ""): string {
-  if (JSON.stringify(one) === JSON.stringify(other)) return "";
+  const [text, otherText] = [textOf(one), textOf(other)];
+  if (text === otherText) return "";
   const isDeep = [one, other].every((value) => typeof value === "object" && value !== null);
-  if (!isDeep) return `${path}: ${JSON.stringify(one)} became ${JSON.stringify(other)}`;
+  if (!isDeep) return `${path}: ${text} became ${otherText}`;
   const [before, after] = [one, other] as [Record<string, unknown>, Record<string, unknown>];
-  const keys = [...new Set([...Object.keys(before), ...Object.keys(after)])];
-  const found = keys.map((key) => difference(before[key], after[key], `${path}/${key}`)).filter(Boolean);
-  return found.slice(0, 6).join("\n");
+  const found: string[] = [];
+  for (const key of new Set([...Object.keys(before), ...Object.keys(after)])) {
+    const inside = difference(before[key], after[key], `${path}/${key}`);
+    if (inside) found.push(inside);
+    if (found.length === 6) break;
+  }
+  return found.join("\n");
 }
