@@ -92,7 +92,13 @@ function around(sheetId: string, cells: readonly (readonly [row: number, column:
   if (cells.length === 0) return undefined;
   const [rows, columns] = [cells.map(([row]) => row), cells.map(([, column]) => column)];
   const [row, column] = [Math.min(...rows), Math.min(...columns)];
-  return { sheetId, row, column, rowCount: Math.max(...rows) - row + 1, columnCount: Math.max(...columns) - column + 1 };
+  return {
+    sheetId,
+    row,
+    column,
+    rowCount: Math.max(...rows) - row + 1,
+    columnCount: Math.max(...columns) - column + 1,
+  };
 }
 
 /** The size that most have, and those that are not so, by place. */
