@@ -116,6 +116,13 @@ describe("the main job, in the practice workbook", () => {
     await select("Jobs!A19");
     await page.keyboard.press("Control+V");
     await expect.poll(() => value("Jobs!J19")).toBeCloseTo(90.783185, 6);
+    // Typed without a mark for inches, it stays what was typed, and reads as 4 ft 6 in.
+    await typeInto("Jobs!C19", "4'6");
+    await expect.poll(() => value("Jobs!J19")).toBeCloseTo(4.5 * 5 - 2 * 0.858407, 5);
+    expect(await value("Jobs!C19")).toBe("4'6");
+    await typeInto("Jobs!C19", "18-6");
+    await expect.poll(() => value("Jobs!J19")).toBeCloseTo(18.5 * 5 - 2 * 0.858407, 5);
+    expect(await value("Jobs!C19")).toBe("18-6");
     await typeInto("Jobs!C19", "10 ft");
     await expect.poll(() => value("Jobs!J19")).toBeCloseTo(50 - 2 * 0.858407, 5);
     await expect.poll(() => value("Jobs!J5")).toBeCloseTo(90.783185, 6);

@@ -1,6 +1,7 @@
 import type { ICellData, Nullable } from "@univerjs/core";
 import type { GridLibrary } from "./library";
 import type { CellContent, CellValue } from "./port";
+import { staysText } from "./staysText";
 
 const blank: CellContent = { kind: "empty", value: "", formula: undefined };
 
@@ -52,7 +53,7 @@ export function writeCellData({ core }: GridLibrary, input: CellValue, asText: b
   if (asText) return { ...emptied, v: input, t: CellValueType.FORCE_STRING };
   if (input.startsWith("'")) return { ...emptied, v: input.slice(1), t: CellValueType.FORCE_STRING };
   if (input.startsWith("=") && input.length > 1) return { f: input, si: null, p: null, v: null, t: null };
-  const read = core.numfmt.parseValue(input);
+  const read = staysText(input) ? null : core.numfmt.parseValue(input);
   if (!read) return { ...emptied, v: input, t: CellValueType.STRING };
   if (typeof read.v === "boolean") return { ...emptied, v: read.v ? 1 : 0, t: CellValueType.BOOLEAN };
   const style = read.z ? { s: { n: { pattern: read.z } } } : {};
