@@ -24,6 +24,8 @@ export interface Target extends Area {
 const NO_PATTERN = -1;
 /** How many cells are read between two pauses. */
 const CELLS_A_SLICE = 2000;
+/** Far more than the formulas of a bed rest on. */
+const MOST_SOURCES = 500;
 
 /** A workbook as the rules see it: cells, formulas by their patterns, headings, and what reaches where. */
 export class Book {
@@ -122,6 +124,21 @@ export class Book {
   targetsOf(cell: Cell): Target[] {
     const pattern = this.patternAt(cell.sheet, cell.row, cell.column);
     return (pattern?.references ?? []).flatMap((reference) => this.targetOf(reference, cell) ?? []);
+  }
+
+  /** The single cells that a formula rests on, through others as well, nearest first. */
+  restsOn(cell: Cell): Target[] {
+    const found = new Map<string, Target>();
+    const open: Cell[] = [cell];
+    for (let next = open.pop(); next && found.size < MOST_SOURCES; next = open.pop()) {
+      for (const target of this.targetsOf(next)) {
+        const key = cellKey(target);
+        if (target.rows * target.columns > 1 || found.has(key)) continue;
+        found.set(key, target);
+        open.unshift(target);
+      }
+    }
+    return [...found.values()];
   }
 
   #readName({ name, sheet, formula }: NameFacts): void {

@@ -56,7 +56,7 @@ function withoutCovered(seen: readonly Seen[]): Seen[] {
   });
 }
 
-/** An error says nothing new where a slip was found in a cell that its formula reads. */
+/** It says nothing new where another rule found an error in a cell that it comes from. */
 function isEcho(byCell: ReadonlyMap<string, readonly Seen[]>, { rule, observation }: Seen): boolean {
   return (observation.echoOf ?? []).some(
     (target) =>

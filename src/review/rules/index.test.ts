@@ -11,6 +11,7 @@ test("rules keep their ids", () => {
     "short-sum",
     "double-count",
     "number-as-text",
+    "date-as-length",
     "error",
     "blank",
     "empty-factor",
@@ -83,6 +84,19 @@ const SAID_BETTER: readonly (readonly [better: string, other: string, cell: stri
       ["Labor", 200],
       ["Total", "=SUM(B3:B5)"],
     ],
+  ],
+  [
+    "date-as-length",
+    "depth-sense",
+    "B2",
+    {
+      // April 6, 2026.
+      rows: [
+        ["Bed", "Stone depth (in)"],
+        ["Walk", 46_118],
+      ],
+      formats: { B2: "d-mmm" },
+    },
   ],
   [
     "error",

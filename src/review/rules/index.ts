@@ -1,4 +1,5 @@
 import { blanks, emptyFactor } from "./blanks";
+import { dateAsLength } from "./dateAsLength";
 import { density } from "./density";
 import { depthSense, depthUnit } from "./depth";
 import { errors } from "./errors";
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   shortSum,
   doubleCount,
   numberAsText,
+  dateAsLength,
   errors,
   blanks,
   emptyFactor,

@@ -61,6 +61,7 @@ function observeProportion(
     more: [base.cell],
     group: `${cell.sheet}:${cell.column}:${share < low}`,
     about: `${amount} ${base.amount}`,
+    echoOf: study.book.restsOn(cell),
     seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
     todo: "Check the spacing, the unit, and which bed was counted.",
   };

@@ -15,7 +15,7 @@ export interface Observation {
   readonly group: string;
   /** What makes it this observation and no other; a dismissal holds while it stays the same. */
   readonly about: string;
-  /** Cells that it may come from: where another rule found something in one of them, this is no more than its echo. */
+  /** Cells that it may come from: where another rule found an error in one of them, this is no more than its echo. */
   readonly echoOf?: readonly Target[];
   readonly seen: string;
   readonly todo: string;

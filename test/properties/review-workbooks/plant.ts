@@ -391,6 +391,28 @@ export const slips: Readonly<
       return chosen && { input: withCells(field.input, [[chosen.spot, chosen.changed]]), at: [chosen.spot] };
     },
   },
+  "a length turned into a date": {
+    rules: ["date-as-length"],
+    plant(field, random) {
+      const named = (spot: Spot) =>
+        [{ ...spot, column: 0 }, ...Array.from({ length: spot.row }, (_, row) => ({ ...spot, row }))].some((at) =>
+          /^(?:length|width)\b(?!.*\bin\b)/i.test(String(contentAt(field, at))),
+        );
+      const candidates = [...spots(field)].filter((spot) => {
+        const content = contentAt(field, spot);
+        return typeof content === "number" && content > 1 && content < 60 && named(spot);
+      });
+      const spot = pick(candidates, random);
+      if (!spot) return undefined;
+      // A day of 2026, as the program shows what it takes for one.
+      const input = withCells(field.input, [[spot, 46_023 + Math.floor(random() * 365)]]);
+      const formats = { [addressOf(spot)]: "d-mmm" };
+      const sheets = input.sheets.map((sheet, at) =>
+        at === spot.sheet ? { ...sheet, formats: { ...sheet.formats, ...formats } } : sheet,
+      );
+      return { input: { ...input, sheets }, at: [spot] };
+    },
+  },
   "10 typed for 10 %": {
     rules: ["whole-percent"],
     plant(field, random) {
