@@ -79,7 +79,7 @@ interface BedFieldProps {
 }
 
 /** Units that the value says itself, such as 20%. */
-const unitSaid: ReadonlySet<string> = new Set(["share", "name"]);
+const unitSaid: ReadonlySet<string> = new Set(["%", "name"]);
 
 /** A field of the bed, with what its tape text reads as. */
 export function BedField({ field, value, onType, problem, names, source, onUseRate }: BedFieldProps) {

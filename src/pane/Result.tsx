@@ -62,10 +62,10 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         <Amount label="Area to cover" value={amounts.stoneArea} unit="sq ft" />
         <Amount label="Stone depth" value={amounts.stoneDepth} unit="in" />
         <Amount label="Stone needed" value={amounts.stoneTons} unit="tons" />
-        <Amount label="Border run" value={amounts.borderRun + amounts.innerRun} unit="ft" />
+        <Amount label="Edging" value={amounts.borderRun + amounts.innerRun} unit="lin ft" />
         <Amount label="Stakes" value={amounts.stakes} unit="stakes" />
         <Amount label="Pins" value={amounts.pins} unit="pins" />
-        <Amount label="Labor" value={estimate.laborHours} unit="person-h" />
+        <Amount label="Labor" value={estimate.laborHours} unit="labor hours" />
         <Amount label="Crew time" value={estimate.crewDays} unit="days" />
       </dl>
       <p class="below">{countedBy(form)}</p>

@@ -27,7 +27,7 @@ export const messages = {
     `${argument}: ${quoted(given)} must be ${under === 1 ? "under 1" : `${under} or less`}. ` +
     `Type 10% (or 0.10) rather than 10.`,
   tooHeavy: (argument: string, given: unknown, most: number) =>
-    `${argument}: ${quoted(given)} is too heavy: a cubic yard weighs ${most} tons at most. ` +
+    `${argument}: ${quoted(given)} is too heavy: a cubic yard weighs no more than ${most} tons. ` +
     `Type short tons, such as 1.35 for 2,700 lb.`,
   notARule: (argument: string, given: unknown) =>
     `${argument}: can't use ${quoted(given)}. Type "simpson" or "trapezoid".`,
@@ -38,20 +38,20 @@ export const messages = {
   notPairs: (argument: string, columns: number) =>
     `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
   countsBesideLengths: (counts: number, lengths: number) =>
-    `counts has ${counts} cells and lengths has ${lengths}. Give one count beside each length.`,
+    `counts has ${counts} cells and lengths has ${lengths}. Give one count for each length.`,
   notCutOuts: (argument: string, columns: number) =>
     `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
     "middle, how far across, and how deep for a rectangle, in feet.",
 
   radiusTooLarge: (radiusFt: number, mostFt: number) =>
-    `corner_radius is ${short(radiusFt)} ft, more than the sides have room for. Type ${short(mostFt)} ft or less.`,
-  nothingLeft: () => "cut_outs take up the whole bed. Type cut-outs that are smaller than the bed.",
+    `corner_radius is ${short(radiusFt)} ft, too large for these sides. Type ${short(mostFt)} ft or less.`,
+  nothingLeft: () => "cut_outs take up the whole bed. Type smaller cut-outs.",
   cutOutsTooLarge: (bedSqFt: number, cutOutsSqFt: number) =>
     `cut_outs come to ${short(cutOutsSqFt)} sq ft, and the bed has ${short(bedSqFt)}: nothing is left. ` +
-    `Type cut-outs that are smaller than the bed.`,
+    `Type smaller cut-outs.`,
   noTriangle: (a: number, b: number, c: number) =>
-    `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which enclose nothing: ` +
-    `the longest must be shorter than the other two together. Tape the sides again.`,
+    `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which can't make a triangle: ` +
+    `the longest must be shorter than the other two combined. Tape the sides again.`,
   innerNotSmaller: (innerFt: number, outerFt: number) =>
     `inner_diameter is ${short(innerFt)} ft, which leaves no ring. Type less than the diameter, ${short(outerFt)} ft.`,
   tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
@@ -63,15 +63,15 @@ export const messages = {
   outlineCrosses: (from: number, to: number, otherFrom: number, otherTo: number) =>
     `points make an outline that crosses or touches itself: the side from point ${from} to ${to} meets the side ` +
     `from point ${otherFrom} to ${otherTo}. Put the points in order around the bed.`,
-  enclosesNothing: () => "points lie on one line and enclose nothing. Give the corners in order around the bed.",
+  enclosesNothing: () => "points are all on one line. Give the corners in order around the bed.",
   lapTooLong: (argument: string, lapIn: number, mostIn: number, what: string) =>
     `${argument} is ${short(lapIn)} in, but ${what} ${short(mostIn)} in. Type less than that.`,
-  tooManyPieces: () => "length comes to more than 100,000 pieces of fabric. Check the units of what was typed.",
+  tooManyPieces: () => "length comes to more than 100,000 pieces of fabric. Check your units.",
   noDepth: (heightIn: number, takenIn: number) =>
     `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it: ` +
     `no depth is left for stone. Type a higher border or a shallower trench.`,
-  unforeseen: () => "This could not be worked out with what was typed. Check each value and its unit.",
-  overflow: () => "The answer is too large to be a quantity. Check the units of what was typed.",
+  unforeseen: () => "This can't be worked out from what you typed. Check each value and its unit.",
+  overflow: () => "The answer is too large. Check your units.",
 } as const;
 
 /** A number as a message shows it: six digits at most, and never "Infinity". */

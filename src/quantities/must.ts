@@ -6,6 +6,6 @@
  * @example must([4, 5][1]) // 5
  */
 export function must<T>(value: T | undefined): T {
-  if (value === undefined) throw new Error("A value that must be there is missing.");
+  if (value === undefined) throw new Error("A required value is missing.");
   return value;
 }

@@ -1,3 +1,4 @@
+import { currentText } from "../quantities/bed/olderTexts";
 import type { DraftRow } from "./compose";
 
 /*
@@ -81,9 +82,12 @@ export function isSame(one: Content, other: Content): boolean {
 /** A range of one cell, which the host may write as that cell. */
 const ONE_CELL = /(\{[\w.]+\}|\$?\b[A-Z]{1,3}\$?\d{1,7}):\1(?![\w(.])/g;
 
-/** The host leaves the text mark out, writes some names in capitals, and sets spaces its own way. */
+/**
+ * The host leaves the text mark out, writes some names in capitals, and sets spaces its own way; earlier versions wrote
+ * other words.
+ */
 function comparable(content: Content): string {
-  const text = String(content);
+  const text = String(currentText(content));
   if (!text.startsWith("=")) return text.startsWith("'") && !text.startsWith("'=") ? text.slice(1) : text;
   const plain = text.replace(/\{[\w.]+\}|[^{]+/g, (part) =>
     part.startsWith("{") ? part : part.replace(/[\s@]/g, "").toUpperCase(),

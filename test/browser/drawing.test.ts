@@ -51,7 +51,7 @@ const shapes: readonly { readonly name: string; readonly fill: () => Promise<voi
       for (const [index, width] of ["0", `5' 6"`, "7", "6", `4' 6"`, `6' 6"`, "0"].entries()) {
         await page.getByLabel(`Width ${index + 1}`, { exact: true }).fill(width);
       }
-      await page.getByLabel("Spacing of the widths").fill("4'");
+      await page.getByLabel("Spacing between widths").fill("4'");
       await page.getByText("Cut-outs: meter pad").click();
       await page.getByRole("button", { name: "Add a cut-out" }).click();
       await page.getByLabel("Cut-out 1, along, to its middle").fill("8");
@@ -104,7 +104,7 @@ describe("a bed that is drawn", () => {
     // The drawing follows what is typed after a pause.
     await expect
       .poll(drawnCounts)
-      .toEqual({ pins: counted.Pins, pieces: counted["Border pieces"], stakes: counted.Stakes });
+      .toEqual({ pins: counted.Pins, pieces: counted["Edging pieces"], stakes: counted.Stakes });
     await page.getByText(": drawing up to date").waitFor();
     await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
   });

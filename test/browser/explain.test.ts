@@ -78,7 +78,7 @@ describe("explaining a cell", () => {
   test("goes from quantity to price in a block", async () => {
     const text = await explained("Estimate!B5");
     expect(text).toMatch(/From quantity to price/);
-    expect(text).toMatch(/Scrape and load\s+[\d.]+ person-h × 48\.00 = [\d.]+; \+ 35 % = [\d.]+/);
+    expect(text).toMatch(/Scrape and load\s+[\d.]+ labor hours × 48\.00 = [\d.]+; \+ 35 % = [\d.]+/);
     expect(text).toMatch(/Overhead/);
     await picture(page, "explain-price");
   });

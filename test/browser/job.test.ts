@@ -87,7 +87,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
   await press("New bed");
   await type("Bed name", "Kidney");
   await choose("How it was measured", "Widths from a base line");
-  await type("Spacing of the widths", "4");
+  await type("Spacing between widths", "4");
   const widths = ["0", "3", `4' 6"`, "5", "4", "2.5", "0"];
   await press("One more width");
   await press("One more width");

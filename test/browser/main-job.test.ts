@@ -86,7 +86,7 @@ describe("the main job, in the practice workbook", () => {
     await page.getByText("The estimate stands on Estimate at A4").waitFor();
     const shown = await page.locator(".price strong").textContent();
     expect(Number(shown?.replace(",", ""))).toBeCloseTo(Number(await value("Estimate!B5")), 2);
-    expect(await value(`Estimate!B${await rowOf("Border run")}`)).toBeCloseTo(26.783185, 6);
+    expect(await value(`Estimate!B${await rowOf("Edging")}`)).toBeCloseTo(26.783185, 6);
     await picture(page, "block");
   });
 

@@ -182,7 +182,7 @@ describe("a job of three beds", () => {
           `Invented job ${index + 1}`,
           46000 + index,
           "Set edging",
-          "person-h",
+          "labor hours",
           10,
           10 * ratio,
           14,
@@ -199,7 +199,7 @@ describe("a job of three beds", () => {
     await change.click();
     await page.getByText("has changed with it").waitFor();
     const rates = await values(page, "Rates");
-    // 14 ft/h and a median of 1.245: 11.2, which an office writes as 11.
+    // 14 lin ft/hr and a median of 1.245: 11.2, which an office writes as 11.
     expect(rates.flat()).toContain(11);
     await press(page, "Put the rate back");
     await page.getByText("The rate is what it was.").waitFor();

@@ -117,7 +117,7 @@ describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 f
     expect(value("counted")).toBe("on the bed laid out in plan");
     expect(Number(value("pins"))).toBeGreaterThan(11 * 3 + 9 * 2);
     expect(value("pinBoxes")).toBe(1);
-    expect(value("headDepth")).toBe("Depth suits the stone.");
+    expect(value("headDepth")).toBe("Depth works for this stone.");
   });
 
   test("has a price that can be followed line by line", async () => {

@@ -205,7 +205,7 @@ describe("another version of the job", () => {
     const job = {
       name: "Alder Court",
       option: "Granite",
-      differs: "Stone: crushed granite; Border height: 5",
+      differs: "Stone: crushed granite; Edging height: 5",
       isChosen: false,
       beds: following,
       kinds: kindsOfBeds(changedForms.map(toPrice)),
@@ -222,7 +222,7 @@ describe("another version of the job", () => {
     const found = await option();
     expect(found).toMatchObject({
       option: "Granite",
-      differs: "Stone: crushed granite; Border height: 5",
+      differs: "Stone: crushed granite; Edging height: 5",
       isChosen: false,
     });
     expect(found?.amounts.price).toBeCloseTo(Number(expected.amounts.price), 9);

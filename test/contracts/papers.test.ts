@@ -93,7 +93,7 @@ describe("the papers of a job", () => {
     const formatOf = (unit: string) => formats[formulas.findLastIndex((row) => row[2] === unit)]?.[4];
     expect(formatOf("pieces")).toBe("#,##0");
     expect(formatOf("pins")).toBe("#,##0");
-    expect(formatOf("person-h")).toBe("#,##0.00");
+    expect(formatOf("labor hours")).toBe("#,##0.00");
   });
 
   test("the crew's sheet has a box for each step, each caution at its step, and fits its paper", () => {
@@ -113,11 +113,11 @@ describe("the papers of a job", () => {
       ["Scrape and load", "Buried lines: see at “Notice and marks”", "Trailers and trucks: "],
       ["Level, and tamp low spots", "Water: "],
       [
-        "Trench and set the border",
+        "Trench and set edging",
         "Buried lines: see at “Notice and marks”",
-        "Dust, where stone is cut: see at “Barrow and spread stone”",
+        "Dust, where stone is cut: see at “Wheelbarrow and spread stone”",
       ],
-      ["Barrow and spread stone", "Dust: Crushed stone", "Lifting: ", "Meters and vents: "],
+      ["Wheelbarrow and spread stone", "Dust: Crushed stone", "Lifting: ", "Meters and vents: "],
     ] as const)
       for (const words of said) expect(under(label), label).toContain(words);
     for (const { text } of cautions)
@@ -227,7 +227,7 @@ describe("the sample prices of a block", () => {
 
   test("are all of them where nobody has set a price", async () => {
     expect(await samplesOf({})).toEqual(
-      expect.arrayContaining(["Stone", "Border pieces", "Scrape and load", "Markup on labor", "Overhead on cost"]),
+      expect.arrayContaining(["Stone", "Edging pieces", "Scrape and load", "Labor markup", "Overhead on cost"]),
     );
   });
 

@@ -56,7 +56,7 @@ describe("a block in a workbook with rates", () => {
     const block = await insertBlock(host, await formWithRates());
     expect(block.value("fabric.remark")).toBe("example price");
     expect(block.value("scrape.remark")).toBe("example price");
-    expect(block.value("overhead.note")).toBe("example; passed on without markup");
+    expect(block.value("overhead.note")).toBe("example; not marked up");
     expect(block.value("headWords")).toBe("uses example prices until the office types its own");
     await during("Rate_fabric_roll", 71, () => expect(block.value("fabric.remark")).toBe(""));
     await during("Whose_fabric_roll", "own", () => expect(block.value("fabric.remark")).toBe(""));
@@ -210,7 +210,7 @@ describe("a block whose rates are gone", () => {
     expect(block.value("fabric.remark")).toBe("rate is missing or in error");
     expect(block.value("price")).toBe("#VALUE!");
     const { byField } = (await readRates())!.rates;
-    expect(byField.rollCost.problem).toMatch(/no cell has the name Rate_fabric_roll/);
+    expect(byField.rollCost.problem).toMatch(/no cell is named Rate_fabric_roll/);
   });
 
   test("without its list of stone, too", async () => {

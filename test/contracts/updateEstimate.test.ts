@@ -336,7 +336,7 @@ describe("an update by which rows come and go", () => {
     const row = (label: string) => labels().indexOf(label, labels().indexOf("Lines")) + 1;
     await host.type({
       [`${sheet}!B${row("Stone")}`]: 4.5,
-      "List!K1": `=${sheet}!B${row("Stone")}+${sheet}!G${row("Sums")}`,
+      "List!K1": `=${sheet}!B${row("Stone")}+${sheet}!G${row("Totals")}`,
     });
     const before = snapshotOf(host);
     const opened = await openAlone();
@@ -352,7 +352,7 @@ describe("an update by which rows come and go", () => {
     ]);
     const done = await writeUpdate(preview, []);
     expect(host.value(`${sheet}!B${row("Stone")}`)).toBe(4.5);
-    expect(host.value("List!K1")).toBe(4.5 + Number(host.value(`${sheet}!G${row("Sums")}`)));
+    expect(host.value("List!K1")).toBe(4.5 + Number(host.value(`${sheet}!G${row("Totals")}`)));
     await done.undo();
     expect(difference(before, snapshotOf(host))).toBe("");
   });

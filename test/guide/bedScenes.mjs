@@ -118,7 +118,7 @@ export async function limits(open, camera) {
   const page = await open(TALL);
   await page.getByLabel("Bed name").fill("Crescent");
   await page.getByLabel("How it was measured").selectOption("widths");
-  await page.getByLabel("Spacing of the widths").fill("5");
+  await page.getByLabel("Spacing between widths").fill("5");
   for (const [index, width] of CURVED.entries()) await page.getByLabel(`Width ${index + 1}`).fill(width);
   await camera.plan(page, "limits-curved");
   await page.context().close();

@@ -50,7 +50,7 @@ export async function papers(open, camera) {
           `Invented job ${index + 1}`,
           46_000 + index,
           "Set edging",
-          "person-h",
+          "labor hours",
           10,
           hours,
           14,

@@ -16,7 +16,7 @@ export async function otherShapes(open, camera) {
   const { curve, corner, placed } = SHAPES;
   await startBed(sharp, curve);
   for (const [index, width] of curve.widths.entries()) await field(sharp, `Width ${index + 1}`, width);
-  await field(sharp, "Spacing of the widths", curve.typed.spacing);
+  await field(sharp, "Spacing between widths", curve.typed.spacing);
   await camera.between(
     sharp,
     "shapes-widths",
@@ -33,7 +33,7 @@ export async function otherShapes(open, camera) {
     await field(page, `Point ${index + 1}, y`, y);
     await page.getByLabel(`Border from point ${index + 1} to`).setChecked(border === "1");
   }
-  await field(page, "Square corners in the border", corner.typed.corners);
+  await field(page, "Square corners in the edging", corner.typed.corners);
   await camera.plan(page, "shapes-corner");
 
   await press(page, "New bed");

@@ -20,7 +20,7 @@ export function choose(answer: Answer, yes: string, no: string): string {
   return `IF(${answer.text},${yes},${no})`;
 }
 
-/** Tons a cubic yard, from a number or from the name of a stone; an unknown name is #N/A. */
+/** Tons per cubic yard, from a number or from the name of a stone; an unknown name is #N/A. */
 export const stone: Parameter<Operand> = {
   reading: "stone",
   operand(given) {

@@ -35,7 +35,7 @@ export function Together({ job: { order, crew } }: { readonly job: Job }) {
         {saved > 0
           ? `Ordering together saves ${moneyText(saved / 100)} at cost.`
           : "Ordering together costs the same as bed by bed."}{" "}
-        The crew takes {amountText(crew.personHours)} person-hours, {amountText(crew.crewDays)} days.
+        The crew takes {amountText(crew.personHours)} labor hours, {amountText(crew.crewDays)} days.
       </p>
       {order.warnings.length > 0 && (
         <ul class="notice trouble">

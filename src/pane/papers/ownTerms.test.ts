@@ -14,8 +14,8 @@ test("a setting of a later bed that the job doesn't take is named with the one i
   const own = { overhead: "12%", minimumCharge: "650", truckYards: "9" };
   expect(ownTerms([bed("Front"), bed("Back", own)])).toEqual([
     "Back has Overhead on cost 12.0%. The job takes 10.0% from Front.",
-    "Back has Smallest job charge $650.00. The job takes $400.00 from Front.",
-    "Back has Haul-off load 9 cu yd. The job takes 5 cu yd from Front.",
+    "Back has Minimum charge $650.00. The job takes $400.00 from Front.",
+    "Back has Haul-off truck size 9 cu yd. The job takes 5 cu yd from Front.",
   ]);
 });
 

@@ -102,7 +102,7 @@ function Line({ label, value, unit }: { label: string; value: string; unit: stri
     <tr>
       <th scope="row">{label}</th>
       <td class="number">
-        {value} {unit === "share" ? "" : unit}
+        {value} {unit === "%" ? "" : unit}
       </td>
     </tr>
   );

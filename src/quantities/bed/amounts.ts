@@ -33,7 +33,7 @@ const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})
 /** What the measurements come to. */
 const shapeAmounts = {
   placedArea: {
-    label: "Cut-outs together",
+    label: "Cut-outs, total",
     unit: "sq ft",
     is: ({ cutOuts }) => (cutOuts > 0 ? "SUM({cutOuts.area})" : "0"),
   },
@@ -49,7 +49,7 @@ const shapeAmounts = {
     }),
   },
   fabricLength: {
-    label: "Longest, along",
+    label: "Length, longest",
     unit: "ft",
     is: byWay({
       rectangle: "MAX({length.decimal},{width.decimal})",
@@ -60,7 +60,7 @@ const shapeAmounts = {
     }),
   },
   fabricWidth: {
-    label: "Widest, across",
+    label: "Width, widest",
     unit: "ft",
     is: byWay({
       rectangle: "MIN({length.decimal},{width.decimal})",
@@ -71,8 +71,8 @@ const shapeAmounts = {
     }),
   },
   borderRun: {
-    label: "Border run",
-    unit: "ft",
+    label: "Edging",
+    unit: "lin ft",
     is: byWay({
       rectangle:
         "IF({longBorders}+{shortBorders}=0,0,BED.EDGE_LENGTH({longBorders}*{fabricLength}+{shortBorders}*{fabricWidth}," +
@@ -85,12 +85,12 @@ const shapeAmounts = {
     }),
   },
   innerRun: {
-    label: "Border run inside",
-    unit: "ft",
+    label: "Edging, inside",
+    unit: "lin ft",
     is: ({ way }) => (way === "round" ? "{innerBorder}*PI()*{innerDiameter.decimal}" : "0"),
   },
   squareCorners: {
-    label: "Square corners in the run",
+    label: "Square corners",
     unit: "corners",
     shows: "whole",
     is: byWay({
@@ -125,19 +125,19 @@ const workingAmounts = {
   stoneDepth: {
     label: "Stone depth",
     unit: "in",
-    how: "border, less trench, less gap",
+    how: "edging height less trench and gap",
     is: "BED.STONE_DEPTH({borderHeight},{trenchDepth},{topGap})",
   },
   stoneDensity: {
-    label: "Stone weighs",
+    label: "Stone weight",
     unit: "tons/cu yd",
-    how: "loose, from the table of common stone; a scale ticket beats it",
+    how: "loose, from the stone list; a scale ticket beats it",
     is: "BED.STONE_DENSITY({stone})",
   },
   stoneYards: {
     label: "Stone needed",
     unit: "cu yd",
-    how: "area × depth ÷ 324, and waste",
+    how: "area × depth ÷ 324, plus waste",
     is: "BED.STONE_YARDS({stoneArea},{stoneDepth},{waste})",
   },
   stoneTons: {
@@ -148,11 +148,11 @@ const workingAmounts = {
   orderTons: {
     label: "Stone to order",
     unit: "tons",
-    how: "up to the yard's next step",
+    how: "rounded up to the order increment",
     is: "BED.ORDER_UP({stoneTons},{orderStep},{orderMinimum})",
   },
   pieces: {
-    label: "Border pieces",
+    label: "Edging pieces",
     unit: "pieces",
     shows: "whole",
     is: overRuns((run, _, closed) => `BED.EDGING_PIECES(${run},{pieceLength},{pieceLap},${closed})`),
@@ -160,26 +160,26 @@ const workingAmounts = {
   stakes: {
     label: "Stakes",
     unit: "stakes",
-    how: "at the ends, through both pieces at joints, between, and at corners",
+    how: "at ends, corners, through both pieces at joints, and between",
     shows: "whole",
     is: overRuns(
       (run, corners, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`,
     ),
   },
   extraStakes: {
-    label: "Stakes to buy extra",
+    label: "Extra stakes to buy",
     unit: "stakes",
     shows: "whole",
     is: "MAX(0,{stakes}-{pieces}*{stakesPerPiece})",
   },
   fabricStrips: {
-    label: "Strips side by side",
+    label: "Fabric strips",
     unit: "strips",
     shows: "whole",
     is: counted("BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", "strips"),
   },
   fabricArea: {
-    label: "Fabric lying in the bed",
+    label: "Fabric laid",
     unit: "sq ft",
     how: "laps counted twice",
     is: counted(`BED.FABRIC_AREA(${SPAN},{overlap},{rollLength},{endLap})`, "fabricSqFt"),
@@ -193,7 +193,7 @@ const workingAmounts = {
   pins: {
     label: "Pins",
     unit: "pins",
-    how: "rows of pairs and singles, every lap, every corner",
+    how: "alternating rows, plus every lap and corner",
     shows: "whole",
     is: counted(`BED.PINS(${SPAN},{overlap},{pinSpacing},{cutAround},{pinBay})`, "pins", PINS_AROUND_OTHERS),
   },
@@ -204,21 +204,21 @@ const workingAmounts = {
     is: "BED.ORDER_UP({pins},{pinsPerBox})/{pinsPerBox}",
   },
   digYards: {
-    label: "Dig, in the ground",
+    label: "Excavation, bank",
     unit: "cu yd",
-    how: "the scrape and the trench below it",
+    how: "scrape plus edging trench",
     is: (outline) => `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
   },
   spoilYards: {
     label: "Spoil, loose",
     unit: "cu yd",
-    how: "swollen by digging",
+    how: "after swell",
     is: "BED.SPOIL_YARDS({digYards},{soil})",
   },
   spoilLoads: {
     label: "Spoil loads",
     unit: "loads",
-    how: "the larger of by volume and by weight",
+    how: "by volume or by weight, whichever is more",
     shows: "whole",
     is: "BED.LOADS({spoilYards},{truckYards},{soilTonsPerYard},{truckPayload})",
   },
@@ -229,35 +229,35 @@ const workingAmounts = {
     is: "BED.LOADS({orderTons}/{stoneDensity},{deliveryYards},{stoneDensity},{deliveryPayload})",
   },
   barrowTrips: {
-    label: "Barrow trips",
+    label: "Wheelbarrow trips",
     unit: "trips",
-    how: "by tray or by load limit",
+    how: "by tray size or load limit",
     shows: "whole",
     is: "BED.BARROW_TRIPS({stoneYards},{stoneDensity},{barrowSize},{barrowLoad})",
   },
-  scrapeTime: { label: "Scrape and load", unit: "person-h", is: "{digYards}*{scrapeHours}" },
+  scrapeTime: { label: "Scrape and load", unit: "labor hours", is: "{digYards}*{scrapeHours}" },
   edgingTime: {
     label: "Set edging",
-    unit: "person-h",
+    unit: "labor hours",
     is: (outline) => (outline.way === "round" ? `(${allRuns(outline)})/{edgingRate}` : "{borderRun}/{edgingRate}"),
   },
-  fabricTime: { label: "Lay and pin fabric", unit: "person-h", is: "{fabricArea}/{fabricRate}" },
+  fabricTime: { label: "Lay and pin fabric", unit: "labor hours", is: "{fabricArea}/{fabricRate}" },
   spreadTime: {
-    label: "Barrow and spread",
-    unit: "person-h",
-    how: "load 2 min, dump half a minute, walk 200 ft a minute; then rake",
+    label: "Wheelbarrow and spread",
+    unit: "labor hours",
+    how: "2 min to load, 1/2 min to dump, 200 ft/min walking, then raking",
     is: "BED.HAUL_HOURS({barrowTrips},{barrowDistance})+{stoneArea}/{rakeRate}",
   },
 } as const satisfies Record<string, Amount>;
 
 /** From the priced lines to the price, before and after tax. */
 export const priceAmounts = {
-  directCost: { label: "Sums", unit: "", shows: "money", is: "SUM({lines.cost})" },
-  linePrices: { label: "Sums", unit: "", shows: "money", is: "SUM({lines.price})" },
+  directCost: { label: "Totals", unit: "", shows: "money", is: "SUM({lines.cost})" },
+  linePrices: { label: "Totals", unit: "", shows: "money", is: "SUM({lines.price})" },
   overheadCost: {
     label: "Overhead",
     unit: "",
-    how: "share of the sum of costs",
+    how: "% of total cost",
     shows: "money",
     is: "{overhead}*{directCost}",
   },
@@ -265,7 +265,7 @@ export const priceAmounts = {
   price: {
     label: "Price",
     unit: "before tax",
-    how: "sum of prices and overhead, or the smallest charge where that is more",
+    how: "line prices plus overhead, or the minimum charge if that's more",
     shows: "money",
     // A text among the things compared would be passed over; added to 0 it is an error.
     is: "ROUND(MAX({minimumCharge}+0,{linePrices}+{overheadCost}),2)",
@@ -273,24 +273,24 @@ export const priceAmounts = {
   taxSum: { label: "Sales tax", unit: "", shows: "money", is: "ROUND({salesTax}*{price},2)" },
   priceWithTax: { label: "Price with tax", unit: "", shows: "money", is: "{price}+{taxSum}" },
   markupOnCost: {
-    label: "Markup, on cost",
+    label: "Markup on cost",
     unit: "",
-    how: "profit ÷ cost: what is added",
+    how: "profit ÷ cost",
     shows: "share",
     is: 'IF({fullCost}>0,{price}/{fullCost}-1,"")',
   },
   marginOnPrice: {
-    label: "Margin, on price",
+    label: "Margin on price",
     unit: "",
-    how: "profit ÷ price: what is kept; always less than the markup",
+    how: "profit ÷ price; always less than the markup",
     shows: "share",
     is: 'IF({price}>0,1-{fullCost}/{price},"")',
   },
-  laborHours: { label: "Labor", unit: "person-h", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
+  laborHours: { label: "Labor", unit: "labor hours", is: 'SUMIF({lines.kind},"labor",{lines.quantity})' },
   crewDays: {
     label: "Crew time",
     unit: "days",
-    how: "for the whole crew together",
+    how: "with the whole crew",
     is: "{laborHours}/({crewSize}*{crewDay})",
   },
 } as const satisfies Record<string, Amount>;
@@ -308,7 +308,7 @@ export const verdicts = {
     is: DEPTH_CHECK,
   },
   counted: {
-    label: "Counted",
+    label: "Fabric and pins counted",
     is: (outline: Outline) =>
       outline.inPlan
         ? byRuleOrPlan(outline, quoted("by the rule for a plain rectangle"), quoted("on the bed laid out in plan"))

@@ -5,10 +5,10 @@ export const DEPTH_LIMITS = { leastIn: 1.5, mostIn: 6, stoneShare: 2 / 3 } as co
 
 /** What happens to a bed too shallow, too deep, or too shallow for its stone. */
 export const depthVerdicts = {
-  stoneTooLarge: "Stone is over two thirds of the depth: fabric will show. Take smaller stone or a higher border.",
+  stoneTooLarge: "Stone is over two-thirds of the depth, so fabric will show. Use smaller stone or taller edging.",
   shallow: "Under 1.5 in: fabric will show through.",
-  deep: "Over 6 in: tons are wasted where nobody sees them.",
-  fits: "Depth suits the stone.",
+  deep: "Over 6 in: you'd pay for stone no one sees.",
+  fits: "Depth works for this stone.",
 } as const;
 
 /** Exact in a formula, where a decimal would be rounded. */

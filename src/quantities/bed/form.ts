@@ -6,26 +6,26 @@ import { isRate, type Rate, type Rates, rateFor, type StoneRate, stoneRateOf } f
 export const ways = {
   rectangle: {
     label: "Rectangle",
-    hint: "a strip along a wall, square or with rounded corners",
+    hint: "a strip along a wall, with square or rounded corners",
     fields: ["length", "width", "cornerRadius", "roundedCorners", "longBorders", "shortBorders"],
   },
   round: {
     label: "Round or ring",
-    hint: "round a tree or post",
+    hint: "around a tree or post",
     fields: ["diameter", "innerDiameter", "innerBorder"],
   },
   widths: {
     label: "Widths from a base line",
-    hint: "a curved bed: widths taped square to a straight line, evenly spaced, end to end",
+    hint: "a curved bed: widths taped square off a straight line, evenly spaced, end to end",
     fields: ["spacing", "endBorders", "corners"],
   },
   points: {
     label: "Outline points",
-    hint: "corners by x and y from one stake, in order round the bed; tick the sides with border",
+    hint: "corners by x and y from one stake, in order around the bed; check the sides with edging",
     fields: ["corners"],
   },
   area: {
-    label: "Area known",
+    label: "Known area",
     hint: "from a plan or an earlier job",
     fields: ["area", "edge", "longest", "widest", "corners"],
   },

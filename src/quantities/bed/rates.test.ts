@@ -157,7 +157,7 @@ describe("a cell with a rate", () => {
   });
 
   test.each<[RateKey, unknown, RegExp]>([
-    ["waste", undefined, /^Waste and low spots \(Rates\) is missing: no cell has the name Rate_waste\./],
+    ["waste", undefined, /^Waste and low spots \(Rates\) is missing: no cell is named Rate_waste\./],
     ["waste", "", /^Waste and low spots \(Rates\) is blank.* such as 8%/],
     ["waste", null, /is blank/],
     ["waste", 1.5, /must be under 1/],
@@ -177,7 +177,7 @@ describe("a cell with a rate", () => {
     expect(readStoneWeight("Lava rock", 0.6)).toEqual({ text: "0.6", isExample: false });
     expect(readStoneWeight("Lava rock", 10)).toEqual({ text: "10", isExample: false });
     expect(readStoneWeight("Lava rock", 10.1)?.problem).toMatch(
-      /^The weight of Lava rock \(Rates\): .* 10 tons at most/,
+      /^The weight of Lava rock \(Rates\): .* no more than 10 tons/,
     );
     expect(readStoneWeight("Lava rock", "x")?.problem).toMatch(/as a number\. Try 1\.35/);
   });

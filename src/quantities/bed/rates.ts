@@ -98,8 +98,8 @@ export function isPriced(key: FieldKey): key is PricedRateKey {
 
 const ownLabels: Readonly<Partial<Record<RateKey, string>>> = {
   stoneCost: "Any other stone",
-  pieceLength: "Border piece, length",
-  pieceCost: "Border piece, price",
+  pieceLength: "Edging piece, length",
+  pieceCost: "Edging piece, price",
   rollCost: "Fabric roll, price",
   pinBoxCost: "Box of pins, price",
   scrapeHours: "Scrape and load, time",

@@ -184,7 +184,7 @@ describe("an estimate", () => {
     const bed = readForm(form({ typed: { length: "18", width: "5", trenchDepth: "4" } })).bed!;
     expect(() => estimateBed(bed)).toThrow(/border_height_in is 4 in/);
     expect(inFormWords("border_height_in is 4 in, and trench_depth_in takes it.")).toBe(
-      "“Border height” is 4 in, and “Trench below the scrape” takes it.",
+      "“Edging height” is 4 in, and “Trench below scrape” takes it.",
     );
   });
 });
@@ -264,7 +264,7 @@ test("problems of the arithmetic are shown at their fields", () => {
   ]);
   expect([undefined, "points"].map(fieldOf)).toEqual([undefined, undefined]);
   expect(inFormWords("points and end_lap_in do not fit any_thing")).toBe(
-    "points and “Lap at a roll's end” do not fit any_thing",
+    "points and “End lap of rolls” do not fit any_thing",
   );
 });
 

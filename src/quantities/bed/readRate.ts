@@ -5,12 +5,12 @@ import { type Field, fields } from "./fields";
 import { type Rate, type RateKey, rateLabel, rateNames } from "./rates";
 import { readField } from "./readField";
 
-const WEIGHT: Field = { label: "Tons a cubic yard", unit: "tons/cu yd", reads: "number", initial: "1.35" };
+const WEIGHT: Field = { label: "Tons per cubic yard", unit: "tons/cu yd", reads: "number", initial: "1.35" };
 
 /**
  * A rate from the cell that has its name. A cell that could give a wrong price gives none.
  *
- * @param cell what the cell shows; undefined where no cell has the name.
+ * @param cell what the cell shows; undefined where no cell is named.
  * @param isExample whether the price is marked as an example.
  * @returns text that reads like a typed field, or in words what is wrong and what to type.
  * @example readRate("waste", 0.08, false) // { text: "8%", isExample: false }
@@ -19,7 +19,7 @@ export function readRate(key: RateKey, cell: unknown, isExample: boolean): Rate 
   const label = `${rateLabel(key)} (Rates)`;
   if (cell === undefined) {
     return {
-      problem: `${label} is missing: no cell has the name ${rateNames[key]}. Put it back from the screen Rates.`,
+      problem: `${label} is missing: no cell is named ${rateNames[key]}. Put it back from the Rates screen.`,
     };
   }
   return readCell({ ...fields[key], label }, cell, isExample);

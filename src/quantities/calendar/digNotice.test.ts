@@ -58,7 +58,7 @@ describe("the last day to give notice", () => {
   });
 
   test("must be in the calendar", () => {
-    expect(() => lastNoticeDate(63, 2)).toThrow(/calendar begins/);
+    expect(() => lastNoticeDate(63, 2)).toThrow(/start_date is too early/);
   });
 });
 
@@ -100,8 +100,8 @@ describe("a notice says", () => {
     expect(late.isInTime).toBe(false);
     expect(late.earliestIfToday).toBe(day(2026, 3, 6));
     expect(late.warnings.map(({ text }) => text)).toEqual([
-      "Notice on Tuesday, March 3, 2026 allows digging from Friday, March 6, 2026, not from Thursday, March 5, 2026. " +
-        "Move the start.",
+      "Notice on Tuesday, March 3, 2026 lets you dig from Friday, March 6, 2026, not from Thursday, March 5, 2026. " +
+        "Move the start date.",
     ]);
   });
 
@@ -127,7 +127,9 @@ describe("a notice says", () => {
     const onHoliday = notice({ startDate: day(2026, 7, 3), today: day(2026, 6, 1) });
     expect(onHoliday.warnings.map(({ kind }) => kind)).toEqual(["startOnHoliday"]);
     expect(onHoliday.holidays.at(-1)).toEqual({ date: day(2026, 7, 3), name: "Independence Day" });
-    expect(onHoliday.warnings[0]!.text).toMatch(/^The start, Friday, July 3, 2026, is a holiday \(Independence Day\)/);
+    expect(onHoliday.warnings[0]!.text).toMatch(
+      /^The start date, Friday, July 3, 2026, is a holiday \(Independence Day\)/,
+    );
   });
 
   test("that marks run out before the start, or before the work is done", () => {
@@ -160,7 +162,7 @@ test.each([
   [{ workingDays: 400 }, /366 or less/],
   [{ workingDays: -2 }, /working_days: -2 is less than 0\. Type more than 0/],
   [{ daysOfWork: 0 }, /days_of_work/],
-  [{ daysOfWork: 400 }, /The work of these beds comes to 400 days.*look at their sizes/],
+  [{ daysOfWork: 400 }, /These beds come to 400 days of work.*check their sizes/],
   [{ marks: { days: -1, counted: "working", from: "notice" } as const }, /marks_days: -1 is less/],
 ])("a notice is refused for %o", (wish, message) => {
   expect(() => notice(wish)).toThrow(message);

@@ -47,7 +47,7 @@ const reachOf = (workingDays: number, daysOff: number) => 60 + 2 * (workingDays 
 
 /**
  * The notice before digging: by when to give it, from when to dig, how long marks are good, and what stands in the way.
- * Working days are counted as BED.DIG_DATE counts them. A guide only: the ticket and the law of the place rule.
+ * Working days are counted as BED.DIG_DATE counts them. A guide only: the ticket and your state's rule come first.
  *
  * @throws Problem for days of notice, of marks or of work that are not whole or not over 0, and where the calendar ends.
  * @example digNotice({ startDate: 46086, workingDays: 2, today: 46080, holidays: { federal: true, own: [] } })

@@ -43,7 +43,7 @@ describe("a federal holiday", () => {
   });
 
   test.each([1977, 10_000, 2026.5, Number.NaN])("is not known for %s", (year) => {
-    expect(() => federalHolidays(year)).toThrow(/not known here. Type a date from 1978/);
+    expect(() => federalHolidays(year)).toThrow(/aren't known. Type a date from 1978/);
   });
 });
 

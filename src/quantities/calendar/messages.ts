@@ -1,31 +1,32 @@
 /** What the calendar says about a date it cannot count from. Part of the one catalogue. */
 export const calendarMessages = {
   noHolidaysOf: (year: number, first: number) =>
-    `The federal holidays of ${year} are not known here. Type a date from ${first} to 9999.`,
-  beforeFirstDate: () => "start_date lies so early that the calendar begins after the day of notice. Type the start.",
+    `Federal holidays for ${year} aren't known. Type a date from ${first} to 9999.`,
+  beforeFirstDate: () => "start_date is too early. Type the day you want to start.",
   tooMuchWork: (days: number, most: number) =>
-    `The work of these beds comes to ${days.toLocaleString("en-US")} days, and a notice counts ${most} at most. ` +
-    "Take beds out of the job, or look at their sizes.",
+    `These beds come to ${days.toLocaleString("en-US")} days of work, and a notice covers ${most} at most. ` +
+    "Remove beds from the job, or check their sizes.",
 } as const;
 
 /**
  * Warnings about a notice, for the sheet and the pane; dates arrive in words. They say what the count gives and leave
- * the last word to the ticket and the law of the place.
+ * the last word to the ticket and the state's rule.
  */
 export const noticeWords = {
-  startInPast: (start: string) => `The start, ${start}, lies in the past. Type a later one.`,
-  startOnWeekend: (start: string) => `The start, ${start}, is no working day. Ask whether locators and tip are there.`,
+  startInPast: (start: string) => `The start date, ${start}, is in the past. Type a later date.`,
+  startOnWeekend: (start: string) =>
+    `The start date, ${start}, isn't a business day. Make sure locators and the dump are open.`,
   startOnHoliday: (start: string, holiday: string) =>
-    `The start, ${start}, is a holiday (${holiday}). Ask whether locators and tip are there.`,
-  noticeAhead: (notice: string) => `Notice is planned for ${notice}; until it is given, no day to dig is sure.`,
+    `The start date, ${start}, is a holiday (${holiday}). Make sure locators and the dump are open.`,
+  noticeAhead: (notice: string) => `Notice is planned for ${notice}. Until you give it, no dig date is certain.`,
   noticeOnDayOff: (notice: string) =>
-    `${notice}, the day of notice, is no working day. Many places count it as given on the next working day.`,
+    `${notice}, the day of notice, isn't a business day. Many states count it as given the next business day.`,
   tooLate: (notice: string, earliest: string, start: string) =>
-    `Notice on ${notice} allows digging from ${earliest}, not from ${start}. Move the start.`,
-  lastChance: (start: string) => `Today is the last day to give notice for a start on ${start}.`,
+    `Notice on ${notice} lets you dig from ${earliest}, not from ${start}. Move the start date.`,
+  lastChance: (start: string) => `Today is the last day to give notice to start on ${start}.`,
   marksEndFirst: (last: string, start: string) =>
-    `Marks are good to ${last}, before the start on ${start}. Give notice later, or ask for them to be renewed.`,
+    `Marks are good through ${last}, before the start on ${start}. Give notice later, or have them renewed.`,
   marksEndDuring: (last: string, done: string) =>
-    `Marks are good to ${last}, and the work goes on to ${done}. Ask in time for them to be renewed.`,
-  ticketRules: () => "The ticket and the law of the place rule over this count.",
+    `Marks are good through ${last}, and the work runs to ${done}. Have them renewed in time.`,
+  ticketRules: () => "Your ticket and your state's rule come before this count.",
 } as const;

@@ -4,6 +4,6 @@ const short = (value: number) => String(Number(value.toPrecision(6)));
 export const cuttingMessages = {
   overTheStock: (argument: string, length: number, stock: number) =>
     `${argument} is ${short(length)} ft, longer than the stock of ${short(stock)} ft. ` +
-    `Type a longer stock_length, or cut this piece in two.`,
-  tooMany: (most: number) => `counts come to more than ${most} pieces. Check what was typed as counts.`,
+    `Type a longer stock_length, or split this piece in two.`,
+  tooMany: (most: number) => `counts come to more than ${most} pieces. Check the counts.`,
 } as const;

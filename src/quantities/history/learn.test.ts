@@ -25,9 +25,9 @@ describe("production rates", () => {
     // 14 ÷ 1.12 = 12.5
     expect(found.proposal).toMatchObject({ rate: "edgingRate", now: 14, proposed: 12.5 });
     expect(found.text).toBe(
-      "7 jobs: took 12 % longer than estimated, likely between 5 % and 22 % longer (an interval of 98.4 %). " +
-        "Propose 12.5 ft/h for “Set edging” instead of 14 ft/h. " +
-        "7 jobs do not say by which rate they were estimated; today's is taken.",
+      "7 jobs: took 12% longer than estimated, likely between 5% and 22% longer (98.4% confidence). " +
+        "Change “Set edging” from 14 lin ft/hr to 12.5 lin ft/hr. " +
+        "7 jobs don't say what rate they were estimated at; today's is used.",
     );
   });
 
@@ -42,15 +42,15 @@ describe("production rates", () => {
     const found = lesson(jobs("fabric", [8, 9.7, 11, 11, 12, 13], { setThen: 120 }), { fabricRate: 120 });
     expect(found.verdict).toBe("keep");
     expect(found.text).toBe(
-      "6 jobs: took 10 % longer than estimated, likely between 20 % shorter and 30 % longer (an interval of 96.9 %). " +
-        "That may be chance: keep 120 sq ft/h.",
+      "6 jobs: took 10% longer than estimated, likely between 20% shorter and 30% longer (96.9% confidence). " +
+        "That could be chance. Keep 120 sq ft/hr.",
     );
   });
 
   test("fit where the rounded proposal is the rate of today", () => {
     const found = lesson(jobs("border", [10.05, 10.1, 10.1, 10.1, 10.2, 10.2], { setThen: 14 }), { edgingRate: 14 });
     expect(found).toMatchObject({ verdict: "keep", proposal: { proposed: 14, isNear: true, isClear: false } });
-    expect(found.text).toMatch(/14 ft\/h fits\.$/);
+    expect(found.text).toMatch(/14 lin ft\/hr fits\.$/);
   });
 
   test("of jobs from before a change are restated, so that the same jobs do not speak twice", () => {
@@ -135,21 +135,21 @@ describe("the waste share of stone", () => {
     const found = lesson(jobs("stoneTons", used, { estimated: 10.8, setThen: 0.08 }), { waste: 0.08 });
     expect(found.proposal).toMatchObject({ rate: "waste", now: 0.08, proposed: 0.12, isClear: true });
     expect(found.text).toBe(
-      "6 jobs: used 12 % more than the net volume, likely between 10 % and 14 % more (an interval of 96.9 %). " +
-        "Propose 12 % for “Waste and low spots” instead of 8 %.",
+      "6 jobs: used 12% more than the net volume, likely between 10% and 14% more (96.9% confidence). " +
+        "Change “Waste and low spots” from 8% to 12%.",
     );
   });
 
   test("points nowhere else where as much was used as the net volume", () => {
     const found = lesson(jobs("stoneTons", [9, 9.1, 9.3, 9.3, 9.4, 10], { setThen: 0 }), { waste: 0.08 });
     expect(found.proposal).toMatchObject({ proposed: 0, isUnderNet: false });
-    expect(found.text).toMatch(/^6 jobs: used 7 % less than the net volume, likely between 10 % less and 0 % more/);
+    expect(found.text).toMatch(/^6 jobs: used 7% less than the net volume, likely between 10% less and 0% more/);
   });
 
   test("is never under nothing, and less than the net volume points elsewhere", () => {
     const found = lesson(jobs("stoneTons", [9, 9.1, 9.2, 9.3, 9.4, 9.5], { setThen: 0 }), { waste: 0.08 });
     expect(found.proposal).toMatchObject({ proposed: 0, low: 0, high: 0, isUnderNet: true });
-    expect(found.text).toMatch(/look at depth and weight of the stone before the waste/);
+    expect(found.text).toMatch(/Check stone depth and weight before you change the waste/);
   });
 });
 
@@ -157,19 +157,19 @@ describe("too few jobs", () => {
   test("propose nothing, and say so", () => {
     const found = lesson(jobs("border", [15, 15, 15, 15]), { edgingRate: 14 });
     expect(found).toMatchObject({ verdict: "too few", ratio: undefined, proposal: undefined });
-    expect(found.text).toMatch(/^4 jobs so far. Nothing is proposed from fewer than 5\./);
+    expect(found.text).toMatch(/^4 jobs so far. It takes 5 to suggest a rate\./);
   });
 
   test("five are enough for a proposal, but not for an interval of 95 %", () => {
     const found = lesson(jobs("border", [15, 15.1, 15.2, 15.3, 15.4]), { edgingRate: 14 });
     expect(found.verdict).toBe("change");
-    expect(found.text).toMatch(/\(an interval of 93\.8 %\)\. From 6 jobs on it can be one of 95 %\./);
+    expect(found.text).toMatch(/\(93\.8% confidence\)\. With 6 jobs or more it can be 95%\./);
   });
 
   test("entries without an estimate or an actual amount do not count", () => {
     const entries = [...jobs("border", [12, 12, 12, 12]), ...jobs("border", [0, Number.NaN], { job: "Blank" })];
-    expect(lesson(entries).text).toMatch(/^4 jobs so far.*2 entries tell nothing/);
-    expect(lesson(jobs("border", [0, 0])).text).toMatch(/^No job so far/);
+    expect(lesson(entries).text).toMatch(/^4 jobs so far.*2 entries have no estimate or no actual amount/);
+    expect(lesson(jobs("border", [0, 0])).text).toMatch(/^No jobs so far/);
     expect(lesson(jobs("border", [10])).text).toMatch(/^1 job so far/);
   });
 });
@@ -179,8 +179,8 @@ describe("measures without a rate", () => {
     const found = lesson(jobs("pins", [10, 10, 10, 10, 11, 12]));
     expect(found).toMatchObject({ verdict: "compare", proposal: undefined });
     expect(found.text).toBe(
-      "6 jobs: used as much as estimated, likely between 0 % and 20 % more (an interval of 96.9 %). " +
-        "It is counted from the shape of each bed; no rate stands behind it.",
+      "6 jobs: used as much as estimated, likely between 0% and 20% more (96.9% confidence). " +
+        "It's counted from each bed's shape, so there's no rate to adjust.",
     );
   });
 

@@ -72,7 +72,7 @@ function startingRate({ key }: NonNullable<Measure["rate"]>): number {
 }
 
 function toldRatio(measure: Measure, { median, low, high, coverage }: MedianInterval, jobs: number): string {
-  const words = measure.unit === "person-h" ? hoursWords : amountWords;
+  const words = measure.unit === "labor hours" ? hoursWords : amountWords;
   const against = measure.rate?.kind === "share on top" ? "the net volume" : "estimated";
   const found = `${historyWords.found(jobs, median, against, words)}, ${historyWords.between(low, high, words)}`;
   const sure = `${found} ${historyWords.sure(coverage)}.`;

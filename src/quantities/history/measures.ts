@@ -22,23 +22,23 @@ export interface Measure {
 }
 
 const rateOf = (key: RateKey, kind: RateKind) => ({ key, kind, label: fields[key].label, unit: fields[key].unit });
-const WHOLE_THINGS = "It is counted from the shape of each bed; no rate stands behind it.";
+const WHOLE_THINGS = "It's counted from each bed's shape, so there's no rate to adjust.";
 
 /** What a crew can write down with little trouble, in the order of the work. */
 export const measures: readonly Measure[] = [
-  { key: "scrape", label: "Scrape and load", unit: "person-h", rate: rateOf("scrapeHours", "hours per amount") },
-  { key: "border", label: "Set edging", unit: "person-h", rate: rateOf("edgingRate", "amount per hour") },
-  { key: "fabric", label: "Lay and pin fabric", unit: "person-h", rate: rateOf("fabricRate", "amount per hour") },
+  { key: "scrape", label: "Scrape and load", unit: "labor hours", rate: rateOf("scrapeHours", "hours per amount") },
+  { key: "border", label: "Set edging", unit: "labor hours", rate: rateOf("edgingRate", "amount per hour") },
+  { key: "fabric", label: "Lay and pin fabric", unit: "labor hours", rate: rateOf("fabricRate", "amount per hour") },
   {
     key: "stone",
-    label: "Barrow and spread",
-    unit: "person-h",
-    noRate: "Barrowing by distance and raking by area are in it together; it cannot tell which rate is off.",
+    label: "Wheelbarrow and spread",
+    unit: "labor hours",
+    noRate: "It mixes wheelbarrow time and raking time, so it can't say which rate is off.",
   },
-  { key: "cleanUp", label: "Clean up", unit: "person-h", noRate: "Its hours are typed for each job." },
+  { key: "cleanUp", label: "Clean up", unit: "labor hours", noRate: "You type its hours for each job." },
   { key: "stoneTons", label: "Stone", unit: "tons", rate: rateOf("waste", "share on top") },
   { key: "spoilLoads", label: "Haul off", unit: "loads", noRate: WHOLE_THINGS },
-  { key: "pieces", label: "Border pieces", unit: "pieces", noRate: WHOLE_THINGS },
+  { key: "pieces", label: "Edging pieces", unit: "pieces", noRate: WHOLE_THINGS },
   { key: "rolls", label: "Fabric rolls", unit: "rolls", noRate: WHOLE_THINGS },
   { key: "pins", label: "Pins", unit: "pins", noRate: WHOLE_THINGS },
 ];
@@ -50,7 +50,7 @@ export function measureOf(key: string): Measure {
       key,
       label: key,
       unit: "",
-      noRate: "No rate of ours stands behind it.",
+      noRate: "There's no rate behind it to adjust.",
     }
   );
 }

@@ -2,7 +2,7 @@ import { FEWEST_FOR_USUAL_COVERAGE } from "./medianInterval";
 
 /** "7 jobs", "1 job". */
 const jobs = (count: number) => `${count} ${count === 1 ? "job" : "jobs"}`;
-const percent = (share: number) => `${Math.abs(Math.round(share * 100))} %`;
+const percent = (share: number) => `${Math.abs(Math.round(share * 100))}%`;
 
 /** In which words a ratio is told: hours run longer or shorter, amounts come to more or less. */
 export interface RatioWords {
@@ -15,10 +15,10 @@ export interface RatioWords {
 export const hoursWords: RatioWords = { verb: "took", more: "longer", less: "shorter", same: "as long" };
 export const amountWords: RatioWords = { verb: "used", more: "more", less: "less", same: "as much" };
 
-/** What past jobs tell, in sentences for the pane and the sheet. Part of the one catalogue. */
+/** What past jobs say, in sentences for the pane and the sheet. Part of the one catalogue. */
 export const historyWords = {
   tooFew: (count: number, fewest: number) =>
-    `${count === 0 ? "No job" : jobs(count)} so far. Nothing is proposed from fewer than ${fewest}.`,
+    `${count === 0 ? "No jobs" : jobs(count)} so far. It takes ${fewest} to suggest a rate.`,
   found: (count: number, ratio: number, against: string, { verb, more, less, same }: RatioWords) => {
     const share = Math.round((ratio - 1) * 100);
     if (share === 0) return `${jobs(count)}: ${verb} ${same} as ${against}`;
@@ -30,20 +30,20 @@ export const historyWords = {
     const [first, last] = low < 1 && high < 1 ? [high, low] : [low, high];
     return `likely between ${percent(first - 1)}${oneWay} and ${percent(last - 1)} ${way(last)}`;
   },
-  sure: (coverage: number) => `(an interval of ${(coverage * 100).toFixed(1)} %)`,
-  widest: () => `From ${jobs(FEWEST_FOR_USUAL_COVERAGE)} on it can be one of 95 %.`,
-  propose: (what: string, proposed: string, now: string) => `Propose ${proposed} for “${what}” instead of ${now}.`,
-  keep: (now: string) => `That may be chance: keep ${now}.`,
+  sure: (coverage: number) => `(${(coverage * 100).toFixed(1)}% confidence)`,
+  widest: () => `With ${jobs(FEWEST_FOR_USUAL_COVERAGE)} or more it can be 95%.`,
+  propose: (what: string, proposed: string, now: string) => `Change “${what}” from ${now} to ${proposed}.`,
+  keep: (now: string) => `That could be chance. Keep ${now}.`,
   fits: (now: string) => `${now} fits.`,
-  underNet: () => "Less than the net volume was used: look at depth and weight of the stone before the waste.",
+  underNet: () => "You used less than the net volume. Check stone depth and weight before you change the waste.",
   leftOut: (count: number) =>
-    `${count} ${count === 1 ? "entry tells" : "entries tell"} nothing: estimate or actual amount is missing.`,
+    `${count} ${count === 1 ? "entry has" : "entries have"} no estimate or no actual amount, so ${count === 1 ? "it doesn't" : "they don't"} count.`,
   rateUnknown: (count: number) =>
-    `${jobs(count)} ${count === 1 ? "does" : "do"} not say by which rate ${count === 1 ? "it was" : "they were"} ` +
-    "estimated; today's is taken.",
+    `${jobs(count)} ${count === 1 ? "doesn't" : "don't"} say what rate ${count === 1 ? "it was" : "they were"} estimated at; ` +
+    "today's is used.",
 } as const;
 
 /** "12.5 ft/h", "9 %". */
 export function rateWords(value: number, unit: string): string {
-  return unit === "share" ? percent(value) : `${Number(value.toPrecision(6))} ${unit}`;
+  return unit === "%" ? percent(value) : `${Number(value.toPrecision(6))} ${unit}`;
 }

@@ -21,7 +21,7 @@ interface OrderedBorder {
 }
 
 /**
- * Border pieces and stakes by height, finish and length of piece. What one bed leaves of a piece is used in another: the
+ * Edging pieces and stakes by height, finish and length of piece. What one bed leaves of a piece is used in another: the
  * last pieces of all runs are cut from as few pieces as they fit in. Every run keeps the pieces and joints it has by
  * itself. Stakes that come with the pieces of one bed serve another.
  *
@@ -47,7 +47,7 @@ function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, st
   const cutting = joinCuttings(ordered.map((part) => part.cutting));
   const head = { supplier: "border", specification } as const;
   const pieces = lineOf(
-    { ...head, key: `border|${keyOf(first)}`, item: "Border pieces", neededUnit: "ft", orderUnit: "pieces" },
+    { ...head, key: `border|${keyOf(first)}`, item: "Edging pieces", neededUnit: "lin ft", orderUnit: "pieces" },
     ordered.map((part) => part.pieces),
     { cutting, notes: [...ordered.flatMap(({ notes }) => notes), ...(cutting.proven ? [] : [orderNotes.unproven()])] },
   );
@@ -72,7 +72,7 @@ function askOf(border: BorderOfBed): Ask<BorderOfBed> {
     own: pieces,
     canJoin: runs !== undefined,
     // A blank for no price: two beds without one agree.
-    terms: { "the stakes that come with a piece": stakesPerPiece, "the price of a stake": extra.unitCost ?? "" },
+    terms: { "stakes included per piece": stakesPerPiece, "price per stake": extra.unitCost ?? "" },
   };
 }
 

@@ -120,14 +120,14 @@ describe("each step of the plan", () => {
     ]);
     expect(told).toEqual([
       ["marks", "4", undefined],
-      ["lineOut", "30 ft", "Scrape and load"],
+      ["lineOut", "30 lin ft", "Scrape and load"],
       ["scrape", "140 sq ft, 2 cu yd, 2.6 cu yd, 1 loads", 1.2],
       ["level", "140 sq ft", "Scrape and load"],
-      ["border", "30 ft, 6 pieces, 12 stakes", 1.5],
+      ["border", "30 lin ft, 6 pieces, 12 stakes", 1.5],
       ["fabric", "110 sq ft, 3 strips, 3 rolls", 1],
       ["pins", "130 pins", "Lay fabric"],
       ["stone", "2.2 tons, 1.5 cu yd, 2 loads, 14 trips", 2.25],
-      ["close", "", "Trench and set the border"],
+      ["close", "", "Trench and set edging"],
       ["other", "", 0],
       ["other", "", 3],
       ["cleanUp", "", 1.5],
@@ -178,22 +178,22 @@ describe("tools that are loaded", () => {
   const toolsFor = (job: Partial<CrewAmounts>, people = 5) =>
     crewTools({ ...nothing, ...job }, people).map(({ tool, count }) => [tool, count]);
   const always = [
-    ["Ticket, drawing, order and this sheet", undefined],
+    ["Ticket, drawing, order, and this sheet", undefined],
     ["Gloves, eye protection, dust masks", 5],
-    ["Tape, string, stakes and marking paint", undefined],
+    ["Tape, string, stakes, and marking paint", undefined],
     ["Flat shovels", 5],
     ["Broom or blower", undefined],
   ];
   const border = [
     ["Level and straightedge", undefined],
     ["Trenching spade", undefined],
-    ["Heavy hammers and a wood block", 3],
+    ["Sledges and a wood block", 3],
   ];
   const digging = [
     ["Spade", undefined],
-    ["Tarp for the heap", undefined],
+    ["Tarp for the pile", undefined],
   ];
-  const knives = [["Knives with spare blades", 3]];
+  const knives = [["Utility knives, spare blades", 3]];
 
   test.each<[Partial<CrewAmounts>, unknown[][]]>([
     [{}, []],
@@ -211,7 +211,7 @@ describe("tools that are loaded", () => {
       { barrowTrips: 1 },
       [
         ["Wheelbarrows", 3],
-        ["Planks for the barrows", undefined],
+        ["Planks for wheelbarrows", undefined],
       ],
     ],
     [{ stoneTons: 1 }, [["Rakes", 3]]],

@@ -57,12 +57,12 @@ describe("the plan of the crew", () => {
         { bed: "Garage side", hours: 1.5 },
       ],
       quantities: [
-        { what: "border", amount: 40, unit: "ft" },
+        { what: "edging", amount: 40, unit: "lin ft" },
         { what: "on the order", amount: 6, unit: "pieces" },
         { what: "driven", amount: 18, unit: "stakes" },
       ],
     });
-    // 6.95 h a bed; 13.9 person-hours for three people of 8 h
+    // 6.95 h a bed; 13.9 labor hours for three people of 8 h
     expect(two.personHours).toBeCloseTo(13.9, 9);
     expect(two.crewDays).toBeCloseTo(13.9 / 24, 9);
     expect(two.wholeDays).toBe(1);
@@ -85,8 +85,8 @@ describe("the plan of the crew", () => {
   });
 
   test("is refused without people or hours", () => {
-    expect(() => plan([bed("Front walk")], { people: 0, dayHours: 8 })).toThrow(/People in the crew is blank or 0/);
-    expect(() => plan([bed("Front walk")], { people: 2, dayHours: 0 })).toThrow(/Working day is blank or 0/);
+    expect(() => plan([bed("Front walk")], { people: 0, dayHours: 8 })).toThrow(/Crew size is blank or 0/);
+    expect(() => plan([bed("Front walk")], { people: 2, dayHours: 0 })).toThrow(/Workday is blank or 0/);
   });
 });
 
@@ -109,7 +109,12 @@ describe("tools", () => {
     const { stone, border: _border, work: _work, ...rest } = bed("Stone alone");
     const found = names([{ ...rest, stone: stone! }]);
     expect(found).toContain("Rakes");
-    for (const tool of ["Spade", "Trenching spade", "Cut-off saw, file, ear protection", "Knives with spare blades"])
+    for (const tool of [
+      "Spade",
+      "Trenching spade",
+      "Cut-off saw, file, ear protection",
+      "Utility knives, spare blades",
+    ])
       expect(found).not.toContain(tool);
   });
 });

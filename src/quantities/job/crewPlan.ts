@@ -49,11 +49,11 @@ export interface CrewPlan {
  *
  * @param beds as given to `orderJob`; @param order what it gave.
  * @throws Problem for a crew without people or a day without hours.
- * @example crewPlan(beds, orderJob(beds), { people: 2, dayHours: 8 }).crewDays // 18 person-hours: 1.125
+ * @example crewPlan(beds, orderJob(beds), { people: 2, dayHours: 8 }).crewDays // 18 labor hours: 1.125
  */
 export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, dayHours }: Crew): CrewPlan {
-  if (!(people > 0)) throw new Problem("value", messages.zero("People in the crew", "2"), "crewSize");
-  if (!(dayHours > 0)) throw new Problem("value", messages.zero("Working day", "8"), "crewDay");
+  if (!(people > 0)) throw new Problem("value", messages.zero("Crew size", "2"), "crewSize");
+  if (!(dayHours > 0)) throw new Problem("value", messages.zero("Workday", "8"), "crewDay");
   const amounts = crewAmounts(beds, order);
   const standard = crewSteps.map((step) => planned(step, beds, amounts));
   // What was added by hand is done before the site is left, and some of it before the digging.

@@ -86,7 +86,7 @@ export function kindAmounts(kinds: Kinds): JobAmount[] {
         kindOf("stone", key, n),
         amount(`${key}.needed`, "Stone needed together", "tons", sum("stoneTons")),
         amount(`${key}.order`, "Stone to order together", "tons", sold(`{${key}.needed}`)),
-        amount(`${key}.density`, "Stone weighs", "tons/cu yd", first("stoneDensity")),
+        amount(`${key}.density`, "Stone weight", "tons/cu yd", first("stoneDensity")),
         amount(
           `${key}.toDeliver`,
           "Stone to deliver",

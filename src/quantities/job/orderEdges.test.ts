@@ -100,11 +100,9 @@ describe("border", () => {
     const notes = (changes: Partial<BorderNeed>) =>
       job({ border: border([11.9], 2) }, { border: border([19.9], 3, changes) }).lines[0]!.notes;
     expect(notes({})).toEqual([]);
-    expect(notes({ stakesPerPiece: 2 })).toEqual([expect.stringContaining("the stakes that come with a piece.")]);
-    expect(notes({ extraStakes: { quantity: 0, unitCost: 3 } })).toEqual([
-      expect.stringContaining("price of a stake."),
-    ]);
-    expect(notes({ extraStakes: { quantity: 0 } })).toEqual([expect.stringContaining("price of a stake.")]);
+    expect(notes({ stakesPerPiece: 2 })).toEqual([expect.stringContaining("stakes included per piece.")]);
+    expect(notes({ extraStakes: { quantity: 0, unitCost: 3 } })).toEqual([expect.stringContaining("price per stake.")]);
+    expect(notes({ extraStakes: { quantity: 0 } })).toEqual([expect.stringContaining("price per stake.")]);
   });
 
   test("keeps the line of stakes that together are not needed", () => {
@@ -124,7 +122,7 @@ describe("border", () => {
     expect(new Set([...whole, ...stocks.flatMap(({ cuts }) => cuts)].map(({ bed }) => bed))).toEqual(
       new Set(["Bed A", "Bed B"]),
     );
-    expect(line!.neededUnit).toBe("ft");
+    expect(line!.neededUnit).toBe("lin ft");
   });
 });
 
@@ -179,7 +177,7 @@ describe("a line", () => {
   test("tells what the beds differ in", () => {
     const other = { yardStep: 0.25, yardMinimum: 2, tonsPerYard: 1.4, order: { quantity: 1, unitCost: 70 } };
     expect(job({ stone: stone(1, 1) }, { stone: stone(1, 1, other) }).lines[0]!.notes).toEqual([
-      "Not all ordered together: the beds differ in the yard's step, the yard's minimum, weight by the yard and price.",
+      "Not all ordered together: beds differ in order increment, minimum order, weight per cu yd, and price.",
     ]);
   });
 
@@ -219,7 +217,7 @@ describe("a cutting says where it is not proven", () => {
       order,
       notes,
     ]);
-  const unproven = [expect.stringContaining("best found")];
+  const unproven = [expect.stringContaining("best cut list found")];
 
   test("of border", () => {
     const beds = feet.map((one) => ({ border: border([one], 1, { pieceLengthFt: 16 }) }));
@@ -281,7 +279,7 @@ describe("spoil", () => {
     const typed = spoil(4, 1, { haul: { quantity: 1, typed: true } });
     const { warnings } = job({ spoil: spoil(1, 1) }, { spoil: typed }, { spoil: spoil(1, 1) });
     expect(warnings).toEqual([
-      { line: "haul", text: "Haul off: in 1 load each carries 6 tons, over the payload of 3. Plan more loads." },
+      { line: "haul", text: "Haul off: in 1 load each carries 6 tons, over its payload of 3. Plan more loads." },
     ]);
     expect(job({ spoil: typed }).warnings).toHaveLength(1);
     expect(job({ spoil: typed }, { spoil: typed }).warnings).toHaveLength(1);
@@ -296,7 +294,7 @@ describe("spoil", () => {
 
   test("of soil of another weight is loaded apart, and has no weight where one is not known", () => {
     const { lines } = job({ spoil: spoil(1, 1) }, { spoil: spoil(1, 1, { tonsPerYard: 0 }) });
-    expect(lines[0]).toMatchObject({ order: 2, notes: [expect.stringContaining("weight by the yard")] });
+    expect(lines[0]).toMatchObject({ order: 2, notes: [expect.stringContaining("weight per cu yd")] });
     expect(lines[0]!.weightTons).toBeUndefined();
     expect(job({ spoil: spoil(1, 1) }).lines[0]!.weightTons).toBe(1.5);
   });

@@ -99,7 +99,7 @@ describe("stone", () => {
       saved: 0,
       // 1.5 × 62 + 1.25 × 62 + 1.5 × 70
       money: { orderCents: 27_550 },
-      notes: ["Not all ordered together: the beds differ in the yard's step and price."],
+      notes: ["Not all ordered together: beds differ in order increment and price."],
     });
   });
 
@@ -107,7 +107,7 @@ describe("stone", () => {
     const typed = stone(1.2, 4.3, { order: { quantity: 4.3, typed: true, unitCost: 62 } });
     const { lines } = job({ stone: stone(1.2, 1.5) }, { stone: typed }, { stone: stone(1.2, 1.5) });
     expect(line(lines, "stone")).toMatchObject({ order: 6.8, bedByBed: 7.3 });
-    expect(line(lines, "stone").notes).toEqual(["Bed B: 4.3 tons as typed there, beside the rest."]);
+    expect(line(lines, "stone").notes).toEqual(["Bed B: 4.3 tons as typed there, on top of the rest."]);
   });
 
   test("comes in loads of what the truck holds and may carry", () => {
@@ -131,13 +131,13 @@ describe("stone", () => {
     const { lines } = job({ stone: large }, { stone: large }, { stone: small }, { stone: small });
     // Two tons would fit on either truck; but nobody knows whose stone comes on which.
     expect(line(lines, "delivery")).toMatchObject({ order: 4, bedByBed: 4 });
-    expect(line(lines, "delivery").notes[0]).toMatch(/differ in the truck's box and the truck's payload/);
+    expect(line(lines, "delivery").notes[0]).toMatch(/differ in truck size and truck payload/);
   });
 
   test("that was typed to come in fewer loads than the truck may carry is warned about", () => {
     const { warnings } = job({ stone: stone(9, 9, { deliveries: { quantity: 1, typed: true } }) });
     expect(warnings.map(({ text }) => text)).toEqual([
-      "Delivery of river rock, to 1.25 in: in 1 load each carries 9 tons, over the payload of 8. Plan more loads.",
+      "Delivery of river rock, to 1.25 in: in 1 load each carries 9 tons, over its payload of 8. Plan more loads.",
     ]);
     expect(warnings[0]!.line).toBe("delivery|river rock|1.25");
   });
@@ -148,7 +148,7 @@ describe("border", () => {
     // 11.9 and 19.9 ft: 1 and 2 whole pieces of 8 ft, and 3.9 ft more of each, which come out of one piece with two cuts.
     const { lines } = job({ border: border(11.9, 2) }, { border: border(19.9, 3) });
     const pieces = line(lines, "border");
-    expect(pieces).toMatchObject({ order: 4, bedByBed: 5, item: "Border pieces" });
+    expect(pieces).toMatchObject({ order: 4, bedByBed: 5, item: "Edging pieces" });
     expect(pieces.needed).toBeCloseTo(31.8, 9);
     expect(pieces.specification).toBe("4 in high, 8 ft long");
     expect(pieces.cutting).toMatchObject({
@@ -193,8 +193,8 @@ describe("border", () => {
     );
     expect(line(lines, "border")).toMatchObject({ order: 4 + 7 + 3, bedByBed: 15 });
     expect(line(lines, "border").notes).toEqual([
-      "Bed B: 7 pieces as typed there, beside the rest.",
-      "Bed C: only what it orders is known, so it is ordered by itself.",
+      "Bed B: 7 pieces as typed there, on top of the rest.",
+      "Bed C: only its order is known, so it's ordered by itself.",
     ]);
   });
 
@@ -268,7 +268,7 @@ describe("spoil", () => {
 
   test("says where a payload is missing", () => {
     const blank = spoil(2.6, 1, { truck: { yards: 5, payloadTons: 0 } });
-    expect(job({ spoil: blank }).warnings[0]!.text).toMatch(/no payload is given.*GVWR less the empty weight/);
+    expect(job({ spoil: blank }).warnings[0]!.text).toMatch(/no payload given.*GVWR less empty weight/);
   });
 });
 
@@ -297,7 +297,7 @@ test("each line says where it is used", () => {
 
 describe("an order is refused", () => {
   test("without a bed", () => {
-    expect(() => orderJob([])).toThrow(/Tick one at least/);
+    expect(() => orderJob([])).toThrow(/Check at least one/);
   });
 
   test.each([

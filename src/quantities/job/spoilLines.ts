@@ -31,7 +31,7 @@ function askOf(spoil: SpoilOfBed, own: OwnQuantity): Ask<SpoilOfBed> {
     source: spoil,
     needed: spoil.yards,
     own,
-    terms: { ...truckTerms(spoil.truck), "weight by the yard": spoil.tonsPerYard },
+    terms: { ...truckTerms(spoil.truck), "weight per cu yd": spoil.tonsPerYard },
   };
 }
 

@@ -54,7 +54,7 @@ function askOf(stone: StoneOfBed): Ask<StoneOfBed> {
     // Net tons and the share of them on top make what is needed.
     allowance: (tons * allowance) / (1 + allowance),
     own: order,
-    terms: { "the yard's step": yardStep, "the yard's minimum": yardMinimum, "weight by the yard": tonsPerYard },
+    terms: { "order increment": yardStep, "minimum order": yardMinimum, "weight per cu yd": tonsPerYard },
   };
 }
 

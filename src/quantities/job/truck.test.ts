@@ -21,18 +21,18 @@ describe("a truck is warned about", () => {
 
   test("where the loads are too few for the weight or for the box", () => {
     expect(words(3.34, 1)).toEqual([
-      "Haul off: in 1 load each carries 5.01 tons, over the payload of 2.5. Plan more loads.",
+      "Haul off: in 1 load each carries 5.01 tons, over its payload of 2.5. Plan more loads.",
     ]);
     expect(words(12, 2, { payloadTons: 20 })).toEqual([
-      "Haul off: in 2 loads each carries 6 cu yd, over the 5 that the box holds. Plan more loads.",
+      "Haul off: in 2 loads each carries 6 cu yd, and the truck holds 5. Plan more loads.",
     ]);
     expect(words(3.34, 0)).toHaveLength(1);
   });
 
   test("where a weight is not known", () => {
-    expect(words(1, 1, { payloadTons: 0 })[0]).toMatch(/weight was not checked/);
+    expect(words(1, 1, { payloadTons: 0 })[0]).toMatch(/weight wasn't checked/);
     expect(truckWarnings("Haul off", { yards: 1, tonsPerYard: 0, loads: 1, truck })[0]).toMatch(
-      /weight was not checked/,
+      /weight wasn't checked/,
     );
   });
 });

@@ -40,7 +40,7 @@ export function truckWarnings(what: string, { yards, tonsPerYard, loads: count, 
 /** What must be the same for loads to be put on one truck. */
 export function truckTerms({ yards, payloadTons }: Truck): Record<string, number> {
   return {
-    "the truck's box": yards,
-    "the truck's payload": payloadTons,
+    "truck size": yards,
+    "truck payload": payloadTons,
   };
 }

@@ -113,7 +113,7 @@ describe("a price in one strip", () => {
     const facts = factsOf(ours(1));
     const strip = priceStrip(facts, { sheet: "Front walk", row: 1, column: 1 })!;
     expect(strip.steps.map(({ what }) => what)).toContain("Overhead");
-    const lines = strip.steps.filter(({ what }) => what !== "Smallest job charge");
+    const lines = strip.steps.filter(({ what }) => what !== "Minimum charge");
     expect(lines.reduce((sum, { amount }) => sum + amount, 0)).toBeCloseTo(strip.price, 2);
   });
 

@@ -24,7 +24,7 @@ export function lineRows(form: BedForm): DraftRow[] {
     {
       look: "total",
       cells: [
-        { content: "Sums" },
+        { content: "Totals" },
         undefined,
         undefined,
         undefined,

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
+import { olderTexts } from "../../quantities/bed/olderTexts";
+import { blockUpdate } from "../blockUpdate";
 import { ratesFrom } from "../rates/ratesFrom";
-import { estimateBlock } from "./block";
+import { estimateBlock, estimateRows } from "./block";
 import { blockAt, findBlocks } from "./readBlock";
 
 const kidney = {
@@ -81,5 +83,27 @@ describe("reading a block back", () => {
         { row: 0, column: 0 },
       ),
     ).toEqual([]);
+  });
+});
+
+describe("a block of an earlier version", () => {
+  /** The block as today's product prints it, with the words it had before. */
+  const older = Object.fromEntries(Object.entries(olderTexts).map(([before, now]) => [now, before]));
+  const inOlderWords = (rows: ReturnType<typeof shown>) =>
+    rows.map((cells) => cells.map((cell, column) => (column === 0 || column === 2 ? (older[cell] ?? cell) : cell)));
+
+  test("is read the same as one of today", () => {
+    const [today] = findBlocks(shown(kidney), { row: 0, column: 0 });
+    const rows = inOlderWords(shown(kidney));
+    expect(rows.map(([label]) => label)).toEqual(expect.arrayContaining(["Stakes at most apart", "Barrow tray"]));
+    expect(findBlocks(rows, { row: 0, column: 0 })).toEqual([today]);
+  });
+
+  test("has nothing in it that counts as changed by hand", () => {
+    const next = estimateRows({ ...kidney, typed: { ...kidney.typed, crewSize: "4" } });
+    const contents = inOlderWords(shown(kidney)).map((cells) => cells.map((cell) => cell ?? ""));
+    const { byHand, changes } = blockUpdate([estimateRows(kidney)], next, { at: { row: 0, column: 0 }, contents });
+    expect(byHand).toEqual([]);
+    expect(changes.map(({ label }) => label)).toEqual(["Crew size"]);
   });
 });

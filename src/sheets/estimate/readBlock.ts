@@ -1,5 +1,6 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, type CutOutText, type PointText, type Way, ways } from "../../quantities/bed/form";
+import { currentText } from "../../quantities/bed/olderTexts";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
 
@@ -100,7 +101,7 @@ export function partsOf(rows: readonly Row[]): Part[] {
   return starts.map(({ heading, row }, index) => ({
     heading,
     first: row + 1,
-    rows: rows.slice(row + 1, starts[index + 1]?.row),
+    rows: rows.slice(row + 1, starts[index + 1]?.row).map(([label, ...cells]) => [currentText(label), ...cells]),
   }));
 }
 

@@ -89,7 +89,7 @@ export function fieldRow(form: BedForm, key: FieldKey): DraftRow {
     ...fieldLook(form, key),
     ...(choices && { choices }),
   };
-  return inputRow(label, cell, unit, {
+  return inputRow(label, cell, reads === "share" ? "" : unit, {
     ...(reads === "feet" && { readsAs: "BED.FEET" }),
     ...(reads === "inches" && { readsAs: "BED.INCHES" }),
     note: { content: noteOf(form, key), key: `${key}.note`, look: "note" },

@@ -1,5 +1,6 @@
 import type { BedForm } from "../../quantities/bed/form";
 import { lines as estimateLines } from "../../quantities/bed/lines";
+import { currentText } from "../../quantities/bed/olderTexts";
 import { toCents } from "../../quantities/cents";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { headings } from "../estimate/headings";
@@ -73,11 +74,11 @@ export function findJobBeds(sheet: string, used: UsedCells): JobBed[] {
 
 function linesOf(values: readonly Row[], formulas: readonly Row[]): BedLine[] {
   const first = values.findIndex(([label]) => label === headings.lines) + 1;
-  const last = values.findIndex(([label], row) => row >= first && label === "Sums");
+  const last = values.findIndex(([label], row) => row >= first && currentText(label) === "Totals");
   if (first === 0 || last < 0) return [];
   return values.slice(first, last).flatMap((cells, index) => {
     const [label, quantity, unit, unitCost, , markup, , kind] = cells;
-    const known = estimateLines.find((line) => line.label === label && line.unit === unit);
+    const known = estimateLines.find((line) => line.label === currentText(label) && line.unit === currentText(unit));
     // A spare line is blank; a line of the estimate of which nothing is needed still says so.
     if (typeof quantity !== "number" || (quantity === 0 && !known)) return [];
     const isFormula = (column: number) => String(formulas[first + index]?.[column] ?? "").startsWith("=");
@@ -104,7 +105,7 @@ const [QUANTITY, NOTE, REMARK] = [1, 4, 8];
 /** A line of which nothing is needed doesn't bear on the price, whatever its unit costs. */
 function samplesOf(values: readonly Row[]): string[] {
   const says = (cell: unknown) => typeof cell === "string" && SAYS_SAMPLE.test(cell);
-  const linesEnd = values.findIndex(([label]) => label === "Sums");
+  const linesEnd = values.findIndex(([label]) => currentText(label) === "Totals");
   return values.flatMap((cells, row) => {
     const isLine = row < linesEnd && says(cells[REMARK]) && cells[QUANTITY] !== 0;
     const isRate = row > linesEnd && says(cells[NOTE]);

@@ -42,7 +42,7 @@ export function lineRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
     {
       look: "total",
       cells: [
-        { content: "Sums" },
+        { content: "Totals" },
         undefined,
         undefined,
         undefined,

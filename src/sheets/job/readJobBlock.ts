@@ -1,3 +1,4 @@
+import { currentText } from "../../quantities/bed/olderTexts";
 import { type JobPriceKey, jobLines, jobPrice } from "../../quantities/job/jobAmounts";
 import { type Anchor, type Area, areaIn } from "../../spreadsheet/areas";
 import { BLOCK_TITLE } from "../estimate/headings";
@@ -108,9 +109,9 @@ function partsOf(values: readonly Row[]): (heading: string) => Rows | undefined 
     // The head of the block says "Price", too.
     const at = values.findIndex(([label], row) => row > 4 && label === heading);
     if (at < 0) return undefined;
-    const ends = ["All beds", "Sums"];
+    const ends = ["All beds", "Totals"];
     const length = values.slice(at + 1).findIndex((cells) => {
-      const label = text(cells[0]);
+      const label = currentText(text(cells[0]));
       return ends.includes(label) || (heading === jobHeadings.price && label === jobHeadings.cautions);
     });
     return { first: at + 1, end: length < 0 ? values.length : at + 1 + length };

@@ -1,5 +1,6 @@
 import type { BedForm } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
+import { currentText } from "../../quantities/bed/olderTexts";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import type { Content } from "../blockRows";
 import { headings } from "../estimate/headings";
@@ -42,7 +43,7 @@ function ownLines(values: readonly (readonly unknown[])[], area: Area, cells: Be
   const part = partsOf(values).find(({ heading }) => heading === headings.lines);
   if (!part) return [];
   const known = lines.map(({ key }) => cells.get(`${key}.quantity`)?.row);
-  const end = part.rows.findIndex(([label]) => label === "Sums");
+  const end = part.rows.findIndex(([label]) => currentText(label) === "Totals");
   return part.rows.slice(0, end < 0 ? undefined : end).flatMap((row, index) => {
     const at = area.row + part.first + index;
     const isOwn = !known.includes(at) && typeof row[1] === "number";

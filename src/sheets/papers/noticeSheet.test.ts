@@ -24,7 +24,7 @@ const plain = (cell: unknown) => String(cell ?? "").replace(/^'/, "");
 const factOf = (label: string) => rows.filter(([first]) => plain(first) === label).map(([, fact]) => plain(fact));
 
 test.each([
-  ["First", "Call 811 before any digging. The ticket and the law of the place rule over this count."],
+  ["First", "Call 811 before any digging. Your ticket and your state's rule come before this count."],
   ["Mind", "The start is close."],
   ["Wished start", "12/7/2026 (Mon)"],
   ["Full working days", "2, the day of notice not counted"],

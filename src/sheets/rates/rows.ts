@@ -62,7 +62,7 @@ export function startingContent({ reads, initial }: Field): string | number {
 
 export function formatOf({ reads, unit }: Field): FormatName {
   if (reads === "share") return "share";
-  return unit.startsWith("per ") || unit === "a job" ? "money" : "general";
+  return unit.startsWith("per ") ? "money" : "general";
 }
 
 /** A price that is still what it started with is an example; a size may well be the office's own. */

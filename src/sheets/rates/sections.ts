@@ -51,7 +51,7 @@ export const rateSections: readonly RateSection[] = [
   {
     heading: "Production",
     rates: {
-      scrapeHours: "person-hours for cutting sod and loading, in the ground",
+      scrapeHours: "labor hours to cut sod and load, per bank cu yd",
       edgingRate: "one person",
       fabricRate: "one person",
       rakeRate: "one person, after the barrow",

@@ -66,7 +66,7 @@ export const papersVisits = visitsOf("Job papers", [
             `Invented job ${index + 1}`,
             46000 + index,
             "Set edging",
-            "person-h",
+            "labor hours",
             10,
             10 * ratio,
             14,

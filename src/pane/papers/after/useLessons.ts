@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { fields } from "../../../quantities/bed/fields";
+import { currentText } from "../../../quantities/bed/olderTexts";
 import { type RateKey, type Rates, rateKeys, rateNames } from "../../../quantities/bed/rates";
 import { type Lesson, learn, type RatesNow } from "../../../quantities/history/learn";
 import { measures } from "../../../quantities/history/measures";
@@ -51,7 +52,7 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
 /** The list's lines by the keys of their measures; what the office calls by words of its own keeps these. */
 function entriesOf(past: PastJobsOnSheet | undefined): PastEntry[] {
   return (past?.lines ?? []).map(({ measure, unit, ...line }) => {
-    const known = measures.find((one) => one.label === measure && one.unit === unit);
+    const known = measures.find((one) => one.label === currentText(measure) && one.unit === currentText(unit));
     return { ...line, measure: known?.key ?? measure };
   });
 }

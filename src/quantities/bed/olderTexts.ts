@@ -1,0 +1,82 @@
+/*
+ * What blocks made by earlier versions say, and what the same cells say today. Workbooks keep their words, so a block is
+ * found, opened, and updated by either.
+ */
+export const olderTexts: Readonly<Record<string, string>> = {
+  // Labels.
+  "Long sides with border": "Long sides with edging",
+  "Short sides with border": "Short sides with edging",
+  "Border round the inside": "Edging around the inside",
+  "Spacing of the widths": "Spacing between widths",
+  "Ends with border": "Ends with edging",
+  "Border run": "Edging",
+  "Border run inside": "Edging, inside",
+  "Longest run": "Overall length",
+  "Widest place": "Overall width",
+  "Square corners in the border": "Square corners in the edging",
+  "Square corners in the run": "Square corners",
+  "Other area without stone": "Other areas to deduct",
+  "Fabric edge round it": "Edge to pin around them",
+  Scrape: "Scrape depth",
+  "Border height": "Edging height",
+  "Trench below the scrape": "Trench below scrape",
+  "Gap below the top edge": "Gap below top edge",
+  "Yard sells stone by": "Order increment",
+  "Smallest stone order": "Minimum stone order",
+  "Soil weight, dug": "Soil weight, loose",
+  "Border finish": "Edging finish",
+  "Border piece": "Edging piece length",
+  "Lap at a joint": "Lap at joints",
+  "Stakes at most apart": "Stake spacing, max",
+  "Stakes that come with a piece": "Stakes included per piece",
+  "Overlap of strips": "Strip overlap",
+  "Lap at a roll's end": "End lap of rolls",
+  "Strips run at": "Strip direction",
+  "Pin rows at most apart": "Pin row spacing, max",
+  "Pins in a box": "Pins per box",
+  "Haul-off load": "Haul-off truck size",
+  "Delivery load": "Delivery truck size",
+  "People in the crew": "Crew size",
+  "Working day": "Workday",
+  "Barrow tray": "Wheelbarrow tray",
+  "Barrow load limit": "Wheelbarrow load limit",
+  "Barrow run, one way": "Wheelbarrow distance",
+  "Clean-up": "Cleanup",
+  "Markup on material": "Material markup",
+  "Markup on labor": "Labor markup",
+  "Markup on hauling": "Hauling markup",
+  "Smallest job charge": "Minimum charge",
+  "Cut-outs together": "Cut-outs, total",
+  "Longest, along": "Length, longest",
+  "Widest, across": "Width, widest",
+  "Stone weighs": "Stone weight",
+  "Border pieces": "Edging pieces",
+  "Stakes to buy extra": "Extra stakes to buy",
+  "Strips side by side": "Fabric strips",
+  "Fabric lying in the bed": "Fabric laid",
+  "Dig, in the ground": "Excavation, bank",
+  "Barrow trips": "Wheelbarrow trips",
+  "Barrow and spread": "Wheelbarrow and spread",
+  Sums: "Totals",
+  "Markup, on cost": "Markup on cost",
+  "Margin, on price": "Margin on price",
+  Counted: "Fabric and pins counted",
+  // Units.
+  "person-h": "labor hours",
+  "per person-h": "per labor hour",
+  // The cell beside it shows the percent sign.
+  share: "",
+  "h/cu yd": "hr/cu yd",
+  "ft/h": "lin ft/hr",
+  "sq ft/h": "sq ft/hr",
+  "a job": "per job",
+};
+
+/**
+ * A text of a block as today's blocks have it; any other content as it is.
+ *
+ * @example currentText("Barrow and spread") // "Wheelbarrow and spread"
+ */
+export function currentText<Content>(text: Content): Content | string {
+  return typeof text === "string" && Object.hasOwn(olderTexts, text) ? (olderTexts[text] ?? text) : text;
+}
