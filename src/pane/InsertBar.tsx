@@ -70,8 +70,15 @@ export function InsertBar(props: InsertBarProps) {
           onPlace={(place) => onInsert(place.kind === "cell" ? place : { ...place, name: newSheetName })}
           onCancel={onCancel}
         />
-      ) : preview ? (
-        <UpdatePreviewPanel update={update} />
+      ) : preview && opened ? (
+        <UpdatePreviewPanel
+          where={opened.where}
+          preview={preview}
+          replaced={update.replaced}
+          onTick={update.tick}
+          onWrite={update.write}
+          onCancel={update.cancel}
+        />
       ) : opened ? (
         <>
           <p class="row">

@@ -1,26 +1,35 @@
 import { useEffect, useRef } from "preact/hooks";
 import { Button } from "./Button";
 import { onEscape } from "./onEscape";
+import type { KeptChange } from "./updateWords";
 import type { Update } from "./useUpdate";
 
 /** Longer lists are cut: what matters is at their top. */
 const MOST_LINES = 12;
 
-/** What an update will change in the sheet, and what was changed there by hand: kept, unless it is ticked. */
-export function UpdatePreviewPanel({ update }: { readonly update: Update }) {
-  const { preview, opened, replaced, tick, write, cancel } = update;
+interface UpdatePreviewProps {
+  /** The first cell of the block. */
+  readonly where: string;
+  readonly preview: { readonly lines: readonly string[]; readonly kept: readonly KeptChange[] };
+  readonly replaced: readonly KeptChange[];
+  readonly onTick: (one: KeptChange, on: boolean) => void;
+  readonly onWrite: () => unknown;
+  readonly onCancel: () => void;
+}
+
+/** What an update will change in the sheet, and what was changed there by hand: kept, unless it is checked. */
+export function UpdatePreviewPanel({ where, preview, replaced, onTick, onWrite, onCancel }: UpdatePreviewProps) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);
-  if (!preview || !opened) return null;
   const { lines, kept } = preview;
   const more = lines.length - MOST_LINES;
   const isNothing = lines.length === 0 && replaced.length === 0;
   return (
-    <div role="dialog" aria-labelledby="update-preview" class="notice" onKeyDown={onEscape(cancel, false)}>
+    <div role="dialog" aria-labelledby="update-preview" class="notice" onKeyDown={onEscape(onCancel, false)}>
       <p id="update-preview">
         {lines.length === 0
-          ? `Nothing of ${opened.where} changes.`
-          : `${lines.length === 1 ? "1 change" : `${lines.length} changes`} in ${opened.where}:`}
+          ? `Nothing of ${where} changes.`
+          : `${lines.length === 1 ? "1 change" : `${lines.length} changes`} in ${where}:`}
       </p>
       <ul>
         {lines.slice(0, MOST_LINES).map((line) => (
@@ -36,7 +45,7 @@ export function UpdatePreviewPanel({ update }: { readonly update: Update }) {
               <input
                 type="checkbox"
                 checked={replaced.includes(one)}
-                onChange={(event) => tick(one, event.currentTarget.checked)}
+                onChange={(event) => onTick(one, event.currentTarget.checked)}
               />
               {one.words}
             </label>
@@ -44,10 +53,10 @@ export function UpdatePreviewPanel({ update }: { readonly update: Update }) {
         </fieldset>
       )}
       <p class="row">
-        <Button at={first} main off={isNothing} onPress={() => void write()}>
+        <Button at={first} main off={isNothing} onPress={() => void onWrite()}>
           Update
         </Button>
-        <Button onPress={cancel}>Cancel</Button>
+        <Button onPress={onCancel}>Cancel</Button>
       </p>
     </div>
   );

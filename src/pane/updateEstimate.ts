@@ -2,15 +2,14 @@ import type { BedForm } from "../quantities/bed/form";
 import type { Rates } from "../quantities/bed/rates";
 import { inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
-import type { Content } from "../sheets/blockRows";
 import type { BlockUpdate, CellUpdate } from "../sheets/blockUpdate";
-import type { DraftRow } from "../sheets/compose";
 import { type BlockOnSheet, estimateUpdate, formOnSheet, formToEdit, mergedForm } from "../sheets/estimate/openBlock";
 import { type Anchor, cellAddress, quotedSheet } from "../spreadsheet/areas";
 import { updateBlock, type WrittenBlock } from "../workbook/change/updateBlock";
 import { WorkbookFailure } from "../workbook/failure";
 import { readBlock, type WantedBlock } from "../workbook/read/blockCells";
 import { previewOf } from "./preview";
+import { type KeptChange, keptChanges, linesOf, ownRowWords } from "./updateWords";
 import { whyRowsStay } from "./whyRowsStay";
 
 /*
@@ -29,12 +28,6 @@ export interface OpenedBed {
   readonly form: BedForm;
   /** What was changed by hand in the sheet and is kept, in words. */
   readonly kept: readonly string[];
-}
-
-/** Something that the person changed in the sheet, and the cells that an update would take back to how they are made. */
-export interface KeptChange {
-  readonly words: string;
-  readonly cells: readonly CellUpdate[];
 }
 
 /** What an update will do, before it is done. */
@@ -157,53 +150,3 @@ function toEdit(form: BedForm, rates: Rates | undefined): BedForm {
   const counted = previewOf({ ...edit, typed, ...(rates && { rates }) });
   return counted.estimate && counted.form.typed.corners === corners ? { ...edit, typed } : edit;
 }
-
-/** What was changed by hand, row by row. */
-function keptChanges(byHand: readonly CellUpdate[]): KeptChange[] {
-  const rows = new Map<number, CellUpdate[]>();
-  for (const cell of byHand) rows.set(cell.row, [...(rows.get(cell.row) ?? []), cell]);
-  return [...rows.values()].flatMap((cells): KeptChange[] => {
-    const [first] = cells;
-    if (first?.after === "" && cells.every(({ after }) => !isFormula(after)))
-      return [{ words: `line “${textOf(first.before)}” added`, cells }];
-    return cells.map((cell) => ({ words: byHandWords(cell), cells: [cell] }));
-  });
-}
-
-const byHandWords = ({ label, before, after }: CellUpdate) =>
-  label.endsWith(", label")
-    ? `“${textOf(after)}” renamed to “${textOf(before)}”`
-    : `${label}: ${before === "" ? "emptied" : textOf(before)}`;
-
-const ownRowWords = (label: string) => `row “${cut(label)}” added`;
-
-/** What an update changes, for the preview: rows that come and go, then what was typed, then formulas. */
-function linesOf({ changes, inserted, removed }: BlockUpdate): string[] {
-  const typedFirst = [...changes].sort((one, other) => Number(isFormulaOnly(one)) - Number(isFormulaOnly(other)));
-  const labelOf = ({ cells: [label, value] }: DraftRow) => {
-    const holds = value && !isFormula(value.content) && value.content !== "" ? `: ${textOf(value.content)}` : "";
-    return `${String(label?.content || "row")}${holds}`;
-  };
-  return [
-    ...removed.map(({ row, label }) => `row ${row + 1} ${cut(label)}: removed`),
-    ...inserted.flatMap(({ row, rows }) => rows.map((one, index) => `row ${row + index + 1} added, ${labelOf(one)}`)),
-    ...typedFirst.map(changeWords),
-  ];
-}
-
-/** How a cell changes, for the preview: `B12 Width: 5 → 6`. */
-function changeWords({ row, column, label, before, after }: CellUpdate): string {
-  const cell = `${cellAddress({ row, column })} ${label}`;
-  if (isFormula(after)) {
-    if (/\bRate_/.test(String(after)) && !isFormula(before)) return `${cell}: ${textOf(before)} → follows Rates`;
-    return `${cell}: ${isFormula(before) ? "its formula changes" : `${textOf(before)} → formula`}`;
-  }
-  return `${cell}: ${isFormula(before) ? "formula" : textOf(before)} → ${textOf(after)}`;
-}
-
-const isFormula = (content: Content) => typeof content === "string" && content.startsWith("=");
-/** Nothing that was typed: such changes come last. */
-const isFormulaOnly = ({ before, after }: CellUpdate) => isFormula(before) && isFormula(after);
-const LONGEST = 40;
-const cut = (text: string) => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
-const textOf = (content: Content) => (content === "" ? "blank" : cut(String(content).replace(/^'/, "")));

@@ -2,7 +2,8 @@ import { useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
 import { WorkbookFailure } from "../workbook/failure";
 import { type KnownRates, refreshRates } from "./rates/store";
-import type { KeptChange, OpenedBed, UpdatePreview, WrittenUpdate } from "./updateEstimate";
+import type { OpenedBed, UpdatePreview, WrittenUpdate } from "./updateEstimate";
+import type { KeptChange } from "./updateWords";
 import type { useForm } from "./useForm";
 import type { Reporter } from "./useStatus";
 

@@ -11,11 +11,13 @@ const INSTEAD = "Nothing was changed. Insert it anew, then delete the old one.";
  * Two requests.
  *
  * @param place the sheet, and the block's area on it.
+ * @param movable areas below it that may move along.
  * @returns one line for the person; undefined where nothing is in the way.
  */
 export async function whyRowsStay(
   { sheetName, area }: { readonly sheetName: string; readonly area: Area },
   update: BlockUpdate,
+  movable: readonly Area[] = [],
 ): Promise<string | undefined> {
   const block = { ...area, rows: update.rows };
   const { facts } = await readWorkbook();
@@ -30,7 +32,9 @@ export async function whyRowsStay(
         const isHere = name === sheetName;
         const isOwn = isHere && overlap(block, { ...cell, rows: 1, columns: 1 });
         const address = isHere ? cellAddress(cell) : `${name}!${cellAddress(cell)}`;
-        if (isHere && !isOwn && cell.row >= block.row) others.push(address);
+        const moves =
+          cell.row >= block.row + block.rows && movable.some((one) => overlap(one, { ...cell, rows: 1, columns: 1 }));
+        if (isHere && !isOwn && !moves && cell.row >= block.row) others.push(address);
         const isRewritten = isOwn && (going.includes(cell.row) || isChanged(update, cell.row, cell.column));
         if (!isRewritten && readsOnly(content, isHere, sheetName, block, going)) readers.push(address);
       });

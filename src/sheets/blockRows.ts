@@ -162,7 +162,8 @@ export function movesOf(
 }
 
 /** What a row is, whatever it holds: its keys, or its words where it has none. */
-function identityOf({ cells, look }: DraftRow): string {
+function identityOf({ cells, look, id }: DraftRow): string {
+  if (id !== undefined) return id;
   const keys = cells.flatMap((cell) => cell?.key ?? []);
   if (keys.length > 0) return keys.join();
   const words = cells.map((cell) => String(cell?.content ?? ""));

@@ -1,6 +1,7 @@
 import { type Anchor, cellAddress } from "../spreadsheet/areas";
 import { alignRows, type Content, isSame, movesOf, type RowOperation } from "./blockRows";
 import type { DraftCell, DraftRow } from "./compose";
+import { numberFormats } from "./plan";
 
 /*
  * A block is updated where it is: the rows it was printed from, the rows it is to have, and what is in the sheet by now
@@ -22,6 +23,8 @@ export interface CellUpdate extends Anchor {
   readonly rowBefore: number;
   readonly before: Content;
   readonly after: Content;
+  /** The number format of a cell that the block had not before. */
+  readonly format?: string;
 }
 
 /** Rows of a block that are new in the sheet: where they are once all rows have come and gone. */
@@ -102,6 +105,7 @@ export function blockUpdate(
         label: labelOf(next, nextIndex, column, is ?? was, contents[place]?.[0]),
         before: holds,
         after: wanted,
+        ...(!was && is?.format && { format: numberFormats[is.format] }),
       });
     }
   });
@@ -150,7 +154,8 @@ function withoutKey({ key: _, ...cell }: DraftCell, content: Content): DraftCell
 
 const KEY = /\{([A-Za-z][\w.]*)\}/g;
 
-function addressesOf(
+/** The addresses of keyed cells, from the places of their rows in the sheet. */
+export function addressesOf(
   rows: readonly DraftRow[],
   places: readonly (number | undefined)[],
   at: Anchor,
@@ -167,7 +172,7 @@ function addressesOf(
 }
 
 /** Content with the addresses of its keys, and the keys that have none. */
-function resolved(
+export function resolved(
   content: string | number,
   addresses: ReadonlyMap<string, string>,
 ): readonly [content: Content, ...lacking: string[]] {

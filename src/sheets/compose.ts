@@ -24,6 +24,8 @@ export interface DraftRow {
   readonly cells: readonly (DraftCell | undefined)[];
   /** A look for the whole width, under the looks of the cells. */
   readonly look?: LookName;
+  /** What the row is, by which an update finds it again where the number of its cells may change. */
+  readonly id?: string;
 }
 
 /** The condition that shows when a formula was typed over. */

@@ -161,6 +161,33 @@ test("four beds become one price with two options and a proposal, in at most 60 
   const now = Number((await shown(page, "Alder Court 4")).Price);
   await press("Read again");
   await page.getByText(dollars(now)).first().waitFor();
+
+  // A stone that the job has no line for: the pane says so, shows what an update changes, and writes it in place.
+  await page.evaluate(() =>
+    Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Walk");
+      const used = sheet.getUsedRange(true);
+      used.load("values");
+      await context.sync();
+      const row = used.values.findIndex(([label, value]) => label === "Stone" && value === "river rock");
+      sheet.getRange(`B${row + 1}`).values = [["pea gravel"]];
+      await context.sync();
+    }),
+  );
+  await press("Read again");
+  await page.getByText("lines for another stone: pea gravel, to 1.25 in").waitFor();
+  await picture(page, "job-outdated");
+  await press("Update job estimate");
+  const dialog = page.getByRole("dialog");
+  await dialog.getByText(/rows added/).waitFor();
+  expect(await findings(page)).toEqual([]);
+  await picture(page, "job-update");
+  await dialog.getByRole("button", { name: "Update", exact: true }).click();
+  await page.getByText("Updated the job estimate at 'Alder Court 4'!A1").waitFor();
+  await expect.poll(async () => Number((await shown(page, "Alder Court 4")).Price)).toBeGreaterThan(0);
+  await picture(page, "job-updated");
+  await press("Take back");
+  await page.getByText("The update is undone.").waitFor();
   expect(errors).toEqual([]);
   await page.context().close();
 });

@@ -99,7 +99,7 @@ describe("a job block read back", () => {
     const [job, ...others] = await jobsOfWorkbook();
     expect(others).toEqual([]);
     const { amounts, lines, byBed } = priceJob(forms.map(toPrice));
-    expect(job).toMatchObject({ sheet: jobSheetName, name: "Alder Court", hasSamples: true });
+    expect(job).toMatchObject({ sheet: jobSheetName, name: "Alder Court" });
     expect(job?.beds.map(({ sheet }) => sheet)).toEqual(beds.map(({ sheet }) => sheet));
     expect(job?.beds.map(({ price }) => price)).toEqual(byBed.map((share) => expect.closeTo(share, 9)));
     expect(job?.lines.map(({ label, isStandard, isTyped }) => [label, isStandard, isTyped])).toEqual(
@@ -176,7 +176,7 @@ describe("a job block read back", () => {
     const stone = keyAddresses(estimateRows(forms[0]!), { row: 0, column: 0 }).get("stone")!;
     await write(forms[0]!.name, stone, "crushed granite");
     expect(value("headWords")).toBe(
-      "No price: a bed has a stone, edging, or fabric without a line here. Add the job estimate again.",
+      "No price: a bed has a stone, edging, or fabric without a line here. Update the job estimate in the pane.",
     );
     expect((await jobsOfWorkbook())[0]?.amounts.price).toBeUndefined();
     await write(forms[0]!.name, stone, "river rock");

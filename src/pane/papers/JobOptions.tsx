@@ -29,6 +29,9 @@ export function JobOptions({ addOption, options, disabled }: JobOptionsProps) {
   const given = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ""));
   const isFull = options.length >= MOST_OPTIONS;
   const first = options[0]?.amounts.priceWithTax;
+  const most = Math.max(...options.map(({ beds }) => beds.length));
+  /** Beds that are added to one version don't get into the others by themselves. */
+  const bedsSaid = (beds: number) => beds < most && `has ${beds} of ${most} beds: add it again`;
   const add = async () => {
     await addOption({ name: name.trim() || `Option ${options.length + 1}`, differences: given });
     setName("");
@@ -50,11 +53,13 @@ export function JobOptions({ addOption, options, disabled }: JobOptionsProps) {
             </tr>
           </thead>
           <tbody>
-            {options.map(({ sheet, option, differs, isChosen, amounts: { priceWithTax } }) => (
+            {options.map(({ sheet, option, differs, isChosen, beds, amounts: { priceWithTax } }) => (
               <tr key={sheet}>
                 <th scope="row">
                   {option || sheet}{" "}
-                  <span class="below">{[isChosen && "chosen", differs].filter(Boolean).join("; ")}</span>
+                  <span class="below">
+                    {[isChosen && "chosen", differs, bedsSaid(beds.length)].filter(Boolean).join("; ")}
+                  </span>
                 </th>
                 <td class="number">{priceWithTax === undefined ? "no price" : dollarText(priceWithTax)}</td>
                 <td class="number">

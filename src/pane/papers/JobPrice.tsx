@@ -1,5 +1,6 @@
 import { Button } from "../Button";
 import { dollarText, shareText } from "../numbers";
+import { UpdatePreviewPanel } from "../UpdatePanel";
 import { JobOptions } from "./JobOptions";
 import type { Job } from "./makePapers";
 import { ownTerms } from "./ownTerms";
@@ -13,7 +14,7 @@ interface JobPriceProps {
 
 /** What the beds cost as one job, and its estimate in the workbook. */
 export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: JobPriceProps) {
-  const { together, insertJob, details, addOption } = work;
+  const { together, insertJob, details, addOption, there, outdated, update } = work;
   const { value, problem } = together;
   if (problem) return <p class="notice trouble">{problem}</p>;
   if (!value) return null;
@@ -43,25 +44,51 @@ export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: Jo
           ))}
         </ul>
       )}
-      {onSheet ? (
-        <>
-          <p class="below">
-            From the job estimate on the sheet {onSheet.sheet}. The order, the crew sheet, and the proposal follow it.
-          </p>
-          <JobOptions addOption={addOption} options={options} disabled={disabled} />
-        </>
+      {onSheet && (
+        <p class="below">
+          From the job estimate on the sheet {onSheet.sheet}. The order, the crew sheet, and the proposal follow it.
+        </p>
+      )}
+      {there && outdated.length > 0 && !update.preview && (
+        <div class="notice">
+          <p>The job estimate on the sheet {there.sheet} doesn't fit these beds yet:</p>
+          <ul>
+            {outdated.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {update.preview ? (
+        <UpdatePreviewPanel
+          where={update.preview.where}
+          preview={update.preview}
+          replaced={update.replaced}
+          onTick={update.tick}
+          onWrite={update.write}
+          onCancel={update.cancel}
+        />
       ) : (
-        <>
-          <p class="below">
-            The job estimate is a live sheet, “{sheetName}”: its beds, its lines priced once, discount, tax, and
-            deposit, with room for lines of your own.
-          </p>
-          <p class="row">
-            <Button main off={disabled} onPress={() => void insertJob()}>
-              Add job estimate
+        <p class="row">
+          {there && (
+            <Button main={outdated.length > 0} off={disabled} onPress={() => void update.look()}>
+              Update job estimate
             </Button>
-          </p>
-        </>
+          )}
+          {!onSheet && (
+            <Button main={!there} off={disabled} onPress={() => void insertJob()}>
+              {there ? "Add another job estimate" : "Add job estimate"}
+            </Button>
+          )}
+        </p>
+      )}
+      {onSheet ? (
+        <JobOptions addOption={addOption} options={options} disabled={disabled} />
+      ) : (
+        <p class="below">
+          The job estimate is a live sheet, “{sheetName}”: its beds, its lines priced once, discount, tax, and deposit,
+          with room for lines of your own.
+        </p>
       )}
     </section>
   );

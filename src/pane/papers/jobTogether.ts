@@ -45,7 +45,8 @@ export function priceTogether(beds: readonly FoundBed[]): TogetherPrice {
   return { job: priceJob(beds.flatMap(toPrice), { own }), apart };
 }
 
-function toPrice({ block, worked }: FoundBed): BedToPrice[] {
+/** A bed for the price of its job; none where it can't be worked out. */
+export function toPrice({ block, worked }: FoundBed): BedToPrice[] {
   if (!worked) return [];
   const { bed, plan, estimate } = worked;
   const typed = Object.fromEntries(
@@ -104,12 +105,14 @@ export async function insertJob(name: string, beds: readonly FoundBed[]): Promis
     jobSheet(job, { row: 0, column: 0 });
   } catch (error) {
     if (!(error instanceof MissingCell)) throw error;
-    throw new WorkbookFailure(
-      `${error.bed}: its estimate has lost a row that the job needs (${error.key}). Nothing was written. Put the row back, or insert the estimate anew.`,
-    );
+    throw new WorkbookFailure(lostRow(error));
   }
   return insertPlan((at) => jobSheet(job, at), { kind: "new sheet", name: name.trim() || "Job" });
 }
+
+/** What is said of a bed that has lost a row that its job needs. */
+export const lostRow = ({ bed, key }: MissingCell): string =>
+  `${bed}: its estimate has lost a row that the job needs (${key}). Nothing was written. Put the row back, or insert the estimate anew.`;
 
 /** What another version of a job is made from. */
 export interface NewOption {

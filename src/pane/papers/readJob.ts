@@ -6,7 +6,7 @@ import { findJobBlocks, type JobOnSheet } from "../../sheets/job/readJobBlock";
 import { findSheetBeds, type SheetBed } from "../../sheets/job/sheetBed";
 import { findJobRows } from "../../sheets/jobRows/findJobRows";
 import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
-import { areaAddress } from "../../spreadsheet/areas";
+import { areaAddress, overlap } from "../../spreadsheet/areas";
 import { readRates } from "../../workbook/read/rates";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { previewOf } from "../preview";
@@ -36,16 +36,19 @@ export interface PastJobsOnSheet extends FoundPastJobs {
 
 export interface FoundJob {
   readonly beds: readonly FoundBed[];
-  /** Job estimates in the workbook. */
+  /** Job estimates in the workbook, and the one that is selected, if any. */
   readonly jobs: readonly JobOnSheet[];
+  readonly selected: JobOnSheet | undefined;
   /** The office's rates, where the workbook has them. */
   readonly rates: Rates | undefined;
   readonly past: PastJobsOnSheet | undefined;
+  /** What is used of each sheet that shows, by its name. */
+  readonly used: ReadonlyMap<string, NonNullable<SheetFacts["used"]>>;
 }
 
 /** Every bed of the workbook that has an estimate block or a row in a list, and the list of past jobs. */
 export async function readJob(): Promise<FoundJob> {
-  const { facts } = await readWorkbook();
+  const { facts, sheet, selection } = await readWorkbook();
   const rates = (await readRates())?.rates;
   const used = facts.sheets.flatMap((sheet) =>
     sheet.used && sheet.visibility === "Visible" ? [{ sheet, name: sheet.name, used: sheet.used }] : [],
@@ -63,7 +66,8 @@ export async function readJob(): Promise<FoundJob> {
     return isOther ? [] : rowBeds(sheet, used, facts, rates);
   });
   const jobs = used.flatMap(({ name, used }) => findJobBlocks(name, used));
-  return { beds, jobs, rates, past: past[0] };
+  const selected = jobs.find((job) => job.sheet === sheet && overlap(job.area, selection));
+  return { beds, jobs, selected, rates, past: past[0], used: new Map(used.map((sheet) => [sheet.name, sheet.used])) };
 }
 
 function rowBeds(

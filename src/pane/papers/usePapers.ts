@@ -1,9 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { DigNotice } from "../../quantities/calendar/digNotice";
 import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { base64Of } from "../../spreadsheet/base64";
-import { insertPlans, newSheetName } from "../../workbook/change/insert";
 import { undoLastInsert } from "../../workbook/change/undo";
 import { WorkbookFailure } from "../../workbook/failure";
 import { sheetsAndNames } from "../../workbook/read/selection";
@@ -13,15 +11,27 @@ import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";
 import { useStatus } from "../useStatus";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
+import {
+  insertSheets,
+  isReplaced,
+  type MadeSheets,
+  type PaperKind,
+  papersOf,
+  type Question,
+  takenNames,
+  titleOf,
+  type Wanted,
+} from "./insertPapers";
 import { insertJob, insertOption, isInJob, jobOnSheetOf, type NewOption, priceTogether } from "./jobTogether";
-import { crewPaper, type Job, jobOf, noticePaper, orderPaper, type PaperSheet } from "./makePapers";
+import { type Job, jobOf } from "./makePapers";
 import { noticeOf } from "./noticeOf";
 import { proposalOf, proposalPlan } from "./proposalOf";
 import { type FoundBed, type FoundJob, readJob } from "./readJob";
 import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
+import { jobChanges } from "./updateJob";
+import { useJobUpdate } from "./useJobUpdate";
 
-/** The papers that go onto sheets of this workbook. The proposal goes into a workbook of its own. */
-export type PaperKind = "order" | "crew" | "notice";
+const CHANGED = "The beds have changed in the meantime, so nothing was written. Look at them again.";
 
 /** What could be worked out, or why not, and which of what was typed is to be changed. */
 interface Reckoned<T> {
@@ -42,10 +52,11 @@ export function usePapers() {
   const [last, setLast] = useState<MadeSheets>();
   const [question, setQuestion] = useState<Question>();
 
-  /** The job estimate whose beds are ticked at first: the one with the job's name, or the only one. */
+  /** The job estimate whose beds are checked at first: the one with the job's name, or the only one. */
   const current = useMemo(() => {
     const jobs = found?.jobs ?? [];
-    const named = jobs.filter(({ name }) => name === details.job.trim());
+    // Of the versions of a job, documents follow the chosen one.
+    const named = jobs.filter(({ name }) => name.trim() === details.job.trim());
     const of = named.length > 0 || details.job.trim() !== "" ? named : jobs;
     return of.find(({ isChosen }) => isChosen) ?? of[0];
   }, [found, details.job]);
@@ -64,7 +75,14 @@ export function usePapers() {
 
   const read = () =>
     attempt("Reading the beds…", async () => {
-      setFound(await readJob());
+      const now = await readJob();
+      setFound(now);
+      // The job whose estimate is selected is the one to work on.
+      const name = now.selected?.name.trim() || details.job;
+      if (name.trim() !== details.job.trim()) {
+        setTurned([]);
+        setDetails((all) => ({ ...all, job: name }));
+      }
       return undefined;
     });
   // Read once when the screen comes up; after that the person asks for it.
@@ -78,14 +96,42 @@ export function usePapers() {
     const ids = chosen.map(({ id }) => id);
     const beds = now.beds.filter(({ id }) => ids.includes(id));
     if (beds.length < ids.length || beds.some(({ worked }) => !worked)) {
-      throw new WorkbookFailure("The beds have changed in the meantime, so nothing was written. Look at them again.");
+      throw new WorkbookFailure(CHANGED);
     }
     return jobOf(beds, jobOnSheetOf(now.jobs, beds), now.jobs);
   };
 
+  /** Shows the workbook as it is after a job was written: which beds are checked is what the job holds. */
+  const reread = async () => {
+    setTurned([]);
+    setFound(await readJob());
+  };
+  /** The job's estimate that an update would write to: the one for just these beds, or the one that is open. */
+  const there = onSheet ?? current;
+  const update = useJobUpdate(
+    attempt,
+    async () => {
+      const now = await readJob();
+      const beds = now.beds.filter(({ id, worked }) => worked && chosen.some((one) => one.id === id));
+      const target = now.jobs.find((one) => there && one.sheet === there.sheet && one.area.row === there.area.row);
+      if (!target || beds.length < chosen.length) throw new WorkbookFailure(CHANGED);
+      return { job: target, beds, found: now };
+    },
+    reread,
+  );
+  const outdated = useMemo(
+    () => (there && found && chosen.length > 0 ? jobChanges(there, chosen, found) : []),
+    [there, found, chosen],
+  );
+
+  /** Keeps the id of what was inserted, for undo. */
+  const inserted = (id: string) => {
+    setCanUndo(id);
+    update.forget();
+  };
   /** Keeps what was made for undo, and says where it is. */
   const made = (sheets: MadeSheets): string => {
-    setCanUndo(sheets.id);
+    inserted(sheets.id);
     setLast(sheets);
     return `On new sheets: ${sheets.names.join(", ")}. Print them from the spreadsheet program.`;
   };
@@ -99,7 +145,11 @@ export function usePapers() {
     notice,
     status,
     isWorking,
-    canUndo,
+    canUndo: update.canUndo || canUndo !== undefined,
+    /** The job's estimate that an update would write to, and what of it no longer fits the beds. */
+    there,
+    outdated,
+    update,
     opens: canOpenWorkbooks(),
     /** What the beds cost as one job. */
     together,
@@ -112,11 +162,11 @@ export function usePapers() {
     insertJob: () =>
       attempt("Adding the job estimate…", async () => {
         const { beds } = await again();
-        const inserted = await insertJob(details.job, beds);
-        if (!inserted.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
-        setCanUndo(inserted.id);
-        setFound(await readJob());
-        return `Added the job estimate on the sheet ${inserted.sheetName}. The order, the crew sheet, and the proposal follow it.`;
+        const added = await insertJob(details.job, beds);
+        if (!added.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
+        inserted(added.id);
+        await reread();
+        return `Added the job estimate on the sheet ${added.sheetName}. The order, the crew sheet, and the proposal follow it.`;
       }),
     type: (typed: Partial<JobDetails>) => setDetails((now) => ({ ...now, ...typed })),
     read,
@@ -173,100 +223,31 @@ export function usePapers() {
       attempt("Adding the option…", async () => {
         const { beds, onSheet: job } = await again();
         if (!job) throw new WorkbookFailure("Add the job estimate first: an option is another version of it.");
-        const inserted = await insertOption(job, beds, option, found?.rates);
-        if (!inserted.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
-        setCanUndo(inserted.id);
+        const added = await insertOption(job, beds, option, found?.rates);
+        if (!added.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
+        inserted(added.id);
         setFound(await readJob());
-        return `Added ${option.name} on the sheet ${inserted.sheetName}. To build it, set Chosen there to yes, and to no in the others.`;
+        return `Added ${option.name} on the sheet ${added.sheetName}. To build it, set Chosen there to yes, and to no in the others.`;
       }),
-    undo: () =>
-      attempt("Taking it back…", async () => {
-        const said = await undoInsert(canUndo);
-        setCanUndo(undefined);
-        const before = last?.id === canUndo ? last?.before : undefined;
-        setLast(undefined);
-        if (!before) return said;
-        made(await insertSheets(before));
-        return `${said} The earlier ones are back.`;
-      }),
+    undo: update.canUndo
+      ? update.undo
+      : () =>
+          attempt("Taking it back…", async () => {
+            const said = await undoInsert(canUndo);
+            setCanUndo(undefined);
+            const before = last?.id === canUndo ? last?.before : undefined;
+            setLast(undefined);
+            if (!before) return said;
+            made(await insertSheets(before));
+            return `${said} The earlier ones are back.`;
+          }),
     /** For what else is done with the job: the same words, the same way of failing. */
     attempt,
-    setCanUndo,
+    setCanUndo: inserted,
   };
 }
 
-/** Documents that are to be made. */
-interface Wanted {
-  readonly title: string;
-  readonly sheets: readonly PaperSheet[];
-}
-
-/** Documents that were made, with what it takes to make them again. */
-interface MadeSheets extends Wanted {
-  readonly id: string;
-  /** The names of their sheets. */
-  readonly names: readonly string[];
-  /** The ones that they replaced. */
-  readonly before?: MadeSheets;
-}
-
-/** What is asked where the workbook has such documents already. */
-interface Question {
-  readonly wanted: Wanted;
-  /** Names of sheets that are there. */
-  readonly taken: readonly string[];
-  /** What can be replaced: only what this pane made last, so that it can be brought back. */
-  readonly replaces: MadeSheets | undefined;
-}
-
-async function insertSheets({ title, sheets }: Wanted): Promise<MadeSheets> {
-  const inserted = await insertPlans(title, sheets);
-  if (!inserted.done)
-    throw new WorkbookFailure(
-      "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
-    );
-  return { title, sheets, id: inserted.id, names: inserted.sheets.map(({ sheetName }) => sheetName) };
-}
-
-/** The names of documents that sheets of the workbook have, as they would be given to them. */
-function takenNames(wanted: readonly PaperSheet[], there: readonly string[]): string[] {
-  return wanted.map(({ name }) => newSheetName(name, [])).filter((name) => there.some((one) => isSameName(one, name)));
-}
-
-const isSameName = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
-
-/** Whether what was made last is replaced as a whole: nothing else would go with it. */
-function isReplaced({ names }: MadeSheets, taken: readonly string[], wanted: readonly PaperSheet[]): boolean {
-  const coming = wanted.map(({ name }) => newSheetName(name, []));
-  return (
-    names.every((name) => coming.some((one) => isSameName(one, name))) &&
-    taken.every((name) => names.some((one) => isSameName(one, name)))
-  );
-}
-
 export type Papers = ReturnType<typeof usePapers>;
-
-async function papersOf(
-  kinds: readonly PaperKind[],
-  job: Job,
-  details: JobDetails,
-  notice: DigNotice | undefined,
-): Promise<PaperSheet[]> {
-  const made: PaperSheet[] = [];
-  for (const kind of kinds) {
-    if (kind === "order") made.push(orderPaper(job, details, notice));
-    else if (kind === "crew") made.push(await crewPaper(job, details, notice));
-    else if (notice) made.push(noticePaper(job, details, notice));
-    else throw new WorkbookFailure("The dig notice needs a start. Type the day on which digging is to begin.");
-  }
-  return made;
-}
-
-function titleOf(kinds: readonly PaperKind[], { job }: JobDetails): string {
-  const what =
-    kinds.length > 1 ? "papers" : kinds[0] === "order" ? "order" : kinds[0] === "crew" ? "crew sheet" : "dig notice";
-  return job.trim() ? `${what} for ${job.trim()}` : what;
-}
 
 function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
   try {

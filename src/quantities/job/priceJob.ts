@@ -6,7 +6,7 @@ import { toCents } from "../cents";
 import { listedStrips } from "../fabric";
 import { must } from "../must";
 import { Problem } from "../problem";
-import { bedRows, type KindOf, kindRows } from "./bedRows";
+import { type BedRowKey, bedRows, type KindOf, kindRows } from "./bedRows";
 import {
   type JobInputKey,
   type JobPriceKey,
@@ -136,12 +136,23 @@ export function priceJob(
   return { lines: all, amounts, byBed: split(amounts.price as number, known.get("beds.alone") as number[]) };
 }
 
+/** The kinds of stone, edging, and fabric of a job's beds, by their names, as they first come up. */
+export type KindNames = Readonly<Record<KindOf, readonly string[]>>;
+
+/** The kinds that the beds of a job have. */
+export function kindNamesOf(beds: readonly BedToPrice[]): KindNames {
+  const scopes = beds.map(scopeOf);
+  const namesOf = (row: BedRowKey) => {
+    const names = scopes.map((bed) => String(bed.work(bedRows[row].is)));
+    return names.filter((name, at) => names.findIndex((one) => isSame(one, name)) === at);
+  };
+  return { stone: namesOf(kindRows.stone), edging: namesOf(kindRows.edging), fabric: namesOf(kindRows.fabric) };
+}
+
 /** How many kinds of stone, edging, and fabric the beds of a job have. */
 export function kindsOfBeds(beds: readonly BedToPrice[]): Kinds {
-  const scopes = beds.map(scopeOf);
-  return kindsOf(
-    new Map(Object.values(kindRows).map((row) => [`beds.${row}`, scopes.map((bed) => bed.work(bedRows[row].is))])),
-  );
+  const { stone, edging, fabric } = kindNamesOf(beds);
+  return { stone: stone.length, edging: edging.length, fabric: fabric.length };
 }
 
 /** A bed's values, and what the lines of its block show. */

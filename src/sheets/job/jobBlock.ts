@@ -20,7 +20,7 @@ import type { SheetBed } from "./sheetBed";
 const WIDTHS = [36, 12, 13, 11, 12, 10, 10, 12, 11, 26];
 const BED_WIDTH = 12;
 /** In the working, beds begin at this column. */
-const FIRST_BED = 2;
+export const FIRST_BED = 2;
 const ACROSS = 120;
 
 /** What a job block says on top. */
@@ -49,11 +49,14 @@ export interface JobToWrite extends JobHead {
 export function jobBlock(job: JobToWrite, at: Anchor): Plan {
   const rows = jobRows(job);
   const working = rows.findIndex(({ cells }) => cells[0]?.content === jobHeadings.settings);
-  const columns = Math.max(WIDTHS.length, FIRST_BED + job.beds.length);
+  const columns = columnsOf(job.beds.length);
   const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? BED_WIDTH);
   const title = job.name.trim() ? `job estimate for ${job.name.trim()}` : "job estimate";
   return { ...compose(title, rows, widths, at), page: onePageWide(widths, working, [working]) };
 }
+
+/** How many columns the block of a job of so many beds has. */
+export const columnsOf = (beds: number): number => Math.max(WIDTHS.length, FIRST_BED + beds);
 
 /** The rows of the block, for {@link jobBlock} and for finding its cells again. */
 export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToWrite): DraftRow[] {
@@ -89,7 +92,8 @@ export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToW
   ];
 }
 
-const NEW_KIND = "No price: a bed has a stone, edging, or fabric without a line here. Add the job estimate again.";
+const NEW_KIND =
+  "No price: a bed has a stone, edging, or fabric without a line here. Update the job estimate in the pane.";
 const IN_ERROR = "No price: a cell below is in error; it says why.";
 const SAMPLES = "sample prices: set your own in Rates";
 
@@ -120,14 +124,13 @@ function bedTable(beds: readonly SheetBed[]): DraftRow[] {
       const n = index + 1;
       const nameCell = cells.get("name");
       const there = nameCell && `${inSheet(sheet)}${cellAddress(nameCell)}`;
-      const shown = name || `Bed ${n}`;
       const upTo = (last: number) =>
         last === 0
           ? "0"
           : `ROUND({price}*SUM({beds.alone.1}:{beds.alone.${last}})/SUM(${across("beds.alone", beds)}),2)`;
       return {
         cells: [
-          { content: there ? `=IF(${there}="",${quoted(shown)},${there})` : shown, key: `bed${n}.name`, look: "label" },
+          { content: there ? `=IF(${there}="","Bed ${n}",${there})` : name, key: `bed${n}.name`, look: "label" },
           number(`beds.area.${n}`),
           number(`beds.edging.${n}`),
           number(`beds.depth.${n}`),

@@ -19,3 +19,6 @@ export const CHOSEN_LABEL = "Chosen";
 /** Blank lines for the estimator's own, before the standard lines and after them. */
 export const OWN_BEFORE = 2;
 export const OWN_AFTER = 3;
+
+/** The row of the working that says what each bed's block says of sample prices. */
+export const SAMPLE_WORDS = "Sample prices";

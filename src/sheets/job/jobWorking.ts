@@ -11,11 +11,11 @@ import {
   workSettings,
 } from "../../quantities/job/jobAmounts";
 import { must } from "../../quantities/must";
-import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
+import type { DraftCell, DraftRow } from "../compose";
 import { resultRow, sectionRow } from "../estimate/rows";
 import type { FormatName } from "../plan";
 import { fromBed } from "./bedCells";
-import { jobHeadings } from "./jobHeadings";
+import { jobHeadings, SAMPLE_WORDS } from "./jobHeadings";
 import { printedJob } from "./jobPrinted";
 import type { SheetBed } from "./sheetBed";
 
@@ -51,6 +51,9 @@ export function settingRows(beds: readonly SheetBed[]): DraftRow[] {
   ];
 }
 
+/** Blank where a bed was taken out of the job. */
+const TYPED_OVER_IF_ANY = "=AND(LEN({self})>0,NOT(ISFORMULA({self})))";
+
 /** What the job takes of each bed, a column a bed. */
 export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
   const perBed = (
@@ -61,6 +64,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
     format: FormatName = "two",
     look: DraftCell["look"] = "result",
   ): DraftRow => ({
+    id: key,
     cells: [
       { content: label, look: "label" },
       { content: unit, look: "note" },
@@ -70,7 +74,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
           key: `${key}.${index + 1}`,
           format,
           look,
-          warnWhen: TYPED_OVER,
+          warnWhen: TYPED_OVER_IF_ANY,
         }),
       ),
     ],
@@ -94,6 +98,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
   return [
     {
       look: "section",
+      id: "working",
       cells: [
         { content: jobHeadings.working },
         { content: "Unit", look: "textHeading" },
@@ -101,7 +106,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       ],
     },
     ...taken,
-    perBed("Sample prices", "", "beds.words", (bed) => `=${fromBed("{headWords}", bed)}`, ...formatOf("words")),
+    perBed(SAMPLE_WORDS, "", "beds.words", (bed) => `=${fromBed("{headWords}", bed)}`, ...formatOf("words")),
     ...ranks,
     ...lists,
     sectionRow(jobHeadings.kinds, "", "Unit"),

@@ -2,7 +2,8 @@ import { currentText } from "../../quantities/bed/olderTexts";
 import { type JobPriceKey, jobLines, jobPrice } from "../../quantities/job/jobAmounts";
 import { type Anchor, type Area, areaIn } from "../../spreadsheet/areas";
 import { BLOCK_TITLE } from "../estimate/headings";
-import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL } from "./jobHeadings";
+import { columnsOf, FIRST_BED } from "./jobBlock";
+import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL, SAMPLE_WORDS } from "./jobHeadings";
 
 /** A line of a job as its block shows it now. */
 export interface JobLineShown {
@@ -37,8 +38,6 @@ export interface JobOnSheet {
   readonly option: string;
   readonly differs: string;
   readonly isChosen: boolean;
-  /** It rests on sample prices. */
-  readonly hasSamples: boolean;
 }
 
 /** What is read of a sheet's used range. */
@@ -48,14 +47,15 @@ interface UsedCells extends Anchor {
 }
 
 type Row = readonly unknown[];
-const COLUMNS = 10;
 /** Labels of the standard lines; those of a kind of stone, edging, or fabric begin so. */
 const STANDARD = jobLines({ stone: 1, edging: 1, fabric: 1 }).map(
   ({ label }) => /^="([^"]*)"/.exec(label)?.[1] ?? label,
 );
 const FIRST_LINE = STANDARD[0];
+/** The column of the beds' prices. */
+const PRICE = 4;
 /** A line that follows a bed's block has nothing but the place of a cell there. */
-const ELSEWHERE = /^=(?:'(?:[^']|'')*'|[\w.]+)!\$?[A-Z]{1,3}\$?\d+$/i;
+export const ELSEWHERE = /^=(?:'(?:[^']|'')*'|[\w.]+)!\$?[A-Z]{1,3}\$?\d+$/i;
 /** The name of a bed follows its block: `=IF('Front walk'!B1="",…`. */
 const NAME_FORMULA = /^=IF\(((?:(?:'(?:[^']|'')*'|[\w.]+)!)?\$?[A-Z]{1,3}\$?\d+)=/i;
 
@@ -74,26 +74,25 @@ export function findJobBlocks(sheet: string, used: UsedCells): JobOnSheet[] {
   const starts = [...titles, ...startsOf(BLOCK_TITLE)].sort((one, other) => one.row - other.row);
   return titles.flatMap(({ row, column }) => {
     const next = starts.find((other) => other.column === column && other.row > row);
-    const cut = (cells: readonly Row[]) =>
-      cells.slice(row, next?.row).map((all) => all.slice(column, column + COLUMNS));
+    const cut = (cells: readonly Row[]) => cells.slice(row, next?.row).map((all) => all.slice(column));
     const [values, formulas] = [cut(used.values), cut(used.formulas)];
-    const part = partsOf(values);
+    const part = jobParts(values);
     const beds = part(jobHeadings.beds);
     const lines = part(jobHeadings.lines);
     if (!beds || !lines) return [];
+    const places = bedPlaces(sheet, values, formulas);
     const headOf = (label: string) => values.slice(0, beds.first).find(([first]) => first === label);
     const rows = values.findLastIndex(([label]) => text(label) !== "") + 1;
     return {
       sheet,
-      area: { row: used.row + row, column: used.column + column, rows, columns: COLUMNS },
+      area: { row: used.row + row, column: used.column + column, rows, columns: columnsOf(places.length) },
       name: text(values[0]?.[1]),
-      beds: bedsIn(sheet, values, formulas, beds),
+      beds: places.flatMap(({ at, price }) => (at ? [{ ...at, price }] : [])),
       lines: linesIn(values, formulas, lines),
       amounts: amountsIn(values, part(jobHeadings.price)),
       option: text(headOf(OPTION_LABEL)?.[1]),
       differs: text(headOf(OPTION_LABEL)?.[4]),
       isChosen: /^\s*yes\s*$/i.test(text(headOf(CHOSEN_LABEL)?.[1])),
-      hasSamples: values.slice(0, beds.first).some((cells) => text(cells[4]).startsWith("sample prices")),
     };
   });
 }
@@ -104,7 +103,7 @@ interface Rows {
 }
 
 /** Where the rows of a part are: below its heading, up to a blank row or a row of sums. */
-function partsOf(values: readonly Row[]): (heading: string) => Rows | undefined {
+export function jobParts(values: readonly Row[]): (heading: string) => Rows | undefined {
   return (heading) => {
     // The head of the block says "Price", too.
     const at = values.findIndex(([label], row) => row > 4 && label === heading);
@@ -118,20 +117,42 @@ function partsOf(values: readonly Row[]): (heading: string) => Rows | undefined 
   };
 }
 
-function bedsIn(
+/** A cell of another block, which a job follows. */
+export interface PlaceElsewhere {
+  readonly sheet: string;
+  readonly cell: Anchor;
+}
+
+/**
+ * The cells of beds' own blocks that a job's table of beds follows, a row a bed.
+ *
+ * @param own the job's sheet; @param values what its block shows, from its title on; @param formulas what is behind it.
+ * @returns no place for a bed whose block is gone.
+ */
+export function bedPlaces(
   own: string,
   values: readonly Row[],
   formulas: readonly Row[],
-  { first, end }: Rows,
-): JobOnSheet["beds"] {
-  return formulas.slice(first, end).flatMap(([name], index) => {
-    const [, address] = NAME_FORMULA.exec(text(name)) ?? [];
-    const cell = address && areaIn(address);
-    if (!address || !cell) return [];
-    const named = address.slice(0, Math.max(0, address.lastIndexOf("!")));
-    const sheet = named === "" ? own : named.replace(/^'|'$/g, "").replaceAll("''", "'");
-    return [{ sheet, cell, price: number(values[first + index]?.[4]) }];
+): { readonly at: PlaceElsewhere | undefined; readonly price: number | undefined }[] {
+  const part = jobParts(values)(jobHeadings.beds);
+  if (!part) return [];
+  // The name may be typed over; what the bed says of its prices is further down.
+  const words = formulas[values.findLastIndex(([label]) => label === SAMPLE_WORDS)]?.slice(FIRST_BED) ?? [];
+  const isBed = (index: number) => isFormula(formulas[index]?.[PRICE]);
+  const rows = Array.from({ length: part.end - part.first }, (_, index) => part.first + index).filter(isBed);
+  return rows.map((row, index) => {
+    const name = NAME_FORMULA.exec(text(formulas[row]?.[0]))?.[1];
+    return { at: placeIn(name ?? text(words[index]).slice(1), own), price: number(values[row]?.[PRICE]) };
   });
+}
+
+/** The cell that a reference names, on its sheet; undefined for what is no reference to one. */
+export function placeIn(reference: string, own: string): PlaceElsewhere | undefined {
+  const cut = reference.lastIndexOf("!");
+  const cell = areaIn(reference.slice(cut + 1));
+  if (!cell) return undefined;
+  const sheet = cut < 0 ? own : reference.slice(0, cut).replace(/^'|'$/g, "").replaceAll("''", "'");
+  return { sheet, cell };
 }
 
 function linesIn(values: readonly Row[], formulas: readonly Row[], { first, end }: Rows): JobLineShown[] {

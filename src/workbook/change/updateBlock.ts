@@ -39,12 +39,13 @@ export async function updateBlock(
 ): Promise<WrittenBlock> {
   const area = { ...read.area, rows: update.rows };
   const contents = read.contents.slice(0, update.rows);
-  const cells = [...update.changes, ...replaced].map(({ row, column, before, after }) => ({
+  const cells = [...update.changes, ...replaced].map(({ row, column, before, after, format }) => ({
     sheet: sheetName,
     row,
     column,
     before,
     after: unmarked(after),
+    ...(format !== undefined && { formatIfPlain: format }),
   }));
   if (update.operations.length === 0) {
     const expected = { sheet: sheetName, area, formulas: contents };
@@ -60,7 +61,7 @@ export async function updateBlock(
     area,
     contents,
     operations: update.operations,
-    cells: cells.map(({ row, column, after }) => ({ row, column, content: after })),
+    cells: cells.map(({ after, formatIfPlain, ...cell }) => ({ ...cell, content: after, format: formatIfPlain })),
     coming: update.inserted.map(({ row, rows }) => {
       const plan = rowsOf(row, rows);
       const place = { row, column: area.column, rows: plan.rows, columns: plan.columns };

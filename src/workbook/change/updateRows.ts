@@ -15,6 +15,7 @@ interface CellContents {
   readonly row: number;
   readonly column: number;
   readonly content: Content;
+  readonly format?: string | undefined;
 }
 
 /** Rows of a block that come into the sheet: as a plan prints them, or as they were before they were deleted. */
@@ -202,8 +203,10 @@ function queueContents(
     // A formula written to a plain cell takes the format of what it reads.
     range.numberFormat = whole.formats as string[][];
   }
-  for (const { row, column, content } of cells) {
-    rangeAt(worksheet, { row, column, rows: 1, columns: 1 }).formulas = [[asWritten(content)]];
+  for (const { row, column, content, format } of cells) {
+    const range = rangeAt(worksheet, { row, column, rows: 1, columns: 1 });
+    if (format !== undefined) range.numberFormat = [[format]];
+    range.formulas = [[asWritten(content)]];
   }
 }
 

@@ -1,0 +1,199 @@
+import type { KindOf } from "../../quantities/job/bedRows";
+import { type KindNames, kindNamesOf } from "../../quantities/job/priceJob";
+import type { BlockUpdate, CellUpdate } from "../../sheets/blockUpdate";
+import { MissingCell } from "../../sheets/job/bedCells";
+import { columnsOf } from "../../sheets/job/jobBlock";
+import { type JobAsMade, jobAsMade, jobUpdate } from "../../sheets/job/jobUpdate";
+import type { JobOnSheet } from "../../sheets/job/readJobBlock";
+import type { SheetBed } from "../../sheets/job/sheetBed";
+import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
+import { type BlockInSheet, updateBlock, type WrittenBlock } from "../../workbook/change/updateBlock";
+import { WorkbookFailure } from "../../workbook/failure";
+import { sheetId } from "../../workbook/sheets";
+import { type KeptChange, keptChanges, ownRowWords } from "../updateWords";
+import { whyRowsStay } from "../whyRowsStay";
+import { lostRow, toPrice } from "./jobTogether";
+import type { FoundBed, FoundJob } from "./readJob";
+
+/** What an update of a job's estimate will do, before it is done. */
+export interface JobUpdatePreview {
+  readonly title: string;
+  /** Its first cell, such as `'Alder Court'!A1`. */
+  readonly where: string;
+  readonly there: BlockInSheet;
+  readonly update: BlockUpdate;
+  /** What changes, in words. */
+  readonly lines: readonly string[];
+  /** What was changed by hand and stays, unless it is to be replaced. */
+  readonly kept: readonly KeptChange[];
+  /** What was put in by hand and stays in any case. */
+  readonly ownRows: readonly string[];
+}
+
+/** The update of a job's estimate to other beds, as it is planned. */
+interface PlannedUpdate {
+  readonly made: JobAsMade;
+  readonly beds: readonly SheetBed[];
+  readonly kinds: KindNames;
+  readonly update: BlockUpdate;
+}
+
+/** @throws MissingCell where a bed's block has lost a row. */
+function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): PlannedUpdate {
+  const all = found.beds.flatMap(({ onSheet }) => onSheet ?? []);
+  const made = jobAsMade(job, usedOf(job, found), all);
+  const wantedBeds = inOrder(made, beds);
+  const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
+  const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
+  const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts };
+  return { made, beds: wanted.beds, kinds, update: jobUpdate(made, wanted, kinds) };
+}
+
+function usedOf(job: JobOnSheet, { used }: FoundJob) {
+  const there = used.get(job.sheet);
+  if (!there) throw new WorkbookFailure("The job estimate can't be found again. Nothing was changed. Read again.");
+  return there;
+}
+
+/** What of a job's estimate doesn't fit these beds anymore, in words; nothing where an update couldn't be planned. */
+export function jobChanges(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): string[] {
+  if (beds.some(({ onSheet }) => !onSheet)) return [];
+  try {
+    return linesOf(planUpdate(job, beds, found));
+  } catch (error) {
+    if (error instanceof MissingCell) return [];
+    throw error;
+  }
+}
+
+/**
+ * What it would change to have a job's estimate hold these beds, and lines for their kinds.
+ *
+ * @param job its estimate in the workbook; @param beds those that it is to have, all worked out.
+ * @throws WorkbookFailure where it can't be done in place; it says why.
+ */
+export async function previewJobUpdate(
+  job: JobOnSheet,
+  beds: readonly FoundBed[],
+  found: FoundJob,
+): Promise<JobUpdatePreview> {
+  const row = beds.find(({ onSheet }) => !onSheet);
+  if (row)
+    throw new WorkbookFailure(
+      `${row.block.name || row.where} is a row of a list, which can't be added to a job estimate in place. Nothing was changed. Add a new job estimate.`,
+    );
+  const plan = planned(() => planUpdate(job, beds, found));
+  const { made, update } = plan;
+  const used = usedOf(job, found);
+  const area = { ...job.area, columns: Math.max(job.area.columns, columnsOf(plan.beds.length)) };
+  const there = {
+    sheetId: await sheetId(job.sheet),
+    sheetName: job.sheet,
+    area,
+    // A bed more may need a column more.
+    contents: made.cells.contents.map((cells) => Array.from({ length: area.columns }, (_, at) => cells[at] ?? "")),
+  };
+  const refused = await whyNot(there, update, made, job, found);
+  if (refused) throw new WorkbookFailure(refused);
+  const shown = (cell: CellUpdate) => used.values[cell.rowBefore - used.row]?.[area.column - used.column];
+  return {
+    title: `update of the job estimate ${job.name}`.trim(),
+    where: `${quotedSheet(job.sheet)}!${cellAddress(area)}`,
+    there,
+    update,
+    lines: linesOf(plan),
+    kept: keptChanges(
+      update.byHand.map((cell) => ({ ...cell, label: cell.label.replace(FORMULA_LABEL, String(shown(cell))) })),
+    ),
+    ownRows: update.ownRows.map(ownRowWords),
+  };
+}
+
+/** Writes an update, only where the estimate still holds what the preview showed. One step to undo. */
+export function writeJobUpdate(
+  { title, there, update }: JobUpdatePreview,
+  replaced: readonly KeptChange[],
+): Promise<WrittenBlock> {
+  return updateBlock(
+    title,
+    there,
+    update,
+    replaced.flatMap(({ cells }) => cells),
+  );
+}
+
+/** A label that is a formula, up to what of its line the cell is. */
+const FORMULA_LABEL = /^=.*?(?=, (?:quantity|unit cost|cost|markup|price|kind|remark|label)$|$)/s;
+
+/** The beds that stay, in the order of the estimate, then those that are new. */
+function inOrder({ beds: before }: JobAsMade, beds: readonly FoundBed[]) {
+  const parts = beds.flatMap((found) => (found.onSheet ? [{ found, block: found.onSheet }] : []));
+  const placeOf = ({ sheet, area }: SheetBed) => {
+    const place = before.findIndex((one) => one?.sheet === sheet && one.area.row === area.row);
+    return place < 0 ? before.length : place;
+  };
+  return [...parts].sort((one, other) => placeOf(one.block) - placeOf(other.block));
+}
+
+function planned(work: () => PlannedUpdate): PlannedUpdate {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof MissingCell)) throw error;
+    throw new WorkbookFailure(lostRow(error));
+  }
+}
+
+async function whyNot(
+  { sheetName, area }: BlockInSheet,
+  update: BlockUpdate,
+  made: JobAsMade,
+  job: JobOnSheet,
+  found: FoundJob,
+): Promise<string | undefined> {
+  const { missing, operations } = update;
+  if (missing.length > 0)
+    return `Rows of this job estimate are gone from the sheet (${missing.join(", ")}), so it can't be updated in place. Nothing was changed. Add a new job estimate.`;
+  const used = found.used.get(sheetName);
+  const beside = used?.formulas
+    .slice(area.row - used.row, area.row - used.row + made.cells.contents.length)
+    .findIndex((cells) =>
+      cells
+        .slice(job.area.column - used.column + job.area.columns, area.column - used.column + area.columns)
+        .some((cell) => cell !== ""),
+    );
+  if (beside !== undefined && beside >= 0)
+    return `Another bed needs a column that isn't free: see row ${area.row + beside + 1} of ${sheetName}. Nothing was changed. Clear it, then update.`;
+  if (operations.length === 0) return undefined;
+  // Beds of its own are below it, and move along.
+  const below = found.beds.flatMap(({ block }) => (block.sheet === sheetName ? [block.area] : []));
+  return whyRowsStay({ sheetName, area }, update, below);
+}
+
+function linesOf({ made, beds, kinds, update: { changes, inserted, removed } }: PlannedUpdate): string[] {
+  const isThere = (all: readonly (SheetBed | undefined)[], bed: SheetBed) =>
+    all.some((one) => one?.sheet === bed.sheet && one.area.row === bed.area.row);
+  const nameOf = ({ name, sheet }: SheetBed) => name || `the bed on ${sheet}`;
+  const has = (names: readonly string[], name: string) => names.some((one) => one.toLowerCase() === name.toLowerCase());
+  const kindLines = (Object.keys(kinds) as KindOf[]).flatMap((of) => {
+    const before = made.kinds[of].filter((name) => !name.startsWith("#") && name !== "none");
+    return [
+      ...kinds[of].filter((name) => !has(before, name)).map((name) => `lines for another ${of}: ${name}`),
+      ...before.filter((name) => !has(kinds[of], name)).map((name) => `no lines anymore for the ${of} ${name}`),
+    ];
+  });
+  const gone = made.beds.filter((bed) => bed === undefined).length;
+  const rows = inserted.reduce((sum, { rows: fresh }) => sum + fresh.length, 0);
+  const counts = [
+    rows > 0 && `${rows} ${rows === 1 ? "row" : "rows"} added`,
+    removed.length > 0 && `${removed.length} removed`,
+    changes.length > 0 && `${changes.length} ${changes.length === 1 ? "cell" : "cells"} changed`,
+  ].filter((part) => part !== false);
+  return [
+    ...beds.filter((bed) => !isThere(made.beds, bed)).map((bed) => `bed added: ${nameOf(bed)}`),
+    ...made.beds.flatMap((bed) => (bed && !isThere(beds, bed) ? [`bed removed: ${nameOf(bed)}`] : [])),
+    ...(gone > 0 ? [`${gone === 1 ? "1 bed" : `${gone} beds`} without an estimate removed`] : []),
+    ...kindLines,
+    ...(counts.length > 0 ? [`in all ${counts.join(", ")}`] : []),
+  ];
+}

@@ -1,0 +1,246 @@
+import { isSame } from "../../quantities/bed/evaluate";
+import type { KindOf } from "../../quantities/job/bedRows";
+import type { KindNames } from "../../quantities/job/priceJob";
+import { must } from "../../quantities/must";
+import type { Anchor } from "../../spreadsheet/areas";
+import { alignRows, type Content, isSame as isSameContent, movesOf } from "../blockRows";
+import { addressesOf, type BlockCells, type BlockUpdate, blockUpdate, resolved } from "../blockUpdate";
+import type { DraftCell, DraftRow } from "../compose";
+import { blockAt } from "../estimate/readBlock";
+import type { BedCells } from "./bedCells";
+import { FIRST_BED, type JobHead, type JobToWrite, jobRows } from "./jobBlock";
+import { jobHeadings } from "./jobHeadings";
+import { bedPlaces, type JobOnSheet, jobParts, type PlaceElsewhere, placeIn } from "./readJobBlock";
+import type { SheetBed } from "./sheetBed";
+
+/*
+ * A job's block is updated where it is, like a bed's: the rows that it was made from are planned again from what its cells
+ * say, and compared with the rows that it is to have. Beds and kinds have numbers in the keys of cells, and other numbers
+ * once one is taken out, so the old rows get the new numbers first.
+ */
+
+/** What a job's block was made from, as far as its cells tell. */
+export interface JobAsMade {
+  readonly head: JobHead;
+  /** No bed where its block is gone. */
+  readonly beds: readonly (SheetBed | undefined)[];
+  /** What its lines are for; a name that begins with # is an error. */
+  readonly kinds: KindNames;
+  readonly cells: BlockCells;
+}
+
+/** What is read of a sheet's used range. */
+interface UsedCells extends Anchor {
+  readonly values: readonly (readonly unknown[])[];
+  readonly formulas: readonly (readonly Content[])[];
+}
+
+const KIND_ROW = /^Kind \((stone|edging|fabric)(\d+)\)$/;
+const BROKEN = "#REF!";
+
+/**
+ * Reads what a job's block was made from.
+ *
+ * @param used what is used of its sheet; @param beds every bed's block in the workbook.
+ */
+export function jobAsMade(job: JobOnSheet, used: UsedCells, beds: readonly SheetBed[]): JobAsMade {
+  const { area, sheet, name, option, differs, isChosen } = job;
+  const cut = <T>(cells: readonly (readonly T[])[]) =>
+    Array.from({ length: area.rows }, (_, row) =>
+      Array.from(
+        { length: area.columns },
+        (_, column) => cells[area.row - used.row + row]?.[area.column - used.column + column] ?? ("" as T),
+      ),
+    );
+  const [values, contents] = [cut(used.values), cut(used.formulas)];
+  const bedAt = (place: PlaceElsewhere | undefined) =>
+    place && beds.find((bed) => bed.sheet === place.sheet && blockAt([bed], place.cell) !== undefined);
+  const found = bedPlaces(sheet, values, contents).map(({ at }) => bedAt(at));
+  const own = linkedLines(job, values, contents);
+  const kindsOf = (of: KindOf) =>
+    values.flatMap(([label, kind]) => (KIND_ROW.exec(String(label))?.[1] === of ? [String(kind)] : []));
+  return {
+    head: { name, option, differs, isChosen },
+    beds: found.map((bed, index) => {
+      const ownOfBed = own.flatMap((line) => (line.bed === index ? [line.at] : []));
+      return bed && { ...bed, own: ownOfBed };
+    }),
+    kinds: { stone: kindsOf("stone"), edging: kindsOf("edging"), fabric: kindsOf("fabric") },
+    cells: { at: area, contents },
+  };
+}
+
+/** Lines that follow one of a bed's own: which bed's, by its name in their labels, and where it is there. */
+function linkedLines(
+  { sheet, area }: JobOnSheet,
+  values: readonly (readonly unknown[])[],
+  contents: readonly (readonly Content[])[],
+): { readonly bed: number; readonly at: Anchor }[] {
+  const [lines, table] = [jobParts(values)(jobHeadings.lines), jobParts(values)(jobHeadings.beds)];
+  if (!lines || !table) return [];
+  return contents.slice(lines.first, lines.end).flatMap(([label, quantity]) => {
+    const name = /&" \("&\$?[A-Z]{1,3}\$?(\d+)&"\)"$/.exec(String(label))?.[1];
+    if (name === undefined) return [];
+    const place = placeIn(String(quantity).slice(1), sheet)?.cell;
+    const at = place ? { row: place.row, column: place.column - 1 } : { row: -1, column: -1 };
+    return [{ bed: Number(name) - 1 - area.row - table.first, at }];
+  });
+}
+
+/** A cell that a block has lost is anywhere: what the job has of it is in error, and rewritten in any case. */
+const anywhere = (cells: BedCells): BedCells =>
+  Object.assign(new Map(cells), { get: (key: string) => cells.get(key) ?? { row: 0, column: 0 } });
+
+/**
+ * What it takes to have a job's block hold other beds, or lines for other kinds. What was typed by hand stays with its
+ * bed and its kind.
+ *
+ * @param made from {@link jobAsMade}; @param wanted the job to have; @param kinds the names of its kinds.
+ * @throws {MissingCell} where a bed's block has lost a cell that the job needs.
+ */
+export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames): BlockUpdate {
+  const { contents } = made.cells;
+  const bedTo = made.beds.map((bed) => placeOf(wanted.beds, (one) => bed !== undefined && isBlock(one, bed)));
+  const standIn = must(wanted.beds[0]);
+  const beds = made.beds.map((bed) => {
+    const there = bed ?? { ...standIn, own: [] };
+    return { ...there, cells: anywhere(there.cells) };
+  });
+  const was = { ...made.head, kinds: countsOf(made.kinds) };
+  const numbered = numbers(made, wanted, kinds, bedTo);
+  const rows = jobRows({ ...was, beds }).map((row) => renumbered(row, numbered));
+  const places = alignRows(rows, contents);
+  const next = jobRows(wanted);
+  const { removed } = movesOf(rows, next, places, contents.length);
+  const goes = new Set(removed.map(({ index }) => index));
+  /** What was typed into cells that are somewhere else afterwards, by their keys. */
+  const typed = new Map<string, string | number>();
+  const addresses = addressesOf(rows, places, made.cells.at);
+  /** The same formula for other cells of a bed's block, which may have come to have more widths or corners. */
+  const readsElsewhere = (cell: DraftCell | undefined, holds: Content) => {
+    const [printed] = resolved(cell?.content ?? "", addresses);
+    return holds !== "" && !isSameContent(holds, printed) && shapeOf(holds) === shapeOf(printed);
+  };
+  const previous = rows.map((row, index): DraftRow => {
+    const place = places[index];
+    if (place === undefined) return row;
+    const width = row.id === undefined ? row.cells.length : FIRST_BED + beds.length;
+    const cells = Array.from({ length: width }, (_, column): DraftCell | undefined => {
+      const cell = row.cells[column];
+      const holds = contents[place]?.[column] ?? "";
+      const bed = row.id !== undefined && column >= FIRST_BED ? column - FIRST_BED : undefined;
+      const isMoved = bed !== undefined && bedTo[bed] !== bed;
+      if (cell?.key !== undefined && isConstant(holds) && String(cell.content).startsWith("=")) {
+        const to = isMoved ? bedTo[must(bed)] : bed;
+        if (isMoved && to !== undefined) typed.set(`${row.id}.${to + 1}`, asDraft(holds));
+        else if (goes.has(index)) typed.set(cell.key, asDraft(holds));
+      }
+      const isOurs = isMoved || String(holds).includes(BROKEN) || (bed !== undefined && readsElsewhere(cell, holds));
+      return isOurs ? { ...cell, content: asDraft(holds) } : cell;
+    });
+    return { ...row, cells };
+  });
+  const carried = next.map((row) => ({
+    ...row,
+    cells: row.cells.map((cell) => {
+      const held = cell?.key === undefined ? undefined : typed.get(cell.key);
+      return cell && held !== undefined ? { ...cell, content: held } : cell;
+    }),
+  }));
+  return blockUpdate([previous], carried, made.cells);
+}
+
+const isBlock = (one: SheetBed, other: SheetBed) =>
+  one.sheet === other.sheet && one.area.row === other.area.row && one.area.column === other.area.column;
+
+const countsOf = ({ stone, edging, fabric }: KindNames) => ({
+  stone: stone.length,
+  edging: edging.length,
+  fabric: fabric.length,
+});
+
+const shapeOf = (content: Content) =>
+  String(content)
+    .replace(/[\s$]/g, "")
+    .toUpperCase()
+    .replace(/\b[A-Z]{1,3}\d{1,7}(?::[A-Z]{1,3}\d{1,7})?(?![\w(])/g, "#");
+
+const isConstant = (content: Content) => content !== "" && !String(content).startsWith("=");
+const asDraft = (content: Content) => (typeof content === "boolean" ? String(content) : content);
+
+function placeOf<T>(items: readonly T[], isIt: (item: T) => boolean): number | undefined {
+  const place = items.findIndex(isIt);
+  return place < 0 ? undefined : place;
+}
+
+/** For the number of a bed or a kind in a key the one that it is to have, counted from 1. */
+interface Numbers {
+  readonly bed: (n: number) => number;
+  readonly kind: (of: KindOf, n: number) => number;
+  readonly own: (bed: number, n: number) => string;
+}
+
+/** What is not to be has a number that no bed and no kind has. */
+const GONE = 1000;
+
+function numbers(
+  made: JobAsMade,
+  wanted: JobToWrite,
+  kinds: KindNames,
+  bedTo: readonly (number | undefined)[],
+): Numbers {
+  const numberOf = (to: number | undefined, n: number) => (to === undefined ? GONE + n : to + 1);
+  const bed = (n: number) => numberOf(bedTo[n - 1], n);
+  return {
+    bed,
+    kind: (of, n) => {
+      const name = made.kinds[of][n - 1] ?? "";
+      // Behind a bed that is gone every kind is in error.
+      if (name.startsWith("#")) return n <= kinds[of].length ? n : GONE + n;
+      return numberOf(
+        placeOf(kinds[of], (one) => isSame(one, name)),
+        n,
+      );
+    },
+    own: (bedBefore, n) => {
+      const to = bedTo[bedBefore - 1];
+      const line = made.beds[bedBefore - 1]?.own[n - 1];
+      const place =
+        to === undefined || !line
+          ? undefined
+          : placeOf(must(wanted.beds[to]).own, ({ row, column }) => row === line.row && column === line.column);
+      return `own${bed(bedBefore)}x${numberOf(place, n)}`;
+    },
+  };
+}
+
+const KEY = /\{([A-Za-z][\w.]*)\}/g;
+const LINE_OF = { stone: "stone", delivery: "stone", edging: "edging", stake: "edging", fabric: "fabric" } as const;
+
+/** A row whose keys have the numbers that beds and kinds are to have. */
+function renumbered(row: DraftRow, to: Numbers): DraftRow {
+  const key = (name: string) =>
+    name
+      .replace(/^bed(\d+)(?=\.)/, (_, n: string) => `bed${to.bed(Number(n))}`)
+      .replace(/^own(\d+)x(\d+)(?=\.)/, (_, bed: string, n: string) => to.own(Number(bed), Number(n)))
+      .replace(/^(stone|edging|fabric)(\d+)(?=\.)/, (_, of: KindOf, n: string) => `${of}${to.kind(of, Number(n))}`)
+      .replace(
+        /^(stone|delivery|edging|stake|fabric)Line(\d+)(?=\.)/,
+        (_, of: keyof typeof LINE_OF, n: string) => `${of}Line${to.kind(LINE_OF[of], Number(n))}`,
+      );
+  return {
+    ...row,
+    ...(row.id !== undefined && { id: key(row.id) }),
+    cells: row.cells.map(
+      (cell) =>
+        cell && {
+          ...cell,
+          ...(cell.key !== undefined && { key: key(cell.key) }),
+          content:
+            typeof cell.content === "string"
+              ? cell.content.replace(KEY, (_, name: string) => `{${key(name)}}`)
+              : cell.content,
+        },
+    ),
+  };
+}
