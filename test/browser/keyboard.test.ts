@@ -122,7 +122,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^Side bed/, "Space");
     await keys.press(/^Side bed/, "Space");
     await keys.type(/^Job$/, "Alder Court 4");
-    await keys.type(/^Wished start$/, "2031-03-06");
+    await keys.type(/^Start date$/, "2031-03-06");
     await said("Monday, March 3, 2031");
     await keys.press(/^All three$/);
     await page.getByText("On new sheets:").waitFor();

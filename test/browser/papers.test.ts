@@ -76,7 +76,12 @@ describe("a job of three beds", () => {
     for (const { name } of BEDS) await page.getByRole("checkbox", { name: new RegExp(`^${name} Bed`) }).waitFor();
     await page.getByLabel("Job", { exact: true }).fill("Alder Court 4");
     await page.getByLabel("Place").fill("4 Alder Court, an invented place");
-    await page.getByLabel("Wished start").fill("2031-03-06");
+    const start = page.getByLabel("Start date", { exact: true });
+    await start.fill("3/6/2031");
+    await page.getByText("= 3/6/2031 (Thu)").waitFor();
+    await press(page, "Pick a date: Start date");
+    expect(await start.inputValue()).toBe("3/6/2031 (Thu)");
+    await page.keyboard.press("Escape");
     // Two full working days before Thursday 2031-03-06: notice by Monday 2031-03-03.
     await page.getByText("Monday, March 3, 2031").waitFor();
     expect(await findings(page)).toEqual([]);

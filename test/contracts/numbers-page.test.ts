@@ -75,6 +75,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   MINUTES_PER_HOUR: "units",
   MILLISECONDS_PER_DAY: "calendar",
   SERIAL_OF_1970: "calendar",
+  CENTURY: "calendar",
   START: "calendar",
   FIRST_DATE: "calendar",
   LAST_DATE: "calendar",

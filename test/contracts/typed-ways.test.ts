@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { readTypedDate } from "../../src/quantities/calendar/typedDate";
 import { Problem } from "../../src/quantities/problem";
 import { readTape } from "../../src/quantities/tape";
+import { iso, serial } from "../dates";
 
 /*
  * Ways people write what goes into a field: each is read right, asked about, or refused in one line, and none is read
@@ -199,5 +201,59 @@ describe("a length where inches are typed", () => {
     ["two", REFUSED],
   ])("%s", (text, expected) => {
     expect(outcomeOf(() => readTape(text, "in", "width"))).toBe(expected);
+  });
+});
+
+// Thursday, November 19, 2026.
+const TODAY = serial("2026-11-19");
+
+describe("a date on a machine of the United States", () => {
+  test.each([
+    ["12/7/2026", "2026-12-07"],
+    ["12/07/2026", "2026-12-07"],
+    ["12/7/26", "2026-12-07"],
+    ["12-7-2026", "2026-12-07"],
+    ["12-7-26", "2026-12-07"],
+    ["12.7.2026", "2026-12-07"],
+    ["12/7", "2026-12-07"],
+    ["12-7", "2026-12-07"],
+    ["1/4", "2027-01-04"],
+    ["2026-12-07", "2026-12-07"],
+    ["2026/12/7", "2026-12-07"],
+    ["Dec 7", "2026-12-07"],
+    ["dec 7", "2026-12-07"],
+    ["DEC. 7", "2026-12-07"],
+    ["Dec 7th", "2026-12-07"],
+    ["December 7", "2026-12-07"],
+    ["December 7, 2026", "2026-12-07"],
+    ["Dec 7 2026", "2026-12-07"],
+    ["Dec 7, '26", "2026-12-07"],
+    ["7 Dec", "2026-12-07"],
+    ["7 December 2026", "2026-12-07"],
+    ["7-Dec", "2026-12-07"],
+    ["7-Dec-26", "2026-12-07"],
+    ["Sept 14", "2027-09-14"],
+    ["Mon 12/7", "2026-12-07"],
+    ["Monday, December 7, 2026", "2026-12-07"],
+    ["12/7/2026 (Mon)", "2026-12-07"],
+    ["13/12/2026", "2026-12-13"],
+    ["Tue 12/7", REFUSED],
+    ["2/30", REFUSED],
+    ["13/14", REFUSED],
+    ["12/7/202", REFUSED],
+    ["12/7/2026/1", REFUSED],
+    ["12 7", REFUSED],
+    ["20261207", REFUSED],
+    ["46363", REFUSED],
+    ["7", REFUSED],
+    ["Dec", REFUSED],
+    ["Decent 7", REFUSED],
+    ["Monday", REFUSED],
+    ["next week", REFUSED],
+    ["after the frost", REFUSED],
+    ["ASAP", REFUSED],
+  ])("%s", (text, expected) => {
+    const outcome = outcomeOf(() => readTypedDate(text, "width", TODAY, "mdy"));
+    expect(typeof outcome === "number" ? iso(outcome) : outcome).toBe(expected);
   });
 });

@@ -19,7 +19,7 @@ async function threeBeds(page) {
   await page.getByRole("checkbox", { name: /^Front strip Bed/ }).waitFor();
   await page.getByLabel("Job", { exact: true }).fill("Alder Court 4");
   await page.getByLabel("Place").fill("4 Alder Court, an invented place");
-  await page.getByLabel("Wished start").fill("2031-03-06");
+  await page.getByLabel("Start date", { exact: true }).fill("2031-03-06");
   await page.getByText("Monday, March 3, 2031").waitFor();
 }
 

@@ -9,10 +9,11 @@ import { Select } from "../Select";
 import { StatusMessage } from "../StatusMessage";
 import { AfterTheJob } from "./after/AfterTheJob";
 import { BedList } from "./BedList";
+import { DateField } from "./DateField";
 import { DAYS } from "./days";
 import type { JobDetails } from "./details";
 import { JobPrice } from "./JobPrice";
-import { OTHER_HOLIDAYS } from "./noticeOf";
+import { OTHER_HOLIDAYS, START_DATE } from "./noticeOf";
 import { ProposalPart } from "./ProposalPart";
 import { TextArea } from "./TextArea";
 import { Together } from "./Together";
@@ -150,10 +151,9 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
   return (
     <section aria-labelledby="notice-heading">
       <h2 id="notice-heading">Start and dig notice</h2>
-      <TextField
-        label="Wished start"
+      <DateField
+        label={START_DATE}
         value={details.start}
-        placeholder="such as 2026-12-07"
         problem={isInGroup || isOf("days") ? undefined : problem}
         onType={(start) => onType({ start })}
       />
@@ -177,7 +177,7 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
         <TextArea
           label="Other holidays, one a line"
           value={details.ownHolidays}
-          note="2026-11-27 Friday after Thanksgiving"
+          note="11/27/2026 Friday after Thanksgiving"
           problem={isOf("holidays") ? problem : undefined}
           onType={(ownHolidays) => onType({ ownHolidays })}
         />

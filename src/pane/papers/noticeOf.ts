@@ -1,7 +1,8 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import { type DigNotice, digNotice } from "../../quantities/calendar/digNotice";
 import type { Holiday } from "../../quantities/calendar/holidaysBetween";
-import { readDate } from "../../quantities/dateText";
+import { dateOrder, readTypedDate } from "../../quantities/calendar/typedDate";
+import { Problem } from "../../quantities/problem";
 import type { NoticeFacts } from "../../sheets/papers/noticeSheet";
 import { inches } from "../../sheets/papers/scopeOf";
 import { marksDays, noticeDays } from "./days";
@@ -11,6 +12,8 @@ import { today } from "./today";
 
 /** What a problem calls the field of the office's own holidays. */
 export const OTHER_HOLIDAYS = "Other holidays";
+
+export const START_DATE = "Start date";
 
 /** A bed of the job by name. */
 export interface NamedBed extends WorkedOutBed {
@@ -27,7 +30,7 @@ export function noticeOf(details: JobDetails, daysOfWork: number): DigNotice | u
   if (details.start.trim() === "") return undefined;
   const marks = marksDays(details);
   return digNotice({
-    startDate: readDate(details.start, "Start"),
+    startDate: readTypedDate(details.start, START_DATE, today(), dateOrder()),
     workingDays: noticeDays(details),
     today: today(),
     holidays: { federal: details.federal === "yes", own: linesOf(details.ownHolidays).map(holidayOf) },
@@ -38,14 +41,20 @@ export function noticeOf(details: JobDetails, daysOfWork: number): DigNotice | u
   });
 }
 
-/** `2026-11-27 Friday after Thanksgiving`, or a date alone. */
+const MOST_WORDS_OF_A_DATE = 4;
+
+/** A date and then a name, `11/27 Friday after Thanksgiving`, or a date alone: the most words that are a date. */
 function holidayOf(line: string): Holiday {
-  const [first = "", ...name] = line.split(/\s+/);
-  // A date such as November 27, 2026 has spaces of its own.
-  const isOneWord = /^\d/.test(first) && /[-/]/.test(first);
-  return isOneWord
-    ? { date: readDate(first, OTHER_HOLIDAYS), name: name.join(" ") || "own holiday" }
-    : { date: readDate(line, OTHER_HOLIDAYS), name: "own holiday" };
+  const words = line.split(/\s+/);
+  const read = (count: number) => readTypedDate(words.slice(0, count).join(" "), OTHER_HOLIDAYS, today(), dateOrder());
+  for (let count = Math.min(words.length, MOST_WORDS_OF_A_DATE); count > 0; count -= 1) {
+    try {
+      return { date: read(count), name: words.slice(count).join(" ") || "own holiday" };
+    } catch (reason) {
+      if (!(reason instanceof Problem)) throw reason;
+    }
+  }
+  return { date: read(words.length), name: "" };
 }
 
 /** What the notice says on paper. */

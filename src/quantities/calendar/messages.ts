@@ -1,5 +1,11 @@
+import { quoted } from "../messages";
+
 /** What the calendar says about a date it cannot count from. Part of the one catalogue. */
 export const calendarMessages = {
+  notADate: (argument: string, given: string) =>
+    `${argument}: can't read ${quoted(given)} as a date. Try 12/7/2026, Dec 7, or 2026-12-07.`,
+  otherWeekday: (argument: string, given: string, date: string) =>
+    `${argument}: ${quoted(given)} is ${date}. Type the date or the day of the week you mean.`,
   noHolidaysOf: (year: number, first: number) =>
     `Federal holidays for ${year} aren't known. Type a date from ${first} to 9999.`,
   beforeFirstDate: () => "start_date is too early. Type the day you want to start.",

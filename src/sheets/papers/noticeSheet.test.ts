@@ -26,7 +26,7 @@ const factOf = (label: string) => rows.filter(([first]) => plain(first) === labe
 test.each([
   ["First", "Call 811 before any digging. Your ticket and your state's rule come before this count."],
   ["Mind", "The start is close."],
-  ["Wished start", "12/7/2026 (Mon)"],
+  ["Start date", "12/7/2026 (Mon)"],
   ["Full working days", "2, the day of notice not counted"],
   ["Give notice by", "12/2/2026 (Wed)"],
   ["Notice on", "12/1/2026 (Tue)"],

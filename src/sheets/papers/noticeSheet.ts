@@ -54,7 +54,7 @@ export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan 
     ),
     blankLine,
     headingLine("Days", ""),
-    factLine("Wished start", start),
+    factLine("Start date", start),
     factLine("Full working days", `${noticeDays}, the day of notice not counted`),
     factLine("Give notice by", lastNotice),
     factLine("Notice on", noticeOn),

@@ -10,21 +10,21 @@ export const papersVisits = visitsOf("Job papers", [
     async (page) => {
       await page.getByLabel("Job", { exact: true }).fill("Alder Court 4, front and both sides, second visit");
       await openGroups(page);
-      await page.getByLabel("Wished start").fill("soon");
+      await page.getByLabel("Start date", { exact: true }).fill("soon");
     },
   ],
   [
     "with a start too soon for its notice",
     async (page) => {
       const tomorrow = new Date(Date.now() + 86_400_000).toLocaleDateString("en-CA");
-      await page.getByLabel("Wished start").fill(tomorrow);
+      await page.getByLabel("Start date", { exact: true }).fill(tomorrow);
       await page.getByText(/Give notice by/).waitFor();
     },
   ],
   [
     "the proposal refused",
     async (page) => {
-      await page.getByLabel("Wished start").fill("2031-03-06");
+      await page.getByLabel("Start date", { exact: true }).fill("2031-03-06");
       await page.getByText("Monday, March 3, 2031").waitFor();
       await page.getByLabel("Good for", { exact: true }).fill("a while");
       await page.getByLabel("Deposit").fill("120");
