@@ -3,6 +3,7 @@ import { insertEstimate } from "../../src/pane/insertEstimate";
 import { insertJob, priceTogether } from "../../src/pane/papers/jobTogether";
 import { type FoundBed, type FoundJob, readJob } from "../../src/pane/papers/readJob";
 import { previewJobUpdate, writeJobUpdate } from "../../src/pane/papers/updateJob";
+import { fields } from "../../src/quantities/bed/fields";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateRows } from "../../src/sheets/estimate/block";
@@ -126,14 +127,14 @@ describe("a job's estimate that is updated where it is", () => {
       [cellOf("Discount, %")]: 0.05,
       [cellOf("Stone, river rock, to 1.25 in")]: 9,
       [cellOf("Pins", "F")]: 0.5,
-      [cellOf("People in the crew")]: 4,
+      [cellOf(fields.crewSize.label)]: 4,
     });
     const typed = () => ({
       shrubs: host.value(cellOf("Remove old shrubs")),
       discount: shown("Discount, %"),
       stone: shown("Stone, river rock, to 1.25 in"),
       markup: shown("Pins", "F"),
-      crew: shown("People in the crew"),
+      crew: shown(fields.crewSize.label),
     });
     const before = typed();
     expect(before).toEqual({ shrubs: 3, discount: 0.05, stone: 9, markup: 0.5, crew: 4 });
@@ -143,7 +144,7 @@ describe("a job's estimate that is updated where it is", () => {
       "Pins, markup: 0.5",
       "Stone, river rock, to 1.25 in, quantity: 9",
       "Discount, %: 0.05",
-      "People in the crew: 4",
+      `${fields.crewSize.label}: 4`,
     ]);
     expect(typed()).toEqual(before);
   });

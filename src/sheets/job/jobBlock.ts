@@ -1,6 +1,6 @@
 import type { Amount } from "../../quantities/bed/amounts";
 import { quoted } from "../../quantities/bed/evaluate";
-import { jobInputs, jobPrice, type Kinds, priceSettings } from "../../quantities/job/jobAmounts";
+import { jobInputs, jobPrice, type Kinds } from "../../quantities/job/jobAmounts";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftCell, type DraftRow } from "../compose";
@@ -13,12 +13,12 @@ import { inSheet } from "./bedCells";
 import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL } from "./jobHeadings";
 import { lineRows } from "./jobLineRows";
 import { across, printedJob } from "./jobPrinted";
-import { settingRow, settingRows, workingRows } from "./jobWorking";
+import { settingRows, workingRows } from "./jobWorking";
 import type { SheetBed } from "./sheetBed";
 
 /** Least widths of the first ten columns, in characters; more beds than fit there have columns of this last width. */
-const WIDTHS = [36, 12, 13, 11, 12, 10, 10, 12, 11, 26];
-const BED_WIDTH = 12;
+const WIDTHS = [36, 11, 12, 10, 11, 8, 9, 11, 10, 24];
+const BED_WIDTH = 9;
 /** In the working, beds begin at this column. */
 export const FIRST_BED = 2;
 const ACROSS = 120;
@@ -79,7 +79,7 @@ export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToW
     blankRow,
     ...lineRows(beds, kinds),
     blankRow,
-    ...priceRows(beds, kinds),
+    ...priceRows(beds),
     blankRow,
     sectionRow(jobHeadings.cautions),
     ...cautions.flatMap(({ about, text }) =>
@@ -164,7 +164,7 @@ const MEASURED_WORDS = {
   area: "by area",
 } as const;
 
-function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
+function priceRows(beds: readonly SheetBed[]): DraftRow[] {
   const input = (key: "discountShare" | "discountAmount" | "depositShare") =>
     inputRow(
       jobInputs[key].label,
@@ -183,16 +183,13 @@ function priceRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
       how,
     );
   };
-  const stone = Object.entries(kinds).map(([of, count]) => `MAX(0,MAX(${across(`kinds.${of}`, beds)})-${count})`);
   return [
     sectionRow(jobHeadings.price, "", "Unit"),
-    ...priceSettings.map((key) => settingRow(key, beds)),
     input("discountShare"),
     input("discountAmount"),
     input("depositShare"),
     ...(Object.keys(jobPrice) as (keyof typeof jobPrice)[])
       .filter((key) => key !== "directCost" && key !== "linePrices")
       .map(result),
-    resultRow("Kinds without a line", { content: `=${stone.join("+")}`, key: "newKinds", format: "whole" }, "kinds"),
   ];
 }

@@ -7,7 +7,7 @@ export const jobHeadings = {
   lines: "Lines",
   price: "Price",
   cautions: "Cautions: local codes, the ticket and licensed practice rule",
-  settings: "Crew, trucks, and boxes",
+  settings: "Markups, crew, trucks, and boxes",
   working: "From each bed",
   kinds: "Kinds ordered together",
 } as const;

@@ -7,7 +7,7 @@ import {
   type Kinds,
   kindAmounts,
   kindLists,
-  type priceSettings,
+  priceSettings,
   workSettings,
 } from "../../quantities/job/jobAmounts";
 import { must } from "../../quantities/must";
@@ -16,14 +16,11 @@ import { resultRow, sectionRow } from "../estimate/rows";
 import type { FormatName } from "../plan";
 import { fromBed } from "./bedCells";
 import { jobHeadings, SAMPLE_WORDS } from "./jobHeadings";
-import { printedJob } from "./jobPrinted";
+import { across, printedJob } from "./jobPrinted";
 import type { SheetBed } from "./sheetBed";
 
 /** A rate of the whole job, which follows its first bed until it is typed over. */
-export function settingRow(
-  key: (typeof priceSettings | typeof workSettings)[number],
-  [first]: readonly SheetBed[],
-): DraftRow {
+function settingRow(key: (typeof priceSettings | typeof workSettings)[number], [first]: readonly SheetBed[]): DraftRow {
   const { label, unit, reads } = fields[key];
   return resultRow(
     label,
@@ -37,7 +34,7 @@ export function settingRow(
 export function settingRows(beds: readonly SheetBed[]): DraftRow[] {
   return [
     sectionRow(jobHeadings.settings, "", "Unit"),
-    ...workSettings.map((key) => settingRow(key, beds)),
+    ...[...priceSettings, ...workSettings].map((key) => settingRow(key, beds)),
     ...firstBedCosts.map((key) => {
       const { label } = must(bedLines.find((line) => line.key === key));
       const content = `=${fromBed(`{${key}.unitCost}`, must(beds[0]))}`;
@@ -95,6 +92,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       ),
     ),
   );
+  const without = Object.entries(kinds).map(([of, count]) => `MAX(0,MAX(${across(`kinds.${of}`, beds)})-${count})`);
   return [
     {
       look: "section",
@@ -102,7 +100,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       cells: [
         { content: jobHeadings.working },
         { content: "Unit", look: "textHeading" },
-        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "numberHeading" })),
+        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "rightHeading" })),
       ],
     },
     ...taken,
@@ -111,6 +109,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
     ...lists,
     sectionRow(jobHeadings.kinds, "", "Unit"),
     ...kindAmounts(kinds).map((amount) => kindRow(amount, beds)),
+    resultRow("Kinds without a line", { content: `=${without.join("+")}`, key: "newKinds", format: "whole" }, "kinds"),
   ];
 }
 
