@@ -1,13 +1,18 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startingDetails } from "../../src/pane/papers/details";
+import { insertJob, toPrice } from "../../src/pane/papers/jobTogether";
 import { jobOf, noticePaper, orderPaper } from "../../src/pane/papers/makePapers";
 import { measuresOf } from "../../src/pane/papers/measures";
 import { noticeOf } from "../../src/pane/papers/noticeOf";
 import { proposalOf, proposalPlan } from "../../src/pane/papers/proposalOf";
+import { readJob } from "../../src/pane/papers/readJob";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { kindsOfBeds } from "../../src/quantities/job/priceJob";
 import { must } from "../../src/quantities/must";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { type FileSheet, workbookFile } from "../../src/sheets/file/workbookFile";
+import { jobHeadings } from "../../src/sheets/job/jobHeadings";
+import { jobSheet } from "../../src/sheets/job/jobSheet";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import type { Paper } from "../../src/sheets/papers/paper";
 import { type ProposalOption, proposalSheet } from "../../src/sheets/papers/proposal";
@@ -114,6 +119,8 @@ const MOST_PAGES: Readonly<Record<string, readonly [one: number, ten: number]>> 
 
 interface Printed {
   readonly what: string;
+  /** Rows from here on are workings, whose narrow columns cut names. */
+  readonly workingsFrom?: number;
   readonly paper: Paper;
   readonly most: number;
   readonly sheet: FileSheet;
@@ -138,9 +145,33 @@ async function estimate(index: number, paper: Paper): Promise<Printed> {
   return { what: `estimate of ${index === 2 ? "a ring" : "a strip"}`, paper, most: 2, sheet };
 }
 
+/** The estimate of a job with what its formulas show. */
+async function jobEstimate(count: number): Promise<Plan> {
+  const names = Array.from({ length: count }, (_, index) => must(NAMES[index]));
+  for (const [index, name] of names.entries()) {
+    if (host.grid.sheets.list().some((sheet) => sheet.name === name)) continue;
+    await insertPlan((at) => estimateBlock(bed(index), at), { kind: "new sheet", name });
+  }
+  const beds = (await readJob()).beds.filter(({ block }) => names.includes(block.sheet));
+  const made = await insertJob("Alder Court", beds);
+  if (!made.done) throw new Error("a new sheet is free");
+  const kinds = kindsOfBeds(beds.flatMap(toPrice));
+  const head = { name: "Alder Court", option: "Option 1", differs: "", isChosen: true };
+  const plan = jobSheet({ ...head, beds: beds.flatMap(({ onSheet }) => onSheet ?? []), kinds }, CORNER);
+  const { id: sheetId } = must(host.grid.sheets.list().find(({ name }) => name === made.sheetName));
+  const cells = host.grid.cells.read({ sheetId, ...CORNER, rowCount: plan.rows, columnCount: plan.columns });
+  // As values: its formulas read sheets that the file doesn't have.
+  const shown = cells.map((row) =>
+    row.map(({ value }) => (typeof value === "boolean" ? String(value) : (value ?? ""))),
+  );
+  return { ...plan, formulas: shown, warnings: [] };
+}
+
 beforeAll(async () => {
   if (!prints) return;
   host = await createProductHost();
+  const jobs = await Promise.all([jobEstimate(1)]);
+  for (const count of [4, 10]) jobs.push(await jobEstimate(count));
   for (const paper of ["letter", "a4"] as const) {
     for (const [place, count] of [1, 10].entries()) {
       for (const [what, plan] of Object.entries(papersOf(count, paper))) {
@@ -149,6 +180,11 @@ beforeAll(async () => {
       }
     }
     documents.push(await estimate(0, paper), await estimate(2, paper));
+    for (const plan of jobs) {
+      const workingsFrom = plan.formulas.findIndex(([label]) => label === jobHeadings.settings);
+      const sheet = { sheetName: "Job", plan: { ...plan, page: { ...must(plan.page), paper } } };
+      documents.push({ what: `job estimate of ${plan.rows} rows`, paper, most: 3, workingsFrom, sheet });
+    }
   }
   const files = await Promise.all(documents.map(({ sheet }) => workbookFile([sheet])));
   pages = printed(files).map(pagesOf);
@@ -158,6 +194,11 @@ afterAll(() => host?.dispose());
 const SIZES: Readonly<Record<Paper, readonly number[]>> = { letter: [612, 792], a4: [595, 842] };
 /** Half an inch less what letters reach over: nothing is printed beyond it but the page's number. */
 const MARGIN = 26;
+
+/** How high the box of a word is beside its font's size, in the font that stands for the usual one (measured). */
+const HEIGHT_OF_SIZE = 1.22;
+/** Smaller print is hard to read on paper: common practice. */
+const SMALLEST_POINTS = 6.5;
 
 describe.skipIf(!prints)("every document", () => {
   const each = (check: (document: Printed, pages: readonly PrintedPage[]) => unknown) =>
@@ -182,13 +223,26 @@ describe.skipIf(!prints)("every document", () => {
   test("prints all of its text", () => {
     const bare = (text: string) => text.replace(/\s+/g, "");
     expect(
-      each(({ sheet: { plan, results } }, found) => {
+      each(({ sheet: { plan, results }, workingsFrom }, found) => {
         const all = bare(found.flatMap(({ words }) => words.map(({ text }) => text)).join(""));
-        const texts = plan.formulas.flatMap((row, down) =>
-          row.map((content, across) => (results ? results[down]?.[across] : content)),
-        );
+        const texts = plan.formulas
+          .slice(0, workingsFrom)
+          .flatMap((row, down) => row.map((content, across) => (results ? results[down]?.[across] : content)));
         const words = texts.flatMap((text) => (typeof text === "string" ? text.replace(/^'/, "").split(/\s+/) : []));
         return words.filter((word) => !all.includes(bare(word)));
+      }),
+    ).toEqual([]);
+  });
+
+  test("has all of a job but its workings on its first page, in letters that can be read", () => {
+    expect(documents.filter(({ workingsFrom }) => workingsFrom !== undefined)).toHaveLength(6);
+    expect(
+      each(({ workingsFrom }, [first]) => {
+        if (workingsFrom === undefined) return undefined;
+        const { words } = must(first);
+        const has = (start: string) => words.some(({ text }) => text.startsWith(start));
+        const points = Math.min(...words.map(({ top, bottom }) => (bottom - top) / HEIGHT_OF_SIZE));
+        return has("Cautions") && !has("Markups,") && points > SMALLEST_POINTS ? undefined : points;
       }),
     ).toEqual([]);
   });
@@ -199,8 +253,8 @@ describe.skipIf(!prints)("every document", () => {
 
   test("prints nothing past its margins", () => {
     expect(
-      each((_, found) =>
-        found.flatMap(({ width, height, words }) =>
+      each(({ workingsFrom }, found) =>
+        (workingsFrom === undefined ? found : found.slice(0, 1)).flatMap(({ width, height, words }) =>
           words
             .filter(({ left, right, top, bottom }) => {
               const isOutside =

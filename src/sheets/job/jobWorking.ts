@@ -100,7 +100,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       cells: [
         { content: jobHeadings.working },
         { content: "Unit", look: "textHeading" },
-        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "rightHeading" })),
+        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "textHeading" })),
       ],
     },
     ...taken,
@@ -114,7 +114,8 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
 }
 
 function formatOf(shows: BedRow["shows"]): [FormatName, DraftCell["look"]] {
-  if (shows === "words") return ["general", "aside"];
+  // A column is narrow, so it shows how the words begin.
+  if (shows === "words") return ["general", "note"];
   return [shows ?? "two", "result"];
 }
 
