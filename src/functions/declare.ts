@@ -133,16 +133,16 @@ export interface Declaration extends Omit<Said<readonly []>, "arguments" | "nati
 
 /** What the functions are for, in the order of a job. */
 export const PURPOSES = [
-  "Read the tape",
+  "Read tape measurements",
   "Measure the bed",
-  "Measure the border",
+  "Measure the edging",
   "Dig and haul",
-  "Set the border",
-  "Lay fabric and pins",
-  "Lay out a bed of any shape",
+  "Set the edging",
+  "Lay and pin fabric",
+  "Lay out any shape of bed",
   "Order stone",
-  "Barrow it",
-  "Cut from stock lengths",
+  "Move it by wheelbarrow",
+  "Cut stock lengths",
   "Price it",
 ] as const;
 export type Purpose = (typeof PURPOSES)[number];

@@ -29,7 +29,7 @@ interface Reader {
 }
 
 const never = (): never => {
-  throw new Error("No function with such an argument has an ordinary form.");
+  throw new Error("No function with this argument has an ordinary formula.");
 };
 
 const READERS = /* @__PURE__ */ new Map<unknown, Reader>([

@@ -8,7 +8,7 @@ import { wholeUp } from "../quantities/whole";
 /** A number as a working shows it: six digits, thousands apart. */
 export const shown = (value: number): string => value.toLocaleString("en-US", { maximumSignificantDigits: 6 });
 
-export const shareShown = (share: number): string => `${shown(share * 100)} %`;
+export const shareShown = (share: number): string => `${shown(share * 100)}%`;
 
 const DAYS_TO_1970 = 25_569;
 const MS_PER_DAY = 86_400_000;

@@ -4,7 +4,7 @@ import { INCHES_PER_FOOT } from "./units";
 import { wholeUp } from "./whole";
 
 /**
- * Pieces of edging for one run, each lapping the next. In a closed run the last piece laps the first as well.
+ * Edging pieces for one run, each lapping the next. In a closed run the last piece laps the first as well.
  *
  * @param edgeLengthFt length of the run, 0 or more; 0 needs no pieces.
  * @param pieceLengthFt more than 0.

@@ -18,7 +18,7 @@ describe("loads", () => {
   });
 });
 
-describe("barrow trips", () => {
+describe("wheelbarrow trips", () => {
   test("go by the tray where the stone is light, by weight where it is heavy", () => {
     expect(barrowTrips(1, 0.7, 6, 300)).toBe(5); // 27/6 = 4.5; 1,400 lb / 300 = 4.67
     expect(barrowTrips(1, 0.5, 6, 300)).toBe(5); // 27/6 = 4.5; 1,000 lb / 300 = 3.33

@@ -25,7 +25,7 @@ export const messages = {
   notYesOrNo: (argument: string, given: unknown) => `${argument}: can't use ${quoted(given)}. Type TRUE or FALSE.`,
   shareTooLarge: (argument: string, given: unknown, under: number) =>
     `${argument}: ${quoted(given)} must be ${under === 1 ? "under 1" : `${under} or less`}. ` +
-    `Type 10% (or 0.10) rather than 10.`,
+    `Type 10% or 0.10, not 10.`,
   tooHeavy: (argument: string, given: unknown, most: number) =>
     `${argument}: ${quoted(given)} is too heavy: a cubic yard weighs no more than ${most} tons. ` +
     `Type short tons, such as 1.35 for 2,700 lb.`,
@@ -40,8 +40,8 @@ export const messages = {
   countsBesideLengths: (counts: number, lengths: number) =>
     `counts has ${counts} cells and lengths has ${lengths}. Give one count for each length.`,
   notCutOuts: (argument: string, columns: number) =>
-    `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give three or four: x and y of the ` +
-    "middle, how far across, and how deep for a rectangle, in feet.",
+    `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. ` +
+    "Give x, y, width, and depth (none for a circle), in feet.",
 
   radiusTooLarge: (radiusFt: number, mostFt: number) =>
     `corner_radius is ${short(radiusFt)} ft, too large for these sides. Type ${short(mostFt)} ft or less.`,
@@ -53,7 +53,7 @@ export const messages = {
     `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which can't make a triangle: ` +
     `the longest must be shorter than the other two combined. Tape the sides again.`,
   innerNotSmaller: (innerFt: number, outerFt: number) =>
-    `inner_diameter is ${short(innerFt)} ft, which leaves no ring. Type less than the diameter, ${short(outerFt)} ft.`,
+    `inner_diameter is ${short(innerFt)} ft, leaving no ring. Type less than the diameter, ${short(outerFt)} ft.`,
   tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
   moreWidths: (fewest: number) => `A bed by widths needs at least ${fewest} of them, one at each end of the base line.`,
   morePoints: (fewest: number) => `An outline needs at least ${fewest} points, each with x and y.`,
@@ -61,15 +61,15 @@ export const messages = {
   tooFewPoints: (count: number, fewest: number) =>
     `points has ${count} different ${count === 1 ? "point" : "points"}. Give at least ${fewest}, each with x and y.`,
   outlineCrosses: (from: number, to: number, otherFrom: number, otherTo: number) =>
-    `points make an outline that crosses or touches itself: the side from point ${from} to ${to} meets the side ` +
-    `from point ${otherFrom} to ${otherTo}. Put the points in order around the bed.`,
+    `points make an outline that crosses itself: side ${from} to ${to} meets side ${otherFrom} to ${otherTo}. ` +
+    `Put the points in order around the bed.`,
   enclosesNothing: () => "points are all on one line. Give the corners in order around the bed.",
   lapTooLong: (argument: string, lapIn: number, mostIn: number, what: string) =>
     `${argument} is ${short(lapIn)} in, but ${what} ${short(mostIn)} in. Type less than that.`,
   tooManyPieces: () => "length comes to more than 100,000 pieces of fabric. Check your units.",
   noDepth: (heightIn: number, takenIn: number) =>
-    `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it: ` +
-    `no depth is left for stone. Type a higher border or a shallower trench.`,
+    `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it, ` +
+    `leaving no depth for stone. Type taller edging or a shallower trench.`,
   unforeseen: () => "This can't be worked out from what you typed. Check each value and its unit.",
   overflow: () => "The answer is too large. Check your units.",
 } as const;

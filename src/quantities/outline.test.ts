@@ -16,7 +16,7 @@ const BOW_TIE: Point[] = [
   [0, 2],
 ];
 
-describe("area within an outline", () => {
+describe("area inside an outline", () => {
   test("is the same either way round, closed or not, with a point doubled, and from any corner", () => {
     const [a, b, c] = TRIANGLE as [Point, Point, Point];
     for (const points of [
@@ -91,13 +91,13 @@ describe("area within an outline", () => {
 
 describe("an outline that crosses itself", () => {
   test("is refused with its sides named by their points", () => {
-    expect(() => areaPoints(BOW_TIE)).toThrow(/the side from point 1 to 2 meets the side from point 3 to 4/);
+    expect(() => areaPoints(BOW_TIE)).toThrow(/side 1 to 2 meets side 3 to 4/);
   });
 
   test("is named by the rows as typed where a point was doubled, and by the closing side", () => {
     const [a, b, c, d] = BOW_TIE as [Point, Point, Point, Point];
-    expect(() => areaPoints([a, a, b, c, d])).toThrow(/point 1 to 3 meets the side from point 4 to 5/);
-    expect(() => areaPoints([b, c, d, a])).toThrow(/point 2 to 3 meets the side from point 4 to 1/);
+    expect(() => areaPoints([a, a, b, c, d])).toThrow(/side 1 to 3 meets side 4 to 5/);
+    expect(() => areaPoints([b, c, d, a])).toThrow(/side 2 to 3 meets side 4 to 1/);
   });
 
   test("is one that touches itself with a corner, or folds back along a side", () => {
@@ -109,7 +109,7 @@ describe("an outline that crosses itself", () => {
         [2, 0],
         [0, 4],
       ]),
-    ).toThrow(/point 1 to 2 meets/);
+    ).toThrow(/side 1 to 2 meets/);
     expect(() =>
       areaPoints([
         [0, 0],

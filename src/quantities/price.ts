@@ -2,7 +2,7 @@ import { messages } from "./messages";
 import { Problem } from "./problem";
 
 /**
- * Price from a markup, which is a share of the cost.
+ * Price from a markup, which is a % of the cost.
  *
  * @param cost 0 or more, in any currency.
  * @param markup 0 or more, as a share.
@@ -14,7 +14,7 @@ export function priceFromMarkup(cost: number, markup: number): number {
 }
 
 /**
- * Price from a margin, which is a share of the price.
+ * Price from a margin, which is a % of the price.
  *
  * @param cost 0 or more, in any currency.
  * @param margin 0 up to but not including 1, as a share.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { orderUp, stoneBags, stoneCovers, stoneDepth, stoneTons, stoneYards } from "./stoneAmounts";
 
-describe("depth of the stone", () => {
+describe("stone depth", () => {
   test("is what the border leaves above the floor, less the gap", () => {
     expect(stoneDepth(4, 1.5, 0.5)).toBe(2);
     expect(stoneDepth(4, 0, 0)).toBe(4);
@@ -10,7 +10,7 @@ describe("depth of the stone", () => {
   test("must not be used up", () => {
     expect(() => stoneDepth(4, 3.5, 0.5)).toThrow(/4 in, and trench_depth_in and top_gap_in take 4 in of it/);
     // 4 − 3.4 − 0.6 is 1.1e-16 in binary, and still nothing.
-    expect(() => stoneDepth(4, 3.4, 0.6)).toThrow(/no depth is left/);
+    expect(() => stoneDepth(4, 3.4, 0.6)).toThrow(/leaving no depth/);
   });
 });
 

@@ -6,7 +6,7 @@ import { Problem } from "./problem";
 export type WidthRule = "simpson" | "trapezoid";
 
 /**
- * Area of a bed from widths taped square to a base line at even spacing, end to end.
+ * Area of a bed from widths taped square off a base line, evenly spaced, end to end.
  *
  * "simpson" is Simpson's 1/3 rule over an even number of intervals; with an odd number, the last interval is
  * reckoned by the trapezoidal rule. "trapezoid" takes every stretch between two widths as straight. (Surveying

@@ -125,7 +125,7 @@ describe.each(described)("$id", ({ id, name, description, parameters, result, op
 
   test("says what is taken for an argument that is left out", () => {
     const optional = parameters.filter((parameter) => parameter.optional);
-    for (const parameter of optional) expect(parameter.description).toMatch(/Left out|Blanks are skipped/);
+    for (const parameter of optional) expect(parameter.description).toMatch(/Default|Blanks are skipped/);
   });
 
   test("takes all its needed arguments before those that may be left out", () => {
@@ -134,7 +134,7 @@ describe.each(described)("$id", ({ id, name, description, parameters, result, op
   });
 });
 
-test("the help of DIG_DATE says that the ticket and the law of the place rule", () => {
+test("the help of DIG_DATE says that the ticket and state law come first", () => {
   const dig = described.find(({ id }) => id === "DIG_DATE");
-  expect(dig?.description).toMatch(/ticket and local law rule/);
+  expect(dig?.description).toMatch(/ticket and state law come first/);
 });

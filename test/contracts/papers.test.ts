@@ -227,7 +227,7 @@ describe("the sample prices of a block", () => {
 
   test("are all of them where nobody has set a price", async () => {
     expect(await samplesOf({})).toEqual(
-      expect.arrayContaining(["Stone", "Edging pieces", "Scrape and load", "Labor markup", "Overhead on cost"]),
+      expect.arrayContaining(["Stone", "Edging pieces", "Scrape and load", "Markup on labor", "Overhead on cost"]),
     );
   });
 

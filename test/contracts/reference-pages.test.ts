@@ -196,11 +196,11 @@ describe("the page of a function", () => {
 
 test("a message of a function's own is told on its page, not only what all functions say", () => {
   for (const [id, says] of [
-    ["AREA_TRIANGLE", "which enclose nothing"],
-    ["AREA_POINTS", "crosses or touches itself"],
-    ["AREA_RECTANGLE", "more than the sides have room for"],
-    ["AREA_ROUND", "which leaves no ring"],
-    ["STONE_DEPTH", "no depth is left for stone"],
+    ["AREA_TRIANGLE", "make a triangle"],
+    ["AREA_POINTS", "crosses itself"],
+    ["AREA_RECTANGLE", "too large for these sides"],
+    ["AREA_ROUND", "leaving no ring"],
+    ["STONE_DEPTH", "leaving no depth for stone"],
     ["STONE_TONS", "Did you mean"],
     ["PRICE_MARGIN", "must be under 1. Type"],
     ["CUT_COUNT", "longer than the stock"],
@@ -240,9 +240,9 @@ test("an argument of which the pages say that a blank is 0 takes one without an 
   expect(tried.length).toBeGreaterThan(15);
 });
 
-test("the page of LOADS says that a blank weight switches the look at weights off, and what comes of it", () => {
+test("the page of LOADS says that a blank weight means weight isn't checked, and what comes of it", () => {
   const html = text(page("LOADS.html"));
-  expect(html).toContain("A weight left out or blank: weight is not looked at.");
+  expect(html).toContain("No weight given: weight isn't checked.");
   // 4.63 cu yd are one load of a box of 5 cu yd; by weight, 4.63 × 1.3 ÷ 2.55 = 2.4, three.
   expect(html).toMatch(
     /payload_tons: weight is not looked at\. .* overloaded\. The example then gives 1 in place of 3\./,

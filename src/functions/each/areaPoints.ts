@@ -11,11 +11,11 @@ export const AREA_POINTS = worksheetFunction(areaPoints, points);
 export const areaPointsDeclared = /* @__PURE__ */ declare(AREA_POINTS, {
   name: "AREA_POINTS",
   purpose: "Measure the bed",
-  about: "Area within an outline from the points of its corners, either way around.",
-  gives: "area within an outline",
+  about: "Area inside an outline, from its corner points in order.",
+  gives: "area inside an outline",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "From the corners by the surveyor's rule: each side's x times the next y, less its y times the next x, halved.",
+  rule: "By the surveyor's (shoelace) formula: each x times the next y, minus each y times the next x, added up and halved.",
   example: "=BED.AREA_POINTS(A2:B4) gives 6 for 0, 0; 4, 0; 0, 3",
   source: "The surveyor's (shoelace) formula.",
   related: ["EDGE_POINTS", "LAYOUT"],
@@ -32,7 +32,7 @@ export const areaPointsDeclared = /* @__PURE__ */ declare(AREA_POINTS, {
   working: (answer, points) => {
     const corners = outlineCorners(points).length;
     return [
-      `${corners} corners; x × next y − next x × y, all together: ${shown(answer * 2)}`,
+      `${corners} corners; x × next y − next x × y, added up: ${shown(answer * 2)}`,
       `${shown(answer * 2)} ÷ 2 = ${shown(answer)} sq ft`,
     ];
   },

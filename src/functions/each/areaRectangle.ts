@@ -20,17 +20,17 @@ export const AREA_RECTANGLE = worksheetFunction(
 export const areaRectangleDeclared = /* @__PURE__ */ declare(AREA_RECTANGLE, {
   name: "AREA_RECTANGLE",
   purpose: "Measure the bed",
-  about: "Area of a rectangular bed, less its rounded corners and what is cut out of it.",
+  about: "Area of a rectangular bed, less rounded corners and cut-outs.",
   gives: "area of a rectangle",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "Length times width, less what each rounded corner takes off (0.2146 of its radius squared), less the cut-outs.",
+  rule: "Length times width, minus 0.2146 × radius² for each rounded corner, minus the cut-outs.",
   example: `=BED.AREA_RECTANGLE("18' 6""", 5, 2, 2) gives 90.7832`,
   source: "Plane geometry: a rounded corner takes off (1 − π/4) of its radius squared.",
   related: ["EDGE_LENGTH", "STONE_TONS", "DIG_YARDS", "LAYOUT_RECTANGLE"],
   arguments: {
-    rounded_corners: { about: "How many corners are rounded, 0 to 4. Left out: 0." },
-    cut_outs: { about: "Areas that stay out of the bed, in square feet: one cell or a range. Blanks are skipped." },
+    rounded_corners: { about: "How many corners are rounded, 0 to 4. Default: 0." },
+    cut_outs: { about: "Areas to deduct, in sq ft: one cell or a range. Blanks are skipped." },
   },
   native: (long, wide, radius, corners, cutOuts) => {
     const isRounded = radius.constant !== 0 && corners.constant !== 0;

@@ -10,17 +10,17 @@ export const AREA_ROUND = worksheetFunction(areaRound, needs("diameter", feet), 
 export const areaRoundDeclared = /* @__PURE__ */ declare(AREA_ROUND, {
   name: "AREA_ROUND",
   purpose: "Measure the bed",
-  about: "Area of a round bed, or of a ring around a tree or the like.",
-  gives: "area of a disc or ring",
+  about: "Area of a round bed, or a ring around a tree.",
+  gives: "area of a circle or ring",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "π/4 times the diameter squared, less the same for what stays out in the middle.",
+  rule: "π/4 times the diameter squared, minus the same for the open middle.",
   example: "=BED.AREA_ROUND(10, 3) gives 71.4712",
   source: "Plane geometry.",
   related: ["LAYOUT_ROUND", "STONE_TONS"],
   arguments: {
-    diameter: { about: "Distance across the bed: feet, or text such as 10'." },
-    inner_diameter: { about: 'Distance across what stays out in the middle: feet, or text such as 30". Left out: 0.' },
+    diameter: { about: "Distance across the bed: feet, or text like 10'." },
+    inner_diameter: { about: 'Distance across the open middle: feet, or text like 30". Default: 0.' },
   },
   native: (across, inner) => {
     if (inner.constant === 0) return { text: `PI()/4*${across.text}^2` };

@@ -19,14 +19,14 @@ export const areaTriangleDeclared = /* @__PURE__ */ declare(AREA_TRIANGLE, {
   gives: "area of a triangle",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "From the three sides by Heron's formula: half the sum of the sides, s, and the root of s(s − a)(s − b)(s − c).",
+  rule: "By Heron's formula: s is half the sum of the sides, and the area is √(s(s − a)(s − b)(s − c)).",
   example: "=BED.AREA_TRIANGLE(3, 4, 5) gives 6",
   source: "Heron's formula, as W. Kahan writes it for thin triangles (Miscalculating Area of a Needle-like Triangle).",
   related: ["AREA_POINTS", "AREA_RECTANGLE"],
   arguments: {
-    side_a: { about: `First side: feet, or text such as 10' 6".` },
-    side_b: { about: "Second side: feet, or text such as 15'." },
-    side_c: { about: `Third side: feet, or text such as 7' 3".` },
+    side_a: { about: `First side: feet, or text like 10' 6".` },
+    side_b: { about: "Second side: feet, or text like 15'." },
+    side_c: { about: `Third side: feet, or text like 7' 3".` },
   },
   native: (...sides) => {
     const all = sides.map(({ text }) => text).join(",");

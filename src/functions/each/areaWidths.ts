@@ -14,16 +14,16 @@ export const AREA_WIDTHS = worksheetFunction(areaWidths, spacing, widths, may("r
 export const areaWidthsDeclared = /* @__PURE__ */ declare(AREA_WIDTHS, {
   name: "AREA_WIDTHS",
   purpose: "Measure the bed",
-  about: "Area of a bed from widths taped square to a base line at even spacing, end to end.",
+  about: "Area of a bed from widths taped square off a base line, evenly spaced, end to end.",
   gives: "area from taped widths",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "Widths at even spacing along a base line, put together by Simpson's rule for a curved edge, or by trapezoids.",
+  rule: "Evenly spaced widths, added up by Simpson's rule for a curved edge, or by trapezoids.",
   example: "=BED.AREA_WIDTHS(15, A2:A8) gives 476 for widths 3.9, 4.5, 5.1, 6.5, 6.3, 5.1, 4.1",
   source: "Simpson's 1/3 rule and the trapezoidal rule, as surveying textbooks give them.",
   related: ["EDGE_WIDTHS", "LAYOUT_WIDTHS"],
   arguments: {
-    rule: { about: '"simpson" for a curved edge, "trapezoid" for straight stretches. Left out: "simpson".' },
+    rule: { about: '"simpson" for a curved edge, "trapezoid" for straight edges. Default: "simpson".' },
   },
   native: (spacing, taped, straight) => {
     const area = choose(straight, weighed(taped, 0), weighed(taped, taped.count - 1 - ((taped.count - 1) % 2)));

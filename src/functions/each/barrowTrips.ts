@@ -18,20 +18,20 @@ export const BARROW_TRIPS = worksheetFunction(
 
 export const barrowTripsDeclared = /* @__PURE__ */ declare(BARROW_TRIPS, {
   name: "BARROW_TRIPS",
-  purpose: "Barrow it",
-  about: "Wheelbarrow trips: what the tray holds or what a person can push, whichever is less.",
-  gives: "barrow trips",
+  purpose: "Move it by wheelbarrow",
+  about: "Wheelbarrow trips, limited by tray size or by load weight.",
+  gives: "wheelbarrow trips",
   returns: "Whole trips.",
   kind: "count",
   whole: true,
-  rule: "Whole trips with what the tray holds or what a person can push, whichever is less.",
+  rule: "Whole trips, each with a full tray or a full load by weight, whichever is less.",
   example: "=BED.BARROW_TRIPS(1, 1.35) gives 9",
-  source: "Plain arithmetic; a barrow of 6 cubic feet loaded with 300 lb at most: common practice.",
+  source: "Plain arithmetic; a 6 cubic foot tray and a 300 lb load are common practice.",
   related: ["HAUL_HOURS", "STONE_YARDS", "SPOIL_YARDS"],
   arguments: {
-    yards: { about: "Loose cubic yards to carry. 0 yards is 0 trips.", kind: "cu yd" },
-    barrow_cubic_ft: { about: "Cubic feet that the tray holds. Left out: 6.", kind: "cu ft" },
-    barrow_lb: { about: "Pounds loaded at most. Left out: 300.", kind: "lb" },
+    yards: { about: "Loose cubic yards to move. 0 yards is 0 trips.", kind: "cu yd" },
+    barrow_cubic_ft: { about: "Tray size, cubic feet. Default: 6.", kind: "cu ft" },
+    barrow_lb: { about: "Most pounds in one load. Default: 300.", kind: "lb" },
   },
   native: (yards, weight, tray, pounds) => ({
     text: wholeUpOf(`${yards.text}*MAX(27/${tray.text},${weight.text}*2000/${pounds.text})`),
@@ -43,7 +43,7 @@ export const barrowTripsDeclared = /* @__PURE__ */ declare(BARROW_TRIPS, {
     return [
       `by the tray: ${shown(yards)} × 27 ÷ ${shown(tray)} = ${shown(byTray)}`,
       `by weight: ${shown(yards)} × ${shown(weight)} × 2,000 ÷ ${shown(limit)} = ${shown(byWeight)}`,
-      `the larger, whole: ${shown(answer)} trips`,
+      `the larger, rounded up: ${shown(answer)} trips`,
     ];
   },
 });

@@ -12,14 +12,14 @@ export const CUT_LIST = worksheetList(
 
 export const cutListDeclared = /* @__PURE__ */ declare(CUT_LIST, {
   name: "CUT_LIST",
-  purpose: "Cut from stock lengths",
-  about: "How to cut all the pieces from the fewest stock lengths: a row for each, with what is left over.",
-  gives: "a plan of cuts",
-  returns: 'A heading row, then stock, cuts and what is left over, in feet; "at least" where fewer might do.',
+  purpose: "Cut stock lengths",
+  about: "Cut list for the fewest stock lengths: one row per stock length, with what's left over.",
+  gives: "a cut list",
+  returns: 'A heading row, then stock, cuts, and leftover in feet; "at least" where fewer might do.',
   kind: "list",
-  rule: "The fewest stock lengths from which all pieces can be cut without joints, each cut taking its loss; searched, not guessed.",
+  rule: "The fewest stock lengths that give every piece without joints, allowing for the loss at each cut. It searches for the best plan.",
   example: "=INDEX(BED.CUT_LIST(16, A1:A6), 2, 2) gives 7 for 8, 7, 6, 5, 4, 2",
   source: "One-dimensional cutting stock, solved exactly by patterns of cuts (Gilmore and Gomory 1961) and search.",
   related: ["CUT_COUNT", "FABRIC_CUTS"],
-  native: { none: "the best way to cut is searched for, which no arithmetic does" },
+  native: { none: "it searches for the best cut plan, which an ordinary formula can't do" },
 });

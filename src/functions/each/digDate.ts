@@ -18,18 +18,18 @@ export const DIG_DATE = worksheetFunction(
 export const digDateDeclared = /* @__PURE__ */ declare(DIG_DATE, {
   name: "DIG_DATE",
   purpose: "Dig and haul",
-  about: "First day digging may start after notice. A guide only: the utility ticket and local law rule.",
+  about: "First day you can dig after giving notice. A guide only: your ticket and state law come first.",
   gives: "first day to dig",
   returns: "A date as a serial number; format the cell as a date.",
   kind: "date",
-  rule: "So many full working days after the day of notice, which is not counted. The utility ticket and local law rule.",
+  rule: "That many full business days after the day of notice, which isn't counted. Your ticket and state law come first.",
   example: '=BED.DIG_DATE("2026-03-02", 2) gives 2026-03-05',
-  source: "49 CFR 196.103 asks for the call before digging and counts no days; states do. The ticket rules.",
+  source: "49 CFR 196.103 requires the call before digging; states set the days. Your ticket comes first.",
   related: ["DIG_YARDS"],
   arguments: {
-    notice_date: { about: "Day of notice, which is not counted: a date, or text such as 2026-03-02." },
-    working_days: { about: "Full working days of notice, as your one-call center asks, such as 2." },
-    holidays: { about: "Dates that are no working days: one cell or a range. Blanks are skipped." },
+    notice_date: { about: "Day you give notice (not counted): a date, or text like 2026-03-02." },
+    working_days: { about: "Full business days of notice your one-call center requires, like 2." },
+    holidays: { about: "Holidays: one cell or a range of dates. Blanks are skipped." },
   },
   native: (notice, days, holidays) => {
     const off = holidays.text === undefined ? "" : `,${holidays.text}`;
@@ -43,12 +43,12 @@ export const digDateDeclared = /* @__PURE__ */ declare(DIG_DATE, {
     const counted = Array.from({ length: days }, (_, passed) => digDate(notice, passed, holidays));
     const told =
       days > MOST_DAYS_TOLD
-        ? `${days} working days to ${dayShown(must(counted.at(-1)))}`
+        ? `${days} business days to ${dayShown(must(counted.at(-1)))}`
         : counted.map(dayShown).join(", ");
     return [
-      `notice on ${dayShown(notice)}, which is not counted`,
-      `full working days: ${told}`,
-      `digging may start on ${dayShown(answer)}`,
+      `notice on ${dayShown(notice)}, not counted`,
+      `full business days: ${told}`,
+      `you can dig starting ${dayShown(answer)}`,
     ];
   },
 });

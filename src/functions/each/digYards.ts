@@ -19,20 +19,20 @@ export const DIG_YARDS = worksheetFunction(
 export const digYardsDeclared = /* @__PURE__ */ declare(DIG_YARDS, {
   name: "DIG_YARDS",
   purpose: "Dig and haul",
-  about: "Soil to dig, measured in the ground: the scrape, and the edging trench cut below it.",
-  gives: "soil to dig, in the ground",
-  returns: "Cubic yards in the ground (bank).",
+  about: "Soil to dig, bank measure: the scrape plus the edging trench below it.",
+  gives: "soil to dig, bank",
+  returns: "Bank cubic yards (in the ground).",
   kind: "cu yd",
-  rule: "Area times depth over 324, since a cubic yard is 324 square feet an inch deep; and the trench below it.",
+  rule: "Area times depth over 324 (a cubic yard covers 324 sq ft an inch deep), plus the trench.",
   example: "=BED.DIG_YARDS(400, 3) gives 3.7037",
   source: "27 cubic feet are a cubic yard (NIST Handbook 44, Appendix C). A trench 4 in wide: common practice.",
   related: ["SPOIL_YARDS", "LOADS"],
   arguments: {
-    depth_in: { about: 'Depth of the scrape: inches, or text such as 2 1/2".', usual: [1, 12], role: "scrape" },
-    trench_length: { about: `Length of the edging trench: feet, or text such as 26' 9". Left out: 0.` },
-    trench_width_in: { about: "Width of the trench: inches, or text. Left out: 4." },
+    depth_in: { about: 'Scrape depth: inches, or text like 2 1/2".', usual: [1, 12], role: "scrape" },
+    trench_length: { about: `Length of the edging trench: feet, or text like 26' 9". Default: 0.` },
+    trench_width_in: { about: "Trench width: inches or text. Default: 4." },
     trench_depth_in: {
-      about: 'Depth of the trench below the scraped floor: inches, or text such as 1 1/2". Left out: 0.',
+      about: 'Trench depth below the scrape: inches, or text like 1 1/2". Default: 0.',
       role: "trench depth",
     },
   },
@@ -48,7 +48,7 @@ export const digYardsDeclared = /* @__PURE__ */ declare(DIG_YARDS, {
     if (length * wide * deep > 0)
       lines.push(
         `trench: ${shown(length)} × ${shown(wide)}/12 × ${shown(deep)}/12 ÷ 27 = ${shown(trench)} cu yd`,
-        `${shown(scrape)} + ${shown(trench)} = ${shown(answer)} cu yd in the ground`,
+        `${shown(scrape)} + ${shown(trench)} = ${shown(answer)} cu yd bank`,
       );
     return lines;
   },

@@ -17,18 +17,18 @@ export const EDGE_LENGTH = worksheetFunction(
 
 export const edgeLengthDeclared = /* @__PURE__ */ declare(EDGE_LENGTH, {
   name: "EDGE_LENGTH",
-  purpose: "Measure the border",
-  about: "Length of edging along the sides of a bed, with some corners rounded.",
-  gives: "length of edging",
+  purpose: "Measure the edging",
+  about: "Edging length along the sides of a bed, with some corners rounded.",
+  gives: "edging length",
   returns: "Feet.",
   kind: "ft",
-  rule: "The sides together, less what each rounded corner saves (0.4292 of its radius).",
+  rule: "The sides added up, minus what each rounded corner saves (0.4292 × radius).",
   example: "=BED.EDGE_LENGTH(A2:A4, 2, 2) gives 26.7832 for sides 5, 18.5, 5",
   source: "Plane geometry: a rounded corner saves (2 − π/2) of its radius.",
   related: ["AREA_RECTANGLE", "EDGING_PIECES", "STAKES"],
   arguments: {
-    sides: { about: `The sides to edge, as if corners were square: one cell or a range, feet or text such as 18' 6".` },
-    rounded_corners: { about: "How many corners are rounded. Left out: 0." },
+    sides: { about: `Sides to edge, as if corners were square: one cell or a range, in feet or text like 18' 6".` },
+    rounded_corners: { about: "How many corners are rounded. Default: 0." },
   },
   native: (along, radius, corners) => {
     if (radius.constant === 0 || corners.constant === 0) return { text: along.text };

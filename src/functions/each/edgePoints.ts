@@ -13,17 +13,17 @@ export const EDGE_POINTS = worksheetFunction(edgePoints, points, may("closed", f
 
 export const edgePointsDeclared = /* @__PURE__ */ declare(EDGE_POINTS, {
   name: "EDGE_POINTS",
-  purpose: "Measure the border",
-  about: "Length along an outline from the points of its corners.",
+  purpose: "Measure the edging",
+  about: "Length along an outline, from its corner points.",
   gives: "length of an outline",
   returns: "Feet.",
   kind: "ft",
-  rule: "Straight from each point to the next, and back to the first where the outline is closed.",
+  rule: "Straight from point to point, and back to the first if the outline is closed.",
   example: "=BED.EDGE_POINTS(A2:B4) gives 12 for 0, 0; 4, 0; 0, 3",
   source: "Plane geometry.",
   related: ["AREA_POINTS", "EDGING_PIECES", "STAKES"],
   arguments: {
-    closed: { about: "TRUE if the way back from the last point to the first counts too, else FALSE. Left out: TRUE." },
+    closed: { about: "TRUE to include the side from the last point back to the first. Default: TRUE." },
   },
   native: (outline, closed) => {
     const along = `SUMPRODUCT(${lengthOf(outline.chain)})`;

@@ -19,18 +19,18 @@ export const EDGING_PIECES = worksheetFunction(
 
 export const edgingPiecesDeclared = /* @__PURE__ */ declare(EDGING_PIECES, {
   name: "EDGING_PIECES",
-  purpose: "Set the border",
-  about: "Pieces of edging for one run, each lapping the next.",
-  gives: "pieces of edging",
+  purpose: "Set the edging",
+  about: "Edging pieces for one run, each lapping the next.",
+  gives: "edging pieces",
   returns: "Whole pieces.",
   kind: "count",
   whole: true,
-  rule: "The fewest pieces that reach along the run, each lapping the one before it; round a closed run the last laps the first.",
+  rule: "The fewest pieces that cover the run, each lapping the one before; on a closed run the last laps the first.",
   example: `=BED.EDGING_PIECES("26' 9""", 8, 2) gives 4`,
   source: "Plain arithmetic over pieces and laps.",
   related: ["EDGE_LENGTH", "STAKES", "CUT_COUNT"],
   arguments: {
-    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no pieces.`, role: "border" },
+    edge_length: { about: `Length of the run: feet, or text like 26' 9". 0 needs no pieces.`, role: "border" },
   },
   native: (edge, piece, lap, closed) => ({
     text: piecesFormula(edge, piece, lap, closed),

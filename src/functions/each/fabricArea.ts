@@ -21,18 +21,18 @@ export const FABRIC_AREA = worksheetFunction(
 
 export const fabricAreaDeclared = /* @__PURE__ */ declare(FABRIC_AREA, {
   name: "FABRIC_AREA",
-  purpose: "Lay fabric and pins",
-  about: "Fabric that lies in the bed, with the laps counted twice.",
-  gives: "fabric lying in the bed",
+  purpose: "Lay and pin fabric",
+  about: "Fabric laid in the bed, counting laps twice.",
+  gives: "fabric laid in the bed",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "Bed and overlaps together: the width and an overlap for each further strip, times the length and a lap for each further piece.",
+  rule: "Width plus an overlap for each extra strip, times length plus a lap for each extra piece.",
   example: "=BED.FABRIC_AREA(30, 11, 6, 12) gives 360",
-  source: "Plain arithmetic over strips and laps. An end lap of 12 in: common practice.",
+  source: "Plain arithmetic over strips and laps. A 12 in end lap is common practice.",
   related: ["FABRIC_ROLLS", "FABRIC_STRIPS", "LAYOUT"],
   arguments: {
     roll_length: {
-      about: "Length of the roll: feet, or text such as 50'. Left out: strips are laid without a joint.",
+      about: "Roll length: feet, or text like 50'. Default: none, so strips have no joints.",
       role: "roll length",
     },
   },

@@ -24,14 +24,14 @@ export const FABRIC_CUTS = worksheetList(
 
 export const fabricCutsDeclared = /* @__PURE__ */ declare(FABRIC_CUTS, {
   name: "FABRIC_CUTS",
-  purpose: "Lay fabric and pins",
-  about: "The lengths of fabric to cut for a rectangular bed, and off which roll each comes.",
-  gives: "lengths of fabric to cut",
-  returns: "A heading row, then strip, piece, roll, where it starts along the strip and its length, a piece a row.",
+  purpose: "Lay and pin fabric",
+  about: "Fabric cut list for a rectangular bed: each length and the roll it comes off.",
+  gives: "fabric cut list",
+  returns: "A heading row, then one row per piece: strip, piece, roll, where it starts, and its length.",
   kind: "list",
-  rule: "Strips are cut full width, roll after roll; where a roll runs out inside a strip, the next piece laps it by the end lap.",
+  rule: "Strips are cut full width, roll after roll. Where a roll runs out mid-strip, the next piece laps it by the end lap.",
   example: "=INDEX(BED.FABRIC_CUTS(30, 11, 6, 50, 12), 4, 5) gives 11",
-  source: "Plain arithmetic, roll after roll. An end lap of 12 in: common practice.",
+  source: "Plain arithmetic, roll after roll. A 12 in end lap is common practice.",
   related: ["FABRIC_ROLLS", "LAYOUT_CUTS"],
-  native: { none: "it gives a list of rows, as many as the bed asks for" },
+  native: { none: "it returns a list, with as many rows as the bed needs" },
 });

@@ -29,15 +29,15 @@ export const FABRIC_ROLLS = worksheetFunction(
 
 export const fabricRollsDeclared = /* @__PURE__ */ declare(FABRIC_ROLLS, {
   name: "FABRIC_ROLLS",
-  purpose: "Lay fabric and pins",
-  about: "Rolls of fabric to buy, cut in full-width strips and used up one roll after another.",
-  gives: "rolls of fabric",
+  purpose: "Lay and pin fabric",
+  about: "Fabric rolls to buy, cut in full-width strips and used up one after another.",
+  gives: "fabric rolls",
   returns: "Whole rolls.",
   kind: "count",
   whole: true,
-  rule: "Strips cut full width, roll after roll; where a roll runs out inside a strip, the next piece laps it by the end lap.",
+  rule: "Strips are cut full width, roll after roll. Where a roll runs out mid-strip, the next piece laps it by the end lap.",
   example: "=BED.FABRIC_ROLLS(30, 11, 6, 50, 12) gives 2",
-  source: "Plain arithmetic, roll after roll. An end lap of 12 in: common practice.",
+  source: "Plain arithmetic, roll after roll. A 12 in end lap is common practice.",
   related: ["FABRIC_CUTS", "FABRIC_AREA", "LAYOUT"],
   // Rolls are used up one after another, so strips repeat: as soon as one ends with a remnant that is scrap, the next
   // begins on a fresh roll, as the first did. The formula finds that strip, counts the rolls up to it, and times them.
@@ -73,7 +73,7 @@ export const fabricRollsDeclared = /* @__PURE__ */ declare(FABRIC_ROLLS, {
     const strips = fabricStrips(width, roll, overlapIn);
     const lines = [
       ...stripLines(strips, width, roll, overlapIn),
-      `each ${shown(length)} ft long, off rolls of ${shown(rollLength)} ft; a piece that begins inside a strip laps ${shown(endLapIn / INCHES_PER_FOOT)} ft`,
+      `each ${shown(length)} ft long, off rolls of ${shown(rollLength)} ft; a piece that starts mid-strip laps ${shown(endLapIn / INCHES_PER_FOOT)} ft`,
     ];
     let [onRoll, left] = [0, 0];
     const cuts = fabricCuts(length, width, roll, rollLength, overlapIn, endLapIn);

@@ -8,16 +8,16 @@ export const FEET = worksheetFunction((value) => value, needs("measure", measure
 
 export const feetDeclared = /* @__PURE__ */ declare(FEET, {
   name: "FEET",
-  purpose: "Read the tape",
-  about: "A measure from the tape in decimal feet.",
-  gives: "a measure in feet",
+  purpose: "Read tape measurements",
+  about: "A tape measurement in decimal feet.",
+  gives: "a measurement in feet",
   returns: "Feet.",
   kind: "ft",
-  rule: "A measure from the tape as decimal feet; a bare number is feet already.",
+  rule: "Converts a tape measurement to decimal feet; a bare number is already feet.",
   example: `=BED.FEET("32' 6 1/2""") gives 32.5417`,
   source: "Exact units: a foot is 0.3048 m (NIST Handbook 44, Appendix C).",
   related: ["INCHES"],
-  arguments: { measure: { about: `Text such as 32' 6 1/2", 9.8 m or 75 mm, or a number, which is feet.` } },
+  arguments: { measure: { about: `Text like 32' 6 1/2", 18-6, 9.8 m, or 75 mm, or a number in feet.` } },
   native: (taped) => ({ text: taped.text, least: taped.least }),
   working: (answer) => [`${shown(answer)} ft`],
 });

@@ -16,21 +16,21 @@ export const HAUL_HOURS = worksheetFunction(
 
 export const haulHoursDeclared = /* @__PURE__ */ declare(HAUL_HOURS, {
   name: "HAUL_HOURS",
-  purpose: "Barrow it",
-  about: "Person-hours to barrow: loading, the way there and back, and dumping.",
-  gives: "time to barrow",
-  returns: "Person-hours.",
+  purpose: "Move it by wheelbarrow",
+  about: "Labor hours to wheelbarrow: load, walk there and back, and dump.",
+  gives: "wheelbarrow time",
+  returns: "Labor hours.",
   kind: "person-h",
-  rule: "Each trip takes its loading, its dumping and the way there and back.",
+  rule: "Each trip is loading, walking there and back, and dumping.",
   example: "=BED.HAUL_HOURS(61, 150) gives 4.0667",
-  source: "Plain arithmetic; 2 and 0.5 minutes and 200 feet a minute: common practice. Time your own crew.",
+  source: "Plain arithmetic; 2 min, 0.5 min, and 200 ft/min are common practice. Time your own crew.",
   related: ["BARROW_TRIPS"],
   arguments: {
-    trips: { about: "Trips, as from BED.BARROW_TRIPS.", kind: "count" },
-    distance_ft: { about: "Distance one way: feet, or text such as 50 yd." },
-    load_min: { about: "Minutes to load one barrow. Left out: 2.", kind: "min" },
-    dump_min: { about: "Minutes to dump one barrow. Left out: 0.5.", kind: "min" },
-    walk_ft_min: { about: "Walking pace, feet a minute. Left out: 200.", kind: "ft/min" },
+    trips: { about: "Trips, from BED.BARROW_TRIPS.", kind: "count" },
+    distance_ft: { about: "Distance one way: feet, or text like 50 yd." },
+    load_min: { about: "Minutes to load one wheelbarrow. Default: 2.", kind: "min" },
+    dump_min: { about: "Minutes to dump one wheelbarrow. Default: 0.5.", kind: "min" },
+    walk_ft_min: { about: "Walking pace, ft/min. Default: 200.", kind: "ft/min" },
   },
   native: (trips, distance, load, dump, walk) => ({
     text: `${trips.text}*(${load.text}+${dump.text}+2*${distance.text}/${walk.text})/60`,
@@ -40,7 +40,7 @@ export const haulHoursDeclared = /* @__PURE__ */ declare(HAUL_HOURS, {
     const minutes = load + dump + (2 * distance) / walk;
     return [
       `a trip: ${shown(load)} + ${shown(dump)} + 2 × ${shown(distance)} ÷ ${shown(walk)} = ${shown(minutes)} min`,
-      `${shown(trips)} × ${shown(minutes)} ÷ 60 = ${shown(answer)} person-h`,
+      `${shown(trips)} × ${shown(minutes)} ÷ 60 = ${shown(answer)} labor hours`,
     ];
   },
 });

@@ -13,19 +13,18 @@ export const LAYOUT_ROUND = worksheetList(
 
 export const layoutRoundDeclared = /* @__PURE__ */ declare(LAYOUT_ROUND, {
   name: "LAYOUT_ROUND",
-  purpose: "Lay out a bed of any shape",
-  about: "Lays a round bed or a ring out in plan, and counts fabric and pins.",
-  gives: "counts of a bed laid out",
-  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.",
+  purpose: "Lay out any shape of bed",
+  about: "Lays out a round bed or ring in plan and counts fabric and pins.",
+  gives: "counts from a bed layout",
+  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins.",
   kind: "list",
-  rule: "The bed is drawn in plan: strips of the roll's width clipped to its outline, pins in rows of pairs and singles, on every overlap and edge. What is drawn is counted.",
+  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew.",
   example: "=INDEX(BED.LAYOUT_ROUND(10, 3, 6, 50, 6), 2, 1) gives 71.4712",
-  source:
-    "Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.",
+  source: "Common practice for laps and pins; areas and lengths by plane geometry.",
   related: ["AREA_ROUND", "LAYOUT"],
   arguments: {
-    diameter: { about: `Diameter of the bed: feet, or text such as 7' 6".` },
-    inner_diameter: { about: "Diameter of the ground left free in its middle: feet, or text. Blank: 0." },
+    diameter: { about: `Bed diameter: feet, or text like 7' 6".` },
+    inner_diameter: { about: "Diameter of the open middle: feet or text. Blank: 0." },
   },
-  native: { none: "the bed is laid out in plan and counted there, which no arithmetic does" },
+  native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

@@ -14,21 +14,20 @@ export const LAYOUT_WIDTHS = worksheetList(
 
 export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
   name: "LAYOUT_WIDTHS",
-  purpose: "Lay out a bed of any shape",
-  about: "Lays a bed taped by widths from a base line out in plan, and counts fabric and pins.",
-  gives: "counts of a bed laid out",
-  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps and pins.",
+  purpose: "Lay out any shape of bed",
+  about: "Lays out a bed taped by widths in plan and counts fabric and pins.",
+  gives: "counts from a bed layout",
+  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins.",
   kind: "list",
-  rule: "The bed is drawn in plan: strips of the roll's width clipped to its outline, pins in rows of pairs and singles, on every overlap and edge. What is drawn is counted.",
+  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew.",
   example: "=INDEX(BED.LAYOUT_WIDTHS(10, A1:A3, 6, 50, 6), 2, 1) gives 120 for widths 6, 6, 6",
-  source:
-    "Common practice for laps and pins; areas and lengths by plane geometry. The bed is drawn in plan and counted.",
+  source: "Common practice for laps and pins; areas and lengths by plane geometry.",
   related: ["AREA_WIDTHS", "EDGE_WIDTHS", "LAYOUT"],
   arguments: {
-    spacing: { about: "Even spacing of the widths along the base line: feet, or text such as 4'." },
+    spacing: { about: "Spacing between widths along the base line: feet, or text like 4'." },
     widths: {
-      about: "Widths taped square to the base line, in one row or column: feet or text. 0 where it runs to a point.",
+      about: "Widths taped square off the base line, in one row or column: feet or text. 0 where it comes to a point.",
     },
   },
-  native: { none: "the bed is laid out in plan and counted there, which no arithmetic does" },
+  native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

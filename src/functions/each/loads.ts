@@ -19,25 +19,23 @@ export const LOADS = worksheetFunction(
 export const loadsDeclared = /* @__PURE__ */ declare(LOADS, {
   name: "LOADS",
   purpose: "Dig and haul",
-  about:
-    "Truck or trailer loads, by volume and by weight: the larger. A weight left out or blank: weight is not looked at.",
+  about: "Truck or trailer loads, by volume or by weight, whichever is more. No weight given: weight isn't checked.",
   gives: "loads to carry",
   returns: "Whole loads.",
   kind: "count",
   whole: true,
-  rule: "Whole loads by what the box holds and, where both weights are given, by what may be loaded: the larger.",
+  rule: "Whole loads by volume and, if you give both weights, by payload, whichever is more.",
   example: "=BED.LOADS(4.63, 5, 1.3, 2.55) gives 3",
-  source: "Plain arithmetic; that weight rules as well as volume is common practice.",
+  source: "Plain arithmetic; checking weight as well as volume is common practice.",
   related: ["SPOIL_YARDS", "BARROW_TRIPS"],
   arguments: {
-    yards: { about: "Loose cubic yards to carry. 0 yards is 0 loads.", kind: "cu yd" },
-    truck_yards: { about: "Cubic yards that the truck or trailer holds.", kind: "cu yd" },
+    yards: { about: "Loose cubic yards to haul. 0 yards is 0 loads.", kind: "cu yd" },
+    truck_yards: { about: "Cubic yards the truck or trailer holds.", kind: "cu yd" },
     tons_per_yard: {
-      about: "Weight of the load, short tons a cubic yard. Left out, blank or 0: weight is not looked at.",
+      about: "Weight of the load, tons/cu yd. Default (or blank or 0): weight isn't checked.",
     },
     payload_tons: {
-      about:
-        "Short tons that may be loaded: rated gross less empty weight. Left out, blank or 0: weight is not looked at.",
+      about: "Payload in tons: GVWR less empty weight. Default (or blank or 0): weight isn't checked.",
       kind: "tons",
       role: "payload",
     },
@@ -53,7 +51,7 @@ export const loadsDeclared = /* @__PURE__ */ declare(LOADS, {
   },
   working: (answer, yards, truck, weight, payload) => {
     const volume = roundedUp(`by volume: ${shown(yards)} ÷ ${shown(truck)}`, yards / truck);
-    if (weight === 0 || payload === 0) return [volume, "by weight: not looked at"];
+    if (weight === 0 || payload === 0) return [volume, "by weight: not checked"];
     const heavy = roundedUp(
       `by weight: ${shown(yards)} × ${shown(weight)} ÷ ${shown(payload)}`,
       (yards * weight) / payload,

@@ -16,18 +16,18 @@ export const ORDER_UP = worksheetFunction(
 export const orderUpDeclared = /* @__PURE__ */ declare(ORDER_UP, {
   name: "ORDER_UP",
   purpose: "Order stone",
-  about: "An amount as the yard sells it: up to the next whole step, and to its minimum.",
-  gives: "an amount as the yard sells it",
+  about: "Rounds an amount up to the yard's increment and minimum.",
+  gives: "an order amount",
   returns: "The same unit as the amount.",
   kind: "amount",
-  rule: "Up to the next whole step, and to the yard's minimum; nothing stays nothing.",
+  rule: "Rounded up to the next whole step and to the yard's minimum; 0 stays 0.",
   example: "=BED.ORDER_UP(6.02, 0.5) gives 6.5",
-  source: "Plain arithmetic; steps and smallest orders are the yard's own.",
+  source: "Plain arithmetic; the yard sets its steps and minimums.",
   related: ["STONE_TONS", "STONE_YARDS"],
   arguments: {
     amount: { about: "How much is needed. 0 stays 0.", kind: "amount" },
-    step: { about: "The yard sells in steps of this, in the same unit, such as 0.5.", kind: "amount" },
-    minimum: { about: "The least it delivers, in the same unit. Left out: 0.", kind: "amount" },
+    step: { about: "The increment the yard sells in, in the same unit, like 0.5.", kind: "amount" },
+    minimum: { about: "The yard's minimum, in the same unit. Default: 0.", kind: "amount" },
   },
   native: (amount, step, minimum) => {
     const wanted = minimum.constant === 0 ? amount.text : `MAX(${amount.text},${minimum.text})`;
@@ -37,7 +37,7 @@ export const orderUpDeclared = /* @__PURE__ */ declare(ORDER_UP, {
     };
   },
   working: (answer, amount, step, minimum) => {
-    if (amount === 0) return ["nothing is needed, so nothing is ordered"];
+    if (amount === 0) return ["nothing needed, nothing ordered"];
     const lines = [`up to the next ${shown(step)}: ${shown(orderUp(amount, step))}`];
     if (minimum > amount) lines.push(`the yard's minimum is ${shown(minimum)}: ${shown(answer)}`);
     return lines;

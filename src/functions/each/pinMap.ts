@@ -16,14 +16,14 @@ export const PIN_MAP = worksheetList(
 
 export const pinMapDeclared = /* @__PURE__ */ declare(PIN_MAP, {
   name: "PIN_MAP",
-  purpose: "Lay fabric and pins",
-  about: "Every pin of a rectangular bed by its place: x along the strips, y across them.",
-  gives: "pins by their places",
-  returns: "A heading row, then x and y in feet, a pin a row.",
+  purpose: "Lay and pin fabric",
+  about: "Location of every pin in a rectangular bed: x along the strips, y across them.",
+  gives: "pin locations",
+  returns: "A heading row, then x and y in feet, one row per pin.",
   kind: "list",
-  rule: "Rows of pairs and singles in turn, on every overlap and in every corner, as many as BED.PINS counts.",
+  rule: "Alternating rows of pairs and singles, plus every overlap and corner, as many as BED.PINS counts.",
   example: "=INDEX(BED.PIN_MAP(12, 12, 12, 0, 18, 3), 42, 1) gives 12",
-  source: "Common practice: rows like the five on a die, 12 in apart, in bays of 4 ft.",
+  source: "Common practice: rows like the five on a die, 12 in apart, in 4 ft bays.",
   related: ["PINS", "LAYOUT_PINS"],
-  native: { none: "it gives a list of rows, as many as the bed asks for" },
+  native: { none: "it returns a list, with as many rows as the bed needs" },
 });

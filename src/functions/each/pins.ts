@@ -21,18 +21,18 @@ export const PINS = worksheetFunction(
 
 export const pinsDeclared = /* @__PURE__ */ declare(PINS, {
   name: "PINS",
-  purpose: "Lay fabric and pins",
-  about: "Pins to hold the fabric: pairs and singles in turn, at every corner, and along every overlap.",
+  purpose: "Lay and pin fabric",
+  about: "Fabric pins: alternating rows of pairs and singles, plus every corner and overlap.",
   gives: "pins",
   returns: "Whole pins.",
   kind: "count",
   whole: true,
-  rule: "Rows of pairs and singles in turn: pairs at the edges of each bay, singles in its middle, one on every overlap at each row, one in every corner.",
+  rule: "Alternating rows: pairs at the edges of each bay, singles in the middle, one on every overlap in each row, one in every corner.",
   example: "=BED.PINS(12, 12, 12, 0, 18, 0, 3) gives 41",
-  source: "Common practice: rows like the five on a die, 12 in apart, in bays of 4 ft.",
+  source: "Common practice: rows like the five on a die, 12 in apart, in 4 ft bays.",
   related: ["PIN_MAP", "LAYOUT_PINS", "FABRIC_STRIPS"],
   arguments: {
-    cut_around_ft: { about: "Edge of what the fabric is cut around, all together: feet, or text. Left out: 0." },
+    cut_around_ft: { about: "Total edge the fabric is cut around: feet or text. Default: 0." },
   },
   native: (long, wide, roll, overlap, spacing, cutAround, bay) => {
     const apart = `(${feetOf(spacing)})`;
@@ -56,8 +56,8 @@ export const pinsDeclared = /* @__PURE__ */ declare(PINS, {
     return [
       ...stripLines(strips, width, roll, overlapIn),
       `${shown(bays)} ${bays === 1 ? "bay" : "bays"} across a strip; ${shown(intervals)} intervals along: ${shown(pairs)} rows of pairs, ${shown(singles)} of singles`,
-      `edges 2 × ${shown(pairs)} = ${shown(edges)}, between bays ${shown(between)}, in the middle ${shown(middle)}, on overlaps ${shown(seams)}, round what is cut out ${shown(around)}`,
-      `together ${shown(answer)} pins`,
+      `edges 2 × ${shown(pairs)} = ${shown(edges)}, between bays ${shown(between)}, in the middle ${shown(middle)}, on overlaps ${shown(seams)}, around cut-outs ${shown(around)}`,
+      `total ${shown(answer)} pins`,
     ];
   },
 });

@@ -9,13 +9,13 @@ export const PRICE_MARGIN = worksheetFunction(priceFromMargin, cost, margin);
 export const priceMarginDeclared = /* @__PURE__ */ declare(PRICE_MARGIN, {
   name: "PRICE_MARGIN",
   purpose: "Price it",
-  about: "Price from a margin, which is a share of the price.",
+  about: "Price from a margin, which is a % of the price.",
   gives: "price from a margin",
   returns: "Price, in the same currency.",
   kind: "money",
-  rule: "Margin is a share of the price: cost over 1 − margin.",
+  rule: "Margin is a % of the price: cost ÷ (1 − margin).",
   example: "=BED.PRICE_MARGIN(100, 20%) gives 125",
-  source: "Margin is a share of the price: common practice.",
+  source: "Margin is a % of the price: common practice.",
   related: ["PRICE_MARKUP", "MARKUP_FOR_MARGIN"],
   native: (cost, margin) => ({
     text: `${cost.text}/(1-${margin.text})`,

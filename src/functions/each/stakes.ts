@@ -23,24 +23,24 @@ export const STAKES = worksheetFunction(
 
 export const stakesDeclared = /* @__PURE__ */ declare(STAKES, {
   name: "STAKES",
-  purpose: "Set the border",
-  about: "Stakes for one run of edging: at its ends, through both pieces at joints, between, and at corners.",
+  purpose: "Set the edging",
+  about: "Stakes for one run of edging: at ends, corners, joints, and between.",
   gives: "stakes",
   returns: "Whole stakes.",
   kind: "count",
   whole: true,
-  rule: "One at each end, one through both pieces at each joint, enough between that no gap exceeds the spacing, one more at each corner.",
+  rule: "One at each end, one through both pieces at each joint, enough between to keep the spacing, and one more at each corner.",
   example: "=BED.STAKES(20, 8, 48) gives 6",
-  source: "Common practice: at the ends, through both pieces at a joint, between, and at corners.",
+  source: "Common practice: at ends, through both pieces at joints, between, and at corners.",
   related: ["EDGING_PIECES", "EDGE_LENGTH"],
   arguments: {
-    edge_length: { about: `Length of the run: feet, or text such as 26' 9". 0 needs no stakes.`, role: "border" },
+    edge_length: { about: `Length of the run: feet, or text like 26' 9". 0 needs no stakes.`, role: "border" },
     stake_spacing_in: {
-      about: "Widest gap between two stakes: inches, or text such as 4'.",
+      about: "Maximum stake spacing: inches, or text like 4'.",
       usual: [12, 72],
       role: "spacing",
     },
-    corners: { about: "How many corners get one more stake. Left out: 0." },
+    corners: { about: "How many corners get one more stake. Default: 0." },
   },
   native: (edge, piece, spacing, lap, corners, closed) => {
     const pieces = piecesFormula(edge, piece, lap, closed);
@@ -66,7 +66,7 @@ export const stakesDeclared = /* @__PURE__ */ declare(STAKES, {
     const ends = closed ? "" : " + 1 at the end";
     return [
       ...lines,
-      `${shown(each)} a piece of ${shown(gain)} ft at most ${shown(spacing)} ft apart, ${shown(end)} on the last ${shown(last)} ft`,
+      `${shown(each)} per ${shown(gain)} ft piece, ${shown(spacing)} ft apart or less; ${shown(end)} on the last ${shown(last)} ft`,
       `${shown(pieces - 1)} × ${shown(each)} + ${shown(end)}${ends} + ${shown(corners)} at corners = ${shown(answer)} stakes`,
     ];
   },

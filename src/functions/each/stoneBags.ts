@@ -19,11 +19,11 @@ export const stoneBagsDeclared = /* @__PURE__ */ declare(STONE_BAGS, {
   returns: "Whole bags.",
   kind: "count",
   whole: true,
-  rule: "Cubic yards of stone times 27 are cubic feet; over what a bag holds, rounded up.",
+  rule: "Cubic yards times 27 gives cubic feet; divide by the bag size and round up.",
   example: "=BED.STONE_BAGS(20, 2, 0.5) gives 7",
   source: "27 cubic feet are a cubic yard (NIST Handbook 44, Appendix C).",
   related: ["STONE_YARDS", "STONE_TONS"],
-  arguments: { bag_cubic_ft: { about: "Cubic feet that one bag holds, such as 0.5.", kind: "cu ft" } },
+  arguments: { bag_cubic_ft: { about: "Cubic feet per bag, like 0.5.", kind: "cu ft" } },
   native: (area, depth, bag, waste) => ({
     text: wholeUpOf(`${yardsFormula(area, depth, waste)}*27/${bag.text}`),
     least: "0 or more",

@@ -11,13 +11,13 @@ export const STONE_COVERS = worksheetFunction(stoneCovers, needs("tons", positiv
 export const stoneCoversDeclared = /* @__PURE__ */ declare(STONE_COVERS, {
   name: "STONE_COVERS",
   purpose: "Order stone",
-  about: "Area that so many tons of stone cover.",
-  gives: "area that tons of stone cover",
+  about: "Area that a number of tons of stone covers.",
+  gives: "area covered",
   returns: "Square feet.",
   kind: "sq ft",
-  rule: "Tons over what a cubic yard weighs are cubic yards; each covers 324 square feet an inch deep.",
+  rule: "Tons ÷ tons/cu yd gives cubic yards; each covers 324 sq ft an inch deep.",
   example: "=BED.STONE_COVERS(1.35, 3, 1.35) gives 108",
-  source: "A cubic yard covers 324 square feet an inch deep (exact); weights by name from the table of stone.",
+  source: "A cubic yard covers 324 sq ft an inch deep (exact); weights by name come from the stone list.",
   related: ["STONE_TONS", "STONE_DENSITY"],
   arguments: { tons: { about: "Short tons of 2,000 lb.", kind: "tons", role: "tons" } },
   native: (tons, depth, weight) => ({

@@ -10,13 +10,13 @@ export const STONE_YARDS = worksheetFunction(stoneYards, area, stoneDepthIn, was
 export const stoneYardsDeclared = /* @__PURE__ */ declare(STONE_YARDS, {
   name: "STONE_YARDS",
   purpose: "Order stone",
-  about: "Stone for a bed by volume.",
+  about: "Stone for a bed, in cubic yards.",
   gives: "stone by volume",
   returns: "Loose cubic yards.",
   kind: "cu yd",
-  rule: "Area times depth over 324, since a cubic yard covers 324 square feet an inch deep; waste on top.",
+  rule: "Area times depth over 324 (a cubic yard covers 324 sq ft an inch deep), plus waste.",
   example: "=BED.STONE_YARDS(108, 3) gives 1",
-  source: "A cubic yard covers 324 square feet an inch deep (27 × 12, exact).",
+  source: "A cubic yard covers 324 sq ft an inch deep (27 × 12, exact).",
   related: ["STONE_TONS", "STONE_BAGS", "ORDER_UP"],
   native: (area, depth, waste) => ({
     text: yardsFormula(area, depth, waste),
@@ -30,7 +30,7 @@ export function yardLines(area: number, depth: number, waste: number): string[] 
   const lines = [`${shown(area)} × ${shown(depth)} ÷ 324 = ${shown(bare)} cu yd`];
   if (waste > 0) {
     const more = `${shown(bare)} × ${shown(1 + waste)} = ${shown(stoneYards(area, depth, waste))} cu yd`;
-    lines.push(`and ${shareShown(waste)} waste: ${more}`);
+    lines.push(`plus ${shareShown(waste)} waste: ${more}`);
   }
   return lines;
 }

@@ -115,7 +115,7 @@ export const trapezoid: Parameter<Answer> = {
 
 /** What stands for an argument, where it has to be looked at when the formula is calculated. */
 function cellOf(given: Given): { readonly text: string; readonly layers: Layers } {
-  if (given.kind === "range") throw new NoNative(`${given.range.text} is several cells where the function takes one`);
+  if (given.kind === "range") throw new NoNative(`${given.range.text} is several cells, and the function takes one`);
   if (given.kind === "blank" || given.kind === "constant" || given.kind === "list")
     throw new NoNative("is no reference");
   return { text: inParentheses(given.text), layers: given.kind === "number" ? given.layers : [] };

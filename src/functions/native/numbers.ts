@@ -40,13 +40,13 @@ export function operandOf(given: Given, rule: NumberRule): Operand {
     case "list":
       if (given.rows.length === 1 && must(given.rows[0]).length === 1)
         return constant(rule.read(must(given.rows[0])[0]));
-      throw new Problem("value", "one number is wanted where several are typed");
+      throw new Problem("value", "it takes one number, not several");
     case "truth":
       return constant(rule.read(true));
     case "range":
-      throw new NoNative(`${given.range.text} is several cells where the function takes one`);
+      throw new NoNative(`${given.range.text} is several cells, and the function takes one`);
     case "text":
-      throw new NoNative(`${given.text} puts text together, which ordinary arithmetic cannot read`);
+      throw new NoNative(`${given.text} joins text, which an ordinary formula can't read`);
     case "number":
       return knownNumber(given, rule);
     default:
@@ -130,7 +130,7 @@ export function positive(fallback?: number): Parameter<Operand> {
 export function positiveOrZero(fallback?: number, most = Number.POSITIVE_INFINITY): Parameter<Operand> {
   const reads = (value: unknown) => {
     const number = read.positiveOrZero(value, "", fallback);
-    if (number > most) throw new Problem("value", "more than can be meant");
+    if (number > most) throw new Problem("value", "too large");
     return number;
   };
   return rule({ reading: "number", read: reads, zero: "value", also: atMost(most) }, fallback);

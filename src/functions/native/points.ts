@@ -33,7 +33,7 @@ export const points: Parameter<Outline> = {
   reading: "ft",
   operand(given) {
     if (given.kind !== "range") {
-      if (given.kind === "list") throw new NoNative("has its points typed into the formula");
+      if (given.kind === "list") throw new NoNative("has points typed into the formula");
       refuseUnknown(given);
       throw new Problem("value", messages.notPairs("points", 1));
     }

@@ -10,7 +10,8 @@ import type { Layers } from "./worked";
 
 /** A calculation may give one cell or several; its formula does not tell how many. */
 export function refuseUnknown(given: Given): void {
-  if (given.kind === "unknown") throw new NoNative(`${given.text} may be several cells, and does not tell how many`);
+  if (given.kind === "unknown")
+    throw new NoNative(`${given.text} may be several cells, and there's no telling how many`);
 }
 
 const sizeOf = ({ rows, columns }: GivenRange) => rows * columns;

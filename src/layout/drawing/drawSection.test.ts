@@ -56,7 +56,7 @@ describe("the cross-section", () => {
   });
 
   it("is refused where no depth is left for stone, or a depth is no length", () => {
-    expect(() => drawSection({ ...depths, borderHeightIn: 1.5 })).toThrow("no depth is left for stone");
+    expect(() => drawSection({ ...depths, borderHeightIn: 1.5 })).toThrow("leaving no depth for stone");
     expect(() => drawSection({ ...depths, borderHeightIn: Number.NaN })).toThrow("The border's height");
   });
 });

@@ -6,7 +6,7 @@ const groups = [
   {
     title: "Order stone",
     pages: [
-      { address: "STONE_TONS.html", title: "BED.STONE_TONS", about: "Stone for a bed by weight." },
+      { address: "STONE_TONS.html", title: "BED.STONE_TONS", about: "Stone for a bed, in tons." },
       { address: "STONE_BAGS.html", title: "BED.STONE_BAGS", about: "Bags of stone for a bed." },
     ],
   },

@@ -33,7 +33,7 @@ const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})
 /** What the measurements come to. */
 const shapeAmounts = {
   placedArea: {
-    label: "Cut-outs, total",
+    label: "Cut-outs together",
     unit: "sq ft",
     is: ({ cutOuts }) => (cutOuts > 0 ? "SUM({cutOuts.area})" : "0"),
   },
@@ -90,7 +90,7 @@ const shapeAmounts = {
     is: ({ way }) => (way === "round" ? "{innerBorder}*PI()*{innerDiameter.decimal}" : "0"),
   },
   squareCorners: {
-    label: "Square corners",
+    label: "Square corners in the run",
     unit: "corners",
     shows: "whole",
     is: byWay({
@@ -160,14 +160,14 @@ const workingAmounts = {
   stakes: {
     label: "Stakes",
     unit: "stakes",
-    how: "at ends, corners, through both pieces at joints, and between",
+    how: "at ends, joints, corners, and between",
     shows: "whole",
     is: overRuns(
       (run, corners, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`,
     ),
   },
   extraStakes: {
-    label: "Extra stakes to buy",
+    label: "Stakes to buy extra",
     unit: "stakes",
     shows: "whole",
     is: "MAX(0,{stakes}-{pieces}*{stakesPerPiece})",
@@ -193,7 +193,7 @@ const workingAmounts = {
   pins: {
     label: "Pins",
     unit: "pins",
-    how: "alternating rows, plus every lap and corner",
+    how: "rows, laps, and corners",
     shows: "whole",
     is: counted(`BED.PINS(${SPAN},{overlap},{pinSpacing},{cutAround},{pinBay})`, "pins", PINS_AROUND_OTHERS),
   },
@@ -218,7 +218,7 @@ const workingAmounts = {
   spoilLoads: {
     label: "Spoil loads",
     unit: "loads",
-    how: "by volume or by weight, whichever is more",
+    how: "by volume or weight, whichever is more",
     shows: "whole",
     is: "BED.LOADS({spoilYards},{truckYards},{soilTonsPerYard},{truckPayload})",
   },
@@ -245,7 +245,7 @@ const workingAmounts = {
   spreadTime: {
     label: "Wheelbarrow and spread",
     unit: "labor hours",
-    how: "2 min to load, 1/2 min to dump, 200 ft/min walking, then raking",
+    how: "2 min to load, 1/2 to dump, 200 ft/min; then rake",
     is: "BED.HAUL_HOURS({barrowTrips},{barrowDistance})+{stoneArea}/{rakeRate}",
   },
 } as const satisfies Record<string, Amount>;
@@ -265,7 +265,7 @@ export const priceAmounts = {
   price: {
     label: "Price",
     unit: "before tax",
-    how: "line prices plus overhead, or the minimum charge if that's more",
+    how: "or the minimum charge if that's more",
     shows: "money",
     // A text among the things compared would be passed over; added to 0 it is an error.
     is: "ROUND(MAX({minimumCharge}+0,{linePrices}+{overheadCost}),2)",

@@ -41,7 +41,7 @@ export const shapeFields = {
     reads: "whole",
     initial: "1",
     mayBeZero: true,
-    note: "1 if the other long side is a wall or a walk",
+    note: "1 if the other is a wall or walk",
   },
   shortBorders: { label: "Short sides with edging", unit: "sides", reads: "whole", initial: "2", mayBeZero: true },
   diameter: { label: "Diameter", unit: "ft", reads: "feet", initial: "" },
@@ -88,7 +88,7 @@ export const shapeFields = {
     reads: "number",
     initial: "0",
     mayBeZero: true,
-    note: "total for plants, posts, and the like that have no place in plan",
+    note: "plants, posts, and such, in total",
   },
   cutAround: {
     label: "Edge to pin around them",
@@ -111,7 +111,7 @@ export const depthFields = {
   },
   borderHeight: { label: "Edging height", unit: "in", reads: "inches", initial: "4" },
   trenchDepth: {
-    label: "Trench below scrape",
+    label: "Trench below the scrape",
     unit: "in",
     reads: "inches",
     initial: "1.5",
@@ -120,7 +120,7 @@ export const depthFields = {
   },
   trenchWidth: { label: "Trench width", unit: "in", reads: "inches", initial: "4" },
   topGap: {
-    label: "Gap below top edge",
+    label: "Gap below the top edge",
     unit: "in",
     reads: "inches",
     initial: "0.5",
@@ -148,7 +148,7 @@ export const depthFields = {
     note: "sand, loam, clay, blasted rock, or a swell like 25%",
   },
   soilTonsPerYard: {
-    label: "Soil weight, loose",
+    label: "Soil weight, dug",
     unit: "tons/cu yd",
     reads: "number",
     initial: "1.5",
@@ -164,10 +164,10 @@ export const supplyFields = {
     unit: "name",
     reads: "name",
     initial: "usual",
-    note: "color or metal, the way the order should say it",
+    note: "color or metal, for the order",
   },
   pieceLength: { label: "Edging piece length", unit: "ft", reads: "feet", initial: "8" },
-  pieceLap: { label: "Lap at joints", unit: "in", reads: "inches", initial: "2", mayBeZero: true },
+  pieceLap: { label: "Lap at a joint", unit: "in", reads: "inches", initial: "2", mayBeZero: true },
   stakeSpacing: { label: "Stake spacing, max", unit: "in", reads: "inches", initial: "30" },
   stakesPerPiece: {
     label: "Stakes included per piece",
@@ -207,7 +207,7 @@ export const crewFields = {
   crewRate: { label: "Crew rate, with burden", unit: "per labor hour", reads: "number", initial: "48" },
   crewSize: { label: "Crew size", unit: "people", reads: "whole", initial: "2" },
   crewDay: {
-    label: "Workday",
+    label: "Working day",
     unit: "hr",
     reads: "number",
     initial: "8",
@@ -219,7 +219,7 @@ export const crewFields = {
     reads: "number",
     initial: "1.2",
     // Spalding (1908): shovelling loosened soil alone takes 0.5 to 0.67 person-hours a cubic yard.
-    note: "cutting sod and loading (shoveling alone: 0.5 to 0.67)",
+    note: "with cutting sod (shoveling alone: 0.5 to 0.67)",
   },
   edgingRate: { label: "Set edging", unit: "lin ft/hr", reads: "number", initial: "14" },
   fabricRate: { label: "Lay and pin fabric", unit: "sq ft/hr", reads: "number", initial: "120" },
@@ -227,7 +227,7 @@ export const crewFields = {
   barrowSize: { label: "Wheelbarrow tray", unit: "cu ft", reads: "number", initial: "6" },
   barrowLoad: { label: "Wheelbarrow load limit", unit: "lb", reads: "number", initial: "300" },
   barrowDistance: { label: "Wheelbarrow distance", unit: "ft", reads: "feet", initial: "60", note: "one way" },
-  cleanUpHours: { label: "Cleanup", unit: "labor hours", reads: "number", initial: "1", mayBeZero: true },
+  cleanUpHours: { label: "Clean-up", unit: "labor hours", reads: "number", initial: "1", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 
 /** Prices, markups and charges: invented examples until the office types its own. */
@@ -240,9 +240,9 @@ export const moneyFields = {
   pinBoxCost: { label: "Box of pins", unit: "per box", reads: "number", initial: "18", mayBeZero: true },
   stoneCost: { label: "Stone", unit: "per ton", reads: "number", initial: "62", mayBeZero: true },
   deliveryCost: { label: "Delivery", unit: "per load", reads: "number", initial: "90", mayBeZero: true },
-  materialMarkup: { label: "Material markup", unit: "%", reads: "share", initial: "20%", mayBeZero: true },
-  laborMarkup: { label: "Labor markup", unit: "%", reads: "share", initial: "35%", mayBeZero: true },
-  haulingMarkup: { label: "Hauling markup", unit: "%", reads: "share", initial: "15%", mayBeZero: true },
+  materialMarkup: { label: "Markup on material", unit: "%", reads: "share", initial: "20%", mayBeZero: true },
+  laborMarkup: { label: "Markup on labor", unit: "%", reads: "share", initial: "35%", mayBeZero: true },
+  haulingMarkup: { label: "Markup on hauling", unit: "%", reads: "share", initial: "15%", mayBeZero: true },
   overhead: {
     label: "Overhead on cost",
     unit: "%",

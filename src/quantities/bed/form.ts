@@ -16,12 +16,12 @@ export const ways = {
   },
   widths: {
     label: "Widths from a base line",
-    hint: "a curved bed: widths taped square off a straight line, evenly spaced, end to end",
+    hint: "a curved bed: evenly spaced widths, square off a straight line",
     fields: ["spacing", "endBorders", "corners"],
   },
   points: {
     label: "Outline points",
-    hint: "corners by x and y from one stake, in order around the bed; check the sides with edging",
+    hint: "corners in order by x and y from one stake; check the sides with edging",
     fields: ["corners"],
   },
   area: {

@@ -14,19 +14,14 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "Longest run": "Overall length",
   "Widest place": "Overall width",
   "Square corners in the border": "Square corners in the edging",
-  "Square corners in the run": "Square corners",
   "Other area without stone": "Other areas to deduct",
   "Fabric edge round it": "Edge to pin around them",
   Scrape: "Scrape depth",
   "Border height": "Edging height",
-  "Trench below the scrape": "Trench below scrape",
-  "Gap below the top edge": "Gap below top edge",
   "Yard sells stone by": "Order increment",
   "Smallest stone order": "Minimum stone order",
-  "Soil weight, dug": "Soil weight, loose",
   "Border finish": "Edging finish",
   "Border piece": "Edging piece length",
-  "Lap at a joint": "Lap at joints",
   "Stakes at most apart": "Stake spacing, max",
   "Stakes that come with a piece": "Stakes included per piece",
   "Overlap of strips": "Strip overlap",
@@ -37,21 +32,14 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "Haul-off load": "Haul-off truck size",
   "Delivery load": "Delivery truck size",
   "People in the crew": "Crew size",
-  "Working day": "Workday",
   "Barrow tray": "Wheelbarrow tray",
   "Barrow load limit": "Wheelbarrow load limit",
   "Barrow run, one way": "Wheelbarrow distance",
-  "Clean-up": "Cleanup",
-  "Markup on material": "Material markup",
-  "Markup on labor": "Labor markup",
-  "Markup on hauling": "Hauling markup",
   "Smallest job charge": "Minimum charge",
-  "Cut-outs together": "Cut-outs, total",
   "Longest, along": "Length, longest",
   "Widest, across": "Width, widest",
   "Stone weighs": "Stone weight",
   "Border pieces": "Edging pieces",
-  "Stakes to buy extra": "Extra stakes to buy",
   "Strips side by side": "Fabric strips",
   "Fabric lying in the bed": "Fabric laid",
   "Dig, in the ground": "Excavation, bank",
@@ -72,11 +60,13 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "a job": "per job",
 };
 
+const today = new Map<unknown, string>(Object.entries(olderTexts));
+
 /**
  * A text of a block as today's blocks have it; any other content as it is.
  *
  * @example currentText("Barrow and spread") // "Wheelbarrow and spread"
  */
 export function currentText<Content>(text: Content): Content | string {
-  return typeof text === "string" && Object.hasOwn(olderTexts, text) ? (olderTexts[text] ?? text) : text;
+  return today.get(text) ?? text;
 }

@@ -39,8 +39,8 @@ describe("reading a form", () => {
 
   test.each([
     ["length", "eighteen", /“eighteen” as a length/],
-    ["waste", "10", /Type 10% \(or 0.10\) rather than 10/],
-    ["materialMarkup", "20", /Type 10% \(or 0.10\) rather than 10/],
+    ["waste", "10", /Type 10% or 0.10, not 10/],
+    ["materialMarkup", "20", /Type 10% or 0.10, not 10/],
     ["width", "-5", /less than 0/],
     ["roundedCorners", "1.5", /whole number/],
     ["stone", " ", /Stone is blank/],
@@ -184,7 +184,7 @@ describe("an estimate", () => {
     const bed = readForm(form({ typed: { length: "18", width: "5", trenchDepth: "4" } })).bed!;
     expect(() => estimateBed(bed)).toThrow(/border_height_in is 4 in/);
     expect(inFormWords("border_height_in is 4 in, and trench_depth_in takes it.")).toBe(
-      "“Edging height” is 4 in, and “Trench below scrape” takes it.",
+      "“Edging height” is 4 in, and “Trench below the scrape” takes it.",
     );
   });
 });

@@ -86,7 +86,7 @@ describe("the plan of the crew", () => {
 
   test("is refused without people or hours", () => {
     expect(() => plan([bed("Front walk")], { people: 0, dayHours: 8 })).toThrow(/Crew size is blank or 0/);
-    expect(() => plan([bed("Front walk")], { people: 2, dayHours: 0 })).toThrow(/Workday is blank or 0/);
+    expect(() => plan([bed("Front walk")], { people: 2, dayHours: 0 })).toThrow(/Working day is blank or 0/);
   });
 });
 

@@ -53,7 +53,7 @@ export interface CrewPlan {
  */
 export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, dayHours }: Crew): CrewPlan {
   if (!(people > 0)) throw new Problem("value", messages.zero("Crew size", "2"), "crewSize");
-  if (!(dayHours > 0)) throw new Problem("value", messages.zero("Workday", "8"), "crewDay");
+  if (!(dayHours > 0)) throw new Problem("value", messages.zero("Working day", "8"), "crewDay");
   const amounts = crewAmounts(beds, order);
   const standard = crewSteps.map((step) => planned(step, beds, amounts));
   // What was added by hand is done before the site is left, and some of it before the digging.

@@ -64,7 +64,7 @@ describe("an error", () => {
     });
     expect(told("=BED.PRICE_MARGIN(100,35)").error).toEqual({
       reason: "margin: 35 must be under 1.",
-      fix: "Type 10% (or 0.10) rather than 10.",
+      fix: "Type 10% or 0.10, not 10.",
     });
   });
 

@@ -71,7 +71,7 @@ function told({ name, kind, under, usual, zero }: DeclaredArgument, one: number,
     one < 0 && !(kind === "ft" && zero)
       ? `${name} is less than 0.`
       : under !== undefined && one >= under
-        ? `${name} is ${shown(one)}, and has to be under ${under}: 10% rather than 10.`
+        ? `${name} is ${shown(one)}, and it must be under ${under}. Type 10%, not 10.`
         : undefined;
   const isUnusual = usual && (one < usual[0] || one > usual[1]);
   const words =

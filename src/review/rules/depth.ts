@@ -94,7 +94,7 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
     yield seen(
       "stone",
       `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two thirds of it.`,
-      "Take smaller stone, or a higher border and more depth.",
+      "Use smaller stone, or taller edging and more depth.",
       size,
     );
   }
@@ -102,7 +102,7 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
     yield seen(
       "border",
       `${name()} is ${short(amount)} in deep behind a border of ${short(border.amount)} in (${areaAddress(border.cell)}): it spills over.`,
-      "Take a higher border or less depth.",
+      "Use taller edging or less depth.",
       border,
     );
   }

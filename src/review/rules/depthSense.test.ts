@@ -4,8 +4,8 @@ import { depthSense } from "./depth";
 
 const LOW = "Make it 1.5 in or more.";
 const HIGH = "Make it 6 in or less, or dismiss this with the reason.";
-const STONE = "Take smaller stone, or a higher border and more depth.";
-const BORDER = "Take a higher border or less depth.";
+const STONE = "Use smaller stone, or taller edging and more depth.";
+const BORDER = "Use taller edging or less depth.";
 
 /** What is to be done about a depth of stone, in inches, with the stone's size and the border's height. */
 const todos = (depth: number, size: number | "" = "", border: number | "" = "") =>

@@ -85,8 +85,8 @@ test("what has no ordinary form is left as its value, and named with the reason"
   const { plan, leftAsValues } = toPlain(region);
   expect(plan.formulas[0]!.slice(1)).toEqual([3, 7, "", 100]);
   expect(leftAsValues.map(({ to, reason }) => `${to}: ${reason}`)).toEqual([
-    "B1: BED.CUT_COUNT has no ordinary form: the best way to cut is searched for, which no arithmetic does",
-    "C1: D1&A1 puts text together, which ordinary arithmetic cannot read",
+    "B1: BED.CUT_COUNT has no ordinary form: it searches for the best cut plan, which an ordinary formula can't do",
+    "C1: D1&A1 joins text, which an ordinary formula can't read",
     "E1: it defines names within the formula (LET or LAMBDA)",
   ]);
   expect(plan.looks.map(({ area }) => [area.row, area.column])).toContainEqual([0, 1]);
