@@ -105,9 +105,7 @@ describe("what is no quantity is refused, and the message names the argument", (
 describe("a share of whole percents is met with the advice to type 10%", () => {
   test.each(EVERY_ARGUMENT.filter(({ argument }) => argument.kind === "shareUnderOne"))("$id: $name", (tried) => {
     for (const value of [1, 10, "10", "100%"])
-      expect(cellErrorOf(() => tried.callWith(value)).message).toMatch(
-        /must be under 1\. Type 10% or 0.10, not 10/,
-      );
+      expect(cellErrorOf(() => tried.callWith(value)).message).toMatch(/must be under 1\. Type 10% or 0.10, not 10/);
     expect(tried.callWith("8%")).toBe(tried.callWith(0.08));
     expect(tried.callWith(0.999)).toBeGreaterThan(0);
   });

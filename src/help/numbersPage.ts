@@ -82,7 +82,7 @@ function stoneTable(): string {
       "Still ordinary, tons",
       "That range",
       "Source",
-      "How sure",
+      "Severity",
     ],
     STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
       escaped(name),
@@ -98,7 +98,7 @@ function stoneTable(): string {
 
 function soilTable(): string {
   return table(
-    ["Soil", "Swell", "Source", "How sure"],
+    ["Soil", "Swell", "Source", "Severity"],
     SOILS.map(({ name, swell, source, sure }) => [escaped(name), percent(swell), escaped(source), HOW_SURE[sure]]),
   );
 }

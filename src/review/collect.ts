@@ -164,18 +164,13 @@ export function uncheckedOf(study: Study, scope: Scope): Unchecked[] {
     note(
       `Everything outside ${scope.kind === "sheet" ? scope.sheet : `the selection on ${scope.sheet}`}`,
       "",
-      "It was not asked for.",
+      "You didn't ask to check it.",
     );
   }
   for (const { name, visibility, protected: isProtected } of book.facts.sheets) {
-    if (visibility === "VeryHidden")
-      note(`Sheet ${name}`, name, "It is hidden so that the host does not offer to show it.");
+    if (visibility === "VeryHidden") note(`Sheet ${name}`, name, "It's hidden so deep that Unhide doesn't list it.");
     else if (isProtected)
-      note(
-        `Sheet ${name}`,
-        name,
-        "It is protected, and its formulas may not show. Take the protection off to have it checked.",
-      );
+      note(`Sheet ${name}`, name, "It's protected, so its formulas may not show. Unprotect it to check it.");
   }
   const cells = cellsByPattern(study);
   for (const [what, why, isSo] of KINDS) {
@@ -185,7 +180,7 @@ export function uncheckedOf(study: Study, scope: Scope): Unchecked[] {
     const count = patterns.reduce((sum, pattern) => sum + must(cells.get(pattern)).count, 0);
     note(`${counted(count, "formula")} ${what(patterns)}`, list(places.map((cell) => address(book, cell))), why);
   }
-  note("Whether what was typed is what was taped and agreed", "", "Only the tape and the supplier know.");
+  note("Whether what you typed is what was taped and agreed", "", "Only the tape and your supplier can tell.");
   return unchecked;
 }
 
@@ -196,17 +191,17 @@ const KINDS: readonly (readonly [
 ])[] = [
   [
     () => "not read",
-    "It is written in a way that this check does not know.",
+    "This check can't read how it's written.",
     ({ tree, workbooks }) => tree === undefined && workbooks.length === 0,
   ],
   [
     (patterns) => `with other workbooks: ${list([...new Set(patterns.flatMap(({ workbooks }) => workbooks))])}`,
-    "What stands there cannot be seen from here.",
+    "This check can't see what's there.",
     ({ workbooks }) => workbooks.length > 0,
   ],
   [
     () => "with cells chosen at run time",
-    "INDIRECT, OFFSET and ranges that end at a function cannot be followed.",
+    "This check can't follow INDIRECT, OFFSET, or ranges that end at a function.",
     ({ wanders }) => wanders,
   ],
 ];

@@ -27,8 +27,8 @@ test("the report has a row for each finding, the costliest first, with its safe 
   const rows = reportRows(sortDismissed(findings, []), unchecked, "Jobs of March");
   expect(rows.slice(0, 3).map(({ kind, cells }) => [kind, cells[0]])).toEqual([
     ["title", "Sheet check: Jobs of March"],
-    ["note", "2 slips."],
-    ["heading", "How sure"],
+    ["note", "2 errors."],
+    ["heading", "Severity"],
   ]);
   expect(
     rows.filter(({ kind }) => kind === "finding").map(({ level, cells }) => [level, cells[1], cells.at(-1)]),
@@ -37,19 +37,19 @@ test("the report has a row for each finding, the costliest first, with its safe 
     ["slip", "Jobs!D6", "Jobs!D6: =SUM(D2:D4) → =SUM(D2:D5)"],
     ["slip", "Jobs!D3", "Jobs!D3: 40 → =B3*C3"],
   ]);
-  expect(rows.at(-1)?.cells[0]).toBe("Whether what was typed is what was taped and agreed");
+  expect(rows.at(-1)?.cells[0]).toBe("Whether what you typed is what was taped and agreed");
 });
 
 test("what was dismissed stands below with its reason", () => {
   const sorted = sortDismissed(findings, [dismiss(findings[1]!, "round corner", "2026-03-02")]);
-  expect(summaryOf(sorted)).toBe("1 slip. 1 dismissed.");
+  expect(summaryOf(sorted)).toBe("1 error. 1 ignored.");
   const rows = reportRows(sorted, unchecked, "Jobs");
-  expect(rows.find(({ cells }) => cells[0] === "Dismissed" && cells[1] === "Jobs!D3")?.cells.slice(3)).toEqual([
+  expect(rows.find(({ cells }) => cells[0] === "Ignored" && cells[1] === "Jobs!D3")?.cells.slice(3)).toEqual([
     "round corner",
     "2026-03-02",
   ]);
 });
 
 test("a clean sheet is told it is clean", () => {
-  expect(summaryOf({ open: [], dismissed: [], gone: [] })).toBe("Nothing found. What was not looked at stands below.");
+  expect(summaryOf({ open: [], dismissed: [], gone: [] })).toBe("Nothing found. What wasn't checked is below.");
 });

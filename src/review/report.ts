@@ -13,16 +13,16 @@ export interface ReportRow {
 }
 
 export const reportHeadings = [
-  "How sure",
+  "Severity",
   "Where",
   "What",
-  "What was seen",
+  "What we found",
   "Why it matters",
   "What to do",
-  "Safe fix",
+  "Suggested fix",
 ] as const;
 
-const LEVEL_WORDS: Readonly<Record<Level, string>> = { slip: "Slip", odd: "Odd", question: "Question" };
+const LEVEL_WORDS: Readonly<Record<Level, string>> = { slip: "Error", odd: "Warning", question: "Question" };
 
 /**
  * A check as rows for a sheet: the open findings, those that were dismissed with their reasons, and what was not
@@ -44,12 +44,12 @@ export function reportRows(sorted: Sorted, unchecked: readonly Unchecked[], abou
     });
   }
   if (dismissed.length > 0) {
-    rows.push({ kind: "heading", cells: ["Dismissed", "Where", "What", "Reason", "Day"] });
+    rows.push({ kind: "heading", cells: ["Ignored", "Where", "What", "Reason", "Date"] });
     for (const { finding, dismissal } of dismissed) {
-      rows.push({ kind: "note", cells: ["Dismissed", finding.where, finding.title, dismissal.reason, dismissal.on] });
+      rows.push({ kind: "note", cells: ["Ignored", finding.where, finding.title, dismissal.reason, dismissal.on] });
     }
   }
-  rows.push({ kind: "heading", cells: ["Not looked at", "Where", "Why"] });
+  rows.push({ kind: "heading", cells: ["Not checked", "Where", "Why"] });
   for (const { what, where, why } of unchecked) rows.push({ kind: "note", cells: [what, where, why] });
   return rows;
 }
@@ -61,12 +61,12 @@ export function summaryOf({ open, dismissed }: Sorted): string {
     return number === 0 ? [] : [`${number} ${number === 1 ? one : many}`];
   };
   const parts = [
-    ...count("slip", "slip", "slips"),
-    ...count("odd", "odd thing", "odd things"),
+    ...count("slip", "error", "errors"),
+    ...count("odd", "warning", "warnings"),
     ...count("question", "question", "questions"),
   ];
-  const left = dismissed.length > 0 ? ` ${dismissed.length} dismissed.` : "";
-  return (parts.length === 0 ? "Nothing found. What was not looked at stands below." : `${parts.join(", ")}.`) + left;
+  const left = dismissed.length > 0 ? ` ${dismissed.length} ignored.` : "";
+  return (parts.length === 0 ? "Nothing found. What wasn't checked is below." : `${parts.join(", ")}.`) + left;
 }
 
 /** `F7: 62 → =D7*E7`; of many the first. */

@@ -20,7 +20,7 @@ export function short(value: number): string {
 }
 
 /** A share as a finding shows it: `8 %`, `12.5 %`. */
-export const percent = (share: number): string => `${short(Number((share * 100).toPrecision(4)))} %`;
+export const percent = (share: number): string => `${short(Number((share * 100).toPrecision(4)))}%`;
 
 /** `a`, `a and b`, `a, b and c`; of many the first few and how many more. */
 export function list(items: readonly string[], most = 5): string {

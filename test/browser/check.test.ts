@@ -41,7 +41,7 @@ function formula(address: string): Promise<unknown> {
 
 async function check(): Promise<void> {
   await page.getByRole("button", { name: "Check", exact: true }).click();
-  await expect.poll(() => page.getByRole("heading", { name: "Not looked at" }).count()).toBe(1);
+  await expect.poll(() => page.getByRole("heading", { name: "Not checked" }).count()).toBe(1);
   await expect.poll(() => page.locator("progress:not(#practice-progress)").count()).toBe(0);
 }
 
@@ -74,7 +74,7 @@ describe("checking the sheets", () => {
     await write({ L8: 0.6, I9: 10, M17: "=SUM(M5:M14)", G11: 0.25 });
     await check();
     await picture(page, "check-found");
-    const card = findings().filter({ hasText: "A number stands where its neighbors have a formula" });
+    const card = findings().filter({ hasText: "A number where the cells next to it have a formula" });
     await card.getByRole("button", { name: "Go to Jobs!L8" }).click();
     await card.getByText("A safe fix").click();
     expect(await card.getByRole("row").last().textContent()).toContain("=BED.STONE_TONS(J8,G8,H8,I8)");

@@ -136,7 +136,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await plant({ L8: 0.6, G11: 0.25 });
     await keys.open("Check the sheets", "Check the sheets");
     await keys.press(/^Check$/);
-    await page.getByRole("heading", { name: "Not looked at" }).waitFor();
+    await page.getByRole("heading", { name: "Not checked" }).waitFor();
     await keys.arrives(/^Check$/);
     await keys.press(/^Let it be…$/);
     await keys.arrives(/^Why it may stay$/);
@@ -144,7 +144,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^(Go to|Let it be|A safe fix)/);
     await keys.open("Check the sheets", "Check the sheets");
     await keys.press(/^Check$/);
-    await page.getByRole("heading", { name: "Not looked at" }).waitFor();
+    await page.getByRole("heading", { name: "Not checked" }).waitFor();
     await keys.press(/^A safe fix$/);
     await keys.press(/^Write the fix$/);
     await said(/^Written: /);

@@ -65,7 +65,7 @@ test("hostile words show as words on every screen, and stand as words in every c
   );
   await press(page, "Check the sheets");
   await press(page, "Check");
-  await page.getByRole("heading", { name: "Not looked at" }).waitFor();
+  await page.getByRole("heading", { name: "Not checked" }).waitFor();
   await press(page, "Put the report on a sheet");
   await page.getByText("The report stands on").waitFor();
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });

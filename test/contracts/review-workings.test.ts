@@ -149,6 +149,6 @@ test("a list has no working, and its arguments and rule are told all the same", 
   const evaluate: Evaluate = (text) =>
     text.startsWith("BED.") ? [["stock no."], [1]] : text === "A1:A2" ? [[4], [5]] : 16;
   const explained = explain("=BED.CUT_LIST(B1,A1:A2)", { evaluate, knowledge });
-  expect(explained).toMatchObject({ result: "a list", working: [], title: "BED.CUT_LIST: a plan of cuts" });
+  expect(explained).toMatchObject({ result: "a list", working: [], title: "BED.CUT_LIST: a cut list" });
   expect(explained?.arguments.map(({ value }) => value)).toEqual(["16 ft", "4; 5 ft", "left out", "left out: 0 in"]);
 });

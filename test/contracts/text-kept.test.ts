@@ -57,17 +57,17 @@ describe("text that begins like a formula stays asleep", () => {
     const { template } = templateOfCells(
       await readToSave("cells"),
       new Map(),
-      { name: "Day", note: "", by: "" },
+      { name: "Date", note: "", by: "" },
       new Date(),
     );
     expect(template.cells.filter(({ at }) => at.startsWith("A")).map(({ text }) => text)).toEqual(ASLEEP);
     const inserted = await insertPlan((at) => templatePlan(template, new Map(), at), {
       kind: "new sheet",
-      name: "Day",
+      name: "Date",
     });
-    expect(inserted.done && column("Day")).toEqual(asleep);
+    expect(inserted.done && column("Date")).toEqual(asleep);
     // A formula that shows it is still a formula.
-    expect(column("Day", 1)[1]).toMatchObject({ formula: "=A1", value: "=1+1" });
+    expect(column("Date", 1)[1]).toMatchObject({ formula: "=A1", value: "=1+1" });
   });
 
   test("when a change of its cell is taken back", async () => {

@@ -105,7 +105,7 @@ const places: readonly (readonly [string, (text: string) => Plan])[] = [
         {
           format: "bedrow-template",
           version: 1,
-          name: "Day",
+          name: "Date",
           rows: 2,
           columns: 1,
           widths: [20],

@@ -21,11 +21,11 @@ const MISTAKES: Readonly<Record<string, CellValue>> = {
   "Jobs!T14":
     "=I14*StonePrice+J14*RollPrice+ROUNDUP(K14/100,0)*PinPrice+M14*PiecePrice+Q13*LoadPrice+R14*DeliveryPrice+S14*CrewRate",
   "Jobs!T20": "=SUM(T5:T9,T11:T19)",
-  "Jobs!U13": 35, // for 35 %
+  "Jobs!U13": 35, // for 35%
   "Jobs!V8": 1400, // typed over
   "Jobs!V16": "=T16/(1-U16)", // a margin, below the heading Markup
   "Jobs!V20": "=SUM(V5:V17)",
-  "Rates!B2": 7, // for 7 %
+  "Rates!B2": 7, // for 7%
 };
 
 /** What only a person can put back, since no formula knows it. */

@@ -33,7 +33,7 @@ export const TINY: Sized = { words: "1 sheet, 3 rows", office: officeOf(list(3))
 
 /** What an office books: no list of beds, but it has to be read by whatever reads a workbook. */
 function ledger(rows: number): Record<string, string | number> {
-  const cells: Record<string, string | number> = { A1: "Day", B1: "Paid for", C1: "Amount" };
+  const cells: Record<string, string | number> = { A1: "Date", B1: "Paid for", C1: "Amount" };
   for (let row = 2; row < rows + 2; row++)
     Object.assign(cells, { [`A${row}`]: 45_000 + row, [`B${row}`]: "stone", [`C${row}`]: row % 700 });
   return cells;

@@ -12,7 +12,7 @@ interface FindingCardProps {
   readonly onDismiss: (reason: string) => void;
 }
 
-const LEVELS: Readonly<Record<Level, string>> = { slip: "Slip", odd: "Odd", question: "Question" };
+const LEVELS: Readonly<Record<Level, string>> = { slip: "Error", odd: "Warning", question: "Question" };
 const MOST_SHOWN = 6;
 
 /** One finding: where, what was seen, why it matters, what to do; with its fix and a way to let it be. */

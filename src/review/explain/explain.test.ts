@@ -24,7 +24,7 @@ describe("a call of ours", () => {
       ["area", "BED.AREA_RECTANGLE(B2,C2)", "92.5 sq ft"],
       ["depth_in", "D2", "2 in"],
       ["stone", '"river rock"', "river rock: 1.35 tons/cu yd"],
-      ["waste", "8%", "8 %"],
+      ["waste", "8%", "8%"],
     ]);
     expect(explained.arguments[1]?.reads).toBe("Front walk, Depth (in)");
   });
@@ -37,8 +37,8 @@ describe("a call of ours", () => {
     // By hand: 92.5 × 2 ÷ 324 = 0.570988; × 1.08 = 0.616667; × 1.35 = 0.8325.
     expect(explained.working).toEqual([
       "92.5 × 2 ÷ 324 = 0.570988 cu yd",
-      "and 8 % waste: 0.570988 × 1.08 = 0.616667 cu yd",
-      "0.616667 × 1.35 tons a cubic yard = 0.8325 tons",
+      "plus 8% waste: 0.570988 × 1.08 = 0.616667 cu yd",
+      "0.616667 × 1.35 tons/cu yd = 0.8325 tons",
     ]);
     expect(explained.result).toBe("0.8325 tons");
   });
@@ -76,8 +76,8 @@ describe("an error", () => {
   test("is explained from the arguments where nobody knows the function's own words", () => {
     const silent = { ...cellAround(sheet(bed), place, knowledge, () => ({ error: "#VALUE!" })) };
     expect(explain("=BED.STONE_YARDS(B3,2)", silent)?.error).toEqual({
-      reason: "area is blank, and has to be given.",
-      fix: "Mend area, which is B3.",
+      reason: "area is blank, and it's required.",
+      fix: "Fix area, which is B3.",
     });
   });
 });
@@ -86,7 +86,7 @@ describe("a plain formula", () => {
   test("shows the branch that counts, the numbers put in, and only the calls that it comes to", () => {
     const explained = told('=IF(B2="",0,BED.FEET(B2)*(1+C2))', bed);
     expect(explained.working).toEqual([
-      '“18\' 6"” = "" is not true: the second part counts',
+      '“18\' 6"” = "" is false: takes the second part',
       "BED.FEET(“18' 6\"”) × (1 + 5) = 111",
     ]);
     expect(explained.inside.map(({ text }) => text)).toEqual(["BED.FEET(B2)"]);
@@ -103,10 +103,10 @@ describe("a price in one strip", () => {
     const facts = factsOf(ours(1));
     const used = facts.sheets[0]!.used!;
     const row = used.values.findIndex((cells) => cells[0] === "Stone" && cells[2] === "tons");
-    // 1 ton at 66 with 22 % on it.
+    // 1 ton at 66 with 22% on it.
     expect(
       priceStrip(facts, { sheet: "Front walk", row, column: 6 })?.steps.map(({ what, how }) => [what, how]),
-    ).toEqual([["Stone", "1 ton × 66.00 = 66.00; + 22 % = 80.52"]]);
+    ).toEqual([["Stone", "1 ton × 66.00 = 66.00; + 22% = 80.52"]]);
   });
 
   test("of a block: its lines and its overhead come to its price", () => {
@@ -123,7 +123,7 @@ describe("a price in one strip", () => {
     const steps = priceStrip(facts, { sheet: "Maple Terrace", row, column: 4 })!.steps;
     expect(steps).toHaveLength(15);
     expect(steps[0]).toMatchObject({ what: "River rock", how: "3.5 tons × 61.00 = 213.50" });
-    expect(steps.slice(-2).map(({ what, how }) => `${what}: ${how}`)).toEqual(["Overhead: 183.85", "Margin: 22 %"]);
+    expect(steps.slice(-2).map(({ what, how }) => `${what}: ${how}`)).toEqual(["Overhead: 183.85", "Margin: 22%"]);
   });
 
   test("of a cell that holds no price there is none", () => {

@@ -64,13 +64,16 @@ export function errorOf(
   }
   const wrong = given.find(({ problem }) => problem !== undefined);
   if (wrong)
-    return { reason: must(wrong.problem), fix: `Mend ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
+    return { reason: must(wrong.problem), fix: `Fix ${wrong.name}${wrong.text ? `, which is ${wrong.text}` : ""}.` };
   if (failure.error === "#NAME?") {
-    return { reason: "The host does not know this function.", fix: "Load the add-in, then work the sheet out again." };
+    return {
+      reason: "Your spreadsheet program doesn't know this function.",
+      fix: "Load the add-in, then recalculate.",
+    };
   }
-  if (failure.error === "#N/A") return { reason: "A name stands in no table.", fix: "Check how the name is spelled." };
+  if (failure.error === "#N/A") return { reason: "A name isn't in the list.", fix: "Check the spelling." };
   if (failure.error === "#DIV/0!")
-    return { reason: "It divides by 0 or by a blank.", fix: "Fill in what it divides by." };
+    return { reason: "It divides by 0 or a blank.", fix: "Type a value in the cell it divides by." };
   return { reason: `It gives ${failure.error}.`, fix: "Check each value and its unit." };
 }
 

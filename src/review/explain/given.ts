@@ -22,11 +22,11 @@ export function explainArgument(
   const value = text === "" ? null : evaluate(text);
   const tell: Tell = (words, more = {}) => ({ name, text, value: words, ...more });
   if (value === undefined) return tell("not worked out here");
-  if (isFailure(value)) return tell(value.error, { problem: `${name} comes as an error of its own.` });
+  if (isFailure(value)) return tell(value.error, { problem: `${name} is an error itself.` });
   if (many) return readRange(argument, value, evaluate, knowledge, tell);
   const one = isRange(value) ? (value.length === 1 && value[0]?.length === 1 ? must(value[0][0]) : undefined) : value;
-  if (one === undefined) return tell(valueShown(value), { problem: `${name} is a range of cells; give one cell.` });
-  if (isFailure(one)) return tell(one.error, { problem: `${name} comes as an error of its own.` });
+  if (one === undefined) return tell(valueShown(value), { problem: `${name} is a range of cells. Give one cell.` });
+  if (isFailure(one)) return tell(one.error, { problem: `${name} is an error itself.` });
   if (one === null || isBlank(one, argument)) return leftOut(argument, text, knowledge, tell);
   if (typeof one === "boolean") return tell(one ? "TRUE" : "FALSE");
   if (typeof one === "number") return told(argument, one, tell);
@@ -58,7 +58,7 @@ function leftOut(argument: DeclaredArgument, text: string, knowledge: Knowledge,
   const { name, kind, fallback, blankIs } = argument;
   const instead = fallback ?? blankIs;
   const how = text === "" ? "left out" : "blank";
-  if (instead === undefined) return tell(how, { problem: `${name} is ${how}, and has to be given.` });
+  if (instead === undefined) return tell(how, { problem: `${name} is ${how}, and it's required.` });
   if (instead === "") return tell(how);
   const row = typeof instead === "string" ? named(argument, instead, knowledge) : undefined;
   if (row) return tell(`${how}: ${instead}, ${figureWords(argument, row.figure)}`, { source: row.source });
@@ -75,7 +75,7 @@ function told({ name, kind, under, usual, zero }: DeclaredArgument, one: number,
         : undefined;
   const isUnusual = usual && (one < usual[0] || one > usual[1]);
   const words =
-    withUnit(one, kind) + (isUnusual && !problem ? `, where ${shown(usual[0])} to ${shown(usual[1])} is ordinary` : "");
+    withUnit(one, kind) + (isUnusual && !problem ? `, where ${shown(usual[0])} to ${shown(usual[1])} is typical` : "");
   return tell(words, problem === undefined ? {} : { problem });
 }
 

@@ -61,7 +61,7 @@ export function plainWorking(whole: string, tree: Tree, evaluate: Evaluate): str
     const holds = evaluate(condition);
     if (typeof holds !== "boolean" && typeof holds !== "number") break;
     lines.push(
-      `${withNumbers(condition, evaluate)} is ${holds ? "true" : "not true"}: ${holds ? "the first part counts" : "the second part counts"}`,
+      `${withNumbers(condition, evaluate)} is ${holds ? "true" : "false"}: ${holds ? "takes the first part" : "takes the second part"}`,
     );
     const place = holds ? 0 : 1;
     if (branches[place] === undefined || branches[place] === "") break;

@@ -59,7 +59,7 @@ describe("a cell that a function takes in another unit", () => {
         seen:
           "F2 (“Front walk”, “Order”) gives C2 (“Front walk”, “Depth (ft)”, in ft) to depth_in of BED.STONE_TONS, " +
           "which takes inches: 12 times too small.",
-        todo: "Turn it into inches in the formula, or correct the heading.",
+        todo: "Convert it to inches in the formula, or correct the heading.",
         fix: undefined,
       },
     ]);
@@ -69,8 +69,8 @@ describe("a cell that a function takes in another unit", () => {
         rank: 60,
         seen:
           "F2 (“Front walk”, “Order”) gives B2 (“Front walk”, “Length (ft)”, in ft) to area of BED.STONE_TONS, " +
-          "which takes square feet: that is another kind of measure.",
-        todo: "Check which cell is meant.",
+          "which takes square feet: that's a different kind of measurement.",
+        todo: "Check that it reads the right cell.",
       },
     ]);
   });

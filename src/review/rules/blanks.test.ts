@@ -19,8 +19,8 @@ describe("a formula that was cleared", () => {
         level: "slip",
         rank: 40,
         cells: ["D4"],
-        seen: "D4 (“Patio”, “Area (sq ft)”) is blank; the cells beside it have a formula, and what it reads is there.",
-        todo: "Put the formula back, or dismiss this with the reason.",
+        seen: "D4 (“Patio”, “Area (sq ft)”) is blank, but the cells next to it have a formula and the cells it reads are filled in.",
+        todo: "Put the formula back, or ignore this and say why.",
         fix: { D4: "=B4*C4" },
       },
     ]);
@@ -58,8 +58,8 @@ describe("a blank that a formula reads", () => {
         rank: 40,
         cells: ["C4"],
         related: ["D4"],
-        seen: "C4 (“Patio”, “Width (ft)”) is blank, and D4 reckons without it.",
-        todo: "Type what belongs there.",
+        seen: "C4 (“Patio”, “Width (ft)”) is blank, so D4 is worked out without it.",
+        todo: "Type a value.",
         fix: undefined,
       },
     ]);
@@ -71,7 +71,7 @@ describe("a blank that a formula reads", () => {
       ...[2, 3, 4, 5, 6].map((row) => ["Stone", row === 4 ? "" : 12, 6, `=B${row}*C${row}`]),
     ];
     expect(findWith(blanks, rows)).toMatchObject([
-      { level: "question", cells: ["B4"], todo: "Type the quantity, or dismiss this if the line is not wanted." },
+      { level: "question", cells: ["B4"], todo: "Type the quantity, or ignore this if you don't need the line." },
     ]);
   });
 

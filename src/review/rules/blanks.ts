@@ -17,7 +17,7 @@ export const blanks: Rule = {
   title: "A blank feeds a total",
   level: "slip",
   rank: 40,
-  matters: "A blank counts as nothing: the line looks reckoned, and is worth 0.",
+  matters: "A blank counts as 0, so the line looks priced but adds nothing.",
   *look(study) {
     for (const { cell, family, holds } of study.outliers) {
       if (holds === "blank" && study.isChecked(cell.sheet)) yield cleared(study, cell, family);
@@ -36,8 +36,8 @@ function cleared(study: Study, cell: Cell, family: Family): Observation {
     cell,
     group: `${cell.sheet}:${family.line.at}:${family.skeleton}`,
     about: "formula gone",
-    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is blank; the cells beside it have a formula, and what it reads is there.`,
-    todo: "Put the formula back, or dismiss this with the reason.",
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is blank, but the cells next to it have a formula and the cells it reads are filled in.`,
+    todo: "Put the formula back, or ignore this and say why.",
     ...(formula !== undefined && { fix: [change(study, cell, formula)] }),
   };
 }
@@ -90,8 +90,8 @@ function observeBlanks(study: Study, { sheet, row, column }: Cell, member: Cell)
     more: [member],
     group: `${sheet}:${column}`,
     about: "blank",
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is blank, and ${areaAddress(member)} reckons without it.`,
-    todo: isQuantity ? "Type the quantity, or dismiss this if the line is not wanted." : "Type what belongs there.",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is blank, so ${areaAddress(member)} is worked out without it.`,
+    todo: isQuantity ? "Type the quantity, or ignore this if you don't need the line." : "Type a value.",
     ...(isQuantity && { level: "question" as const }),
   };
 }
@@ -118,10 +118,10 @@ function isFilled({ book }: Study, family: Family, place: number, member: Cell, 
 
 export const emptyFactor: Rule = {
   id: "empty-factor",
-  title: "A formula reckons with an empty cell",
+  title: "A formula reads an empty cell",
   level: "odd",
   rank: 35,
-  matters: "An empty cell is 0: the line is worth nothing, or the share is not added.",
+  matters: "An empty cell is 0, so the line comes to nothing or the % isn't added.",
   covers: ["blank"],
   *look(study) {
     // Lines that are filled down have spare ones among them; they are looked at together, elsewhere.
@@ -148,8 +148,8 @@ function observeEmptyFactor(study: Study, cell: Cell, pattern: Pattern): Observa
         more: [cell],
         group: `${sheet}:${row}:${column}`,
         about: "empty",
-        seen: `${areaAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reckons with it.`,
-        todo: isNamed ? "Type what belongs there, or dismiss this if nothing does." : "Check which cell is meant.",
+        seen: `${areaAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reads it.`,
+        todo: isNamed ? "Type a value, or ignore this if it should be empty." : "Check that it reads the right cell.",
         // A place that is labelled may have been left empty on purpose.
         ...(isNamed && { level: "question" as const }),
       },

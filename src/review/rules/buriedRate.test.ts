@@ -169,7 +169,7 @@ describe("a rate that is typed into a formula", () => {
 
   test("of a share is said in percent", () => {
     expect(findWith(buriedRate, job("=B2*1.08"))[0]!.seen).toBe(
-      "C2 (“Front walk”, “Labor”) has 8 % typed into =B2*1.08; “Waste” in Rates!B2 is 8 %.",
+      "C2 (“Front walk”, “Labor”) has 8% typed into =B2*1.08; “Waste” in Rates!B2 is 8%.",
     );
   });
 

@@ -21,7 +21,7 @@ describe("a date in a column of lengths", () => {
         rank: 100,
         cells: ["B2"],
         seen: "B2 (“Walk”, “Width (ft)”) holds the date 4/6/2026, not a length.",
-        todo: `If 4-6 was typed, make it 4' 6".`,
+        todo: `If you typed 4-6, change it to 4' 6".`,
         fix: { B2: `4' 6"` },
         formats: { B2: "General" },
       },
@@ -35,7 +35,7 @@ describe("a date in a column of lengths", () => {
     ["of a month and a year", "Width", APRIL_6, "mmm-yy"],
   ])("is typed again where it is %s", (_, heading, value, format) => {
     const [found] = findWith(dateAsLength, bed(heading, value, format));
-    expect(found).toMatchObject({ todo: `Type the length with its marks, such as 4' 6".`, fix: undefined });
+    expect(found).toMatchObject({ todo: `Type the length with its marks, like 4' 6".`, fix: undefined });
   });
 
   test("is found where only a formula takes it for a length", () => {

@@ -17,10 +17,10 @@ const FIRST_YEAR = "1930";
 
 export const dateAsLength: Rule = {
   id: "date-as-length",
-  title: "A length was turned into a date",
+  title: "A length turned into a date",
   level: "slip",
   rank: 100,
-  matters: "Spreadsheet programs turn 4-6 and 3/4 into a day, which counts as tens of thousands of feet.",
+  matters: "Spreadsheets turn 4-6 and 3/4 into dates, which count as tens of thousands of feet.",
   covers: ["depth-sense"],
   look: (study) =>
     eachCell(study, (cell, grid) => {
@@ -54,8 +54,8 @@ function observe(study: Study, cell: Cell, format: string): Observation | undefi
     about: String(number),
     seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the date ${feet}/${inches}/${year}, not a length.`,
     todo: isLikely
-      ? `If ${feet}-${inches} was typed, make it ${meant}.`
-      : `Type the length with its marks, such as 4' 6".`,
+      ? `If you typed ${feet}-${inches}, change it to ${meant}.`
+      : `Type the length with its marks, like 4' 6".`,
     ...(isLikely && { fix: [change(study, cell, meant, "General")] }),
   };
 }

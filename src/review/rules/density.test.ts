@@ -46,20 +46,20 @@ describe("the weight of a stone", () => {
       {
         cells: ["B2"],
         seen:
-          "B2 (“Stone density (tons/cu yd)”, “Front walk”) makes the stone 1.9 tons a cubic yard; ordinary stone is 1.013 to 1.688, " +
+          "B2 (“Stone density (tons/cu yd)”, “Front walk”) makes the stone 1.9 tons/cu yd; ordinary stone is 1.013 to 1.688, " +
           "lava and pumice 0.405 to 0.81.",
-        todo: "Type the weight of the supplier's scale ticket, in short tons a loose cubic yard.",
+        todo: "Type the weight from your supplier's scale ticket, in tons per loose cubic yard.",
       },
     ]);
   });
 
   test.each([
     // 2,700 lb / 2,000 = 1.35 tons; 100 lb per cu ft x 27 / 2,000 = 1.35 tons.
-    [2700, " It looks like pounds a cubic yard: 1.35 tons."],
-    [1001, " It looks like pounds a cubic yard: 0.501 tons."],
-    [1000, " It looks like pounds a cubic foot: 13.5 tons."],
-    [100, " It looks like pounds a cubic foot: 1.35 tons."],
-    [21, " It looks like pounds a cubic foot: 0.284 tons."],
+    [2700, " It looks like pounds per cubic yard: 1.35 tons."],
+    [1001, " It looks like pounds per cubic yard: 0.501 tons."],
+    [1000, " It looks like pounds per cubic foot: 13.5 tons."],
+    [100, " It looks like pounds per cubic foot: 1.35 tons."],
+    [21, " It looks like pounds per cubic foot: 0.284 tons."],
     [20, ""],
   ])("of %i says which unit it may be in", (typed, says) => {
     const [found] = findWith(density, weighs(typed));

@@ -17,10 +17,10 @@ const LIGHT = [30 * TONS, 60 * TONS] as const;
 
 export const density: Rule = {
   id: "density",
-  title: "A weight that no loose stone has",
+  title: "A stone weight that can't be right",
   level: "slip",
   rank: 60,
-  matters: "Tons, loads and barrow trips all follow from it.",
+  matters: "Tons, loads, and wheelbarrow trips all depend on it.",
   *look(study) {
     const weights = new Map<string, { cell: Cell; tons: number }>();
     for (const { cell, role, amount } of study.measures) {
@@ -62,16 +62,16 @@ function observe(study: Study, cell: Cell, tons: number): Observation | undefine
   const between = tons > LIGHT[1] && tons < ORDINARY[0];
   const as =
     tons > 1000
-      ? ` It looks like pounds a cubic yard: ${short(tons / POUNDS_PER_SHORT_TON)} tons.`
+      ? ` It looks like pounds per cubic yard: ${short(tons / POUNDS_PER_SHORT_TON)} tons.`
       : tons > 20
-        ? ` It looks like pounds a cubic foot: ${short(tons * TONS)} tons.`
+        ? ` It looks like pounds per cubic foot: ${short(tons * TONS)} tons.`
         : "";
   return {
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: String(tons),
-    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) makes the stone ${short(tons)} tons a cubic yard; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
-    todo: "Type the weight of the supplier's scale ticket, in short tons a loose cubic yard.",
+    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) makes the stone ${short(tons)} tons/cu yd; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
+    todo: "Type the weight from your supplier's scale ticket, in tons per loose cubic yard.",
     ...(between && { level: "question" as const, rank: 15 }),
   };
 }

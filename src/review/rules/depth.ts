@@ -15,10 +15,10 @@ export const [LEAST_IN, MOST_FT] = [0.76, 1.5];
 
 export const depthUnit: Rule = {
   id: "depth-unit",
-  title: "A depth looks like feet among inches, or the reverse",
+  title: "A depth looks like feet instead of inches, or the reverse",
   level: "slip",
   rank: 95,
-  matters: "Stone and digging come out twelve times too small or too large.",
+  matters: "Stone and digging come out 12 times too small or too large.",
   covers: ["depth-sense", "whole-percent"],
   look: (study) =>
     eachMeasure(study, (measure) =>
@@ -43,7 +43,7 @@ function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): 
     seen:
       `${areaAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
       `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
-    todo: `Type ${short(corrected)}, or tape text with its unit, such as ${short(inches)}".`,
+    todo: `Type ${short(corrected)}, or type it with its unit, like ${short(inches)}".`,
     fix: [change(study, cell, corrected)],
   };
 }
@@ -54,10 +54,10 @@ const SLACK = 1.001;
 
 export const depthSense: Rule = {
   id: "depth-sense",
-  title: "A depth that does not suit the stone or the border",
+  title: "A depth that doesn't fit the stone or the edging",
   level: "odd",
   rank: 25,
-  matters: "Fabric shows, stone spills over the border, or tons are wasted.",
+  matters: "Fabric shows, stone spills over the edging, or you pay for stone no one sees.",
   look: (study) =>
     eachMeasure(study, (measure) =>
       measure.role === "depth" && measure.amount > 0 ? observeDepthSense(study, measure) : undefined,
@@ -86,14 +86,14 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   } else if (amount > DEPTH_LIMITS.mostIn) {
     yield seen(
       "deep",
-      `${name()} is ${short(amount)} in of stone: more than anybody sees.`,
-      "Make it 6 in or less, or dismiss this with the reason.",
+      `${name()} is ${short(amount)} in of stone: more than anyone sees.`,
+      "Make it 6 in or less, or ignore this and say why.",
     );
   }
   if (size && size.amount > amount * DEPTH_LIMITS.stoneShare * SLACK) {
     yield seen(
       "stone",
-      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two thirds of it.`,
+      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two-thirds of the depth.`,
       "Use smaller stone, or taller edging and more depth.",
       size,
     );
@@ -101,7 +101,7 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   if (border && amount > border.amount * SLACK) {
     yield seen(
       "border",
-      `${name()} is ${short(amount)} in deep behind a border of ${short(border.amount)} in (${areaAddress(border.cell)}): it spills over.`,
+      `${name()} is ${short(amount)} in deep behind ${short(border.amount)} in edging (${areaAddress(border.cell)}), so it spills over.`,
       "Use taller edging or less depth.",
       border,
     );

@@ -3,7 +3,7 @@ import { cellsFound, findWith } from "../../../test/findWith";
 import { depthSense } from "./depth";
 
 const LOW = "Make it 1.5 in or more.";
-const HIGH = "Make it 6 in or less, or dismiss this with the reason.";
+const HIGH = "Make it 6 in or less, or ignore this and say why.";
 const STONE = "Use smaller stone, or taller edging and more depth.";
 const BORDER = "Use taller edging or less depth.";
 
@@ -87,16 +87,16 @@ test("each warning names the cell, the depth, and what it doesn't suit", () => {
     {
       cells: ["B2"],
       related: ["C2"],
-      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep for stone up to 1 in (C2), over two thirds of it.",
+      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep for stone up to 1 in (C2), over two-thirds of the depth.",
     },
     {
       cells: ["B2"],
       related: ["D2"],
-      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep behind a border of 0.5 in (D2): it spills over.",
+      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep behind 0.5 in edging (D2), so it spills over.",
     },
   ]);
   expect(findWith(depthSense, rows(7, 1, 8))).toMatchObject([
-    { seen: "B2 (“Front walk”, “Stone depth (in)”) is 7 in of stone: more than anybody sees." },
+    { seen: "B2 (“Front walk”, “Stone depth (in)”) is 7 in of stone: more than anyone sees." },
   ]);
 });
 

@@ -31,8 +31,8 @@ describe("an error", () => {
         rank: 90,
         cells: ["B1"],
         related: [],
-        seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or by a blank. It runs into B4.",
-        todo: "Mend what the formula reads.",
+        seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or a blank. It carries into B4.",
+        todo: "Fix the cells this formula reads.",
         fix: undefined,
       },
     ]);
@@ -44,7 +44,7 @@ describe("an error", () => {
       ["Order", "=B1*2"],
       ["Delivery", "=B1+50"],
     ];
-    expect(findWith(errors, rows)[0]!.seen).toContain("It runs into B2 and B3.");
+    expect(findWith(errors, rows)[0]!.seen).toContain("It carries into B2 and B3.");
   });
 
   test("on another sheet is named with it", () => {
@@ -53,16 +53,16 @@ describe("an error", () => {
       { name: "Quote", rows: [["Total", "=Jobs!B1"]] },
     ];
     expect(findWith(errors, { sheets })).toMatchObject([
-      { cells: ["B1"], seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or by a blank. It runs into Quote!B1." },
+      { cells: ["B1"], seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or a blank. It carries into Quote!B1." },
     ]);
   });
 
   test.each([
     [shows("=SQFT(B1)", "#NAME?"), "B3 B3 (“Order”) shows #NAME?."],
-    [shows("=B1*#REF!", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads cells that were deleted."],
-    [shows("=B1/#REF!", "#VALUE!"), "B3 B3 (“Order”) shows #VALUE!: it reads cells that were deleted."],
-    [shows("=INDEX(B1:B2,9)", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads cells that were deleted."],
-    [shows("=B1/(B2-2)", "#DIV/0!"), "B3 B3 (“Order”) shows #DIV/0!: it divides by 0 or by a blank."],
+    [shows("=B1*#REF!", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads deleted cells."],
+    [shows("=B1/#REF!", "#VALUE!"), "B3 B3 (“Order”) shows #VALUE!: it reads deleted cells."],
+    [shows("=INDEX(B1:B2,9)", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads deleted cells."],
+    [shows("=B1/(B2-2)", "#DIV/0!"), "B3 B3 (“Order”) shows #DIV/0!: it divides by 0 or a blank."],
     [shows("=B1+B2", "#VALUE!"), "B3 B3 (“Order”) shows #VALUE!."],
     ["#N/A", "B3 B3 (“Order”) shows #N/A."],
     [shows("=B1", "#BUSY!"), undefined],
@@ -81,7 +81,7 @@ describe("an error", () => {
   test("of a name needs another remedy", () => {
     const rows = [["Order", shows("=SQFT(9)", "#NAME?")]];
     expect(findWith(errors, rows)[0]!.todo).toBe(
-      "Check the spelling of the function or name, or load the add-in that has it.",
+      "Check the spelling of the function or name, or load the add-in it comes from.",
     );
   });
 
@@ -146,8 +146,8 @@ describe("an error from a blank", () => {
         level: "slip",
         cells: ["B2"],
         related: ["B3"],
-        seen: "B2 (“Parts”) is blank, and so B3 shows #DIV/0!. It runs into B4.",
-        todo: "Type what belongs there.",
+        seen: "B2 (“Parts”) is blank, so B3 shows #DIV/0!. It carries into B4.",
+        todo: "Type a value.",
       },
     ]);
   });

@@ -19,10 +19,10 @@ const STEPS_BACK = 3;
 
 export const errors: Rule = {
   id: "error",
-  title: "An error runs into what depends on it",
+  title: "An error carries into other cells",
   level: "slip",
   rank: 90,
-  matters: "Every total behind it shows an error, or was made to hide it.",
+  matters: "Every total that uses it shows an error or hides one.",
   covers: ["blank"],
   *look(study) {
     // Of many errors of one kind in a column the first is traced, and tells for all.
@@ -58,15 +58,16 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
   const isFirst = !traced.has(group) || blank !== undefined;
   traced.add(group);
   const spoiled = isFirst ? spoiledBy(study, cell) : [];
-  const into = spoiled.length > 0 ? ` It runs into ${list(spoiled.map((one) => addressFrom(book, cell, one)))}.` : "";
+  const into =
+    spoiled.length > 0 ? ` It carries into ${list(spoiled.map((one) => addressFrom(book, cell, one)))}.` : "";
   if (blank) {
     return {
       cell: blank,
       more: [cell],
       group: `blank:${blank.sheet}:${blank.column}`,
       about: "blank",
-      seen: `${areaAddress(blank)} (${nameOf(book, blank)}) is blank, and so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
-      todo: "Type what belongs there.",
+      seen: `${areaAddress(blank)} (${nameOf(book, blank)}) is blank, so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
+      todo: "Type a value.",
     };
   }
   const reason = isFirst && pattern ? reasonOf(study, cell, pattern, error) : undefined;
@@ -78,8 +79,8 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
     seen: `${areaAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
     todo:
       error === "#NAME?"
-        ? "Check the spelling of the function or name, or load the add-in that has it."
-        : "Mend what the formula reads.",
+        ? "Check the spelling of the function or name, or load the add-in it comes from."
+        : "Fix the cells this formula reads.",
   };
 }
 
@@ -124,13 +125,13 @@ function firstBlank(study: Study, target: Target, steps = STEPS_BACK): Cell | un
 
 /** What the function itself says, where it can be asked; hosts do not always show it. */
 function reasonOf(study: Study, cell: Cell, pattern: Pattern, error: string): string | undefined {
-  if (/#REF!/.test(pattern.text) || error === "#REF!") return "it reads cells that were deleted.";
+  if (/#REF!/.test(pattern.text) || error === "#REF!") return "it reads deleted cells.";
   for (const { part } of walk(pattern.tree ?? null)) {
     if (!isCall(part) || !knownFunction(study.knowledge, calledName(part))) continue;
     const value = study.valueOf(cell, pattern, part);
     if (isFailure(value) && value.message) return value.message;
   }
-  return error === "#DIV/0!" ? "it divides by 0 or by a blank." : undefined;
+  return error === "#DIV/0!" ? "it divides by 0 or a blank." : undefined;
 }
 
 /** The sums at the end of what reads the error, or what reads it last. */

@@ -17,8 +17,8 @@ describe("a rate that is marked as an example", () => {
         rank: 40,
         cells: ["B1"],
         related: ["C1"],
-        seen: "B1 (“Stone price”) is marked “example”, and is in use.",
-        todo: "Type the office's own, and take the mark off.",
+        seen: "B1 (“Stone price”) is marked “example” and is in use.",
+        todo: "Type your own price and remove the mark.",
         fix: undefined,
       },
     ]);
@@ -95,8 +95,8 @@ describe("a mark that a formula makes", () => {
     expect(findWith(exampleRate, priced(mark))).toMatchObject([
       {
         cells: ["B1"],
-        seen: "B1 (“Stone price”) is marked “example”, and is in use.",
-        todo: "Type the office's own; the mark goes by itself.",
+        seen: "B1 (“Stone price”) is marked “example” and is in use.",
+        todo: "Type your own price; the mark goes away.",
       },
     ]);
   });

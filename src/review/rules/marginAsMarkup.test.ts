@@ -75,29 +75,29 @@ describe("a margin that is used as a markup, or the reverse", () => {
         cells: ["B4"],
         related: ["B2"],
         // 100 x 1.35 = 135; 100 / 0.65 = 153.846.
-        seen: "B4 (“Price”) takes B2 (“Margin”) as a markup: =B1*(1+B2). On 100 a markup of 35 % makes 135, a margin of 35 % makes 153.85.",
-        todo: "For a margin divide the cost by 1 − margin; for a markup say so in the heading.",
+        seen: "B4 (“Price”) takes B2 (“Margin”) as a markup: =B1*(1+B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
+        todo: "For a margin, divide cost by 1 − margin. If it's a markup, say so in the heading.",
         // 135 is 12% under 153.85.
         rank: 12,
         fix: undefined,
       },
     ]);
     expect(findWith(marginAsMarkup, priced("Markup", "=B1/(1-B2)"))[0]).toMatchObject({
-      seen: "B4 (“Price”) takes B2 (“Markup”) as a margin: =B1/(1-B2). On 100 a markup of 35 % makes 135, a margin of 35 % makes 153.85.",
-      todo: "For a markup multiply the cost by 1 + markup; for a margin say so in the heading.",
+      seen: "B4 (“Price”) takes B2 (“Markup”) as a margin: =B1/(1-B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
+      todo: "For a markup, multiply cost by 1 + markup. If it's a margin, say so in the heading.",
     });
   });
 
   test("says what markup a margin is where the cost is more than one cell", () => {
     // 0.35 / 0.65 = 0.53846
     expect(findWith(marginAsMarkup, priced("Margin", "=B1*B3*(1+B2)"))[0]!.seen).toMatch(
-      /: =B1\*B3\*\(1\+B2\)\. A margin of 35 % is a markup of 53\.85 %\.$/,
+      /: =B1\*B3\*\(1\+B2\)\. A margin of 35% is a markup of 53\.85%\.$/,
     );
   });
 
   test("takes the cost from a part of the formula", () => {
     expect(findWith(marginAsMarkup, priced("Margin", "=SUM(B1,B3)*(1+B2)"))[0]!.seen).toContain(
-      " On 110 a markup of 35 % makes 148.5, a margin of 35 % makes 169.23.",
+      " On 110 a markup of 35% makes 148.5, a margin of 35% makes 169.23.",
     );
   });
 

@@ -42,14 +42,14 @@ test("a whole estimate is asked nothing", () => {
 
 describe("a line that is missing", () => {
   test.each([
-    ["Fabric", "There is stone and no fabric under it. Is that meant?", 12, "A2"],
-    ["Pins", "There is fabric and nothing to pin it down. Who brings the pins?", 5, "A3"],
-    ["Stakes", "There is a border and no stakes. Do enough come with the pieces?", 5, "A5"],
-    ["Haul", "There is digging and no hauling. Where does the soil go?", 15, "A7"],
-    ["Delivery", "There is stone and no delivery. How does it come to the site?", 15, "A2"],
-    ["Clean-up", "There is no clean-up. Who sweeps the walk and takes the scraps?", 5, "A2"],
-    ["Waste", "Nothing is added to the stone for waste and low spots. Is that meant?", 8, "A2"],
-    ["Dig ticket", "There is digging and no word of a dig notice. Has one call been made?", 10, "A7"],
+    ["Fabric", "There's stone but no fabric under it. Is that right?", 12, "A2"],
+    ["Pins", "There's fabric but nothing to pin it down. Who's bringing the pins?", 5, "A3"],
+    ["Stakes", "There's edging but no stakes. Do enough come with the pieces?", 5, "A5"],
+    ["Haul", "There's digging but no hauling. Where does the soil go?", 15, "A7"],
+    ["Delivery", "There's stone but no delivery. How does it get to the site?", 15, "A2"],
+    ["Clean-up", "There's no clean-up. Who sweeps the walk and hauls the scraps?", 5, "A2"],
+    ["Waste", "There's no waste on the stone for low spots. Is that right?", 8, "A2"],
+    ["Dig ticket", "There's digging but no dig notice. Did someone call?", 10, "A7"],
   ])("is asked for: %s", (line, question, rank, at) => {
     expect(findWith(missing, estimate({ [line]: undefined }))).toMatchObject([
       { level: "question", rank, cells: [at], seen: question, fix: undefined },
@@ -61,8 +61,8 @@ describe("a line that is missing", () => {
       findWith(missing, estimate({ [name]: undefined })).map(({ matters, todo }) => `${matters} ${todo}`),
     );
     expect(new Set(told).size).toBe(8);
-    expect(told.find((words) => words.includes("49 CFR 196.103"))).toContain("Give notice before digging");
-    expect(told.find((words) => words.includes("5 to 10 %"))).toContain("Add a share for waste.");
+    expect(told.find((words) => words.includes("49 CFR 196.103"))).toContain("Give notice before you dig");
+    expect(told.find((words) => words.includes("5% to 10%"))).toContain("Add a waste %.");
   });
 
   test.each([
@@ -89,7 +89,7 @@ describe("a line that is missing", () => {
     expect(findWith(missing, estimate({ Delivery: 0 }))).toMatchObject([
       {
         cells: ["A9"],
-        seen: "There is stone and no delivery. How does it come to the site? A line for it is there, and comes to nothing.",
+        seen: "There's stone but no delivery. How does it get to the site? There's a line for it, but it comes to nothing.",
       },
     ]);
   });

@@ -13,10 +13,10 @@ export const LIKELY_RATIO = 3;
 
 export const typedOver: Rule = {
   id: "typed-over",
-  title: "A number stands where its neighbors have a formula",
+  title: "A number where the cells next to it have a formula",
   level: "slip",
   rank: 40,
-  matters: "The number stays as it is when a measure or a rate changes, and the price goes wrong without a sign.",
+  matters: "It won't change when a measurement or rate does, so the price goes wrong and nothing shows it.",
   *look(study) {
     for (const outlier of study.outliers) {
       if (outlier.holds !== "number" || !study.isChecked(outlier.cell.sheet)) continue;
@@ -34,16 +34,16 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   const gives =
     would === undefined
-      ? `like its neighbors it would be ${formula}.`
+      ? `to match the cells next to it, it would be ${formula}.`
       : offBy(typed, would, 0) === 0
-        ? `${formula} gives the same now, and would follow changes.`
+        ? `${formula} gives the same result now, and would follow changes.`
         : `${formula} would give ${short(would)}.`;
   return {
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${family.skeleton}`,
     about: String(typed),
     seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(typed)}, typed; ${gives}`,
-    todo: "Put the formula back, or dismiss this with the reason for the number.",
+    todo: "Put the formula back, or ignore this and say why.",
     rank: Math.max(5, offBy(typed, would, typedOver.rank)),
     fix: [change(study, cell, formula)],
   };
@@ -70,11 +70,11 @@ export const MOST_OTHERS = 0.25;
 
 export const unlike: Rule = {
   id: "unlike-neighbors",
-  title: "A formula differs from those beside it",
+  title: "A formula differs from the ones next to it",
   level: "slip",
   rank: 30,
   covers: ["error"],
-  matters: "One line is reckoned in another way than the rest, and looks the same.",
+  matters: "One line is worked out differently from the rest but looks the same.",
   *look(study) {
     const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
     const others = new Map<Outlier["family"], number>();
@@ -104,14 +104,14 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
     : is === undefined || would === undefined
       ? ""
       : is === would
-        ? " Both give the same now."
+        ? " Both give the same result now."
         : ` It gives ${short(is)}, the other ${short(would)}.`;
   return {
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${must(book.patternAt(cell.sheet, cell.row, cell.column)).id}`,
     about: own,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; like its neighbors it would be ${formula}.${gives}`,
-    todo: "Take the neighbors' formula, or dismiss this with the reason for the difference.",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; to match the cells next to it, it would be ${formula}.${gives}`,
+    todo: "Use the formula from the cells next to it, or ignore this and say why.",
     rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
     fix: [change(study, cell, formula)],
   };
@@ -122,7 +122,7 @@ export const sliding: Rule = {
   title: "A formula slid off the rate it reads",
   level: "slip",
   rank: 80,
-  matters: "Filled down without a $, each line reads one cell further, and soon reads nothing.",
+  matters: "Filled down without a $, each line reads one cell farther and soon reads nothing.",
   *look(study) {
     for (const family of study.families) {
       if (!study.isChecked(family.line.sheet)) continue;
@@ -160,8 +160,8 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
       more: [start],
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
       about: `${place} ${must(book.grids[cell.sheet]).formula(cell.row, cell.column)}`,
-      seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, where no number stands.`,
-      todo: "Make all lines read the same cell, and fix it with $.",
+      seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, which has no number.`,
+      todo: "Make every line read the same cell, and lock it with $.",
       ...(fix.length > 0 && { fix }),
     };
   });

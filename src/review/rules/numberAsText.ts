@@ -21,7 +21,7 @@ export const numberAsText: Rule = {
   title: "A number is stored as text",
   level: "slip",
   rank: 40,
-  matters: "Sums pass over it without a word, so that it looks charged and is not.",
+  matters: "Totals skip it, so it looks charged but isn't.",
   look: (study) =>
     eachCell(study, (cell, grid) => {
       if (!grid.isTypedText(cell.row, cell.column)) return undefined;
@@ -56,19 +56,19 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
   const text = String(grid.value(cell.row, cell.column)).trim();
   const over =
     passed.length > 0
-      ? ` ${list(passed.map((reader) => areaAddress(reader)))} pass${passed.length === 1 ? "es" : ""} over it.`
+      ? ` ${list(passed.map((reader) => areaAddress(reader)))} skip${passed.length === 1 ? "s" : ""} it.`
       : "";
   return {
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: text,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the text “${text}”, not the number.${over}`,
-    todo: "Make it a number.",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the text “${text}”, not a number.${over}`,
+    todo: "Change it to a number.",
     ...(passed.length === 0 &&
       !isOutlier && {
         level: "odd",
         rank: 15,
-        matters: "The host reads it as a number here, but sums would pass over it.",
+        matters: "It works as a number here, but totals would skip it.",
       }),
     fix: [change(study, cell, number, grid.format(cell.row, cell.column) === "@" ? "General" : undefined)],
   };

@@ -29,8 +29,8 @@ describe("a load over the truck's payload", () => {
         rank: 20,
         cells: ["C2"],
         related: ["B2", "B4"],
-        seen: "C2 (“Front walk”, “Loads”): 5.72 tons in 2 loads are 2.86 tons each, over the payload of 2.6 in B4.",
-        todo: "Count 3 loads, or a truck that may carry more.",
+        seen: "C2 (“Front walk”, “Loads”): 5.72 tons in 2 loads are 2.86 tons each, over the 2.6 payload in B4.",
+        todo: "Count 3 loads, or use a bigger truck.",
         fix: undefined,
       },
     ]);
@@ -88,8 +88,8 @@ describe("loads counted by volume only", () => {
         level: "odd",
         cells: ["C2"],
         related: ["B4"],
-        seen: "C2 (“Front walk”, “Loads”) counts loads by volume only, though a payload stands in B4 (2.6 tons).",
-        todo: "Give the weight of a yard and the payload, too.",
+        seen: "C2 (“Front walk”, “Loads”) counts loads by volume only, but there's a payload in B4 (2.6 tons).",
+        todo: "Include tons/cu yd and the payload.",
       },
     ]);
   });

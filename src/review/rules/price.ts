@@ -16,10 +16,10 @@ const COST_OF: Partial<Record<Role, Role>> = { price: "cost", "unit price": "uni
 
 export const priceUnderCost: Rule = {
   id: "price-under-cost",
-  title: "A price is lower than its cost",
+  title: "A price is below its cost",
   level: "odd",
   rank: 30,
-  matters: "The line is sold at a loss.",
+  matters: "You lose money on this line.",
   look: (study) =>
     eachMeasure(study, (price) => {
       const role = COST_OF[price.role];
@@ -48,7 +48,7 @@ function observePriceUnderCost(study: Study, { cell, amount }: Measure, cost: Me
     group: `${cell.sheet}:${cell.column}`,
     about: `${amount} ${cost.amount}`,
     seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is ${short(amount)}; its cost in ${areaAddress(cost.cell)} is ${short(cost.amount)}.`,
-    todo: "Check the markup and what the price is made of.",
+    todo: "Check the markup and what goes into the price.",
     rank: Math.max(10, offBy(amount, cost.amount, priceUnderCost.rank)),
   };
 }
@@ -58,7 +58,7 @@ export const marginAsMarkup: Rule = {
   title: "Markup and margin are mixed up",
   level: "slip",
   rank: 20,
-  matters: "Markup is a share of the cost, margin of the price: 35 % of one is 54 % of the other.",
+  matters: "Markup is a % of cost, margin a % of price: a 35% margin is a 54% markup.",
   covers: ["unlike-neighbors"],
   look: (study) =>
     eachFormula(study, (cell, pattern) =>
@@ -161,8 +161,8 @@ function observeMarginAsMarkup(
     seen: `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
     todo:
       says === "margin"
-        ? "For a margin divide the cost by 1 − margin; for a markup say so in the heading."
-        : "For a markup multiply the cost by 1 + markup; for a margin say so in the heading.",
+        ? "For a margin, divide cost by 1 − margin. If it's a markup, say so in the heading."
+        : "For a markup, multiply cost by 1 + markup. If it's a margin, say so in the heading.",
     rank:
       shareIs === undefined || shareIs >= 1
         ? marginAsMarkup.rank

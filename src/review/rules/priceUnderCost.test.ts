@@ -74,7 +74,7 @@ describe("a price under its cost", () => {
         cells: ["C2"],
         related: ["B2"],
         seen: "C2 (“Stone”, “Price”) is 60; its cost in B2 is 100.",
-        todo: "Check the markup and what the price is made of.",
+        todo: "Check the markup and what goes into the price.",
         fix: undefined,
       },
     ]);

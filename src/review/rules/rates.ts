@@ -14,10 +14,10 @@ const LONGEST = 60;
 
 export const exampleRate: Rule = {
   id: "example-rate",
-  title: "An example rate is still in use",
+  title: "A sample price is still in use",
   level: "question",
   rank: 40,
-  matters: "Example prices are invented; nobody sells at them.",
+  matters: "Sample prices are made up; no one sells at them.",
   look: (study) =>
     eachCell(study, (cell, grid) => {
       const text = String(grid.value(cell.row, cell.column));
@@ -42,10 +42,8 @@ function observeExampleRate(study: Study, mark: Cell, text: string): Observation
       more: [mark],
       group: isWorkedOut ? `${mark.sheet}` : `${mark.sheet}:${text}`,
       about: text,
-      seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is marked “${text}”, and is in use.`,
-      todo: isWorkedOut
-        ? "Type the office's own; the mark goes by itself."
-        : "Type the office's own, and take the mark off.",
+      seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is marked “${text}” and is in use.`,
+      todo: isWorkedOut ? "Type your own price; the mark goes away." : "Type your own price and remove the mark.",
     };
   }
   return undefined;
@@ -71,10 +69,10 @@ const RATE_SHEET = /\b(rates?|prices?|costs?|assumptions?|inputs?|settings|marku
 
 export const buriedRate: Rule = {
   id: "buried-rate",
-  title: "A rate is typed into a formula, and stands in a cell, too",
+  title: "A rate is typed into a formula and also has its own cell",
   level: "odd",
   rank: 20,
-  matters: "When the rate changes, this formula goes on with the old one.",
+  matters: "When the rate changes, this formula keeps the old one.",
   covers: ["unlike-neighbors"],
   *look(study) {
     const rates = ratesOf(study);

@@ -31,10 +31,10 @@ const NO_COUNT = /\b(box(es)?|packs?|cases?|bags?|bay|rows?|per|price|cost|each|
 
 export const proportion: Rule = {
   id: "out-of-proportion",
-  title: "Pins or stakes out of proportion to the bed",
+  title: "Too many or too few pins or stakes for the bed",
   level: "odd",
   rank: 10,
-  matters: "Fabric lifts or the border leans; or they were counted for another bed.",
+  matters: "Fabric lifts or edging leans, or they were counted for another bed.",
   look: (study) =>
     eachMeasure(study, (measure) => {
       const known = PROPORTIONS.find(({ counted }) => counted === measure.role);
@@ -62,8 +62,8 @@ function observeProportion(
     group: `${cell.sheet}:${cell.column}:${share < low}`,
     about: `${amount} ${base.amount}`,
     echoOf: study.book.restsOn(cell),
-    seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} a ${unit}, where ${short(low)} to ${short(high)} is ordinary.`,
-    todo: "Check the spacing, the unit, and which bed was counted.",
+    seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} per ${unit}; ${short(low)} to ${short(high)} is typical.`,
+    todo: "Check the spacing, the unit, and which bed it counts.",
   };
 }
 
@@ -72,10 +72,10 @@ export const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
 
 export const overlapSense: Rule = {
   id: "overlap-sense",
-  title: "An overlap that does not suit the roll",
+  title: "An overlap that doesn't fit the roll",
   level: "odd",
   rank: 20,
-  matters: "Too little and weeds come through the seam, too much and a roll is bought for nothing.",
+  matters: "Too little and weeds come through the seam; too much and you waste fabric.",
   look: (study) =>
     eachMeasure(study, (measure) => (measure.role === "overlap" ? observeOverlapSense(study, measure) : undefined)),
 };
@@ -105,10 +105,11 @@ const SLACK = 1.001;
 
 export const payload: Rule = {
   id: "over-payload",
-  title: "A load is heavier than what may be loaded",
+  title: "A load is over the payload",
   level: "odd",
   rank: 20,
-  matters: "Stone fills the payload long before the box looks full: an overloaded truck, or a trip nobody charged.",
+  matters:
+    "Stone hits the payload long before the bed looks full: an overloaded truck, or a trip you didn't charge for.",
   *look(study) {
     const payloads = study.measures.filter(({ role, amount }) => role === "payload" && amount > 0);
     const [only] = payloads;
@@ -142,8 +143,8 @@ function overloaded(study: Study, loads: Measure, limit: Measure): Observation |
     about: `${loads.amount} ${tons.amount} ${limit.amount}`,
     seen:
       `${areaAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
-      `over the payload of ${short(limit.amount)} in ${addressFrom(study.book, cell, limit.cell)}.`,
-    todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or a truck that may carry more.`,
+      `over the ${short(limit.amount)} payload in ${addressFrom(study.book, cell, limit.cell)}.`,
+    todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or use a bigger truck.`,
   };
 }
 
@@ -154,7 +155,7 @@ function byVolumeOnly(study: Study, cell: Cell, pattern: number, limit: Measure)
     more: [limit.cell],
     group: `${cell.sheet}:${pattern}`,
     about: "by volume only",
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, though a payload stands in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
-    todo: "Give the weight of a yard and the payload, too.",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, but there's a payload in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
+    todo: "Include tons/cu yd and the payload.",
   };
 }

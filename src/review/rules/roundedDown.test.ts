@@ -22,7 +22,7 @@ describe("things bought whole that are rounded down", () => {
       },
     ]);
     expect(findWith(roundedDown, counted("=ROUND(B2/2,0)"))[0]!.seen).toBe(
-      "C2 (“Front walk”, “Bags”) has =ROUND(B2/2,0), which rounds to the nearest whole one: down as often as up.",
+      "C2 (“Front walk”, “Bags”) has =ROUND(B2/2,0), which rounds to the nearest whole one, down as often as up.",
     );
   });
 

@@ -18,10 +18,10 @@ const MONEY = new Set<Role>(["cost", "price", "unit cost", "unit price"]);
 
 export const roundedDown: Rule = {
   id: "rounded-down",
-  title: "Things bought whole are not rounded up",
+  title: "Something you buy whole isn't rounded up",
   level: "slip",
   rank: 15,
-  matters: "Part of a bag or a roll cannot be bought: the crew stands there with one too few.",
+  matters: "You can't buy part of a bag or roll, so the crew comes up one short.",
   covers: ["unlike-neighbors"],
   look: (study) => eachFormula(study, (cell, { tree = null }) => (roundingIn(tree) ? observe(study, cell) : undefined)),
 };
@@ -49,7 +49,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
     about: formula,
     seen:
       `${areaAddress(cell)} (${nameOf(book, cell)}) has ${formula}, which rounds ` +
-      (nearest ? "to the nearest whole one: down as often as up." : "down."),
+      (nearest ? "to the nearest whole one, down as often as up." : "down."),
     todo: "Round up.",
     rank: Math.max(
       roundedDown.rank,

@@ -13,10 +13,10 @@ export const FEWEST_NUMBERS = 2;
 
 export const sameBed: Rule = {
   id: "same-bed",
-  title: "The same bed stands there twice",
+  title: "The same bed is listed twice",
   level: "odd",
   rank: 50,
-  matters: "It is charged, ordered and dug twice.",
+  matters: "It's charged, ordered, and dug twice.",
   *look(study) {
     for (const grid of study.book.grids) {
       if (!study.isChecked(grid.index)) continue;
@@ -101,8 +101,8 @@ function* twins(
       more: [bed.place, before.place],
       group: `${sheet}:${sign}`,
       about: sign,
-      seen: `${which(bed.place)} (“${name}”) has the same name and measures as ${which(before.place)}.`,
-      todo: "Delete one of them, or give them names that tell them apart.",
+      seen: `${which(bed.place)} (“${name}”) has the same name and measurements as ${which(before.place)}.`,
+      todo: "Delete one, or give them different names.",
     };
   }
 }

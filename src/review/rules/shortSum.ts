@@ -11,10 +11,10 @@ import { change, eachSum, type Observation, offBy, type Rule } from "./rule";
 
 export const shortSum: Rule = {
   id: "short-sum",
-  title: "A sum leaves out cells beside those it takes",
+  title: "A total leaves out cells next to the ones it adds",
   level: "slip",
   rank: 30,
-  matters: "What is left out is done and bought, and not charged.",
+  matters: "You do the work and buy the material but don't charge for it.",
   covers: ["unlike-neighbors"],
   look: (study) => eachSum(study, (summing) => summing.sums.flatMap((sum) => observe(study, summing, sum) ?? [])),
 };
@@ -36,12 +36,9 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     group: `${cell.sheet}:${pattern.id}`,
     about: takes,
     seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${takes}, but not ${list(left.map((one) => areaAddress(one)))}` +
-      ` beside it${isKnown ? ` (${left.length > 1 ? "together " : ""}${short(amount)})` : ""}.`,
-    todo:
-      left.length > 1
-        ? "Take them in, or dismiss this with the reason why they stay out."
-        : "Take it in, or dismiss this with the reason why it stays out.",
+      `${areaAddress(cell)} (${nameOf(book, cell)}) adds ${takes} but not ${list(left.map((one) => areaAddress(one)))}` +
+      ` next to it${isKnown ? ` (${left.length > 1 ? "total " : ""}${short(amount)})` : ""}.`,
+    todo: left.length > 1 ? "Include them, or ignore this and say why." : "Include it, or ignore this and say why.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, shortSum.rank)),
     ...(fixed !== undefined && { fix: [change(study, cell, fixed)] }),
   };

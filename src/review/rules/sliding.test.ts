@@ -20,9 +20,9 @@ describe("a rate that was read without a $", () => {
         cells: ["C3", "C4", "C5"],
         related: ["Rates!B2", "Rates!B2", "Rates!B2"],
         seen:
-          "C2 reads Rates!B2 (“Crew”, “Amount”, 46); C3 reads Rates!B3, where no number stands. " +
+          "C2 reads Rates!B2 (“Crew”, “Amount”, 46); C3 reads Rates!B3, which has no number. " +
           "The same in 2 more cells: C4 and C5.",
-        todo: "Make all lines read the same cell, and fix it with $.",
+        todo: "Make every line read the same cell, and lock it with $.",
         fix: {
           C2: "=B2*Rates!$B$2",
           C3: "=B3*Rates!$B$2",

@@ -13,7 +13,7 @@ export const doubleCount: Rule = {
   title: "Something is counted twice in a total",
   level: "slip",
   rank: 60,
-  matters: "The same lines are charged twice, and the job goes to somebody else.",
+  matters: "You charge the same lines twice and lose the job.",
   covers: ["unlike-neighbors", "short-sum"],
   *look(study) {
     const subtotals = new Map(
@@ -144,19 +144,16 @@ function observeDoubleCount(
   // Taking once off again what is in twice is right whatever else is in the sum.
   const isSum = sum.name === "SUM" || sum.name === "+";
   const isPlain = isSum && isPlainSum(pattern) && places.length <= 5 && !/^=ROUND/i.test(formula);
-  const which =
-    how === "again"
-      ? "twice"
-      : `, which ${places.length === 1 ? "is itself the sum of lines" : "are themselves sums of lines"} that it takes, too`;
+  const which = how === "again" ? "twice" : `, plus the lines already in ${places.length === 1 ? "it" : "them"}`;
   return {
     cell,
     more: places,
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
     seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
+      `${areaAddress(cell)} (${nameOf(book, cell)}) adds ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
       ` ${short(amount)} too much.`,
-    todo: how === "again" ? "Take each cell once." : "Add up either the lines or the subtotals, not both.",
+    todo: how === "again" ? "Add each cell once." : "Add up either the lines or the subtotals, not both.",
     rank: Math.max(10, offBy(total, (total ?? 0) - amount, doubleCount.rank)),
     ...(isPlain && { fix: [change(study, cell, addresses.reduce(takenOnce, formula))] }),
   };
@@ -173,10 +170,10 @@ const COUNTS_HIDDEN = new Set(["SUM", "AVERAGE", "SUMPRODUCT", "SUMIF", "SUMIFS"
 
 export const hiddenInTotal: Rule = {
   id: "hidden-in-total",
-  title: "Hidden rows count in a total",
+  title: "Hidden rows are in a total",
   level: "odd",
   rank: 25,
-  matters: "Whoever reads or prints the sheet cannot see what the total is made of.",
+  matters: "Anyone who reads or prints the sheet can't see what's in the total.",
   look: (study) =>
     eachSum(study, ({ cell, sums }) => {
       const grid = must(study.book.grids[cell.sheet]);
@@ -211,8 +208,8 @@ function observeHiddenInTotal(study: Study, cell: Cell, sum: Sum): Observation |
     more: hidden,
     group: `${cell.sheet}:${isRows ? rows.join(",") : "columns"}`,
     about: `${hidden.length}`,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${what} with ${short(amount)} of ${short(total ?? 0)}.`,
-    todo: "Show the rows, or take them out of the sum, or dismiss this with the reason.",
+    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) includes ${what}: ${short(amount)} of ${short(total ?? 0)}.`,
+    todo: "Unhide the rows, take them out of the total, or ignore this and say why.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, hiddenInTotal.rank)),
   };
 }

@@ -14,9 +14,9 @@ describe("a factor that comes from a mistaken unit", () => {
     [3, "feet and yards"],
     [36, "inches and yards"],
     [2000, "pounds and tons"],
-    [54000, "pounds a cubic foot and tons a cubic yard"],
+    [54000, "pounds per cubic foot and tons per cubic yard"],
     // 2,000 / 27
-    [74.074, "pounds a cubic foot and tons a cubic yard"],
+    [74.074, "pounds per cubic foot and tons per cubic yard"],
     // 1 m = 1,000 / 25.4 in
     [39.37, "inches and meters"],
     [25.4, "inches and millimeters"],

@@ -31,8 +31,8 @@ const FACTORS: readonly (readonly [factor: number, words: string])[] = [
   [FEET_PER_YARD, "feet and yards"],
   [INCHES_PER_FOOT * FEET_PER_YARD, "inches and yards"],
   [POUNDS_PER_SHORT_TON, "pounds and tons"],
-  [CUBIC_FEET_PER_CUBIC_YARD * POUNDS_PER_SHORT_TON, "pounds a cubic foot and tons a cubic yard"],
-  [POUNDS_PER_SHORT_TON / CUBIC_FEET_PER_CUBIC_YARD, "pounds a cubic foot and tons a cubic yard"],
+  [CUBIC_FEET_PER_CUBIC_YARD * POUNDS_PER_SHORT_TON, "pounds per cubic foot and tons per cubic yard"],
+  [POUNDS_PER_SHORT_TON / CUBIC_FEET_PER_CUBIC_YARD, "pounds per cubic foot and tons per cubic yard"],
   [INCHES_PER_FOOT / METERS_PER_FOOT, "inches and meters"],
   [(1000 * METERS_PER_FOOT) / INCHES_PER_FOOT, "inches and millimeters"],
   [1000 * METERS_PER_FOOT, "feet and millimeters"],
@@ -71,10 +71,10 @@ export function timesOff(times: number): string {
 
 export const unitFactor: Rule = {
   id: "unit-factor",
-  title: "A formula does not come out in the unit of its heading",
+  title: "A formula's result doesn't match its heading's unit",
   level: "slip",
   rank: 90,
-  matters: "By the units of the headings the number is off by the factor between them.",
+  matters: "Going by the headings, the number is off by the factor between the units.",
   covers: ["unlike-neighbors"],
   look: (study) =>
     eachFormula(study, (cell, pattern) =>
@@ -118,10 +118,10 @@ function observeUnitFactor(study: Study, cell: Cell, pattern: Pattern): Observat
 
 export const argumentUnit: Rule = {
   id: "argument-unit",
-  title: "A cell is in another unit than the function takes",
+  title: "A cell isn't in the unit the function takes",
   level: "slip",
   rank: 90,
-  matters: "The function takes the bare number in its own unit, whatever the heading says.",
+  matters: "The function reads a plain number in its own unit, whatever the heading says.",
   look: (study) => eachFormula(study, (cell, pattern) => observeArgumentUnit(study, cell, pattern)),
 };
 
@@ -166,11 +166,11 @@ function observeArgument(
     about: `${pattern.relative} ${name} ${unit ?? ""}`,
     seen:
       `${areaAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
-      (slip && !isOther ? `: ${timesOff(slip.times)}.` : ": that is another kind of measure."),
+      (slip && !isOther ? `: ${timesOff(slip.times)}.` : ": that's a different kind of measurement."),
     todo:
       slip && !isOther
-        ? `Turn it into ${kindWords(kind)} in the formula, or correct the heading.`
-        : "Check which cell is meant.",
+        ? `Convert it to ${kindWords(kind)} in the formula, or correct the heading.`
+        : "Check that it reads the right cell.",
     ...(isOther && { level: "odd" as const, rank: 60 }),
   };
 }

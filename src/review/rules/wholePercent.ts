@@ -17,10 +17,10 @@ export const MOST_OTHERWISE = 2;
 
 export const wholePercent: Rule = {
   id: "whole-percent",
-  title: "A share is typed as 10 where 10 % is meant",
+  title: "A percent is typed as 10 instead of 10%",
   level: "slip",
   rank: 100,
-  matters: "It counts as ten times the whole, not as a tenth.",
+  matters: "It counts as ten times the whole, not a tenth.",
   covers: ["typed-over"],
   look: (study) =>
     eachCell(study, (cell, grid) => {

@@ -19,7 +19,7 @@ export const checkVisits = visitsOf("Check the sheets", [
   [
     "found, with fixes open",
     async (page) => {
-      await page.getByRole("heading", { name: "Not looked at" }).waitFor();
+      await page.getByRole("heading", { name: "Not checked" }).waitFor();
       await openGroups(page);
       await page.getByRole("button", { name: "Let it be…" }).first().click();
     },
