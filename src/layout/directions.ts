@@ -13,8 +13,8 @@ const SAME_DIRECTION = 1e-9;
 export const MOST_SIDES = 60;
 
 /**
- * Directions in which strips may lie, as unit vectors: those of the straight sides, longest side first, and those
- * of the smallest rectangle that encloses the bed. Opposite directions are one. Of a bed with very many sides, the
+ * Directions in which strips may lie, as unit vectors: along the bed, which is the longer side of the smallest rectangle
+ * that encloses it; then along its straight sides, longest first, and across it. Opposite directions are one. Of a bed with very many sides, the
  * longest in each few degrees stands for those beside it.
  */
 export function directionsOf(outline: Outline): Point[] {
@@ -22,8 +22,9 @@ export function directionsOf(outline: Outline): Point[] {
     .flatMap((run) => (run.kind === "straight" ? [[run.from, run.to] as const] : []))
     .sort(([a, b], [c, d]) => distance(c, d) - distance(a, b));
   const ofSides = distinct(sides.map(([a, b]) => unit(a, b)));
-  const boxes = smallestRectangles(outline.ring).flatMap((along) => [along, { x: -along.y, y: along.x }]);
-  return distinct([...(ofSides.length > MOST_SIDES ? spread(ofSides) : ofSides), ...boxes]);
+  const boxes = smallestRectangles(outline.ring);
+  const across = boxes.map(({ x, y }) => ({ x: -y, y: x }));
+  return distinct([...boxes, ...(ofSides.length > MOST_SIDES ? spread(ofSides) : ofSides), ...across]);
 }
 
 /** The first in each of as many equal parts of the half turn as directions may be looked at. */
@@ -76,7 +77,7 @@ function unit(a: Point, b: Point): Point {
 
 /**
  * The directions of the longer sides of the smallest rectangles round a ring: several where they are equally small, as
- * round a triangle. Such a rectangle has a side along one side of the convex hull (H. Freeman and R. Shapira, 1975;
+ * round a triangle, the longest first. Such a rectangle has a side along one side of the convex hull (H. Freeman and R. Shapira, 1975;
  * from memory). Chords of an arc do not count as sides, since they only stand for it: a round bed keeps the direction
  * of its base line.
  */
@@ -97,10 +98,14 @@ function smallestRectangles({ points, runs, runOf }: Ring): Point[] {
     }));
     const { minX, maxX, minY, maxY } = boundsOf(level);
     const [length, width] = [maxX - minX, maxY - minY];
-    return [{ area: length * width, along: length >= width ? direction : { x: -direction.y, y: direction.x } }];
+    const longFt = Math.max(length, width);
+    return [{ area: length * width, longFt, along: length >= width ? direction : { x: -direction.y, y: direction.x } }];
   });
   const smallest = Math.min(...boxes.map(({ area }) => area));
-  const found = boxes.filter(({ area }) => area <= smallest * (1 + WHOLE_TOLERANCE)).map(({ along }) => along);
+  const found = boxes
+    .filter(({ area }) => area <= smallest * (1 + WHOLE_TOLERANCE))
+    .sort((a, b) => b.longFt - a.longFt)
+    .map(({ along }) => along);
   return found.length > 0 ? found : [EAST];
 }
 

@@ -20,14 +20,11 @@ export interface FabricPlan extends StripPlan {
 
 /** The ways to lay the fabric of a bed that were found worth a look. */
 export interface FabricChoice {
-  /** The cheapest one; several where one direction can be begun from different ends at the same cost. */
+  /** The chosen one; several where one direction can be begun from different ends at the same cost. */
   readonly cheapest: readonly FabricPlan[];
   /** The way with the fewest cuts, where the cheapest one has more. */
   readonly fewestCuts: Way | undefined;
 }
-
-/** Feet of fabric by which one way has to beat another to be the cheaper one. */
-const CHEAPER_FT = 1e-6;
 
 /** A way to lay the strips, and what it takes. */
 export interface Way {
@@ -38,8 +35,8 @@ export interface Way {
 }
 
 /**
- * Chooses the direction of laying for the least fabric: fewest rolls, then the shortest length off the rolls, then the
- * fewest cuts. Directions tried are those of the sides and of the smallest enclosing rectangle, or the one set by hand.
+ * Chooses the direction of laying: along the bed, unless another takes fewer rolls or, of as many rolls, fewer cuts.
+ * Directions tried are those of the sides and of the smallest enclosing rectangle, or the one set by hand.
  */
 export function chooseFabric(outline: Outline, rules: FabricRules): FabricChoice {
   const edge = boundaryOf(outline);
@@ -48,9 +45,7 @@ export function chooseFabric(outline: Outline, rules: FabricRules): FabricChoice
   const ways = directions.flatMap((along) => waysAlong(along, edge, rules));
   const best = ways.reduce((found, way) => (saving(found, way) > 0 ? way : found));
   const equal = ways.filter((way) => way.frame.along === best.frame.along && saving(best, way) === 0);
-  const simplest = ways.reduce((found, way) =>
-    way.cuts < found.cuts || (way.cuts === found.cuts && saving(found, way) > 0) ? way : found,
-  );
+  const simplest = ways.reduce((found, way) => (way.cuts < found.cuts ? way : found));
   return {
     cheapest: equal.map(({ frame }) => {
       const plan = planStrips(edge, frame, rules);
@@ -85,10 +80,13 @@ function offRolls(cuts: readonly BandCut[], { rollLengthFt, endLapFt }: FabricRu
   return { pieces, rolls: all.at(-1)?.roll ?? 0, lengthFt };
 }
 
-/** Above 0 where the second way is cheaper, 0 where neither is. */
+/**
+ * Above 0 where the second way is the better one. Within one direction the shorter length off the rolls is; fabric that
+ * another direction would leave on a roll that is bought anyway is no reason for more cuts.
+ */
 function saving(one: Way, other: Way): number {
-  const saved = one.lengthFt - other.lengthFt;
-  return one.rolls - other.rolls || (Math.abs(saved) > CHEAPER_FT ? saved : 0) || one.cuts - other.cuts;
+  const shorter = one.frame.along === other.frame.along ? one.lengthFt - other.lengthFt : 0;
+  return one.rolls - other.rolls || one.cuts - other.cuts || (Math.abs(shorter) > SAME_FT ? shorter : 0);
 }
 
 /**

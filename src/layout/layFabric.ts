@@ -3,10 +3,9 @@ import { chooseFabric, type FabricPlan, fabricInBed } from "./fabric";
 import type { FabricCut, FabricLayout, Line } from "./layout";
 import type { FabricRules } from "./options";
 import type { Outline } from "./outline";
-import { reachOfPins } from "./pinPattern";
 import { placePins } from "./pins";
 import { distance, type Point, toPlan } from "./plane";
-import { endLapsOf, type LapLine, seamsOf } from "./seams";
+import { seamsOf } from "./seams";
 
 /**
  * Lays fabric and pins over an outline: strips in the direction that takes least, the lengths to cut, seams, end laps
@@ -19,10 +18,13 @@ import { endLapsOf, type LapLine, seamsOf } from "./seams";
  */
 export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
   const { cheapest, fewestCuts } = chooseFabric(outline, rules);
-  const { plan, pins } = withFewestPins(outline, cheapest, rules);
+  const { plan, pins } = withFewestPins(cheapest, rules);
   const direction = plan.frame.along;
   const cuts = cutsInPlan(plan);
-  const seams = linesInPlan(plan, seamsOf(plan));
+  const seams = seamsOf(plan).map(({ at, stretch: { from, to } }): Line => {
+    const point = (x: number) => toPlan(plan.frame, { x, y: at });
+    return { from: point(from), to: point(to) };
+  });
   return {
     rules,
     direction,
@@ -36,9 +38,7 @@ export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
     strips: plan.bands.map(({ low, high }, i) => ({ number: i + 1, widthFt: high - low })),
     cuts,
     seams,
-    endLaps: linesInPlan(plan, endLapsOf(plan, rules.endLapFt)),
     pins: pins.map((pin) => ({ ...toPlan(plan.frame, pin), kind: pin.kind })),
-    pinReachFt: reachOfPins(rules.pinSpacingFt, rules.bayFt),
     counts: {
       strips: plan.bands.length,
       cuts: cuts.length,
@@ -57,8 +57,8 @@ export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
 const degreesOf = ({ x, y }: Point): number => (Math.atan2(y, x) * (180 / Math.PI) + 180) % 180;
 
 /** Of the plans that cost the same, the one that takes the fewest pins. */
-function withFewestPins(outline: Outline, plans: readonly FabricPlan[], rules: FabricRules) {
-  const ways = plans.map((plan) => ({ plan, pins: placePins(outline, plan, rules) }));
+function withFewestPins(plans: readonly FabricPlan[], rules: FabricRules) {
+  const ways = plans.map((plan) => ({ plan, pins: placePins(plan, rules) }));
   return ways.reduce((best, way) => (way.pins.length < best.pins.length ? way : best));
 }
 
@@ -73,12 +73,5 @@ function cutsInPlan(plan: FabricPlan): FabricCut[] {
       pieces: must(plan.pieces[i]),
       corners: [at(from, low), at(to, low), at(to, high), at(from, high)],
     };
-  });
-}
-
-function linesInPlan({ frame }: FabricPlan, lines: readonly LapLine[]): Line[] {
-  return lines.map(({ kind, at, stretch: { from, to } }) => {
-    const point = (along: number) => toPlan(frame, kind === "seam" ? { x: along, y: at } : { x: at, y: along });
-    return { from: point(from), to: point(to) };
   });
 }

@@ -18,7 +18,7 @@ export interface FabricCut {
   /** From 1, in the order in which they are laid. */
   readonly number: number;
   readonly strip: number;
-  /** Length to cut, trim included, end laps not. */
+  /** Length to cut, end laps not included. */
   readonly lengthFt: number;
   /** The pieces that it comes in off the rolls; more than one where a roll runs out. */
   readonly pieces: readonly RollPiece[];
@@ -44,10 +44,7 @@ export interface FabricLayout {
   readonly strips: readonly Strip[];
   readonly cuts: readonly FabricCut[];
   readonly seams: readonly Line[];
-  readonly endLaps: readonly Line[];
   readonly pins: readonly Pin[];
-  /** No place in the bed is farther than this from a pin. */
-  readonly pinReachFt: number;
   readonly counts: FabricCounts;
 }
 
@@ -62,7 +59,7 @@ export interface FabricCounts {
   readonly strips: number;
   readonly cuts: number;
   readonly rolls: number;
-  /** Feet off the rolls, full width, trim and end laps included. */
+  /** Feet off the rolls, full width, end laps included. */
   readonly fabricLengthFt: number;
   /** Fabric that lies in the bed, laps counted twice. */
   readonly fabricSqFt: number;

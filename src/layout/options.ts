@@ -10,8 +10,6 @@ export interface FabricOptions {
   readonly overlapIn: number;
   /** Lap of two pieces end to end [12]. */
   readonly endLapIn?: number;
-  /** Added at each end of a cut that is not square to the strip, to be trimmed in place [2, common practice]. */
-  readonly trimIn?: number;
   /** The direction of the strips, in degrees counterclockwise from the base line [the one that takes least fabric]. */
   readonly directionDegrees?: number;
   /** Pins at most this far apart [12]. */
@@ -39,7 +37,6 @@ export interface FabricRules {
   readonly rollLengthFt: number;
   readonly overlapFt: number;
   readonly endLapFt: number;
-  readonly trimFt: number;
   readonly directionDegrees: number | undefined;
   readonly pinSpacingFt: number;
   readonly bayFt: number;
@@ -68,7 +65,6 @@ export function fabricRulesOf(options: FabricOptions): FabricRules {
       rollLengthFt,
       inRange("The end lap", options.endLapIn ?? 12, 0, LARGEST_INCHES, IN, "end_lap_in"),
     ),
-    trimFt: inches("The trim", options.trimIn ?? 2, "trim_in"),
     directionDegrees:
       directionDegrees === undefined ? undefined : finite("The direction", directionDegrees, "direction"),
     pinSpacingFt: positive("The pin spacing", options.pinSpacingIn ?? 12, "spacing_in") / INCHES_PER_FOOT,

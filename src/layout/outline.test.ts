@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { pad, points } from "../../test/planBeds";
-import { isCorner, isRectangle, netArea, type Ring, ringArea, ringLength, ringOf, ringsOf } from "./outline";
+import { isCorner, netArea, type Ring, ringArea, ringLength, ringOf, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
 import type { Point } from "./plane";
 import { straightRuns } from "./ringPoints";
@@ -71,25 +71,5 @@ describe("a corner", () => {
     const [a, b, c] = [{ x: 0, y: 0 }, { x: 2, y: 0 }, onward(degrees)].map(({ x, y }) => ({ x: x + 8, y: y + 7 }));
     expect(isCorner(a!, b!, c!)).toBe(is);
     expect(isCorner(c!, b!, a!)).toBe(is);
-  });
-});
-
-describe("a rectangle", () => {
-  it.each<[string, Ring, boolean]>([
-    ["upright", ring([0, 0], [6, 0], [6, 2], [0, 2]), true],
-    ["turned by the angle of a 3-4-5 triangle", ring([1, 1], [9, 7], [6, 11], [-2, 5]), true],
-    ["pushed aslant", ring([0, 0], [6, 0], [7, 2], [1, 2]), false],
-    ["with one corner an inch off", ring([0, 0], [6, 0], [6, 2], [1 / 12, 2]), false],
-    ["with one corner a tenth of a thousandth of an inch off", ring([0, 0], [6, 0], [6, 2], [1e-5, 2]), false],
-    ["of three sides", ring([0, 0], [6, 0], [6, 2]), false],
-    ["with a point midway along a side", ring([0, 0], [3, 0], [6, 0], [6, 2], [0, 2]), false],
-  ])("%s", (_, drawn, is) => {
-    expect(isRectangle(drawn)).toBe(is);
-  });
-
-  it("has no side that bends, however little", () => {
-    const square = ring([0, 0], [6, 0], [6, 2], [0, 2]);
-    const bent: Run = { kind: "arc", center: { x: -99, y: 1 }, radius: 99, startAngle: 0, sweep: 0.01, border: false };
-    expect(isRectangle({ ...square, runs: [...square.runs.slice(0, 3), bent] })).toBe(false);
   });
 });

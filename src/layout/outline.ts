@@ -1,4 +1,3 @@
-import { must } from "../quantities/must";
 import { cross, distance, type Point, SAME_FT } from "./plane";
 import { flattened, type Run, reversed, runArea, runLength } from "./runs";
 
@@ -65,15 +64,4 @@ export function isCorner(a: Point, b: Point, c: Point): boolean {
   const lengths = distance(a, b) * distance(b, c);
   const ahead = (b.x - a.x) * (c.x - b.x) + (b.y - a.y) * (c.y - b.y);
   return ahead <= 0 || Math.abs(cross(a, b, c)) > lengths * CORNER_SINE;
-}
-
-/** Whether the ring is four straight sides square to one another, at any angle in plan. */
-export function isRectangle(ring: Ring): boolean {
-  const corners = ring.points;
-  if (corners.length !== 4 || ring.runs.some((run) => run.kind === "arc")) return false;
-  return corners.every((corner, i) => {
-    const [before, after] = [must(corners[(i + 3) % 4]), must(corners[(i + 1) % 4])];
-    const ahead = (corner.x - before.x) * (after.x - corner.x) + (corner.y - before.y) * (after.y - corner.y);
-    return Math.abs(ahead) <= SAME_FT * Math.max(distance(before, corner), distance(corner, after));
-  });
 }

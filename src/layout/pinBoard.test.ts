@@ -2,14 +2,14 @@ import { describe, expect, it } from "vitest";
 import { PinBoard } from "./pinBoard";
 
 describe("pins on the board", () => {
-  it("stand once in one place: 1/32 in. apart is the same pin", () => {
+  it("stand once in one place, worked out in two ways", () => {
     const board = new PinBoard(0.5);
     board.add({ x: 2, y: 3 }, "corner");
-    board.add({ x: 2, y: 3.0029 }, "edge");
-    board.add({ x: 2, y: 3.0031 }, "row");
+    board.add({ x: 2, y: 3.000009 }, "edge");
+    board.add({ x: 2, y: 3.000011 }, "row");
     expect(board.pins).toEqual([
       { x: 2, y: 3, kind: "corner" },
-      { x: 2, y: 3.0031, kind: "row" },
+      { x: 2, y: 3.000011, kind: "row" },
     ]);
   });
 
@@ -45,11 +45,11 @@ describe("pins on the board", () => {
     expect(new PinBoard(1).hasNear({ x: 0, y: 0 })).toBe(false);
   });
 
-  it("are kept apart by as little as a pin is wide, however near they are asked about", () => {
+  it("are told apart by what binary noise leaves, however near they are asked about", () => {
     const board = new PinBoard(0);
     board.add({ x: 1, y: 1 }, "row");
-    board.add({ x: 1.002, y: 1 }, "row");
-    board.add({ x: 1.004, y: 1 }, "row");
-    expect(board.pins.map(({ x }) => x)).toEqual([1, 1.004]);
+    board.add({ x: 1.000006, y: 1 }, "row");
+    board.add({ x: 1.000012, y: 1 }, "row");
+    expect(board.pins.map(({ x }) => x)).toEqual([1, 1.000012]);
   });
 });

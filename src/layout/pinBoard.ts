@@ -1,14 +1,14 @@
 import { distance, type Point } from "./plane";
 
 /** Why a pin stands where it does; "row" is the dice-five pattern between the others. */
-export type PinKind = "corner" | "edge" | "cutOut" | "seam" | "lap" | "row";
+export type PinKind = "corner" | "edge" | "cutOut" | "seam" | "row";
 
 export interface Pin extends Point {
   readonly kind: PinKind;
 }
 
-/** Two pins nearer than this are one, in feet: about 1/32 in. */
-const SAME_PIN_FT = 0.003;
+/** Two pins nearer than this are one, in feet: the same place, worked out in two ways. */
+const SAME_PIN_FT = 1e-5;
 
 /** More than there are cells across any bed, so that no two cells share a number. */
 const CELLS_ACROSS = 2 ** 24;

@@ -27,20 +27,10 @@ function countsOf(bed: Bed, changed: Partial<LayoutOptions> = {}): Partial<Recor
 describe("a triangle of 3, 4 and 5 ft, pinned at 12 in.", () => {
   const bed = byPoints([0, 0], [4, 0], [0, 3]);
 
-  it("has a pin in each corner and at each foot of its edge", () => {
+  it("has a pin in each corner and where a row of pairs meets its edge", () => {
     expect(pinsOf(bed, "corner")).toEqual(["0,0", "0,3", "4,0"]);
-    // On the long side a foot is 0.8 along and 0.6 up.
-    expect(pinsOf(bed, "edge")).toEqual([
-      "0,1",
-      "0,2",
-      "0.8,2.4",
-      "1,0",
-      "1.6,1.8",
-      "2,0",
-      "2.4,1.2",
-      "3,0",
-      "3.2,0.6",
-    ]);
+    // Rows 0 to 4: row 0 runs up the left side from corner to corner, row 2 meets the base and, halfway, the long side.
+    expect(pinsOf(bed, "edge")).toEqual(["2,0", "2,1.5"]);
   });
 
   it("has the odd rows' pins midway up, as far as the bed is that wide", () => {
@@ -51,8 +41,10 @@ describe("a triangle of 3, 4 and 5 ft, pinned at 12 in.", () => {
   it("has pairs on the lines between narrower bays", () => {
     // Bays of 1 ft: lines at 1 and 2 ft take the even rows, middles at 0.5, 1.5 and 2.5 ft the odd ones. At 1 ft up the bed
     // is 2.67 ft wide, so row 2; at 2 ft 1.33 ft wide. Rows 1 and 3 at 0.5 ft up, where the bed is 3.33 ft wide; row 1 at
-    // 1.5 ft up. Row 3 at 0.5 ft up stands 0.22 ft from the pin at 3.2, 0.6, less than a third of the spacing.
-    expect(pinsOf(bed, "row", { bayFt: 1 })).toEqual(["1,0.5", "1,1.5"].concat("2,1"));
+    // 1.5 ft up. Row 0 has its two on the left side. From row 2 to either end of the long side it is 2.5 ft, over two
+    // spacings, so there is a pin halfway, at 1, 2.25 and 3, 0.75; row 3 at 0.5 ft up would stand 0.25 ft from it, less than a third of the spacing.
+    expect(pinsOf(bed, "row", { bayFt: 1 })).toEqual(["0,1", "0,2", "1,0.5", "1,1.5", "2,1"]);
+    expect(pinsOf(bed, "edge", { bayFt: 1 })).toEqual(["1,2.25", "2,0", "2,1.5", "3,0.75"]);
   });
 });
 
@@ -63,9 +55,8 @@ describe("the L of 20 by 12 ft, pinned at 24 in. in bays of 6 ft", () => {
     expect(pinsOf(lShape, "corner", wide)).toEqual(["0,0", "0,12", "8,6", "8,12", "20,0", "20,6"]);
     // The overlap runs from 0 to 8 ft at 6 ft up; the corner at 8, 6 holds its end.
     expect(pinsOf(lShape, "seam", wide)).toEqual(["0,6", "2,6", "4,6", "6,6"]);
-    // 9 along the 20 ft, 2 up the 6 ft, 5 along 12 ft, 2 up 6 ft, 3 along 8 ft, and 2 on either side of the seam's end.
-    expect(pinsOf(lShape, "edge", wide)).toHaveLength(25);
-    expect(pinsOf(lShape, "edge", wide)).toEqual(expect.arrayContaining(["0,2", "0,4", "0,8", "0,10", "8,8", "8,10"]));
+    // Rows of pairs at 4, 8, 12, and 16 ft; at 8 ft the row runs along the leg's side, whose corners are pinned.
+    expect(pinsOf(lShape, "edge", wide)).toEqual(["4,0", "4,12", "8,0", "12,0", "12,6", "16,0", "16,6"]);
   });
 
   it("has the odd rows in the middle of each strip, where there is bed", () => {
@@ -77,7 +68,7 @@ describe("the L of 20 by 12 ft, pinned at 24 in. in bays of 6 ft", () => {
     const low = byPoints([0, 0], [20, 0], [20, 5.9], [8, 5.9], [8, 10], [0, 10]);
     const lapped = { ...wide, overlapIn: 24 };
     expect(pinsOf(low, "seam", lapped)).toEqual(["0,5", "2,5", "4,5", "6,5", "8,5"]);
-    // Rows 12 and 16 at 5 ft up. The first strip's middle is at 2.5 ft, the second's at 7.5 ft.
+    // Rows 12, 16, and the last at 5 ft up. The first strip's middle is at 2.5 ft, the second's at 7.5 ft.
     expect(pinsOf(low, "row", lapped)).toEqual([
       "2,2.5",
       "2,7.5",
@@ -88,6 +79,7 @@ describe("the L of 20 by 12 ft, pinned at 24 in. in bays of 6 ft", () => {
       "14,2.5",
       "16,5",
       "18,2.5",
+      "20,5",
     ]);
   });
 });
@@ -104,8 +96,9 @@ describe("a rectangle of 8 by 4 ft, pinned at 12 in.", () => {
       edge: 8,
       row: 16,
     });
-    // Laid aslant to its strips it is pinned like any other outline: at every foot of its edge.
-    expect(countsOf(plain, { directionDegrees: 45 })).toMatchObject({ corner: 4, edge: 20 });
+    // At 45° it reaches 12/√2 = 8.49 ft along the strips: 9 intervals. Rows 2, 4, 6, and 8 meet the edge twice each, once of
+    // these within a third of a foot of the overlap's end.
+    expect(countsOf(plain, { directionDegrees: 45 })).toMatchObject({ corner: 4, edge: 7 });
   });
 
   it("has four pins around a pad of a foot in place of the one that would stand in it", () => {
@@ -132,22 +125,18 @@ describe("a rectangle of 8 by 4 ft, pinned at 12 in.", () => {
       widthFt: 4,
       cutOuts: [{ kind: "circle", center: { x: 4, y: 2 }, diameterFt: 2 }],
     };
-    // Around it 2π ft, 7 gaps from the right. Row 5's pin would stand in the first of them; row 3's is midway between two.
-    expect(countsOf(bed)).toEqual({ corner: 4, edge: 6, cutOut: 7, row: 3 });
-    expect(pinsOf(bed, "row")).toEqual(["1,2", "3,2", "7,2"]);
+    // Rows 3 and 5 have their pins on its left and right; from one to the other it is π ft: 4 gaps on either side.
+    expect(countsOf(bed)).toEqual({ corner: 4, edge: 6, cutOut: 6, row: 4 });
+    expect(pinsOf(bed, "row")).toEqual(["1,2", "3,2", "5,2", "7,2"]);
   });
 
-  it("has pins across the strip through both pieces of an end lap", () => {
+  it("has the same pins where a roll runs out: a row goes through both pieces of the end lap", () => {
     const lapped = { rollLengthFt: 5, endLapIn: 12 };
-    // The second piece begins at 4 ft; midway is 4.5 ft, in 4 gaps. Ends at 0 and 4 ft up stand on the edge.
-    expect(pinsOf(plain, "lap", lapped)).toEqual(["4.5,0", "4.5,1", "4.5,2", "4.5,3", "4.5,4"]);
-    expect(countsOf(plain, lapped)).toEqual({ corner: 4, edge: 6, row: 4, lap: 5 });
-  });
-
-  it("leaves the ends of an end lap to pins of the edge that stand close by", () => {
-    // The lap of 12 in. begins at 3.7 ft: midway 4.2 ft, 0.2 ft from the pins at 4, 0 and 4, 4.
-    const lapped = { rollLengthFt: 4.7, endLapIn: 12 };
-    expect(pinsOf(plain, "lap", lapped)).toEqual(["4.2,1", "4.2,2", "4.2,3"]);
+    expect(countsOf(plain, lapped)).toEqual(countsOf(plain));
+    // The second piece begins at 4 ft, and the first ends at 5 ft.
+    const { pins, counts } = layOutBed(plain, { ...options, ...lapped });
+    expect(counts.endLaps).toBe(1);
+    expect(pins.filter(({ x }) => x >= 4 && x <= 5)).toHaveLength(3);
   });
 });
 
@@ -160,27 +149,28 @@ describe("a pad against the wall of a bed that is no rectangle", () => {
       cutOuts: [pad(2, 0, 2, 2)],
     };
     // Corners: four of the outline, and two where the pad meets the wall; the bend of 2 · 14° in front is none.
-    expect(pinsOf(bed, "corner")).toEqual(["0,0", "0,4", "2,0", "2,2", "4,0", "4,2", "8,0", "8,4"]);
-    expect(pinsOf(bed, "cutOut")).toEqual(["2,1", "3,2", "4,1"]);
-    expect(pinsOf(bed, "edge").filter((pin) => pin.endsWith(",0"))).toEqual(["1,0", "5,0", "6,0", "7,0"]);
+    expect(pinsOf(bed, "corner")).toEqual(["0,0", "0,4", "2,0", "4,0", "8,0", "8,4"]);
+    expect(pinsOf(bed, "cutOut")).toEqual(["2,1", "2,2", "3,2", "4,1", "4,2"]);
+    // The rows at 2 and 4 ft meet the wall at the pad's corners.
+    expect(pinsOf(bed, "edge").filter((pin) => pin.endsWith(",0"))).toEqual(["6,0"]);
   });
 });
 
 describe("pins along lines that meet", () => {
   const lap = { overlapIn: 6 };
 
-  it("are spaced anew on either side of where an overlap meets the edge", () => {
-    // The L in strips of 6 ft that lap by 6 in.: overlaps at 5.75 and 11.25 ft. The left side, 12 ft, falls into 5.75 ft in 6
-    // gaps of 0.9583, 5.5 ft in 6 gaps of 0.9167, and 0.75 ft in one.
-    const left = pinsOf(lShape, "edge", lap).filter((pin) => pin.startsWith("0,"));
-    const below = [1, 2, 3, 4, 5].map((k) => (5.75 * k) / 6);
-    const above = [1, 2, 3, 4, 5].map((k) => 5.75 + (5.5 * k) / 6);
-    expect(left.map((pin) => Number(pin.slice(2))).sort((a, b) => a - b)).toEqual(
-      [...below, ...above].map((y) => expect.closeTo(y, 3)),
-    );
+  it("have the lines between bays halfway between overlaps, on the edge as well", () => {
+    // The L in strips of 6 ft that lap by 6 in.: overlaps at 5.75 and 11.25 ft, and two bays in each strip.
+    const left = pinsOf(lShape, "row", lap).filter((pin) => pin.startsWith("0,"));
+    expect(left).toEqual(["0,2.875", "0,8.5", "0,11.625"]);
+    expect(pinsOf(lShape, "edge", lap).filter((pin) => pin.startsWith("0,"))).toEqual([]);
     expect(pinsOf(lShape, "seam", lap).filter((pin) => pin.startsWith("0,"))).toEqual(["0,5.75", "0,11.25"]);
-    // The right end of the lower overlap at 8, 5.75 is left to the corner at 8, 6, 0.25 ft away; so is that at 8, 11.25 not.
-    expect(pinsOf(lShape, "seam", lap).filter((pin) => pin.startsWith("8,"))).toEqual(["8,11.25"]);
+    // A row ends both overlaps at 8 ft. In a leg of 8.2 ft the end of the lower one is near that row's pin, and gets none.
+    expect(pinsOf(lShape, "seam", lap).filter((pin) => pin.startsWith("8,"))).toEqual(["8,5.75", "8,11.25"]);
+    const leg = byPoints([0, 0], [20, 0], [20, 6], [8.2, 6], [8.2, 12], [0, 12]);
+    expect(pinsOf(leg, "seam", lap).filter((pin) => pin.startsWith("8"))).toEqual(["8,5.75", "8,11.25"]);
+    const longer = byPoints([0, 0], [20, 0], [20, 6], [8.5, 6], [8.5, 12], [0, 12]);
+    expect(pinsOf(longer, "seam", lap).filter((pin) => pin.startsWith("8.5"))).toEqual(["8.5,11.25"]);
   });
 
   it("stay along an overlap though a corner is near, and take the place of the even rows", () => {
@@ -188,15 +178,15 @@ describe("pins along lines that meet", () => {
     const notched = byPoints([0, 0], [20, 0], [20, 11.5], [10.5, 11.5], [10, 6], [9.5, 11.5], [0, 11.5]);
     expect(pinsOf(notched, "seam", lap)).toHaveLength(21);
     expect(pinsOf(notched, "seam", lap)).toContain("10,5.75");
-    // A leg of 4.8 ft: 3 gaps of 1.6 ft along the overlap at 6 ft. Row 4 would stand 0.8 ft from the pins at 3.2 and 4.8.
+    // A leg of 4.8 ft: rows at 2 and 4 ft along the overlap at 6 ft, and its end at the corner.
     const leg = byPoints([0, 0], [20, 0], [20, 6], [4.8, 6], [4.8, 12], [0, 12]);
     const wide = { pinSpacingIn: 24, bayFt: 6 };
-    expect(pinsOf(leg, "seam", wide)).toEqual(["0,6", "1.6,6", "3.2,6"]);
+    expect(pinsOf(leg, "seam", wide)).toEqual(["0,6", "2,6", "4,6"]);
     expect(pinsOf(leg, "row", wide)).toEqual(["2,3", "2,9", "6,3", "10,3", "14,3", "18,3"]);
   });
 
   it("leave the sides along the strips to the edge's own pins", () => {
-    // Along 4.8 ft at the bottom and at the top stand pins at 1.6 and 3.2 ft; the even row at 4 ft adds none.
+    // The rows' pins on the bottom and the top are pins of the edge.
     const point = byPoints([0, 0], [4.8, 0], [20, 3], [4.8, 6], [0, 6]);
     const rows = pinsOf(point, "row", { pinSpacingIn: 24, bayFt: 6 });
     expect(rows.filter((pin) => /,[06]$/.test(pin))).toEqual([]);
@@ -205,13 +195,17 @@ describe("pins along lines that meet", () => {
 
   it("stand in both arms of a U and not between them", () => {
     // One strip of 12 ft, bays of 4.5 ft: middles at 2.25 and 6.75 ft take rows 2, 6 and 10, the line at 4.5 ft the even rows,
-    // all of which stand on the arms' sides. Row 6 at 6.75 ft lies in the opening.
+    // all of which are on the arms' sides. Row 6 at 6.75 ft would be in the opening.
     expect(pinsOf(uShape, "row", { rollWidthFt: 12, pinSpacingIn: 24, bayFt: 6 })).toEqual([
+      "0,4.5",
       "2,2.25",
       "2,6.75",
+      "4,4.5",
       "6,2.25",
+      "8,4.5",
       "10,2.25",
       "10,6.75",
+      "12,4.5",
     ]);
   });
 
@@ -251,12 +245,10 @@ describe("pins along lines that meet", () => {
 describe("more pins than any bed takes", () => {
   const refused = (bed: Bed, changed: Partial<LayoutOptions>) => () => layOutBed(bed, { ...options, ...changed });
 
-  it("are counted along edges, overlaps and end laps before any is placed", () => {
+  it("are counted along edges and overlaps before any is placed", () => {
     // The L: 64 ft around, two overlaps of 8 ft, at 1/2000 ft.
     const fine = { overlapIn: 6, pinSpacingIn: 0.006 };
     expect(refused(lShape, fine)).toThrow("This would take 160000 pins, more than the 100000");
-    // A roll of 24 ft runs out 4 ft into the second strip, and the lap crosses it from 5.75 to 11.25 ft.
-    expect(refused(lShape, { ...fine, rollLengthFt: 24 })).toThrow("This would take 171000 pins, more than the 100000");
   });
 
   it("are counted with the pieces of a drawn edge, each of which every pin is looked for on", () => {
@@ -267,19 +259,22 @@ describe("more pins than any bed takes", () => {
   });
 
   it("may not be looked for in too many places", () => {
-    // 20 rows by three strips' lines and 12 ft in bays of 0.0001 ft: 20 · (4 + 120,000).
+    // Over 20 by 12 ft BED.PINS counts 60,000 bays of 0.0001 ft in each of three strips: 2 · 11 on the edges, 3 · 59,999 · 11
+    // between the bays, 3 · 60,000 · 10 in their middles, and 2 · 21 along the overlaps.
     const high = byPoints([0, 10], [20, 10], [20, 16], [8, 16], [8, 22], [0, 22]);
     expect(refused(high, { overlapIn: 6, bayFt: 1e-4 })).toThrow(
-      "This would take 2400080 places for pins, more than the 1000000 that can be laid out. Check the units",
+      "This would take 3780031 places for pins, more than the 1000000 that can be laid out. Check the units",
     );
     expect(() => refusePlaces(1_000_000)).not.toThrow();
   });
 });
 
-it("pins the edge of a round bed at equal gaps from its zero on", () => {
-  // 2π ft around 2 ft: 7 gaps of 51.4°, drawn in chords of 2°.
-  const { pins } = layOutBed({ kind: "round", diameterFt: 2 }, options);
-  const angles = pins.filter(({ kind }) => kind === "edge").map(({ x, y }) => (Math.atan2(y, x) * 180) / Math.PI);
+it("pins the edge of a round bed where rows meet it, its ends among them", () => {
+  // Rows at −3, −2, ... 3 ft: the ends, and at ±1 ft an angle of acos(1/3) = 70.5° from them, drawn in chords of 2°.
+  const { pins } = layOutBed({ kind: "round", diameterFt: 6 }, options);
+  const angles = pins
+    .filter(({ x, y }) => Math.abs(Math.hypot(x, y) - 3) < 1e-3)
+    .map(({ x, y }) => (Math.atan2(y, x) * 180) / Math.PI);
   const turns = angles.map((angle) => (angle + 360) % 360).sort((a, b) => a - b);
-  expect(turns).toEqual(Array.from({ length: 7 }, (_, i) => expect.closeTo((i * 360) / 7, 1)));
+  expect(turns).toEqual([0, 70.53, 109.47, 180, 250.53, 289.47].map((turn) => expect.closeTo(turn, 1)));
 });

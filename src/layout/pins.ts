@@ -1,119 +1,234 @@
 import { must } from "../quantities/must";
+import { pins as countPins, pinGrid } from "../quantities/pins";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
-import { isOn } from "./boundary";
+import { boundaryOf, isOn } from "./boundary";
 import { type Chain, chainsOf, cornersOf, pointAlong } from "./chains";
-import type { FabricPlan } from "./fabric";
 import { refusePins, refusePlaces } from "./limits";
 import type { FabricRules } from "./options";
-import { isRectangle, type Outline } from "./outline";
-import { type Pin, PinBoard } from "./pinBoard";
-import { bayLevels, intervalsOver, pinRows, rectanglePins } from "./pinPattern";
-import { type Bounds, boundsOf, distance, type Point, SAME_FT, toFrame } from "./plane";
-import { endLapsOf, type LapLine, seamLevels, seamsOf } from "./seams";
-import { crossings } from "./stretches";
+import { borderlessOutlineOf } from "./outlineOf";
+import { type Pin, PinBoard, type PinKind } from "./pinBoard";
+import { type Bounds, boundsOf, distance, type Point, SAME_FT } from "./plane";
+import { type Seam, seamLevels, seamsOf } from "./seams";
+import { crossings, type Stretch } from "./stretches";
+import { planStrips, type StripPlan } from "./strips";
 
-/** Pins of the pattern keep at least this share of the spacing from any other pin. */
+/** Pins of the pattern keep at least this share of the spacing from a corner, an overlap, the edge, or a cut-out. */
 export const CLEAR_SHARE = 1 / 3;
 
 /**
- * The pins of a bed, in the frame of its strips.
+ * How far any place in a bed can be from the nearest pin, in feet: half the diagonal of one row spacing by the widest
+ * gap that is left along the edge, which a bed of just that size has from its middle to its four corners.
  *
- * A plain rectangle gets the pattern of BED.PINS as it is; end laps and cut-outs add to it. Any other bed gets a pin
- * at every corner, pins along every overlap, end lap, edge and cut-out without a gap over the spacing, and the
- * dice-five pattern in what is left, where no pin stands within a third of the spacing.
+ * @param spacingFt from row to row at most; `bayFt` the widest bay across a strip.
+ * @example reachOfPins(1, 4) // 2.06: half the diagonal of 1 by 4
  */
-export function placePins(outline: Outline, plan: FabricPlan, rules: FabricRules): Pin[] {
-  const spacing = rules.pinSpacingFt;
-  const board = new PinBoard(spacing * CLEAR_SHARE);
-  const chains = chainsOf(plan.boundary);
-  const laps = endLapsOf(plan, rules.endLapFt);
+export const reachOfPins = (spacingFt: number, bayFt: number): number =>
+  distance({ x: 0, y: 0 }, { x: spacingFt, y: widestGap(spacingFt, bayFt) }) / 2;
+
+/** The longest stretch of outer edge without a pin. */
+const widestGap = (spacingFt: number, bayFt: number): number => Math.max(2 * spacingFt, bayFt);
+
+/** The rows of the dice-five pattern: places along the strips of the pairs, and of the singles between. */
+export interface PinRows {
+  readonly pairs: readonly number[];
+  readonly singles: readonly number[];
+}
+
+/** Rows at equal intervals: pairs at every even row and at the last, singles at the odd ones between. */
+export function pinRows(from: number, to: number, intervals: number): PinRows {
+  const rows = Array.from({ length: intervals + 1 }, (_, row) => from + ((to - from) * row) / intervals);
+  return {
+    pairs: rows.filter((_, row) => row % 2 === 0 || row === intervals),
+    singles: rows.filter((_, row) => row % 2 === 1 && row !== intervals),
+  };
+}
+
+/**
+ * The pins of a bed, in the frame of its strips: the dice-five pattern over the strips, clipped to the outline. Of a
+ * plain rectangle there are as many as BED.PINS counts.
+ *
+ * Each corner has a pin; each overlap has one at every row; a row of pairs has one wherever it meets the outer edge
+ * and on the lines between bays; a single row has one in the middle of each bay. Where that leaves a stretch of outer
+ * edge longer than two spacings and longer than a bay, or of a cut-out's edge longer than a spacing, it is filled in.
+ */
+export function placePins(
+  plan: StripPlan,
+  rules: Pick<FabricRules, "rollWidthFt" | "overlapFt" | "pinSpacingFt" | "bayFt">,
+): Pin[] {
+  const { boundary, reach, bands } = plan;
+  const { pinSpacingFt: spacing, bayFt, rollWidthFt, overlapFt } = rules;
+  const [length, width] = [reach.to - reach.from, must(bands.at(-1)).high - must(bands[0]).low];
+  const [overlapIn, spacingIn] = [overlapFt * INCHES_PER_FOOT, spacing * INCHES_PER_FOOT];
+  const { bays, intervals } = pinGrid(length, width, rollWidthFt, overlapIn, spacingIn, bayFt);
+  const chains = chainsOf(boundary);
   const seams = seamsOf(plan);
-  const pinnedFt = total(chains.map(({ lengthFt }) => lengthFt)) + total([...seams, ...laps].map(lengthOf));
-  refusePins(pinnedFt / spacing, plan.boundary.length);
-  if (isPlain(outline, plan)) {
-    const cutOuts = chains.filter(({ ring }) => ring > 0);
-    for (const chain of cutOuts) pinChain(board, chain, spacing);
-    const pattern = patternInBed(plan, chains, rules);
-    for (const pin of pattern.filter(({ kind }) => kind !== "row")) board.add(pin, pin.kind);
-    for (const lap of laps) pinLine(board, lap, spacing);
-    const loose = pattern.filter(({ kind }) => kind === "row");
-    // Without anything added, every pin of the pattern stays, however close: the count is that of BED.PINS.
-    if (cutOuts.length === 0 && laps.length === 0) return pattern;
-    for (const pin of loose) if (!board.hasNear(pin)) board.add(pin, "row");
-    return board.pins;
+  const lengths = [...chains.map(({ lengthFt }) => lengthFt), ...seams.map(({ stretch: { from, to } }) => to - from)];
+  refusePins(lengths.reduce((sum, feet) => sum + feet, 0) / spacing, boundary.length);
+  refusePlaces(countPins(length, width, rollWidthFt, overlapIn, spacingIn, 0, bayFt));
+  const rows = pinRows(reach.from, reach.to, intervals);
+  const board = new PinBoard(spacing * CLEAR_SHARE);
+  for (const chain of chains)
+    for (const at of cornersOf(chain)) board.add(pointAlong(chain, at), chain.ring === 0 ? "corner" : "cutOut");
+  for (const seam of seams) pinSeam(board, seam, [...rows.pairs, ...rows.singles]);
+  const { onEdge, inside } = pattern(plan, seams, rows, bays);
+  for (const { pin } of onEdge) board.add(pin, "row");
+  const widest = widestGap(spacing, bayFt);
+  for (const chain of chains) {
+    if (chain.ring === 0) pinChain(board, chain, "edge", widest, rows.pairs, spacing * CLEAR_SHARE);
+    else pinChain(board, chain, "cutOut", spacing, [], 0);
   }
-  for (const chain of chains) for (const at of cornersOf(chain)) board.add(pointAlong(chain, at), "corner");
-  for (const line of [...seams, ...laps]) pinLine(board, line, spacing);
-  for (const chain of chains) pinChain(board, chain, spacing);
-  fillRows(board, plan, seams, rules);
+  // Pins of the pattern are looked at against what is there now, and not against one another.
+  const clear = inside.filter(({ pin, clearFt }) => !board.hasNear(pin, Math.min(clearFt, spacing * CLEAR_SHARE)));
+  for (const { pin } of clear) board.add(pin, "row");
+  refusePins(board.pins.length);
   return board.pins;
 }
 
-const total = (lengths: readonly number[]) => lengths.reduce((sum, length) => sum + length, 0);
-
-const lengthOf = ({ stretch }: LapLine) => stretch.to - stretch.from;
-
-/** Whether the outline is a rectangle that lies square to its strips. */
-function isPlain({ ring }: Outline, { frame, reach, bands }: FabricPlan): boolean {
-  const isOne = (value: number, ...places: number[]) => places.some((place) => Math.abs(value - place) <= SAME_FT);
-  return (
-    isRectangle(ring) &&
-    ring.points
-      .map((point) => toFrame(frame, point))
-      .every(({ x, y }) => isOne(x, reach.from, reach.to) && isOne(y, must(bands[0]).low, must(bands.at(-1)).high))
-  );
+/**
+ * The pins of a plain rectangle, as many as BED.PINS counts: x along the strips from 0, y across them from 0.
+ *
+ * @param lengthFt length of the bed along the strips, more than 0; `widthFt` across them.
+ * @param rollWidthFt more than 0; overlap 0 or more inches, less than the roll is wide.
+ * @param spacingIn from row to row at most; bays are at most `bayFt` wide.
+ * @returns row by row, from x = 0.
+ * @throws Problem where they are more than any bed takes.
+ * @example rectanglePins(12, 12, 12, 0, 18, 3).length // 41
+ */
+export function rectanglePins(
+  lengthFt: number,
+  widthFt: number,
+  rollWidthFt: number,
+  overlapIn: number,
+  spacingIn = 12,
+  bayFt = 4,
+): Pin[] {
+  const edge = boundaryOf(borderlessOutlineOf({ kind: "rectangle", lengthFt, widthFt }));
+  const [overlapFt, pinSpacingFt] = [overlapIn / INCHES_PER_FOOT, spacingIn / INCHES_PER_FOOT];
+  const rules = { rollWidthFt, overlapFt, pinSpacingFt, bayFt };
+  const pins = placePins(planStrips(edge, { along: { x: 1, y: 0 }, flipU: 1, flipV: 1 }, rules), rules);
+  return pins.sort((a, b) => a.x - b.x || a.y - b.y);
 }
 
-/** The pattern of BED.PINS over a rectangle, without what would stand within a cut-out. */
-function patternInBed({ boundary, reach, bands }: FabricPlan, chains: readonly Chain[], rules: FabricRules): Pin[] {
-  const low = must(bands[0]).low;
-  const [length, width] = [reach.to - reach.from, must(bands.at(-1)).high - low];
-  const { rollWidthFt, overlapFt, pinSpacingFt, bayFt } = rules;
-  const [overlapIn, spacingIn] = [overlapFt * INCHES_PER_FOOT, pinSpacingFt * INCHES_PER_FOOT];
-  const all = rectanglePins(length, width, rollWidthFt, overlapIn, spacingIn, bayFt);
-  const placed = all.map(({ x, y, kind }): Pin => ({ x: reach.from + x, y: low + y, kind }));
-  // The pattern lies within the rectangle: only near a cut-out can a pin stand where no bed is.
-  const cutOuts = chains.filter(({ ring }) => ring > 0).map(({ points }) => boundsOf(points));
-  return placed.filter((pin) => !cutOuts.some((reach) => isWithin(reach, pin)) || isInBed(boundary, pin));
+/** Pins along an overlap at every row, and at an end that is not near one of these or a corner. */
+function pinSeam(board: PinBoard, { at, stretch: { from, to } }: Seam, rows: readonly number[]): void {
+  for (const x of rows) if (x > from - SAME_FT && x < to + SAME_FT) board.add({ x, y: at }, "seam");
+  for (const x of [from, to]) if (!board.hasNear({ x, y: at })) board.add({ x, y: at }, "seam");
 }
 
-/** Within the bed, or on its edge. */
-function isInBed(boundary: FabricPlan["boundary"], pin: Point): boolean {
-  if (boundary.some(({ from, to }) => isOn(from, to, pin))) return true;
-  return crossings(boundary, pin.y).some(({ from, to }) => from < pin.x && pin.x < to);
+interface PatternPin {
+  readonly pin: Point;
+  /** How near to it another pin takes its place, as far as the pattern itself is not as close. */
+  readonly clearFt: number;
 }
 
-/** Pins along an overlap or end lap at equal gaps; its ends are left to a pin that already stands close by. */
-function pinLine(board: PinBoard, { kind, at, stretch }: LapLine, spacing: number): void {
-  const { from, to } = stretch;
-  const gaps = Math.max(1, wholeUp((to - from) / spacing));
-  for (let i = 0; i <= gaps; i++) {
-    const along = from + ((to - from) * i) / gaps;
-    const point = kind === "seam" ? { x: along, y: at } : { x: at, y: along };
-    const isEnd = i === 0 || i === gaps;
-    if (!(isEnd && board.hasNear(point))) board.add(point, kind);
-  }
+/** The pattern within the strips: those on the bed's edge apart, which count as pins of the edge. */
+function pattern({ boundary, ...plan }: StripPlan, seams: readonly Seam[], rows: PinRows, bays: number) {
+  const onEdge: PatternPin[] = [];
+  const inside: PatternPin[] = [];
+  const place = (level: number, places: readonly number[], clearFt: number) => {
+    const stretches = crossings(boundary, level);
+    for (const x of places) {
+      const stretch = stretches.find(({ from, to }) => x > from - SAME_FT && x < to + SAME_FT);
+      if (!stretch || seams.some(({ at, stretch: seam }) => at === level && isIn(seam, x))) continue;
+      const isOnEdge = x < stretch.from + SAME_FT || x > stretch.to - SAME_FT;
+      (isOnEdge ? onEdge : inside).push({ pin: { x, y: level }, clearFt });
+    }
+  };
+  const levels = seamLevels(plan);
+  levels.slice(0, -1).forEach((low, strip) => {
+    const bay = (must(levels[strip + 1]) - low) / bays;
+    // Half a bay is as close as the pattern's own pins may stand to an edge or overlap beside them.
+    const clearFt = (bay / 2) * (1 - SAME_FT);
+    for (let i = 1; i < bays; i++) place(low + i * bay, rows.pairs, clearFt);
+    for (let i = 0; i < bays; i++) place(low + (i + 0.5) * bay, rows.singles, clearFt);
+    // A seam line beside which only one strip lies is not pinned as an overlap: there it is a line between bays.
+    if (strip > 0) place(low, rows.pairs, clearFt);
+  });
+  return { onEdge, inside };
 }
 
-/** Pins along the bed's edge or round a cut-out, at equal gaps between corners and the pins that stand on it already. */
-function pinChain(board: PinBoard, chain: Chain, spacing: number): void {
-  const kind = chain.ring === 0 ? "edge" : "cutOut";
+const isIn = ({ from, to }: Stretch, x: number) => x > from - SAME_FT && x < to + SAME_FT;
+
+/**
+ * Pins along the bed's edge or round a cut-out: where rows meet it, unless that is near a pin that it has already, and
+ * at equal gaps where a stretch longer than `widest` is left.
+ */
+function pinChain(
+  board: PinBoard,
+  chain: Chain,
+  kind: PinKind,
+  widest: number,
+  rows: readonly number[],
+  clearFt: number,
+): void {
+  const { lengthFt, closed } = chain;
   const reach = boundsOf(chain.points);
   const near = board.pins.filter((pin) => isWithin(reach, pin));
-  const fixed = [...cornersOf(chain), ...near.flatMap((pin) => placesOn(chain, pin))].sort((a, b) => a - b);
-  const places = fixed.filter((at, i) => i === 0 || at - must(fixed[i - 1]) > SAME_FT);
-  if (places.length === 0) places.push(0);
+  const pinned = [...cornersOf(chain), ...near.flatMap((pin) => placesOn(chain, pin))].sort((a, b) => a - b);
+  const places = withMeetings(pinned, meetings(chain, rows), closed ? lengthFt : Number.POSITIVE_INFINITY, clearFt);
   for (const at of places) board.add(pointAlong(chain, at), kind);
-  const ends = chain.closed ? [...places, must(places[0]) + chain.lengthFt] : places;
+  const ends = closed ? [...places, must(places[0]) + lengthFt] : places;
   for (let i = 0; i + 1 < ends.length; i++) {
     const [from, to] = [must(ends[i]), must(ends[i + 1])];
-    const gaps = Math.max(1, wholeUp((to - from) / spacing));
-    for (let k = 1; k < gaps; k++) {
-      const at = from + ((to - from) * k) / gaps;
-      board.add(pointAlong(chain, at % chain.lengthFt), kind);
-    }
+    const gaps = wholeUp((to - from) / widest);
+    for (let k = 1; k < gaps; k++) board.add(pointAlong(chain, (from + ((to - from) * k) / gaps) % lengthFt), kind);
   }
+}
+
+/** What is pinned already, and between it the places where rows meet the edge, each as far from the next as it has to be. */
+function withMeetings(pinned: readonly number[], met: number[], aroundFt: number, clearFt: number): number[] {
+  const places: number[] = [];
+  const ahead = [...pinned, (pinned[0] ?? 0) + aroundFt];
+  let before = (pinned.at(-1) ?? Number.NEGATIVE_INFINITY) - aroundFt;
+  let next = 0;
+  const passTo = (at: number) => {
+    for (; next < pinned.length && must(pinned[next]) <= at; next++) {
+      before = must(pinned[next]);
+      places.push(before);
+    }
+  };
+  for (const at of met.sort((a, b) => a - b)) {
+    passTo(at);
+    const after = Math.min(must(ahead[next]), (places[0] ?? at) + aroundFt);
+    if (at - before < clearFt || after - at < clearFt) continue;
+    before = at;
+    places.push(at);
+  }
+  passTo(Number.POSITIVE_INFINITY);
+  return places.length > 0 ? places : [0];
+}
+
+/** How far along a chain the rows meet it: where it crosses them, and at both ends of where it runs along one. */
+function meetings({ points, along, closed }: Chain, rows: readonly number[]): number[] {
+  const found: number[] = [];
+  const count = points.length;
+  points.forEach((a, i) => {
+    const b = points[i + 1] ?? (closed ? must(points[0]) : undefined);
+    const before = points[i - 1] ?? (closed ? must(points[count - 1]) : undefined);
+    const isAt = (point: Point | undefined, x: number) => !!point && Math.abs(point.x - x) <= SAME_FT;
+    const [least, most] = [Math.min(a.x, b?.x ?? a.x) - SAME_FT, Math.max(a.x, b?.x ?? a.x) + SAME_FT];
+    for (let row = firstFrom(rows, least); row < rows.length && must(rows[row]) <= most; row++) {
+      const x = must(rows[row]);
+      if (isAt(a, x)) {
+        if (!(isAt(before, x) && isAt(b, x))) found.push(must(along[i]));
+      } else if (b && !isAt(b, x) && a.x > x !== b.x > x) {
+        found.push(must(along[i]) + distance(a, b) * ((x - a.x) / (b.x - a.x)));
+      }
+    }
+  });
+  return found;
+}
+
+/** The first of the places, in order, that is not before another. */
+function firstFrom(places: readonly number[], least: number): number {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (must(places[middle]) < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Whether a pin is near enough to a chain to stand on it: most of a large bed's pins are not. */
@@ -127,30 +242,4 @@ function placesOn({ points, along, lengthFt }: Chain, pin: Point): number[] {
     return (along[k + 1] ?? lengthFt) > start && isOn(must(points[k]), next, pin);
   });
   return i < 0 ? [] : [must(along[i]) + distance(must(points[i]), pin)];
-}
-
-/** The dice-five pattern between the lines that are pinned already. */
-function fillRows(board: PinBoard, plan: FabricPlan, seams: readonly LapLine[], rules: FabricRules): void {
-  const { boundary, reach } = plan;
-  const intervals = intervalsOver(reach.to - reach.from, rules.pinSpacingFt);
-  const levels = seamLevels(plan);
-  refusePlaces(intervals * (levels.length + (must(levels.at(-1)) - must(levels[0])) / rules.bayFt));
-  const rows = pinRows(reach.from, reach.to, intervals);
-  const fill = (level: number, places: readonly number[]) => {
-    const stretches = crossings(boundary, level);
-    const pinned = seams.filter(({ at }) => at === level);
-    for (const x of places) {
-      if (!stretches.some(({ from, to }) => from < x && x < to)) continue;
-      if (pinned.some(({ stretch }) => stretch.from <= x && x <= stretch.to)) continue;
-      if (!board.hasNear({ x, y: level })) board.add({ x, y: level }, "row");
-    }
-  };
-  levels.slice(0, -1).forEach((low, strip) => {
-    const high = must(levels[strip + 1]);
-    const { lines, middles } = bayLevels(low, high, intervalsOver(high - low, rules.bayFt));
-    for (const level of lines) fill(level, rows.pairs);
-    for (const level of middles) fill(level, rows.singles);
-    // A seam line beside which only one strip lies is not pinned as an overlap: there the pattern goes on.
-    if (strip > 0) fill(low, rows.pairs);
-  });
 }

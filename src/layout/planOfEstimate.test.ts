@@ -36,7 +36,6 @@ describe("the plan of an estimate", () => {
       rollLengthFt: 100,
       overlapFt: 0.75,
       endLapFt: 1.5,
-      trimFt: 1 / 6,
       directionDegrees: undefined,
       pinSpacingFt: 2,
       bayFt: 3,

@@ -34,15 +34,19 @@ export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): Laid
 }
 
 /** Whether the rule for a plain rectangle counts fabric and pins of this bed. */
-function isPlainRectangle({ way, numbers, cutOuts }: EstimateBed): boolean {
+function isPlainRectangle(bed: EstimateBed): boolean {
+  const { way, numbers, cutOuts } = bed;
   const isRounded = numbers.cornerRadius > 0 && numbers.roundedCorners > 0;
-  return way === "rectangle" && !isRounded && cutOuts.length === 0;
+  return way === "rectangle" && !isRounded && cutOuts.length === 0 && !hasTypedDirection(bed);
 }
 
-function optionsOf({ numbers: n, names }: EstimateBed): LayoutOptions {
-  const isTyped = names.stripDirection.toLowerCase() !== fields.stripDirection.initial;
+const hasTypedDirection = ({ names }: EstimateBed) =>
+  names.stripDirection.toLowerCase() !== fields.stripDirection.initial;
+
+function optionsOf(bed: EstimateBed): LayoutOptions {
+  const { numbers: n, names } = bed;
   return {
-    ...(isTyped && { directionDegrees: readNumber(names.stripDirection, fields.stripDirection.label) }),
+    ...(hasTypedDirection(bed) && { directionDegrees: readNumber(names.stripDirection, fields.stripDirection.label) }),
     rollWidthFt: n.rollWidth,
     rollLengthFt: n.rollLength,
     overlapIn: n.overlap,

@@ -262,7 +262,6 @@ describe("an option that cannot be is refused by name", () => {
     [{ overlapIn: 1201 }, "overlap_in", `The overlap is 1201. ${inches}`],
     [{ endLapIn: -1 }, "end_lap_in", `The end lap is -1. ${inches}`],
     [{ endLapIn: 1201 }, "end_lap_in", `The end lap is 1201. ${inches}`],
-    [{ trimIn: -0.5 }, "trim_in", `The trim is -0.5. ${inches}`],
     [
       { directionDegrees: Number.NaN },
       "direction",
@@ -307,7 +306,6 @@ it("takes the largest measures that are allowed", () => {
     ...options,
     rollWidthFt: 200,
     overlapIn: 1200,
-    trimIn: 1200,
     border: { ...border, pieceLengthFt: 200, lapIn: 1200 },
   });
   expect(rules).toEqual({
@@ -315,7 +313,6 @@ it("takes the largest measures that are allowed", () => {
     rollLengthFt: 50,
     overlapFt: 100,
     endLapFt: 1,
-    trimFt: 100,
     directionDegrees: undefined,
     pinSpacingFt: 1,
     bayFt: 4,
@@ -323,7 +320,7 @@ it("takes the largest measures that are allowed", () => {
   expect(borderRules).toEqual({ pieceLengthFt: 200, lapFt: 100, stakeSpacingFt: 2.5 });
 });
 
-it("fills in common practice for what is left out: 12 in. end lap, 2 in. trim, pins 12 in. apart in bays of 4 ft", () => {
+it("fills in common practice for what is left out: 12 in. end lap, pins 12 in. apart in bays of 4 ft", () => {
   const laid = layOutBed(rectangle(20, 5), {
     rollWidthFt: 6,
     overlapIn: 6,
@@ -334,7 +331,6 @@ it("fills in common practice for what is left out: 12 in. end lap, 2 in. trim, p
     rollLengthFt: Number.POSITIVE_INFINITY,
     overlapFt: 0.5,
     endLapFt: 1,
-    trimFt: 1 / 6,
     directionDegrees: undefined,
     pinSpacingFt: 1,
     bayFt: 4,

@@ -32,20 +32,17 @@ export interface StripPlan {
 /** More strips than any bed takes: beyond it some unit is wrong. */
 export const MOST_STRIPS = 2000;
 
-/** A sliver of bed beyond a strip's edge that no more fabric is cut for; about 1/64 in. */
-const SLIVER_FT = 0.0015;
-
 /**
  * The strips of a bed for one direction, and the lengths to cut.
  *
  * Strips lie side by side from the low side of the frame. A strip is cut for what the strip below leaves bare, so
- * that no length is bought only to lie on another. Where that falls into separate parts they are separate cuts. An
- * end that is not square to the strip gets the trim on top.
+ * that no length is bought only to lie on another. Where that falls into separate parts they are separate cuts. A cut
+ * is as long as the bed under it reaches: an end that isn't square is trimmed from within that length.
  */
 export function planStrips(
   edge: readonly Segment[],
   frame: Frame,
-  rules: { readonly rollWidthFt: number; readonly overlapFt: number; readonly trimFt: number },
+  rules: { readonly rollWidthFt: number; readonly overlapFt: number },
 ): StripPlan {
   const boundary = edge.map((piece) => ({
     ...piece,
@@ -53,7 +50,7 @@ export function planStrips(
     to: toFrame(frame, piece.to),
   }));
   const { minX, maxX, minY, maxY } = boundsOf(boundary.map(({ from }) => from));
-  const { rollWidthFt, overlapFt, trimFt } = rules;
+  const { rollWidthFt, overlapFt } = rules;
   const count = fabricStrips(maxY - minY, rollWidthFt, overlapFt * INCHES_PER_FOOT);
   if (count > MOST_STRIPS) throw new Problem("value", messages.tooMuch("strips", count, MOST_STRIPS), "roll_width");
   const step = rollWidthFt - overlapFt;
@@ -71,35 +68,8 @@ export function planStrips(
   }
   const cuts = bands.flatMap(({ high }, band) => {
     const below = bands[band - 1];
-    const bare = below ? below.high + SLIVER_FT : minY;
-    const stretches = occupied(must(edgeIn[band]), bare, high);
-    return withTrim(stretches, must(edgeIn[band]), bare, high, trimFt).map((cut) => ({ band, ...cut }));
+    const bare = below ? below.high + SAME_FT : minY;
+    return occupied(must(edgeIn[band]), bare, high).map((cut) => ({ band, ...cut }));
   });
   return { frame, boundary, reach: { from: minX, to: maxX }, bands, cuts };
 }
-
-/** The stretches with the trim at each end that is not square; joined where no gap is left between two. */
-function withTrim(
-  stretches: readonly Stretch[],
-  edge: readonly Segment[],
-  low: number,
-  high: number,
-  trimFt: number,
-): Stretch[] {
-  const square = edge.filter(({ from, to, curved }) => {
-    return !curved && Math.abs(from.x - to.x) <= SAME_FT && overlap(from.y, to.y, low, high);
-  });
-  const isSquare = (x: number) => square.some(({ from }) => Math.abs(from.x - x) <= SAME_FT);
-  const cuts: Stretch[] = [];
-  for (const { from, to } of stretches) {
-    const start = isSquare(from) ? from : from - trimFt;
-    const end = isSquare(to) ? to : to + trimFt;
-    const last = cuts.at(-1);
-    if (last && start <= last.to) cuts[cuts.length - 1] = { from: last.from, to: end };
-    else cuts.push({ from: start, to: end });
-  }
-  return cuts;
-}
-
-const overlap = (a: number, b: number, low: number, high: number): boolean =>
-  Math.min(Math.max(a, b), high) - Math.max(Math.min(a, b), low) > SAME_FT;

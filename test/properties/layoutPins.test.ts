@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { layOutBed } from "../../src/layout/layOutBed";
-import { rectanglePins } from "../../src/layout/pinPattern";
+import { rectanglePins } from "../../src/layout/pins";
 import { pins } from "../../src/quantities/pins";
 import { anyRectangle } from "../layoutShapes";
 

@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { layOutBed } from "../../src/layout/layOutBed";
-import { rectanglePins } from "../../src/layout/pinPattern";
+import { rectanglePins } from "../../src/layout/pins";
 import { outside } from "../outside";
 
 const FIVE_SPOT = "by hand: a five-spot on squares of side s has (L/s + 1)(W/s + 1) corners and (L/s)(W/s) centers";

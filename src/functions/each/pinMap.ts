@@ -1,4 +1,4 @@
-import { rectanglePins } from "../../layout/pinPattern";
+import { rectanglePins } from "../../layout/pins";
 import { bayFt, lengthAlong, overlapIn, rollWidth, rowSpacingIn, widthAcross } from "../arguments";
 import { sound } from "../cellError";
 import { declare } from "../declare";

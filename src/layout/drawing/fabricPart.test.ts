@@ -139,14 +139,14 @@ describe("the number of a cut", () => {
   });
 
   it("stands on the fabric as it is trimmed", () => {
-    // A triangle of 20 by 5 ft: the middle of the strip, cut to 20 ft 2 in., lies just past the long side, and at 0.42 of it the
+    // A triangle of 20 by 5 ft: the middle of the strip, is on the long side, and at 0.42 of it the
     // number clears it.
     const wedge = numbersOf(numberedView(byPoints([0, 0], [20, 0], [0, 5])));
-    expect(placedWordsOf(wedge)[0]).toBe(`1 at ${Number((100 + 20 * 0.42 * (20 + 2 / 12)).toFixed(2))},250`);
+    expect(placedWordsOf(wedge)[0]).toBe(`1 at ${Number((100 + 20 * 0.42 * 20).toFixed(2))},250`);
     expect(pathsOf(wedge)).toEqual([]);
     // The same with its point on the left, 3 ft up and to the right: at 0.58 of the strip.
     const turned = numbersOf(numberedView(byPoints([3, 3], [23, 3], [23, 8])));
-    expect(placedWordsOf(turned)[0]).toBe(`1 at ${Number((100 + 20 * (23 - 0.42 * (20 + 2 / 12))).toFixed(2))},190`);
+    expect(placedWordsOf(turned)[0]).toBe(`1 at ${Number((100 + 20 * (23 - 0.42 * 20)).toFixed(2))},190`);
   });
 
   it("stands beside a strip that is too small for it, with a line to a dot on it", () => {

@@ -53,7 +53,7 @@ function entriesOf(pen: Pen, layout: Layout): Entry[] {
   const all: (Entry | false)[] = [
     { words: "fabric, strips by turns", mark: twoTones },
     { words: "cut, by its number", mark: number },
-    (layout.seams.length > 0 || layout.endLaps.length > 0) && {
+    (layout.seams.length > 0 || layout.counts.endLaps > 0) && {
       words: "overlap, pinned midway",
       mark: swatch(`url(#${pen.part("overlap")})`, "4 2"),
     },

@@ -1,4 +1,5 @@
 import type { Layout } from "../layout";
+import { reachOfPins } from "../pins";
 import { withoutRepeats } from "../ringPoints";
 import { nameOf } from "./borderPart";
 import { cutOutInWords } from "./cutOutPart";
@@ -36,7 +37,10 @@ function fabric({ cuts, counts, rules, directionDegrees }: Layout): Paragraph {
 
 const pins = ({ counts, rules }: Layout): Paragraph => ({
   heading: `Pins: ${counts.pins}`,
-  items: [`at most ${inches(rules.pinSpacingFt)} from row to row, and along every overlap`],
+  items: [
+    `at most ${inches(rules.pinSpacingFt)} from row to row, and along every overlap`,
+    `no place farther than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
+  ],
 });
 
 function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragraph[] {

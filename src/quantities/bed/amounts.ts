@@ -28,6 +28,8 @@ const byWay =
 
 /** Without a way of its own, a bed says how many square corners its border has. */
 const typedCorners = { widths: "{corners}", points: "{corners}", area: "{corners}" } as const;
+const [LONG, SHORT] = ["MAX({length.decimal},{width.decimal})", "MIN({length.decimal},{width.decimal})"];
+const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
 /** What the measurements come to. */
@@ -49,10 +51,12 @@ const shapeAmounts = {
     }),
   },
   fabricLength: {
-    label: "Length, longest",
+    label: "Along the strips",
     unit: "ft",
     is: byWay({
-      rectangle: "MAX({length.decimal},{width.decimal})",
+      // Along the long side, unless that takes more rolls: as a bed is laid out in plan.
+      rectangle:
+        `IF(BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL}),${LONG},${SHORT})`,
       round: "{diameter.decimal}",
       widths: "{spacing.decimal}*(ROWS({widths})-1)",
       points: `MAX(${extent("x")},${extent("y")})`,
@@ -60,10 +64,10 @@ const shapeAmounts = {
     }),
   },
   fabricWidth: {
-    label: "Width, widest",
+    label: "Across the strips",
     unit: "ft",
     is: byWay({
-      rectangle: "MIN({length.decimal},{width.decimal})",
+      rectangle: `IF({fabricLength}=${LONG},${SHORT},${LONG})`,
       round: "{diameter.decimal}",
       widths: "MAX({widths.decimal})",
       points: `MIN(${extent("x")},${extent("y")})`,
@@ -75,7 +79,7 @@ const shapeAmounts = {
     unit: "lin ft",
     is: byWay({
       rectangle:
-        "IF({longBorders}+{shortBorders}=0,0,BED.EDGE_LENGTH({longBorders}*{fabricLength}+{shortBorders}*{fabricWidth}," +
+        `IF({longBorders}+{shortBorders}=0,0,BED.EDGE_LENGTH({longBorders}*${LONG}+{shortBorders}*${SHORT},` +
         "{cornerRadius},MIN({roundedCorners},{longBorders}*{shortBorders})))",
       round: "PI()*{diameter.decimal}",
       widths:

@@ -80,6 +80,8 @@ type Numbers = readonly number[];
 export const functions = {
   ISNUMBER: (value: Value) => typeof value === "number",
   OR: (...given: boolean[]) => given.some(Boolean),
+  AND: (...given: boolean[]) => given.every(Boolean),
+  NOT: (given: boolean) => !given,
   MAX: (...given: (number | Numbers)[]) => Math.max(...given.flat()),
   MIN: (...given: (number | Numbers)[]) => Math.min(...given.flat()),
   SUM: (...given: (number | Numbers)[]) => sum(given.flat()),
@@ -225,6 +227,8 @@ function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
   // As in a cell, a weight in place of a name is a number.
   const weight = weightAsName(bed.names.stone);
   if (weight !== undefined) yield ["stone", weight];
+  if (Number.isFinite(Number.parseFloat(bed.names.stripDirection)))
+    yield ["stripDirection", Number.parseFloat(bed.names.stripDirection)];
   if (bed.weighedTonsPerYard !== undefined) yield ["stoneDensity", bed.weighedTonsPerYard];
   yield ["widths", bed.widthsFt];
   yield ["widths.first", bed.widthsFt[0] ?? 0];

@@ -30,9 +30,14 @@ function layout({ way, cutOuts }: Outline): string {
 }
 export const LAYOUT_COLUMNS = { strips: 3, fabricSqFt: 4, rolls: 5, pins: 7, stripList: 8 } as const;
 
-/** Where the rule for a plain rectangle holds; undefined for a bed that never is one. */
+/**
+ * Where the rule for a plain rectangle holds, laid in the direction that its plan has; undefined for a bed that never is
+ * one.
+ */
 const isPlain = ({ way, cutOuts }: Outline): string | undefined =>
-  way === "rectangle" && cutOuts === 0 ? "OR({cornerRadius.decimal}=0,{roundedCorners}=0)" : undefined;
+  way === "rectangle" && cutOuts === 0
+    ? "AND(OR({cornerRadius.decimal}=0,{roundedCorners}=0),NOT(ISNUMBER({stripDirection})))"
+    : undefined;
 
 /** One thing for a plain rectangle, another for a bed that is counted on its plan. */
 export function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): string {
