@@ -65,7 +65,33 @@ export const anyBedWithCutOuts: fc.Arbitrary<Bed> = fc.oneof(
     }),
 );
 
-export const anyBed: fc.Arbitrary<Bed> = fc.oneof(anyStarBed, anyWidthsBed, anyRectangle, anyBedWithCutOuts);
+/** Beds that are hardly wider than a pin's spacing, hardly longer than wide, or a wedge that runs out to nothing. */
+export const anyOddBed: fc.Arbitrary<Bed> = fc.oneof(
+  fc
+    .tuple(fc.double({ min: 2, max: 40, noNaN: true }), fc.double({ min: 0.05, max: 1, noNaN: true }))
+    .map(([lengthFt, widthFt]): Bed => ({ kind: "rectangle", lengthFt, widthFt })),
+  fc
+    .tuple(fc.double({ min: 2, max: 20, noNaN: true }), fc.double({ min: -0.05, max: 0.05, noNaN: true }))
+    .map(([side, more]): Bed => ({ kind: "rectangle", lengthFt: side, widthFt: side + more })),
+  fc
+    .tuple(
+      fc.double({ min: 2, max: 30, noNaN: true }),
+      fc.double({ min: 0.1, max: 6, noNaN: true }),
+      fc.double({ max: 7, min: 0, noNaN: true }),
+    )
+    .map(([long, wide, turn]): Bed => {
+      const at = (x: number, y: number) => ({
+        x: x * Math.cos(turn) - y * Math.sin(turn),
+        y: x * Math.sin(turn) + y * Math.cos(turn),
+      });
+      return { kind: "points", points: [at(0, 0), at(long, 0), at(long * 0.3, wide)] };
+    }),
+);
+
+export const anyBed: fc.Arbitrary<Bed> = fc.oneof(anyStarBed, anyWidthsBed, anyRectangle, anyBedWithCutOuts, anyOddBed);
+
+/** How many random beds a test tries: a thousand, or as many as the environment asks for. */
+export const RANDOM_BEDS = Number(process.env.RANDOM_BEDS ?? 1000);
 
 /** A bed taped in seven widths, bent like a kidney, with a meter pad against the base line. */
 export const kidneyBed: Bed = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { pad, points } from "../../test/planBeds";
-import { isCorner, netArea, type Ring, ringArea, ringLength, ringOf, ringsOf } from "./outline";
+import { isCorner, netArea, ringArea, ringLength, ringOf, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
 import type { Point } from "./plane";
 import { straightRuns } from "./ringPoints";

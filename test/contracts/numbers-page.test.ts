@@ -107,8 +107,6 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   SAME_CUT_FT: "too small to see",
   SAME_PIN_FT: "too small to see",
   SAME_DIRECTION: "too small to see",
-  SLIVER_FT: "too small to see",
-  CHEAPER_FT: "too small to see",
   MOST_MITER: "drawing",
   CELLS_ACROSS: "search",
   BEYOND_COUNTING: "wording",

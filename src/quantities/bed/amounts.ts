@@ -55,8 +55,7 @@ const shapeAmounts = {
     unit: "ft",
     is: byWay({
       // Along the long side, unless that takes more rolls: as a bed is laid out in plan.
-      rectangle:
-        `IF(BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL}),${LONG},${SHORT})`,
+      rectangle: `IF(BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL}),${LONG},${SHORT})`,
       round: "{diameter.decimal}",
       widths: "{spacing.decimal}*(ROWS({widths})-1)",
       points: `MAX(${extent("x")},${extent("y")})`,
