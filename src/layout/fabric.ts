@@ -18,16 +18,8 @@ export interface FabricPlan extends StripPlan {
   readonly lengthFt: number;
 }
 
-/** The ways to lay the fabric of a bed that were found worth a look. */
-export interface FabricChoice {
-  /** The chosen one; several where one direction can be begun from different ends at the same cost. */
-  readonly cheapest: readonly FabricPlan[];
-  /** The way with the fewest cuts, where the cheapest one has more. */
-  readonly fewestCuts: Way | undefined;
-}
-
 /** A way to lay the strips, and what it takes. */
-export interface Way {
+interface Way {
   readonly frame: Frame;
   readonly rolls: number;
   readonly lengthFt: number;
@@ -37,22 +29,20 @@ export interface Way {
 /**
  * Chooses the direction of laying: along the bed, unless another takes fewer rolls or, of as many rolls, fewer cuts.
  * Directions tried are those of the sides and of the smallest enclosing rectangle, or the one set by hand.
+ *
+ * @returns the chosen one; several where one direction can be begun from different ends at the same cost.
  */
-export function chooseFabric(outline: Outline, rules: FabricRules): FabricChoice {
+export function chooseFabric(outline: Outline, rules: FabricRules): FabricPlan[] {
   const edge = boundaryOf(outline);
   const { directionDegrees } = rules;
   const directions = directionDegrees === undefined ? directionsOf(outline) : [directionAt(directionDegrees)];
   const ways = directions.flatMap((along) => waysAlong(along, edge, rules));
   const best = ways.reduce((found, way) => (saving(found, way) > 0 ? way : found));
   const equal = ways.filter((way) => way.frame.along === best.frame.along && saving(best, way) === 0);
-  const simplest = ways.reduce((found, way) => (way.cuts < found.cuts ? way : found));
-  return {
-    cheapest: equal.map(({ frame }) => {
-      const plan = planStrips(edge, frame, rules);
-      return { ...plan, ...offRolls(plan.cuts, rules) };
-    }),
-    fewestCuts: simplest.cuts < best.cuts ? simplest : undefined,
-  };
+  return equal.map(({ frame }) => {
+    const plan = planStrips(edge, frame, rules);
+    return { ...plan, ...offRolls(plan.cuts, rules) };
+  });
 }
 
 /**

@@ -4,7 +4,7 @@ import type { FabricCut, FabricLayout, Line } from "./layout";
 import type { FabricRules } from "./options";
 import type { Outline } from "./outline";
 import { placePins } from "./pins";
-import { distance, type Point, toPlan } from "./plane";
+import { distance, toPlan } from "./plane";
 import { seamsOf } from "./seams";
 
 /**
@@ -17,8 +17,7 @@ import { seamsOf } from "./seams";
  * @example layFabric(outlineOf(bed), fabricRulesOf({ rollWidthFt: 6, overlapIn: 6 })).counts.pins
  */
 export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
-  const { cheapest, fewestCuts } = chooseFabric(outline, rules);
-  const { plan, pins } = withFewestPins(cheapest, rules);
+  const { plan, pins } = withFewestPins(chooseFabric(outline, rules), rules);
   const direction = plan.frame.along;
   const cuts = cutsInPlan(plan);
   const seams = seamsOf(plan).map(({ at, stretch: { from, to } }): Line => {
@@ -28,13 +27,8 @@ export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
   return {
     rules,
     direction,
-    directionDegrees: degreesOf(direction),
-    fewestCuts: fewestCuts && {
-      directionDegrees: degreesOf(fewestCuts.frame.along),
-      cuts: fewestCuts.cuts,
-      rolls: fewestCuts.rolls,
-      fabricLengthFt: fewestCuts.lengthFt,
-    },
+    // 0 up to 180.
+    directionDegrees: (Math.atan2(direction.y, direction.x) * (180 / Math.PI) + 180) % 180,
     strips: plan.bands.map(({ low, high }, i) => ({ number: i + 1, widthFt: high - low })),
     cuts,
     seams,
@@ -52,9 +46,6 @@ export function layFabric(outline: Outline, rules: FabricRules): FabricLayout {
     },
   };
 }
-
-/** Degrees from the base line, 0 up to 180. */
-const degreesOf = ({ x, y }: Point): number => (Math.atan2(y, x) * (180 / Math.PI) + 180) % 180;
 
 /** Of the plans that cost the same, the one that takes the fewest pins. */
 function withFewestPins(plans: readonly FabricPlan[], rules: FabricRules) {

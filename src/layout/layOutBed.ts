@@ -2,7 +2,7 @@ import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
 import { placeBorder } from "./border";
 import { layFabric } from "./layFabric";
-import type { FabricLayout, Layout } from "./layout";
+import type { Layout } from "./layout";
 import { layoutNotes as notes } from "./messages";
 import { borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
 import { netArea, type Outline, ringLength, ringsOf } from "./outline";
@@ -42,20 +42,13 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
       pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
       stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
     },
-    notes: [...notesOnArea(bed, outline), ...notesOnFabric(fabric)],
+    notes: notesOnArea(bed, outline),
   };
 }
 
 function notesOnArea(bed: Bed, outline: Outline): string[] {
   const [reckoned, drawn] = [areaInPlan(bed, outline), netArea(outline)];
   return Math.abs(reckoned - drawn) > drawn * NOTEWORTHY_SHARE ? [notes.straightBetweenWidths(reckoned, drawn)] : [];
-}
-
-function notesOnFabric({ counts, fewestCuts }: FabricLayout): string[] {
-  if (!fewestCuts) return [];
-  const { directionDegrees, cuts, rolls, fabricLengthFt } = fewestCuts;
-  const more = fabricLengthFt - counts.fabricLengthFt;
-  return [notes.fewerCuts(Math.round(directionDegrees), cuts, counts.cuts, more, rolls - counts.rolls)];
 }
 
 /** Two areas that differ by less than this share need no word. */

@@ -39,20 +39,11 @@ export interface FabricLayout {
   /** The direction of the strips: a unit vector, and degrees from the base line, 0 up to 180. */
   readonly direction: Point;
   readonly directionDegrees: number;
-  /** Another direction that takes fewer cuts and so fewer overlaps, though more fabric; where there is one. */
-  readonly fewestCuts: AnotherWay | undefined;
   readonly strips: readonly Strip[];
   readonly cuts: readonly FabricCut[];
   readonly seams: readonly Line[];
   readonly pins: readonly Pin[];
   readonly counts: FabricCounts;
-}
-
-export interface AnotherWay {
-  readonly directionDegrees: number;
-  readonly cuts: number;
-  readonly rolls: number;
-  readonly fabricLengthFt: number;
 }
 
 export interface FabricCounts {

@@ -1,6 +1,4 @@
 import { quoted } from "../quantities/messages";
-import { printTape } from "../quantities/tape";
-import { INCHES_PER_FOOT } from "../quantities/units";
 import type { Point } from "./plane";
 
 /** A place in plan as the notes give it: x and y in feet from the bed's own zero point, to the hundredth. */
@@ -65,12 +63,6 @@ export const layoutNotes = {
   straightBetweenWidths: (reckoned: number, drawn: number) =>
     `The area (${square(reckoned)} sq ft) is reckoned by Simpson's rule, for an edge that bends; the drawing runs ` +
     `straight from width to width and encloses ${square(drawn)} sq ft.`,
-  fewerCuts: (degrees: number, cuts: number, now: number, moreFt: number, moreRolls: number) =>
-    `Laid at ${degrees}° instead, the fabric is ${cuts} ${cuts === 1 ? "cut" : "cuts"} rather than ${now}, ` +
-    `with fewer overlaps, and takes ${printTape(toInch(moreFt))} more` +
-    `${moreRolls > 0 ? `, ${moreRolls} more ${moreRolls === 1 ? "roll" : "rolls"}` : ""}.`,
 } as const;
-
-const toInch = (feet: number): number => Math.ceil(feet * INCHES_PER_FOOT) / INCHES_PER_FOOT;
 
 const square = (value: number): string => value.toFixed(1);
