@@ -132,5 +132,6 @@ test("the pages stand in the order in which the work is done", () => {
     "without-the-add-in",
     "limits",
     "in-the-office",
+    "pins",
   ]);
 });

@@ -7,6 +7,7 @@ const FOLDER = resolve(import.meta.dirname, "../../src/help/guide");
 /** The guide's pages as they were written, by the names of their files. */
 export const fragments: readonly (readonly [name: string, html: string])[] = readdirSync(FOLDER)
   .filter((name) => name.endsWith(".html"))
+  .sort((one, other) => Number.parseInt(one, 10) - Number.parseInt(other, 10))
   .map((name) => [name, readFileSync(join(FOLDER, name), "utf8")]);
 
 export const pictureNames: readonly string[] = readdirSync(join(FOLDER, "pictures"));

@@ -6,7 +6,7 @@ import { firstEstimate, jobRows, limits, looksWrong } from "./bedScenes.mjs";
 import { Camera } from "./camera.mjs";
 import { atTheDesk } from "./desk.mjs";
 import { papers, sheetsOfPaper, templates, withoutTheAddIn } from "./officeScenes.mjs";
-import { otherShapes } from "./shapeScenes.mjs";
+import { otherShapes, pins } from "./shapeScenes.mjs";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const PICTURES = join(ROOT, "src/help/guide/pictures");
@@ -20,6 +20,7 @@ const SCENES = [
   looksWrong,
   withoutTheAddIn,
   limits,
+  pins,
 ];
 
 const build = resolve(process.argv[2] ?? process.env.DIST ?? join(ROOT, "dist"));

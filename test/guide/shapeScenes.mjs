@@ -10,6 +10,16 @@ async function startBed(page, { name, way }) {
   await page.getByLabel("How it was measured").selectOption(way);
 }
 
+/** A plain rectangle, whose pins can be counted row by row. */
+export async function pins(open, camera) {
+  const page = await open(TALL);
+  await field(page, "Bed name", "Front walk");
+  await field(page, "Length", "18.5");
+  await field(page, "Width", "5");
+  await camera.plan(page, "pins-rows");
+  await page.context().close();
+}
+
 /** Beds of other shapes, typed as the guide tells it. */
 export async function otherShapes(open, camera) {
   const sharp = await open(SHARP);
