@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { readTypedDate } from "../../src/quantities/calendar/typedDate";
 import { Problem } from "../../src/quantities/problem";
 import { readTape } from "../../src/quantities/tape";
+import { stoneOfYard } from "../../src/quantities/yardStones";
 import { iso, serial } from "../dates";
 
 /*
@@ -255,5 +256,59 @@ describe("a date on a machine of the United States", () => {
   ])("%s", (text, expected) => {
     const outcome = outcomeOf(() => readTypedDate(text, "width", TODAY, "mdy"));
     expect(typeof outcome === "number" ? iso(outcome) : outcome).toBe(expected);
+  });
+});
+
+describe("a yard's name for stone", () => {
+  // Undefined: it is asked about once, and remembered with the office's rates.
+  test.each<[string, string | undefined]>([
+    ["river rock", "river rock"],
+    ["River Rock", "river rock"],
+    ["RR", "river rock"],
+    ["RR 1-1/2", "river rock"],
+    ["RR 1 1/2in", "river rock"],
+    ['1-1/2" RR', "river rock"],
+    ["river rk 3/4", "river rock"],
+    ["Riverrock 1-3", "river rock"],
+    ["washed river rock", "river rock"],
+    ["pea grvl", "pea gravel"],
+    ["pea gravel", "pea gravel"],
+    ["Pea-gravel 3/8", "pea gravel"],
+    ["pea stone", "pea gravel"],
+    ["pea rock", "pea gravel"],
+    ["#57 limestone", "crushed limestone"],
+    ["57 limestone", "crushed limestone"],
+    ["limestone #8", "crushed limestone"],
+    ["LS 57", "crushed limestone"],
+    ["crushed lmst", "crushed limestone"],
+    ["crshd stn", "crushed stone"],
+    ["crushed granite 3/8", "crushed granite"],
+    ["crushed gran", "crushed granite"],
+    ["DG", "decomposed granite"],
+    ["decomp granite", "decomposed granite"],
+    ["lava", "lava rock"],
+    ["lava rock 3/4", "lava rock"],
+    ["marble chips", "crushed marble"],
+    ["white marble", undefined],
+    ["gravel", "gravel"],
+    ["3/4 gravel", "gravel"],
+    ["cobbles 3-6", "cobble"],
+    ["pumice", "pumice"],
+    ["granite", undefined],
+    ["granite boulders", undefined],
+    ["stone", undefined],
+    ["rock", undefined],
+    ["#57", undefined],
+    ["#57 stone", undefined],
+    ["crusher run", undefined],
+    ["item 4", undefined],
+    ["mauve mix", undefined],
+    ["river bed", undefined],
+    ["pea", undefined],
+    ["mulch", undefined],
+    ["same as last time", undefined],
+    ["", undefined],
+  ])("%s", (text, expected) => {
+    expect(stoneOfYard(text)).toBe(expected);
   });
 });

@@ -3,16 +3,20 @@ import type { FilledColumn, Filling } from "../../sheets/jobRows/fill";
 import type { ListRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { columnLetters } from "../../spreadsheet/areas";
+import { resultShown, type TriedRow } from "./tryOut";
 
 interface FillPreviewProps {
+  /** What the formulas give, row by row. */
+  readonly tried: readonly TriedRow[];
   readonly filling: Filling;
   readonly replace: ReadonlySet<ResultRole>;
   readonly onReplace: (role: ResultRole, replaces: boolean) => void;
 }
 
 /** What would be written, before anything is: formulas, rows, and every filled cell that would change. */
-export function FillPreview({ filling, replace, onReplace }: FillPreviewProps) {
+export function FillPreview({ tried, filling, replace, onReplace }: FillPreviewProps) {
   const { columns, beds, skipped, troubles, assumes } = filling;
+  const without = tried.filter(({ problem }) => problem !== undefined);
   return (
     <section aria-labelledby="fill-heading">
       <h2 id="fill-heading">What would be written</h2>
@@ -28,6 +32,17 @@ export function FillPreview({ filling, replace, onReplace }: FillPreviewProps) {
           ? "No row has what it takes."
           : `${beds.length.toLocaleString("en-US")} ${beds.length === 1 ? "bed" : "beds"}, rows ${rowsInWords(beds)}.`}
       </p>
+      <FirstResults tried={tried} />
+      {without.length > 0 && (
+        <div class="notice trouble">
+          <p>No result in {without.length === 1 ? "one row" : `${without.length.toLocaleString("en-US")} rows`}:</p>
+          <ul class="lines">
+            {byReason(without.map(({ row, problem }) => ({ row, why: problem ?? "" }))).map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
       {columns.map((column) => (
         <FilledPart key={column.role} column={column} replaces={replace.has(column.role)} onReplace={onReplace} />
       ))}
@@ -35,7 +50,7 @@ export function FillPreview({ filling, replace, onReplace }: FillPreviewProps) {
         <details open={skipped.some(({ kind }) => kind === "short")}>
           <summary>Skipped rows ({skipped.length.toLocaleString("en-US")})</summary>
           <ul class="lines">
-            {skippedInWords(skipped).map((text) => (
+            {byReason(skipped).map((text) => (
               <li key={text}>{text}</li>
             ))}
           </ul>
@@ -55,6 +70,44 @@ export function FillPreview({ filling, replace, onReplace }: FillPreviewProps) {
   );
 }
 
+type RowWhy = Pick<ListRow, "row" | "why">;
+
+const FIRST_ROWS = 5;
+
+/** What comes out in the first rows, before anything is written. */
+function FirstResults({ tried }: Pick<FillPreviewProps, "tried">) {
+  const first = tried.slice(0, FIRST_ROWS);
+  const columns = first[0]?.results ?? [];
+  if (columns.length === 0) return null;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
+    <section class="sample" tabIndex={0} aria-label="Results of the first rows">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Row</th>
+            {columns.map(({ column, heading }) => (
+              <th key={column} scope="col">
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {first.map(({ row, results }) => (
+            <tr key={row}>
+              <th scope="row">{row + 1}</th>
+              {results.map(({ column, value }) => (
+                <td key={column}>{resultShown(value)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
 interface FilledPartProps {
   readonly column: FilledColumn;
   readonly replaces: boolean;
@@ -69,12 +122,15 @@ function FilledPart({ column, replaces, onReplace }: FilledPartProps) {
         {columnLetters(column.column)} {heading}
       </strong>
       {isNew ? " (new)" : ""}: {amountInWords(written, same)}
-      <div>
-        <code>
-          {first.address} {first.formula}
-        </code>
-      </div>
-      <span class="below">{first.reads.length > 0 ? `reads ${first.reads.join(", ")}` : ""}</span>
+      <details>
+        <summary>Formula</summary>
+        <div>
+          <code>
+            {first.address} {first.formula}
+          </code>
+        </div>
+        <span class="below">{first.reads.length > 0 ? `reads ${first.reads.join(", ")}` : ""}</span>
+      </details>
       {clashes.length > 0 && <Clashes column={column} replaces={replaces} onReplace={(on) => onReplace(role, on)} />}
     </div>
   );
@@ -145,7 +201,7 @@ function amountInWords(written: number, same: number): string {
 }
 
 /** `5 to 9, 12`: rows that follow one another are joined. */
-function rowsInWords(rows: readonly ListRow[]): string {
+function rowsInWords(rows: readonly Pick<ListRow, "row">[]): string {
   const runs: [number, number][] = [];
   for (const { row } of rows) {
     const run = runs.at(-1);
@@ -158,8 +214,8 @@ function rowsInWords(rows: readonly ListRow[]): string {
   return shown.join(", ") + (runs.length > shown.length ? ` and ${runs.length - shown.length} more runs` : "");
 }
 
-function skippedInWords(skipped: readonly ListRow[]): string[] {
-  const byReason = new Map<string, ListRow[]>();
-  for (const row of skipped) byReason.set(row.why, [...(byReason.get(row.why) ?? []), row]);
-  return [...byReason].map(([why, rows]) => `${rows.length === 1 ? "Row" : "Rows"} ${rowsInWords(rows)}: ${why}`);
+function byReason(skipped: readonly RowWhy[]): string[] {
+  const reasons = new Map<string, RowWhy[]>();
+  for (const row of skipped) reasons.set(row.why, [...(reasons.get(row.why) ?? []), row]);
+  return [...reasons].map(([why, rows]) => `${rows.length === 1 ? "Row" : "Rows"} ${rowsInWords(rows)}: ${why}`);
 }

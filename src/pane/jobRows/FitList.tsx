@@ -1,3 +1,5 @@
+import type { Rates } from "../../quantities/bed/rates";
+import { STONES } from "../../quantities/stone";
 import type { Filling } from "../../sheets/jobRows/fill";
 import type { ListFit } from "../../sheets/jobRows/fit";
 import { headingAt } from "../../sheets/jobRows/listRows";
@@ -12,6 +14,7 @@ import { type AssumedField, AssumedFields } from "./AssumedFields";
 import { ColumnChoices } from "./ColumnChoices";
 import { FillPreview } from "./FillPreview";
 import { ResultPicker } from "./ResultPicker";
+import { StoneNames } from "./StoneNames";
 import { type Fitting, useFit } from "./useFit";
 
 /** Writes formulas into a list that is there, by its own headings. */
@@ -19,6 +22,8 @@ export function FitList() {
   const fitting = useFit();
   const { fit, columns, filling, status, isWorking } = fitting;
   const readButton = useFocusBack(fit !== undefined);
+  const asked = columns && filling ? lacking(columns, filling) : [];
+  const isOpen = asked.some((field) => fitting.problems[field] !== undefined);
   return (
     <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel, isWorking)}>
       <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
@@ -46,33 +51,45 @@ export function FitList() {
             added={filling.columns.filter(({ isAdded }) => isAdded).map(({ role }) => role)}
             onChange={fitting.setResults}
           />
-          <AssumedFields
-            fields={lacking(columns, filling)}
-            texts={fitting.texts}
-            problems={fitting.problems}
-            onChange={fitting.setTexts}
+          <AssumedFields fields={asked} texts={fitting.texts} problems={fitting.problems} onChange={fitting.setTexts} />
+          <StoneNames
+            names={fitting.stones}
+            stones={stoneChoices(fitting.rates)}
+            hasRates={fitting.rates !== undefined}
+            off={isWorking}
+            onRemember={(answers) => void fitting.remember(answers)}
           />
-          <FillPreview filling={filling} replace={fitting.replace} onReplace={fitting.setReplaces} />
+          {/* Before every bed has its depth, a result would be a guess. */}
+          {!isOpen && (
+            <FillPreview
+              tried={fitting.tried}
+              filling={filling}
+              replace={fitting.replace}
+              onReplace={fitting.setReplaces}
+            />
+          )}
         </>
       )}
       <div class={fit ? "insert-bar" : ""}>
-        {fit && <WriteBar fitting={fitting} />}
+        {fit && <WriteBar fitting={fitting} isOpen={isOpen} />}
         <StatusMessage status={status} />
       </div>
     </section>
   );
 }
 
-function WriteBar({ fitting }: { readonly fitting: Fitting }) {
-  const { filling, problems, isWorking } = fitting;
+/** The office's stones, then ours that it doesn't list. */
+function stoneChoices(rates: Rates | undefined): string[] {
+  return [...new Set([...(rates?.stones ?? []), ...STONES].map(({ name }) => name))];
+}
+
+/** @param isOpen whether something that every bed needs is still to be typed. */
+function WriteBar({ fitting, isOpen }: { readonly fitting: Fitting; readonly isOpen: boolean }) {
+  const { filling, isWorking } = fitting;
   const count = filling?.changes.length ?? 0;
   return (
     <p class="row">
-      <Button
-        main
-        off={isWorking || count === 0 || Object.keys(problems).length > 0}
-        onPress={() => void fitting.write()}
-      >
+      <Button main off={isWorking || count === 0 || isOpen} onPress={() => void fitting.write()}>
         {count === 0 ? "Nothing to write" : `Write ${count.toLocaleString("en-US")} ${count === 1 ? "cell" : "cells"}`}
       </Button>
       <Button off={isWorking} onPress={fitting.cancel}>

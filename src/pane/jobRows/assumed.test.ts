@@ -16,6 +16,7 @@ describe("what is taken for every bed of a list", () => {
   });
 
   test.each([
+    ["depth", " ", /depth for every bed/],
     ["depth", "0", /over 0/],
     ["depth", "a bit", /a bit/],
     ["waste", "100%", /under 100%/],

@@ -21,6 +21,9 @@ export const usualTexts: AssumedTexts = {
   border: `${usualAssumed.longBorders} ${usualAssumed.shortBorders}`,
 };
 
+/** For a list that is there: how deep its beds are is asked, not assumed. */
+export const askedTexts: AssumedTexts = { ...usualTexts, depth: "" };
+
 /** Along which sides a border can run, as it is offered. */
 export const borderChoices = [
   [1, 2],
@@ -53,6 +56,7 @@ export function readAssumed(texts: AssumedTexts): {
     throw new Problem("value", text);
   };
   const depthIn = read("depth", usualAssumed.depthIn, () => {
+    if (texts.depth.trim() === "") refuse("Stone depth is blank. Type the depth for every bed, such as 2.");
     const inches = readTape(texts.depth, "in", "Depth");
     return inches > 0 ? inches : refuse("Type a depth over 0, such as 2 in.");
   });

@@ -4,11 +4,17 @@ import { type Correction, type Corrections, fitList, type ListFit, settleColumns
 import type { HeadingRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { proposedResults } from "../../sheets/jobRows/wanted";
-import { undoChanges, type WrittenChanges } from "../../workbook/change/cells";
+import { type StoneAnswer, StoneListFull, stoneNameChanges } from "../../sheets/rates/stoneNames";
+import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet, writeRows } from "../../workbook/jobRows";
+import { type FoundRateCells, readRateCells } from "../../workbook/read/rates";
+import { callFunction } from "../callFunction";
+import { refreshRates } from "../rates/store";
 import { useStatus } from "../useStatus";
-import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
+import { type AssumedTexts, askedTexts, readAssumed } from "./assumed";
+import { tryOut } from "./tryOut";
+import { unknownStones } from "./unknownStones";
 
 const NO_LIST =
   "No row of this sheet reads like the headings of a list of beds. Select a cell in your list; its headings should name at least a length, a width or an area.";
@@ -18,10 +24,11 @@ export function useFit() {
   const reporter = useStatus();
   const [read, setRead] = useState<ReadListSheet>();
   const [fit, setFit] = useState<ListFit>();
+  const [office, setOffice] = useState<FoundRateCells>();
   const [corrections, setCorrections] = useState<Corrections>(new Map());
   const [results, setResults] = useState<readonly ResultRole[]>([]);
   const [replace, setReplace] = useState<ReadonlySet<ResultRole>>(new Set());
-  const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
+  const [texts, setTexts] = useState<AssumedTexts>(askedTexts);
   const [written, setWritten] = useState<WrittenChanges>();
 
   const show = (next: ListFit | undefined) => {
@@ -36,9 +43,21 @@ export function useFit() {
     [fit, corrections, results, assumed, replace],
   );
 
+  const tried = useMemo(
+    () => (fit && filling ? tryOut(fit, filling, office?.named ?? new Map(), callFunction) : []),
+    [fit, filling, office],
+  );
+  const stones = useMemo(
+    () => (fit && filling ? unknownStones(fit, filling, corrections, office?.found.rates) : []),
+    [fit, filling, corrections, office],
+  );
+
   return {
     ...reporter,
     fit,
+    tried,
+    stones,
+    rates: office?.found.rates,
     columns: fit && settleColumns(fit.columns, corrections),
     results,
     setResults,
@@ -54,9 +73,25 @@ export function useFit() {
         const sheet = await readListSheet();
         const found = fitList(sheet.sheet, sheet.selection);
         if (!found) throw new WorkbookFailure(NO_LIST);
+        setOffice(await readRateCells());
         setRead(sheet);
         show(found);
         return undefined;
+      }),
+    /** Keeps what a yard's names are in the office's list of stone, and shows what comes of it. */
+    remember: (answers: readonly StoneAnswer[]) =>
+      reporter.attempt("Writing…", async () => {
+        const there = await readRateCells();
+        const changes = there && namesIn(there, answers);
+        if (!changes) throw new WorkbookFailure(LIST_DAMAGED);
+        const kept = await writeChanges("names of stone in Rates", changes);
+        const again = await readListSheet();
+        setWritten(kept);
+        setOffice(await readRateCells());
+        setRead(again);
+        setFit(fitList(again.sheet, again.selection, fit?.heading));
+        await refreshRates();
+        return `${answers.length === 1 ? "The name is" : `${answers.length} names are`} in Rates, in the list of stone.`;
       }),
     chooseHeading: (heading: HeadingRow) => read && show(fitList(read.sheet, read.selection, heading)),
     correct: (column: number, correction: Correction) =>
@@ -85,6 +120,17 @@ export function useFit() {
       reporter.say("Nothing was written.");
     },
   };
+}
+
+const LIST_DAMAGED = "The list of stone in Rates is missing or damaged. Nothing was written. Fix it, then try again.";
+const LIST_FULL = "The list of stone in Rates is full. Nothing was written. Insert rows inside it, then try again.";
+
+function namesIn({ named, found }: FoundRateCells, answers: readonly StoneAnswer[]) {
+  try {
+    return stoneNameChanges(named, found.rates, answers);
+  } catch (reason) {
+    throw reason instanceof StoneListFull ? new WorkbookFailure(LIST_FULL) : reason;
+  }
 }
 
 export type Fitting = ReturnType<typeof useFit>;

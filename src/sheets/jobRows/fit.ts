@@ -2,6 +2,9 @@ import { type Heading, readHeading } from "../../headings/heading";
 import { isUnitOf, type Meaning, meaningOf } from "../../headings/meaning";
 import type { UnitName } from "../../headings/units";
 import { must } from "../../quantities/must";
+import { plainName } from "../../quantities/nearestName";
+import { STONES } from "../../quantities/stone";
+import { stoneOfYard } from "../../quantities/yardStones";
 import type { Area } from "../../spreadsheet/areas";
 import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
 import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
@@ -101,8 +104,23 @@ export function fitColumns(
       facts,
     });
   }
-  const pairs = feetBesideInches(readings);
-  return readings.map((reading) => pairs.get(reading.column) ?? fitted(reading, readings));
+  const hasStone = readings.some(({ meaning }) => meaning.roles.includes("stone"));
+  const stones = hasStone ? undefined : readings.find(({ facts }) => holdsStones(facts));
+  const withStone = readings.map(
+    (reading): Reading =>
+      reading === stones
+        ? { ...reading, meaning: { roles: ["stone"], strength: "within" }, isByValues: true }
+        : reading,
+  );
+  const pairs = feetBesideInches(withStone);
+  return withStone.map((reading) => pairs.get(reading.column) ?? fitted(reading, withStone));
+}
+
+/** Whether a column holds names of stone and nothing else, whatever it is called; some may be the yard's own. */
+function holdsStones({ numbers, tape, formulas, otherTexts }: ColumnFacts): boolean {
+  if (otherTexts.length === 0 || numbers.length + tape + formulas > 0) return false;
+  const known = otherTexts.filter((text) => STONES.some(({ name }) => name === plainName(text)) || stoneOfYard(text));
+  return known.length * 2 > otherTexts.length;
 }
 
 /** Whether a row may be a bed: it is not blank, no total, and more than one text across. */
@@ -160,7 +178,11 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
     role,
     ...(taken && { unit: taken }),
     sure: meaning.strength === "plain" && !assumes && !saysT ? "sure" : "likely",
-    why: saysT ? "t is taken for short tons" : whyWords(meaning, role, unit, assumes ? taken : undefined),
+    why: reading.isByValues
+      ? "holds names of stone"
+      : saysT
+        ? "t is taken for short tons"
+        : whyWords(meaning, role, unit, assumes ? taken : undefined),
   };
 }
 
@@ -242,6 +264,8 @@ interface Reading {
   readonly saysT: boolean;
   readonly meaning: Meaning;
   readonly facts: ColumnFacts;
+  /** Its values say what it holds, whatever its heading says. */
+  readonly isByValues?: boolean;
 }
 
 function isMetric(unit: UnitName | undefined): boolean {
