@@ -70,6 +70,20 @@ export const jobRowsVisits = visitsOf("Job rows", [
     },
   ],
   [
+    "with names of stone to explain, and no depth",
+    async (page) => {
+      await writeCells(page, "Week", {
+        ...{ A20: "Bed", B20: "L", C20: "W", D20: "Type" },
+        ...{ A21: "front", B21: "'18-6", C21: 4, D21: "'RR 1-1/2" },
+        ...{ A22: "back", B22: 12, C22: 5, D22: "granite boulders" },
+      });
+      await selectCells(page, "Week", "A21");
+      await press(page, "Read the list at the selection");
+      await page.getByText("Stone names to explain").waitFor();
+      await page.getByText("Type the depth for every bed").waitFor();
+    },
+  ],
+  [
     "starting a list",
     async (page) => {
       await page.getByLabel("What you have").selectOption("start");
