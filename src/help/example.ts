@@ -25,7 +25,7 @@ const FORM = /^=(?:INDEX\()?(BED\.\w+\((.*?)\))(?:, \d+, \d+\))? gives [\d.-]+(?
 export function readExample(text: string): Example {
   const [, call, given, cellText] = FORM.exec(text) ?? [];
   if (call === undefined || given === undefined)
-    throw new Error(`The example “${text}” is not in the form that is read.`);
+    throw new Error(`The example “${text}” isn't in a form this page can read.`);
   const cells = cellText === undefined ? [] : rowsOf(cellText);
   const parts = given.match(/"(?:[^"]|"")*"|[^,\s]+/g) ?? [];
   const range = parts.find((part) => RANGE.test(part));

@@ -14,20 +14,20 @@ export function readFaults(root: string): FaultTable {
 const GROUPS: readonly { readonly group: TroubleGroup; readonly title: string; readonly about: string }[] = [
   {
     group: "fails",
-    title: "The spreadsheet program fails, or waits",
+    title: "The spreadsheet program fails or stalls",
     about:
-      "Each deed takes a few steps, and each step was made to fail in turn: before it changes anything, after some of its changes, and after all of them, when only the answer is lost.",
+      "Each action takes a few steps. We made each step fail in turn: before it changed anything, after some of its changes, and after all of them, when only the reply is lost.",
   },
-  { group: "protected", title: "Something is protected", about: "What is protected stays as it is." },
+  { group: "protected", title: "Something is protected", about: "Anything protected stays the way it is." },
   {
     group: "selected",
     title: "Something unusual is selected",
-    about: "Only what goes by the selection is listed, and what could be taken for it.",
+    about: "This lists only actions that use the selection, and ones that could be mistaken for it.",
   },
   {
     group: "others",
-    title: "Somebody changes the workbook meanwhile",
-    about: "A sheet goes, or is called something else, between two steps of a deed.",
+    title: "Someone else changes the workbook at the same time",
+    about: "A sheet is deleted or renamed between two steps of an action.",
   },
 ];
 
@@ -36,37 +36,37 @@ export function faultsPage(found: FaultTable): Page {
   return {
     address: "faults.html",
     title: "When something goes wrong",
-    about: "What happens to the workbook, and what you are told, in everything that the tests make go wrong.",
+    about: "What happens to your workbook, and what the pane tells you, in every failure we test.",
     content: [
       intro(found),
       ...GROUPS.map(({ group, title, about }) => groupSection(found, group, title, about)),
       section("Two panes of one workbook", PANES_NOTE, panesTable(found)),
-      section("What is not held", NOT_HELD),
+      section("What we can't promise", NOT_HELD),
     ].join("\n"),
   };
 }
 
 const PANES_NOTE =
-  "<p>Two people, or two windows, with the add-in open in the same workbook. “At the same moment” means that the steps of both reach the spreadsheet program in turn.</p>";
+  "<p>Two people, or two windows, with the add-in open in the same workbook. “At the same moment” means the spreadsheet program gets steps from both, in turn.</p>";
 
 const NOT_HELD = `<ul>
-<li>All of this was tried against the practice workbook, which stands in for the spreadsheet program and fails as that is documented to. It was not tried in every version of the program itself.</li>
-<li>Where the program fails for good in the middle of a deed, nothing can be put back any more. You are told so. Undo in the sheet (Ctrl+Z) may not reach it: that it undoes what an add-in did is documented of newer versions of the program alone (ExcelApi 1.20), and a sheet that is deleted clears the list of what can be undone. Go back to an earlier version of the file, or close it without saving. Closing does not help where the file is saved by itself (AutoSave).</li>
-<li>What somebody types by hand into the very cells that are written, in the very moment, can be overtaken in the program itself. Between two windows of the add-in it is seen, as above.</li>
-<li>Where somebody puts rows or columns in, in the very moment in which a list gets its table or what was inserted is taken back, a part can be left where it stood before. You are told so, and where to look. What stands in cells is not lost by it.</li>
+<li>We tested all of this on the practice workbook, which stands in for the spreadsheet program and fails the way the program's documentation says it does. We didn't test every version of the program itself.</li>
+<li>If the program fails for good in the middle of an action, nothing can be put back, and the pane says so. Undo in the sheet (Ctrl+Z) may not help: only newer versions document that it undoes what an add-in did (ExcelApi 1.20), and deleting a sheet clears the undo list. Go back to an earlier version of the file, or close it without saving. Closing doesn't help if AutoSave is on.</li>
+<li>If someone types into the same cells at the same moment, their typing can be overwritten in the program itself. Between two windows of the add-in we catch it, as above.</li>
+<li>If someone inserts rows or columns at the moment a list becomes a table or an insert is undone, part of it can stay where it was. The pane says so and tells you where to look. No cell contents are lost.</li>
 </ul>`;
 
 /** What of a workbook is compared before and after each try. */
 const COMPARED =
-  "what stands in the cells, as values and as formulas; their looks, borders and locks; the widths of the columns and the heights of the rows, up to the last that holds anything, and which of them are hidden; merged cells, color rules and lists of choices; tables, names and pictures; the page setup and frozen rows; the sheets, their names, order, hiding and protection; what the add-in keeps with the workbook; and what is selected";
+  "cell values and formulas; formats, borders, and locks; column widths and row heights in the used range, and which are hidden; merged cells, conditional formats, and drop-down lists; tables, names, and pictures; page setup and frozen rows; the sheets, their names, order, visibility, and protection; what the add-in stores in the workbook; and the selection";
 
 function intro({ operations, troubles }: FaultTable): string {
   const tries = operations.flatMap(({ cells }) => Object.values(cells));
   const count = (of: (cell: FaultCell) => number) => tries.reduce((sum, cell) => sum + of(cell), 0);
   const all = count(({ asBefore, done, told }) => asBefore + done + told);
   const pairs = operations.length * troubles.length;
-  return `<p>The rule is: <strong>either all of it is done, or the workbook is as it was</strong>, and the pane says what happened and what to do. “As it was” is this, compared before and after: ${COMPARED}. Comments, charts and whatever else the add-in does not write are not compared.</p>
-<p>A test does each of ${operations.length} things that write to a workbook in each of ${troubles.length} troubles, wherever that trouble can happen to it: in ${many(tries.length)} of ${many(pairs)} pairs. The others are marked “–”, or not listed. Of ${many(all)} tries, ${many(count(({ asBefore }) => asBefore))} left the workbook as it was. In ${many(count(({ done }) => done))} the pane said that it was done, and the workbook was as the same deed leaves it without a trouble; only what is selected at the end, and what is noted of a place that moved meanwhile, may be other. In ${many(count(({ told }) => told))} the program was made to fail for good, or a sheet was locked, or rows were put in, in the middle of a deed, so that not all could be put back; the pane said so each time. The tables below are what the test found, and it fails where they are no longer true.</p>`;
+  return `<p>The rule: <strong>either it all gets done, or your workbook is unchanged</strong>, and the pane says what happened and what to do. “Unchanged” means all of this matches before and after: ${COMPARED}. We don't compare comments, charts, or anything else the add-in doesn't write.</p>
+<p>A test runs each of ${operations.length} actions that write to a workbook through each of ${troubles.length} failures, wherever that failure can happen: ${many(tries.length)} of ${many(pairs)} pairs. The rest are marked “–” or not listed. Of ${many(all)} tries, ${many(count(({ asBefore }) => asBefore))} left the workbook unchanged. In ${many(count(({ done }) => done))} the pane said it was done, and the workbook came out the same as without the failure; only the final selection, and the noted place of something that moved, may differ. In ${many(count(({ told }) => told))} the program failed for good, a sheet was locked, or rows were inserted mid-action, so not everything could be put back; the pane said so each time. The tables below are what the test found, and the test fails if they stop being true.</p>`;
 }
 
 function groupSection(found: FaultTable, group: TroubleGroup, title: string, about: string): string {
@@ -78,10 +78,10 @@ function groupSection(found: FaultTable, group: TroubleGroup, title: string, abo
     `<p>${escaped(about)}</p>`,
     `<dl>\n${meanings}\n</dl>`,
     table(
-      ["What is done", ...troubles.map((one) => one.title)],
+      ["Action", ...troubles.map((one) => one.title)],
       touched.map(({ title: deed, cells }) => [escaped(deed), ...troubles.map(({ key }) => cellWords(cells[key]))]),
     ),
-    "<h3>What you are told</h3>",
+    "<h3>What the pane says</h3>",
     table(
       ["When", "What the pane says"],
       troubles.flatMap(({ key, title: when }) => sentencesOf(found, key).map((text) => [escaped(when), escaped(text)])),
@@ -94,9 +94,9 @@ export function cellWords(cell: FaultCell | undefined): string {
   if (!cell) return "–";
   const { asBefore, done, told } = cell;
   const parts = [
-    { count: asBefore, words: "as it was" },
+    { count: asBefore, words: "unchanged" },
     { count: done, words: "done" },
-    { count: told, words: "told what is left" },
+    { count: told, words: "says what is left" },
   ].filter(({ count }) => count > 0);
   const tries = asBefore + done + told;
   if (tries === 1) return parts[0]?.words ?? "–";
@@ -111,7 +111,7 @@ function sentencesOf({ operations, sentences }: FaultTable, key: string): string
 
 function panesTable({ panes, sentences }: FaultTable): string {
   return table(
-    ["What happens", "What comes of it", "What the pane says"],
+    ["What happens", "Result", "What the pane says"],
     panes.map(({ title, outcome, says }) => [
       escaped(title),
       escaped(outcome),

@@ -21,7 +21,7 @@ export function functionCaution(id: string): string {
   const caution = cautions.find(({ about }) => about === CAUTION_OF[id]);
   if (!caution) return "";
   const all = link("numbers.html#cautions", "All cautions");
-  const guide = link("first-estimate.html#before", "The guide, before anybody digs");
+  const guide = link("first-estimate.html#before", "The guide, before anyone digs");
   return `<div class="caution">
 <p><strong>${escaped(caution.about)}.</strong> ${escaped(caution.text)}</p>
 <p>${all}. ${guide}.</p>

@@ -32,7 +32,7 @@ export function functionPage(declared: Declaration): Page {
       section("In ordinary formulas", ordinary(declared.name, example, answer)),
       section(
         "Where it comes from",
-        `<p>${escaped(declared.source)} ${link("numbers.html", "What the numbers rest on")}</p>`,
+        `<p>${escaped(declared.source)} ${link("numbers.html", "Where the numbers come from")}</p>`,
       ),
       section(
         "What can go wrong",
@@ -54,7 +54,7 @@ function callOf(id: string, known: readonly DeclaredArgument[]): string {
 
 function argumentTable(takes: readonly DeclaredArgument[]): string {
   return table(
-    ["Argument", "What to give", "Unit", "Left out or blank"],
+    ["Argument", "What to enter", "Unit", "If omitted or blank"],
     takes.map((argument) => [
       code(argument.name),
       escaped(argument.about),
@@ -65,17 +65,17 @@ function argumentTable(takes: readonly DeclaredArgument[]): string {
 }
 
 /** What is given where the kind is no measure. */
-const UNITS: Partial<Record<Kind, string>> = { soil: "share", "width rule": "a word", "yes or no": "TRUE or FALSE" };
+const UNITS: Partial<Record<Kind, string>> = { soil: "%", "width rule": "a word", "yes or no": "TRUE or FALSE" };
 
 function unitOf({ kind, many }: DeclaredArgument): string {
   const isLength = kind === "ft" || kind === "in";
   const isNamed = kind === "stone" || kind === "soil";
   const unit = UNITS[kind] ?? kindWords(kind);
-  return `${unit}${isLength ? ", or tape text" : isNamed ? ", or a name" : ""}${many ? "; a range" : ""}`;
+  return `${unit}${isLength ? ", or text" : isNamed ? ", or a name" : ""}${many ? "; a range" : ""}`;
 }
 
 function defaultOf({ fallback, blankIs }: DeclaredArgument): string {
-  if (fallback === undefined) return blankIs === undefined ? "needed" : `needed; a blank cell is ${blankIs}`;
+  if (fallback === undefined) return blankIs === undefined ? "required" : `required; a blank cell is ${blankIs}`;
   return fallback === "" ? "none" : typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
 }
 
@@ -99,24 +99,24 @@ const SERIAL_OF_1970 = 25_569;
 function resultOf(answer: Result, { kind }: Declaration): string {
   if (typeof answer === "number") {
     const date = new Date((answer - SERIAL_OF_1970) * DAY_MILLISECONDS).toISOString().slice(0, 10);
-    return `<p class="result">gives <output>${number(answer)}</output>${kind === "date" ? `, which a date format shows as ${date}` : ""}</p>`;
+    return `<p class="result">gives <output>${number(answer)}</output>${kind === "date" ? `, which shows as ${date} in a date format` : ""}</p>`;
   }
   const [headings, ...rows] = answer;
   const shown = rows
     .slice(0, MOST_ROWS)
     .map((row) => row.map((cell) => (typeof cell === "number" ? number(cell) : escaped(cell))));
-  const more = rows.length > MOST_ROWS ? `<p>and ${rows.length - MOST_ROWS} rows more</p>` : "";
-  return `<p>spills over the cells beside and below it:</p>\n<div class="result">${table(must(headings).map(String), shown)}</div>${more}`;
+  const more = rows.length > MOST_ROWS ? `<p>and ${rows.length - MOST_ROWS} more rows</p>` : "";
+  return `<p>spills into the cells to the right and below:</p>\n<div class="result">${table(must(headings).map(String), shown)}</div>${more}`;
 }
 
 function ordinary(id: string, example: Example, answer: Result): string {
   const form = ordinaryForm(id, example, answer);
   if ("none" in form)
-    return `<p>There is no ordinary form: ${escaped(form.none)}. A copy for others keeps the value, and says so.</p>`;
+    return `<p>There's no ordinary formula: ${escaped(form.none)}. A copy for others keeps the value and says so.</p>`;
   return [
-    "<p>The example as a copy for others writes it, for people who do not have the add-in:</p>",
+    "<p>The example the way a copy for others writes it, for people without the add-in:</p>",
     `<p class="formula ordinary">${code(form.formula)}</p>`,
-    "<p>Where arguments are cells, the formula also checks them, and shows an error where the function would.</p>",
+    "<p>If the arguments are cells, the formula checks them too, and shows an error where the function would.</p>",
   ].join("\n");
 }
 
@@ -132,17 +132,17 @@ function silentZeros(
     const blank = given[place] === undefined ? answer : call(id, given.with(place, null));
     const then =
       typeof blank === "number" && typeof answer === "number" && blank !== answer
-        ? ` The example then gives ${number(blank)} in place of ${number(answer)}.`
+        ? ` The example then gives ${number(blank)} instead of ${number(answer)}.`
         : "";
     return [`<li>${code(argument.name)}: ${escaped(ZERO_MEANS[argument.name] ?? "")}.${then}</li>`];
   });
   if (lines.length === 0) return "";
-  return `<p><strong>Left out, blank or 0, without an error:</strong></p>\n<ul>${lines.join("\n")}</ul>`;
+  return `<p><strong>Omitted, blank, or 0, with no error:</strong></p>\n<ul>${lines.join("\n")}</ul>`;
 }
 
 function slipTable(slips: readonly Slip[]): string {
   return table(
-    ["Where", "the cell shows, and says", "Likewise"],
+    ["If", "The cell shows", "Also for"],
     slips.map(({ argument, words, error, message, alsoFor }) => [
       `${code(argument)} ${escaped(words)}`,
       `${code(error)} ${escaped(message)}`,

@@ -16,7 +16,7 @@ export function indexPage(functions: readonly Declaration[], guide: readonly Pag
   return {
     address: HOME,
     title: "Guide and functions",
-    about: "Stone beds in the workbook: what each function is for, and how the work is done.",
+    about: "Stone beds in your workbook: what each function is for, and how to do the work.",
     content: [section("Guide", guides), ...purposes].join("\n"),
   };
 }

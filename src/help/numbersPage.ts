@@ -23,32 +23,32 @@ import { HOW_SURE, OUR_CHOICE, statedTable } from "./numbers/stated";
 import { isSilentZero, ZERO_MEANS } from "./numbers/zeros";
 import type { Page } from "./page";
 
-/** What the numbers rest on: every value of every table, from the tables themselves. */
+/** Where the numbers come from: every value of every table, from the tables themselves. */
 export function numbersPage(): Page {
   return {
     address: "numbers.html",
-    title: "What the numbers rest on",
-    about: "Every value that is built in, where it comes from, and how sure it is.",
+    title: "Where the numbers come from",
+    about: "Every built-in value, where it comes from, and how sure we are.",
     content: [
       `<dl>
-<dt>read in the source</dt><dd>the figure was read in the publication that is named</dd>
-<dt>from memory</dt><dd>the figure is known from the publication that is named, and was not read there again</dd>
-<dt>common practice</dt><dd>usual in the trade; no publication stands behind it</dd>
-<dt>${OUR_CHOICE}</dt><dd>somebody had to draw a line; nobody else stands behind it</dd>
-<dt>invented example</dt><dd>stands there until the office types its own, as prices and rates of pay do. What an estimate comes to rests on the weights, paces, laps, waste and markups of the other tables as well</dd>
-<dt>${MADE_UP}</dt><dd>made up, and as large as such things commonly are</dd>
+<dt>read in the source</dt><dd>we read the figure in the publication named</dd>
+<dt>from memory</dt><dd>we know the figure from the publication named but didn't look it up again</dd>
+<dt>common practice</dt><dd>usual in the trade; no publication behind it</dd>
+<dt>${OUR_CHOICE}</dt><dd>someone had to draw a line, and we did</dd>
+<dt>sample</dt><dd>a made-up price or pay rate, there until you type your own. An estimate also depends on the weights, paces, laps, waste, and markups in the other tables</dd>
+<dt>${MADE_UP}</dt><dd>made up, about the usual size</dd>
 </dl>`,
       section("Stone", STONE_NOTE, stoneTable()),
-      section("Soil", "<p>How much more room soil takes once it is dug.</p>", soilTable()),
+      section("Soil", "<p>How much more room soil takes once you dig it.</p>", soilTable()),
       section("Units", unitTable()),
-      section("Taken where an argument is left out", "<p>All common practice.</p>", defaultTable()),
-      section("Left out or blank: 0", ZERO_NOTE, zeroTable()),
-      section("Held to be usual", USUAL_NOTE, usualTable()),
+      section("Defaults for omitted arguments", "<p>All common practice.</p>", defaultTable()),
+      section("Omitted or blank means 0", ZERO_NOTE, zeroTable()),
+      section("Typical ranges", USUAL_NOTE, usualTable()),
       section("Where an estimate starts", STARTING_NOTE, ...startingTables()),
       section("Ready choices", choiceTable(), stonePriceTable()),
-      section("Where estimates and papers draw a line", statedTable(estimatingNumbers)),
-      section("How a bed is laid out", statedTable(layingNumbers)),
-      section("What the check and the job rows go by", CHECK_NOTE, statedTable(checkingNumbers)),
+      section("Limits in estimates and job documents", statedTable(estimatingNumbers)),
+      section("How beds are laid out", statedTable(layingNumbers)),
+      section("What the check and job rows use", CHECK_NOTE, statedTable(checkingNumbers)),
       section("Federal holidays", HOLIDAY_NOTE, holidayTable()),
       `<div id="cautions">${section("Cautions", CAUTION_NOTE, cautionTable())}</div>`,
     ].join("\n"),
@@ -56,34 +56,26 @@ export function numbersPage(): Page {
 }
 
 /** Of people, carts and distances. */
-const MADE_UP = "invented example, of a common size";
+const MADE_UP = "sample, of a common size";
 
 /** Stone whose ordinary range is that of its source, dry to wet. */
 const RANGE_OF_SOURCE = ["gravel"];
 
 const STONE_NOTE =
-  "<p>Loose and dry, as delivered. A supplier’s scale ticket beats every row: weights change with the quarry, the size, and how wet the stone is loaded. Wet stone weighs up to a fifth more.</p>";
-const USUAL_NOTE = `<p>The check points out what lies outside; it refuses nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes tons, and so does a stone larger than two thirds of the depth let it show.</p>`;
+  "<p>Loose and dry, as delivered. Your supplier’s scale ticket beats any row: weight changes with the quarry, the size, and how wet the stone is. Wet stone weighs up to a fifth more.</p>";
+const USUAL_NOTE = `<p>The check points out anything outside these; it blocks nothing. Common practice. A depth under ${DEPTH_LIMITS.leastIn} in lets fabric show, one over ${DEPTH_LIMITS.mostIn} in wastes stone, and stone larger than two-thirds of the depth lets fabric show, too.</p>`;
 const ZERO_NOTE =
-  "<p>For these, an argument that is left out, a blank cell and a typed 0 are the same. No error says so: look whether that is what you mean.</p>";
-const CHECK_NOTE = "<p>What lies outside is pointed out or asked about. Nothing is refused for it.</p>";
+  "<p>For these, an omitted argument, a blank cell, and a typed 0 all mean the same. There's no error, so check that it's what you want.</p>";
+const CHECK_NOTE = "<p>Anything outside these gets pointed out or asked about. Nothing is blocked.</p>";
 const HOLIDAY_NOTE =
-  "<p>5 U.S.C. 6103, read in the source. One on a Saturday is kept on the Friday before, one on a Sunday on the Monday after. First years of two of them: from memory. They can be switched off, and your own added.</p>";
-const CAUTION_NOTE = "<p>Reminders. Local codes, the locator’s ticket and licensed practice come first.</p>";
+  "<p>5 U.S.C. 6103, read in the source. A holiday on Saturday is observed the Friday before, on Sunday the Monday after. First years of two of them are from memory. You can turn them off and add your own.</p>";
+const CAUTION_NOTE = "<p>Reminders. Local codes, the locator’s ticket, and licensed practice come first.</p>";
 const STARTING_NOTE =
-  "<p>What stands in a new estimate until somebody types something else. Prices and rates of pay are invented examples.</p>";
+  "<p>What a new estimate starts with until you type something else. Prices and pay rates are made-up samples.</p>";
 
 function stoneTable(): string {
   return table(
-    [
-      "Stone",
-      "Short tons a cubic yard",
-      "Pounds a cubic yard",
-      "Still ordinary, tons",
-      "That range",
-      "Source",
-      "Severity",
-    ],
+    ["Stone", "Tons per cu yd", "Pounds per cu yd", "Typical range, tons", "Range from", "Source", "How sure"],
     STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
       escaped(name),
       number(tonsPerYard),
@@ -98,12 +90,12 @@ function stoneTable(): string {
 
 function soilTable(): string {
   return table(
-    ["Soil", "Swell", "Source", "Severity"],
+    ["Soil", "Swell", "Source", "How sure"],
     SOILS.map(({ name, swell, source, sure }) => [escaped(name), percent(swell), escaped(source), HOW_SURE[sure]]),
   );
 }
 
-const percent = (share: number) => `${number(share * 100)} %`;
+const percent = (share: number) => `${number(share * 100)}%`;
 
 function unitTable(): string {
   const exact = "exact: NIST Handbook 44, Appendix C; NIST SP 811";
@@ -115,7 +107,7 @@ function unitTable(): string {
       ["1 pound in kilograms", String(KILOGRAMS_PER_POUND), exact],
       ["1 short ton in pounds", number(POUNDS_PER_SHORT_TON), exact],
       ["1 cubic yard in cubic feet", number(CUBIC_FEET_PER_CUBIC_YARD), derived],
-      ["Square feet that a cubic yard covers an inch deep", number(SQUARE_FOOT_INCHES_PER_CUBIC_YARD), derived],
+      ["Square feet a cubic yard covers 1 in deep", number(SQUARE_FOOT_INCHES_PER_CUBIC_YARD), derived],
     ],
   );
 }
@@ -133,7 +125,7 @@ function defaultTable(): string {
     }
   }
   const rows = [...taken.values()].map(({ cells, functions }) => [...cells, functions.join(", ")]);
-  return table(["Argument", "Taken for it", "Unit", "Functions"], rows);
+  return table(["Argument", "Default", "Unit", "Functions"], rows);
 }
 
 /** The arguments for which 0 is taken without a word, and what that means. */
@@ -157,7 +149,7 @@ function usualTable(): string {
   for (const { arguments: given } of declarations)
     for (const { name, kind, usual } of given)
       if (usual) rows.set(`${name} ${usual}`, [escaped(name), `${usual[0]} to ${usual[1]}`, kindWords(kind)]);
-  return table(["Argument", "Usual", "Unit"], [...rows.values()]);
+  return table(["Argument", "Typical", "Unit"], [...rows.values()]);
 }
 
 /** Groups of fields, and what they rest on where a field's own note says nothing else. */
@@ -167,10 +159,10 @@ const GROUPS: readonly {
   readonly rests: string;
 }[] = [
   { title: "Measure", fields: shapeFields, rests: HOW_SURE.practice },
-  { title: "Depth, stone and digging", fields: depthFields, rests: HOW_SURE.practice },
+  { title: "Depth, stone, and digging", fields: depthFields, rests: HOW_SURE.practice },
   { title: "Supplies", fields: supplyFields, rests: HOW_SURE.practice },
   { title: "Crew", fields: crewFields, rests: MADE_UP },
-  { title: "Money", fields: moneyFields, rests: "invented example" },
+  { title: "Money", fields: moneyFields, rests: "sample" },
 ];
 
 function startingTables(): string[] {
@@ -186,6 +178,6 @@ function startingTables(): string[] {
       ]);
     return rows.length === 0
       ? ""
-      : `<h3>${title}</h3>\n${table(["Field", "Starts at", "Unit", "Note", "Rests on"], rows)}`;
+      : `<h3>${title}</h3>\n${table(["Field", "Starts at", "Unit", "Note", "Based on"], rows)}`;
   });
 }

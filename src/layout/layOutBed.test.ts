@@ -119,7 +119,7 @@ describe("a layout", () => {
     // Simpson: 4/3·(0 + 20 + 14 + 20 + 0) = 72; straight from width to width: 4·17 = 68.
     const layout = layOutBed(bed, roll);
     expect(layout.areaSqFt).toBeCloseTo(72, 9);
-    expect(layout.notes.join()).toContain("encloses 68.0 sq ft");
+    expect(layout.notes.join()).toContain("which is 68.0 sq ft");
     const straight = layOutBed({ ...bed, rule: "trapezoid" }, roll);
     expect(straight.areaSqFt).toBe(68);
     expect(straight.notes.join()).not.toContain("encloses");
@@ -153,11 +153,11 @@ describe("a layout", () => {
   it("refuses options that cannot be", () => {
     expect(() => layOutBed(lShape, { ...roll, overlapIn: 72 })).toThrow("overlap_in");
     expect(() => layOutBed(lShape, { ...roll, endLapIn: 600 })).toThrow("end_lap_in");
-    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0 })).toThrow("The roll's width is 0");
+    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0 })).toThrow("The roll width is 0");
     expect(() => layOutBed(lShape, { ...roll, pinSpacingIn: -1 })).toThrow("The pin spacing is -1");
     expect(() => layOutBed(lShape, { ...roll, directionDegrees: Number.NaN })).toThrow("The direction");
-    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0.001, overlapIn: 0 })).toThrow("Check the units");
+    expect(() => layOutBed(lShape, { ...roll, rollWidthFt: 0.001, overlapIn: 0 })).toThrow("Check your units");
     const border = { pieceLengthFt: 0.001, stakeSpacingIn: 30 };
-    expect(() => layOutBed(lShape, { ...roll, border })).toThrow("Check the units");
+    expect(() => layOutBed(lShape, { ...roll, border })).toThrow("Check your units");
   });
 });

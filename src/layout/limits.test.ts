@@ -25,7 +25,7 @@ describe("what can only be a slip of units is refused before the work is done", 
   test.each([0.02, 2e-11, 2e-302])("pins %d in apart over a field", (pinSpacingIn) => {
     for (const one of [bed, square])
       expect(() => layOutBed(one, { ...rules, pinSpacingIn })).toThrow(
-        /^This would take (\d+ pins, more|more pins) than the \d+ that can be laid out\. Check the units/,
+        /^This would take (\d+ pins, more|more pins) than the \d+ that can be laid out\. Check your units/,
       );
   });
 
@@ -52,7 +52,7 @@ describe("what can only be a slip of units is refused before the work is done", 
   test("a measure beyond all beds, and no message ever says Infinity", () => {
     const far = { kind: "circle", center: { x: 5, y: 5 }, diameterFt: Number.MAX_VALUE } as const;
     expect(() => layOutBed({ ...square, cutOuts: [far] }, rules)).toThrow(
-      /^A measure of the bed: 1\.79\S* is too large\. Type 1,000,000 ft or less\.$/,
+      /^A bed measurement: 1\.79\S* is too large\. Type 1,000,000 ft or less\.$/,
     );
     expect(() => layOutBed({ kind: "rectangle", lengthFt: 1e300, widthFt: 4 }, rules)).toThrow(/too large/);
   });

@@ -37,7 +37,7 @@ export function refuseEndless(bed: Bed): void {
 /** Looks at every number of a bed, however deep it stands. */
 function refuseFar(part: unknown): void {
   if (typeof part === "number" && Math.abs(part) > MOST_FT)
-    throw new Problem("value", allMessages.tooLarge("A measure of the bed", part, "1,000,000 ft"));
+    throw new Problem("value", allMessages.tooLarge("A bed measurement", part, "1,000,000 ft"));
   if (typeof part === "object" && part !== null) Object.values(part).forEach(refuseFar);
 }
 

@@ -23,46 +23,45 @@ export const layoutMessages = {
     `${what} is ${arrived}. Type a length over 0, in the same unit as the other lengths.`,
   negative: (what: string, arrived: number) => `${what} is ${arrived}, less than 0. Type 0 or more.`,
   notBetween: (what: string, arrived: number, least: number, most: number, hint: string) =>
-    `${what} is ${arrived}. It can be ${least} to ${most}. ${hint}`,
-  notFinite: (what: string, arrived: unknown) =>
-    `${what}: can't use ${quoted(arrived)}. Type a number of feet, such as 12.5.`,
+    `${what} is ${arrived}. Type ${least} to ${most}. ${hint}`,
+  notFinite: (what: string, arrived: unknown) => `${what}: can't use ${quoted(arrived)}. Type feet, like 12.5.`,
   radiusTooLarge: (radius: number, largest: number) =>
-    `The corner radius of ${radius} ft does not fit in this bed. Use at most ${largest} ft.`,
+    `The ${radius} ft corner radius doesn't fit this bed. Type ${largest} ft or less.`,
   innerTooLarge: (inner: number, outer: number) =>
-    `The inner diameter of ${inner} ft is not smaller than the diameter of ${outer} ft. Check which is which.`,
+    `The inner diameter, ${inner} ft, isn't smaller than the diameter, ${outer} ft. Check which is which.`,
   tooFewWidths: (arrived: number) =>
-    `There are ${arrived} widths. Tape at least 2, at even spacing along the base line.`,
+    `${arrived === 1 ? "There is 1 width" : `There are ${arrived} widths`}. Tape at least 2, evenly spaced along the base line.`,
   widthNegative: (which: number, arrived: number) =>
-    `Width ${which} is ${arrived}. Type the width taped there; 0 where the bed runs to a point.`,
+    `Width ${which} is ${arrived}. Type the width there, or 0 where the bed comes to a point.`,
   widthZeroInside: (which: number, at: number) =>
-    `Width ${which} (at ${feet(at)} ft along the base line) is 0 between wider places. Measure the two sides of it as two beds.`,
-  allWidthsZero: () => "All the widths are 0, so they enclose no bed. Type the widths as taped.",
+    `Width ${which} (at ${feet(at)} ft along the base line) is 0 between wider spots. Measure each side as its own bed.`,
+  allWidthsZero: () => "All the widths are 0. Type the widths you taped.",
   tooFewPoints: (what: string, arrived: number) =>
-    `${what} has ${arrived} different ${arrived === 1 ? "point" : "points"}, which cannot enclose anything. Give at least 3, in order round it.`,
-  noArea: (what: string) => `The points of ${what} lie on one line, so they enclose nothing. Check the list of points.`,
+    `${what} has ${arrived} different ${arrived === 1 ? "point" : "points"}. Give at least 3, in order around it.`,
+  noArea: (what: string) => `The points of ${what} are all on one line. Check the list of points.`,
   sidesCross: (what: string, first: number, second: number, at: Point) =>
-    `Side ${first} of ${what} crosses side ${second} at ${place(at)}. Put the points in the order walked round it.`,
+    `Side ${first} of ${what} crosses side ${second} at ${place(at)}. Put the points in order around it.`,
   sidesTouch: (what: string, first: number, second: number, at: Point) =>
-    `Side ${first} of ${what} touches side ${second} at ${place(at)}. Move one of them apart, or measure two beds.`,
+    `Side ${first} of ${what} touches side ${second} at ${place(at)}. Move one of them, or measure it as two beds.`,
   foldsBack: (what: string, first: number, second: number, at: Point) =>
-    `Sides ${first} and ${second} of ${what} lie on top of one another from ${place(at)}. Take out the point that leads back.`,
+    `Sides ${first} and ${second} of ${what} overlap from ${place(at)}. Remove the point that doubles back.`,
   cutOutLeavesBed: (which: string, at: Point) =>
-    `${quoted(which)} reaches outside the bed at ${place(at)}. Move it or make it smaller, so that it lies within the bed.`,
+    `${quoted(which)} reaches outside the bed at ${place(at)}. Move it or make it smaller.`,
   cutOutsOverlap: (first: string, second: string, at: Point) =>
-    `${quoted(first)} and ${quoted(second)} overlap at ${place(at)}. Give them as one cut-out, or check where they stand.`,
-  nothingLeft: () => "The cut-outs leave nothing of the bed. Check their sizes.",
+    `${quoted(first)} and ${quoted(second)} overlap at ${place(at)}. Make them one cut-out, or check where they are.`,
+  nothingLeft: () => "The cut-outs take up the whole bed. Check their sizes.",
   noSuchSide: (side: number, count: number) =>
-    `There is no side ${side}: this bed has sides 1 to ${count}. Side numbers stand in the drawing.`,
+    `There is no side ${side}: this bed has sides 1 to ${count}. The drawing shows side numbers.`,
   tooMuch: (what: string, count: number, limit: number) =>
     `This would take ${count < BEYOND_COUNTING ? `${count} ${what}, more` : `more ${what}`} than the ${limit} that can be ` +
-    "laid out. Check the units of the measurements.",
+    "laid out. Check your units.",
 } as const;
 
 /** What the layout tells beside its counts. */
 export const layoutNotes = {
   straightBetweenWidths: (reckoned: number, drawn: number) =>
-    `The area (${square(reckoned)} sq ft) is reckoned by Simpson's rule, for an edge that bends; the drawing runs ` +
-    `straight from width to width and encloses ${square(drawn)} sq ft.`,
+    `The area (${square(reckoned)} sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight ` +
+    `from width to width, which is ${square(drawn)} sq ft.`,
 } as const;
 
 const square = (value: number): string => value.toFixed(1);

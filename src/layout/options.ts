@@ -55,10 +55,10 @@ export interface BorderRules {
  */
 export function fabricRulesOf(options: FabricOptions): FabricRules {
   const rollLengthFt = options.rollLengthFt ?? Number.POSITIVE_INFINITY;
-  if (options.rollLengthFt !== undefined) positive("The roll's length", rollLengthFt, "roll_length");
+  if (options.rollLengthFt !== undefined) positive("The roll length", rollLengthFt, "roll_length");
   const { directionDegrees } = options;
   return {
-    rollWidthFt: positive("The roll's width", options.rollWidthFt, "roll_width"),
+    rollWidthFt: positive("The roll width", options.rollWidthFt, "roll_width"),
     rollLengthFt,
     overlapFt: inches("The overlap", options.overlapIn, "overlap_in"),
     endLapFt: endLapOf(
@@ -79,8 +79,8 @@ export function fabricRulesOf(options: FabricOptions): FabricRules {
  */
 export function borderRulesOf(options: BorderOptions): BorderRules {
   return {
-    pieceLengthFt: positive("The border piece", options.pieceLengthFt, "piece_length"),
-    lapFt: inches("The lap of the border", options.lapIn ?? 0, "lap_in"),
+    pieceLengthFt: positive("The edging piece", options.pieceLengthFt, "piece_length"),
+    lapFt: inches("The edging lap", options.lapIn ?? 0, "lap_in"),
     stakeSpacingFt: positive("The stake spacing", options.stakeSpacingIn, "stake_spacing_in") / INCHES_PER_FOOT,
   };
 }

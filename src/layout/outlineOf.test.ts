@@ -48,7 +48,7 @@ describe("a rectangle in plan", () => {
 
   it("refuses corners that do not fit, and sides that are not there", () => {
     const bed: Bed = { kind: "rectangle", lengthFt: 20, widthFt: 5 };
-    expect(() => outlineOf({ ...bed, cornerRadiusFt: 3, roundedCorners: 2 })).toThrow("Use at most 2.5 ft");
+    expect(() => outlineOf({ ...bed, cornerRadiusFt: 3, roundedCorners: 2 })).toThrow("Type 2.5 ft or less");
     expect(() => outlineOf({ ...bed, cornerRadiusFt: 1, roundedCorners: 5 })).toThrow("Rounded corners is 5");
     expect(() => outlineOf({ ...bed, lengthFt: 0 })).toThrow("The length is 0");
     expect(() => outlineOf({ ...bed, borderSides: [5] })).toThrow("no side 5");
@@ -119,10 +119,10 @@ describe("a bed taped by widths", () => {
 
   it("refuses what makes no single bed, and names the width", () => {
     const taped = (...widthsFt: number[]) => outlineOf({ kind: "widths", spacingFt: 4, widthsFt });
-    expect(() => taped(3)).toThrow("There are 1 widths");
+    expect(() => taped(3)).toThrow("There is 1 width");
     expect(() => taped(0, 0)).toThrow("All the widths are 0");
     expect(() => taped(3, -1)).toThrow("Width 2 is -1");
-    expect(() => taped(3, 0, 3)).toThrow("Width 2 (at 4 ft along the base line) is 0 between wider places");
+    expect(() => taped(3, 0, 3)).toThrow("Width 2 (at 4 ft along the base line) is 0 between wider spots");
     expect(() => taped(3, Number.NaN)).toThrow("Width 2: can't use NaN");
   });
 });
@@ -144,9 +144,9 @@ describe("a bed given by points", () => {
   it.each([
     ["crosses", "Side 1 of the outline crosses side 3 at x 1, y 1", byPoints([0, 0], [2, 2], [2, 0], [0, 2])],
     ["touches", "Side 1 of the outline touches side 3 at x 5, y 0", byPoints([0, 0], [10, 0], [10, 5], [5, 0], [0, 5])],
-    ["folds back", "Sides 1 and 2 of the outline lie on top of one another", byPoints([0, 0], [9, 0], [5, 0], [5, 5])],
+    ["folds back", "Sides 1 and 2 of the outline overlap", byPoints([0, 0], [9, 0], [5, 0], [5, 5])],
     ["has two points", "has 2 different points", byPoints([0, 0], [2, 2], [0, 0])],
-    ["is a line", "lie on one line", byPoints([0, 0], [2, 2], [4, 4])],
+    ["is a line", "all on one line", byPoints([0, 0], [2, 2], [4, 4])],
   ])("is refused with the place where it %s", (_, message, bed) => {
     expect(() => outlineOf(bed)).toThrow(message);
     expect(() => outlineOf(bed)).toThrow(Problem);
@@ -192,7 +192,7 @@ describe("cut-outs", () => {
     ["overlaps another", "“pad” and “step” overlap", [square("pad", 2, 2, 3), square("step", 4, 4, 3)]],
     ["lies in another", "“pad” and “step” overlap", [square("pad", 2, 2, 5), square("step", 3, 3, 1)]],
     ["is given twice", "“pad” and “pad” overlap", [square("pad", 2, 2, 5), square("pad", 2, 2, 5)]],
-    ["is the bed itself", "leave nothing of the bed", [square("pad", 0, 0, 10)]],
+    ["is the bed itself", "take up the whole bed", [square("pad", 0, 0, 10)]],
     ["has no size", "The diameter of “cut-out 1” is 0", [{ kind: "circle", center: { x: 5, y: 5 }, diameterFt: 0 }]],
   ] as [string, string, CutOut[]][])("are refused where one %s", (_, message, cutOuts) => {
     expect(() => outlineOf({ ...tenByTen, cutOuts })).toThrow(message);

@@ -263,7 +263,7 @@ describe("more pins than any bed takes", () => {
     // between the bays, 3 · 60,000 · 10 in their middles, and 2 · 21 along the overlaps.
     const high = byPoints([0, 10], [20, 10], [20, 16], [8, 16], [8, 22], [0, 22]);
     expect(refused(high, { overlapIn: 6, bayFt: 1e-4 })).toThrow(
-      "This would take 3780031 places for pins, more than the 1000000 that can be laid out. Check the units",
+      "This would take 3780031 places for pins, more than the 1000000 that can be laid out. Check your units",
     );
     expect(() => refusePlaces(1_000_000)).not.toThrow();
   });

@@ -12,6 +12,6 @@ describe("cuts off rolls", () => {
   });
 
   it("are refused where a unit must be wrong", () => {
-    expect(() => takeOffRolls([1e9], 50, 1)).toThrow("Check the units");
+    expect(() => takeOffRolls([1e9], 50, 1)).toThrow("Check your units");
   });
 });

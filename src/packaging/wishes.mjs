@@ -16,17 +16,17 @@ export function readWishes(given, usualVersion) {
   const wishes = new Map();
   for (let index = 0; index < given.length; index += 2) {
     const [name, value] = [given[index], given[index + 1]];
-    if (!NAMES.includes(name)) throw new Error(`"${name}" is not known. ${HOW}`);
+    if (!NAMES.includes(name)) throw new Error(`"${name}" isn't an option. ${HOW}`);
     if (value === undefined || value.startsWith("--")) throw new Error(`${name} needs a value. ${HOW}`);
     wishes.set(name, value);
   }
   const origin = wishes.get("--origin");
-  if (origin === undefined) throw new Error(`Say where the folder will be served from. ${HOW}`);
+  if (origin === undefined) throw new Error(`Say where you'll host the folder. ${HOW}`);
   // Refuses what is no https origin.
   adaptManifest("", { origin });
   const { hostname, origin: plain } = new URL(origin);
   if (/^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/.test(hostname)) {
-    throw new Error(`"${origin}" is this machine alone. Others reach the office's own https host; give that one.`);
+    throw new Error(`"${origin}" only works on this computer. Give the https address your office will use.`);
   }
   return {
     origin: plain,
@@ -42,7 +42,7 @@ const HOW =
 
 /** @param {string} version `1.4` or up to four parts. */
 export function fourParts(version) {
-  if (!VERSION.test(version)) throw new Error(`"${version}" is no version. Give one like 1.4.0.`);
+  if (!VERSION.test(version)) throw new Error(`"${version}" isn't a version. Try 1.4.0.`);
   const parts = version.split(".").map(Number);
   return [...parts, ...Array(PARTS - parts.length).fill(0)].join(".");
 }

@@ -34,8 +34,8 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
     await picture(help, `help-page-${colorScheme}`);
     const width = await help.evaluate(() => document.documentElement.scrollWidth);
     expect(width).toBeLessThanOrEqual(350);
-    await help.getByRole("link", { name: "What the numbers rest on" }).first().click();
-    await help.getByRole("heading", { name: "What the numbers rest on" }).waitFor();
+    await help.getByRole("link", { name: "Where the numbers come from" }).first().click();
+    await help.getByRole("heading", { name: "Where the numbers come from" }).waitFor();
     expect(await findings(help, "main")).toEqual([]);
   });
 });

@@ -13,8 +13,8 @@ test("the page of troubles says in how many pairs a thing was tried, and no more
   const cells = found.operations.flatMap((operation) => Object.values(operation.cells));
   const pairs = found.operations.length * found.troubles.length;
   expect(cells.length).toBeLessThan(pairs);
-  expect(said).toContain(`in ${many(cells.length)} of ${many(pairs)} pairs`);
-  expect(said).toContain(`In ${many(cells.reduce((sum, { done }) => sum + done, 0))} the pane said that it was done`);
+  expect(said).toContain(`can happen: ${many(cells.length)} of ${many(pairs)} pairs`);
+  expect(said).toContain(`In ${many(cells.reduce((sum, { done }) => sum + done, 0))} the pane said it was done`);
   expect(said).not.toMatch(/everything:|all that was asked/);
 });
 
@@ -23,18 +23,18 @@ test("lists what is compared as the test compares it", () => {
   // What a snapshot holds, by its keys, and the words for it.
   for (const [key, words] of Object.entries({
     sheets: "the sheets, their names, order",
-    hidden: "hiding",
+    hidden: "visibility",
     isProtected: "protection",
     names: "names",
     tables: "tables",
-    kept: "what the add-in keeps",
-    selection: "what is selected",
-    cells: "what stands in the cells",
-    widths: "the widths of the columns and the heights of the rows, up to the last that holds anything",
-    hiddenColumns: "which of them are hidden",
+    kept: "what the add-in stores in the workbook",
+    selection: "and the selection",
+    cells: "cell values and formulas",
+    widths: "column widths and row heights in the used range",
+    hiddenColumns: "which are hidden",
     merged: "merged cells",
-    rules: "color rules",
-    lists: "lists of choices",
+    rules: "conditional formats",
+    lists: "drop-down lists",
     pictures: "pictures",
     page: "page setup",
     frozen: "frozen rows",
@@ -45,7 +45,7 @@ test("lists what is compared as the test compares it", () => {
 });
 
 test("does not promise that undoing in the sheet, or closing, brings a workbook back", () => {
-  expect(said).toContain("Undo in the sheet (Ctrl+Z) may not reach it");
+  expect(said).toContain("Undo in the sheet (Ctrl+Z) may not help");
   expect(said).toContain("Go back to an earlier version of the file");
-  expect(said).toMatch(/Closing does not help where the file is saved by itself/);
+  expect(said).toMatch(/Closing doesn't help if AutoSave is on/);
 });

@@ -168,7 +168,7 @@ describe("the page of what the numbers rest on", () => {
     const tables = [...html.matchAll(/<table>[\s\S]*?<\/table>/g)].map(([table]) => table);
     const used = tables.flatMap((table) => {
       const headings = [...table.matchAll(/<th scope="col">([^<]*)<\/th>/g)].map(([, heading]) => heading!);
-      const column = headings.findIndex((heading) => ["Rests on", "Severity"].includes(heading));
+      const column = headings.findIndex((heading) => ["Based on", "How sure"].includes(heading));
       if (column < 0) return [];
       return [...table.matchAll(/<tr>(<td>[\s\S]*?)<\/tr>/g)].map(([, row]) =>
         textOf(row!.split("</td>")[column]!).replace(/:.*/, ""),

@@ -24,15 +24,15 @@ describe("a package for the office", () => {
     [["--origin", "https://tools.example/bedrow"], /has a path/],
     [["--origin", "https://tools.example/?a=1"], /has a path/],
     [["--origin", "https://tools.example/#a"], /has a path/],
-    [["--origin", "https://localhost:3000"], /this machine alone/],
-    [["--origin", "https://127.0.0.1"], /this machine alone/],
-    [["--origin", "https://[::1]:8443"], /this machine alone/],
+    [["--origin", "https://localhost:3000"], /only works on this computer/],
+    [["--origin", "https://127.0.0.1"], /only works on this computer/],
+    [["--origin", "https://[::1]:8443"], /only works on this computer/],
     [[], /Say where/],
     [["--origin"], /needs a value/],
     [["--origin", "--version"], /needs a value/],
-    [["--folder", "x"], /not known\. Use:.* --origin .*\[--version .*\[--from .*\[--to /],
-    [["--origin", "https://tools.example", "--version", "new"], /no version/],
-    [["--origin", "https://tools.example", "--version", "1.2.3.4.5"], /no version/],
+    [["--folder", "x"], /isn't an option\. Use:.* --origin .*\[--version .*\[--from .*\[--to /],
+    [["--origin", "https://tools.example", "--version", "new"], /isn't a version/],
+    [["--origin", "https://tools.example", "--version", "1.2.3.4.5"], /isn't a version/],
   ])("refuses %j in words", (given, words) => {
     expect(() => readWishes(given, "0.1.0")).toThrow(words);
   });
@@ -46,7 +46,7 @@ describe("a package for the office", () => {
   test("has a guide that names its origin and runs no script", () => {
     const guide = installGuide({ origin: "https://tools.example", version: "1.4.0.0" });
     expect(guide).toContain("https://tools.example/pane.html");
-    expect(guide).toContain("made for <strong>https://tools.example</strong>");
+    expect(guide).toContain("built for <strong>https://tools.example</strong>");
     expect(guide).toContain("<title>Installing Bedrow 1.4.0.0</title>");
     expect(guide).not.toMatch(/<script|javascript:| on\w+=/i);
   });

@@ -109,7 +109,7 @@ describe("what the numbers rest on", () => {
 
   const ROWS = [
     ...STONES.map((row) => ({ ...row, kind: "Stone", value: String(Number(row.tonsPerYard.toPrecision(6))) })),
-    ...SOILS.map((row) => ({ ...row, kind: "Soil", value: `${row.swell * 100} %` })),
+    ...SOILS.map((row) => ({ ...row, kind: "Soil", value: `${row.swell * 100}%` })),
   ];
 
   test.each(ROWS)("$kind: $name, with source and how sure", ({ kind, name, value, source, sure }) => {
@@ -153,7 +153,7 @@ describe("the page of a function", () => {
         const digits = (value: unknown) => Number(Number(value).toPrecision(6));
         expect(digits(host.value(`'${sheet}'!${at}`))).toBe(shown);
         const [, ordinary] = /<p class="formula ordinary"><code>([^<]*)<\/code>/.exec(html) ?? [];
-        if (ordinary === undefined) return expect(html).toContain("There is no ordinary form");
+        if (ordinary === undefined) return expect(html).toContain("There's no ordinary formula");
         await host.type({ [`'${sheet}'!H20`]: text(ordinary) });
         return expect(digits(host.value(`'${sheet}'!H20`))).toBe(shown);
       }
@@ -244,7 +244,5 @@ test("the page of LOADS says that a blank weight means weight isn't checked, and
   const html = text(page("LOADS.html"));
   expect(html).toContain("No weight given: weight isn't checked.");
   // 4.63 cu yd are one load of a box of 5 cu yd; by weight, 4.63 × 1.3 ÷ 2.55 = 2.4, three.
-  expect(html).toMatch(
-    /payload_tons: weight is not looked at\. .* overloaded\. The example then gives 1 in place of 3\./,
-  );
+  expect(html).toMatch(/payload_tons: weight isn't checked\. .* overloaded\. The example then gives 1 instead of 3\./);
 });

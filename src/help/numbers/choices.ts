@@ -25,14 +25,14 @@ export function choiceTable(): string {
       ];
     }),
   );
-  return table(["Kind", "Choice", "Fills in, of a size common in the trade", "Price, an invented example"], rows);
+  return table(["Kind", "Choice", "Fills in (common sizes)", "Sample price"], rows);
 }
 
 const unitOf = (key: FieldKey) => (fields[key].reads === "name" ? "" : fields[key].unit);
 
 export function stonePriceTable(): string {
   return table(
-    ["Stone", "Price by the ton, an invented example"],
+    ["Stone", "Sample price per ton"],
     exampleStonePrices.map(({ stone, perTon }) => [escaped(stone), escaped(perTon)]),
   );
 }

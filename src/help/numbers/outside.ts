@@ -9,7 +9,7 @@ const SHOWN_YEAR = 2026;
 /** The federal holidays as the days of notice pass over them. */
 export function holidayTable(): string {
   return table(
-    ["Holiday", `Kept in ${SHOWN_YEAR} on`],
+    ["Holiday", `Observed in ${SHOWN_YEAR}`],
     federalHolidays(SHOWN_YEAR).map(({ name, keptOn }) => [escaped(name), dateWords(keptOn)]),
   );
 }
@@ -17,18 +17,18 @@ export function holidayTable(): string {
 /** What each caution goes by, and how sure that is. */
 export const cautionSources: Readonly<Record<string, string>> = {
   "Buried lines":
-    "49 CFR 196.103, read in the source: one call before digging, and wait for the marks. That lines of the owner’s own are not marked: common practice",
+    "49 CFR 196.103, read in the source: one call before digging, and wait for the marks. That private lines aren't marked: common practice",
   "Meters and vents": "49 CFR 192.353 and 192.355, read in the source: meters accessible, vents free",
   Dust: "29 CFR 1926.1153, read in the source",
   Lifting:
-    "A barrow of 6 cu ft of crushed rock at 95 lb a cubic foot (US Army TM 9-2320-366-10-1, read in the source) weighs 570 lb. The NIOSH lifting constant is 51 lb under ideal conditions (read in the source). Bags of 50 lb: common practice",
+    "A wheelbarrow with 6 cu ft of crushed rock at 95 lb per cubic foot (US Army TM 9-2320-366-10-1, read in the source) weighs 570 lb. The NIOSH lifting constant is 51 lb under ideal conditions (read in the source). 50 lb bags: common practice",
   "Trailers and trucks": "GVWR is the maker’s maximum loaded weight: 49 CFR 390.5, from memory",
-  Water: "IRC R401.3, read in the source: ground falls 6 in within the first 10 ft. Siding and weep holes: local code",
+  Water: "IRC R401.3, read in the source: ground drops 6 in within the first 10 ft. Siding and weep holes: local code",
 };
 
 export function cautionTable(): string {
   return table(
-    ["About", "What is said", "Goes by"],
+    ["About", "Reminder", "Source"],
     cautions.map(({ about, text }) => [escaped(about), escaped(text), escaped(cautionSources[about] ?? "")]),
   );
 }

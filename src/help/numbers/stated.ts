@@ -25,7 +25,7 @@ export interface Stated {
 
 export function statedTable(rows: readonly Stated[]): string {
   return table(
-    ["What", "Value", "Rests on"],
+    ["What", "Value", "Based on"],
     rows.map(({ what, value, rests, source }) => [
       escaped(what),
       escaped(value),
@@ -34,7 +34,7 @@ export function statedTable(rows: readonly Stated[]): string {
   );
 }
 
-export const percents = (share: number) => `${Number((share * 100).toPrecision(6))} %`;
+export const percents = (share: number) => `${Number((share * 100).toPrecision(6))}%`;
 
 /** Numbers above a thousand are read in groups. */
 export const many = (count: number) => count.toLocaleString("en-US");

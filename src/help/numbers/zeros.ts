@@ -5,17 +5,17 @@
 export const ZERO_MEANS: Readonly<Record<string, string>> = {
   corner_radius: "the corners are square",
   rounded_corners: "no corner is rounded, whatever the radius",
-  inner_diameter: "a full circle, and no ring",
-  waste: "nothing is added for what is lost, packed down or left on the pile",
-  minimum: "the yard sells as little as one step",
-  trench_length: "no trench is dug for the border",
-  trench_depth_in: "no trench is dug for the border, however long it is",
-  tons_per_yard: "weight is not looked at. What the box holds alone counts, and the truck can be overloaded",
-  payload_tons: "weight is not looked at. What the box holds alone counts, and the truck can be overloaded",
-  loss_in: "a cut takes nothing away",
+  inner_diameter: "a full circle, not a ring",
+  waste: "nothing is added for waste or low spots",
+  minimum: "no minimum, so you can order one step",
+  trench_length: "no edging trench",
+  trench_depth_in: "no edging trench, however long it is",
+  tons_per_yard: "weight isn't checked. Only volume counts, so the truck can be overloaded",
+  payload_tons: "weight isn't checked. Only volume counts, so the truck can be overloaded",
+  loss_in: "cuts take nothing",
   lap_in: "pieces meet end to end",
-  corners: "no corner gets a stake of its own",
-  cut_around_ft: "no pins are set round what stands in the bed",
+  corners: "no extra stakes at corners",
+  cut_around_ft: "no pins around cut-outs",
 };
 
 /** Whether 0 is taken for an argument without a word. */

@@ -8,12 +8,12 @@ export function describePlan(layout: Layout): string {
   const free = outline.cutOuts.map(({ name }) => name);
   return [
     `${shapeOf(layout)}, ${areaSqFt.toFixed(1)} square feet.`,
-    ...(free.length > 0 ? [`Left free: ${free.join(", ")}.`] : []),
+    ...(free.length > 0 ? [`Cut-outs: ${free.join(", ")}.`] : []),
     `Fabric in ${countOf(counts.strips, "strip")} at ${Math.round(directionDegrees)} degrees to the base line:`,
     `${cuts.map(({ number, lengthFt }) => `cut ${number}, ${cutLength(lengthFt)}`).join("; ")}.`,
     `${countOf(counts.pins, "pin")}.`,
     ...(counts.pieces > 0
-      ? [`Border ${taped(borderFt)} in ${countOf(counts.pieces, "piece")} with ${countOf(counts.stakes, "stake")}.`]
+      ? [`Edging ${taped(borderFt)} in ${countOf(counts.pieces, "piece")} with ${countOf(counts.stakes, "stake")}.`]
       : []),
   ].join(" ");
 }
@@ -27,7 +27,7 @@ function shapeOf({ bed }: Layout): string {
       return `Rectangular bed, ${taped(bed.lengthFt)} by ${taped(bed.widthFt)}${corners}`;
     }
     case "round": {
-      const inner = bed.innerDiameterFt ? `, ${taped(bed.innerDiameterFt)} free in the middle` : "";
+      const inner = bed.innerDiameterFt ? `, ${taped(bed.innerDiameterFt)} open in the middle` : "";
       return `Round bed, ${taped(bed.diameterFt)} across${inner}`;
     }
     case "widths":

@@ -26,9 +26,9 @@ describe("the cross-section", () => {
   it("is well-formed and says in words what it shows", async () => {
     const { svg } = await parseStringPromise(print);
     expect(svg.desc[0]._).toBe(
-      'The bed is scraped 2 1/2" below the lawn. A border of 4" stands in a trench 1 1/2" below that, its top edge ' +
-        'level with the lawn. Fabric lies on the floor and up to the border; on it lie 2" of stone, which end 1/2" ' +
-        "below the border's top edge.",
+      'The bed is scraped 2 1/2" below the lawn. Edging 4" high sits in a trench 1 1/2" below that, its top edge ' +
+        'level with the lawn. Fabric covers the floor up to the edging; on it is 2" of stone, ending 1/2" ' +
+        "below the top edge.",
     );
   });
 
@@ -57,6 +57,6 @@ describe("the cross-section", () => {
 
   it("is refused where no depth is left for stone, or a depth is no length", () => {
     expect(() => drawSection({ ...depths, borderHeightIn: 1.5 })).toThrow("leaving no depth for stone");
-    expect(() => drawSection({ ...depths, borderHeightIn: Number.NaN })).toThrow("The border's height");
+    expect(() => drawSection({ ...depths, borderHeightIn: Number.NaN })).toThrow("The edging height");
   });
 });

@@ -71,7 +71,7 @@ const EARTH_BELOW_IN = 0.8;
  * drawSection({ scrapeDepthIn: 2.5, borderHeightIn: 4, trenchDepthIn: 1.5, trenchWidthIn: 4, topGapIn: 0.5 })
  */
 export function drawSection(depths: Depths, options: DrawingOptions = {}): string {
-  const { widthPx = 350, theme = "auto", title = "Cross-section at the border", id = "bed-section" } = options;
+  const { widthPx = 350, theme = "auto", title = "Cross-section at the edging", id = "bed-section" } = options;
   const pen = new Pen(id, theme, textSizeFor(widthPx));
   const view = viewOf(pen, checked(depths), widthPx);
   const drawing = element("g", { fill: "none" }, ground(view), layers(view), depthMarks(view));
@@ -82,7 +82,7 @@ export function drawSection(depths: Depths, options: DrawingOptions = {}): strin
     parts.push(element("g", { transform: `translate(0 ${short(top)})` }, svg));
     top += height;
   };
-  add(paragraphs(pen, [{ heading: title, items: ["to scale, depth and width alike"] }], EDGE, 0, widthPx - 2 * EDGE));
+  add(paragraphs(pen, [{ heading: title, items: ["to scale both ways"] }], EDGE, 0, widthPx - 2 * EDGE));
   add({ svg: drawing, height: view.bottom + pen.size * 2.4 });
   return sheet(pen, { width: widthPx, height: top, title, description: describeSection(view.depths) }, parts);
 }
@@ -94,11 +94,11 @@ function checked(depths: Depths): Required<Depths> {
   };
   return {
     scrapeDepthIn: least("The scrape", depths.scrapeDepthIn, "scrape_depth_in"),
-    borderHeightIn: positive("The border's height", depths.borderHeightIn, "border_height_in"),
-    trenchDepthIn: least("The trench's depth", depths.trenchDepthIn, "trench_depth_in"),
-    trenchWidthIn: positive("The trench's width", depths.trenchWidthIn, "trench_width_in"),
+    borderHeightIn: positive("The edging height", depths.borderHeightIn, "border_height_in"),
+    trenchDepthIn: least("The trench depth", depths.trenchDepthIn, "trench_depth_in"),
+    trenchWidthIn: positive("The trench width", depths.trenchWidthIn, "trench_width_in"),
     topGapIn: least("The gap", depths.topGapIn, "top_gap_in"),
-    stoneSizeIn: positive("The stone's size", depths.stoneSizeIn ?? 1, "stone_size_in"),
+    stoneSizeIn: positive("The stone size", depths.stoneSizeIn ?? 1, "stone_size_in"),
   };
 }
 
@@ -129,8 +129,8 @@ function describeSection(depths: Required<Depths>): string {
     Math.abs(above) < 0.01 ? "level with the lawn" : `${inLength(above)} ${above > 0 ? "above" : "below"} the lawn`;
   return [
     `The bed is scraped ${inLength(scrapeDepthIn)} below the lawn.`,
-    `A border of ${inLength(borderHeightIn)} stands in a trench ${inLength(trenchDepthIn)} below that, its top edge ${stands}.`,
-    `Fabric lies on the floor and up to the border; on it lie ${inLength(stone)} of stone,`,
-    `which end ${inLength(topGapIn)} below the border's top edge.`,
+    `Edging ${inLength(borderHeightIn)} high sits in a trench ${inLength(trenchDepthIn)} below that, its top edge ${stands}.`,
+    `Fabric covers the floor up to the edging; on it is ${inLength(stone)} of stone,`,
+    `ending ${inLength(topGapIn)} below the top edge.`,
   ].join(" ");
 }

@@ -51,31 +51,31 @@ function entriesOf(pen: Pen, layout: Layout): Entry[] {
     pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) + pen.line({ x, y: y - 3 }, { x, y: y + 3 }, paper, 2);
   const hasOpenSide = layout.outline.ring.runs.some((run) => !run.border) || layout.border.length === 0;
   const all: (Entry | false)[] = [
-    { words: "fabric, strips by turns", mark: twoTones },
-    { words: "cut, by its number", mark: number },
+    { words: "fabric strips", mark: twoTones },
+    { words: "cut number", mark: number },
     (layout.seams.length > 0 || layout.counts.endLaps > 0) && {
-      words: "overlap, pinned midway",
+      words: "overlap, pinned down the middle",
       mark: swatch(`url(#${pen.part("overlap")})`, "4 2"),
     },
     {
       words: "pin",
       mark: (x, y) => element("circle", { cx: x, cy: y, r: 1.8, fill: ink }),
     },
-    layout.border.length > 0 && { words: "border, gap at a joint", mark: band },
+    layout.border.length > 0 && { words: "edging, gap at a joint", mark: band },
     layout.border.length > 0 && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
     layout.border.some(({ joints }) => joints.length > 0) && {
       words: "stake through a joint",
       mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
     },
     hasOpenSide && { words: openSideWords(layout), mark: swatch(`url(#${pen.part("wall")})`) },
-    layout.outline.cutOuts.length > 0 && { words: "left free", mark: swatch(paper) },
+    layout.outline.cutOuts.length > 0 && { words: "cut-out", mark: swatch(paper) },
   ];
   return all.filter((entry) => entry !== false);
 }
 
 /** What the hatched band stands for. */
 function openSideWords({ bed, border }: Layout): string {
-  if (border.length === 0) return "edge of the bed";
-  if (bed.borderSides) return "no border";
-  return bed.kind === "rectangle" ? "house side, no border" : "base line, no border";
+  if (border.length === 0) return "bed edge";
+  if (bed.borderSides) return "no edging";
+  return bed.kind === "rectangle" ? "house side, no edging" : "base line, no edging";
 }

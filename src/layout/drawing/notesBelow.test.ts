@@ -26,8 +26,8 @@ describe("the lists below the plan", () => {
     // pieces and one of 6 ft; stakes as in the tests of border.
     expect(notes(bed)).toEqual([
       ["Fabric: 1 cut off a roll 6' wide", "1: 20'", "strips run at 0°", "1 roll"],
-      ["Pins: 53", 'at most 12" from row to row, and along every overlap', "no place farther than 2' 1\" from a pin"],
-      ["Border: 30' in 4 pieces, 11 stakes", "3 whole, 8'", "P4 cut to 6'"],
+      ["Pins: 53", 'rows 12" apart or less, and along every overlap', "no spot more than 2' 1\" from a pin"],
+      ["Edging: 30' in 4 pieces, 11 stakes", "3 whole, 8'", "P4 cut to 6'"],
     ]);
   });
 
@@ -42,18 +42,18 @@ describe("the lists below the plan", () => {
     expect(fabricNote(bed, { rollLengthFt: undefined, directionDegrees: 30.4 })!.slice(-1)).toEqual([
       "strips run at 30°",
     ]);
-    expect(notes(bed, { pinSpacingIn: 18 })[1]![1]).toBe('at most 18" from row to row, and along every overlap');
+    expect(notes(bed, { pinSpacingIn: 18 })[1]![1]).toBe('rows 18" apart or less, and along every overlap');
   });
 
   it("say how border laps, and leave it out where none is set", () => {
     const border = { pieceLengthFt: 8, lapIn: 2, stakeSpacingIn: 48 };
     expect(notes({ ...bed, borderSides: [2, 4] }, { border })[2]).toEqual([
-      "Border: 10' in 2 pieces, 6 stakes",
+      "Edging: 10' in 2 pieces, 6 stakes",
       "P1 cut to 5'",
       "P2 cut to 5'",
     ]);
     expect(notes({ ...rectangle(16, 5), borderSides: [3] }, { border: { ...border, lapIn: 0 } })[2]).toEqual([
-      "Border: 16' in 2 pieces, 5 stakes",
+      "Edging: 16' in 2 pieces, 5 stakes",
       "2 whole, 8'",
     ]);
     expect(notes(bed, { border })[2]!.slice(1)).toEqual([`3 whole, 8', lapped 2"`, `P4 cut to 6' 6"`]);
@@ -82,11 +82,11 @@ describe("the lists below the plan", () => {
     [bed, "the lower left corner"],
     [{ kind: "round", diameterFt: 20 }, "the middle"],
     [{ kind: "widths", spacingFt: 9, widthsFt: [5, 5, 5] }, "0 on the base line"],
-    [byPoints([0, 0], [20, 0], [20, 5], [0, 5]), "the zero of the corners"],
+    [byPoints([0, 0], [20, 0], [20, 5], [0, 5]), "the same zero as the corners"],
   ])("give the place of what stays free, by %j", (one, zero) => {
     const found = notes({ ...one, cutOuts: [pad(2, 1, 4, 2)] }, {}, ["A"]).at(-1);
     expect(found).toEqual([
-      `Left free: x right, y up, from ${zero}`,
+      `Cut-outs: x right, y up, from ${zero}`,
       "A cut-out 1: 4' along x by 2', near corner at x\u00a02', y\u00a01'",
       "each on its own line",
     ]);
@@ -95,8 +95,8 @@ describe("the lists below the plan", () => {
   it("end with what to know", () => {
     // Simpson's rule: 4/3 · (0 + 4 · 5 + 3) = 30.67; straight, 4 · (2.5 + 4) = 26.
     expect(notes(widths).at(-1)).toEqual([
-      "To know",
-      "The area (30.7 sq ft) is reckoned by Simpson's rule, for an edge that bends; the drawing runs straight from width to " +
+      "Notes",
+      "The area (30.7 sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight from width to " +
         "width and encloses 26.0 sq ft.",
       "each on its own line",
     ]);
@@ -120,12 +120,12 @@ describe("the plan in words", () => {
       "Rectangular bed, 20' by 5', 100.0 square feet.",
     ],
     [{ kind: "round", diameterFt: 9 }, "Round bed, 9' across, 63.6 square feet."],
-    [ring, "Round bed, 9' across, 3' free in the middle, 56.5 square feet. Left free: inner circle."],
+    [ring, "Round bed, 9' across, 3' open in the middle, 56.5 square feet. Cut-outs: inner circle."],
     [widths, `Bed taped by 3 widths, every 4': 0", 5', 3', 30.7 square feet.`],
     [lShape, "Bed given by 6 points, 168.0 square feet."],
     [
       { ...bed, cutOuts: [pad(2, 1, 4, 2), pad(10, 1, 1, 1)] },
-      "Rectangular bed, 20' by 5', 91.0 square feet. Left free: cut-out 1, cut-out 2.",
+      "Rectangular bed, 20' by 5', 91.0 square feet. Cut-outs: cut-out 1, cut-out 2.",
     ],
   ])("begins with the shape: %j", (one, expected) => {
     const said = describePlan(viewOf(one).layout);
@@ -138,7 +138,7 @@ describe("the plan in words", () => {
       return said.slice(said.indexOf("Fabric in"));
     };
     expect(rest(bed)).toBe(
-      "Fabric in 1 strip at 0 degrees to the base line: cut 1, 20'. 53 pins. Border 30' in 4 pieces with 11 stakes.",
+      "Fabric in 1 strip at 0 degrees to the base line: cut 1, 20'. 53 pins. Edging 30' in 4 pieces with 11 stakes.",
     );
     // Strips of 6 ft that lap by 6 in. over 9 ft, across 2.5 ft of bed.
     expect(rest(rectangle(9, 2.5), { directionDegrees: 90, border: undefined })).toMatch(
@@ -160,53 +160,52 @@ describe("the legend", () => {
       "a bed with border in several pieces",
       bed,
       {},
-      ["border, gap at a joint", "stake", "stake through a joint", "house side, no border"],
+      ["edging, gap at a joint", "stake", "stake through a joint", "house side, no edging"],
     ],
-    ["a bed without border", bed, { border: undefined }, ["edge of the bed"]],
-    ["border in one piece", { ...bed, borderSides: [2] }, {}, ["border, gap at a joint", "stake", "no border"]],
+    ["a bed without border", bed, { border: undefined }, ["bed edge"]],
+    ["border in one piece", { ...bed, borderSides: [2] }, {}, ["edging, gap at a joint", "stake", "no edging"]],
     [
       "border all around",
       { ...rectangle(4, 5), borderSides: [1, 2, 3, 4] },
       {},
-      ["border, gap at a joint", "stake", "stake through a joint"],
+      ["edging, gap at a joint", "stake", "stake through a joint"],
     ],
     [
       "a base line without border",
       { kind: "widths", spacingFt: 4, widthsFt: [4, 4, 4] },
       {},
-      ["border, gap at a joint", "stake", "stake through a joint", "base line, no border"],
+      ["edging, gap at a joint", "stake", "stake through a joint", "base line, no edging"],
     ],
-    [
-      "something left free",
-      { ...bed, cutOuts: [pad(2, 1, 1, 1)] },
-      { border: undefined },
-      ["edge of the bed", "left free"],
-    ],
+    ["something left free", { ...bed, cutOuts: [pad(2, 1, 1, 1)] }, { border: undefined }, ["bed edge", "cut-out"]],
   ])("explains the marks of %s", (_, one, options, marks) => {
-    expect(entries(one, options)).toEqual(["fabric, strips by turns", "cut, by its number", "pin", ...marks]);
+    expect(entries(one, options)).toEqual(["fabric strips", "cut number", "pin", ...marks]);
   });
 
   it("explains overlaps where strips or pieces lap", () => {
-    expect(entries(rectangle(20, 9), { border: undefined, directionDegrees: 0 })[2]).toBe("overlap, pinned midway");
-    expect(entries(rectangle(60, 5), { border: undefined, directionDegrees: 0 })[2]).toBe("overlap, pinned midway");
+    expect(entries(rectangle(20, 9), { border: undefined, directionDegrees: 0 })[2]).toBe(
+      "overlap, pinned down the middle",
+    );
+    expect(entries(rectangle(60, 5), { border: undefined, directionDegrees: 0 })[2]).toBe(
+      "overlap, pinned down the middle",
+    );
     expect(entries(bed, { border: undefined })[2]).toBe("pin");
   });
 
   it("stands in as many columns as fit, in rows of 1.6 of the text's size", () => {
-    // The widest entry, "fabric, strips by turns", takes 101.8, its mark 26 and 12 between columns: 139.8, so two in 400.
+    // The widest entry, "fabric strips", takes 101.8, its mark 26 and 12 between columns: 139.8, so two in 400.
     const { svg, height } = legendOf(bed);
     expect(height).toBe(64);
     expect(placedWordsOf(svg).filter((words) => !words.startsWith("1 at"))).toEqual([
-      "fabric, strips by turns at 34,108",
-      "cut, by its number at 234,108",
+      "fabric strips at 34,108",
+      "cut number at 234,108",
       "pin at 34,124",
-      "border, gap at a joint at 234,124",
+      "edging, gap at a joint at 234,124",
       "stake at 34,140",
       "stake through a joint at 234,140",
-      "house side, no border at 34,156",
+      "house side, no edging at 34,156",
     ]);
     expect(placedWordsOf(legendOf(bed, {}, 100).svg).filter((words) => !words.startsWith("1 at"))[1]).toBe(
-      "cut, by its number at 34,124",
+      "cut number at 34,124",
     );
     expect(legendOf(bed, {}, 100).height).toBe(112);
   });

@@ -38,8 +38,8 @@ function fabric({ cuts, counts, rules, directionDegrees }: Layout): Paragraph {
 const pins = ({ counts, rules }: Layout): Paragraph => ({
   heading: `Pins: ${counts.pins}`,
   items: [
-    `at most ${inches(rules.pinSpacingFt)} from row to row, and along every overlap`,
-    `no place farther than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
+    `rows ${inches(rules.pinSpacingFt)} apart or less, and along every overlap`,
+    `no spot more than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
   ],
 });
 
@@ -51,7 +51,7 @@ function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragr
   const lapped = lapFt > 0 ? `, lapped ${inches(lapFt)}` : "";
   return [
     {
-      heading: `Border: ${taped(borderFt)} in ${countOf(counts.pieces, "piece")}, ${countOf(counts.stakes, "stake")}`,
+      heading: `Edging: ${taped(borderFt)} in ${countOf(counts.pieces, "piece")}, ${countOf(counts.stakes, "stake")}`,
       items: [
         ...(whole.length > 0 ? [`${whole.length} whole, ${taped(pieceLengthFt)}${lapped}`] : []),
         ...pieces
@@ -65,7 +65,7 @@ function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragr
 /** Points and cut-outs by their distance from x 0, y 0. */
 function setOut({ bed, outline }: Layout, letters: readonly (string | undefined)[]): Paragraph[] {
   const items = outline.cutOuts.map((cutOut, i) => cutOutInWords(cutOut, letters[i]));
-  const heading = `Left free: x right, y up, from ${zeroOf(bed)}`;
+  const heading = `Cut-outs: x right, y up, from ${zeroOf(bed)}`;
   const found = items.length > 0 ? [{ heading, items, stacked: true }] : [];
   if (bed.kind !== "points") return found;
   const points = withoutRepeats(bed.points);
@@ -84,9 +84,9 @@ function zeroOf({ kind }: Layout["bed"]): string {
     case "widths":
       return "0 on the base line";
     case "points":
-      return "the zero of the corners";
+      return "the same zero as the corners";
   }
 }
 
 const remarks = ({ notes }: Layout): Paragraph[] =>
-  notes.length > 0 ? [{ heading: "To know", items: notes, stacked: true }] : [];
+  notes.length > 0 ? [{ heading: "Notes", items: notes, stacked: true }] : [];

@@ -210,8 +210,8 @@ describe("a section's sheet", () => {
     expect(partsOf(svg, "g")[1]!.attributes).toEqual({ transform: "translate(0 47.48)" });
     expect(partsOf(svg, "g")[2]!.attributes).toEqual({ fill: "none" });
     expect(placedWordsOf(svg).slice(0, 2)).toEqual([
-      "Cross-section at the border at 8,8.4",
-      "to scale, depth and width alike at 8,25.2",
+      "Cross-section at the edging at 8,8.4",
+      "to scale both ways at 8,25.2",
     ]);
     expect(partsOf(svg, "svg")[0]!.attributes).toMatchObject({ id: "cut", width: "544", height: "245" });
     // 47.48 + 168 + 28.8 = 244.28
@@ -235,17 +235,17 @@ describe("a section's sheet", () => {
     const usual = drawSection(without);
     expect(partsOf(usual, "svg")[0]!.attributes).toMatchObject({ id: "bed-section", width: "350" });
     expect(usual).toContain("var(--bed-ink)");
-    expect(wordsOf(usual)[0]).toBe("Cross-section at the border");
+    expect(wordsOf(usual)[0]).toBe("Cross-section at the edging");
     expect(drawSection({ ...without, stoneSizeIn: 1 })).toBe(usual);
   });
 
   it.each<[Partial<Depths>, string, string]>([
     [{ scrapeDepthIn: Number.NaN }, "scrape_depth_in", "The scrape: can't use NaN"],
-    [{ borderHeightIn: 0 }, "border_height_in", "The border's height is 0"],
-    [{ trenchDepthIn: Number.NaN }, "trench_depth_in", "The trench's depth: can't use NaN"],
-    [{ trenchWidthIn: 0 }, "trench_width_in", "The trench's width is 0"],
+    [{ borderHeightIn: 0 }, "border_height_in", "The edging height is 0"],
+    [{ trenchDepthIn: Number.NaN }, "trench_depth_in", "The trench depth: can't use NaN"],
+    [{ trenchWidthIn: 0 }, "trench_width_in", "The trench width is 0"],
     [{ topGapIn: Number.NaN }, "top_gap_in", "The gap: can't use NaN"],
-    [{ stoneSizeIn: 0 }, "stone_size_in", "The stone's size is 0"],
+    [{ stoneSizeIn: 0 }, "stone_size_in", "The stone size is 0"],
   ])("refuses %j and names %s", (changes, argument, message) => {
     expect(() => draw(changes)).toThrow(
       expect.objectContaining({ argument, message: expect.stringContaining(message) }),

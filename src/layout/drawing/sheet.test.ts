@@ -73,10 +73,10 @@ describe("the plan on its sheet", () => {
       );
     // The bar takes 7 and 1.3 texts, 0.8 of a text is left, and the legend's first row is 0.8 of a text down.
     const legendTop = bottom + 7.2 + 22.6 + 9.6;
-    expect(at("fabric, strips by turns at")).toBeCloseTo(legendTop + 9.6, 1);
+    expect(at("fabric strips at")).toBeCloseTo(legendTop + 9.6, 1);
     // Four entries in rows of 19.2, as many columns as fit in 704; then 0.8 of a text and half a line of 16.8.
     expect(at("Fabric: 1 cut")).toBeCloseTo(legendTop + 19.2 + 9.6 + 8.4, 1);
-    expect(Number(partsOf(svg, "svg")[0]!.attributes.height)).toBeGreaterThan(at("at most 12") + 8);
+    expect(Number(partsOf(svg, "svg")[0]!.attributes.height)).toBeGreaterThan(at("rows 12") + 8);
   });
 
   it("is at most 1.1 times as high as wide in the pane, and 0.75 times on a page", () => {

@@ -94,7 +94,7 @@ export const troubles: readonly Trouble[] = [
     group: "fails",
     title: "The program fails at a step",
     about:
-      "The spreadsheet program gives up in the middle: at each step in turn, after none, some and all of what the step changes.",
+      "The spreadsheet program gives up midway: at each step in turn, after none, some, or all of the step's changes.",
     allowed: ["as before", "done"],
     applies: () => true,
     tries: (bench, _, clean) =>
@@ -103,8 +103,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "faultTwice",
     group: "fails",
-    title: "It fails again while putting back",
-    about: "The same, and the first try to put things back fails as well.",
+    title: "It fails again while undoing",
+    about: "The same, and the first try at undoing fails too.",
     allowed: ["as before", "done"],
     applies: (_, { syncs }) => syncs > 1,
     tries: (bench, _, clean) =>
@@ -122,7 +122,7 @@ export const troubles: readonly Trouble[] = [
     key: "faultForGood",
     group: "fails",
     title: "It fails for good",
-    about: "The program breaks down half-way and does nothing more at all, so that nothing can be put back either.",
+    about: "The program breaks down midway and does nothing more, so nothing can be put back either.",
     allowed: ["told of the rest", "as before"],
     applies: (_, { syncs }) => syncs > 1,
     tries: async (bench, _, { syncs }) => [
@@ -137,8 +137,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "faultUnknown",
     group: "fails",
-    title: "It fails for a reason of its own",
-    about: "The program answers with a code and words for programmers that are not known here.",
+    title: "It fails for its own reason",
+    about: "The program answers with an error code we don't know.",
     allowed: ["as before", "done"],
     applies: () => true,
     tries: (bench, _, { syncs }) =>
@@ -148,7 +148,7 @@ export const troubles: readonly Trouble[] = [
     key: "protected",
     group: "protected",
     title: "The sheet is protected",
-    about: "The sheet that is written to was protected before.",
+    about: "The sheet to be changed is already protected.",
     allowed: ["as before", "done"],
     applies: ({ sheet }) => sheet !== undefined,
     tries: async (bench, { sheet }) => [
@@ -158,8 +158,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "protectedMeanwhile",
     group: "protected",
-    title: "It is protected meanwhile",
-    about: "Somebody protects the sheet between two steps.",
+    title: "It gets protected meanwhile",
+    about: "Someone protects the sheet between two steps.",
     allowed: ["as before", "done", "told of the rest"],
     applies: hasSheet,
     tries: meanwhile((host, id) => void host.session.protectedSheets.add(id)),
@@ -168,7 +168,7 @@ export const troubles: readonly Trouble[] = [
     key: "structure",
     group: "protected",
     title: "The workbook is protected",
-    about: "The structure of the workbook is protected: no sheet can be added, taken away or renamed.",
+    about: "The workbook structure is protected: no sheet can be added, deleted, or renamed.",
     allowed: ["as before", "done"],
     applies: ({ withSheets }) => withSheets === true,
     tries: async (bench) => [await bench.play({ arrange: protectStructure, arrangeDone: () => undefined })],
@@ -177,7 +177,7 @@ export const troubles: readonly Trouble[] = [
     key: "structureMeanwhile",
     group: "protected",
     title: "The workbook is protected meanwhile",
-    about: "Somebody protects the structure of the workbook between two steps.",
+    about: "Someone protects the workbook structure between two steps.",
     allowed: ["as before", "done", "told of the rest"],
     applies: ({ withSheets }, { syncs }) => withSheets === true && syncs > 1,
     tries: (bench, _, { syncs }) =>
@@ -187,8 +187,7 @@ export const troubles: readonly Trouble[] = [
     key: "editing",
     group: "fails",
     title: "A cell is open for typing",
-    about:
-      "Somebody is typing into a cell; the pane says so after two and a half seconds, and goes on once it is left.",
+    about: "Someone is typing in a cell; the pane says so after two and a half seconds, and goes on when they're done.",
     allowed: ["done"],
     applies: () => true,
     tries: (bench, _, { syncs }) =>
@@ -212,7 +211,7 @@ export const troubles: readonly Trouble[] = [
     key: "editingRefused",
     group: "fails",
     title: "… in a program that does not wait",
-    about: "Some versions of the program refuse in place of waiting: at each step in turn.",
+    about: "Some versions of the program refuse instead of waiting: at each step in turn.",
     allowed: ["as before", "done"],
     applies: () => true,
     tries: (bench, _, { syncs }) =>
@@ -224,7 +223,7 @@ export const troubles: readonly Trouble[] = [
     key: "table",
     group: "selected",
     title: "A table is selected",
-    about: "The selected cell lies in a table.",
+    about: "The selected cell is in a table.",
     allowed: ["as before"],
     applies: ({ bySelection }) => bySelection === true,
     tries: selecting("H2"),
@@ -233,7 +232,7 @@ export const troubles: readonly Trouble[] = [
     key: "column",
     group: "selected",
     title: "A whole column is selected",
-    about: "The selection is a column from end to end, blank in its first cell.",
+    about: "The selection is a whole column, blank in its first cell.",
     allowed: ["as before", "done"],
     applies: ({ bySelection }) => bySelection === true,
     tries: selecting("P:P", "P1"),
@@ -269,7 +268,7 @@ export const troubles: readonly Trouble[] = [
     key: "picture",
     group: "selected",
     title: "A picture is selected",
-    about: "A picture or a chart is selected, and no cell.",
+    about: "A picture or chart is selected instead of a cell.",
     allowed: ["as before", "done"],
     applies: () => true,
     tries: async (bench) => [
@@ -284,7 +283,7 @@ export const troubles: readonly Trouble[] = [
     key: "deleted",
     group: "others",
     title: "The sheet is deleted meanwhile",
-    about: "Somebody deletes the sheet between two steps.",
+    about: "Someone deletes the sheet between two steps.",
     allowed: ["as before", "done"],
     applies: hasSheet,
     tries: meanwhile((host, id) => host.grid.sheets.remove(id)),
@@ -292,8 +291,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "renamed",
     group: "others",
-    title: "It is renamed meanwhile",
-    about: "Somebody gives the sheet another name between two steps.",
+    title: "It gets renamed meanwhile",
+    about: "Someone renames the sheet between two steps.",
     allowed: ["as before", "done"],
     applies: hasSheet,
     tries: meanwhile((host, id) => host.grid.sheets.rename(id, "Renamed")),
@@ -301,8 +300,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "typed",
     group: "others",
-    title: "Somebody types into its place meanwhile",
-    about: "Somebody types into one of its cells between two steps.",
+    title: "Someone types in its place meanwhile",
+    about: "Someone types in one of its cells between two steps.",
     allowed: ["as before", "done"],
     applies: ({ cell }, { syncs }) => cell !== undefined && syncs > 1,
     tries: (bench, { cell }, { syncs }) => {
@@ -316,8 +315,8 @@ export const troubles: readonly Trouble[] = [
   {
     key: "rows",
     group: "others",
-    title: "Rows are put in above meanwhile",
-    about: "Somebody inserts three rows at the top of the sheet between two steps.",
+    title: "Rows are inserted above meanwhile",
+    about: "Someone inserts three rows at the top of the sheet between two steps.",
     allowed: ["as before", "done", "told of the rest"],
     applies: ({ cell, sheet }, { syncs }) => cell !== undefined && sheet !== undefined && syncs > 1,
     tries: meanwhile((host, id) => {

@@ -67,7 +67,7 @@ const WASTE = { sheet: "List", row: 1, column: 6, before: 0.08 } as const;
 export const twoPanes: readonly TwoPanes[] = [
   {
     title: "Both insert an estimate at the same cell at the same moment",
-    outcome: "one stands whole, the other is taken off again",
+    outcome: "one is there whole, the other is removed",
     play: async (host) => {
       await select("Notes", "D12");
       const insert = () => said("block", insertEstimate(bed, { kind: "selection" }));
@@ -85,7 +85,7 @@ export const twoPanes: readonly TwoPanes[] = [
   },
   {
     title: "Both start a list of beds at the same cell at the same moment",
-    outcome: "one stands whole with its table, the other is taken off again",
+    outcome: "one is there whole with its table, the other is removed",
     play: async (host) => {
       await select("Notes", "D12");
       const insert = () => said("list", startList());
@@ -101,7 +101,7 @@ export const twoPanes: readonly TwoPanes[] = [
   },
   {
     title: "Both write cells with a picture to the same place at the same moment",
-    outcome: "one stands whole with its picture, the other is taken off again",
+    outcome: "one is there whole with its picture, the other is removed",
     play: async (host) => {
       await select("Notes", "D12");
       const plan = checkReport([{ kind: "title", cells: ["Crew"] }], { row: 0, column: 0 });
@@ -120,7 +120,7 @@ export const twoPanes: readonly TwoPanes[] = [
   },
   {
     title: "Both insert an estimate at the same cell, one after the other",
-    outcome: "the second is offered another place",
+    outcome: "the second is offered another spot",
     play: async (host) => {
       await select("Notes", "D12");
       const insert = () => said("block", insertEstimate(bed, { kind: "selection" }));
@@ -133,7 +133,7 @@ export const twoPanes: readonly TwoPanes[] = [
   },
   {
     title: "Both insert an estimate on a new sheet of one name",
-    outcome: "one stands, the other is told to try again",
+    outcome: "one is there, the other is told to try again",
     play: async (host) => {
       const insert = () => said("block", insertEstimate(bed, { kind: "new sheet", name: "Front walk" }));
       const told = await both(insert, insert);
@@ -144,8 +144,8 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "Both insert the sheet of rates at the same moment",
-    outcome: "one stands with all its names, the other is taken off",
+    title: "Both insert the Rates sheet at the same moment",
+    outcome: "one is there with all its names, the other is removed",
     play: async (host) => {
       const insert = () => said("sheet of rates", insertRates());
       const told = await both(insert, insert);
@@ -157,8 +157,8 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "One takes back its estimate after the other has inserted something",
-    outcome: "refused, nothing is taken back",
+    title: "One undoes its estimate after the other has inserted something",
+    outcome: "refused, nothing is undone",
     play: async (host) => {
       await select("Notes", "D12");
       const first = await written(insertEstimate(bed, { kind: "selection" }));
@@ -171,8 +171,8 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "Both take the same estimate back",
-    outcome: "it is taken back once",
+    title: "Both undo the same estimate",
+    outcome: "it is undone once",
     play: async (host) => {
       await select("Notes", "A1");
       const before = snapshotOf(host);
@@ -186,8 +186,8 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "One draws an estimate while the other takes it back",
-    outcome: "it is taken back, and no drawing is left",
+    title: "One draws an estimate while the other undoes it",
+    outcome: "it is undone, and no drawing is left",
     play: async (host) => {
       const id = await insertBlock();
       const told = await both(
@@ -241,8 +241,8 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "Both dismiss a finding at the same moment",
-    outcome: "both are dismissed",
+    title: "Both ignore a finding at the same moment",
+    outcome: "both are ignored",
     play: async () => {
       const dismiss = (key: string) => deedOf(() => changeDismissals((others) => [...others, dismissal(key)], false));
       const told = await both(dismiss("waste"), dismiss("depth"));
@@ -265,7 +265,7 @@ export const twoPanes: readonly TwoPanes[] = [
     },
   },
   {
-    title: "One takes a fix back after the other has changed the cell",
+    title: "One undoes a fix after the other has changed the cell",
     outcome: "refused, the cell keeps what the other wrote",
     play: async (host) => {
       const fixed = await writeChanges("waste", [{ ...WASTE, after: 0.1 }]);
@@ -277,7 +277,7 @@ export const twoPanes: readonly TwoPanes[] = [
   },
   {
     title: "Both draw the same bed at the same moment",
-    outcome: "one drawing stands",
+    outcome: "one drawing is left",
     play: async (host) => {
       await insertBlock();
       const told = await both(

@@ -103,7 +103,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Take the filled columns back",
+    title: "Undo the filled columns",
     writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
@@ -117,7 +117,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Make a fix that the check proposes",
+    title: "Make a fix the check suggests",
     writers: ["writeChanges"],
     ...onList,
     ready: async (host) => {
@@ -129,7 +129,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Take the fix back",
+    title: "Undo the fix",
     writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
@@ -142,7 +142,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Let an older estimate follow the rates",
+    title: "Link an older estimate to the rates",
     writers: ["writeChanges"],
     office,
     front: "Notes",
@@ -215,7 +215,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Change a rate to what past jobs say",
+    title: "Change a rate to what past jobs show",
     writers: ["writeChanges"],
     ...onRates,
     ready: async (host) => {
@@ -229,7 +229,7 @@ export const changes: readonly Operation[] = [
     },
   },
   {
-    title: "Take a changed rate back",
+    title: "Undo a changed rate",
     writers: ["undoChanges"],
     ...onRates,
     ready: async (host) => {

@@ -26,7 +26,7 @@ export const drawn: readonly Operation[] = [
     },
   },
   {
-    title: "Draw it anew in place of the drawing before",
+    title: "Redraw in place of the last drawing",
     writers: ["redrawSelectedBlock"],
     ...onNotes,
     ready: async (host) => {

@@ -60,7 +60,7 @@ export const inserts: readonly Operation[] = [
     },
   },
   {
-    title: "Insert the sheet of rates",
+    title: "Insert the Rates sheet",
     writers: ["insertPlan"],
     ...onNotes,
     withSheets: true,
@@ -163,7 +163,7 @@ export const inserts: readonly Operation[] = [
     },
   },
   {
-    title: "Make the papers of a job, with drawings, on new sheets",
+    title: "Make job documents, with drawings, on new sheets",
     writers: ["insertPlans"],
     ...onNotes,
     withSheets: true,

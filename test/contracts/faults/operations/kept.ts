@@ -63,7 +63,7 @@ export const kept: readonly Operation[] = [
     },
   },
   {
-    title: "Dismiss a finding of the check",
+    title: "Ignore a finding",
     writers: ["changeDismissals"],
     ...onNotes,
     ready: async (host) => {
@@ -75,7 +75,7 @@ export const kept: readonly Operation[] = [
     },
   },
   {
-    title: "Show a dismissed finding again",
+    title: "Show an ignored finding again",
     writers: ["changeDismissals"],
     ...onNotes,
     ready: async (host) => {

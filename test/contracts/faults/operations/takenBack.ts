@@ -29,7 +29,7 @@ const afterInsert =
 /** Taking back what was inserted last. */
 export const takenBack: readonly Operation[] = [
   {
-    title: "Take an estimate back, with its drawing",
+    title: "Undo an estimate, with its drawing",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
@@ -41,7 +41,7 @@ export const takenBack: readonly Operation[] = [
     }),
   },
   {
-    title: "Take the sheet of rates back",
+    title: "Undo the Rates sheet",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Rates",
@@ -50,7 +50,7 @@ export const takenBack: readonly Operation[] = [
     ready: afterInsert(() => written(insertRates())),
   },
   {
-    title: "Take the papers of a job back",
+    title: "Undo job documents",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Crew",
@@ -67,7 +67,7 @@ export const takenBack: readonly Operation[] = [
     }),
   },
   {
-    title: "Take a started list back, with its table",
+    title: "Undo a started list, with its table",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
@@ -78,7 +78,7 @@ export const takenBack: readonly Operation[] = [
     }),
   },
   {
-    title: "Take a template back",
+    title: "Undo a template",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Notes",
@@ -89,7 +89,7 @@ export const takenBack: readonly Operation[] = [
     }),
   },
   {
-    title: "Take a copy for others back",
+    title: "Undo a copy for others",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "List plain",
@@ -100,7 +100,7 @@ export const takenBack: readonly Operation[] = [
     }),
   },
   {
-    title: "Take a past job back",
+    title: "Undo a past job",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Past jobs",
@@ -109,7 +109,7 @@ export const takenBack: readonly Operation[] = [
     ),
   },
   {
-    title: "Take a job back that was added to past jobs",
+    title: "Undo adding a job to past jobs",
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Past jobs",
