@@ -120,7 +120,7 @@ export function fitColumns(
 function holdsStones({ numbers, tape, formulas, otherTexts }: ColumnFacts): boolean {
   if (otherTexts.length === 0 || numbers.length + tape + formulas > 0) return false;
   const known = otherTexts.filter((text) => STONES.some(({ name }) => name === plainName(text)) || stoneOfYard(text));
-  return known.length * 2 > otherTexts.length;
+  return known.length * 2 >= otherTexts.length;
 }
 
 /** Whether a row may be a bed: it is not blank, no total, and more than one text across. */
