@@ -5,7 +5,7 @@ import type { Point } from "../src/layout/plane";
 /** Points from pairs of numbers, as short to write as a list taken in the field. */
 export const points = (...pairs: readonly (readonly [number, number])[]): Point[] => pairs.map(([x, y]) => ({ x, y }));
 
-/** A bed with bays and spurs: points all round a center at any distance, which can never cross. */
+/** A bed with bays and spurs: points all around a center at any distance, which can never cross. */
 export const anyStarBed: fc.Arbitrary<Bed> = fc
   .array(fc.tuple(fc.double({ min: 0.2, max: 1, noNaN: true }), fc.double({ min: 2, max: 14, noNaN: true })), {
     minLength: 3,

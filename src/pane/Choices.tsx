@@ -27,7 +27,7 @@ function ownStones({ rates }: BedForm): Choice[] {
   const ready = new Set(stoneChoices.map(({ fills }) => fills.stone));
   return (rates?.stones ?? [])
     .filter(({ name }) => !ready.has(name.toLowerCase()))
-    .map(({ name }) => ({ name: `${name}, from the rates`, fills: { stone: name } }));
+    .map(({ name }) => ({ name: `${name}, from Rates`, fills: { stone: name } }));
 }
 
 const OWN = "own";
@@ -43,8 +43,8 @@ function ChoiceSelect({ label, choices, form, onFill }: ChoicesProps & { label: 
     : choices.find(({ fills }) => Object.entries(fills).every(([key, text]) => textOf(form, key as FieldKey) === text))
         ?.name;
   const options = [
-    ...(chosen === undefined ? [{ value: OWN, label: "Own values, below" }] : []),
-    ...(fromRates.length > 0 ? [{ value: RATES, label: "As the rates have it" }] : []),
+    ...(chosen === undefined ? [{ value: OWN, label: "Custom, below" }] : []),
+    ...(fromRates.length > 0 ? [{ value: RATES, label: "From Rates" }] : []),
     ...choices.map(({ name }) => ({ value: name, label: name })),
   ];
   return (

@@ -6,8 +6,8 @@ import { Group } from "./Group";
 import type { ListProps } from "./Measurements";
 
 const parts: readonly { readonly part: keyof CutOut; readonly label: string }[] = [
-  { part: "x", label: "along, to its middle" },
-  { part: "y", label: "out, to its middle" },
+  { part: "x", label: "along, to center" },
+  { part: "y", label: "out, to center" },
   { part: "across", label: "across" },
   { part: "deep", label: "deep" },
 ];
@@ -19,8 +19,8 @@ export function CutOuts({ form, problemAt, onChange }: ListProps) {
   return (
     <Group heading="Cut-outs: meter pad, plant, post" opens={form.cutOuts.length > 0}>
       <p class="below">
-        Tape from the bed's zero point: the left end of the house side or base line, point (0, 0) of an outline, the
-        middle of a round bed. Leave “deep” blank for a round one.
+        Measure from the bed's zero point: the left end of the house side or base line, corner (0, 0) of an outline, or
+        the center of a round bed. Leave “deep” blank for a round one.
       </p>
       {form.cutOuts.map((cutOut, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a cut-out is its place in the list

@@ -21,12 +21,12 @@ const groups: readonly { readonly heading: string; readonly note?: string; reado
   { heading: "Crew", keys: keysOf(crewFields) },
   {
     heading: "Prices and markups",
-    note: "These prices are invented examples. Type the office's own, or insert a sheet of rates.",
+    note: "These are sample prices. Type your own, or add a Rates sheet.",
     keys: keysOf(moneyFields),
   },
 ];
 
-const FOR_THIS_BED = "From the office's rates. What is typed here holds for this bed alone.";
+const FOR_THIS_BED = "From your rates. What you type here applies to this bed only.";
 
 const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
   stone: STONES.map(({ name }) => name),
@@ -36,7 +36,7 @@ const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
 /** Everything with a sensible starting value, closed until somebody wants to change it. */
 export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
   return (
-    <section aria-label="Starting values">
+    <section aria-label="Defaults">
       {groups.map(({ heading, note, keys }) => (
         <Group key={heading} heading={heading} opens={keys.some((key) => problemAt(key))}>
           {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
@@ -51,7 +51,7 @@ export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
                   problem={problemAt(key)}
                   onType={onType}
                   {...(names && { names })}
-                  {...(followedRate(form, key) && { source: "from the rates" })}
+                  {...(followedRate(form, key) && { source: "from Rates" })}
                   {...(form.rates && isRate(key) && form.typed[key] !== undefined && { onUseRate })}
                 />
               );

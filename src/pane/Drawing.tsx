@@ -47,7 +47,7 @@ export function Drawing({ name, bed, plan }: DrawingProps) {
           !failed && <p class="below">Drawing the bed…</p>
         )}
         <p role="alert" class="notice trouble">
-          {failed ? "The drawing could not be fetched. Nothing else is missing from the estimate." : ""}
+          {failed ? "The drawing couldn't be loaded. The rest of the estimate is complete." : ""}
         </p>
         {failed && <Button onPress={() => setTries(tries + 1)}>Draw it again</Button>}
       </div>

@@ -61,7 +61,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
       <Problems problems={shownProblems} />
       <details>
         <summary>Cautions</summary>
-        <p class="below">Local codes, the ticket and licensed practice rule over anything here.</p>
+        <p class="below">Local codes, the locate ticket, and licensed professionals come first.</p>
         <dl class="cautions">
           {cautions.map(({ about, text }) => (
             <>

@@ -31,10 +31,10 @@ export function Fetched({ part, onArrive }: FetchedProps) {
   return (
     <>
       <p role="status" class="notice">
-        {failed ? "" : "Fetching this part…"}
+        {failed ? "" : "Loading…"}
       </p>
       <p role="alert" class="notice trouble">
-        {failed ? "This part could not be fetched. Nothing was changed. Try again once the connection is there." : ""}
+        {failed ? "This part couldn't be loaded. Nothing was changed. Check your connection, then try again." : ""}
       </p>
       {failed && (
         <p class="row">

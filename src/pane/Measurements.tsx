@@ -68,12 +68,12 @@ function Widths({ form, problemAt, onChange }: ListProps) {
         ))}
       </div>
       <p class="row">
-        <Button onPress={() => onChange({ widths: [...form.widths, ""] })}>One more width</Button>
+        <Button onPress={() => onChange({ widths: [...form.widths, ""] })}>Add a width</Button>
         <Button off={form.widths.length <= 2} onPress={() => onChange({ widths: form.widths.slice(0, -1) })}>
-          One less
+          Remove
         </Button>
       </p>
-      <p class="below">0 where the bed runs to a point.</p>
+      <p class="below">Type 0 where the bed comes to a point.</p>
     </fieldset>
   );
 }
@@ -83,7 +83,7 @@ function Points({ form, problemAt, onChange }: ListProps) {
     onChange({ points: form.points.map((other, at) => (at === index ? point : other)) });
   return (
     <fieldset>
-      <legend>Corners, in order round the bed</legend>
+      <legend>Corners, in order around the bed</legend>
       {form.points.map(([x, y, border], index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the order
         <div class="pairs" key={index}>
@@ -114,9 +114,9 @@ function Points({ form, problemAt, onChange }: ListProps) {
         </div>
       ))}
       <p class="row">
-        <Button onPress={() => onChange({ points: [...form.points, ["", "", "1"]] })}>One more point</Button>
+        <Button onPress={() => onChange({ points: [...form.points, ["", "", "1"]] })}>Add a corner</Button>
         <Button off={form.points.length <= 3} onPress={() => onChange({ points: form.points.slice(0, -1) })}>
-          One less
+          Remove
         </Button>
       </p>
     </fieldset>

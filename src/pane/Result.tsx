@@ -10,7 +10,7 @@ import { ReadOut } from "./ReadOut";
 export function Result({ preview }: { preview: Preview }) {
   return (
     <section aria-labelledby="result-heading">
-      <h2 id="result-heading">As it will be</h2>
+      <h2 id="result-heading">Estimate preview</h2>
       <ReadOut text={preview.estimate ? inOneBreath(preview.estimate) : ""} />
       {preview.estimate ? (
         <>
@@ -18,9 +18,7 @@ export function Result({ preview }: { preview: Preview }) {
           {preview.plan && <Drawing name={preview.form.name} bed={preview.bed} plan={preview.plan} />}
         </>
       ) : (
-        <p class="notice">
-          Type the measurements, and the quantities and the price show here before anything is written.
-        </p>
+        <p class="notice">Type the measurements to see the quantities and the price. Nothing is written yet.</p>
       )}
     </section>
   );
@@ -48,7 +46,7 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
           Before tax. Sales tax {moneyText(estimate.taxSum)}; with tax {moneyText(estimate.priceWithTax)}.
         </p>
       )}
-      {estimate.minimumApplies && <p class="below">The smallest job charge applies.</p>}
+      {estimate.minimumApplies && <p class="below">The minimum charge applies.</p>}
       <p class="below">
         Cost with overhead {moneyText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}
         {shareText(marginOnPrice)}.
@@ -106,6 +104,6 @@ function Amount({ label, value, unit }: { label: string; value: number; unit: st
 
 function countedBy({ way }: BedForm): string {
   return hasPlan(way)
-    ? "Fabric and pins are counted on the bed laid out in plan; a plain rectangle goes by rule."
-    : "Fabric and pins are counted on the bed's length by its widest width, so some is cut away.";
+    ? "Fabric and pins are counted on the bed's layout."
+    : "Fabric and pins are counted on the bed's length times its widest width, so some fabric is cut off.";
 }

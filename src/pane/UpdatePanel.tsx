@@ -81,7 +81,7 @@ export function OpenedNote({ update }: { readonly update: Update }) {
       )}
       <p class="row">
         <Button onPress={close}>Close it</Button>
-        {canBringBack && <Button onPress={bringBack}>Undo, back to what I was typing</Button>}
+        {canBringBack && <Button onPress={bringBack}>Undo: back to my last bed</Button>}
       </p>
     </div>
   );

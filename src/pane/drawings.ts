@@ -22,7 +22,7 @@ const POINTS_PER_PIXEL = 72 / 96;
 export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: number) {
   return {
     plan: drawPlan(plan, { widthPx, title: name || "The bed in plan", id: "pane-plan" }),
-    section: drawSection(depthsOf(bed), { widthPx, title: "Through the border", id: "pane-section" }),
+    section: drawSection(depthsOf(bed), { widthPx, title: "Section at the edging", id: "pane-section" }),
   };
 }
 
@@ -33,13 +33,13 @@ export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: numb
  */
 export async function printPicture(form: BlockForm): Promise<Picture> {
   const { bed, problems } = readForm(form);
-  if (!bed) throw new WorkbookFailure(`The block cannot be drawn. ${inFormWords(problems[0]?.message ?? "")}`);
+  if (!bed) throw new WorkbookFailure(`Can't draw this estimate. ${inFormWords(problems[0]?.message ?? "")}`);
   const layout = planOfEstimate(bed);
-  if (!layout) throw new WorkbookFailure("Only the area of this bed is known, so there is no plan to draw.");
+  if (!layout) throw new WorkbookFailure("Only this bed's area is known, so there's no plan to draw.");
   const options = { widthPx: PRINT_WIDTH, theme: "light" } as const;
   const title = form.name || "The bed in plan";
   const plan = drawPlan(layout, { ...options, title, id: "print-plan" });
-  const section = drawSection(depthsOf(bed), { ...options, title: "Through the border", id: "print-section" });
+  const section = drawSection(depthsOf(bed), { ...options, title: "Section at the edging", id: "print-section" });
   const { png, width, height }: Drawn = await pngOf([plan, section]);
   return {
     png,

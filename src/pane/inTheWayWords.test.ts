@@ -12,7 +12,7 @@ const inTheWay: InTheWay = {
 
 test("what is in the way is named with its place, and the nearest free cell is offered", () => {
   expect(inTheWayWords(inTheWay, "block")).toEqual({
-    lead: "Nothing was written. The block needs A1:I142 on Jobs, and there is:",
+    lead: "Nothing was written. The block needs A1:I142 on Jobs, where there is:",
     things: ["cells with content: B2, C3"],
     instead: "Put it at K1",
   });
@@ -21,7 +21,7 @@ test("what is in the way is named with its place, and the nearest free cell is o
 test("several things are in the way, and no other place is free", () => {
   const { nearestFree: _, ...others } = { ...inTheWay, obstacles: [...inTheWay.obstacles, ...inTheWay.obstacles] };
   const { lead, things, instead } = inTheWayWords(others, "block");
-  expect(lead).toMatch(/and there are:$/);
+  expect(lead).toMatch(/where there are:$/);
   expect(things).toHaveLength(2);
   expect(instead).toBeUndefined();
 });
@@ -35,6 +35,6 @@ test("a long list of cells is cut after 80 characters, and a shorter one is not"
 
 test("all of it is one text where no place can be offered", () => {
   expect(inTheWayText(inTheWay, "list")).toBe(
-    "Nothing was written. The list needs A1:I142 on Jobs, and there is: cells with content: B2, C3. Make room there, then try again.",
+    "Nothing was written. The list needs A1:I142 on Jobs, where there is: cells with content: B2, C3. Make room there, then try again.",
   );
 });

@@ -11,7 +11,7 @@ const MOST_CHARACTERS = 80;
  */
 export function inTheWayWords({ address, sheetName, obstacles, nearestFree }: InTheWay, what: string) {
   return {
-    lead: `Nothing was written. The ${what} needs ${address} on ${sheetName}, and there ${obstacles.length > 1 ? "are" : "is"}:`,
+    lead: `Nothing was written. The ${what} needs ${address} on ${sheetName}, where there ${obstacles.length > 1 ? "are" : "is"}:`,
     things: obstacles.map(({ what: thing, where }) => `${thing}: ${cut(where)}`),
     instead: nearestFree && `Put it at ${nearestFree.address.split(":")[0]}`,
   };

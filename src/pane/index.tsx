@@ -14,7 +14,7 @@ async function start(element: HTMLElement): Promise<void> {
   if (host === undefined || host !== Office.HostType.Excel) {
     render(
       <p class="notice trouble" role="alert">
-        The spreadsheet program did not answer. This page works inside it, as a pane; without it, open the practice
+        The spreadsheet program didn't answer. This page works as a pane inside it. Without one, open the practice
         workbook (practice.html).
       </p>,
       element,

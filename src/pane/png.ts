@@ -4,7 +4,7 @@ import { WorkbookFailure } from "../workbook/failure";
 const SCALE = 3;
 const GAP = 16;
 const NO_PICTURE =
-  "The picture of the bed could not be made here, so nothing was changed. Try again; if it happens again, use a newer version of the spreadsheet program, or another browser.";
+  "The picture of the bed couldn't be made, so nothing was changed. Try again. If that fails, use a newer version of the spreadsheet program, or another browser.";
 
 /** A picture and its size in the drawing's own pixels. */
 export interface Drawn {

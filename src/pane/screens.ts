@@ -9,7 +9,7 @@ export const screens = {
   estimate: { label: "Estimate a bed", guide: "first-estimate.html" },
   jobRows: { label: "Job rows", guide: "job-rows.html" },
   rates: { label: "Rates", guide: "first-estimate.html#prices" },
-  papers: { label: "Job papers", guide: "papers.html" },
+  papers: { label: "Job documents", guide: "papers.html" },
   check: { label: "Check the sheets", guide: "looks-wrong.html#check" },
   explain: { label: "Explain a cell", guide: "looks-wrong.html#explain" },
   templates: { label: "Templates", guide: "templates.html" },

@@ -70,7 +70,7 @@ export function useInsert() {
         return name ? `The drawing of ${name} is up to date.` : "The drawing is up to date.";
       }),
     undo: () =>
-      attempt("Taking it back…", async () => {
+      attempt("Undoing…", async () => {
         const { undoInsert } = await import(/* webpackChunkName: "insert" */ "./undoInsert");
         const said = await undoInsert(last?.id);
         setLast(undefined);

@@ -46,5 +46,5 @@ async function keptWork(): Promise<Pick<Arrived, "kept" | "unkept">> {
 async function fetched<T>(file: string): Promise<T> {
   const response = await fetch(file);
   if (response.ok) return (await response.json()) as T;
-  throw new LoadingTrouble(`${file} could not be fetched (${response.status}). Reload the page to try again.`);
+  throw new LoadingTrouble(`${file} couldn't be loaded (${response.status}). Reload the page to try again.`);
 }

@@ -22,7 +22,7 @@ const note = new LoadingNote();
 const arrived = arriving();
 const session: Promise<HostSession> = Promise.all([
   import(/* webpackChunkName: "grid" */ "./start").catch(() => {
-    throw new LoadingTrouble("The grid could not be fetched. Check the connection, then reload the page.");
+    throw new LoadingTrouble("The grid couldn't be loaded. Check your connection, then reload the page.");
   }),
   arrived,
 ]).then(([{ start }, what]) => start(namespace, associations, what, note));

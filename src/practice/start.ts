@@ -107,8 +107,8 @@ function opened(office: PracticeOffice, kept: KeptWorkbook | undefined): Browser
     return createBrowserGrid("practice-grid", office, kept);
   } catch (cause) {
     if (!kept) throw cause;
-    const advice = "“Start afresh…” above throws it away and brings the invented office back.";
-    throw new LoadingTrouble(`The work that this browser kept cannot be opened. ${advice}`, { cause });
+    const advice = "“Start over…” above discards it and brings back the sample office.";
+    throw new LoadingTrouble(`The work that this browser kept can't be opened. ${advice}`, { cause });
   }
 }
 

@@ -8,26 +8,26 @@
 export const cautions: readonly { readonly about: string; readonly text: string }[] = [
   {
     about: "Buried lines",
-    text: "Call 811 before any digging, wait for the marks, and dig by hand beside them. Private lines (sprinklers, lights, a grill's gas) are not marked: ask the owner. The ticket and local law rule.",
+    text: "Call 811 before you dig, wait for the marks, and dig by hand beside them. Private lines (sprinklers, lights, gas to a grill) aren't marked: ask the owner. Go by the ticket and state law.",
   },
   {
     about: "Meters and vents",
-    text: "No stone, soil or fabric on a gas meter, valve or vent, nor over a cleanout. Leave room to read and shut off.",
+    text: "Keep stone, soil, and fabric off gas meters, valves, vents, and cleanouts. Leave room to read them and shut them off.",
   },
   {
     about: "Dust",
-    text: "Crushed stone and cutting it give silica dust. Wet it down, stay upwind, wear a fitted respirator where the rule asks for it.",
+    text: "Crushing or cutting stone makes silica dust. Wet it down, stay upwind, and wear a fitted respirator where rules require it.",
   },
   {
     about: "Lifting",
-    text: "A full 6 cu ft barrow of stone is over 500 lb, a bag 50 lb or more. Fill part way, lift in pairs.",
+    text: "A full 6 cu ft wheelbarrow of stone weighs over 500 lb, a bag 50 lb or more. Fill it partway, and lift with a partner.",
   },
   {
     about: "Trailers and trucks",
-    text: "Payload is the GVWR less empty weight, people and fuel. Stone fills it long before the box looks full.",
+    text: "Payload is GVWR less empty weight, people, and fuel. Stone reaches it long before the bed looks full.",
   },
   {
     about: "Water",
-    text: "Keep ground and border falling away from the house, and stone below siding and weep holes, as local code asks. Ask a licensed person where water stands.",
+    text: "Slope soil and edging away from the house, and keep stone below siding and weep holes, as local code requires. Where water ponds, ask a licensed professional.",
   },
 ];

@@ -35,7 +35,7 @@ export function damageIn(validator: Validator, content: unknown, owner: string):
 
 function damage(unit: OutputUnit | undefined, owner: string): string {
   const place = (unit?.instanceLocation ?? "#").split("/").slice(1).join(", ").slice(0, LONGEST_TOLD);
-  if (unit?.keyword === "false") return `It holds “${place}”, which ${owner} not have.`;
+  if (unit?.keyword === "false") return `It has “${place}”, which ${owner} not have.`;
   const where = place === "" ? "" : ` at ${place}`;
-  return `It is damaged${where}: ${(unit?.error ?? "it is not as the schema says").slice(0, LONGEST_TOLD)}`;
+  return `It's damaged${where}: ${(unit?.error ?? "it isn't in the expected form").slice(0, LONGEST_TOLD)}`;
 }

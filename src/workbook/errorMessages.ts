@@ -4,9 +4,9 @@ export interface ErrorMessage {
   readonly todo: string;
 }
 
-export const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it and open it.";
+export const TRY_AGAIN = "Try again. If it happens again, save the workbook, close it, and open it again.";
 const TOO_MUCH: ErrorMessage = {
-  what: "That is more than the spreadsheet program takes at once.",
+  what: "That's more than the spreadsheet program can take at once.",
   todo: "Select fewer cells, then try again.",
 };
 const STANDS_IN_THE_WAY: ErrorMessage = {
@@ -29,32 +29,32 @@ const ADD_IN_ERROR: ErrorMessage = { what: "The add-in made a mistake.", todo: T
  */
 export const messageByCode: Readonly<Record<string, ErrorMessage>> = {
   InvalidOperationInCellEditMode: {
-    what: "A cell is open for typing.",
+    what: "A cell is being edited.",
     todo: "Press Enter or Esc in the sheet, then try again.",
   },
   AccessDenied: {
     what: "The sheet or the workbook is protected.",
-    todo: "Lift the protection, or choose another sheet, then try again.",
+    todo: "Unprotect it, or choose another sheet, then try again.",
   },
   ItemNotFound: {
-    what: "The sheet that this was meant for is gone, or is called something else now.",
-    todo: "Look at the workbook again, then try again.",
+    what: "The sheet this was for is gone or was renamed.",
+    todo: "Check the workbook, then try again.",
   },
   ItemAlreadyExists: {
-    what: "A name that comes with it was given to something else in the meantime.",
-    todo: "Look at what is there, then try again.",
+    what: "A name it needs is now used for something else.",
+    todo: "Check what's there, then try again.",
   },
   InvalidArgument: {
-    what: "The spreadsheet program did not take a part of what was to be written.",
+    what: "The spreadsheet program refused part of what was to be written.",
     todo: "Try again, or choose another place.",
   },
   InvalidSelection: {
-    what: "What is selected is not one cell or one run of cells.",
+    what: "The selection isn't one cell or one block of cells.",
     todo: "Select one cell, then try again.",
   },
   InactiveWorkbook: { what: "Another workbook is in front.", todo: "Bring this one to the front, then try again." },
-  RequestAborted: { what: "The spreadsheet program broke off the request.", todo: "Try again." },
-  GeneralException: { what: "The spreadsheet program could not do this.", todo: TRY_AGAIN },
+  RequestAborted: { what: "The spreadsheet program stopped the request.", todo: "Try again." },
+  GeneralException: { what: "The spreadsheet program couldn't do this.", todo: TRY_AGAIN },
   OperationCellsExceedLimit: TOO_MUCH,
   RangeExceedsLimit: TOO_MUCH,
   RangeImageExceedsLimit: TOO_MUCH,

@@ -7,7 +7,7 @@ describe("an argument that the host does not take", () => {
   test.each(["getCell", "getResizedRange", "getOffsetRange", "getRangeByIndexes", "getColumn", "getRow"])(
     "where cells are found by %s is a place beyond the sheet",
     (member) => {
-      expect(said("InvalidArgument", `Range.${member}`)).toMatch(/^The place does not fit on the sheet\./);
+      expect(said("InvalidArgument", `Range.${member}`)).toMatch(/^It doesn't fit on the sheet\./);
     },
   );
 
@@ -21,7 +21,7 @@ test("what is known of the workbook is said between what happened and what to do
   expect(
     asFailure({ code: "InvalidArgument", debugInfo: { errorLocation: "Range.getCell" } }, "Nothing was changed.")
       .message,
-  ).toBe("The place does not fit on the sheet. Nothing was changed. Select a cell further up or left, then try again.");
+  ).toBe("It doesn't fit on the sheet. Nothing was changed. Select a cell farther up or left, then try again.");
 });
 
 beforeEach(() => void vi.useFakeTimers());

@@ -41,11 +41,11 @@ export function whatHappened(error: unknown): string {
 
 /** The host's own message of an unknown error is for programmers; it stays the cause. */
 const REFUSED: ErrorMessage = { what: "The spreadsheet program refused to do this.", todo: TRY_AGAIN };
-const FAILED: ErrorMessage = { what: "The add-in could not do this.", todo: TRY_AGAIN };
+const FAILED: ErrorMessage = { what: "The add-in couldn't do this.", todo: TRY_AGAIN };
 
 const NO_ROOM: ErrorMessage = {
-  what: "The place does not fit on the sheet.",
-  todo: "Select a cell further up or left, then try again.",
+  what: "It doesn't fit on the sheet.",
+  todo: "Select a cell farther up or left, then try again.",
 };
 
 function messageOf(error: unknown): ErrorMessage {

@@ -8,7 +8,7 @@ import { inWorkbook, WorkbookFailure } from "./failure";
 import { areaOf, queueUsed, rangeAt } from "./read/areas";
 import { contentsOf } from "./read/cells";
 
-/** The sheet in front as it was read for a list of beds, and what is selected on it. */
+/** This sheet as it was read for a list of beds, and what is selected on it. */
 export interface ReadListSheet {
   readonly sheet: ListSheet;
   readonly selection: Area;
@@ -70,18 +70,16 @@ export async function readListSheet(): Promise<ReadListSheet> {
 /** @throws WorkbookFailure where a sheet can't be read. */
 function checkedArea(worksheet: Excel.Worksheet, used: Area | undefined): Area {
   if (worksheet.protection.protected) {
-    throw new WorkbookFailure(
-      `The sheet “${worksheet.name}” is protected. Lift the protection, or choose another sheet.`,
-    );
+    throw new WorkbookFailure(`The sheet “${worksheet.name}” is protected. Unprotect it, or choose another sheet.`);
   }
   if (!used) {
     throw new WorkbookFailure(
-      `Nothing stands on the sheet “${worksheet.name}”. Go to the sheet with your list of beds.`,
+      `The sheet “${worksheet.name}” has nothing on it. Go to the sheet with your list of beds.`,
     );
   }
   if (used.rows * used.columns > MOST_CELLS) {
     throw new WorkbookFailure(
-      `The sheet “${worksheet.name}” has more than ${MOST_CELLS.toLocaleString("en-US")} cells in use, too many to read at once. Put the list on a sheet of its own.`,
+      `The sheet “${worksheet.name}” has more than ${MOST_CELLS.toLocaleString("en-US")} cells in use, too many to read at once. Put the list on its own sheet.`,
     );
   }
   return used;

@@ -58,7 +58,7 @@ export async function goTo({ sheet, ...area }: Area & { readonly sheet: string }
 }
 
 const NOT_OPENED =
-  "The spreadsheet program did not open a new workbook. Nothing was changed here. Try again, or put it on a new sheet.";
+  "The spreadsheet program didn't open a new workbook. Nothing was changed here. Try again, or choose a new sheet.";
 
 /** Whether the host opens files of ours as workbooks of their own. */
 export function canOpenWorkbooks(): boolean {
@@ -66,7 +66,7 @@ export function canOpenWorkbooks(): boolean {
 }
 
 /**
- * Opens a file as a workbook of its own, beside the one that is open, which stays as it is. Nothing is saved by it.
+ * Opens a file as a separate workbook, beside the one that is open, which stays as it is. Nothing is saved by it.
  *
  * @param base64 an .xlsx file.
  * @throws WorkbookFailure where the host refuses, in words for the person.

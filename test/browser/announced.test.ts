@@ -86,7 +86,7 @@ describe("what changes is heard", () => {
     await openScreen(page, "Templates");
     await selectCells(page, "Jobs", "P30");
     const heard = await listen();
-    await page.getByRole("button", { name: "Save the estimate block" }).click();
+    await page.getByRole("button", { name: "Save the estimate" }).click();
     await expect.poll(async () => (await heard()).at(-1)).toMatch(/^alert: /);
   });
 
@@ -97,7 +97,7 @@ describe("what changes is heard", () => {
       .filter({ hasText: /^\d+ pages, each/ })
       .waitFor({ state: "attached" });
     const heard = await listen();
-    await page.getByLabel("Look for").pressSequentially("stone weight", { delay: 60 });
+    await page.getByLabel("Search").pressSequentially("stone weight", { delay: 60 });
     await expect.poll(async () => (await heard()).length).toBeGreaterThan(0);
     await page.waitForTimeout(1000);
     expect(await heard()).toEqual([expect.stringMatching(/^status: \d+ pages?, each in a window of its own\.$/)]);
@@ -111,7 +111,7 @@ test("a part that cannot be fetched is said, and is there once it can be", async
   await cut.getByRole("alert").filter({ hasText: "This part could not be fetched. Nothing was changed." }).waitFor();
   await cut.unroute("**/chunks/copy.js");
   await cut.getByRole("button", { name: "Try again" }).click();
-  await cut.getByRole("heading", { name: "A copy for others" }).waitFor();
+  await cut.getByRole("heading", { name: "Copy for others" }).waitFor();
   await cut.context().close();
 });
 

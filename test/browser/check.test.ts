@@ -76,31 +76,31 @@ describe("checking the sheets", () => {
     await picture(page, "check-found");
     const card = findings().filter({ hasText: "A number where the cells next to it have a formula" });
     await card.getByRole("button", { name: "Go to Jobs!L8" }).click();
-    await card.getByText("A safe fix").click();
+    await card.getByText("Suggested fix").click();
     expect(await card.getByRole("row").last().textContent()).toContain("=BED.STONE_TONS(J8,G8,H8,I8)");
-    await card.getByRole("button", { name: "Write the fix" }).click();
+    await card.getByRole("button", { name: "Fix" }).click();
     await expect.poll(() => formula("L8")).toBe(right);
     await expect.poll(() => card.count()).toBe(0);
-    await page.getByRole("button", { name: "Take the fix back" }).click();
+    await page.getByRole("button", { name: "Undo the fix" }).click();
     await expect.poll(() => formula("L8")).toBe(0.6);
     await expect.poll(() => card.count()).toBe(1);
   });
 
   test("lets a finding be, with its reason, and shows it again when asked", async () => {
     const card = findings().filter({ hasText: "looks like feet" });
-    await card.getByRole("button", { name: "Let it be…" }).click();
-    await card.getByLabel("Why it may stay").fill("a thin strip, agreed");
-    await card.getByRole("button", { name: "Let it be", exact: true }).click();
+    await card.getByRole("button", { name: "Ignore…" }).click();
+    await card.getByLabel("Reason").fill("a thin strip, agreed");
+    await card.getByRole("button", { name: "Ignore", exact: true }).click();
     await expect.poll(() => card.count()).toBe(0);
-    await page.getByText("Dismissed (1)").click();
+    await page.getByText("Ignored (1)").click();
     expect(await page.getByText("a thin strip, agreed").count()).toBe(1);
     await page.getByRole("button", { name: "Show again" }).click();
     await expect.poll(() => card.count()).toBe(1);
   });
 
   test("puts the report on a sheet", async () => {
-    await page.getByRole("button", { name: "Put the report on a sheet" }).click();
-    await page.getByText("The report stands on Sheet check.").waitFor();
+    await page.getByRole("button", { name: "Add the report as a sheet" }).click();
+    await page.getByText("Added the report as Sheet check.").waitFor();
     await picture(page, "check-report");
   });
 

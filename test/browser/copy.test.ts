@@ -20,7 +20,7 @@ async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
 }
 
 const press = (page: Page, name: string) => page.getByRole("button", { name }).click();
-const look = (page: Page) => press(page, "Look before copying");
+const look = (page: Page) => press(page, "Preview copy");
 
 describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
   test("shows what it will be, shows the same numbers without one function of ours, and follows a change", async () => {
@@ -31,7 +31,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
     expect(await findings(page)).toEqual([]);
     await look(page);
     await page.getByText("on a new sheet, Jobs plain").waitFor();
-    await page.getByText("Taped text that becomes a number (18)").click();
+    await page.getByText("Taped lengths that become numbers (18)").click();
     await page.getByText(`C5: 18' 6" becomes 18.5 ft`).waitFor();
     expect(await findings(page)).toEqual([]);
     await picture(page, `copy-${scheme}-preview`);
@@ -70,14 +70,14 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
 test("a copy of values holds no formula, and can be taken back", async () => {
   const page = await open();
   await press(page, "Copy for others");
-  await page.getByLabel("What it holds").selectOption("values only");
+  await page.getByLabel("What to keep").selectOption("values only");
   await look(page);
   await page.getByText("No formula is left").waitFor();
   await press(page, "Make the copy");
   await page.getByText("The copy stands on Jobs values").waitFor();
   const { formulas } = await read(page, "Jobs values", "A1:N17");
   expect(formulas.flat().filter((content) => String(content).startsWith("="))).toEqual([]);
-  await press(page, "Take back");
+  await press(page, "Undo");
   await page.getByText("The copy of Jobs was taken back from Jobs values").waitFor();
   await page.context().close();
 });
@@ -86,10 +86,10 @@ test("selected cells go to a cell that is selected next, and never over anything
   const page = await open();
   await press(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("cells");
-  await page.getByLabel("Where to").selectOption("cell");
+  await page.getByLabel("Where it goes").selectOption("cell");
   await select(page, "Jobs", "A4:N6");
   await look(page);
-  await page.getByText("from the cell on that you select").waitFor();
+  await page.getByText("starting at the cell you select").waitFor();
   await select(page, "Jobs", "B7");
   await press(page, "Put it at Jobs!B7");
   await page.getByText("Nothing was written. The copy needs B7:").waitFor();
@@ -115,9 +115,9 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
 
   await press(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("block");
-  await page.getByLabel("Where to").selectOption("workbook");
+  await page.getByLabel("Where it goes").selectOption("workbook");
   await look(page);
-  await page.getByText("as a workbook of its own.").waitFor();
+  await page.getByText("as a separate workbook.").waitFor();
   expect(await findings(page)).toEqual([]);
   await picture(page, "copy-workbook-preview");
   const downloading = page.waitForEvent("download");

@@ -46,16 +46,16 @@ const shapes: readonly { readonly name: string; readonly fill: () => Promise<voi
     name: "Kidney",
     fill: async () => {
       await page.getByLabel("How it was measured").selectOption("widths");
-      await page.getByRole("button", { name: "One more width" }).click();
-      await page.getByRole("button", { name: "One more width" }).click();
+      await page.getByRole("button", { name: "Add a width" }).click();
+      await page.getByRole("button", { name: "Add a width" }).click();
       for (const [index, width] of ["0", `5' 6"`, "7", "6", `4' 6"`, `6' 6"`, "0"].entries()) {
         await page.getByLabel(`Width ${index + 1}`, { exact: true }).fill(width);
       }
       await page.getByLabel("Spacing between widths").fill("4'");
       await page.getByText("Cut-outs: meter pad").click();
       await page.getByRole("button", { name: "Add a cut-out" }).click();
-      await page.getByLabel("Cut-out 1, along, to its middle").fill("8");
-      await page.getByLabel("Cut-out 1, out, to its middle").fill("1.5");
+      await page.getByLabel("Cut-out 1, along, to center").fill("8");
+      await page.getByLabel("Cut-out 1, out, to center").fill("1.5");
       await page.getByLabel("Cut-out 1, across").fill("2");
       await page.getByLabel("Cut-out 1, deep").fill(`18"`);
     },
@@ -72,8 +72,8 @@ const shapes: readonly { readonly name: string; readonly fill: () => Promise<voi
     name: "Corner bed",
     fill: async () => {
       await page.getByLabel("How it was measured").selectOption("points");
-      await page.getByRole("button", { name: "One more point" }).click();
-      await page.getByRole("button", { name: "One more point" }).click();
+      await page.getByRole("button", { name: "Add a corner" }).click();
+      await page.getByRole("button", { name: "Add a corner" }).click();
       const corners = [
         [0, 0],
         [18, 0],

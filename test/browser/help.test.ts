@@ -20,7 +20,7 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
     await picture(page, `help-${colorScheme}`);
     expect(await findings(page, "#pane")).toEqual([]);
 
-    await page.getByLabel("Look for").fill("stone weight");
+    await page.getByLabel("Search").fill("stone weight");
     await page
       .getByRole("status")
       .filter({ hasText: /^2 pages,/ })
@@ -44,5 +44,5 @@ test("a list that cannot be fetched is said in words", async () => {
   const { page } = await openPractice(browser);
   await page.route("**/help/contents.json", (route) => route.abort());
   await page.getByRole("button", { name: "Help", exact: true }).click();
-  await page.getByText("The help could not be fetched. Try again once the connection is there.").waitFor();
+  await page.getByText("Help couldn't be loaded. Check your connection, then try again.").waitFor();
 });

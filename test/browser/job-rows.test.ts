@@ -74,14 +74,14 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
     await page.getByText(/of 6 columns besides are used/).click();
     await page.getByLabel("D “Width”").waitFor();
     // Left alone at first: somebody typed a number into F5.
-    await page.getByText("Left as they are (1)").waitFor();
+    await page.getByText("Kept as they are (1)").waitFor();
     await page.getByLabel("Add a result").selectOption("area");
     await press(page, "Move Area earlier");
     expect(await findings(page)).toEqual([]);
     await panePicture(page, `job-rows-${scheme}-fit`);
     expect(await read(page, "Week", "A1:L8")).toEqual(before);
 
-    await page.getByLabel(/Write over 1 filled cell in/).check();
+    await page.getByLabel(/Replace 1 filled cell in/).check();
     await page.getByRole("cell", { name: "0.7", exact: true }).waitFor();
     expect(await findings(page)).toEqual([]);
     await panePicture(page, `job-rows-${scheme}-write-over`);
@@ -98,7 +98,7 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
       ["", "", ""],
       ["", "", ""],
     ]);
-    await press(page, "Take back");
+    await press(page, "Undo");
     await page.getByText("Taken back: job rows on Week").waitFor();
     expect(await read(page, "Week", "A1:L8")).toEqual(before);
     await page.context().close();
@@ -109,7 +109,7 @@ test("the practice list is fitted whole, and there is nothing to write", async (
   const page = await open();
   await readList(page);
   await page.getByText("14 of 14 columns are used").waitFor();
-  await page.getByText("all 12 cells hold this already").first().waitFor();
+  await page.getByText("all 12 cells already say this").first().waitFor();
   expect(await page.getByRole("button", { name: "Nothing to write" }).isDisabled()).toBe(true);
   await page.context().close();
 });
@@ -122,7 +122,7 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   await first.getByLabel("Bed").fill("Front walk");
   await first.getByLabel("Length").fill(`18' 6"`);
   await first.getByLabel("Width").fill("5");
-  await page.getByText("What would be written (16 columns, 2 rows)").click();
+  await page.getByText("Preview (16 columns, 2 rows)").click();
   await panePicture(page, "job-rows-light-start");
   const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
   for (let presses = 0; presses < 60 && (await focused()) !== "Insert at the selected cell"; presses += 1) {
@@ -136,7 +136,7 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   const { values } = await read(page, "Beds", "A1:P2");
   // 18.5 × 5 = 92.5 sq ft; 18.5 + 2 × 5 = 28.5 ft; 92.5 × 2 × 1.35 ÷ 324 × 1.08 = 0.8325 tons; the yard's least is 1.
   expect(values[0]).toEqual(
-    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Border, ft|Border pieces|Tons|Order, tons|Fabric rolls|Pins".split(
+    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Border, ft|Edging pieces|Tons|Order, tons|Fabric rolls|Pins".split(
       "|",
     ),
   );
@@ -149,7 +149,7 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   await readList(page);
   await page.getByText("16 of 16 columns are used").waitFor();
   await page.getByLabel("What you have").selectOption("start");
-  await press(page, "Take back");
+  await press(page, "Undo");
   await page.getByText("The list of beds was taken back from Beds").waitFor();
   await page.context().close();
 });

@@ -89,14 +89,14 @@ test("four beds become one price with two options and a proposal, in at most 60 
   await choose("How it was measured", "Widths from a base line");
   await type("Spacing between widths", "4");
   const widths = ["0", "3", `4' 6"`, "5", "4", "2.5", "0"];
-  await press("One more width");
-  await press("One more width");
+  await press("Add a width");
+  await press("Add a width");
   for (const [index, width] of widths.entries()) await type(`Width ${index + 1}`, width);
   await open("Cut-outs");
   await press("Add a cut-out");
   for (const [part, text] of [
-    ["along, to its middle", "12"],
-    ["out, to its middle", "1.5"],
+    ["along, to center", "12"],
+    ["out, to center", "1.5"],
     ["across", "2"],
     ["deep", "3"],
   ] as const)
@@ -107,7 +107,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
     .last()
     .waitFor();
 
-  await press("Job papers");
+  await press("Job documents");
   await type("Job", "Alder Court 4");
   for (const name of ["Estimate"]) {
     const other = page.getByRole("checkbox", { name: new RegExp(`${name}!`) });
@@ -159,7 +159,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
   );
   await expect.poll(async () => Number((await shown(page, "Alder Court 4")).Price)).toBeGreaterThan(price);
   const now = Number((await shown(page, "Alder Court 4")).Price);
-  await press("Read again");
+  await press("Refresh");
   await page.getByText(dollars(now)).first().waitFor();
 
   // A stone that the job has no line for: the pane says so, shows what an update changes, and writes it in place.
@@ -174,7 +174,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
       await context.sync();
     }),
   );
-  await press("Read again");
+  await press("Refresh");
   await page.getByText("lines for another stone: pea gravel, to 1.25 in").waitFor();
   await picture(page, "job-outdated");
   await press("Update job estimate");
@@ -186,7 +186,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
   await page.getByText("Updated the job estimate at 'Alder Court 4'!A1").waitFor();
   await expect.poll(async () => Number((await shown(page, "Alder Court 4")).Price)).toBeGreaterThan(0);
   await picture(page, "job-updated");
-  await press("Take back");
+  await press("Undo");
   await page.getByText("The update is undone.").waitFor();
   expect(errors).toEqual([]);
   await page.context().close();

@@ -75,10 +75,10 @@ describe("by keyboard alone, with its place kept throughout,", () => {
 
   test("the sheet of rates is made", async () => {
     await keys.open("Rates", "Rates");
-    await keys.press(/^Insert the sheet Rates$/);
-    await said(/^The rates stand on Rates at/);
+    await keys.press(/^Add the Rates sheet$/);
+    await said(/^Rates are on Rates at/);
     // The button has gone with its work; what was said has the keyboard.
-    await keys.arrives(/^The rates stand on Rates at/);
+    await keys.arrives(/^Rates are on Rates at/);
   });
 
   test("job rows are filled and taken back", async () => {
@@ -117,7 +117,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.open("Estimate a bed", "Stone bed estimate");
     await keys.press(/^Insert/);
     await said(/^The estimate stands on Estimate at A4/);
-    await keys.open("Job papers", "Papers of a job");
+    await keys.open("Job documents", "Job documents");
     await page.getByRole("group", { name: "Beds of this job" }).waitFor();
     await keys.press(/^Side bed/, "Space");
     await keys.press(/^Side bed/, "Space");
@@ -138,22 +138,22 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^Check$/);
     await page.getByRole("heading", { name: "Not checked" }).waitFor();
     await keys.arrives(/^Check$/);
-    await keys.press(/^Let it be…$/);
-    await keys.arrives(/^Why it may stay$/);
+    await keys.press(/^Ignore…$/);
+    await keys.arrives(/^Reason$/);
     await page.keyboard.press("Escape");
-    await keys.arrives(/^(Go to|Let it be|A safe fix)/);
+    await keys.arrives(/^(Go to|Ignore|Suggested fix)/);
     await keys.open("Check the sheets", "Check the sheets");
     await keys.press(/^Check$/);
     await page.getByRole("heading", { name: "Not checked" }).waitFor();
-    await keys.press(/^A safe fix$/);
-    await keys.press(/^Write the fix$/);
-    await said(/^Written: /);
+    await keys.press(/^Suggested fix$/);
+    await keys.press(/^Fix$/);
+    await said(/^Fixed: /);
     // The finding has gone; what was said has the keyboard, above the findings that are left.
-    await keys.arrives(/Written: /);
+    await keys.arrives(/Fixed: /);
     await page.locator("#pane nav button").first().focus();
-    await keys.press(/^Take the fix back$/);
+    await keys.press(/^Undo the fix$/);
     await said(/^Taken back: /);
-    await keys.arrives(/^Take the fix back$/);
+    await keys.arrives(/^Undo the fix$/);
   });
 
   test("a cell is explained, and its price leads to its cells", async () => {
@@ -167,23 +167,23 @@ describe("by keyboard alone, with its place kept throughout,", () => {
   test("a template is saved, asked about, renamed, opened and taken back", async () => {
     await selectCells(page, "Estimate", "A4");
     await keys.open("Templates", "Templates");
-    await keys.press(/^Save the estimate block$/);
+    await keys.press(/^Save the estimate$/);
     await keys.arrives(/^Save as template$/);
     await page.keyboard.press("Escape");
-    await keys.arrives(/^Save the estimate block$/);
+    await keys.arrives(/^Save the estimate$/);
     await page.keyboard.press("Enter");
     await keys.arrives(/^Save as template$/);
     await keys.type(/^Name$/, "Side bed, ours");
-    await keys.press(/^Keep in this workbook$/);
+    await keys.press(/^Save in this workbook$/);
     await said(/is kept in this workbook/);
-    await keys.arrives(/^Save the estimate block$/);
+    await keys.arrives(/^Save the estimate$/);
 
     await keys.press(/^Rename Side bed, ours$/);
     await keys.arrives(/^New name for/);
     await page.keyboard.press("Escape");
     await keys.arrives(/Side bed, ours$/);
     await keys.press(/^Delete Side bed, ours$/);
-    await keys.arrives(/^Keep it$/);
+    await keys.arrives(/^Keep$/);
     await page.keyboard.press("Escape");
     await keys.arrives(/Side bed, ours$/);
 
@@ -192,7 +192,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Side bed, ours$/);
     await keys.press(/^On a new sheet$/);
     await said(/“Side bed, ours” stands on/);
-    await keys.arrives(/^Save the estimate block$/);
+    await keys.arrives(/^Save the estimate$/);
     await keys.press(/^Take back$/);
     await said(/was taken back/);
     await keys.arrives(/./);
@@ -200,24 +200,24 @@ describe("by keyboard alone, with its place kept throughout,", () => {
 
   test("a copy is looked at, let go, made and taken back", async () => {
     await selectCells(page, "Jobs", "A5");
-    await keys.open("Copy for others", "A copy for others");
-    await keys.press(/^Look before copying$/);
-    await keys.arrives(/^What it will be$/);
+    await keys.open("Copy for others", "Copy for others");
+    await keys.press(/^Preview copy$/);
+    await keys.arrives(/^Preview$/);
     await page.keyboard.press("Escape");
-    await keys.arrives(/^Look before copying$/);
+    await keys.arrives(/^Preview copy$/);
     await page.keyboard.press("Enter");
     await keys.press(/^Make the copy$/);
     await said("The copy stands on Jobs plain");
-    await keys.arrives(/^Look before copying$/);
+    await keys.arrives(/^Preview copy$/);
     await keys.press(/^Take back$/);
     await said(/was taken back from Jobs plain/);
     await keys.arrives(/^Take back$/);
     // Choosing leaves the keyboard where it chooses.
-    await keys.press(/^Look before copying$/);
-    await keys.arrives(/^What it will be$/);
-    await page.getByLabel("What it holds").focus();
+    await keys.press(/^Preview copy$/);
+    await keys.arrives(/^Preview$/);
+    await page.getByLabel("What to keep").focus();
     await page.keyboard.press("ArrowDown");
-    await page.getByRole("button", { name: "Look before copying" }).waitFor();
+    await page.getByRole("button", { name: "Preview copy" }).waitFor();
     await keys.arrives(/^What it holds$/);
   });
 
@@ -262,7 +262,7 @@ test.each([
     look: async (at: Page) => {
       await selectCells(at, "Jobs", "A5");
       await openScreen(at, "Copy for others");
-      await at.getByRole("button", { name: "Look before copying" }).click();
+      await at.getByRole("button", { name: "Preview copy" }).click();
     },
     write: "Make the copy",
     working: "Making the copy…",

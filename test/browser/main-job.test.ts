@@ -73,7 +73,7 @@ describe("the main job, in the practice workbook", () => {
     await page.getByRole("button", { name: /^Insert at/ }).click();
     const dialog = page.getByRole("alertdialog");
     await dialog.waitFor();
-    expect(await dialog.textContent()).toMatch(/Nothing was written.*filled cells: A5/);
+    expect(await dialog.textContent()).toMatch(/Nothing was written.*cells with contents: A5/);
     await picture(page, "in-the-way");
     await page.keyboard.press("Escape");
     await dialog.waitFor({ state: "detached" });
@@ -96,7 +96,7 @@ describe("the main job, in the practice workbook", () => {
     expect(before[1]).toBeCloseTo(0.2, 12);
     await typeInto(`Estimate!F${row}`, "0.5");
     await expect.poll(() => value(`Estimate!G${row}`)).toBeCloseTo(before[0]! * 1.5, 9);
-    expect(await value(`Estimate!I${row}`)).toBe("markup typed over. example price");
+    expect(await value(`Estimate!I${row}`)).toBe("markup typed over. sample price");
     await select(`Estimate!A${row - 14}`);
     await picture(page, "markup-typed-over");
   });
@@ -139,7 +139,7 @@ describe("the main job, in the practice workbook", () => {
   });
 
   test("will not take back what somebody has typed into", async () => {
-    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByRole("button", { name: "Undo" }).click();
     await page.getByText(/were changed or moved since the insert/).waitFor();
     expect(await value("Estimate!A4")).toBe("Stone bed estimate");
   });
@@ -149,17 +149,17 @@ describe("the main job, in the practice workbook", () => {
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
     await page.getByText("The estimate stands on Estimate at L4").waitFor();
-    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByRole("button", { name: "Undo" }).click();
     await page.getByText("was taken back from Estimate L4").waitFor();
     expect((await values("Estimate!L1:T140")).flat().every((cell) => cell === "")).toBe(true);
   });
 
   test("starts afresh only when told to", async () => {
-    await page.getByRole("button", { name: "Start afresh…" }).click();
+    await page.getByRole("button", { name: "Start over…" }).click();
     await page.getByRole("button", { name: "Keep my work" }).click();
     expect(await value("Jobs!J19")).toBeTypeOf("number");
-    await page.getByRole("button", { name: "Start afresh…" }).click();
-    await page.getByRole("dialog").getByRole("button", { name: "Start afresh", exact: true }).click();
+    await page.getByRole("button", { name: "Start over…" }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Start over", exact: true }).click();
     await expect.poll(() => value("Jobs!J19").catch(() => "loading")).toBe("");
   });
 

@@ -46,7 +46,7 @@ function writeNamed(page: Page, name: string, content: string | number): Promise
 
 /** Opens the documents of a job, which ask for a bed of it. */
 async function openDocuments(page: Page): Promise<void> {
-  await screen(page, "Job papers");
+  await screen(page, "Job documents");
   const beds = page.getByRole("group", { name: "Beds of this job" });
   await beds.waitFor();
   const bed = beds.getByRole("checkbox").first();
@@ -72,8 +72,8 @@ test("settings are saved from the workbook that has them, with their version", a
   await typeBed(page);
   const samplePrice = await price(page);
   await screen(page, "Rates");
-  await press(page, "Insert the sheet Rates");
-  await page.getByText(/The rates stand on Rates at A1/).waitFor();
+  await press(page, "Add the Rates sheet");
+  await page.getByText(/Rates are on Rates at A1/).waitFor();
   await writeNamed(page, "Rate_fabric_roll", 195);
   await writeNamed(page, "Rate_crew_hour", 61);
   await expect.poll(() => price(page)).toBeGreaterThan(samplePrice);
@@ -204,14 +204,14 @@ test("the office's folder offers a version that the workbook doesn't use yet", a
   );
   await screen(page, "Estimate a bed");
   await screen(page, "Rates");
-  await page.getByText(/Your office's settings: version .*, no\. 3\. This workbook uses no\. 1\./).waitFor();
+  await page.getByText(/Your company's settings: version .*, no\. 3\. This workbook uses no\. 1\./).waitFor();
   await picture(page, "office-offer");
   expect(await findings(page)).toEqual([]);
   await press(page, "Preview your office's settings");
-  await page.getByText("This workbook has all of it already.").waitFor();
+  await page.getByText("This workbook already has all of it.").waitFor();
   await press(page, "Load these settings");
   await page.getByText(/This workbook uses Fernlea Stone, version .*, no\. 3\./).waitFor();
-  expect(await page.getByText("Your office's settings:").count()).toBe(0);
+  expect(await page.getByText("Your company's settings:").count()).toBe(0);
   expect(next.errors).toEqual([]);
   expect(next.outside).toEqual([]);
   await page.context().close();

@@ -15,7 +15,7 @@ beforeAll(async () => {
   await page.getByLabel("Width", { exact: true }).fill("5");
   await press(page, "Insert on a new sheet");
   await page.getByText("The estimate stands on Front walk").waitFor();
-  await press(page, "Job papers");
+  await press(page, "Job documents");
   await page.getByLabel("Job", { exact: true }).fill("Alder Court");
 });
 afterAll(() => browser.close());
@@ -38,12 +38,12 @@ test("an order that is made again asks, replaces the earlier one, and undo bring
   await said("On new sheets: Order Alder Court.");
   await makeOrder();
   await question().waitFor();
-  expect(await question().textContent()).toContain("Order Alder Court is in this workbook already.");
-  await page.getByLabel("Place", { exact: true }).fill("12 Quarry Lane");
+  expect(await question().textContent()).toContain("Order Alder Court is already in this workbook.");
+  await page.getByLabel("Job site", { exact: true }).fill("12 Quarry Lane");
   await question().getByRole("button", { name: "Replace" }).click();
   await said("On new sheets: Order Alder Court.");
   expect(await orders()).toEqual(["Order Alder Court"]);
-  await press(page, "Take back");
+  await press(page, "Undo");
   await said("The earlier ones are back.");
   expect(await orders()).toEqual(["Order Alder Court"]);
 });

@@ -64,7 +64,7 @@ describe("a job of three beds", () => {
   test("is handed over as four pieces of paper, comes back with what was used, and mends a rate", async () => {
     const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
     await press(page, "Rates");
-    await press(page, "Insert the sheet Rates");
+    await press(page, "Add the Rates sheet");
     await page
       .getByText(/stand on|sheet of rates stands/i)
       .first()
@@ -72,10 +72,10 @@ describe("a job of three beds", () => {
     await press(page, "Estimate a bed");
     for (const [index, bed] of BEDS.entries()) await insertBed(page, bed, `Bed ${index + 1}`);
 
-    await press(page, "Job papers");
+    await press(page, "Job documents");
     for (const { name } of BEDS) await page.getByRole("checkbox", { name: new RegExp(`^${name} Bed`) }).waitFor();
     await page.getByLabel("Job", { exact: true }).fill("Alder Court 4");
-    await page.getByLabel("Place").fill("4 Alder Court, an invented place");
+    await page.getByLabel("Job site").fill("4 Alder Court, an invented place");
     const start = page.getByLabel("Start date", { exact: true });
     await start.fill("3/6/2031");
     await page.getByText("= 3/6/2031 (Thu)").waitFor();
@@ -165,7 +165,7 @@ describe("a job of three beds", () => {
       expect(told.match(TELLTALE)?.[0], part).toBeUndefined();
     }
 
-    await page.getByText("Type what was really used").click();
+    await page.getByText("Type what was actually used").click();
     // The crew took a quarter longer to set the edging than planned.
     const planned = Number(
       (
@@ -175,8 +175,8 @@ describe("a job of three beds", () => {
           .textContent()) ?? ""
       ).replace("planned ", ""),
     );
-    await page.getByLabel("Set edging, really").fill(String(planned * 1.25));
-    await press(page, "Add to the past jobs");
+    await page.getByLabel("Set edging, actual").fill(String(planned * 1.25));
+    await press(page, "Add to past jobs");
     await page.getByText(/lines were added/).waitFor();
     await page.getByText(/Nothing is proposed from fewer than 5/).waitFor();
     // Five more invented jobs, typed into the list by hand.
@@ -195,7 +195,7 @@ describe("a job of three beds", () => {
         await context.sync();
       }),
     );
-    await press(page, "Read again");
+    await press(page, "Refresh");
     const change = page.getByRole("button", { name: /Change “Set edging”/ });
     await change.waitFor();
     expect(await findings(page)).toEqual([]);
@@ -206,8 +206,8 @@ describe("a job of three beds", () => {
     const rates = await values(page, "Rates");
     // 14 lin ft/hr and a median of 1.245: 11.2, which an office writes as 11.
     expect(rates.flat()).toContain(11);
-    await press(page, "Put the rate back");
-    await page.getByText("The rate is what it was.").waitFor();
+    await press(page, "Undo the rate change");
+    await page.getByText("The rate is back to what it was.").waitFor();
     expect((await values(page, "Rates")).flat()).toContain(14);
     expect(errors).toEqual([]);
     writeFileSync(resolve(folder, "papers-order.json"), JSON.stringify(order));

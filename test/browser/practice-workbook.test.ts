@@ -159,16 +159,16 @@ describe("a person's work", () => {
   });
 
   test("is thrown away only after a question, which Escape answers with no", async () => {
-    const ask = page.getByRole("dialog", { name: "Start afresh?" });
-    await page.getByRole("button", { name: "Start afresh…" }).click();
+    const ask = page.getByRole("dialog", { name: "Start over?" });
+    await page.getByRole("button", { name: "Start over…" }).click();
     await ask.waitFor();
     await picture(page, "practice-start-afresh");
     await page.keyboard.press("Escape");
     await ask.waitFor({ state: "hidden" });
     expect(await sheetNames()).toContain("Autumn");
 
-    await page.getByRole("button", { name: "Start afresh…" }).click();
-    await Promise.all([page.waitForEvent("load"), ask.getByRole("button", { name: "Start afresh" }).click()]);
+    await page.getByRole("button", { name: "Start over…" }).click();
+    await Promise.all([page.waitForEvent("load"), ask.getByRole("button", { name: "Start over" }).click()]);
     await ready(page);
     expect(await sheetNames()).toEqual(["Jobs", "Estimate"]);
     expect(await formulas("D40")).toEqual([[""]]);
@@ -226,7 +226,7 @@ test("the page says that it is loading, and why it does not come up where the gr
   await cut.getByText("The practice workbook is loading.").waitFor();
   await picture(cut, "practice-loading");
   release();
-  await cut.getByText("The practice workbook did not come up.").waitFor();
+  await cut.getByText("The practice workbook didn't start.").waitFor();
   await cut.getByText("The grid could not be fetched.").waitFor();
   await context.close();
 });

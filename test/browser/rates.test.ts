@@ -55,7 +55,7 @@ async function rowOf(label: string): Promise<number> {
 
 describe("the office's rates, in the practice workbook", () => {
   test("are shown before they are written, and go on a sheet of their own", async () => {
-    await page.getByText("Example prices: insert a sheet of your own rates.").waitFor();
+    await page.getByText("Sample prices: add a sheet of your own rates.").waitFor();
     // An estimate from before there are rates.
     await page.getByLabel("Bed name").fill("Old walk");
     await page.getByLabel("Length", { exact: true }).fill("12");
@@ -68,24 +68,24 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByText("Hauling and dump fees").click();
     await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
     await picture(page, "rates-before");
-    await page.getByRole("button", { name: "Insert the sheet Rates" }).click();
-    await page.getByText(/The rates stand on Rates at A1/).waitFor();
+    await page.getByRole("button", { name: "Add the Rates sheet" }).click();
+    await page.getByText(/Rates are on Rates at A1/).waitFor();
     expect(await value(await cellOf("Rate_fabric_roll"))).toBe(64);
-    await page.getByRole("heading", { name: "Still examples" }).waitFor();
-    expect(await page.getByRole("button", { name: "Insert the sheet Rates" }).count()).toBe(0);
+    await page.getByRole("heading", { name: "Still samples" }).waitFor();
+    expect(await page.getByRole("button", { name: "Add the Rates sheet" }).count()).toBe(0);
     await picture(page, "rates-inserted");
   });
 
   test("an estimate follows them, and says that they are examples", async () => {
     await screen("Estimate a bed").click();
-    await page.getByText(/Prices from the sheet Rates; \d+ are still examples/).waitFor();
+    await page.getByText(/Prices from Rates; \d+ are still samples/).waitFor();
     await page.getByLabel("Bed name").fill("Front walk");
     await page.getByLabel("Length", { exact: true }).fill("41");
     await page.getByLabel("Width", { exact: true }).fill("9");
     await select("Estimate!A4");
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
     await page.getByText("The estimate stands on Estimate at A4").waitFor();
-    expect(await value("Estimate!E5")).toBe("uses example prices until the office types its own");
+    expect(await value("Estimate!E5")).toBe("sample prices: set your own in Rates");
     await select("Estimate!A4");
     await picture(page, "rates-block");
   });
@@ -107,9 +107,9 @@ describe("the office's rates, in the practice workbook", () => {
     const row = await rowOf("Fabric rolls");
     await typeInto(await cellOf("Rate_fabric_roll"), "ask Dale");
     await expect.poll(() => value(`Estimate!D${row}`)).toBe("no rate");
-    expect(await value(`Estimate!I${row}`)).toBe("rate is text, no number");
+    expect(await value(`Estimate!I${row}`)).toBe("rate is text, not a number");
     expect(await value("Estimate!B5")).toBe("#VALUE!");
-    expect(await value("Estimate!E5")).toBe("No price: a rate is missing or damaged; its row says why.");
+    expect(await value("Estimate!E5")).toBe("No price: a rate is missing or damaged. See its row.");
     await select(`Estimate!A4`);
     await page.getByText(/1 rate is missing or damaged/).waitFor();
     await picture(page, "rates-damaged");
@@ -122,7 +122,7 @@ describe("the office's rates, in the practice workbook", () => {
   });
 
   test("an estimate from before them follows once it is let, as listed", async () => {
-    await page.getByRole("button", { name: "Look for them" }).click();
+    await page.getByRole("button", { name: "Find them" }).click();
     await page.getByText(/^Old walk on Estimate: \d+ cells$/).click();
     await page.locator("li:visible", { hasText: "Fabric roll, price, 64" }).waitFor();
     await picture(page, "rates-older");
@@ -147,8 +147,8 @@ describe("the office's rates, in the practice workbook", () => {
     await dark.page.getByRole("navigation").getByRole("button", { name: "Rates", exact: true }).click();
     await dark.page.getByText("Hauling and dump fees").click();
     expect(await findings(dark.page)).toEqual([]);
-    await dark.page.getByRole("button", { name: "Insert the sheet Rates" }).click();
-    await dark.page.getByRole("heading", { name: "Still examples" }).waitFor();
+    await dark.page.getByRole("button", { name: "Add the Rates sheet" }).click();
+    await dark.page.getByRole("heading", { name: "Still samples" }).waitFor();
     expect(await findings(dark.page)).toEqual([]);
     await picture(dark.page, "rates-dark");
     expect(dark.errors).toEqual([]);

@@ -63,7 +63,7 @@ test("a bed is opened with what was changed in the sheet, updated, and undone ce
   await page
     .getByText("2 changes made in the sheet are kept: Stone, quantity: 2.5; line “Remove old shrubs” added")
     .waitFor();
-  await button("Undo, back to what I was typing").click();
+  await button("Undo: back to my last bed").click();
   expect(await page.getByLabel("Bed name").inputValue()).toBe("Half typed");
   await button("Open this bed").click();
   await said("Front walk is open.");

@@ -96,9 +96,9 @@ describe("the practice workbook", () => {
     await write(second.page, "B40", "second");
     await second.page.waitForTimeout(KEPT_MS);
     await picture(second.page, "storage-second-tab");
-    await second.page.getByRole("button", { name: "Start afresh…" }).click();
-    const ask = second.page.getByRole("dialog", { name: "Start afresh?" });
-    await ask.getByRole("button", { name: "Start afresh" }).click();
+    await second.page.getByRole("button", { name: "Start over…" }).click();
+    const ask = second.page.getByRole("dialog", { name: "Start over?" });
+    await ask.getByRole("button", { name: "Start over" }).click();
     await second.page.getByText("Nothing was changed: the practice workbook is open in another tab").waitFor();
     await first.page.reload();
     await ready(first.page);
@@ -141,8 +141,8 @@ describe("the practice workbook", () => {
     await write(page, "B40", "now");
     await page.waitForTimeout(KEPT_MS);
     expect(await keptWork(writer)).toEqual({ from: "later" });
-    await page.getByRole("button", { name: "Start afresh…" }).click();
-    await page.getByRole("dialog", { name: "Start afresh?" }).getByRole("button", { name: "Start afresh" }).click();
+    await page.getByRole("button", { name: "Start over…" }).click();
+    await page.getByRole("dialog", { name: "Start over?" }).getByRole("button", { name: "Start over" }).click();
     await page.getByText("Nothing was changed: a later version of this page").waitFor();
     expect(await keptWork(writer)).toEqual({ from: "later" });
     expect(errors).toEqual([]);
@@ -160,9 +160,9 @@ describe("the practice workbook", () => {
     await write(page, "B40", "now");
     await page.waitForTimeout(KEPT_MS);
     expect(await keptWork(writer)).toEqual(work);
-    await page.getByRole("button", { name: "Start afresh…" }).click();
-    const ask = page.getByRole("dialog", { name: "Start afresh?" });
-    await Promise.all([page.waitForEvent("load"), ask.getByRole("button", { name: "Start afresh" }).click()]);
+    await page.getByRole("button", { name: "Start over…" }).click();
+    const ask = page.getByRole("dialog", { name: "Start over?" });
+    await Promise.all([page.waitForEvent("load"), ask.getByRole("button", { name: "Start over" }).click()]);
     await ready(page);
     await write(page, "B40", "kept again");
     await untilKept(page, "kept again");
@@ -187,8 +187,8 @@ describe("the practice workbook", () => {
     await page.getByText("This browser does not keep what you type").waitFor();
     await page.getByLabel("Bed name").fill("Front walk");
     await picture(page, "storage-none");
-    await page.getByRole("button", { name: "Job papers" }).click();
-    await page.getByRole("heading", { name: "Papers of a job" }).waitFor();
+    await page.getByRole("button", { name: "Job documents" }).click();
+    await page.getByRole("heading", { name: "Job documents" }).waitFor();
     expect(errors).toEqual([]);
   });
 });
@@ -209,12 +209,12 @@ describe("the pane", () => {
       const writer = await lightPage(context);
       await writer.evaluate((kept) => localStorage.setItem("Bedrow.form", kept), text);
       const { page, errors } = await open(context);
-      await page.getByText("What was typed here before is damaged and cannot be read. It was left alone.").waitFor();
+      await page.getByText("What was typed here before is damaged and can't be read. It wasn't changed.").waitFor();
       await page.getByLabel("Bed name").fill("Back border");
       const now = () => writer.evaluate(() => localStorage.getItem("Bedrow.form"));
       expect(await now()).toBe(text);
       await picture(page, "storage-damaged-form");
-      await page.getByRole("button", { name: "Throw the old away and keep this" }).click();
+      await page.getByRole("button", { name: "Discard the old and save this" }).click();
       await page.getByText("What was typed here before is damaged").waitFor({ state: "detached" });
       // Another tab's storage catches up in its own time.
       await expect.poll(async () => JSON.parse((await now())!)).toMatchObject({ kept: { name: "Back border" } });

@@ -54,17 +54,17 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     expect(Number(price)).toBeGreaterThan(100);
 
     await press(page, "Templates");
-    await page.getByText("It keeps no templates yet.").waitFor();
+    await page.getByText("No templates yet.").waitFor();
     await page.getByText("Front bed with sleeves").waitFor();
     expect(await findings(page)).toEqual([]);
     await picture(page, `templates-${scheme}-start`);
-    await press(page, "Save the estimate block");
+    await press(page, "Save the estimate");
     await page.getByText("Its formulas read nothing outside of it").waitFor();
     await page.getByLabel("Name", { exact: true }).fill("Front bed, our markups");
-    await page.getByLabel("Note for whoever opens it").fill("Pins at 62 percent");
+    await page.getByLabel("Note for the person who opens it").fill("Pins at 62 percent");
     expect(await findings(page)).toEqual([]);
     await picture(page, `templates-${scheme}-save`);
-    await press(page, "Keep in this workbook");
+    await press(page, "Save in this workbook");
     await page.getByText("is kept in this workbook, and is saved with it").waitFor();
     expect(await findings(page)).toEqual([]);
 
@@ -85,21 +85,21 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await page.getByText("“Front bed, our markups” stands on Estimate at M4").waitFor();
     expect((await values(page, "Estimate", "N5"))[0]![0]).toBeCloseTo(Number(price), 9);
     await picture(page, `templates-${scheme}-opened`);
-    await press(page, "Take back");
+    await press(page, "Undo");
     await page.getByText("The template Front bed, our markups was taken back").waitFor();
     expect(await values(page, "Estimate", "M4")).toEqual([[""]]);
 
     await press(page, "Delete Front bed, our markups");
     await page.getByText("Delete the template “Front bed, our markups” from this workbook?").waitFor();
     expect(await findings(page)).toEqual([]);
-    await press(page, "Keep it");
+    await press(page, "Keep");
     await press(page, "Rename Front bed, our markups");
     await page.getByLabel("New name for Front bed, our markups").fill("Front bed 62");
-    await press(page, "Rename it");
+    await press(page, "Rename");
     await page.getByText("is called “Front bed 62” now").waitFor();
     await press(page, "Delete Front bed 62");
-    await press(page, "Delete it");
-    await page.getByText("It keeps no templates yet.").waitFor();
+    await press(page, "Delete");
+    await page.getByText("No templates yet.").waitFor();
     expect(outside).toEqual([]);
     expect(errors).toEqual([]);
     await page.context().close();
@@ -111,10 +111,10 @@ test("cells that read outside are asked about, go to a file, and come back from 
   await press(page, "Templates");
   await select(page, "Jobs", "D4:N6");
   await press(page, "Save the selected cells");
-  await page.getByText("It reads outside of itself (2)").waitFor();
+  await page.getByText("It reads cells outside itself (2)").waitFor();
   await page.getByLabel("Name", { exact: true }).fill("Rows without lengths");
   await press(page, "Save to a file");
-  await page.getByText("Choose what becomes of Jobs!$C$5 first. Nothing was saved.").waitFor();
+  await page.getByText("Choose what to do with Jobs!$C$5 first. Nothing was saved.").waitFor();
   await page.getByLabel("Jobs!$C$5", { exact: true }).selectOption("ask");
   await page.getByLabel("Jobs!$C$6", { exact: true }).selectOption("value");
   expect(await findings(page)).toEqual([]);
@@ -129,7 +129,7 @@ test("cells that read outside are asked about, go to a file, and come back from 
   expect(text).not.toContain("Jobs!$C$6");
 
   const file = (content: string) => ({ name: "rows.json", mimeType: "application/json", buffer: Buffer.from(content) });
-  const chooser = page.getByLabel("File of a template (.json)");
+  const chooser = page.getByLabel("Template file (.json)");
   await chooser.setInputFiles(file(text));
   await page.getByRole("heading", { name: "Rows without lengths" }).waitFor();
   await select(page, "Estimate", "A4");
@@ -190,8 +190,8 @@ test("the office's templates come from its folder, a bad one is named, and a mis
   );
   await page.route("**/templates/gone.json", (route) => route.fulfill({ status: 404 }));
   await press(page, "Templates");
-  await page.getByText("bad.json cannot be opened. D7 calls INDIRECT, which hides what it reads.").waitFor();
-  await page.getByText("gone.json cannot be opened. The list names it, but there is no such file").waitFor();
+  await page.getByText("bad.json can't be opened. D7 calls INDIRECT, which hides what it reads.").waitFor();
+  await page.getByText("gone.json can't be opened. The list names it, but there is no such file").waitFor();
   expect(await findings(page)).toEqual([]);
   await picture(page, "templates-office");
   await press(page, "Look at Crew day sheet");

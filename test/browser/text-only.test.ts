@@ -66,8 +66,8 @@ test("hostile words show as words on every screen, and stand as words in every c
   await press(page, "Check the sheets");
   await press(page, "Check");
   await page.getByRole("heading", { name: "Not checked" }).waitFor();
-  await press(page, "Put the report on a sheet");
-  await page.getByText("The report stands on").waitFor();
+  await press(page, "Add the report as a sheet");
+  await page.getByText("Added the report as").waitFor();
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });
   await selectCells(page, "<b>Jobs<b>", "C5");
   await press(page, "Explain a cell");
@@ -79,8 +79,8 @@ test("hostile words show as words on every screen, and stand as words in every c
   await selectCells(page, "<b>Jobs<b>", "B5:B6");
   await press(page, "Save the selected cells");
   await page.getByLabel("Name", { exact: true }).fill(NAME);
-  await page.getByLabel("Note for whoever opens it").fill(FORMULA);
-  await press(page, "Keep in this workbook");
+  await page.getByLabel("Note for the person who opens it").fill(FORMULA);
+  await press(page, "Save in this workbook");
   await page.getByText("is kept in this workbook, and is saved with it").waitFor();
   await press(page, `Look at ${NAME}`);
   await page.getByRole("heading", { name: NAME }).waitFor();
@@ -88,9 +88,9 @@ test("hostile words show as words on every screen, and stand as words in every c
   await picture(page, "text-only-template");
 
   // The papers of a job by that name.
-  await press(page, "Job papers");
+  await press(page, "Job documents");
   await page.getByLabel("Job", { exact: true }).fill(NAME);
-  await page.getByLabel("Your office", { exact: true }).fill(FORMULA);
+  await page.getByLabel("Your company", { exact: true }).fill(FORMULA);
   await press(page, "Order");
   await page.getByText("On new sheets:").waitFor();
   const order = await page.evaluate(() =>

@@ -12,7 +12,7 @@ interface InContext {
  * stand-in has no need of them. Each is called on the stand-in's object, as its own methods are.
  */
 export const methodsOfTheLibrary: Readonly<Record<string, unknown>> = {
-  /** Comes before a large table of values is written in several parts. */
+  /** Comes before a large table of values uses several parts. */
   _ValidateArraySize(this: Range, rows: number, columns: number): void {
     this.context.find("Range.values", () => {
       const { rowCount, columnCount } = this.place;

@@ -107,7 +107,7 @@ describe("the drawing of a block", () => {
     await select("B8");
     host.grid.kept.set(DRAWINGS.key, "damaged");
     const add = vi.spyOn(host.grid.pictures, "add");
-    await expect(redrawSelectedBlock(draw)).rejects.toThrow("is damaged and cannot be read");
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow("is damaged and can't be read");
     expect(add).not.toHaveBeenCalled();
     expect(host.grid.kept.get(DRAWINGS.key)).toBe("damaged");
   });
@@ -134,7 +134,7 @@ describe("the drawing of a block", () => {
       for (const sync of [1, 2, 3, 4]) host.failAtSync(sync);
     });
     await expect(redrawSelectedBlock(draw)).rejects.toThrow(
-      /could not do this\. The bed is drawn all the same\. .* delete what lies below/,
+      /couldn't do this\. The bed was drawn\. .* delete the one underneath/,
     );
     expect(await shapes()).toHaveLength(1);
     expect(await selectedBlock()).toMatchObject({ drawing: "current" });
@@ -145,7 +145,7 @@ describe("the drawing of a block", () => {
     const sheetId = host.grid.sheets.list()[0]!.id;
     const all = { sheetId, row: 0, column: 0, rowCount: 200, columnCount: 12 };
     host.session.beforeSync(3, () => host.grid.cells.clear(all, "contents"));
-    await expect(redrawSelectedBlock(draw)).rejects.toThrow("The estimate was taken away at the same moment");
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow("The estimate was removed at the same time");
     expect(await shapes()).toEqual([]);
     expect(String(host.grid.kept.get(DRAWINGS.key) ?? "")).not.toContain("Front walk");
   });
@@ -153,7 +153,7 @@ describe("the drawing of a block", () => {
   test("needs a block to be selected", async () => {
     await select("L3");
     expect(await selectedBlock()).toBeUndefined();
-    await expect(redrawSelectedBlock(draw)).rejects.toThrow(/Select a cell of an estimate block/);
+    await expect(redrawSelectedBlock(draw)).rejects.toThrow(/Select a cell in an estimate/);
   });
 
   test.each([1, 2, 3].flatMap((sync) => [0, 1, 2, 5, 8].map((after) => [sync, after] as const)))(

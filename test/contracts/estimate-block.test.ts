@@ -190,12 +190,12 @@ describe("a block that somebody works with", () => {
 
   test("takes a markup typed over its line, says so, and counts it", async () => {
     const { value, type } = await insertRectangle(rectangle);
-    expect(value("stoneLine.remark")).toBe("example price");
+    expect(value("stoneLine.remark")).toBe("sample price");
     await type({ "stoneLine.markup": 0.5 });
-    expect(value("stoneLine.remark")).toBe("markup typed over. example price");
+    expect(value("stoneLine.remark")).toBe("markup typed over. sample price");
     expect(value("stoneLine.price")).toBeCloseTo(Number(value("stoneLine.cost")) * 1.5, 9);
     await type({ "fabric.quantity": 3 });
-    expect(value("fabric.remark")).toBe("quantity typed over. example price");
+    expect(value("fabric.remark")).toBe("quantity typed over. sample price");
     expect(value("fabric.cost")).toBe(3 * 64);
   });
 

@@ -295,10 +295,7 @@ describe("a file of another program", () => {
       "=TRANSPOSE({3,2,1})",
       undefined,
     ]);
-    expect(opened.lost).toEqual([
-      "1 link, whose text stays",
-      "1 cell with several fonts in its text, which becomes one",
-    ]);
+    expect(opened.lost).toEqual(["1 link, whose text stays", "1 cell with several fonts in its text, reduced to one"]);
     host.dispose();
   });
 
@@ -368,10 +365,10 @@ describe("a file of another program", () => {
       "the sheet “Diagram”, which has no cells",
       "the protection of the sheet “Jobs”",
       "1 comment",
-      "1 conditional format that has no like here",
-      "1 rule for what may be typed",
+      "1 conditional format that isn't supported here",
+      "1 data validation rule",
       "2 formulas that read another workbook or program, kept as the value last shown: Jobs!A1 and Jobs!A3",
-      "1 formula of an add-in that is not here, such as _xldudf_OTHER_SUM, which will show #NAME?: Jobs!A2",
+      "1 formula of an add-in that isn't here, such as _xldudf_OTHER_SUM, which will show #NAME?: Jobs!A2",
     ]);
     expect([host.formula("A1"), host.value("A1"), host.formula("A3"), host.value("A2")]).toEqual([
       undefined,
@@ -474,7 +471,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
     [
       "with two sheets of one name",
       { "xl/workbook.xml": (xml: string) => xml.replace(/<sheet [^>]*>/, (tag) => tag + tag.replace("Jobs", "JOBS")) },
-      "two sheets called “JOBS”",
+      "two sheets named “JOBS”",
     ],
     [
       "that is a strict workbook",
@@ -578,12 +575,12 @@ test("what add-ins keep comes along, or is told among what does not where it is 
   });
   const opened = await readFile(reader, file);
   expect(opened.book.custom?.settings).toEqual({});
-  expect(opened.lost).toEqual([expect.stringMatching(/what add-ins keep with the workbook, which is damaged/i)]);
+  expect(opened.lost).toEqual([expect.stringMatching(/add-in data, which is damaged/i)]);
 });
 
 test("a sheet whose name no file may hold is named before anything is made", async () => {
   const host = await createHost({ office: { sheets: [{ name: "Beds [old]", cells: {} }] } });
-  await expect(savedFile(host)).rejects.toThrow("A file cannot hold a sheet called “Beds [old]”");
+  await expect(savedFile(host)).rejects.toThrow("A file can't have a sheet named “Beds [old]”");
   host.dispose();
 });
 

@@ -89,8 +89,8 @@ describe("inserting a plan", () => {
   });
 
   test.each([
-    ["a filled cell", "A1", { what: "filled cells", where: "A1, B2" }],
-    ["a filled cell further down", "B1", { what: "filled cells", where: "B2" }],
+    ["a filled cell", "A1", { what: "cells with contents", where: "A1, B2" }],
+    ["a filled cell further down", "B1", { what: "cells with contents", where: "B2" }],
   ])("writes nothing over %s, and says where the nearest free place is", async (_, address, obstacle) => {
     await select(address);
     const before = await everything();
@@ -191,7 +191,7 @@ describe("taking back", () => {
     expect(await lastInsert()).toMatchObject({ title: "small plan" });
     expect(await undoLastInsert()).toEqual({ title: "small plan", where: "Jobs D4:E5" });
     expect(await everything()).toEqual(before);
-    await expect(undoLastInsert()).rejects.toThrow("There is nothing to take back.");
+    await expect(undoLastInsert()).rejects.toThrow("There's nothing to undo.");
   });
 
   test("refuses once somebody has typed into it, and names the cell", async () => {
@@ -207,7 +207,7 @@ describe("taking back", () => {
     await insertPlan(plan, { kind: "selection" });
     host.open.workbook.getSheetBySheetId(host.grid.sheets.list()[0]!.id)!.insertRows(0, 3);
     expect(await undoInsert()).toMatch(
-      / There was nothing in its cells any more\. If they were moved, they stand where they are now/,
+      / Its cells were already blank\. If they were moved, they stay where they are now/,
     );
     expect([host.value("D7"), host.value("E8")]).toEqual(["Heading", 10]);
   });
@@ -218,11 +218,11 @@ describe("taking back", () => {
     const before = await everything();
     host.failAtSync(3, 0, "AccessDenied");
     await expect(undoLastInsert()).rejects.toThrow(
-      "The sheet or the workbook is protected. Nothing was changed. Lift the protection",
+      "The sheet or the workbook is protected. Nothing was changed. Unprotect it",
     );
     expect(await everything()).toEqual(before);
     host.failAtSync(4, 2, "AccessDenied");
-    await expect(undoLastInsert()).rejects.toThrow(/may be taken back only in part.*once more to finish/);
+    await expect(undoLastInsert()).rejects.toThrow(/may be undone only in part.*again to finish/);
     expect(await undoLastInsert()).toMatchObject({ where: "Jobs D4:E5" });
   });
 
@@ -231,7 +231,7 @@ describe("taking back", () => {
     await insertPlan(plan, { kind: "selection" });
     await host.type({ D4: "", E4: "", D5: "", E5: "" });
     host.failAtSync(4, 3, "AccessDenied");
-    await expect(undoLastInsert()).rejects.toThrow(/may be taken back only in part/);
+    await expect(undoLastInsert()).rejects.toThrow(/may be undone only in part/);
   });
 
   test("is finished beside another of the same, which stays", async () => {

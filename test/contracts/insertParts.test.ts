@@ -253,7 +253,7 @@ describe("a plan with all parts", () => {
     await host.type({ "Jobs!B1": formula });
     const before = await everything();
     await expect(undoLastInsert()).rejects.toThrow(
-      "Formulas elsewhere read cells of the full plan (Jobs!B1) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.",
+      "Formulas elsewhere read cells of the full plan (Jobs!B1) and would show errors without them, so nothing was undone. Change or delete those formulas first, then undo again.",
     );
     expect(await everything()).toEqual(before);
     await host.type({ "Jobs!B1": "" });
@@ -288,9 +288,7 @@ describe("a plan with all parts", () => {
     const before = await everything();
     host.session.beforeSync(request, () => host.type({ "Jobs!E6": "31 (measured again)" }));
     if (request === 3) {
-      await expect(undoLastInsert()).rejects.toThrow(
-        "were changed or moved since the insert (E6), so nothing was taken back",
-      );
+      await expect(undoLastInsert()).rejects.toThrow("were changed or moved since (E6), so nothing was undone");
       await host.type({ "Jobs!E6": 38 });
       expect(await everything()).toEqual(before);
     } else {
@@ -312,7 +310,7 @@ describe("a plan with all parts", () => {
       );
     };
     host.session.beforeSync(3, move);
-    await expect(undoLastInsert()).rejects.toThrow("were changed or moved since the insert");
+    await expect(undoLastInsert()).rejects.toThrow("were changed or moved since");
     expect(host.values("Jobs!D6:F9").flat()).toEqual(expect.arrayContaining(["Rates", "Item", "Stone", "Twice"]));
   });
 
@@ -321,7 +319,7 @@ describe("a plan with all parts", () => {
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     host.session.beforeSync(3, () => host.type({ "Rates!A60": "mine" }));
     await expect(undoLastInsert()).rejects.toThrow(
-      "Somebody else has just put something onto the sheet “Rates”, so it stays.",
+      "Someone else just added something to the sheet “Rates”, so it stays.",
     );
     expect([host.value("Rates!A60"), host.value("Rates!A1")]).toEqual(["mine", "Rates"]);
   });

@@ -65,7 +65,7 @@ const everything = () =>
     return [range.formulas, range.numberFormat, range.valueTypes, looks.value, widths] as const;
   });
 
-describe("filled cells of a list", () => {
+describe("cells with contents of a list", () => {
   test("are left as they are, and shown before and after", async () => {
     const { fit, filling } = await proposed();
     expect(filling.columns.map(({ role, written, same, clashes }) => [role, written, same, clashes])).toEqual([
@@ -125,7 +125,7 @@ describe("filled cells of a list", () => {
     const { fit, filling } = await proposed(WRITE_OVER);
     const written = await writeRows(fit, filling.changes);
     await host.type({ H5: 1.2 });
-    await expect(undoChanges(written)).rejects.toThrow(/List!H5 has changed/);
+    await expect(undoChanges(written)).rejects.toThrow(/List!H5 was changed/);
     expect([host.value("H5"), host.value("I2")]).toEqual([1.2, 80]);
   });
 
@@ -192,11 +192,11 @@ describe("a write into a list", () => {
     ["a measurement", { D3: 5 }, "D3"],
     ["a cell that was blank", { I2: "mine" }, "I2"],
     ["the cell to be written", { H2: 1 }, "H2"],
-  ])("is refused where %s has changed in the meantime", async (_, typed, address) => {
+  ])("is refused where %s was changed meanwhile", async (_, typed, address) => {
     const { fit, filling } = await proposed();
     await host.type(typed);
     const before = await everything();
-    await expect(writeRows(fit, filling.changes)).rejects.toThrow(`List!${address} has changed in the meantime`);
+    await expect(writeRows(fit, filling.changes)).rejects.toThrow(`List!${address} was changed meanwhile`);
     expect(await everything()).toEqual(before);
   });
 
@@ -224,14 +224,14 @@ describe("a write into a list", () => {
     });
     const { filling } = await proposed();
     expect(filling.beds.filter(({ hidden }) => hidden).map(({ row }) => row)).toEqual([2]);
-    expect(filling.assumes).toContain("1 of the rows is hidden or filtered away, and filled, too.");
+    expect(filling.assumes).toContain("1 of the rows is hidden or filtered, and filled in too.");
     expect(filling.changes.some(({ row, column }) => row === 2 && column === 8)).toBe(true);
   });
 
-  test("skips rows in which merged cells stand in the way", async () => {
+  test("skips rows in which merged cells are in the way", async () => {
     await onSheet((sheet) => sheet.getRange("H5:I5").merge());
     const { filling } = await proposed(WRITE_OVER);
-    expect(filling.skipped.find(({ row }) => row === 4)?.why).toBe("merged cells stand in the way");
+    expect(filling.skipped.find(({ row }) => row === 4)?.why).toBe("merged cells are in the way");
     expect(filling.changes.every(({ row }) => row !== 4)).toBe(true);
   });
 
@@ -267,7 +267,7 @@ test("a list down to the last row and across to the last column is filled, and n
   expect(host.values("XFD1048575:XFD1048576")).toEqual([[80], [40]]);
   expect(fillOf(fit, { results: ["area", "pins"] })).toMatchObject({
     changes: [],
-    troubles: ["The sheet has no room for new columns."],
+    troubles: ["There's no room for new columns on this sheet."],
   });
 });
 
@@ -426,7 +426,7 @@ describe("a new list", () => {
   test("at the last row of the sheet is refused in words", async () => {
     await onSheet((sheet) => sheet.getRange("A1048576").select());
     await expect(insertPlan((at) => newList(options, at), { kind: "selection" })).rejects.toThrow(
-      /does not fit on the sheet/,
+      /doesn't fit on the sheet/,
     );
   });
 });

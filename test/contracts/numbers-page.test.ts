@@ -196,7 +196,7 @@ describe("the page of what the numbers rest on", () => {
     expect(MOST_OF_ROLL).toBe(1 / 3);
   });
 
-  test("has a row for each stone, soil, choice, example price, holiday, caution and starting value", () => {
+  test("has a row for each stone, soil, choice, sample price, holiday, caution and starting value", () => {
     for (const { name, source, sure } of [...STONES, ...SOILS])
       expect(hasRow(name, source, HOW_SURE[sure]), name).toBe(true);
     for (const { name, fills } of [...stoneChoices, ...borderChoices, ...fabricChoices]) {

@@ -273,7 +273,7 @@ describe("undo", () => {
     const { written } = await load(file);
     await typeRates(host, sheet, { Rate_waste: 0.2 });
     const before = snapshotOf(host);
-    await expect(undoOffice(written)).rejects.toThrow(`${sheet}!${rateAddress("Rate_waste")} has changed`);
+    await expect(undoOffice(written)).rejects.toThrow(`${sheet}!${rateAddress("Rate_waste")} was changed`);
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 });
@@ -318,8 +318,8 @@ describe("a workbook says which office settings it uses", () => {
     });
     const before = snapshotOf(host);
     const plan = planLoad(file, await readOfficeWorkbook());
-    expect(plan.notes).toEqual([expect.stringMatching(/later version/i)]);
-    await expect(writeOffice(plan.writes)).rejects.toThrow(/later version/);
+    expect(plan.notes).toEqual([expect.stringMatching(/newer version/i)]);
+    await expect(writeOffice(plan.writes)).rejects.toThrow(/newer version/);
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 

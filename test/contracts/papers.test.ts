@@ -109,7 +109,7 @@ describe("the papers of a job", () => {
       return lines.map((row) => row[1]).join(" ");
     };
     for (const [label, ...said] of [
-      ["Notice and marks", "Buried lines: Call 811", "Private lines", "are not marked"],
+      ["Notice and marks", "Buried lines: Call 811", "Private lines", "aren't marked"],
       ["Scrape and load", "Buried lines: see at “Notice and marks”", "Trailers and trucks: "],
       ["Level, and tamp low spots", "Water: "],
       [
@@ -117,7 +117,7 @@ describe("the papers of a job", () => {
         "Buried lines: see at “Notice and marks”",
         "Dust, where stone is cut: see at “Wheelbarrow and spread stone”",
       ],
-      ["Wheelbarrow and spread stone", "Dust: Crushed stone", "Lifting: ", "Meters and vents: "],
+      ["Wheelbarrow and spread stone", "Dust: Crushing or cutting stone", "Lifting: ", "Meters and vents: "],
     ] as const)
       for (const words of said) expect(under(label), label).toContain(words);
     for (const { text } of cautions)

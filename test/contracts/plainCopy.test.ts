@@ -129,8 +129,8 @@ describe("what is copied", () => {
   });
 
   test.each<[What, string, string, RegExp]>([
-    ["cells", "Jobs", "H20:J30", /Nothing stands in the selected cells/],
-    ["block", "Jobs", "B4", /Select a cell of an estimate block/],
+    ["cells", "Jobs", "H20:J30", /The selected cells are blank/],
+    ["block", "Jobs", "B4", /Select a cell in an estimate/],
   ])("where there is nothing to copy (%s), it says what to do", async (what, sheet, address, words) => {
     await select(sheet, address);
     await expect(readSource(what)).rejects.toThrow(words);
@@ -191,7 +191,7 @@ describe("where it goes", () => {
     await select("Jobs", "B3:D6");
     const before = await everything();
     const written = await writeCopy(await readSource("cells"), "formulas", at("Jobs", 4, 3));
-    expect(written).toMatchObject({ done: false, inTheWay: { obstacles: [{ what: "filled cells" }] } });
+    expect(written).toMatchObject({ done: false, inTheWay: { obstacles: [{ what: "cells with contents" }] } });
     expect(await everything()).toEqual(before);
   });
 
@@ -223,7 +223,7 @@ describe("where it goes", () => {
     await select("Jobs", "B3:D6");
     const before = await everything();
     await expect(openCopy(await readSource("cells"), "formulas")).rejects.toThrow(
-      /did not open a new workbook\. Nothing was changed/,
+      /didn't open a new workbook\. Nothing was changed/,
     );
     expect(await everything()).toEqual(before);
   });

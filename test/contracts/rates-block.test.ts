@@ -54,10 +54,10 @@ describe("a block in a workbook with rates", () => {
 
   test("says which prices are examples, and that it uses any, only while it does", async () => {
     const block = await insertBlock(host, await formWithRates());
-    expect(block.value("fabric.remark")).toBe("example price");
-    expect(block.value("scrape.remark")).toBe("example price");
-    expect(block.value("overhead.note")).toBe("example; not marked up");
-    expect(block.value("headWords")).toBe("uses example prices until the office types its own");
+    expect(block.value("fabric.remark")).toBe("sample price");
+    expect(block.value("scrape.remark")).toBe("sample price");
+    expect(block.value("overhead.note")).toBe("sample; not marked up");
+    expect(block.value("headWords")).toBe("sample prices: set your own in Rates");
     await during("Rate_fabric_roll", 71, () => expect(block.value("fabric.remark")).toBe(""));
     await during("Whose_fabric_roll", "own", () => expect(block.value("fabric.remark")).toBe(""));
 
@@ -67,7 +67,7 @@ describe("a block in a workbook with rates", () => {
     await host.type(own);
     expect(block.value("headWords")).toBe("");
     await host.type(formulas);
-    expect(block.value("headWords")).toBe("uses example prices until the office types its own");
+    expect(block.value("headWords")).toBe("sample prices: set your own in Rates");
   });
 
   test("takes the price of its stone, and of any other for one that is not listed, and says so", async () => {
@@ -75,7 +75,7 @@ describe("a block in a workbook with rates", () => {
     expect(block.value("stoneLine.unitCost")).toBe(48);
     await block.type("stone", "crushed marble");
     expect(block.value("stoneLine.unitCost")).toBe(62);
-    expect(block.value("stoneLine.remark")).toBe("example price, any other stone");
+    expect(block.value("stoneLine.remark")).toBe("sample price, any other stone");
     // A kind of the office's own, below those that are there from the start, with its weight.
     const row = Number(rateAddress("Rate_stone_kinds").slice(1)) + 5;
     await host.type({ [`${sheet}!A${row}`]: "canyon blend", [`${sheet}!B${row}`]: 88, [`${sheet}!F${row}`]: 1.42 });
@@ -92,7 +92,7 @@ describe("a block in a workbook with rates", () => {
   });
 
   describe("and a rate that is damaged", () => {
-    const no = "No price: a rate is missing or damaged; its row says why.";
+    const no = "No price: a rate is missing or damaged. See its row.";
     const words: Readonly<Record<string, RegExp>> = { "": /blank/, "ask Dale": /text|length/, "-3": /0|whole|%/ };
 
     // What the price before tax does not rest on.
@@ -124,15 +124,15 @@ describe("a block in a workbook with rates", () => {
     });
 
     test.each([
-      ["Rate_fabric_roll", "=1/0", "rate is missing or in error"],
-      ["Rate_fabric_roll", true, "rate is text, no number"],
-      ["Rate_fabric_roll", "'64", "rate is text, no number"],
+      ["Rate_fabric_roll", "=1/0", "rate is missing or has an error"],
+      ["Rate_fabric_roll", true, "rate is text, not a number"],
+      ["Rate_fabric_roll", "'64", "rate is text, not a number"],
       ["Rate_edging_feet", 0, "rate is 0 or less"],
-      ["Rate_pins_per_box", 2.5, "rate is no whole number over 0"],
+      ["Rate_pins_per_box", 2.5, "rate isn't a whole number over 0"],
       ["Rate_markup_labor", 35, "rate is not 0% to 200%"],
       ["Rate_waste", 1, "rate is not 0% to under 100%"],
       ["Rate_roll_width", 0, "rate is 0 or less"],
-      ["Rate_roll_width", "6 foots", "rate is no length"],
+      ["Rate_roll_width", "6 foots", "rate isn't a length"],
     ])("%s as %j: %s", async (name, damage, said) => {
       const key = rateKeys.find((one) => rateNames[one] === name)!;
       await during(name, damage as string, async () => {
@@ -207,7 +207,7 @@ describe("a block whose rates are gone", () => {
     await removeName("Rate_fabric_roll");
     const block = await insertBlock(host, form);
     expect(block.value("fabric.unitCost")).toBe("no rate");
-    expect(block.value("fabric.remark")).toBe("rate is missing or in error");
+    expect(block.value("fabric.remark")).toBe("rate is missing or has an error");
     expect(block.value("price")).toBe("#VALUE!");
     const { byField } = (await readRates())!.rates;
     expect(byField.rollCost.problem).toMatch(/no cell is named Rate_fabric_roll/);

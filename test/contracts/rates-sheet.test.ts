@@ -30,8 +30,8 @@ describe("the sheet of rates", () => {
       expect(found.rates.byField[key].problem, key).toBeUndefined();
       expect(textOf(form, key), key).toBe(fields[key].initial);
     }
-    expect(host.value(`Rates!${rateAddress("Whose_fabric_roll")}`)).toBe("example");
-    expect(host.value(`Rates!${rateAddress("Whose_stone_kinds")}`)).toBe("example");
+    expect(host.value(`Rates!${rateAddress("Whose_fabric_roll")}`)).toBe("sample");
+    expect(host.value(`Rates!${rateAddress("Whose_stone_kinds")}`)).toBe("sample");
     expect(found.rates.byField.rollCost).toMatchObject({ isExample: true });
     // A size is no price; nobody is asked to prove that theirs is their own.
     expect(found.rates.byField.rollWidth).toMatchObject({ isExample: false });
@@ -83,10 +83,10 @@ describe("the sheet of rates", () => {
       Rate_pins_per_box: 2.5,
     });
     const said = (name: string) => host.value(`Rates!D${rateAddress(name).replace(/\D/g, "")}`);
-    expect(said("Rate_fabric_roll")).toBe("rate is text, no number");
+    expect(said("Rate_fabric_roll")).toBe("rate is text, not a number");
     expect(said("Rate_waste")).toBe("rate is not 0% to under 100%");
-    expect(said("Rate_roll_width")).toBe("rate is no length");
-    expect(said("Rate_pins_per_box")).toBe("rate is no whole number over 0");
+    expect(said("Rate_roll_width")).toBe("rate isn't a length");
+    expect(said("Rate_pins_per_box")).toBe("rate isn't a whole number over 0");
   });
 });
 

@@ -113,10 +113,10 @@ describe("reading a region", () => {
 
   test("says what to do where there is nothing, or too much", async () => {
     await expect(readRegion({ kind: "sheet", sheetId: "Blank" })).rejects.toThrow(
-      /Nothing stands on the sheet “Blank”/,
+      /The sheet “Blank” has nothing on it/,
     );
     await onSheet((sheet) => sheet.getRange("J20:K21").select());
-    await expect(readRegion({ kind: "selection" })).rejects.toThrow(/Nothing stands in the selected cells/);
+    await expect(readRegion({ kind: "selection" })).rejects.toThrow(/The selected cells are blank/);
     const area = { row: 0, column: 0, rows: 50_001, columns: 1 };
     await expect(readRegion({ kind: "area", sheetId: "Front walk", area })).rejects.toThrow(/more than 50,000 cells/);
   });

@@ -95,7 +95,7 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
     await insertBed();
   });
 
-  test("of a later version is left alone, also where the person would start anew", async () => {
+  test("of a later version isn't changed, also where the person would start anew", async () => {
     await put(key, later);
     for (const startOver of [false, true]) {
       const refusal = await change(startOver).then(
@@ -104,13 +104,15 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
       );
       expect(refusal).toBeInstanceOf(KeptFailure);
       expect(refusal).toMatchObject({ canStartOver: false });
-      expect(String(refusal)).toMatch(/A later version of this add-in .* left alone.*[Uu]se that version/s);
+      expect(String(refusal)).toMatch(
+        /A newer version of this add-in .* (wasn't|weren't) changed.*[Uu]se that version/s,
+      );
     }
     expect(await setting(key)).toBe(later);
   });
 
   test.each(["{half", "[1", '"text"', '{"version":1,"kept":{"a":1}}'])(
-    "damaged as %s is left alone, until the person does the same once more",
+    "damaged as %s isn't changed, until the person does the same once more",
     async (text) => {
       await put(key, text);
       await expect(change(false)).rejects.toMatchObject({
@@ -133,7 +135,7 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
   });
 });
 
-test("entries of a list that cannot be read stay beside those that can", async () => {
+test("entries of a list that can't be read stay beside those that can", async () => {
   const odd = { key: 7, from: "somebody" };
   await put("Bedrow.dismissals", JSON.stringify([dismissal("a"), odd]));
   await changeDismissals((there) => [...there, dismissal("b")], false);
@@ -141,11 +143,11 @@ test("entries of a list that cannot be read stay beside those that can", async (
   expect(await setting("Bedrow.dismissals")).toContain(JSON.stringify(odd));
 });
 
-test("what cannot be told of what was let be is said with the findings, which all show", async () => {
+test("what can't be read of what was ignored is said with the findings, which all show", async () => {
   await put("Bedrow.dismissals", "{half");
   expect((await readForCheck()).known).toEqual({
     dismissals: [],
-    why: expect.stringMatching(/^The list of findings that were let be .* is damaged .* All findings show\.$/),
+    why: expect.stringMatching(/^The list of ignored findings .* is damaged .* All findings are shown\.$/),
   });
 });
 
@@ -153,9 +155,9 @@ describe("the note of the last insert", () => {
   test("of a later version, or damaged, is offered, and takes nothing back but says why", async () => {
     await put("Bedrow.lastInsert", '{"version":2,"kept":{}}');
     expect(await lastInsert()).toMatchObject({ title: "what was inserted last" });
-    await expect(undoLastInsert()).rejects.toThrow(/by a later version of this add-in/);
+    await expect(undoLastInsert()).rejects.toThrow(/by a newer version of this add-in/);
     await put("Bedrow.lastInsert", "{half");
-    await expect(undoLastInsert()).rejects.toThrow(/is damaged and cannot be read, so nothing was taken back/);
+    await expect(undoLastInsert()).rejects.toThrow(/record of the last insert is damaged, so nothing was undone/);
     expect(await setting("Bedrow.lastInsert")).toBe("{half");
   });
 

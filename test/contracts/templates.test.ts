@@ -243,10 +243,8 @@ describe("from a sheet to a file to another workbook", () => {
     });
     await select("Jobs", "B3:E7");
     const { template, told } = await saveAs("Two beds", "cells");
-    expect(told.join("\n")).toMatch(
-      /C4 has a number format that hides what stands in it \(;;;\); in the template it shows/,
-    );
-    expect(told.join("\n")).toMatch(/E4 has letters that do not show on their ground/);
+    expect(told.join("\n")).toMatch(/C4 has a number format that hides its contents \(;;;\); in the template it shows/);
+    expect(told.join("\n")).toMatch(/E4 has text that doesn't show on its fill/);
     expect(template.merged).toEqual(["A5:B5"]);
     await writeTemplate(template, noAnswers, at("Room", 0, 0));
     const read = await Excel.run(async (context) => {
@@ -329,7 +327,7 @@ describe("from a sheet to a file to another workbook", () => {
   });
 });
 
-describe("where it cannot be done, it says why", () => {
+describe("where it can't be done, it says why", () => {
   test("cells with a function that a template may not call are named as they stand on the sheet", async () => {
     await host.type({ "Jobs!F4": `=INDIRECT("B4")` });
     await select("Jobs", "B3:F6");
@@ -345,17 +343,17 @@ describe("where it cannot be done, it says why", () => {
     const faultsFor = (name: string, note = "") => templateOfCells(read, new Map(), { name, note, by: "" }, DAY).faults;
     expect(faultsFor("a".repeat(81))).toEqual(["Its name is longer than 80 characters."]);
     expect(faultsFor("a", "b".repeat(1001))).toEqual(["Its note is longer than 1000 characters."]);
-    expect(faultsFor("a\u202E")).toEqual(["Its name has a character that does not show (U+202E)."]);
+    expect(faultsFor("a\u202E")).toEqual(["Its name has a hidden character (U+202E)."]);
     for (let row = 10; row < 50; row += 1) await host.type({ [`Jobs!B${row}`]: "x".repeat(30_000) });
     await select("Jobs", "B3:B50");
     const large = templateOfCells(await readToSave("cells"), new Map(), { name: "a", note: "", by: "" }, DAY);
-    expect(large.faults.join(" ")).toMatch(/^It would take 1,2\d\d,\d{3} characters, and 1,000,000 are the most\.$/);
+    expect(large.faults.join(" ")).toMatch(/^It would have 1,2\d\d,\d{3} characters; the limit is 1,000,000\.$/);
   });
 
   test("what was not answered is not kept silently", async () => {
     await select("Jobs", "B3:E6");
     const { faults } = templateOfCells(await readToSave("cells"), new Map(), { name: "a", note: "", by: "" }, DAY);
-    expect(faults.join(" ")).toMatch(/reads Rates!\$B\$1, which the template does not list/);
+    expect(faults.join(" ")).toMatch(/reads Rates!\$B\$1, which the template doesn't list/);
   });
 
   test("too large a region is refused in words", async () => {
@@ -368,9 +366,9 @@ describe("where it cannot be done, it says why", () => {
 
   test("blank cells, and a cell of no block, are told", async () => {
     await select("Jobs", "G9:H12");
-    await expect(readToSave("cells")).rejects.toThrow(/Nothing stands in the selected cells/);
+    await expect(readToSave("cells")).rejects.toThrow(/The selected cells are blank/);
     await select("Jobs", "C4");
-    await expect(readToSave("block")).rejects.toThrow(/Select a cell of an estimate block/);
+    await expect(readToSave("block")).rejects.toThrow(/Select a cell in an estimate/);
   });
 
   test("a template is never written over anything", async () => {
@@ -405,16 +403,22 @@ describe("kept in the workbook", () => {
 
   test("a name is taken once", async () => {
     await changeKeptTemplates(add(await aTemplate("Two beds")));
-    await expect(changeKeptTemplates(add(await aTemplate("two BEDS")))).rejects.toThrow(/keeps a template “two BEDS”/);
+    await expect(changeKeptTemplates(add(await aTemplate("two BEDS")))).rejects.toThrow(
+      /already has a template “two BEDS”/,
+    );
     await changeKeptTemplates(add(await aTemplate("two BEDS"), true));
     expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["two BEDS"]);
   });
 
   test.each([
-    ["of a later version", `{"format":"bedrow-templates","version":2,"templates":[]}`, /A later version .* left alone/],
-    ["damaged", `{"format":"bedrow-templ`, /is damaged and cannot be read\. It was left alone/],
-    ["something else", `[1]`, /is damaged/],
-  ])("what is %s is told, and left alone", async (_, text, words) => {
+    [
+      "of a later version",
+      `{"format":"bedrow-templates","version":2,"templates":[]}`,
+      /A newer version .* weren't changed/,
+    ],
+    ["damaged", `{"format":"bedrow-templ`, /are damaged and can't be read\. They weren't changed/],
+    ["something else", `[1]`, /are damaged/],
+  ])("what is %s is told, and isn't changed", async (_, text, words) => {
     const template = await aTemplate("Two beds");
     await Excel.run(async (context) => {
       context.workbook.settings.add("Bedrow.templates", text);
@@ -426,7 +430,7 @@ describe("kept in the workbook", () => {
     expect(await everything()).toEqual(before);
   });
 
-  test("one that cannot be read says why, and stays beside the others until it is deleted", async () => {
+  test("one that can't be read says why, and stays beside the others until it is deleted", async () => {
     const template = await aTemplate("Two beds");
     const later = { ...template, name: "From later", version: 7 };
     const text = keptText([{ name: "From later", content: later }]);
@@ -437,7 +441,7 @@ describe("kept in the workbook", () => {
     await changeKeptTemplates(add(template));
     const kept = await readKeptTemplates();
     expect(kept[0]).toMatchObject({ name: "From later", content: later });
-    expect(kept[0]?.why?.[0]).toMatch(/A later version of this add-in wrote it/);
+    expect(kept[0]?.why?.[0]).toMatch(/A newer version of this add-in wrote it/);
     await changeKeptTemplates((all) => withoutTemplate(all, kept[0]!));
     expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["Two beds"]);
   });

@@ -139,7 +139,7 @@ describe("errors and text that reads as one are told apart", () => {
     host.session.beforeSync(2, () => host.type({ C1: "#DIV/0!", C2: "'#N/A" }));
     const sheetId = host.grid.sheets.list()[0]!.id;
     const inserting = insertPlan(() => plan, { kind: "cell", sheetId, at: { row: 0, column: 2 } });
-    await expect(inserting).rejects.toThrow("at the same moment");
+    await expect(inserting).rejects.toThrow("at the same time");
     expect(there()).toEqual(AS_THEY_WERE);
   });
 });

@@ -227,7 +227,7 @@ describe("an update", () => {
     const opened = await open();
     const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
     await host.type({ [cellOf("Length")]: "24" });
-    await expect(writeUpdate(preview, [])).rejects.toThrow(/has changed in the meantime, so nothing was written/);
+    await expect(writeUpdate(preview, [])).rejects.toThrow(/was changed meanwhile, so nothing was written/);
     expect(host.value(cellOf("Width"))).toBe(5);
   });
 

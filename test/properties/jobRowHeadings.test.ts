@@ -26,7 +26,7 @@ describe("headings that can be read several ways are asked about, and nothing is
     ]);
     const filling = fillOf(fit, { results: ["area"] });
     expect(filling.changes).toEqual([]);
-    expect(filling.troubles).toEqual(["Area is left out: no column of widths is known."]);
+    expect(filling.troubles).toEqual(["Area left out: no column for widths."]);
     // Once the estimator has said which, the formula reads that one.
     const said = fillOf(fit, { results: ["area"], corrections: new Map([[3, { role: "width", unit: "in" }]]) });
     expect(said.changes.map(({ after }) => after)).toEqual(["=BED.AREA_RECTANGLE(B2,D2/12)"]);
@@ -35,7 +35,7 @@ describe("headings that can be read several ways are asked about, and nothing is
   test.each([
     ["a depth of 65 without a unit", ["Bed", "Length, ft", "Width, ft", "Depth"], ["a", 20, 4, 65], "which unit"],
     ["lengths of 6,000 without a unit", ["Bed", "Length", "Width, ft", "Area"], ["a", 6000, 4, ""], "which unit"],
-    ["lengths that are none", ["Bed", "Length", "Width, ft", "Area"], ["a", "long", 4, ""], "no length"],
+    ["lengths that are none", ["Bed", "Length", "Width, ft", "Area"], ["a", "long", 4, ""], "a length"],
     ["tons or tonnes", ["Bed", "Length, m", "Width, m", "Stone (t)"], ["a", 6, 1, ""], "metric tonnes"],
     ["numbers for a kind of stone", ["Bed", "Length, ft", "Width, ft", "Stone"], ["a", 20, 4, 3], "may be"],
   ])("%s", (_, headings, row, why) => {

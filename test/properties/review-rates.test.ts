@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
-import { EXAMPLE } from "../../src/quantities/bed/rates";
+import { SAMPLE } from "../../src/quantities/bed/rates";
 import { reviewAtOnce } from "../../src/review/review";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import type { Plan } from "../../src/sheets/plan";
@@ -48,7 +48,7 @@ const beds: BedForm[] = [
 /** The sheet of an office that has typed its own over every price, or nothing yet. */
 function rateRows(isOwn: boolean): (string | number)[][] {
   return ratesPlan.formulas.map((cells) => {
-    const isPriced = String(cells[3]).includes(`"${EXAMPLE}"`) && typeof cells[1] === "number";
+    const isPriced = String(cells[3]).includes(`"${SAMPLE}"`) && typeof cells[1] === "number";
     return cells.map((cell, column) => (isOwn && isPriced && column === 1 ? Number(cell) * 1.1 : cell));
   });
 }
@@ -70,7 +70,7 @@ function formatsOf({ formats }: Plan): Record<string, string> {
 test("examples are asked about once, on the sheet of rates", () => {
   const findings = check(false);
   expect(findings.map(({ rule, where }) => `${rule} ${where.split("!")[0]}`)).toEqual(["example-rate Rates"]);
-  expect(findings[0]!.seen).toMatch(/B7 \(.*\) is marked “example”, and is in use/);
+  expect(findings[0]!.seen).toMatch(/B7 \(.*\) is marked “sample”, and is in use/);
 });
 
 test("an office that has typed its own is not asked, also where an estimate keeps prices of its own", () => {
@@ -87,5 +87,5 @@ test("in a workbook without rates the lines themselves are asked about", () => {
   const sheets = [{ name: "Bed", rows: plan.formulas, formats: formatsOf(plan) }];
   const { findings } = reviewAtOnce(factsOf({ sheets }), knowledge, { call: callFunction });
   expect([...new Set(findings.map(({ rule }) => rule))]).toEqual(["example-rate"]);
-  expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “example price”, and is in use/);
+  expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “sample price”, and is in use/);
 });

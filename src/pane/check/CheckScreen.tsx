@@ -23,8 +23,8 @@ export function CheckScreen() {
         <h1>Check the sheets</h1>
       </header>
       <p class="below">
-        Finds slips of the keys and things that do not fit a stone bed. Nothing is changed by itself, and what was not
-        looked at stands at the end.
+        Finds typing errors and numbers that don't fit a stone bed. Nothing changes until you say so. What wasn't
+        checked is listed at the end.
       </p>
       <Select
         label="What to check"
@@ -38,15 +38,15 @@ export function CheckScreen() {
         </Button>
         {progress && <Button onPress={check.stop}>Stop</Button>}
         <Button off={!check.canUndo} title={check.canUndo} onPress={() => void check.undo()}>
-          Take the fix back
+          Undo the fix
         </Button>
         <Button off={!found} onPress={() => void check.report()}>
-          Put the report on a sheet
+          Add the report as a sheet
         </Button>
       </p>
       {progress && (
         <p>
-          <progress value={progress.done} aria-label="How far the check has come" /> <span>{progress.what}</span>
+          <progress value={progress.done} aria-label="Check progress" /> <span>{progress.what}</span>
         </p>
       )}
       <StatusMessage status={saidOf(check)} />
@@ -60,7 +60,7 @@ export function CheckScreen() {
       ))}
       {sorted && sorted.dismissed.length > 0 && (
         <details>
-          <summary>Dismissed ({sorted.dismissed.length})</summary>
+          <summary>Ignored ({sorted.dismissed.length})</summary>
           <ul>
             {sorted.dismissed.map(({ finding, dismissal }) => (
               <li key={finding.key}>
@@ -73,7 +73,7 @@ export function CheckScreen() {
       )}
       {found && (
         <section aria-labelledby="unchecked-heading">
-          <h2 id="unchecked-heading">Not looked at</h2>
+          <h2 id="unchecked-heading">Not checked</h2>
           <ul>
             {found.unchecked.map(({ what, where, why }) => (
               <li key={what + where}>

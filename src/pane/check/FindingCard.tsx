@@ -42,19 +42,19 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
       {fix && <Fix fix={fix} onFix={onFix} />}
       {reason === undefined ? (
         <p class="row">
-          <Button onPress={() => setReason("")}>Let it be…</Button>
+          <Button onPress={() => setReason("")}>Ignore…</Button>
         </p>
       ) : (
         <form class="row" onKeyDown={onEscape(() => setReason(undefined), false)} onSubmit={letBe}>
           <TextField
-            label="Why it may stay"
+            label="Reason"
             value={reason}
             placeholder="such as agreed with the customer"
             onType={setReason}
             takesOver
           />
           <Button off={reason.trim() === ""} onPress={() => onDismiss(reason)}>
-            Let it be
+            Ignore
           </Button>
           <Button onPress={() => setReason(undefined)}>Cancel</Button>
         </form>
@@ -66,7 +66,7 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
 function Fix({ fix, onFix }: { fix: readonly Change[]; onFix: () => void }) {
   return (
     <details>
-      <summary>A safe fix</summary>
+      <summary>Suggested fix</summary>
       <table>
         <thead>
           <tr>
@@ -90,7 +90,7 @@ function Fix({ fix, onFix }: { fix: readonly Change[]; onFix: () => void }) {
       {fix.length > MOST_SHOWN && <p class="below">and {fix.length - MOST_SHOWN} more cells.</p>}
       <p class="row">
         <Button main onPress={onFix}>
-          Write the fix
+          Fix
         </Button>
       </p>
     </details>

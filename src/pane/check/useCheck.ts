@@ -45,7 +45,7 @@ export function useCheck() {
       const steps = review(read.facts, KNOWLEDGE, { scope: scopeOf(read, scope), call: callFunction });
       const result = await runInSlices(steps, { onProgress: setProgress, signal: stop.current.signal });
       setFound(result);
-      return result ? known.why : "Stopped. Nothing is shown, since half a check would look like a whole one.";
+      return result ? known.why : "Stopped. Nothing is shown, because a partial check would look complete.";
     });
 
   const keep = (change: (dismissals: readonly Dismissal[]) => readonly Dismissal[], text: string) =>
@@ -68,14 +68,14 @@ export function useCheck() {
     check,
     stop: () => stop.current?.abort(),
     dismiss: (finding: Finding, reason: string) =>
-      keep((others) => [...others, dismiss(finding, reason, today())], `Dismissed: ${finding.title}.`),
+      keep((others) => [...others, dismiss(finding, reason, today())], `Ignored: ${finding.title}.`),
     bringBack: ({ key, title }: Dismissal) =>
-      keep((others) => others.filter((other) => other.key !== key), `Shown again: ${title}.`),
+      keep((others) => others.filter((other) => other.key !== key), `No longer ignored: ${title}.`),
     fix: (finding: Finding) =>
       attempt(async () => {
         setWritten(await writeChanges(finding.title, finding.fix ?? []));
         await check();
-        return `Written: ${finding.title}, ${finding.where}.`;
+        return `Fixed: ${finding.title}, ${finding.where}.`;
       }),
     undo: () =>
       attempt(async () => {
@@ -83,14 +83,14 @@ export function useCheck() {
         await undoChanges(written);
         setWritten(undefined);
         await check();
-        return `Taken back: ${written.title}.`;
+        return `Undone: ${written.title}.`;
       }),
     report: () =>
       attempt(async () => {
         if (!sorted || !found) return undefined;
         const lines = reportRows(sorted, found.unchecked, today());
         const inserted = await insertPlan((at) => checkReport(lines, at), { kind: "new sheet", name: "Sheet check" });
-        return inserted.done ? `The report stands on ${inserted.sheetName}.` : undefined;
+        return inserted.done ? `Added the report as ${inserted.sheetName}.` : undefined;
       }),
   };
 }

@@ -14,29 +14,25 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
   const valuesOnly = wish.mode === "values only";
   return (
     <>
-      <PanelHeading id="copy-preview">What it will be</PanelHeading>
+      <PanelHeading id="copy-preview">Preview</PanelHeading>
       <p>
         {source.where}, {goal(looked)}.
       </p>
       <ul>
         {valuesOnly ? (
-          <li>Formulas that become what they show now: {formulas}. No formula is left.</li>
+          <li>Formulas that become values: {formulas}. No formulas are left.</li>
         ) : (
-          <li>Formulas that become ordinary ones, with the same results: {copy.converted.length}.</li>
+          <li>Formulas that become ordinary ones with the same results: {copy.converted.length}.</li>
         )}
-        {source.isPlain && <li>These are too many cells to copy their looks, so only what stands in them is.</li>}
-        {source.hidden.length > 0 && (
-          <li>{source.hidden.join(" and ")} of it are copied, too, and show in the copy.</li>
-        )}
+        {source.isPlain && <li>There are too many cells to copy formatting, so only contents are copied.</li>}
+        {source.hidden.length > 0 && <li>{source.hidden.join(" and ")} are copied too, and show in the copy.</li>}
       </ul>
       {copy.replaced.length > 0 && <Replaced replaced={copy.replaced} />}
       {copy.leftAsValues.length > 0 && <Left left={copy.leftAsValues} />}
       {copy.outside.length > 0 && <Outside copy={copy} isElsewhere={wish.where === "workbook"} />}
       {copy.alsoRead.length > 0 && (
         <Part heading="May show something else">
-          <p>
-            These read a taped text by themselves, which is a number in the copy: {someOf(copy.alsoRead, MOST_NAMED)}.
-          </p>
+          <p>These read a taped length as text, which is a number in the copy: {someOf(copy.alsoRead, MOST_NAMED)}.</p>
         </Part>
       )}
     </>
@@ -44,8 +40,8 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
 }
 
 function goal({ wish, source }: Looked): string {
-  if (wish.where === "workbook") return "as a workbook of its own";
-  if (wish.where === "cell") return "from the cell on that you select";
+  if (wish.where === "workbook") return "as a separate workbook";
+  if (wish.where === "cell") return "starting at the cell you select";
   return `on a new sheet, ${copyName(source, wish.mode)}`;
 }
 
@@ -53,7 +49,7 @@ function Replaced({ replaced }: { readonly replaced: readonly ReplacedInput[] })
   const words = replaced.map(({ from, was, is, unit }) => `${from}: ${was} becomes ${shortNumber(is)} ${unit ?? ""}`);
   return (
     <details>
-      <summary>Taped text that becomes a number ({replaced.length})</summary>
+      <summary>Taped lengths that become numbers ({replaced.length})</summary>
       <ul>
         {words.map((one) => (
           <li key={one}>{one}</li>
@@ -67,7 +63,7 @@ function Left({ left }: { readonly left: readonly LeftAsValue[] }) {
   const byReason = new Map<string, string[]>();
   for (const { from, reason } of left) byReason.set(reason, [...(byReason.get(reason) ?? []), from]);
   return (
-    <Part heading={`Formulas that stay as values, and no longer follow changes (${left.length})`}>
+    <Part heading={`Formulas that become values and no longer update (${left.length})`}>
       <List items={[...byReason].map(([reason, cells]) => `${someOf(cells, MOST_NAMED)}: ${reason}`)} />
     </Part>
   );
@@ -83,14 +79,14 @@ function Outside({
   const read = (readBy: readonly string[]) => `read by ${someOf(readBy, MOST_NAMED)}`;
   if (!isElsewhere) {
     return (
-      <Part heading={`Read from outside of it, and stays linked (${outside.length})`}>
+      <Part heading={`Read from outside the copy and still linked (${outside.length})`}>
         <List items={outside.map(({ what, readBy }) => `${what}, ${read(readBy)}`)} />
       </Part>
     );
   }
   return (
-    <Part heading={`Read from outside of it, and comes along as a value (${carried.length})`}>
-      <p class="below">They stand in a list below the copied cells, where they can be changed.</p>
+    <Part heading={`Read from outside the copy and brought along as values (${carried.length})`}>
+      <p class="below">They're listed below the copied cells, where you can change them.</p>
       <List items={carried.map(({ what, value }) => `${what}: ${value === "" ? "blank" : value}`)} />
     </Part>
   );

@@ -10,17 +10,17 @@ import type { What } from "./source";
 import { type Looked, useCopy, type Where } from "./useCopy";
 
 const whats = [
-  { value: "sheet", label: "The sheet in front" },
+  { value: "sheet", label: "This sheet" },
   { value: "block", label: "The selected estimate block" },
   { value: "cells", label: "The selected cells" },
 ];
 const wheres = [
   { value: "new sheet", label: "On a new sheet" },
-  { value: "cell", label: "At a cell that I select next" },
-  { value: "workbook", label: "As a workbook of its own" },
+  { value: "cell", label: "At a cell I select next" },
+  { value: "workbook", label: "As a separate workbook" },
 ];
 const modes = [
-  { value: "formulas", label: "Ordinary formulas, which go on working" },
+  { value: "formulas", label: "Ordinary formulas that keep working" },
   { value: "values only", label: "Values only" },
 ];
 
@@ -32,11 +32,11 @@ export function CopyScreen() {
   return (
     <>
       <header>
-        <h1>A copy for others</h1>
+        <h1>Copy for others</h1>
       </header>
       <p class="below">
-        Copies cells so that they work without this add-in: its functions become ordinary arithmetic, taped lengths
-        become decimal numbers. The original stays as it is. Pictures, lists to choose from and color rules stay behind.
+        Makes a copy that works without this add-in: its functions become ordinary formulas, and taped lengths become
+        decimal numbers. The original doesn't change. Pictures, drop-down lists, and color rules aren't copied.
       </p>
       <Select
         label="What to copy"
@@ -45,13 +45,13 @@ export function CopyScreen() {
         onChoose={(what) => choose({ what: what as What })}
       />
       <Select
-        label="Where to"
+        label="Where it goes"
         value={wish.where}
         options={wheres}
         onChoose={(where) => choose({ where: where as Where })}
       />
       <Select
-        label="What it holds"
+        label="What to keep"
         value={wish.mode}
         options={modes}
         onChoose={(mode) => choose({ mode: mode as CopyMode })}
@@ -59,7 +59,7 @@ export function CopyScreen() {
       {!looked && (
         <p class="row">
           <Button at={lookButton} main off={working} onPress={() => void copying.look()}>
-            Look before copying
+            Preview copy
           </Button>
           <Button off={working || !copying.canUndo} onPress={() => void copying.undo()}>
             Take back

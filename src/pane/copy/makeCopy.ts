@@ -58,7 +58,7 @@ function pageFor({ columns, widths }: Plan): PageSetup {
   return { paper: "letter", landscape: width > UPRIGHT_WIDTH, pagesWide: 1, marginsIn };
 }
 
-/** Opens the copy as a workbook of its own. */
+/** Opens the copy as a separate workbook. */
 export async function openCopy(source: Source, mode: CopyMode): Promise<void> {
   await openAsWorkbook(base64Of(await copyFile(source, mode)));
 }

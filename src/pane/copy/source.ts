@@ -42,12 +42,11 @@ export async function readSource(what: What): Promise<Source> {
   if (what === "sheet") return sourceOf(facts, found, what, undefined);
   if (what === "block") {
     const block = blockAt(findBlocks(found.used.values, found.used), selection);
-    if (!block) throw new WorkbookFailure("Select a cell of an estimate block, then look again.");
+    if (!block) throw new WorkbookFailure("Select a cell in an estimate, then preview again.");
     return sourceOf(facts, found, what, block.area, block.form.name.trim() || sheet);
   }
   const area = shared(selection, areaOfUsed(found.used));
-  if (!area)
-    throw new WorkbookFailure("Nothing stands in the selected cells. Select the cells to copy, then look again.");
+  if (!area) throw new WorkbookFailure("The selected cells are blank. Select the cells to copy, then preview again.");
   return sourceOf(facts, found, what, area);
 }
 
@@ -60,7 +59,7 @@ export async function readAgain({ what, name, region }: Source): Promise<Source>
 
 function sheetOf(facts: WorkbookFacts, sheet: string): SheetFacts & { readonly used: Used } {
   const found = facts.sheets.find(({ name }) => name === sheet);
-  if (!found?.used) throw new WorkbookFailure(`Nothing stands on ${sheet}. Bring the sheet to copy to the front.`);
+  if (!found?.used) throw new WorkbookFailure(`${sheet} is blank. Go to the sheet you want to copy.`);
   return { ...found, used: found.used };
 }
 

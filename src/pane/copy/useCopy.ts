@@ -50,7 +50,7 @@ export function useCopy() {
     }
     setLooked(undefined);
     setCanUndo(inserted.id);
-    return `The copy stands on ${inserted.sheetName} at ${inserted.address}.`;
+    return `Copied to ${inserted.sheetName}!${inserted.address}.`;
   };
 
   const hand = async ({ wish: { mode }, source: before }: Looked): Promise<string> => {
@@ -58,7 +58,7 @@ export function useCopy() {
     if (opens) await openCopy(source, mode);
     else download(await copyFile(source, mode), copyName(source, mode));
     setLooked(undefined);
-    return "The copy is a workbook of its own now. Save it where you want to keep it.";
+    return "The copy is open as a separate workbook. Save it where you want to keep it.";
   };
 
   return {
@@ -96,7 +96,7 @@ export function useCopy() {
       }),
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),
     undo: () =>
-      attempt("Taking it back…", async () => {
+      attempt("Undoing…", async () => {
         const said = await undoInsert(canUndo);
         setCanUndo(undefined);
         return said;

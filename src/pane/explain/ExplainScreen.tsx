@@ -29,8 +29,8 @@ export function ExplainScreen() {
       {explained && !explained.explanation && explained.formula !== "" && (
         <p class="notice">
           {explained.formula.startsWith("=")
-            ? "This formula cannot be read here."
-            : "This was typed; no formula stands behind it."}
+            ? "Can't read this formula."
+            : "This was typed in. There's no formula behind it."}
         </p>
       )}
       {explained?.strip && <Strip strip={explained.strip} />}
@@ -43,7 +43,7 @@ function Strip({ strip }: { strip: PriceStrip }) {
   return (
     <section aria-labelledby="strip-heading">
       <h2 id="strip-heading">From quantity to price</h2>
-      <p class="below">What the price is worked out from, in the order of the sheet.</p>
+      <p class="below">How the price is figured, in the order of the sheet.</p>
       <table class="explained">
         <tbody>
           {strip.steps.map(({ what, how, place }) => (

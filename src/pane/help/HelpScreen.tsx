@@ -14,15 +14,15 @@ export function HelpScreen() {
   }, []);
   const shown = found(groups ?? [], looked);
   const count = shown.reduce((total, { pages }) => total + pages.length, 0);
-  const summary = groups ? foundWords(count) : "Fetching the list…";
+  const summary = groups ? foundWords(count) : "Loading…";
   return (
     <>
       <header>
         <h1>Help</h1>
       </header>
-      <TextField label="Look for" value={looked} placeholder="such as tape, stone or pins" onType={setLooked} />
+      <TextField label="Search" value={looked} placeholder="such as tape, stone or pins" onType={setLooked} />
       <p role="alert" class="notice trouble">
-        {failed && "The help could not be fetched. Try again once the connection is there."}
+        {failed && "Help couldn't be loaded. Check your connection, then try again."}
       </p>
       <p class="below">{failed ? "" : summary}</p>
       <ReadOut text={failed ? "" : summary} />
@@ -47,5 +47,5 @@ export function HelpScreen() {
 
 function foundWords(count: number): string {
   if (count === 0) return "No page has all of these words. Try fewer of them.";
-  return `${count} ${count === 1 ? "page" : "pages"}, each in a window of its own.`;
+  return `${count} ${count === 1 ? "page" : "pages"}, each opens in its own window.`;
 }

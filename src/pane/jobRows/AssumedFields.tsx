@@ -21,12 +21,12 @@ export function AssumedFields({ fields, texts, problems, onChange }: AssumedFiel
   if (fields.length === 0) return null;
   return (
     <fieldset>
-      <legend>For every bed, where no column says it</legend>
+      <legend>For every bed without a column</legend>
       {fields.map((field) =>
         field === "border" ? (
           <Select
             key={field}
-            label="Border runs along"
+            label="Edging along"
             value={texts.border}
             options={borderChoices}
             onChoose={(border) => onChange({ ...texts, border })}
@@ -38,7 +38,7 @@ export function AssumedFields({ fields, texts, problems, onChange }: AssumedFiel
             value={texts[field]}
             {...(field === "depth" && { unit: "in", note: readsAs(texts.depth, "in") })}
             {...(field === "stone" && { names: STONES.map(({ name }) => name), note: "or tons per cubic yard" })}
-            {...(field === "waste" && { note: `blank: the office's rate, else ${bedFields.waste.initial}` })}
+            {...(field === "waste" && { note: `blank: your rate, or ${bedFields.waste.initial} without one` })}
             problem={problems[field]}
             onType={(text) => onChange({ ...texts, [field]: text })}
           />

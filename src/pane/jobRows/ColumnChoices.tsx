@@ -20,7 +20,7 @@ interface ColumnChoicesProps {
   readonly onCorrect: (column: number, correction: Correction) => void;
 }
 
-const sureWords = { sure: "sure", likely: "likely", ask: "please say", none: "not used" } as const;
+const sureWords = { sure: "sure", likely: "likely", ask: "choose", none: "not used" } as const;
 const inputs = Object.keys(inputLabels) as Role[];
 const outputs = Object.keys(resultLabels) as Role[];
 
@@ -38,7 +38,7 @@ export function ColumnChoices({ columns, corrected, onCorrect }: ColumnChoicesPr
       {asked.length > 0 && (
         <div class="notice trouble">
           <p>
-            {asked.length === 1 ? "One heading" : `${asked.length} headings`} can be read several ways. Say what{" "}
+            {asked.length === 1 ? "One heading" : `${asked.length} headings`} can be read more than one way. Choose what{" "}
             {asked.length === 1 ? "it holds" : "they hold"}, or leave {asked.length === 1 ? "it" : "them"} out.
           </p>
         </div>
@@ -49,7 +49,7 @@ export function ColumnChoices({ columns, corrected, onCorrect }: ColumnChoicesPr
       <details>
         <summary>
           {used} of {others.length} columns {asked.length > 0 ? "besides " : ""}are used
-          {unsure > 0 ? `, ${unsure} of them likely, not sure` : ""}
+          {unsure > 0 ? `, ${unsure} of them likely, but not certain` : ""}
         </summary>
         {others.map((column) => (
           <ColumnChoice key={column.column} column={column} onCorrect={onCorrect} />
@@ -82,10 +82,10 @@ function ColumnChoice({
           aria-describedby={`${id}-why`}
           onChange={(event) => choose(event.currentTarget.value)}
         >
-          <option value="none">nothing for the formulas</option>
+          <option value="none">not used</option>
           {asks.length > 0 && <RoleGroup label="It may be" roles={asks} />}
           <RoleGroup label="Typed" roles={others(inputs)} />
-          <RoleGroup label="Worked out" roles={others(outputs)} />
+          <RoleGroup label="Calculated" roles={others(outputs)} />
         </select>
         {role && needsUnit(role) && (
           <UnitChoice
@@ -131,7 +131,7 @@ function UnitChoice({ name, role, unit, onChoose }: UnitChoiceProps) {
       aria-label={`Unit of ${name}`}
       value={unit ?? ownUnit(role)}
       // A result may be wanted in another unit, too: then its formula converts.
-      title={isResult(role) ? "the unit that the result is written in" : "the unit of bare numbers"}
+      title={isResult(role) ? "unit of the result" : "unit of plain numbers"}
       onChange={(event) => onChoose(event.currentTarget.value as UnitName)}
     >
       {choices.map((one) => (

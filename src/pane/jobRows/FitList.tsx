@@ -25,8 +25,10 @@ export function FitList() {
   const asked = columns && filling ? lacking(columns, filling) : [];
   const isOpen = asked.some((field) => fitting.problems[field] !== undefined);
   return (
-    <section aria-label="A list of my own" onKeyDown={fit && onEscape(fitting.cancel, isWorking)}>
-      <p class="below">Select a cell in your list, then read it. Its headings may be in any order, words and units.</p>
+    <section aria-label="My own list" onKeyDown={fit && onEscape(fitting.cancel, isWorking)}>
+      <p class="below">
+        Select a cell in your list, then read it. Headings can be in any order, in your own words and units.
+      </p>
       <p class="row">
         <Button at={readButton} main={!fit} off={isWorking} onPress={() => void fitting.read()}>
           {fit ? "Read it again" : "Read the list at the selection"}
@@ -112,7 +114,7 @@ function HeadingChoice({
   if (headings.length === 1) {
     return (
       <p>
-        Headings stand in row {heading.row + 1} of {where}.
+        Headings are in row {heading.row + 1} of {where}.
       </p>
     );
   }

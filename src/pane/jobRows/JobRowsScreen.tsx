@@ -4,7 +4,7 @@ import { FitList } from "./FitList";
 import { StartList } from "./StartList";
 
 const actions = [
-  { value: "fit", label: "A list of my own: fit to my columns" },
+  { value: "fit", label: "My own list: use my columns" },
   { value: "start", label: "None yet: start a list" },
 ];
 
@@ -16,7 +16,7 @@ export function JobRowsScreen() {
       <header>
         <h1>Job rows</h1>
       </header>
-      <p class="below">For sheets with one bed a row. Nothing is written before you have seen it.</p>
+      <p class="below">For sheets with one bed per row. You'll see a preview before anything is written.</p>
       <Select label="What you have" value={action} options={actions} onChoose={setAction} />
       {action === "fit" ? <FitList /> : <StartList />}
     </>

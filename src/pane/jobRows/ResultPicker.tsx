@@ -24,7 +24,7 @@ export function ResultPicker({ chosen, existing, added, onChange }: ResultPicker
   };
   return (
     <section aria-labelledby="results-heading">
-      <h2 id="results-heading">What to work out</h2>
+      <h2 id="results-heading">What to calculate</h2>
       <ol class="picked">
         {chosen.map((role, index) => (
           <li key={role}>
@@ -39,17 +39,19 @@ export function ResultPicker({ chosen, existing, added, onChange }: ResultPicker
                 Earlier
               </Button>
               <Button
-                label={`Leave out ${roleLabel(role)}`}
+                label={`Remove ${roleLabel(role)}`}
                 onPress={() => onChange(chosen.filter((other) => other !== role))}
               >
-                Leave out
+                Remove
               </Button>
             </div>
           </li>
         ))}
       </ol>
       {added.length > 0 && (
-        <p class="below">Added, since others rest on them: {added.map((role) => results[role].heading).join("; ")}.</p>
+        <p class="below">
+          Added because other results need them: {added.map((role) => results[role].heading).join("; ")}.
+        </p>
       )}
       <Select
         label="Add a result"

@@ -55,8 +55,8 @@ export function StartList() {
         </ul>
       )}
       <details>
-        <summary>What would be written ({preview.columns} columns, 2 rows)</summary>
-        <p class="below">As it would be at A1; elsewhere the formulas follow.</p>
+        <summary>Preview ({preview.columns} columns, 2 rows)</summary>
+        <p class="below">Shown as if inserted at A1.</p>
         <ul class="lines">
           {preview.formulas[0]?.map((heading, column) => (
             <li key={String(heading)}>

@@ -31,7 +31,7 @@ describe("what is taken for every bed of a list", () => {
 
   test("offers each choice of border once, and all around in those words", () => {
     expect(new Set(borderChoices.map(({ value }) => value)).size).toBe(borderChoices.length);
-    expect(borderChoices.find(({ value }) => value === "2 2")?.label).toBe("all round");
+    expect(borderChoices.find(({ value }) => value === "2 2")?.label).toBe("all around");
     expect(borderChoices.map(({ value }) => value)).toContain(usualTexts.border);
   });
 });

@@ -34,7 +34,7 @@ export const borderChoices = [
   [2, 0],
 ].map(([longBorders = 0, shortBorders = 0]) => ({
   value: `${longBorders} ${shortBorders}`,
-  label: longBorders + shortBorders === 4 ? "all round" : borderWords({ longBorders, shortBorders }),
+  label: longBorders + shortBorders === 4 ? "all around" : borderWords({ longBorders, shortBorders }),
 }));
 
 /** What was typed, read; and what is wrong with a field that cannot be read: then its usual value stands in. */
@@ -63,7 +63,7 @@ export function readAssumed(texts: AssumedTexts): {
   const waste = read("waste", undefined, () => {
     if (texts.waste.trim() === "") return undefined;
     const share = readShare(texts.waste, "Waste");
-    return share >= 0 && share < 1 ? share : refuse("Type a share from 0 to under 100%, such as 8%.");
+    return share >= 0 && share < 1 ? share : refuse("Type a percent from 0% to under 100%, such as 8%.");
   });
   const stone = read(
     "stone",

@@ -17,7 +17,7 @@ import { tryOut } from "./tryOut";
 import { unknownStones } from "./unknownStones";
 
 const NO_LIST =
-  "No row of this sheet reads like the headings of a list of beds. Select a cell in your list; its headings should name at least a length, a width or an area.";
+  "Can't find a heading row on this sheet. Select a cell in your list. It needs a heading for length, width, or area.";
 
 /** Fitting to a list: reading it, what the estimator says of it, and writing into it. */
 export function useFit() {
@@ -105,15 +105,15 @@ export function useFit() {
         if (!fit || !filling) return undefined;
         setWritten(await writeRows(fit, filling.changes));
         show(undefined);
-        return `Written: ${filling.changes.length.toLocaleString("en-US")} cells on ${fit.cells.sheet.name}, for ${filling.beds.length.toLocaleString("en-US")} beds.`;
+        return `Wrote ${filling.changes.length.toLocaleString("en-US")} cells on ${fit.cells.sheet.name}, for ${filling.beds.length.toLocaleString("en-US")} beds.`;
       }),
     undo: () =>
-      reporter.attempt("Taking it back…", async () => {
+      reporter.attempt("Undoing…", async () => {
         if (!written) return undefined;
         await undoChanges(written);
         setWritten(undefined);
         show(undefined);
-        return `Taken back: ${written.title}.`;
+        return `Undone: ${written.title}.`;
       }),
     cancel: () => {
       show(undefined);

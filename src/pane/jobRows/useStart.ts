@@ -58,17 +58,17 @@ export function useStart() {
       reporter.attempt("Writing the list…", async () => {
         setInTheWay(undefined);
         if (await refreshRates())
-          return "Nothing was written: the rates have changed in the meantime. Look again, then insert.";
+          return "The rates changed meanwhile, so nothing was written. Check the preview, then insert again.";
         const inserted = await insertPlan((at) => newList(options, at), place);
         if (!inserted.done) {
           setInTheWay(inserted.inTheWay);
           return undefined;
         }
         setLast(inserted);
-        return `The list stands on ${inserted.sheetName} at ${inserted.address}. Type the next bed below, and copy the formulas down.`;
+        return `Added the list to ${inserted.sheetName}!${inserted.address}. Type the next bed below it, then copy the formulas down.`;
       }),
     undo: () =>
-      reporter.attempt("Taking it back…", async () => {
+      reporter.attempt("Undoing…", async () => {
         const said = await undoInsert(last?.id);
         setLast(undefined);
         return said;

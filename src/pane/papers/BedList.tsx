@@ -21,7 +21,7 @@ export function BedList({ beds, isTicked, onTick }: BedListProps) {
             onChange={(event) => onTick(bed, event.currentTarget.checked)}
           />
           <span class="grow">
-            {bed.block.name || "Bed without a name"} <span class="below">{bed.where}</span>
+            {bed.block.name || "Unnamed bed"} <span class="below">{bed.where}</span>
             {bed.problem && <span class="below"> {bed.problem}</span>}
           </span>
           <span class="number">{bed.block.price === undefined ? "no price" : moneyText(bed.block.price)}</span>

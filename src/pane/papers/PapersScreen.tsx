@@ -32,14 +32,14 @@ export function PapersScreen() {
   return (
     <>
       <header>
-        <h1>Papers of a job</h1>
+        <h1>Job documents</h1>
         <Button off={working} onPress={() => void work.read()}>
-          Read again
+          Refresh
         </Button>
       </header>
       {found && beds.length === 0 && (
         <p class="notice">
-          This workbook has no bed yet: no estimate block, and no list with one bed a row. Make one, then come back.
+          This workbook has no beds yet. Add an estimate or a list with one bed per row, then come back.
         </p>
       )}
       {beds.length > 0 && <BedList beds={beds} isTicked={work.isTicked} onTick={work.tick} />}
@@ -51,8 +51,8 @@ export function PapersScreen() {
           <TextField label="Job" value={details.job} onType={(text) => type({ job: text })} />
           <JobPrice work={work} job={job.value} disabled={working} />
           <Together job={job.value} />
-          <TextField label="Place" value={details.place} onType={(text) => type({ place: text })} />
-          <TextField label="Your office" value={details.office} onType={(text) => type({ office: text })} />
+          <TextField label="Job site" value={details.place} onType={(text) => type({ place: text })} />
+          <TextField label="Your company" value={details.office} onType={(text) => type({ office: text })} />
           <Select
             label="Paper"
             value={details.paper}
@@ -61,14 +61,12 @@ export function PapersScreen() {
           />
           <NoticePart details={details} notice={notice} onType={type} />
           <h2>Sheets for this workbook</h2>
-          <p class="below">
-            Each goes onto a new sheet that fits its paper. Nothing that stands in the workbook changes.
-          </p>
+          <p class="below">Each is added as a new sheet, sized to print. Nothing else in the workbook changes.</p>
           <p class="row">
             <Button
               main
               off={working || !notice.value}
-              title={notice.value ? undefined : "Type the start first"}
+              title={notice.value ? undefined : "Type the start date first"}
               onPress={() => void make(["order", "crew", "notice"])}
             >
               All three
@@ -112,10 +110,10 @@ function ReplaceQuestion({ work: { question, replace, keepBoth, cancel } }: { re
   return (
     <div role="alertdialog" aria-labelledby="replace-question" class="notice" onKeyDown={onEscape(cancel, false)}>
       <p id="replace-question">
-        {taken.join(", ")} {are} in this workbook already.{" "}
+        {taken.join(", ")} {are} already in this workbook.{" "}
         {replaces
-          ? "A sheet that was changed since is not replaced."
-          : "It wasn't made last from this pane, so it stays. Delete it by hand when you don't need it."}
+          ? "A sheet you changed since isn't replaced."
+          : "It isn't the last one made here, so it stays. Delete the sheet when you no longer need it."}
       </p>
       <p class="row">
         {replaces && (
@@ -158,24 +156,24 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
         onType={(start) => onType({ start })}
       />
       <TextField
-        label="Notice, full working days"
+        label="Notice, full business days"
         value={details.noticeDays}
-        note="the law of the place says how many; the day of notice is not counted"
+        note="your state's rule; the day you call isn't counted"
         problem={isOf("days") ? problem : undefined}
         onType={(noticeDays) => onType({ noticeDays })}
       />
-      <Group heading="Holidays and life of marks" opens={isInGroup}>
+      <Group heading="Holidays and how long marks last" opens={isInGroup}>
         <Select
           label="Federal holidays"
           value={details.federal}
           options={[
-            { value: "yes", label: "are no working days" },
-            { value: "no", label: "count as working days" },
+            { value: "yes", label: "don't count as business days" },
+            { value: "no", label: "count as business days" },
           ]}
           onChoose={(federal) => onType({ federal: federal as JobDetails["federal"] })}
         />
         <TextArea
-          label="Other holidays, one a line"
+          label="Other holidays, one per line"
           value={details.ownHolidays}
           note="11/27/2026 Friday after Thanksgiving"
           problem={isOf("holidays") ? problem : undefined}
@@ -185,7 +183,7 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
           label="Marks are good for"
           unit="days"
           value={details.marksDays}
-          note="as the ticket says; left blank, nothing is said about it"
+          note="from the ticket; leave blank to leave it off"
           problem={isOf("marks") ? problem : undefined}
           onType={(marksDays) => onType({ marksDays })}
         />
@@ -194,7 +192,7 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
           value={details.marksCounted}
           options={[
             { value: "calendar", label: "calendar days" },
-            { value: "working", label: "working days" },
+            { value: "working", label: "business days" },
           ]}
           onChoose={(counted) => onType({ marksCounted: counted as JobDetails["marksCounted"] })}
         />
@@ -202,10 +200,10 @@ function NoticePart({ details, notice: { value: notice, problem, argument }, onT
       {notice && (
         <>
           <p>
-            Give notice by <strong>{dateWords(notice.lastNoticeDate)}</strong>. With notice today, dig from{" "}
+            Give notice by <strong>{dateWords(notice.lastNoticeDate)}</strong>. If you call today, dig from{" "}
             {dateWords(notice.earliestIfToday)}.
-            {notice.marksLastDay !== undefined && ` Marks are good to ${dateWords(notice.marksLastDay)}.`} The ticket
-            and the law of the place rule.
+            {notice.marksLastDay !== undefined && ` Marks are good through ${dateWords(notice.marksLastDay)}.`} Go by
+            the ticket and your state's law.
           </p>
           {notice.warnings.map(({ kind, text }) => (
             <p key={kind} class="notice trouble">

@@ -37,7 +37,7 @@ export function ProposalPart({ work: { details, type, makeProposal, opens }, job
     <section aria-labelledby="proposal-heading">
       <h2 id="proposal-heading">Proposal</h2>
       <p class="below">
-        A workbook of its own with text and numbers only. No cost, markup, formula, note, or hidden cell is in it.
+        A separate workbook with text and numbers only: no costs, markups, formulas, notes, or hidden cells.
       </p>
       <Group heading="Letterhead" opens={!details.officeAddress && !details.officePhone && !details.officeLicense}>
         <TextArea
@@ -63,7 +63,7 @@ export function ProposalPart({ work: { details, type, makeProposal, opens }, job
       {field("Good for", "validDays", { unit: "days", problem: problemOf(DAYS.valid) })}
       {field("Deposit", "depositPercent", { unit: "% of the total", problem: problemOf(DEPOSIT) })}
       <TextArea
-        label="Not included, one a line"
+        label="Not included, one per line"
         rows={4}
         value={details.notIncluded}
         onType={(notIncluded) => type({ notIncluded })}
@@ -95,7 +95,7 @@ export function ProposalPart({ work: { details, type, makeProposal, opens }, job
                 </>
               ))}
             </dl>
-            <p>Good through {proposal.goodThrough || "a date that you write in"}.</p>
+            <p>Good through {proposal.goodThrough || "a date you write in"}.</p>
           </details>
           {samples && (
             <>

@@ -7,9 +7,9 @@ import type { JobDetails } from "./details";
 
 /** What a problem calls each field of days; the screen says it at the field. */
 export const DAYS = {
-  notice: "Working days of notice",
-  marks: "Days that marks are good",
-  valid: "Days that the price holds",
+  notice: "Business days of notice",
+  marks: "Days marks are good",
+  valid: "Days the price is good",
 } as const;
 
 /** A price that holds longer than a year is a slip. */

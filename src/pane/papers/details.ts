@@ -52,7 +52,7 @@ export const startingDetails: JobDetails = {
   depositPercent: "",
   notIncluded: [
     "Plants, soil amendments, and sprinkler work",
-    "Repair of private lines that nobody marked",
+    "Repair of private lines that weren't marked",
     "Rock, roots, or rubble that can't be dug by hand",
     "Permits, if one is required",
   ].join("\n"),

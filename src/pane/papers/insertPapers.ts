@@ -35,7 +35,7 @@ export async function insertSheets({ title, sheets }: Wanted): Promise<MadeSheet
   const inserted = await insertPlans(title, sheets);
   if (!inserted.done)
     throw new WorkbookFailure(
-      "Names of the papers are taken. Nothing was written. Look at the names of the workbook, then try again.",
+      "The documents' sheet names are taken. Nothing was written. Rename those sheets, then try again.",
     );
   return { title, sheets, id: inserted.id, names: inserted.sheets.map(({ sheetName }) => sheetName) };
 }
@@ -67,7 +67,7 @@ export async function papersOf(
     if (kind === "order") made.push(orderPaper(job, details, notice));
     else if (kind === "crew") made.push(await crewPaper(job, details, notice));
     else if (notice) made.push(noticePaper(job, details, notice));
-    else throw new WorkbookFailure("The dig notice needs a start. Type the day on which digging is to begin.");
+    else throw new WorkbookFailure("The dig notice needs a start date. Type the day you want to dig.");
   }
   return made;
 }

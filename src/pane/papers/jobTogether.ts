@@ -96,7 +96,7 @@ const FIRST_OPTION = "Option 1";
 export async function insertJob(name: string, beds: readonly FoundBed[]): Promise<Inserted> {
   const parts = beds.map(({ onSheet, follows, where }): SheetBed | BedForm => {
     const part = onSheet ?? follows;
-    if (!part) throw new WorkbookFailure(`${where} can't be found again. Nothing was written. Read again.`);
+    if (!part) throw new WorkbookFailure(`${where} can't be found again. Nothing was written. Refresh.`);
     return part;
   });
   const head = { name, option: FIRST_OPTION, differs: "", isChosen: true };
@@ -112,7 +112,7 @@ export async function insertJob(name: string, beds: readonly FoundBed[]): Promis
 
 /** What is said of a bed that has lost a row that its job needs. */
 export const lostRow = ({ bed, key }: MissingCell): string =>
-  `${bed}: its estimate has lost a row that the job needs (${key}). Nothing was written. Put the row back, or insert the estimate anew.`;
+  `${bed}: its estimate is missing a row the job needs (${key}). Nothing was written. Put the row back, or insert the estimate again.`;
 
 /** What another version of a job is made from. */
 export interface NewOption {
@@ -193,7 +193,7 @@ export function asTyped(order: JobOrder, { lines }: JobOnSheet): JobOrder {
       if (!typed || typed.quantity === line.order) return line;
       const notes = [
         ...line.notes,
-        `${line.order} ${line.orderUnit} worked out; ${typed.quantity} typed in the job estimate.`,
+        `${line.order} ${line.orderUnit} calculated; ${typed.quantity} typed in the job estimate.`,
       ];
       return { ...line, order: typed.quantity, saved: line.bedByBed - typed.quantity, notes };
     }),

@@ -37,7 +37,7 @@ describe("the facts of a dig notice", () => {
     expect(beds).toEqual([
       { name: "Front", areaSqFt: worked!.estimate.amounts.stoneArea, extent: "within 19 by 5 ft" },
     ]);
-    expect(deepest).toMatch(/^4[. ]1?[/5]?2?.*: the scrape, and the border's trench below it$/);
+    expect(deepest).toMatch(/^4[. ]1?[/5]?2?.*: the scrape, and the edging trench below it$/);
   });
 
   test("name a holiday that comes up while the work is done", () => {

@@ -76,7 +76,7 @@ export function noticeFacts(details: JobDetails, notice: DigNotice, beds: readon
       areaSqFt: amounts.stoneArea,
       extent: `within ${Math.ceil(amounts.fabricLength)} by ${Math.ceil(amounts.fabricWidth)} ft`,
     })),
-    deepest: `${inches(deepest)}: the scrape, and the border's trench below it`,
+    deepest: `${inches(deepest)}: the scrape, and the edging trench below it`,
   };
 }
 

@@ -51,7 +51,7 @@ function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob)
 
 function usedOf(job: JobOnSheet, { used }: FoundJob) {
   const there = used.get(job.sheet);
-  if (!there) throw new WorkbookFailure("The job estimate can't be found again. Nothing was changed. Read again.");
+  if (!there) throw new WorkbookFailure("The job estimate can't be found again. Nothing was changed. Refresh.");
   return there;
 }
 

@@ -31,7 +31,7 @@ import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
 import { jobChanges } from "./updateJob";
 import { useJobUpdate } from "./useJobUpdate";
 
-const CHANGED = "The beds have changed in the meantime, so nothing was written. Look at them again.";
+const CHANGED = "The beds changed meanwhile, so nothing was written. Refresh, then try again.";
 
 /** What could be worked out, or why not, and which of what was typed is to be changed. */
 interface Reckoned<T> {
@@ -133,7 +133,7 @@ export function usePapers() {
   const made = (sheets: MadeSheets): string => {
     inserted(sheets.id);
     setLast(sheets);
-    return `On new sheets: ${sheets.names.join(", ")}. Print them from the spreadsheet program.`;
+    return `Added ${sheets.names.join(", ")}. Print them from the spreadsheet program.`;
   };
 
   return {
@@ -172,7 +172,7 @@ export function usePapers() {
     read,
     /** Makes documents on new sheets; where the workbook has them already, it asks first. */
     make: (kinds: readonly PaperKind[]) =>
-      attempt("Making the papers…", async () => {
+      attempt("Making the documents…", async () => {
         const now = await again();
         const sheets = await papersOf(kinds, now, details, notice.value);
         const wanted: Wanted = { title: titleOf(kinds, details), sheets };
@@ -185,13 +185,13 @@ export function usePapers() {
     question,
     /** Adds the documents beside those of the same name, which stay. */
     keepBoth: () =>
-      attempt("Making the papers…", async () => {
+      attempt("Making the documents…", async () => {
         setQuestion(undefined);
         return question && made(await insertSheets(question.wanted));
       }),
     /** Removes the documents that were made last, unless somebody has changed them, and makes the new ones. */
     replace: () =>
-      attempt("Replacing the papers…", async () => {
+      attempt("Replacing the documents…", async () => {
         setQuestion(undefined);
         const before = question?.replaces;
         if (!question || !before) return undefined;
@@ -216,7 +216,7 @@ export function usePapers() {
         const file = await workbookFile([{ sheetName: "Proposal", plan }], { valuesOnly: true, title });
         if (canOpenWorkbooks()) await openAsWorkbook(base64Of(file));
         else download(file, title);
-        return "The proposal is a workbook of its own. Check it, then print it, or save and send it.";
+        return "The proposal is a separate workbook. Check it, then print it, or save and send it.";
       }),
     /** Writes another version of the job on a new sheet. */
     addOption: (option: NewOption) =>
@@ -232,7 +232,7 @@ export function usePapers() {
     undo: update.canUndo
       ? update.undo
       : () =>
-          attempt("Taking it back…", async () => {
+          attempt("Undoing…", async () => {
             const said = await undoInsert(canUndo);
             setCanUndo(undefined);
             const before = last?.id === canUndo ? last?.before : undefined;

@@ -7,13 +7,10 @@ export function OlderEstimates() {
   const { cells, status, canUndo, look, follow, leave, undo } = useOlderEstimates();
   return (
     <section aria-labelledby="older-heading">
-      <h2 id="older-heading">Estimates from before</h2>
+      <h2 id="older-heading">Older estimates</h2>
       {cells && cells.length > 0 ? (
         <>
-          <p>
-            These cells still hold what they started with. Following the rates, they take the office's own, and the
-            prices change with them.
-          </p>
+          <p>These cells still hold the defaults. If they follow your rates, the prices change with them.</p>
           {groupsOf(cells).map(([estimate, own]) => (
             <details key={estimate}>
               <summary>
@@ -30,14 +27,14 @@ export function OlderEstimates() {
             <Button main onPress={() => void follow()}>
               Let {cells.length === 1 ? "it" : `these ${cells.length}`} follow
             </Button>
-            <Button onPress={leave}>Leave them</Button>
+            <Button onPress={leave}>Leave as is</Button>
           </p>
         </>
       ) : (
         <p class="row">
-          <span class="grow below">Estimates that were made without rates keep the prices they started with.</span>
-          <Button onPress={() => void look()}>Look for them</Button>
-          {canUndo && <Button onPress={() => void undo()}>Put the cells back</Button>}
+          <span class="grow below">Estimates made before you had rates keep the default prices.</span>
+          <Button onPress={() => void look()}>Find them</Button>
+          {canUndo && <Button onPress={() => void undo()}>Undo</Button>}
         </p>
       )}
       <StatusMessage status={status} />

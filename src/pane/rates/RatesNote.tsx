@@ -13,9 +13,7 @@ export function RatesNote({ rates, onShow }: RatesNoteProps) {
   const { found } = rates;
   return (
     <p class="row">
-      <span class="grow below">
-        {found ? ratesSummary(found) : "Example prices: insert a sheet of your own rates."}
-      </span>
+      <span class="grow below">{found ? ratesSummary(found) : "Sample prices: add a sheet of your own rates."}</span>
       <Button onPress={onShow}>{found ? "Show the rates" : "Rates…"}</Button>
     </p>
   );

@@ -59,17 +59,14 @@ export function RatesScreen() {
 function None({ disabled, onInsert }: { disabled: boolean; onInsert: () => void }) {
   return (
     <>
-      <p>
-        This workbook has no rates yet. They go on a sheet of their own, once: estimates and job rows that are made from
-        then on follow it, and change with it.
-      </p>
+      <p>This workbook has no rates yet. Add the Rates sheet once, and every new estimate and job row follows it.</p>
       <p class="row">
         <Button main off={disabled} onPress={onInsert}>
-          Insert the sheet Rates
+          Add the Rates sheet
         </Button>
       </p>
-      <h2>What it holds at first</h2>
-      <p class="below">Prices and markups are invented examples, and are marked so until you type your own.</p>
+      <h2>What's on it</h2>
+      <p class="below">Prices and markups are samples, and marked that way until you type your own.</p>
       <details>
         <summary>Stone by kind</summary>
         <table>
@@ -79,7 +76,7 @@ function None({ disabled, onInsert }: { disabled: boolean; onInsert: () => void 
             ))}
           </tbody>
         </table>
-        <p class="below">and rows for kinds of your own, with their weight</p>
+        <p class="below">and rows for your own stone, with its weight</p>
       </details>
       {rateSections.map(({ heading, rates }) => (
         <details key={heading}>
@@ -123,7 +120,7 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
     <>
       {found.sheets.map((sheet) => (
         <p class="row" key={sheet}>
-          <span class="grow">The rates stand on {sheet}.</span>
+          <span class="grow">Rates are on {sheet}.</span>
           <Button main off={disabled} onPress={() => onShow(sheet)}>
             Go to {sheet}
           </Button>
@@ -131,7 +128,7 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       ))}
       {problems.length > 0 && (
         <div class="notice trouble">
-          <p>Estimates that need these have no price until they are mended:</p>
+          <p>Estimates that need these have no price until they're fixed:</p>
           <ul>
             {problems.map((problem) => (
               <li key={problem}>{problem}</li>
@@ -146,8 +143,8 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       )}
       {examples.length > 0 ? (
         <>
-          <h2>Still examples</h2>
-          <p class="below">Invented; estimates that use them say so. Type your own on the sheet.</p>
+          <h2>Still samples</h2>
+          <p class="below">Estimates that use them say so. Type your own on the sheet.</p>
           <ul>
             {examples.map((label) => (
               <li key={label}>{label}</li>
@@ -159,8 +156,7 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       )}
       <OlderEstimates />
       <p class="below">
-        A change on the sheet goes into every estimate and row that follows it. What was typed over in one stays as it
-        is.
+        A change on the sheet goes to every estimate and row that follows it. Values you typed over stay.
       </p>
     </>
   );

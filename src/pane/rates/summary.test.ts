@@ -29,31 +29,31 @@ const examples = allAre("example");
 const own = allAre("own");
 
 describe("the summary of the office's rates", () => {
-  test("counts the prices that are still examples", () => {
+  test("counts the prices that are still samples", () => {
     const count = pricedRates.length + cells.get(stoneListNames.kinds)!.filter(([name]) => name !== "").length;
     expect(examplePrices(found(examples))).toHaveLength(count);
-    expect(ratesSummary(found(examples))).toBe(`Prices from the sheet Rates; ${count} are still examples.`);
+    expect(ratesSummary(found(examples))).toBe(`Prices from Rates; ${count} are still samples.`);
   });
 
   test("has nothing to say once every price is the office's own", () => {
     expect(examplePrices(found(own))).toEqual([]);
-    expect(ratesSummary(found(own))).toBe("Prices from the sheet Rates.");
+    expect(ratesSummary(found(own))).toBe("Prices from Rates.");
   });
 
   test("calls the sheet by its first name where no cell is left on one", () => {
-    expect(ratesSummary({ ...found(own), sheets: [] })).toBe("Prices from the sheet Rates.");
-    expect(ratesSummary({ ...found(own), sheets: ["Prices", "Crew"] })).toBe("Prices from the sheet Prices, Crew.");
+    expect(ratesSummary({ ...found(own), sheets: [] })).toBe("Prices from Rates.");
+    expect(ratesSummary({ ...found(own), sheets: ["Prices", "Crew"] })).toBe("Prices from Prices, Crew.");
   });
 
   test("counts one price as one", () => {
     const one = { ...own, Whose_crew_hour: [["example"]] };
-    expect(ratesSummary(found(one))).toBe("Prices from the sheet Rates; 1 is still an example.");
+    expect(ratesSummary(found(one))).toBe("Prices from Rates; 1 is still a sample.");
   });
 
   test("puts a damaged rate first", () => {
     const damaged = found({ ...examples, Rate_crew_hour: [["ask"]] });
     expect(rateProblems(damaged)).toHaveLength(1);
-    expect(ratesSummary(damaged)).toBe("Prices from the sheet Rates; 1 rate is missing or damaged.");
+    expect(ratesSummary(damaged)).toBe("Prices from Rates; 1 rate is missing or damaged.");
   });
 
   test("counts a damaged price or weight of a stone", () => {

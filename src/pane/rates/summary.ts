@@ -21,9 +21,9 @@ export function examplePrices({ rates }: FoundRates): string[] {
 /** Where prices come from, and how far they can be trusted. */
 export function ratesSummary(found: FoundRates): string {
   const [problems, examples] = [rateProblems(found).length, examplePrices(found).length];
-  const where = `Prices from the sheet ${found.sheets.join(", ") || "Rates"}`;
+  const where = `Prices from ${found.sheets.join(", ") || "Rates"}`;
   if (problems > 0) return `${where}; ${counted(problems, "rate is", "rates are")} missing or damaged.`;
-  return examples > 0 ? `${where}; ${counted(examples, "is still an example", "are still examples")}.` : `${where}.`;
+  return examples > 0 ? `${where}; ${counted(examples, "is still a sample", "are still samples")}.` : `${where}.`;
 }
 
 const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;

@@ -24,7 +24,7 @@ export function groupsOf(cells: readonly OlderCell[]): [estimate: string, cells:
   return [...groups];
 }
 
-/** Estimates from before the workbook had rates: looked for, let follow, and taken back. */
+/** Older estimates the workbook had rates: looked for, let follow, and taken back. */
 export function useOlderEstimates() {
   const [cells, setCells] = useState<readonly OlderCell[]>();
   const [written, setWritten] = useState<WrittenChanges>();
@@ -46,14 +46,14 @@ export function useOlderEstimates() {
             : [],
         );
         setCells(found);
-        return found.length === 0 ? "Every estimate follows the rates, or was changed by hand." : undefined;
+        return found.length === 0 ? "Every estimate follows your rates or was changed by hand." : undefined;
       }),
     follow: () =>
       attempt(async () => {
         if (!cells) return undefined;
-        setWritten(await writeChanges("let older estimates follow the rates", cells));
+        setWritten(await writeChanges("let older estimates follow your rates", cells));
         setCells(undefined);
-        return `${cells.length} cells follow the rates now.`;
+        return `${cells.length} cells now follow your rates.`;
       }),
     leave: () => {
       setCells(undefined);
@@ -64,7 +64,7 @@ export function useOlderEstimates() {
         if (!written) return undefined;
         await undoChanges(written);
         setWritten(undefined);
-        return "The cells hold what they held before.";
+        return "The cells are back to what they were.";
       }),
   };
 }

@@ -25,7 +25,7 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
     // They stand, whether or not they can be read at once.
     await refreshRates().catch(() => false);
     const { sheetName, address } = inserted;
-    return `The rates stand on ${sheetName} at ${address}. Type your own over the examples.`;
+    return `Rates are on ${sheetName} at ${address}. Type your own over the examples.`;
   };
 
   return {
@@ -35,7 +35,7 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
         // Somebody may have put one there in the meantime; there is never a second.
         if (await readRates())
           throw new WorkbookFailure(
-            "The workbook has rates already, so nothing was written. Use those, or take them back first.",
+            "This workbook already has rates, so nothing was written. Use those, or undo them first.",
           );
         return told(await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }));
       }),
@@ -47,7 +47,7 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
         );
       }),
     undo: () =>
-      attempt("Taking it back…", async () => {
+      attempt("Undoing…", async () => {
         const said = await undoInsert(canUndo);
         setCanUndo(undefined);
         await refreshRates().catch(() => false);

@@ -15,13 +15,13 @@ export function FilePart({ reporter, onOpen }: FilePartProps) {
     const read = await readTemplateFile(file);
     if (read.ok) return onOpen(read.template);
     const more = read.more > 0 ? ` And ${read.more} more.` : "";
-    reporter.complain(`${file.name} was not opened, and nothing was changed. ${read.why.join(" ")}${more}`);
+    reporter.complain(`${file.name} wasn't opened, and nothing was changed. ${read.why.join(" ")}${more}`);
   };
   return (
     <>
       <h2>From a file</h2>
       <div class="field">
-        <label for={id}>File of a template (.json)</label>
+        <label for={id}>Template file (.json)</label>
         <input
           id={id}
           type="file"

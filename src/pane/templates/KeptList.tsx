@@ -24,7 +24,7 @@ export function KeptList({ kept, reporter, working, onOpen }: KeptListProps) {
     <>
       <h2>In this workbook</h2>
       {trouble && <p class="notice trouble">{trouble}</p>}
-      {templates.length === 0 && !trouble && <p class="below">It keeps no templates yet.</p>}
+      {templates.length === 0 && !trouble && <p class="below">No templates yet.</p>}
       {templates.map((one) => (
         <KeptOne
           // Templates that cannot be read may have the name of another.
@@ -47,15 +47,15 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
   const { template } = one;
   const done = () => setAsking(undefined);
   const remove = () =>
-    reporter.attempt("Deleting it…", async () => {
+    reporter.attempt("Deleting…", async () => {
       await kept.change((templates) => withoutTemplate(templates, one));
-      return `“${name}” is no longer kept in this workbook.`;
+      return `Deleted “${name}” from this workbook.`;
     });
   const rename = () =>
-    reporter.attempt("Renaming it…", async () => {
+    reporter.attempt("Renaming…", async () => {
       await kept.change((templates) => renamedTemplate(templates, one.name, wanted));
       done();
-      return `“${name}” is called “${wanted.trim()}” now.`;
+      return `Renamed “${name}” to “${wanted.trim()}”.`;
     });
   return (
     <div class="kept">
@@ -65,21 +65,21 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
           {template && <span class="below"> {sizeWords(template)}</span>}
         </span>
         {template && (
-          <Button label={`Look at ${name}`} off={working} onPress={() => onOpen(template)}>
+          <Button label={`Preview ${name}`} off={working} onPress={() => onOpen(template)}>
             Look
           </Button>
         )}
       </p>
-      {one.why && <p class="notice trouble">It cannot be opened, and was left alone. {one.why.join(" ")}</p>}
+      {one.why && <p class="notice trouble">It can't be opened, and wasn't changed. {one.why.join(" ")}</p>}
       <p class="row small">
         {template && (
           <>
             <Button
               label={`Save ${name} to a file`}
               off={working}
-              onPress={() => reporter.say(`It is saved as ${saveTemplateFile(template)}.`)}
+              onPress={() => reporter.say(`Saved as ${saveTemplateFile(template)}.`)}
             >
-              To a file
+              Save to a file
             </Button>
             <Button label={`Rename ${name}`} off={working} onPress={() => setAsking("rename")}>
               Rename
@@ -92,9 +92,9 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
       </p>
       {asking === "delete" && (
         <Question
-          text={`Delete the template “${name}” from this workbook? What was made with it stays. It cannot be taken back, except from a file.`}
-          yes="Delete it"
-          no="Keep it"
+          text={`Delete the template “${name}” from this workbook? Sheets made with it stay. This can't be undone unless you saved it to a file.`}
+          yes="Delete"
+          no="Keep"
           working={working}
           onYes={() => void remove()}
           onNo={done}
@@ -111,10 +111,10 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
           <TextField label={`New name for ${name}`} value={wanted} onType={setWanted} takesOver />
           <p class="row">
             <Button off={working} onPress={() => void rename()}>
-              Rename it
+              Rename
             </Button>
             <Button off={working} onPress={done}>
-              Leave it
+              Cancel
             </Button>
           </p>
         </form>

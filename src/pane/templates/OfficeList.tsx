@@ -32,13 +32,13 @@ export function OfficeList({ working, onOpen }: OfficeListProps) {
                 {template.name}
                 <span class="below"> {sizeWords(template)}</span>
               </span>
-              <Button label={`Look at ${template.name}`} off={working} onPress={() => onOpen(template)}>
+              <Button label={`Preview ${template.name}`} off={working} onPress={() => onOpen(template)}>
                 Look
               </Button>
             </p>
           ) : (
             <p class="notice trouble">
-              {file} cannot be opened. {why?.join(" ")}
+              {file} can't be opened. {why?.join(" ")}
             </p>
           )}
         </div>

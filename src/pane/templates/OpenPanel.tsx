@@ -32,16 +32,16 @@ export function OpenPanel({ opening, looking, working, selected }: OpenPanelProp
         {sizeWords(template)}, {counted(contents.formulas, "formula")}. {savedWords(template)} Nothing is written yet.
       </p>
       <Grid template={template} />
-      <PartList summary="Prices and markups that stand in it" items={contents.prices.map(typedWords)} open />
+      <PartList summary="Prices and markups in it" items={contents.prices.map(typedWords)} open />
       <PartList summary="Other inputs" items={contents.inputs.map(typedWords)} />
       <ReadsOutside opening={opening} outside={contents.outside} isThere={isThere} selected={selected} />
       <PartList
-        summary="Rates of the office that it follows"
+        summary="Office rates it follows"
         items={contents.rates.map(({ name, formulas }) => `${name}, in ${counted(formulas, "formula")}`)}
       />
-      <PartList summary="Functions that it uses" items={contents.functions} />
+      <PartList summary="Functions it uses" items={contents.functions} />
       {contents.functions.includes("OFFSET") && (
-        <p class="notice">OFFSET works out by itself which cells it reads. Look at the formulas with it.</p>
+        <p class="notice">OFFSET decides which cells it reads as it runs. Check the formulas that use it.</p>
       )}
       {missing.length > 0 && (
         <p class="notice trouble">

@@ -16,15 +16,15 @@ const UNANSWERED = { value: "", label: "Choose…" };
 export function OutsideQuestions({ saving, outside }: OutsideQuestionsProps) {
   const asked = outside.filter(({ cannotStay }) => cannotStay === undefined);
   const forced = outside.filter(({ cannotStay }) => cannotStay !== undefined);
-  if (outside.length === 0) return <p class="below">Its formulas read nothing outside of it but the office's rates.</p>;
+  if (outside.length === 0) return <p class="below">Its formulas read nothing outside it except your rates.</p>;
   const all = [
-    { value: "keep", label: "Read them on where it is opened" },
-    { value: "value", label: "Put what is shown now" },
-    { value: "ask", label: "Ask when it is opened" },
+    { value: "keep", label: "Read them in the workbook where it's opened" },
+    { value: "value", label: "Use the values shown now" },
+    { value: "ask", label: "Ask when it's opened" },
   ];
   return (
     <>
-      <h3>It reads outside of itself ({outside.length})</h3>
+      <h3>It reads cells outside itself ({outside.length})</h3>
       {asked.length > 1 && (
         <Select
           label="For all of them"
@@ -65,10 +65,10 @@ export function OutsideQuestions({ saving, outside }: OutsideQuestionsProps) {
 
 function optionsOf({ reads, value, treatments }: Outside) {
   const labels: Readonly<Record<Treatment, string>> = {
-    keep: `Read ${reads} where it is opened`,
+    keep: `Read ${reads} in the workbook where it's opened`,
     value:
-      value === undefined ? "Put what its formulas show, in place of them" : `Put what it shows: ${shownValue(value)}`,
-    ask: "Ask when it is opened",
+      value === undefined ? "Replace its formulas with the values shown" : `Use the value shown: ${shownValue(value)}`,
+    ask: "Ask when it's opened",
   };
   return treatments.map((treatment) => ({ value: treatment, label: labels[treatment] }));
 }

@@ -20,7 +20,7 @@ export function ReadsOutside({ opening, outside, isThere, selected }: ReadsOutsi
   const settled = outside.filter((one) => !isOpen(one));
   return (
     <>
-      <h3>It reads outside of itself</h3>
+      <h3>It reads cells outside itself</h3>
       {settled.length > 0 && (
         <ul class="lines">
           {settled.map(({ reads, formulas }) => (
@@ -50,7 +50,7 @@ function Question({ opening, one, isThere, selected }: QuestionProps) {
   const options = [
     { value: "", label: "Choose…" },
     ...(isThere ? [{ value: "keep", label: `${reads} of this workbook` }] : []),
-    ...(value !== undefined ? [{ value: "value", label: `What it showed: ${shownValue(value)}` }] : []),
+    ...(value !== undefined ? [{ value: "value", label: `The value it showed: ${shownValue(value)}` }] : []),
     { value: "cells", label: choice?.kind === "cells" ? choice.reads : `The selected cells (${selected || "none"})` },
   ];
   const choose = (kind: string) => {
@@ -73,5 +73,5 @@ function noteFor(choice: Choice | undefined, isThere: boolean): string {
   if (choice) return "";
   return isThere
     ? "To read other cells, select them in the sheet first."
-    : "This workbook has nothing of that name. To read other cells, select them in the sheet first.";
+    : "This workbook has nothing by that name. To read other cells, select them in the sheet first.";
 }

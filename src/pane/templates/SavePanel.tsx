@@ -32,12 +32,12 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
     >
       <PanelHeading id="save-template">Save as template</PanelHeading>
       <p>
-        {where}: {sizeWords(made.template)}. Pictures stay behind.
-        {hiddenRows > 0 && ` Rows of it that are hidden show in the template (${hiddenRows}).`}
+        {where}: {sizeWords(made.template)}. Pictures aren't saved.
+        {hiddenRows > 0 && ` Its hidden rows show in the template (${hiddenRows}).`}
       </p>
       {made.faults.length > 0 && (
         <div class="notice trouble">
-          <p>These cells cannot be a template, until they are changed:</p>
+          <p>These cells can't be a template until you change this:</p>
           <ul>
             {made.faults.slice(0, 12).map((fault) => (
               <li key={fault}>{fault}</li>
@@ -45,11 +45,11 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
           </ul>
         </div>
       )}
-      <PartList summary="Otherwise than on the sheet" items={made.told} open />
+      <PartList summary="Different from the sheet" items={made.told} open />
       <OutsideQuestions saving={saving} outside={toSave.outside} />
       <TextField label="Name" value={words.name} onType={(name) => setWords({ ...words, name })} />
       <TextField
-        label="Note for whoever opens it"
+        label="Note for the person who opens it"
         value={words.note}
         onType={(note) => setWords({ ...words, note })}
         placeholder="optional"
@@ -59,11 +59,11 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
         value={words.by}
         onType={(by) => setWords({ ...words, by })}
         placeholder="optional"
-        note="Goes along with the template, wherever it is sent."
+        note="Sent along with the template."
       />
       {replacing ? (
         <Question
-          text={`This workbook keeps a template “${replacing.name}” already. Replace it?`}
+          text={`This workbook already has a template “${replacing.name}”. Replace it?`}
           yes="Replace it"
           no="Keep the old one"
           working={working}
@@ -73,7 +73,7 @@ export function SavePanel({ saving, toSave, working }: SavePanelProps) {
       ) : (
         <p class="insert-bar row">
           <Button main off={working || made.faults.length > 0} onPress={saving.keep}>
-            Keep in this workbook
+            Save in this workbook
           </Button>
           <Button off={working || made.faults.length > 0} onPress={saving.toFile}>
             Save to a file

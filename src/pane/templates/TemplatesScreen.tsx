@@ -33,12 +33,12 @@ export function TemplatesScreen() {
       {!toSave && !looking && (
         <>
           <p class="below">
-            A template keeps lines, markups, notes and looks as you changed them, to be put into any workbook. Select a
-            cell of an estimate block, or the cells that are meant.
+            A template saves lines, markups, notes, and formatting as you changed them, to use in any workbook. Select a
+            cell in an estimate, or the cells to save.
           </p>
           <p class="row">
             <Button at={saveButton} main off={working} onPress={() => void saving.look("block")}>
-              Save the estimate block
+              Save the estimate
             </Button>
             <Button off={working} onPress={() => void saving.look("cells")}>
               Save the selected cells

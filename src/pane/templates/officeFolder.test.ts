@@ -58,6 +58,6 @@ describe("the office's folder of templates", () => {
     expect(trouble).toBeUndefined();
     expect(templates.map(({ file }) => file)).toEqual(["bed.json", "gone.json"]);
     expect(templates[0]?.template?.name).toBe("Small bed");
-    expect(templates[1]?.why).toEqual(["The list names it, but there is no such file in the folder."]);
+    expect(templates[1]?.why).toEqual(["The list names it, but the folder has no such file."]);
   });
 });

@@ -5,7 +5,7 @@ import type { Template } from "../../sheets/templates/template";
 /** The office's templates, beside the add-in's own pages. */
 const FOLDER = "templates/";
 
-/** A template that an office offers to everybody, or why it cannot be opened. */
+/** A template that an office offers to everybody, or why it can't be opened. */
 export interface OfficeTemplate {
   readonly file: string;
   readonly template?: Template;
@@ -38,7 +38,7 @@ async function officeTemplate(
   get: (file: string) => Promise<string | undefined>,
 ): Promise<OfficeTemplate> {
   const text = await get(file);
-  if (text === undefined) return { file, why: ["The list names it, but there is no such file in the folder."] };
+  if (text === undefined) return { file, why: ["The list names it, but the folder has no such file."] };
   const read = readTemplate(text);
   return read.ok ? { file, template: read.template } : { file, why: read.why };
 }

@@ -42,7 +42,7 @@ export async function readToSave(what: "block" | "cells"): Promise<ToSave> {
   const outside = findOutside(saved);
   if (outside.length > MOST_OUTSIDE) {
     throw new WorkbookFailure(
-      `Formulas in these cells read ${outside.length} things outside of them, and a template holds ${MOST_OUTSIDE}. Select the cells that they read as well, then try again.`,
+      `Formulas in these cells read ${outside.length} things outside them; a template can hold ${MOST_OUTSIDE}. Select the cells they read too, then try again.`,
     );
   }
   const hiddenRows = (sheet?.hiddenRows ?? []).filter((row) => row >= area.row && row < area.row + area.rows).length;
@@ -54,7 +54,7 @@ type SheetFacts = WorkbookFacts["sheets"][number];
 
 function blockPlace({ selection }: ReadWorkbook, sheet: SheetFacts | undefined): { name: string; place: RegionPlace } {
   const block = sheet?.used && blockAt(findBlocks(sheet.used.values, sheet.used), selection);
-  if (!sheet || !block) throw new WorkbookFailure("Select a cell of an estimate block, then try again.");
+  if (!sheet || !block) throw new WorkbookFailure("Select a cell in an estimate, then try again.");
   return { name: block.form.name.trim(), place: { kind: "area", sheetId: sheet.name, area: block.area } };
 }
 
@@ -68,7 +68,7 @@ function refuseUnfit(
     );
   }
   if (formulas.every((row) => row.every((content) => content === ""))) {
-    throw new WorkbookFailure("Nothing stands in the selected cells. Select the cells that are meant, then try again.");
+    throw new WorkbookFailure("The selected cells are blank. Select the cells you want, then try again.");
   }
 }
 

@@ -44,9 +44,10 @@ export function useOpening(reporter: Reporter) {
       }),
     /** Has it read the cells that are selected now. */
     chooseSelected: (reads: string) =>
-      reporter.attempt("Looking at the selection…", async () => {
+      reporter.attempt("Reading the selection…", async () => {
         const chosen = canonical(await selectedAddress());
-        if (chosen === undefined) throw new WorkbookFailure("Select one cell, or one run of cells, then choose again.");
+        if (chosen === undefined)
+          throw new WorkbookFailure("Select one cell or one block of cells, then choose again.");
         choose(reads, { kind: "cells", reads: chosen });
         return undefined;
       }),
@@ -64,10 +65,10 @@ export function useOpening(reporter: Reporter) {
         }
         close();
         setCanUndo(written.id);
-        return `“${template.name}” stands on ${written.sheetName} at ${written.address}.`;
+        return `Added “${template.name}” to ${written.sheetName}!${written.address}.`;
       }),
     undo: () =>
-      reporter.attempt("Taking it back…", async () => {
+      reporter.attempt("Undoing…", async () => {
         const said = await undoInsert(canUndo);
         setCanUndo(undefined);
         return said;

@@ -33,18 +33,18 @@ export function useSaving(reporter: Reporter, kept: Kept) {
   const finished = (): Template | undefined => {
     if (!toSave) return undefined;
     const open = toSave.outside.find(({ reads, cannotStay }) => cannotStay === undefined && !treatments.has(reads));
-    if (open) return void reporter.complain(`Choose what becomes of ${open.reads} first. Nothing was saved.`);
-    if (words.name.trim() === "") return void reporter.complain("Give it a name first. Nothing was saved.");
+    if (open) return void reporter.complain(`Choose what to do with ${open.reads} first. Nothing was saved.`);
+    if (words.name.trim() === "") return void reporter.complain("Type a name first. Nothing was saved.");
     const { template, faults } = templateOfCells(toSave, treatments, words, new Date());
     if (faults.length === 0) return template;
-    return void reporter.complain(`It cannot be a template. ${faults.slice(0, 5).join(" ")}`);
+    return void reporter.complain(`This can't be a template. ${faults.slice(0, 5).join(" ")}`);
   };
 
   const keep = (template: Template, isReplacing: boolean) =>
-    reporter.attempt("Keeping it with the workbook…", async () => {
+    reporter.attempt("Saving…", async () => {
       await kept.change((templates) => withTemplate(templates, template, isReplacing));
       close();
-      return `“${template.name}” is kept in this workbook, and is saved with it.`;
+      return `Saved “${template.name}” in this workbook.`;
     });
 
   return {
@@ -74,7 +74,7 @@ export function useSaving(reporter: Reporter, kept: Kept) {
     toFile: () => {
       const template = finished();
       if (!template) return;
-      reporter.say(`The template is saved as ${saveTemplateFile(template)}, where the browser keeps what it saves.`);
+      reporter.say(`Saved the template as ${saveTemplateFile(template)} in your downloads.`);
       close();
     },
     cancel: () => {

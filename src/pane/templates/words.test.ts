@@ -25,6 +25,6 @@ test.each([
 });
 
 test("a name of hidden characters alone is shown as none", () => {
-  expect(shownName("\u200b\u202e ")).toBe("(without a name)");
+  expect(shownName("\u200b\u202e ")).toBe("(unnamed)");
   expect(shownName(" Front walk ")).toBe("Front walk");
 });

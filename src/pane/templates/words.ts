@@ -18,7 +18,7 @@ export function counted(count: number, one: string): string {
 
 /** A name that may come from anywhere. */
 export function shownName(name: string): string {
-  return withoutHidden(name).trim() || "(without a name)";
+  return withoutHidden(name).trim() || "(unnamed)";
 }
 
 /** A value as it is shown beside what it belongs to. */

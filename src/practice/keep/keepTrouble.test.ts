@@ -8,6 +8,6 @@ test("the browser's refusal of a database of a later version is told from all ot
 });
 
 test("each trouble says what becomes of the work", () => {
-  for (const words of Object.values(keepWords)) expect(words).toMatch(/will be gone when (the|this) page closes/);
+  for (const words of Object.values(keepWords)) expect(words).toMatch(/will be lost when (the|this) page closes/);
   for (const words of Object.values(refusals)) expect(words).toMatch(/^Nothing was (opened|changed): /);
 });

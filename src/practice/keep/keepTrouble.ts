@@ -7,22 +7,22 @@ export function keepTroubleOf(error: unknown): "off" | "later" {
   return error instanceof Error && error.name === "VersionError" ? "later" : "off";
 }
 
-const GOES = "What you do here will be gone when this page closes, unless you save it as a file.";
+const GOES = "What you do here will be lost when this page closes, unless you save it as a file.";
 
 /** What the page says all the while. */
 export const keepWords: Readonly<Record<KeepTrouble, string>> = {
-  off: "This browser does not keep your work: its storage is full or switched off. It will be gone when the page closes.",
-  later: `A later version of this page has kept work in this browser. It was left alone. ${GOES}`,
-  unreadable: `The work that this browser kept cannot be read, and was left alone. Reload the page to try again; “Start afresh…” throws it away. ${GOES}`,
-  "other tab": `The practice workbook is open in another tab, too, and that one keeps its work. ${GOES}`,
+  off: "This browser can't save your work: its storage is full or turned off. Your work will be lost when the page closes.",
+  later: `A newer version of this page saved work in this browser. It wasn't changed. ${GOES}`,
+  unreadable: `The work saved in this browser can't be read. It wasn't changed. Reload the page to try again. “Start over…” discards it. ${GOES}`,
+  "other tab": `The practice workbook is also open in another tab, and that one saves its work. ${GOES}`,
 };
 
 /** What is said where a file, or the invented office, was to take the place of the work. */
 export const refusals: Readonly<Record<KeepTrouble, string>> = {
-  off: "Nothing was opened: this browser's storage is full or switched off, and a file is opened by way of it. Close private windows or make room, then try again.",
-  later: "Nothing was changed: a later version of this page has kept work in this browser, which would be lost.",
+  off: "Nothing was opened: this browser's storage is full or turned off, and opening a file needs it. Close private windows or make room, then try again.",
+  later: "Nothing was changed: a newer version of this page saved work in this browser, and it would be lost.",
   unreadable:
-    "Nothing was opened: this browser holds work that cannot be read, which would be lost. Reload the page to try again, or throw it away with “Start afresh…”.",
+    "Nothing was opened: this browser has work that can't be read, and it would be lost. Reload the page to try again, or discard it with “Start over…”.",
   "other tab":
-    "Nothing was changed: the practice workbook is open in another tab, too, and its work would be lost. Close that tab, then reload this page.",
+    "Nothing was changed: the practice workbook is also open in another tab, and its work would be lost. Close that tab, then reload this page.",
 };

@@ -5,7 +5,7 @@ export function fetchPane(): void {
   const script = document.createElement("script");
   script.src = "pane.js";
   script.addEventListener("error", () => {
-    showTrouble("pane", "The pane could not be fetched. Check the connection, then reload the page.");
+    showTrouble("pane", "The pane couldn't be loaded. Check your connection, then reload the page.");
   });
   document.head.append(script);
 }

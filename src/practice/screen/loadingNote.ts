@@ -17,7 +17,7 @@ export class LoadingNote {
   readonly fail = (error: unknown): void => {
     const reason = error instanceof Error ? error.message : String(error);
     const title = element("practice-loading").querySelector("strong");
-    if (title) title.textContent = "The practice workbook did not come up.";
+    if (title) title.textContent = "The practice workbook didn't start.";
     this.step(error instanceof LoadingTrouble ? reason : `Reload the page to try again. (${reason})`);
     element("practice-progress").hidden = true;
   };

@@ -28,7 +28,7 @@ export async function openFile(file: File, openings: Openings): Promise<void> {
     await openings.replace(opened.book, { fileName: file.name, sheets, front, cells, formulas, shown });
   } catch (cause) {
     sayInBar("");
-    sayInFront({ title: `“${file.name}” cannot be opened`, text: reasonOf(cause) });
+    sayInFront({ title: `Can't open “${file.name}”`, text: reasonOf(cause) });
   }
 }
 
@@ -46,11 +46,11 @@ async function read(file: File, { grid, functions }: Openings): Promise<OpenedBo
 async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): Promise<boolean> {
   const dialog = element("practice-open-ask") as HTMLDialogElement;
   const { sheets, cells, formulas, lost, notes } = opened;
-  const holds = [counted(sheets, "sheet"), counted(cells, "cell that holds something", "cells that hold something")];
-  const facts = `It holds ${holds.join(" and ")}, ${counted(formulas, "formula")} among them.`;
+  const holds = [counted(sheets, "sheet"), counted(cells, "cell with contents", "cells with contents")];
+  const facts = `It has ${holds.join(" and ")}, including ${counted(formulas, "formula")}.`;
   fill(dialog, {
-    title: `Open “${file.name}” in the place of this workbook?`,
-    text: lost.length > 0 ? `${facts} The practice workbook does not keep:` : `${facts} All of it comes along.`,
+    title: `Open “${file.name}” in place of this workbook?`,
+    text: lost.length > 0 ? `${facts} The practice workbook can't keep:` : `${facts} Everything is kept.`,
     lines: lost,
   });
   element("practice-open-notes").textContent = notes.map((note) => `${note}.`).join(" ");
@@ -69,5 +69,5 @@ async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): P
 function reasonOf(cause: unknown): string {
   if (cause instanceof FileRefusal) return cause.message;
   const reason = cause instanceof Error ? cause.message : String(cause);
-  return `It holds something that cannot be read here. Nothing was opened. (${reason})`;
+  return `It has something that can't be read here. Nothing was opened. (${reason})`;
 }

@@ -27,5 +27,5 @@ function say(news: OpenedNews, grid: GridPort): void {
 /** Says which file the workbook came from, where it is not the invented office any more. */
 export function nameFile(name: string): void {
   if (name === plainName) return;
-  element("practice-about").textContent = `“${name}”. Your work stays in this browser; the file is left as it was.`;
+  element("practice-about").textContent = `“${name}”. Your work is saved in this browser. The file doesn't change.`;
 }

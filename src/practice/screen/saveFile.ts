@@ -19,8 +19,8 @@ export async function saveFile({ grid, open }: BrowserGrid, functions: FunctionN
     const { bytes, lost } = saveBook(open, grid.cells, functions);
     const name = savedName(open.workbook.getName(), new Date());
     handOver({ name, bytes });
-    const said = `Saved as “${name}”, a new file among your downloads.`;
-    if (lost.length > 0) sayInFront({ title: said, text: "It does not hold:", lines: lost });
+    const said = `Saved as “${name}”, a new file in your downloads.`;
+    if (lost.length > 0) sayInFront({ title: said, text: "It leaves out:", lines: lost });
     return said;
   } catch (cause) {
     sayInFront(troubleSaving(cause));
@@ -32,5 +32,5 @@ function troubleSaving(cause: unknown): Said {
   const title = "No file was saved";
   if (cause instanceof FileRefusal) return { title, text: cause.message };
   const reason = cause instanceof Error ? cause.message : String(cause);
-  return { title, text: `Check the connection and try again. The workbook is as it was. (${reason})` };
+  return { title, text: `Check your connection and try again. The workbook wasn't changed. (${reason})` };
 }

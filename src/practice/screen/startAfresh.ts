@@ -20,5 +20,5 @@ export function offerStartAfresh(forget: () => Promise<string | undefined>): voi
 async function startAfresh(forget: () => Promise<string | undefined>): Promise<void> {
   const refusal = await forget();
   if (refusal === undefined) location.reload();
-  else sayInFront({ title: "The work stays", text: refusal });
+  else sayInFront({ title: "Keep my work", text: refusal });
 }

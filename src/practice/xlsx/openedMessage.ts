@@ -25,12 +25,12 @@ export function openedWords(
   sheets: readonly SheetFacts[],
 ): OpenedWords {
   const found = differences(cells, news.shown);
-  const title = `“${news.fileName}” is open: ${counted(news.sheets, "sheet")}, ${counted(news.cells, "cell that holds", "cells that hold")} something.`;
+  const title = `“${news.fileName}” is open: ${counted(news.sheets, "sheet")}, ${counted(news.cells, "cell with contents", "cells with contents")}.`;
   if (news.formulas === 0) return { title, text: "", lines: [] };
   if (found.length === 0) {
     return {
       title,
-      text: `What the file showed for its ${counted(news.formulas, "formula")} is shown here, too.`,
+      text: `All ${counted(news.formulas, "formula")} show the same results as in the file.`,
       lines: [],
     };
   }
@@ -43,8 +43,8 @@ export function openedWords(
   return {
     title,
     text:
-      `${counted(found.length, "formula shows", "formulas show")} something else here than in the file. The practice ` +
-      "workbook may lack a function, or read one otherwise; go by your spreadsheet program.",
+      `${counted(found.length, "formula shows", "formulas show")} something different here than in the file. The practice ` +
+      "workbook may lack a function or read one differently. Go by your spreadsheet program.",
     lines: rest > 0 ? [...lines, `and ${rest.toLocaleString("en-US")} more`] : lines,
   };
 }

@@ -3,6 +3,9 @@
  * found, opened, and updated by either.
  */
 export const olderTexts: Readonly<Record<string, string>> = {
+  "Border and stakes": "Edging and stakes",
+  "Cautions: local codes, the ticket and licensed practice rule":
+    "Cautions: local codes, the locate ticket, and licensed professionals come first",
   // Labels.
   "Long sides with border": "Long sides with edging",
   "Short sides with border": "Short sides with edging",

@@ -51,13 +51,17 @@ export const stoneListNames = {
   whose: "Whose_stone_kinds",
 } as const;
 
-/** The name of the cell that says whose a price is: "example" until the office has typed its own. */
+/** The name of the cell that says whose a price is: "sample" until the office has typed its own. */
 export function whoseName(key: PricedRateKey): string {
   return rateNames[key].replace("Rate_", "Whose_");
 }
 
-/** What that cell holds as long as a price is invented. */
-export const EXAMPLE = "example";
+/** What that cell holds as long as a price is invented, and what it held in workbooks of before. */
+export const SAMPLE = "sample";
+export const OLD_SAMPLE = "example";
+
+/** Whether that cell marks a price as invented. */
+export const isSampleMark = (mark: unknown): boolean => mark === SAMPLE || mark === OLD_SAMPLE;
 
 /** Whether a name is one of ours for rates, so that who copies formulas elsewhere can bring its value along. */
 export function isRateName(name: string): boolean {

@@ -9,7 +9,7 @@ import { addressFrom, nameOf, percent, short } from "../words";
 import { change, eachCell, eachFormula, type Observation, type Rule } from "./rule";
 
 /** A rate marked so is not the office's own. */
-const EXAMPLE = /\bexamples?\b/i;
+const EXAMPLE = /\b(example|sample)s?\b/i;
 const LONGEST = 60;
 
 export const exampleRate: Rule = {

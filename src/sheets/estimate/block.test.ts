@@ -19,7 +19,9 @@ test("the cautions stand in the block whole, in lines no longer than it is wide"
 
 test("the caution about digging says that lines of the owner's own are not marked, and who rules", () => {
   const digging = cautions.find(({ about }) => about === "Buried lines")?.text;
-  expect(digging).toMatch(/^Call 811 .* Private lines \(sprinklers, .*\) are not marked: ask the owner\. .* rule\.$/);
+  expect(digging).toMatch(
+    /^Call 811 .* Private lines \(sprinklers, .*\) aren't marked: ask the owner\. .*state law\.$/,
+  );
 });
 
 test("the block is printed one page wide, and what the numbers rest on begins a page", () => {

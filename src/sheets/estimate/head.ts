@@ -8,19 +8,19 @@ import { remarksRange } from "./lines";
 import { isLength } from "./rateFormulas";
 import { rateOf, resultRow } from "./rows";
 
-const NO_RATE_WORDS = "No price: a rate is missing or damaged; its row says why.";
-const NO_VALUE_WORDS = "No price: a cell below is in error; it says why.";
-const EXAMPLE_WORDS = "uses example prices until the office types its own";
+const NO_RATE_WORDS = "No price: a rate is missing or damaged. See its row.";
+const NO_VALUE_WORDS = "No price: a cell below has an error. See that cell.";
+const SAMPLE_WORDS = "sample prices: set your own in Rates";
 
 /**
- * The price on top of the block, and in words why there is none, or that it rests on example prices. The price itself
+ * The price on top of the block, and in words why there is none, or that it rests on sample prices. The price itself
  * stays an error then: words in its place would be passed over by a sum of several blocks.
  */
 export function headRow(form: BedForm): DraftRow {
   const said =
     `=IF(ISERROR({price}),${noPriceWords(form)},` +
-    `IF(COUNTIF(${remarksRange()},"*example*")+COUNTIF({materialMarkup.note}:{minimumCharge.note},"example*")>0,` +
-    `${quoted(EXAMPLE_WORDS)},""))`;
+    `IF(COUNTIF(${remarksRange()},"*sample*")+COUNTIF({materialMarkup.note}:{minimumCharge.note},"sample*")>0,` +
+    `${quoted(SAMPLE_WORDS)},""))`;
   const row = resultRow(
     "Price",
     { content: "={price}", key: "headPrice", format: "money", look: "total" },

@@ -11,9 +11,9 @@ export const MEASURED = "Measured: ";
 export const headings = {
   lines: "Lines",
   price: "Price",
-  cautions: "Cautions: local codes, the ticket and licensed practice rule",
+  cautions: "Cautions: local codes, the locate ticket, and licensed professionals come first",
   stone: "Depth and stone",
-  border: "Border and stakes",
+  border: "Edging and stakes",
   fabric: "Fabric and pins",
   digging: "Digging and hauling",
   crew: "Crew",

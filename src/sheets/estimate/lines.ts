@@ -11,8 +11,8 @@ import { printed, SPARE_LINES, withKeys } from "./printed";
 import { isStillExample, rateRemark } from "./rateFormulas";
 import { fieldContent, fieldLook, rateOf, sectionRow } from "./rows";
 
-const EXAMPLE_WORDS = "example price";
-const EXAMPLE_PRICE = quoted(EXAMPLE_WORDS);
+const SAMPLE_WORDS = "sample price";
+const SAMPLE_PRICE = quoted(SAMPLE_WORDS);
 
 /** The priced lines of the block, a few spare ones that the sums already include, and their sums. */
 export function lineRows(form: BedForm): DraftRow[] {
@@ -104,7 +104,7 @@ function remarkCell(form: BedForm, key: string, cost: FieldKey): DraftCell {
     ...(isGiven ? [] : [[`${key}.unitCost`, "price"]]),
   ].map(([cell, what]) => `IF(ISFORMULA({${cell}}),"","${what} typed over. ")`);
   const content = `=TRIM(${[...typedOver, priceRemark(form, key, cost)].join("&")})`;
-  const warnWhen = `=AND(LEN({self})>0,LEFT({self},${EXAMPLE_WORDS.length})<>${EXAMPLE_PRICE})`;
+  const warnWhen = `=AND(LEN({self})>0,LEFT({self},${SAMPLE_WORDS.length})<>${SAMPLE_PRICE})`;
   return { content, key: `${key}.remark`, look: "note", warnWhen };
 }
 
@@ -112,13 +112,13 @@ function priceRemark(form: BedForm, key: string, cost: FieldKey): string {
   const price = `{${key}.unitCost}`;
   if (cost === "crewRate") {
     // The row of the crew rate says what there is to say; here is no room for its note.
-    const said = `IF(LEFT({crewRate.note},7)="example",${EXAMPLE_PRICE},IF(ISNUMBER(${price}),"",{crewRate.note}))`;
+    const said = `IF(LEFT({crewRate.note},6)="sample",${SAMPLE_PRICE},IF(ISNUMBER(${price}),"",{crewRate.note}))`;
     return `IF(ISFORMULA(${price}),${said},"")`;
   }
   const rate = rateOf(form, cost);
-  if (rate) return `IF(ISFORMULA(${price}),${rateRemark(rate, price, EXAMPLE_PRICE, '""')},"")`;
+  if (rate) return `IF(ISFORMULA(${price}),${rateRemark(rate, price, SAMPLE_PRICE, '""')},"")`;
   const content = fieldContent(form, cost);
   const isExample = typeof content === "number" && isExamplePrice(cost, textOf(form, cost));
-  const said = isExample ? `IF(${isStillExample(price, content)},${EXAMPLE_PRICE},"")` : '""';
+  const said = isExample ? `IF(${isStillExample(price, content)},${SAMPLE_PRICE},"")` : '""';
   return `IF(ISNUMBER(${price}),${said},"no price")`;
 }

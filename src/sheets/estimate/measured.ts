@@ -19,7 +19,7 @@ export function shapeResultRows(form: BedForm): DraftRow[] {
 
 /** Labels of the columns of a list of points and of cut-outs, which the rows below them share. */
 const POINT_COLUMNS = ["x, ft", "y, ft", "Reads as x", "Reads as y", "Side, ft", "Border"];
-const CUT_OUT_COLUMNS = ["Middle x, ft", "Middle y, ft", "Across, ft", "Deep or round", "Area, sq ft"];
+const CUT_OUT_COLUMNS = ["Center x, ft", "Center y, ft", "Across, ft", "Deep or round", "Area, sq ft"];
 
 /** What stands in the bed: its place and size, and the area of it all together. */
 function cutOutRows(form: BedForm): DraftRow[] {

@@ -1,6 +1,14 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields, MOST_SHARE } from "../../quantities/bed/fields";
-import { EXAMPLE, isPriced, type RateKey, rateNames, stoneListNames, whoseName } from "../../quantities/bed/rates";
+import {
+  isPriced,
+  OLD_SAMPLE,
+  type RateKey,
+  rateNames,
+  SAMPLE,
+  stoneListNames,
+  whoseName,
+} from "../../quantities/bed/rates";
 
 /*
  * Formulas that read a rate by its name. A rate that is missing, blank, text or absurd gives the text "no rate",
@@ -21,16 +29,16 @@ export function usableNumber({ reads, mayBeZero, shareUnder }: Field, cell: stri
 
 /** What is wrong with a cell that is not usable, as a formula's part. */
 export function whatIsWrong(field: Field, cell: string): string {
-  const isText = isLength(field) ? "rate is no length" : "rate is text, no number";
+  const isText = isLength(field) ? "rate isn't a length" : "rate is text, not a number";
   return (
-    `IF(ISERROR(${cell}),"rate is missing or in error",` +
+    `IF(ISERROR(${cell}),"rate is missing or has an error",` +
     `IF(ISNUMBER(${cell}),${quoted(wrongNumber(field))},IF(${cell}="","rate is blank",${quoted(isText)})))`
   );
 }
 
 function wrongNumber({ reads, mayBeZero, shareUnder }: Field): string {
   if (reads === "share") return shareUnder === undefined ? "rate is not 0% to 200%" : "rate is not 0% to under 100%";
-  if (reads === "whole") return mayBeZero ? "rate is no whole number" : "rate is no whole number over 0";
+  if (reads === "whole") return mayBeZero ? "rate isn't a whole number" : "rate isn't a whole number over 0";
   return mayBeZero ? "rate is under 0" : "rate is 0 or less";
 }
 
@@ -56,7 +64,7 @@ export function rateRemark(key: RateKey, followed: string, example: string, othe
 const PARTS = 1000;
 
 /**
- * The condition under which a typed cell still holds an example price. It is compared as the text of a whole number,
+ * The condition under which a typed cell still holds an sample price. It is compared as the text of a whole number,
  * which reads alike in every country, so that no price stands in the formula, where it would look like a buried rate.
  */
 export function isStillExample(cell: string, example: number): string {
@@ -79,8 +87,8 @@ function stonePriceFormula(): string {
 
 function stoneRemark(followed: string): string {
   const [field, other] = [fields.stoneCost, rateNames.stoneCost];
-  const listed = `IF(${isExample(`INDEX(${whose},${PLACE})`)},"example price","")`;
-  const any = `IF(${isExample(whoseName("stoneCost"))},"example price, any other stone","price of any other stone")`;
+  const listed = `IF(${isExample(`INDEX(${whose},${PLACE})`)},"sample price","")`;
+  const any = `IF(${isExample(whoseName("stoneCost"))},"sample price, any other stone","price of any other stone")`;
   const wrong = `IF(ISNUMBER(${PLACE}),${whatIsWrong(field, LISTED_PRICE)},${whatIsWrong(field, other)})`;
   return `IF(ISNUMBER(${followed}),IF(ISNUMBER(${PLACE}),${listed},${any}),IF(ISERROR(ROWS(${kinds})=ROWS(${prices})),"list of stone is missing",${wrong}))`;
 }
@@ -94,7 +102,7 @@ export function stoneWeightFormula(): string {
 
 /** A mark that is missing marks nothing: the price itself still says what is wrong with it. */
 function isExample(mark: string): string {
-  return `IFERROR(${mark}=${quoted(EXAMPLE)},FALSE)`;
+  return `IFERROR(OR(${mark}=${quoted(SAMPLE)},${mark}=${quoted(OLD_SAMPLE)}),FALSE)`;
 }
 
 function usableOrNone(field: Field, cell: string): string {

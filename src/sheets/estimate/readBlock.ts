@@ -94,7 +94,7 @@ export interface Part {
 export function partsOf(rows: readonly Row[]): Part[] {
   const known: readonly string[] = Object.values(headings);
   const starts = rows.flatMap(([first], row) => {
-    const heading = text(first);
+    const heading = text(currentText(first));
     // A row of the head says "Price", too; parts begin below the measurements.
     return heading.startsWith(MEASURED) || (known.includes(heading) && row > 2) ? [{ heading, row }] : [];
   });

@@ -103,12 +103,12 @@ function noteOf(form: BedForm, key: FieldKey): string {
   const rate = rateOf(form, key);
   if (rate) {
     const followed = isLength(fields[key]) ? `{${key}.decimal}` : `{${key}}`;
-    const remark = rateRemark(rate, followed, noted("example"), quoted(note || "from the sheet Rates"));
+    const remark = rateRemark(rate, followed, noted("sample"), quoted(note || "from Rates"));
     return `=IF(ISFORMULA({${key}}),${remark},${noted("typed over")})`;
   }
   const content = fieldContent(form, key);
   if (!isPriced(key) || typeof content !== "number" || !isExamplePrice(key, textOf(form, key))) return note;
-  return `=IF(${isStillExample(`{${key}}`, content)},${noted("example")},${quoted(note)})`;
+  return `=IF(${isStillExample(`{${key}}`, content)},${noted("sample")},${quoted(note)})`;
 }
 
 interface Beside {
@@ -151,7 +151,7 @@ export function amountRow(form: BedForm, key: AmountKey): DraftRow {
       ...(key === "price" && { look: "total" }),
     },
     unit,
-    weighed ? "loose, as weighed in the sheet Rates, or from the table of common stone" : how,
+    weighed ? "loose, from Rates or the table of common stone" : how,
   );
 }
 

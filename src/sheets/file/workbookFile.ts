@@ -119,7 +119,7 @@ function cellsOf(
       }
       const address = cellAddress(place);
       if (valuesOnly) {
-        if (result === undefined) throw new RangeError(`The formula in ${address} has no result to stand for it.`);
+        if (result === undefined) throw new RangeError(`The formula in ${address} has no result.`);
         return { ...cell, value: result };
       }
       const area = arrayAt.get(address);

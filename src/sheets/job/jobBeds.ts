@@ -118,7 +118,7 @@ function resultBelow(values: readonly Row[], heading: string, label: string): un
   // The head of a block says "Price", too.
   const start = values.findIndex(([first], row) => first === heading && row > 2);
   const rows = start < 0 ? [] : values.slice(start + 1);
-  const end = rows.findIndex(([first]) => first === headings.cautions);
+  const end = rows.findIndex(([first]) => currentText(first) === headings.cautions);
   return rows.slice(0, end < 0 ? undefined : end).findLast(([first]) => first === label)?.[1];
 }
 

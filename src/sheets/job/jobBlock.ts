@@ -94,13 +94,13 @@ export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToW
 
 const NEW_KIND =
   "No price: a bed has a stone, edging, or fabric without a line here. Update the job estimate in the pane.";
-const IN_ERROR = "No price: a cell below is in error; it says why.";
+const IN_ERROR = "No price: a cell below has an error. See that cell.";
 const SAMPLES = "sample prices: set your own in Rates";
 
 function headRows(beds: readonly SheetBed[]): DraftRow[] {
   const words =
     `=IF({newKinds}>0,${quoted(NEW_KIND)},IF(ISERROR({price}),${quoted(IN_ERROR)},` +
-    `IF(COUNTIF(${across("beds.words", beds)},"*example*")>0,${quoted(SAMPLES)},"")))`;
+    `IF(COUNTIF(${across("beds.words", beds)},"*ample prices*")>0,${quoted(SAMPLES)},"")))`;
   const price = resultRow(
     "Price",
     { content: "={price}", key: "headPrice", format: "dollars", look: "total" },

@@ -6,7 +6,7 @@ export const jobHeadings = {
   beds: "Beds",
   lines: "Lines",
   price: "Price",
-  cautions: "Cautions: local codes, the ticket and licensed practice rule",
+  cautions: "Cautions: local codes, the locate ticket, and licensed professionals come first",
   settings: "Markups, crew, trucks, and boxes",
   working: "From each bed",
   kinds: "Kinds ordered together",

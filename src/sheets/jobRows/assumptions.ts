@@ -20,23 +20,23 @@ export function assumptions(
   const weighs = wants("yards", "tons", "order", "deliveries");
   return [
     ...fitted.flatMap(columnWords),
-    ...(weighs && lacks("depth") ? [`No column of stone depths: ${assumed.depthIn} in is taken for every bed.`] : []),
+    ...(weighs && lacks("depth") ? [`No stone depth column: every bed gets ${assumed.depthIn} in.`] : []),
     ...(wants("tons", "order", "deliveries", "stonePrice", "density", "hours") && lacks("stone")
-      ? [`No column of stone: ${assumed.stone} is taken for every bed.`]
+      ? [`No stone column: every bed gets ${assumed.stone}.`]
       : []),
     ...(weighs && lacks("waste") ? [wasteWords(setting)] : []),
-    ...(wants("dig", "spoilLoads") && lacks("scrape") ? [`Beds are scraped ${assumed.scrapeIn} in deep.`] : []),
+    ...(wants("dig", "spoilLoads") && lacks("scrape") ? [`Scrape depth is ${assumed.scrapeIn} in.`] : []),
     ...(wants("border") || (wants("pieces", "stakes", "dig", "spoilLoads") && !setting.shown.has("border"))
-      ? [`The border runs along ${borderWords(assumed)}.`]
+      ? [`Edging runs along ${borderWords(assumed)}.`]
       : []),
     ...(lacks("radius") !== lacks("corners")
-      ? ["Corners are taken as square: it takes a radius and a number of rounded corners to round them."]
+      ? ["Corners are square unless there's a radius and a number of rounded corners."]
       : []),
     ...(wants("deliveries", "order", "boxes", "rolls", "pieces")
-      ? ["What is bought is rounded up for each bed by itself; ordering a job together may take less."]
+      ? ["Quantities are rounded up bed by bed. Ordering the whole job together may take less."]
       : []),
     ...(hidden > 0
-      ? [`${hidden} of the rows ${hidden === 1 ? "is" : "are"} hidden or filtered away, and filled, too.`]
+      ? [`${hidden} of the rows ${hidden === 1 ? "is" : "are"} hidden or filtered, and filled in too.`]
       : []),
     ...roles
       .filter((role) => ["rolls", "pins", "price", "hours"].includes(role))
@@ -47,10 +47,10 @@ export function assumptions(
 function columnWords({ column, heading, role, unit, facts }: FittedColumn): string[] {
   const name = `${columnLetters(column)} ${heading}`.trim();
   if (role === "waste") {
-    return holdsPercents({ ...(unit && { unit }), facts }) ? [`${name}: 8 and 8% both read as 8 percent.`] : [];
+    return holdsPercents({ ...(unit && { unit }), facts }) ? [`${name}: 8 and 8% both mean 8 percent.`] : [];
   }
   if (!role || !unit || facts.tape === 0) return [];
-  return [`${name}: bare numbers are ${unit}; text is read with its own unit, such as 9.8 m or 6'-8".`];
+  return [`${name}: plain numbers are ${unit}; text is read in its own unit, such as 9.8 m or 6'-8".`];
 }
 
 function wasteWords(setting: ListSetting): string {
@@ -58,7 +58,7 @@ function wasteWords(setting: ListSetting): string {
   const followed = assumed.waste === undefined && rates.has("waste");
   const share = assumed.waste ?? Number(rate(setting, "waste"));
   const taken = followed ? `the office's rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
-  return `No column of waste: ${taken} is taken for every bed.`;
+  return `No waste column: every bed gets ${taken}.`;
 }
 
 /** Which sides of a bed have a border, in words. */

@@ -16,7 +16,7 @@ export interface FillOptions {
   /** In the order in which new columns are to stand. */
   readonly results: readonly ResultRole[];
   readonly assumed: Assumed;
-  /** Results whose filled cells may be written over. */
+  /** Results whose cells with contents may be written over. */
   readonly replace: ReadonlySet<ResultRole>;
 }
 
@@ -43,12 +43,12 @@ export interface FilledColumn {
   /** How many cells are written, and how many have the very formula already. */
   readonly written: number;
   readonly same: number;
-  /** Filled cells that hold something else: left alone unless they may be written over. */
+  /** Filled cells with contents else: left alone unless they may be written over. */
   readonly clashes: readonly { readonly address: string; readonly before: CellContent; readonly after: string }[];
   readonly replaces: boolean;
 }
 
-/** What would be written into a list, told before anything is. */
+/** Preview into a list, told before anything is. */
 export interface Filling {
   readonly columns: readonly FilledColumn[];
   readonly beds: readonly ListRow[];
@@ -84,7 +84,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
       skipped: [],
       changes: [],
       assumes: [],
-      troubles: ["The sheet has no room for new columns."],
+      troubles: ["There's no room for new columns on this sheet."],
     };
   }
   const columns = new Map<Role, ReadColumn>(givenBefore.columns);
@@ -108,7 +108,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
     const merged =
       row.kind === "bed" &&
       wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, must(columns.get(role)).column));
-    return merged ? ({ ...row, kind: "note", why: "merged cells stand in the way" } as const) : row;
+    return merged ? ({ ...row, kind: "note", why: "merged cells are in the way" } as const) : row;
   });
   const beds = judged.filter(({ kind }) => kind === "bed");
   const changes: CellChange[] = [];

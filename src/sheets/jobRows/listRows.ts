@@ -205,7 +205,7 @@ function judge(
     return { kind: "note", why: "a note, without measurements" };
   }
   const fewest = [...missing].sort((one, other) => one.length - other.length)[0];
-  return { kind: "short", why: fewest?.join(", ") ?? "nothing says how large it is" };
+  return { kind: "short", why: fewest?.join(", ") ?? "no size" };
 }
 
 /** What is wrong with a measurement; "" where it can be used. */
@@ -215,7 +215,7 @@ function lack(cells: ListCells, row: number, { column, label, reads }: NeededCol
   if (cells.isBlank(row, column) || value === "") return `no ${label.toLowerCase()}`;
   if (reads === "name" && typeof value === "string" && !value.startsWith("#")) return "";
   if (reads === "length" && typeof value === "string" && isMeasure(value)) return "";
-  return `${label} cannot be read: ${String(value).slice(0, 30)}`;
+  return `${label} can't be read: ${String(value).slice(0, 30)}`;
 }
 
 const SUM = /^=\s*\+?(SUM|SUBTOTAL|AGGREGATE|AVERAGE|SUMIFS?)\(/i;

@@ -83,7 +83,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const round = cornerArguments(at.setting, at.row);
     return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
   }),
-  border: result("Border, ft", "two", "sides", "along the sides that have a border", ({ setting, row }) => {
+  border: result("Edging, ft", "two", "sides", "along the sides with edging", ({ setting, row }) => {
     const { longBorders, shortBorders } = setting.assumed;
     const run = [
       ...(longBorders > 0 ? [times(longBorders, decimalFeet(setting, "length", row))] : []),
@@ -93,7 +93,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const met = metCorners(setting.assumed);
     return `BED.EDGE_LENGTH(${run}${round && met > 0 ? `,${round.radius},MIN(${round.corners},${met})` : ""})`;
   }),
-  pieces: result("Border pieces", "whole", "border", "lapped 2 in at each joint", ({ setting, of }) => {
+  pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", ({ setting, of }) => {
     return `BED.EDGING_PIECES(${of("border")},${rate(setting, "pieceLength")},${initial("pieceLap")}${closing(setting)})`;
   }),
   stakes: result("Extra stakes", "whole", "border", "beyond those that come with the pieces", (at) => {
@@ -106,7 +106,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   yards: result("Stone, cu yd", "two", "area", "area × depth ÷ 324, and waste", ({ setting, row, of }) => {
     return `BED.STONE_YARDS(${of("area")},${depthArgument(setting, row)},${wasteArgument(setting, row)})`;
   }),
-  density: result("Stone, tons a cu yd", "two", "stone", "as weighed by the office, else from the table", (at) => {
+  density: result("Stone, tons a cu yd", "two", "stone", "your own weight, or from the table", (at) => {
     const name = stoneArgument(at.setting, at.row);
     return at.setting.weighsStone ? withStone(stoneWeightFormula(), name) : `BED.STONE_DENSITY(${name})`;
   }),
@@ -121,7 +121,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const { setting } = at;
     return `BED.FABRIC_ROLLS(${sides(at)},${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")})`;
   }),
-  pins: result("Pins", "whole", "sides", "by the rule for a plain rectangle", (at) => {
+  pins: result("Pins", "whole", "sides", "for a plain rectangle", (at) => {
     return `BED.PINS(${sides(at)},${rate(at.setting, "rollWidth")},${initial("overlap")})`;
   }),
   boxes: result("Boxes of pins", "whole", "sides", "whole boxes for each bed", ({ setting, of }) => {
@@ -145,7 +145,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Crew hours",
     "two",
     "sides",
-    "scrape, border, fabric, stone by barrow 60 ft, and 1 h to clean up",
+    "scrape, edging, fabric, stone by wheelbarrow 60 ft, and 1 h of cleanup",
     (at) => {
       const { setting, of } = at;
       const fabric = `BED.FABRIC_AREA(${sides(at)},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`;
@@ -163,7 +163,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Stone price a ton",
     "money",
     "stone",
-    "by kind, else that of any other stone",
+    "by kind, or the price for any other stone",
     ({ setting, row }) => withStone(followingFormula("stoneCost"), stoneArgument(setting, row)),
     { rates: ["stoneCost"] },
   ),
@@ -171,7 +171,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Material cost",
     "money",
     "sides",
-    "stone, border, stakes, fabric and pins at the office's rates",
+    "stone, edging, stakes, fabric, and pins at your rates",
     ({ of }) => {
       const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
       return guarded(
@@ -197,7 +197,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Hauling cost",
     "money",
     "area",
-    "spoil with its dump fee, and deliveries",
+    "spoil with dump fees, and deliveries",
     ({ of }) => {
       const { haulCost, dumpFee, deliveryCost } = rateNames;
       return guarded(
@@ -211,7 +211,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Price before tax",
     "money",
     "sides",
-    "with markups and overhead, before the smallest job charge",
+    "with markups and overhead, before the minimum charge",
     ({ of }) => {
       const { materialMarkup, laborMarkup, haulingMarkup, overhead } = rateNames;
       const costs = [of("materialCost"), of("laborCost"), of("haulingCost")];

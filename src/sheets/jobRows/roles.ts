@@ -24,8 +24,8 @@ export type InputRole = keyof typeof inputLabels;
 /** What a column can hold that formulas give; area and border may also be typed. */
 export const resultLabels = {
   area: "Area",
-  border: "Border run",
-  pieces: "Border pieces",
+  border: "Edging",
+  pieces: "Edging pieces",
   stakes: "Extra stakes",
   yards: "Stone, cu yd",
   density: "Stone, tons a cu yd",

@@ -32,7 +32,7 @@ export function wantedResults(
   };
   for (const role of asked) {
     const trouble = lackOf(role, setting, filled);
-    if (trouble) troubles.push(`${roleLabel(role)} is left out: ${trouble}.`);
+    if (trouble) troubles.push(`${roleLabel(role)} left out: ${trouble}.`);
     else take(role, false);
   }
   return { results: order, troubles };
@@ -48,7 +48,7 @@ function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): reado
 function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<ResultRole>): string | undefined {
   const { needs, rates } = results[role];
   if (rates.some((key) => !setting.rates.has(key))) {
-    return "it rests on the office's rates, which this workbook does not have yet (see Rates)";
+    return "it needs your rates, and this workbook has none yet (see Rates)";
   }
   const lacks = lackOfColumns(needs, setting, filled);
   if (lacks) return lacks;
@@ -70,7 +70,7 @@ function lackOfColumns(
     ...(columns.has("length") ? [] : ["lengths"]),
     ...(columns.has("width") || (needs === "border" && assumed.shortBorders === 0) ? [] : ["widths"]),
   ];
-  return missing.length > 0 ? `no column of ${missing.join(" and none of ")} is known` : undefined;
+  return missing.length > 0 ? `no column for ${missing.join(" or ")}` : undefined;
 }
 
 /** What most lists have: how large, how much border, how much stone, and what to order. */

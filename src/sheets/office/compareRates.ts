@@ -1,12 +1,13 @@
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { type Field, fields } from "../../quantities/bed/fields";
 import {
-  EXAMPLE,
   isPriced,
+  isSampleMark,
   type RateKey,
   type Rates,
   rateLabel,
   rateNames,
+  SAMPLE,
   whoseName,
 } from "../../quantities/bed/rates";
 import { startingContent } from "../rates/rows";
@@ -139,9 +140,9 @@ interface Mark {
 /** The cell that says whose a price is, where the price alone wouldn't make it say what the file says. */
 function markCell({ isSame, nowSample, startsAt, value, fileSample, ...cell }: Mark): OfficeCell | undefined {
   const isFormula = typeof cell.content === "string" && cell.content.startsWith("=");
-  const isStart = isFormula ? value === startsAt : cell.content === EXAMPLE;
+  const isStart = isFormula ? value === startsAt : isSampleMark(cell.content);
   const wouldBe = isSame ? nowSample : isStart;
-  return wouldBe === fileSample ? undefined : changed(cell, cell.content, fileSample ? EXAMPLE : "own");
+  return wouldBe === fileSample ? undefined : changed(cell, cell.content, fileSample ? SAMPLE : "own");
 }
 
 function compareStones(named: NamedRates, rates: Rates, stones: readonly OfficeStone[]) {
@@ -151,7 +152,7 @@ function compareStones(named: NamedRates, rates: Rates, stones: readonly OfficeS
   const { rows, kinds, prices, weights, whose } = list;
   const nameOf = (row: number) => plain(rows[row]?.shows.kind);
   const rowOf = (name: string) => rows.findIndex((_, row) => nameOf(row) === plain(name));
-  const isSampleRow = (row: number) => rows[row]?.shows.whose === EXAMPLE;
+  const isSampleRow = (row: number) => isSampleMark(rows[row]?.shows.whose);
   const listed = new Set(stones.map(({ name }) => plain(name)));
   const others = rows.flatMap((_, row) => (nameOf(row) !== "" && !listed.has(nameOf(row)) ? [row] : []));
   const goes = others.filter(isSampleRow);

@@ -24,7 +24,7 @@ export const officeTexts = {
     choices: { yes: "no business days", no: "count as business days" },
   },
   ownHolidays: { label: "Other holidays", most: PAGE, mayBreak: true },
-  marksDays: { label: "Days that marks are good", most: SHORT },
+  marksDays: { label: "Days marks are good", most: SHORT },
   marksCounted: {
     label: "Days of marks",
     most: SHORT,

@@ -61,7 +61,7 @@ describe("a file of office settings", () => {
 
   test("of a later version is refused, and what to do is said", () => {
     expect(whyNot(changed("version", 2))).toBe(
-      "A later version of the add-in saved this file (file version 2; this add-in reads 1). Update the add-in, then load it again.",
+      "A newer version of the add-in saved this file (file version 2; this add-in reads 1). Update the add-in, then load it again.",
     );
   });
 
@@ -88,7 +88,7 @@ describe("a file of office settings", () => {
     ["no JSON", "{half", /damaged, or isn't a Bedrow office settings file/],
     ["a template", '{"format":"bedrow-template","version":1}', /isn't a Bedrow office settings file/],
     ["too large", " ".repeat(MOST_CHARACTERS + 1), /too large: the limit is 1,000,000 characters/],
-    ["a member that it doesn't have", changed("macro", "run"), /holds “macro”/],
+    ["a member that it doesn't have", changed("macro", "run"), /has “macro”/],
     ["a share over its limit", changed("rates.values.Rate_waste", 8), /[Ww]aste/],
     ["a negative price", changed("rates.values.Rate_fabric_roll", -1), /[Rr]oll/],
     ["a number that isn't one", changed("rates.values.Rate_fabric_roll", "71"), /71/],

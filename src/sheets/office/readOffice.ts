@@ -54,7 +54,7 @@ export function officeOf(content: unknown): ReadOffice {
   if (format !== OFFICE_FORMAT) return refusedFile(["This isn't a Bedrow office settings file."]);
   if (typeof version === "number" && version > OFFICE_VERSION) {
     return refusedFile([
-      `A later version of the add-in saved this file (file version ${version}; this add-in reads ${OFFICE_VERSION}). Update the add-in, then load it again.`,
+      `A newer version of the add-in saved this file (file version ${version}; this add-in reads ${OFFICE_VERSION}). Update the add-in, then load it again.`,
     ]);
   }
   const damage = damageIn(validator, content, "office settings do");

@@ -76,7 +76,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
   const work: DraftRow[][] = [
     [
       titleLine(`Crew sheet${job ? `: ${job}` : ""}`),
-      fact("Place", place),
+      fact("Job site", place),
       fact("Start", start),
       fact("Time", days),
       blankLine,

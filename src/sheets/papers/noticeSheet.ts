@@ -28,10 +28,10 @@ const ASKED: readonly (readonly [label: string, hint: string])[] = [
   ["Nearest cross street", ""],
   ["Who calls, phone", ""],
   ["Work is done for", ""],
-  ["Kind of work", "scraping and trenching by hand for a decorative stone bed and its border"],
-  ["White lining", "outline the dig in white paint or flags before the locators come, if the place asks for it"],
+  ["Kind of work", "scraping and trenching by hand for a decorative stone bed and its edging"],
+  ["White lining", "outline the dig in white paint or flags before the locators come, if your state asks for it"],
   ["Ticket number", ""],
-  ["Members answered", ""],
+  ["Utilities that answered", ""],
 ];
 
 /**
@@ -50,20 +50,20 @@ export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan 
       ],
     },
     ...facts.warnings.map(
-      (warning): DraftRow => ({ cells: [textCell("Mind", "warning"), textCell(warning, "wrapped")] }),
+      (warning): DraftRow => ({ cells: [textCell("Note", "warning"), textCell(warning, "wrapped")] }),
     ),
     blankLine,
     headingLine("Days", ""),
     factLine("Start date", start),
-    factLine("Full working days", `${noticeDays}, the day of notice not counted`),
+    factLine("Full business days", `${noticeDays}, not counting the day you call`),
     factLine("Give notice by", lastNotice),
     factLine("Notice on", noticeOn),
     factLine("Dig from", earliestDig),
-    factLine("Marks are good to", marksGoodTo),
+    factLine("Marks are good through", marksGoodTo),
     ...facts.holidays.map(({ date, name }) => factLine("Not counted", `${date}: ${name}`)),
     blankLine,
     headingLine("What the locators will ask", ""),
-    factLine("Place of the dig", place),
+    factLine("Dig site", place),
     ...facts.beds.map(({ name, areaSqFt, extent }) =>
       factLine(name || "Bed", `about ${Math.round(areaSqFt)} sq ft, ${extent}`),
     ),
@@ -78,9 +78,9 @@ export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan 
 
 /** Common practice and 49 CFR 196.103; widths of the zone beside marks differ by place. */
 const ON_THE_DAY = [
-  "All members of the ticket have answered: marked, or clear.",
-  "Marks are photographed before the first cut.",
-  "Beside marks dig by hand, as wide on either side as the law of the place says.",
-  "Private lines (yard lights, sprinklers, gas to a grill) are not marked by the locators: asked of the owner.",
-  "A nick, a smell of gas or a bare cable: stop, keep people away, call the emergency number and the utility.",
+  "Every utility on the ticket has answered: marked or clear.",
+  "Photograph the marks before the first cut.",
+  "Dig by hand beside marks, within the tolerance zone your state sets.",
+  "Locators don't mark private lines (yard lights, sprinklers, gas to a grill): ask the owner.",
+  "If you nick a line, smell gas, or see a bare cable: stop, keep people away, and call 911 and the utility.",
 ];

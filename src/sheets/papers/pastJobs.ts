@@ -30,9 +30,9 @@ export const PAST_JOBS_HEADING = [
   "Actual ÷ estimated",
 ] as const;
 const WIDTHS = [26, 13, 30, 12, 12, 12, 12, 19];
-const TITLE = "Past jobs: estimated against actual";
+const TITLE = "Past jobs: estimated and actual";
 const HOW =
-  "One line a job and measure. Lines may be added, changed and deleted by hand; proposals rest on what stands here.";
+  "One line per job and item. You can add, change, and delete lines by hand. Suggested rates come from this list.";
 
 /** The list of past jobs with its first lines, for a workbook that has none yet. */
 export function pastJobsSheet(lines: readonly PastLine[], at: Anchor): Plan {

@@ -53,10 +53,9 @@ export class Carried {
    * @throws NoNative where nothing is known of it, or too many others are read.
    */
   addressOf(cell: SheetArea): string {
-    if (!this.around.valueAt) throw new NoNative("it reads cells outside the copy, of which nothing is known");
+    if (!this.around.valueAt) throw new NoNative("it reads cells outside the copy");
     const place = this.places ? this.places.get(keyOf(cell)) : 0;
-    if (place === undefined)
-      throw new NoNative(`more than ${MOST_CARRIED} cells outside the copy are read, and only those come along`);
+    if (place === undefined) throw new NoNative(`it reads more than ${MOST_CARRIED} cells outside the copy`);
     const { row, column } = this.first;
     return cellAddress({ row: row + place, column }).replace(/^([A-Z]+)/, "$$$1$$");
   }

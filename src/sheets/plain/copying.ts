@@ -79,7 +79,7 @@ export class Copying {
     const spill = this.spills.find((one) => one.row === row && one.column === column);
     const text = this.replacements.get(`${row},${column}`)?.was;
     if (text !== undefined) {
-      const reason = `it gives the text “${text}”, which ordinary arithmetic cannot read`;
+      const reason = `its result is the text “${text}”, which ordinary formulas can't read`;
       this.leave(formula, row, column, reason, undefined);
     } else if ("reason" in copy) this.leave(formula, row, column, copy.reason, spill);
     else {

@@ -26,7 +26,7 @@ describe("a copy into a workbook of its own", () => {
     expect(plan.formulas).toEqual([
       [100, expect.stringContaining("A1*2/324*(1+N($B$4))"), "=A1*(1+$B$4)+$B$5+$B$4"],
       ["", "", ""],
-      ["'Values from outside the copied cells, as they stood then", "", ""],
+      ["'Values from outside the copied cells, as of this copy", "", ""],
       ["'Rate_waste", 0.08, ""],
       ["''Front yard'!Z1", 7, ""],
       ["", "", ""],
@@ -54,16 +54,16 @@ describe("a copy into a workbook of its own", () => {
       K1: "=LET(x,Twice,x)",
     });
     expect(leftAsValues.map(({ from, reason }) => `${from}: ${reason}`)).toEqual([
-      "A1: it reads Rates!B2:B9, which is not in the copy, and only single cells are brought along",
-      "B1: it reads Rates!$C$2:$C$9, which is not in the copy, and only single cells are brought along",
+      "A1: it reads Rates!B2:B9, which isn't in the copy; only single cells are brought along",
+      "B1: it reads Rates!$C$2:$C$9, which isn't in the copy; only single cells are brought along",
       "C1: Twice is a name of the original workbook",
-      "D1: it reads [Other.xlsx]Jobs!A1, which is not in the copy",
-      "E1: INDIRECT reads cells by a text, which may mean others there",
+      "D1: it reads [Other.xlsx]Jobs!A1, which isn't in the copy",
+      "E1: INDIRECT builds its address from text, which may point elsewhere in the copy",
       "F1: OTHER.PRICE belongs to another add-in",
-      "G1: Jobs[Length] belongs to a table that is not known",
+      "G1: Jobs[Length] belongs to a table that isn't there",
       "H1: B3 on Rates is not copied, and holds “18'” as text",
-      "I1: it reads a list by its first cell, which not every program does",
-      "J1: it reads Rates!A:A, which is not in the copy, and only single cells are brought along",
+      "I1: it reads a spilled list, which not every program can",
+      "J1: it reads Rates!A:A, which isn't in the copy; only single cells are brought along",
       "K1: Twice is a name of the original workbook",
     ]);
     expect(carried.map(({ what }) => what)).not.toContain("Twice");

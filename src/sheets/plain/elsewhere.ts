@@ -11,11 +11,11 @@ import { ownFunction } from "./formula";
 export function refuseElsewhere(formula: string): void {
   for (const { type, value } of tokenize(formula, { mergeRefs: true })) {
     if (type === "func" && value.toUpperCase() === "INDIRECT")
-      throw new NoNative("INDIRECT reads cells by a text, which may mean others there");
+      throw new NoNative("INDIRECT builds its address from text, which may point elsewhere in the copy");
     if (type === "func" && ownFunction(value) === undefined && isOfAnAddIn(value))
       throw new NoNative(`${value} belongs to another add-in`);
     if (type === "operator" && value === "#")
-      throw new NoNative("it reads a list by its first cell, which not every program does");
+      throw new NoNative("it reads a spilled list, which not every program can");
     if (type === "range_ternary") throw new NoNative(`it reads ${value}, which has no end`);
   }
 }

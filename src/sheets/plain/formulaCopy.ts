@@ -49,7 +49,7 @@ export function copyFormula(
     refuseLists(formula, at, references, isList);
     if (!callsOwnFunction(formula)) return moved(formula, at, references);
     const tree = parsed(formula);
-    if (!tree) throw new NoNative("it cannot be read as a formula");
+    if (!tree) throw new NoNative("it can't be read as a formula");
     const translation = new Translation(at, references, cells);
     const text = `=${translation.text(tree)}`;
     refuseTooLong(text);
@@ -71,7 +71,7 @@ function moved(formula: string, at: SheetArea, references: References): FormulaC
       const found = references.find(node, at);
       if (found) read.push(found);
       const changed = references.written(node, at);
-      if (changed === undefined) throw new NoNative(`${node.value} belongs to a table that is not known`);
+      if (changed === undefined) throw new NoNative(`${node.value} belongs to a table that isn't there`);
       return changed;
     })
     .join("");
@@ -84,7 +84,7 @@ function refuseLists(formula: string, at: SheetArea, references: References, isL
   tokens.forEach((token, place) => {
     const node = tokens[place + 1]?.value === "#" ? referenceOf(token) : undefined;
     const found = node && references.find(node, at);
-    if (found && isList(found)) throw new NoNative(`${token.value}# is a list that the copy holds as values`);
+    if (found && isList(found)) throw new NoNative(`${token.value}# is a list the copy has as values`);
   });
 }
 

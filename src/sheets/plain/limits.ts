@@ -10,10 +10,10 @@ const MOST_LEVELS = 64;
  */
 export function refuseTooLong(formula: string): void {
   if (formula.length > MOST_CHARACTERS)
-    throw new NoNative(`its ordinary form takes ${formula.length} characters, and ${MOST_CHARACTERS} is the most`);
+    throw new NoNative(`as an ordinary formula it has ${formula.length} characters; the limit is ${MOST_CHARACTERS}`);
   const levels = levelsOf(formula);
   if (levels > MOST_LEVELS)
-    throw new NoNative(`its ordinary form goes ${levels} levels deep, and ${MOST_LEVELS} is the most`);
+    throw new NoNative(`as an ordinary formula it nests ${levels} levels deep; the limit is ${MOST_LEVELS}`);
 }
 
 /** How deep parentheses stand in one another, outside of text. */

@@ -8,18 +8,17 @@ const MOST_NAMED = 12;
 
 /** What the copy says about itself, below its cells. */
 export function noteLines(replaced: readonly ReplacedInput[], leftAsValues: readonly LeftAsValue[]): string[] {
-  const lines = ["Copy in ordinary formulas: it needs no add-in, and follows changes here, not in the original."];
+  const lines = ["Copy with ordinary formulas: needs no add-in, and updates with changes here, not in the original."];
   const lengths = replaced.filter(({ unit }) => unit !== undefined);
   if (lengths.length > 0)
-    lines.push(`Taped lengths stand as decimal numbers: ${named(lengths.map(({ to, unit }) => `${to} (${unit})`))}.`);
+    lines.push(`Taped lengths are decimal numbers: ${named(lengths.map(({ to, unit }) => `${to} (${unit})`))}.`);
   const others = replaced.filter(({ unit }) => unit === undefined);
-  if (others.length > 0) lines.push(`Other text was rewritten to be read: ${named(others.map(({ to }) => to))}.`);
-  if (leftAsValues.length > 0)
-    lines.push(`Values that no longer follow changes: ${named(leftAsValues.map(({ to }) => to))}.`);
+  if (others.length > 0) lines.push(`Other text was rewritten as numbers: ${named(others.map(({ to }) => to))}.`);
+  if (leftAsValues.length > 0) lines.push(`Values that no longer update: ${named(leftAsValues.map(({ to }) => to))}.`);
   return lines;
 }
 
-export const VALUES_ONLY_NOTE = "Copy as values: nothing in it follows changes.";
+export const VALUES_ONLY_NOTE = "Copy as values: nothing in it updates.";
 
 const named = (addresses: readonly string[]) => someOf(addresses, MOST_NAMED);
 
@@ -31,7 +30,7 @@ export function withNotes(plan: Plan, lines: readonly string[]): Plan {
   return { ...added, looks: [...added.looks, { area, look: "note" }] };
 }
 
-const CARRIED_HEADING = "Values from outside the copied cells, as they stood then";
+const CARRIED_HEADING = "Values from outside the copied cells, as of this copy";
 
 /** A plan with the values below its cells that it reads from outside: each beside its name. */
 export function withCarried(plan: Plan, carried: readonly CarriedValue[]): Plan {

@@ -67,7 +67,7 @@ export class References {
     const reference = parseA1Ref(node.value, { allowNamed: false });
     const sheetName = reference && "range" in reference ? this.sheetOf(reference.context) : undefined;
     if (!reference || !("range" in reference) || sheetName === undefined) {
-      if (this.carried) throw new NoNative(`it reads ${node.value}, which is not in the copy`);
+      if (this.carried) throw new NoNative(`it reads ${node.value}, which isn't in the copy`);
       return node.value;
     }
     return this.text(sheetName, reference.range, this.isInside(sheetName, reference.range));
@@ -167,7 +167,7 @@ export class References {
     const { top, left, bottom = top, right = left } = range;
     if (typeof top !== "number" || typeof left !== "number" || top !== bottom || left !== right) {
       const what = prefix(sheetName) + a1(range);
-      throw new NoNative(`it reads ${what}, which is not in the copy, and only single cells are brought along`);
+      throw new NoNative(`it reads ${what}, which isn't in the copy; only single cells are brought along`);
     }
     return carried.addressOf({ sheetName, row: top, column: left, rows: 1, columns: 1 });
   }

@@ -90,7 +90,7 @@ export class TapedCells {
       this.eachText(found, (was, key) => {
         const content = this.replaced.get(key)?.content;
         if (typeof content === "number" && numberRead(was, reading) !== content)
-          throw new NoNative(`${found.range.text} holds “${was}”, which is read in another way elsewhere`);
+          throw new NoNative(`${found.range.text} holds “${was}”, which is read another way elsewhere`);
       });
     },
     through: (found, reading) => {

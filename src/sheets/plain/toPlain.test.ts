@@ -90,7 +90,7 @@ test("what has no ordinary form is left as its value, and named with the reason"
     "E1: it defines names within the formula (LET or LAMBDA)",
   ]);
   expect(plan.looks.map(({ area }) => [area.row, area.column])).toContainEqual([0, 1]);
-  expect(plan.formulas.flat()).toContain("'Values that no longer follow changes: B1, C1, E1.");
+  expect(plan.formulas.flat()).toContain("'Values that no longer update: B1, C1, E1.");
 });
 
 test("a list that spills is copied with all its values", () => {
@@ -104,7 +104,7 @@ test("a list that spills is copied with all its values", () => {
     [1, 4.5, ""],
   ]);
   expect(leftAsValues.map(({ to }) => to)).toEqual(["A1:B2", "C1"]);
-  expect(leftAsValues[1]!.reason).toBe("A1# is a list that the copy holds as values");
+  expect(leftAsValues[1]!.reason).toBe("A1# is a list the copy has as values");
 });
 
 test("an ordinary list that spills is left room", () => {
@@ -133,12 +133,12 @@ test("a column of a table becomes the cell it means", () => {
   const tables = [{ name: "Jobs", headings: ["Length", "Feet", "Twice"], data }];
   expect(toPlain(region, { tables }).plan.formulas[1]).toEqual([18, "=IF(AND(ISNUMBER(A2),A2>0),A2,#VALUE!)", "=A2*2"]);
   expect(toPlain(region).leftAsValues.map(({ to, reason }) => `${to}: ${reason}`)).toEqual([
-    "B2: [@Length] belongs to a table that is not known",
-    "C2: Jobs[Length] belongs to a table that is not known",
+    "B2: [@Length] belongs to a table that isn't there",
+    "C2: Jobs[Length] belongs to a table that isn't there",
   ]);
 });
 
-test("a taped text outside the copy cannot be replaced, so the formula is left as its value", () => {
+test("a taped text outside the copy can't be replaced, so the formula is left as its value", () => {
   const region = regionOf({ A1: "=BED.FEET(Rates!B2)", A2: "=BED.FEET(gap)" }, { A1: 18.5, A2: 18.5 });
   const { plan, leftAsValues } = toPlain(region, { valueAt: () => `18' 6"`, names: { gap: "=Rates!$B$2" } });
   expect(plan.formulas.slice(0, 2)).toEqual([[18.5], [18.5]]);
@@ -154,7 +154,7 @@ test("a formula that gives taped text is replaced by the number it stands for", 
   const { plan, leftAsValues, replaced } = toPlain(region);
   expect(plan.formulas[0]![1]).toBe(18);
   expect(leftAsValues.map(({ to, reason }) => [to, reason])).toEqual([
-    ["B1", "it gives the text “18'”, which ordinary arithmetic cannot read"],
+    ["B1", "its result is the text “18'”, which ordinary formulas can't read"],
   ]);
   expect(replaced).toEqual([]);
 });
@@ -176,7 +176,7 @@ test("a formula over 8,192 characters is left as its value", () => {
   const points = `'Front yard of the corner house'!$A$1001:$B$1020`;
   const region = regionOf({ ...cells, C1: `=BED.AREA_POINTS(${points})` }, { ...cells, C1: 6 });
   const { leftAsValues } = toPlain(region);
-  expect(leftAsValues[0]!.reason).toMatch(/^its ordinary form takes \d{4,} characters, and 8192 is the most$/);
+  expect(leftAsValues[0]!.reason).toMatch(/^as an ordinary formula it has \d{4,} characters; the limit is 8192$/);
 });
 
 test("a formula that needs to be an array formula in a file is named", () => {
@@ -192,5 +192,5 @@ test("values only leaves no formula, and text stays text", () => {
   const { plan } = toPlain(region, {}, undefined, "values only");
   expect(plan.formulas[0]).toEqual(["'6-8", 2, "North bed", "'6-81", "TRUE", "#DIV/0!"]);
   expect(plan.formulas[1]![0]).toBe("'=no formula");
-  expect(plan.formulas.at(-1)![0]).toBe("'Copy as values: nothing in it follows changes.");
+  expect(plan.formulas.at(-1)![0]).toBe("'Copy as values: nothing in it updates.");
 });

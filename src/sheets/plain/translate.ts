@@ -83,7 +83,7 @@ export class Translation {
     const found = this.references.find(node, this.at);
     if (found) this.read.push(found);
     const text = this.references.written(node, this.at);
-    if (text === undefined) throw new NoNative(`${node.value} belongs to a table that is not known`);
+    if (text === undefined) throw new NoNative(`${node.value} belongs to a table that isn't there`);
     return text;
   }
 
@@ -100,7 +100,7 @@ export class Translation {
   /** A call of ours as arithmetic. */
   private own(id: string, given: readonly (AstExpression | null)[]): Worked {
     const form = nativeForms[id];
-    if (!form) throw new NoNative(`BED.${id} is no function that this version knows`);
+    if (!form) throw new NoNative(`BED.${id} isn't a function this version has`);
     if ("none" in form) throw new NoNative(`BED.${id} has no ordinary form: ${form.none}`);
     try {
       return form.build(form.takes.map((reading, place) => this.given(given[place] ?? null, reading)));

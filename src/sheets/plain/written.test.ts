@@ -21,6 +21,6 @@ test("words, numbers, truths, errors and blanks stand as they are", () => {
 
 test("levels are counted outside of text", () => {
   expect(levelsOf(`=IF((A1)>0,"((((",'A (b)'!B1)`)).toBe(2);
-  expect(() => refuseTooLong(`=${"(".repeat(65)}1${")".repeat(65)}`)).toThrow("65 levels deep, and 64 is the most");
-  expect(() => refuseTooLong(`=${"1+".repeat(4100)}1`)).toThrow("8202 characters, and 8192 is the most");
+  expect(() => refuseTooLong(`=${"(".repeat(65)}1${")".repeat(65)}`)).toThrow("65 levels deep; the limit is 64");
+  expect(() => refuseTooLong(`=${"1+".repeat(4100)}1`)).toThrow("8202 characters; the limit is 8192");
 });

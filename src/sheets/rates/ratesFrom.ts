@@ -1,6 +1,6 @@
 import {
-  EXAMPLE,
   isPriced,
+  isSampleMark,
   type Rate,
   type RateKey,
   type Rates,
@@ -34,17 +34,17 @@ export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undef
 
   const rateOf = (key: RateKey): Rate => {
     const values = find(rateNames[key]);
-    const isExample = isPriced(key) && find(whoseName(key))?.[0]?.[0] === EXAMPLE;
+    const isExample = isPriced(key) && isSampleMark(find(whoseName(key))?.[0]?.[0]);
     if (!values) {
       return has(rateNames[key])
         ? {
-            problem: `${rateLabel(key)} (Rates) has lost its cell: the name ${rateNames[key]} stands for nothing. ${NAME_IT}`,
+            problem: `${rateLabel(key)} (Rates) has lost its cell: the name ${rateNames[key]} points to nothing. ${NAME_IT}`,
           }
         : readRate(key, undefined, false);
     }
     if (values.length > 1 || (values[0]?.length ?? 0) > 1) {
       return {
-        problem: `${rateLabel(key)} (Rates) is several cells: the name ${rateNames[key]} must stand for one. ${NAME_IT}`,
+        problem: `${rateLabel(key)} (Rates) is several cells: the name ${rateNames[key]} must point to one. ${NAME_IT}`,
       };
     }
     return readRate(key, values[0]?.[0], isExample);
@@ -60,7 +60,7 @@ export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undef
   const stones = names.flatMap((name, index): StoneRate[] => {
     if (typeof name !== "string" || name === "") return [];
     const weight = readStoneWeight(name, tonsPerYard[index]);
-    const price = readStonePrice(name, perTon[index] ?? "", marks[index] === EXAMPLE);
+    const price = readStonePrice(name, perTon[index] ?? "", isSampleMark(marks[index]));
     return [{ name, perTon: price, ...(weight && { tonsPerYard: weight }) }];
   });
   return { byField, stones };

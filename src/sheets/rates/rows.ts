@@ -1,6 +1,6 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, fields } from "../../quantities/bed/fields";
-import { EXAMPLE, isPriced, type RateKey, rateLabel, rateNames } from "../../quantities/bed/rates";
+import { isPriced, type RateKey, rateLabel, rateNames, SAMPLE } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import type { DraftCell, DraftRow } from "../compose";
 import { isLength, usableNumber, whatIsWrong } from "../estimate/rateFormulas";
@@ -10,7 +10,7 @@ import { typed } from "../typed";
 
 export const OWN = "own";
 /** What is offered in the column that says whose a rate is; it may be typed over with it. */
-const MARKS = [EXAMPLE, OWN] as const;
+const MARKS = [SAMPLE, OWN] as const;
 
 /**
  * A rate's row: what it is called, its cell, its unit, whose it is, what it started with, and a note.
@@ -51,7 +51,7 @@ export function whoseCell(key: string, content: string): DraftCell {
  * @param start what the formula compares the price with.
  */
 export function markOf(price: string | number, start: string | number, isSample = false): string {
-  return (price === start) === isSample ? "" : isSample ? EXAMPLE : OWN;
+  return (price === start) === isSample ? "" : isSample ? SAMPLE : OWN;
 }
 
 /** What a rate starts with: invented prices, and usual sizes and shares. */
@@ -67,7 +67,7 @@ export function formatOf({ reads, unit }: Field): FormatName {
 
 /** A price that is still what it started with is an example; a size may well be the office's own. */
 function whose(key: RateKey, field: Field): string {
-  const started = isPriced(key) ? EXAMPLE : "as it started";
+  const started = isPriced(key) ? SAMPLE : "default";
   const known = `IF({${key}}={${startKey(key)}},${quoted(started)},${quoted(OWN)})`;
   return whoseOrWrong(field, key, known);
 }
@@ -85,7 +85,7 @@ function isUsable(field: Field, cell: string): string {
 
 /** A heading across the sheet, with what its columns hold. */
 export function headingRow(heading: string, ...columns: readonly string[]): DraftRow {
-  const numbers = ["Rate", "Price", "Started with", "Tons a cu yd"];
+  const numbers = ["Rate", "Price", "Sample", "Tons a cu yd"];
   const cells = columns.map(
     (content): DraftCell => ({ content, look: numbers.includes(content) ? "numberHeading" : "textHeading" }),
   );

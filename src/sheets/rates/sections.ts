@@ -6,23 +6,23 @@ export interface RateSection {
   readonly rates: Readonly<Partial<Record<RateKey, string>>>;
 }
 
-const PAYLOAD = "GVWR less empty weight, people and fuel";
+const PAYLOAD = "GVWR less empty weight, people, and fuel";
 
 /** All rates but the list of stone by kind, in the order in which they stand. */
 export const rateSections: readonly RateSection[] = [
   {
     heading: "Stone of any other kind",
-    rates: { stoneCost: "for stone that is not listed, or given by its weight" },
+    rates: { stoneCost: "for stone that isn't listed, or is given by weight" },
   },
   {
-    heading: "Border, fabric and pins, by the pack",
+    heading: "Edging, fabric, and pins, by the pack",
     rates: {
-      pieceLength: "as bought; tape text may be typed, such as 8' or 2.5 m",
-      stakesPerPiece: "in the price of the piece",
+      pieceLength: "as bought; type 8' or 2.5 m if you like",
+      stakesPerPiece: "included in the piece price",
       pieceCost: "each, with the stakes that come with it",
       stakeCost: "beyond those that come with the pieces",
-      rollWidth: "tape text may be typed",
-      rollLength: "tape text may be typed",
+      rollWidth: "feet and inches work too",
+      rollLength: "feet and inches work too",
       rollCost: "a whole roll of this width and length",
       pinsPerBox: "pins or staples for the fabric",
       pinBoxCost: "a whole box of that many",
@@ -31,21 +31,21 @@ export const rateSections: readonly RateSection[] = [
   {
     heading: "Hauling and dump fees",
     rates: {
-      haulCost: "truck, driver and fuel for a load of spoil, without the fee",
-      dumpFee: "what the dump or yard takes for such a load",
-      truckYards: "what the truck that hauls off takes, loose",
+      haulCost: "truck, driver, and fuel per load of spoil, without the fee",
+      dumpFee: "dump or yard fee per load",
+      truckYards: "what the haul-off truck holds, loose",
       truckPayload: PAYLOAD,
       deliveryCost: "a load of stone to the site",
-      deliveryYards: "what the delivering truck takes, loose",
+      deliveryYards: "what the delivery truck holds, loose",
       deliveryPayload: PAYLOAD,
     },
   },
   {
     heading: "Crew",
     rates: {
-      crewRate: "wage with payroll taxes, insurance and paid time",
-      crewSize: "who work on a bed together",
-      crewDay: "hours on the site",
+      crewRate: "wage with payroll taxes, insurance, and paid time off",
+      crewSize: "people working a bed together",
+      crewDay: "hours on site per day",
     },
   },
   {
@@ -54,26 +54,26 @@ export const rateSections: readonly RateSection[] = [
       scrapeHours: "labor hours to cut sod and load, per bank cu yd",
       edgingRate: "one person",
       fabricRate: "one person",
-      rakeRate: "one person, after the barrow",
+      rakeRate: "one person, after wheeling it in",
     },
   },
   {
-    heading: "Markups, overhead and tax",
+    heading: "Markups, overhead, and tax",
     rates: {
-      materialMarkup: "added to the cost of every line that is material",
-      laborMarkup: "added to the cost of every line that is labor",
-      haulingMarkup: "added to the cost of every line that is hauling",
-      overhead: "share of the sum of costs, passed on without markup",
-      minimumCharge: "a job is never priced under this",
-      salesTax: "of the whole price; the law of the place says what is taxed",
+      materialMarkup: "added to the cost of every material line",
+      laborMarkup: "added to the cost of every labor line",
+      haulingMarkup: "added to the cost of every hauling line",
+      overhead: "% of total cost, not marked up",
+      minimumCharge: "a job is never priced below this",
+      salesTax: "of the whole price; state law says what is taxed",
     },
   },
   {
     heading: "Ordering",
     rates: {
       waste: "added to the stone for waste and low spots",
-      orderStep: "orders are rounded up to whole steps",
-      orderMinimum: "0 where the yard has none",
+      orderStep: "orders are rounded up to this step",
+      orderMinimum: "0 if the yard has none",
     },
   },
 ];

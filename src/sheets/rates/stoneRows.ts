@@ -1,7 +1,7 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
-import { EXAMPLE } from "../../quantities/bed/rates";
+import { SAMPLE } from "../../quantities/bed/rates";
 import { stoneNamed } from "../../quantities/stone";
 import type { DraftRow } from "../compose";
 import type { OfficeStone } from "../office/officeFile";
@@ -11,8 +11,7 @@ import { markOf, startKey, whoseCell, whoseOrWrong } from "./rows";
 /** Rows for kinds of the office's own, below those that are there from the start. */
 const BLANK_ROWS = 8;
 
-const OWN_KINDS =
-  "rows for your own kinds, named as you will type them for a bed; with their weight, unless it is common stone";
+const OWN_KINDS = "rows for your own stone, named the way you'll type it; add the weight unless it's common stone";
 
 const FIRST_STONE = "stone1";
 export const STONE_PARTS = { kinds: "kind", prices: "price", weights: "weight", whose: "price.whose" } as const;
@@ -40,7 +39,7 @@ function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] |
   const price = `${key}.price`;
   const start = example ? Number(example.perTon) : "";
   const note = example
-    ? `without a weight here: common stone, ${stoneNamed(example.stone).tonsPerYard} tons a cu yd`
+    ? `no weight here: common stone, ${stoneNamed(example.stone).tonsPerYard} tons a cu yd`
     : index === count - BLANK_ROWS
       ? OWN_KINDS
       : "";
@@ -62,10 +61,10 @@ function whoseFormula(key: string, last: string): string {
   const [kind, price, start] = [`{${key}.kind}`, `{${key}.price}`, `{${startKey(`${key}.price`)}}`];
   const kinds = `{${FIRST_STONE}.kind}:{${last}.kind}`;
   const isStart = `IF(LEN(${start})=0,FALSE,${price}=${start})`;
-  const known = `IF(${isStart},${quoted(EXAMPLE)},"own")`;
+  const known = `IF(${isStart},${quoted(SAMPLE)},"own")`;
   return (
     `=IF(LEN(${kind})=0,IF(LEN(${price})=0,"","rate has no kind beside it"),` +
-    `IF(EXACT(${kind},TRIM(${kind})),IF(COUNTIF(${kinds},${kind})>1,"rate stands twice, first counts",` +
-    `${whoseOrWrong(fields.stoneCost, `${key}.price`, known)}),"rate's name has spaces around it"))`
+    `IF(EXACT(${kind},TRIM(${kind})),IF(COUNTIF(${kinds},${kind})>1,"listed twice; the first counts",` +
+    `${whoseOrWrong(fields.stoneCost, `${key}.price`, known)}),"name has spaces around it"))`
   );
 }

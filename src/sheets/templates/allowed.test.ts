@@ -31,7 +31,7 @@ describe("the functions that a template may call", () => {
       expect(callFault(`BED.${id}`)).toBeUndefined();
       expect(callFault(`_xldudf_BED_${id}`)).toBeUndefined();
     }
-    expect(callFault("BED.constructor")).toMatch(/which this version of the add-in does not have/);
+    expect(callFault("BED.constructor")).toMatch(/which this version of the add-in doesn't have/);
     expect(callFault("_xlfn.XLOOKUP")).toBeUndefined();
     expect(callFault("_xlfn._xlws.FILTER")).toBeUndefined();
     expect(callFault("sum")).toBeUndefined();

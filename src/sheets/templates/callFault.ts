@@ -20,13 +20,13 @@ export function callFault(name: string): string | undefined {
   if (own !== undefined) {
     return Object.hasOwn(nativeForms, own)
       ? undefined
-      : `calls ${short(name)}, which this version of the add-in does not have`;
+      : `calls ${short(name)}, which this version of the add-in doesn't have`;
   }
   const plain = plainName(name);
   if (isOrdinaryFunction(plain)) return undefined;
   const reason = refusedFunction(plain);
   if (reason) return `calls ${short(plain)}, ${reason}`;
-  return `calls ${short(plain)}, which is no ordinary function and none of this add-in`;
+  return `calls ${short(plain)}, which isn't an ordinary function or one of this add-in's`;
 }
 
 const short = (name: string): string => (name.length > 40 ? `${name.slice(0, 40)}…` : name);

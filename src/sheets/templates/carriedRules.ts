@@ -22,16 +22,16 @@ export function carriedRules(rules: RegionRules, saved: Saved): CarriedRules {
       : list.source.split(",").map((s) => s.trim());
     const kept = names.filter((name) => name !== "" && !name.includes(","));
     if (kept.length > 0) return [{ at: areaAddress(local(list.area)), names: kept }];
-    leftOut.push(`The list of ${areaAddress(list.area)} (${list.source}) cannot be taken along.`);
+    leftOut.push(`The list of ${areaAddress(list.area)} (${list.source}) can't be saved.`);
     return [];
   });
   const warnings = rules.warnings.flatMap((rule) => {
     const when = moved(rule.formula, rule.area, saved);
     if (when !== undefined) return [{ at: areaAddress(local(rule.area)), when }];
-    leftOut.push(`The color rule of ${areaAddress(rule.area)} reads cells outside, and is left out.`);
+    leftOut.push(`The color rule of ${areaAddress(rule.area)} reads cells outside it, so it's left out.`);
     return [];
   });
-  if (rules.others > 0) leftOut.push(`Color rules that are no formulas are left out (${rules.others}).`);
+  if (rules.others > 0) leftOut.push(`Color rules without formulas are left out (${rules.others}).`);
   return { choices, warnings, leftOut };
 }
 

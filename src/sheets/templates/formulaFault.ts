@@ -30,11 +30,11 @@ const WORKBOOK = "reads another workbook";
  * @example formulaFault('=WEBSERVICE("https://example.com")', frame) // "calls WEBSERVICE, which reaches out to the web"
  */
 export function formulaFault(formula: string, frame: Frame): string | undefined {
-  if (!formula.startsWith("=")) return "has a formula that does not begin with =";
+  if (!formula.startsWith("=")) return "has a formula that doesn't begin with =";
   if (formula.length > MOST_FORMULA_CHARACTERS) return "has a formula that is too long";
   const hidden = hiddenCharacter(formula, true);
-  if (hidden) return `has a formula with a character that does not show (${hidden})`;
-  if (levelsOf(formula) > MOST_FORMULA_LEVELS) return "has a formula with too many brackets in one another";
+  if (hidden) return `has a formula with a hidden character (${hidden})`;
+  if (levelsOf(formula) > MOST_FORMULA_LEVELS) return "has a formula with too many nested parentheses";
   try {
     const tokens = tokensOf(formula);
     return reachingOut(tokens, formula) ?? tokensFault(tokens, frame);
@@ -44,7 +44,7 @@ export function formulaFault(formula: string, frame: Frame): string | undefined 
 }
 
 function unreadable(formula: string): string {
-  return `has a formula that cannot be read (${formula.slice(0, 40)})`;
+  return `has a formula that can't be read (${formula.slice(0, 40)})`;
 }
 
 /** What reaches out even where the rest cannot be read as a formula. */
@@ -54,7 +54,7 @@ function reachingOut(tokens: readonly Token[], formula: string): string | undefi
   if (known) return known;
   if (tokens.some(({ type, value }) => type !== "string" && value.includes("|"))) return PROGRAM;
   const bare = formula.replace(/"(?:[^"]|"")*"/g, '""');
-  if (/:\/\/|file:|\\/i.test(bare)) return "reads an address outside of the workbook";
+  if (/:\/\/|file:|\\/i.test(bare)) return "reads an address outside the workbook";
   if (/\[[^\][]*\][^\][!()+*/^&=<>,;"]*!/.test(bare)) return WORKBOOK;
   return undefined;
 }
@@ -78,13 +78,13 @@ function tokenFault({ type, value }: Token, frame: Frame, own: ReadonlySet<strin
     case "range_ternary":
       return `reads ${value}, which has no end`;
     case "structured":
-      return `reads the table ${value}, which the template does not hold`;
+      return `reads the table ${value}, which the template doesn't have`;
     case "range_named": {
       const isKnown = own.has(value.toLowerCase()) || isOfRatesSheet(value) || frame.lists(value);
       // A function may be handed to another one by its name.
       if (isKnown || isOrdinaryFunction(value.toUpperCase())) return undefined;
       const reason = refusedFunction(value.toUpperCase());
-      return reason ? `names ${value}, ${reason}` : `reads the name ${value}, which the template does not list`;
+      return reason ? `names ${value}, ${reason}` : `reads the name ${value}, which the template doesn't list`;
     }
     default:
       return undefined;
@@ -95,10 +95,10 @@ function cellsFault(text: string, frame: Frame): string | undefined {
   const reference = referenceOf(text);
   if (reference.kind === "workbook") return `${WORKBOOK} (${text})`;
   if (reference.kind === "sheets") return `reads several sheets at once (${text})`;
-  if (reference.kind === "unread") return `reads ${text}, which is no place`;
+  if (reference.kind === "unread") return `reads ${text}, which isn't a valid address`;
   const { sheet, range } = reference;
   if (sheet === undefined) {
     return isWithin(range, { row: 0, column: 0, ...frame }) ? undefined : `reads ${text}, beyond the template's cells`;
   }
-  return frame.lists(listed(sheet, range)) ? undefined : `reads ${text}, which the template does not list`;
+  return frame.lists(listed(sheet, range)) ? undefined : `reads ${text}, which the template doesn't list`;
 }

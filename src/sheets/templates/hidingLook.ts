@@ -27,16 +27,16 @@ export function hidingIn({ numberFormat, ...dress }: CellStyle & { readonly numb
   return [
     ...(format ? [{ part: "numberFormat" as const, why: format }] : []),
     ...(contrast(fill, color) < LEAST_CONTRAST
-      ? [{ part: "color" as const, why: `has letters that do not show on their ground (${color} on ${fill})` }]
+      ? [{ part: "color" as const, why: `has text that doesn't show on its fill (${color} on ${fill})` }]
       : []),
     ...(size !== undefined && (size < SMALLEST_LETTERS || size > LARGEST_LETTERS)
-      ? [{ part: "size" as const, why: `has letters of ${size} points, too ${sizeWord(size)} to be read` }]
+      ? [{ part: "size" as const, why: `has ${size}-point text, too ${sizeWord(size)} to read` }]
       : []),
     ...(font !== undefined && !FONT_NAME.test(font)
-      ? [{ part: "font" as const, why: "is written in a font whose name a template does not hold" }]
+      ? [{ part: "font" as const, why: "uses a font that a template can't have" }]
       : []),
     ...(font !== undefined && PICTURE_FONTS.test(font)
-      ? [{ part: "font" as const, why: `is written in ${font}, which shows pictures in place of letters` }]
+      ? [{ part: "font" as const, why: `uses ${font}, which shows pictures instead of letters` }]
       : []),
   ];
 }

@@ -23,9 +23,7 @@ describe("the templates of a workbook", () => {
 
   test("are 50 at most", () => {
     const fifty = Array.from({ length: 50 }, (_, number) => kept(template(`Bed ${number}`)));
-    expect(why(withTemplate(fifty, template("One more"), false))).toMatch(
-      /^A workbook keeps 50 templates at most\. Delete/,
-    );
+    expect(why(withTemplate(fifty, template("One more"), false))).toMatch(/^A workbook can hold 50 templates\. Delete/);
     expect(withTemplate(fifty, template("bed 7"), true)).toMatchObject({ ok: true });
   });
 
@@ -34,7 +32,7 @@ describe("the templates of a workbook", () => {
     const large = kept(template("Large", "x".repeat(30_000)));
     expect(withTemplate([], large.template!, false)).toMatchObject({ ok: true });
     expect(why(withTemplate([large], template("Another", "y".repeat(30_000)), false))).toMatch(
-      /no room for it in this workbook: its templates would take 1,80\d,\d{3} characters, and 1,500,000 are the most/,
+      /no room for it in this workbook: its templates would have 1,80\d,\d{3} characters; the limit is 1,500,000/,
     );
   });
 
@@ -45,17 +43,17 @@ describe("the templates of a workbook", () => {
       ["Three", "Three"],
       ["Two", "Two"],
     ]);
-    expect(why(renamedTemplate(both, "One", "TWO"))).toMatch(/keeps a template “TWO” already/);
-    expect(why(renamedTemplate(both, "One", "  "))).toMatch(/cannot be the name of a template/);
-    expect(why(renamedTemplate(both, "One", "a\u202Eb"))).toMatch(/does not show \(U\+202E\)/);
-    expect(why(renamedTemplate(both, "Four", "Five"))).toMatch(/no longer keeps a template “Four”/);
+    expect(why(renamedTemplate(both, "One", "TWO"))).toMatch(/already has a template “TWO”/);
+    expect(why(renamedTemplate(both, "One", "  "))).toMatch(/can't be a template's name/);
+    expect(why(renamedTemplate(both, "One", "a\u202Eb"))).toMatch(/a hidden character \(U\+202E\)/);
+    expect(why(renamedTemplate(both, "Four", "Five"))).toMatch(/no longer has a template “Four”/);
   });
 
   test("that are gone are told", () => {
-    expect(why(withoutTemplate([kept(template("One"))], kept(template("Two"))))).toMatch(/no longer keeps/);
+    expect(why(withoutTemplate([kept(template("One"))], kept(template("Two"))))).toMatch(/no longer has/);
   });
 
-  test("that cannot be read are no hindrance to one of their name, and stay", () => {
+  test("that can't be read are no hindrance to one of their name, and stay", () => {
     const bad: KeptTemplate = { name: "One", why: ["It is damaged."], content: { name: "One" } };
     const added = withTemplate([bad], template("One"), false);
     expect(added.ok && added.templates.map(({ content }) => content)).toEqual([bad.content, template("One")]);

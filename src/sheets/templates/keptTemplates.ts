@@ -33,7 +33,7 @@ export function readKept(text: string): Kept {
     if (version > KEPT_VERSION) {
       return {
         ok: false,
-        why: "A later version of this add-in keeps templates in this workbook. They were left alone. Use that version to change them.",
+        why: "A newer version of this add-in saved templates in this workbook. They weren't changed. Use that version to change them.",
       };
     }
     return { ok: true, templates: templates.map(keptTemplate) };
@@ -46,7 +46,7 @@ function damaged(): Kept {
   return {
     ok: false,
     isDamaged: true,
-    why: "What this workbook keeps as templates is damaged and cannot be read. It was left alone. Templates can still be opened from files and saved to them.",
+    why: "The templates saved in this workbook are damaged and can't be read. They weren't changed. You can still open templates from files and save them to files.",
   };
 }
 
@@ -76,7 +76,7 @@ export function withTemplate(templates: readonly KeptTemplate[], template: Templ
   const added: KeptTemplate = { name, template, content: template };
   const isOld = (one: KeptTemplate) => one.template !== undefined && sameName(one.name, name);
   if (templates.some(isOld) && !replacing)
-    return { ok: false, why: `This workbook keeps a template “${name}” already. Choose another name.` };
+    return { ok: false, why: `This workbook already has a template “${name}”. Choose another name.` };
   return limited([...templates.filter((one) => !isOld(one)), added]);
 }
 
@@ -93,28 +93,28 @@ export function renamedTemplate(templates: readonly KeptTemplate[], name: string
   if (!found) return gone(name);
   const isTaken = templates.some((one) => one !== found && sameName(one.name, wanted));
   if (isTaken)
-    return { ok: false, why: `This workbook keeps a template “${wanted.trim()}” already. Choose another name.` };
+    return { ok: false, why: `This workbook already has a template “${wanted.trim()}”. Choose another name.` };
   const read = templateOf({ ...found.template, name: wanted.trim() });
-  if (!read.ok) return { ok: false, why: `“${wanted.slice(0, 80)}” cannot be the name of a template: ${read.why[0]}` };
+  if (!read.ok) return { ok: false, why: `“${wanted.slice(0, 80)}” can't be a template's name: ${read.why[0]}` };
   const renamed: KeptTemplate = { name: read.template.name, template: read.template, content: read.template };
   return limited(templates.map((one) => (one === found ? renamed : one)));
 }
 
 function gone(name: string): Changed {
-  return { ok: false, why: `This workbook no longer keeps a template “${name}”.` };
+  return { ok: false, why: `This workbook no longer has a template “${name}”.` };
 }
 
 function limited(templates: readonly KeptTemplate[]): Changed {
   if (templates.length > MOST_KEPT) {
     return {
       ok: false,
-      why: `A workbook keeps ${MOST_KEPT} templates at most. Delete one, or save this one to a file.`,
+      why: `A workbook can hold ${MOST_KEPT} templates. Delete one, or save this one to a file.`,
     };
   }
   const { length } = keptText(templates);
   if (length <= MOST_KEPT_CHARACTERS) return { ok: true, templates };
   return {
     ok: false,
-    why: `There is no room for it in this workbook: its templates would take ${thousands(length)} characters, and ${thousands(MOST_KEPT_CHARACTERS)} are the most. Delete one, or save this one to a file.`,
+    why: `There's no room for it in this workbook: its templates would have ${thousands(length)} characters; the limit is ${thousands(MOST_KEPT_CHARACTERS)}. Delete one, or save this one to a file.`,
   };
 }

@@ -78,7 +78,7 @@ export function makeTemplate(
     template,
     told: [
       ...shown.map(({ row, column, why }) => `${onSheet(saved, { row, column })} ${why}; in the template it shows.`),
-      ...(hidden > 0 ? [`Columns that are hidden show in the template (${hidden}).`] : []),
+      ...(hidden > 0 ? [`Hidden columns show in the template (${hidden}).`] : []),
       ...(inside.length > 0 ? [`${inside.join(", ")}: read as the template's own cells, without the name.`] : []),
       ...told,
       ...leftOut,
@@ -107,7 +107,7 @@ function onSheet({ region }: Saved, { row, column }: { readonly row: number; rea
 function faultsOf(template: Template, saved: Saved): string[] {
   const { length } = templateText(template);
   if (length > MOST_CHARACTERS) {
-    return [`It would take ${thousands(length)} characters, and ${thousands(MOST_CHARACTERS)} are the most.`];
+    return [`It would have ${thousands(length)} characters; the limit is ${thousands(MOST_CHARACTERS)}.`];
   }
   const faults = templateFaults(template).map((fault) => faultOnSheet(fault, saved));
   if (faults.length > 0) return faults;

@@ -13,15 +13,15 @@ const OWN_DIGIT = /(?<![/\d])[1-9]/;
  *
  * @param format as spreadsheet programs write it, sections split by ";".
  * @returns words that follow the cell's address; undefined where numbers and text show. A blank zero is usual.
- * @example numberFormatFault(";;;") // "has a number format that hides what stands in it (;;;)"
+ * @example numberFormatFault(";;;") // "has a number format that hides its contents (;;;)"
  */
 export function numberFormatFault(format: string): string | undefined {
-  const hides = `has a number format that hides what stands in it (${format.slice(0, 40)})`;
+  const hides = `has a number format that hides its contents (${format.slice(0, 40)})`;
   const literals = [...format.matchAll(/"([^"]*)"|\\(.)/g)].map(([, quoted, escaped]) => quoted ?? escaped ?? "");
   const bare = format.replace(QUOTED, " ").replace(BRACKETED, " ");
   // After letters, as in "m2" or "per 100 ft", digits are words; before them they would pass for part of the number.
   if (literals.some((text) => /^\P{L}*\d/u.test(text)) || OWN_DIGIT.test(bare))
-    return `has a number format that writes digits of its own (${format.slice(0, 40)})`;
+    return `has a number format that adds digits of its own (${format.slice(0, 40)})`;
   const [positive = "", negative, zero, text, ...more] = bare.split(";");
   if (more.length > 0) return hides;
   const shown = [positive, negative, text].filter((section) => section !== undefined);

@@ -25,14 +25,14 @@ describe("the office's list of templates", () => {
     7,
     null,
   ])("and nothing else: %s", (file) => {
-    expect(index("good.json", file)).toMatchObject({ ok: false, why: expect.stringMatching(/no file of the folder/) });
+    expect(index("good.json", file)).toMatchObject({ ok: false, why: expect.stringMatching(/a file in that folder/) });
   });
 
   test.each([
-    ["{", /is no list of templates, or damaged/],
-    ["[]", /is no list of templates/],
-    ["null", /is no list of templates/],
-    [`{"format":"bedrow-template-index","version":2,"templates":[]}`, /in a version that this add-in does not read/],
+    ["{", /isn't a list of templates, or is damaged/],
+    ["[]", /isn't a list of templates/],
+    ["null", /isn't a list of templates/],
+    [`{"format":"bedrow-template-index","version":2,"templates":[]}`, /from a version this add-in can't read/],
     [`{"format":"bedrow-template-index","version":1}`, /names no templates/],
   ])("%s is refused in words", (text, words) => {
     const read = readOfficeIndex(text);
@@ -48,6 +48,6 @@ describe("the office's list of templates", () => {
       readOfficeIndex(JSON.stringify({ format: "bedrow-template-index", version: 1, templates: [], officeSettings }));
     expect(named("our settings 3.json")).toEqual({ ok: true, files: [], officeSettings: "our settings 3.json" });
     for (const wrong of ["../settings.json", "https://example.com/settings.json", "index.json", 7])
-      expect(named(wrong)).toMatchObject({ ok: false, why: expect.stringMatching(/no file of the folder/) });
+      expect(named(wrong)).toMatchObject({ ok: false, why: expect.stringMatching(/a file in that folder/) });
   });
 });

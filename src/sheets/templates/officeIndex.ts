@@ -22,13 +22,13 @@ export type OfficeIndex =
  */
 export function readOfficeIndex(text: string): OfficeIndex {
   const { format, version, templates, officeSettings } = parsed(text);
-  if (format !== INDEX_FORMAT) return refused("is no list of templates, or damaged");
-  if (version !== INDEX_VERSION) return refused("is written in a version that this add-in does not read");
+  if (format !== INDEX_FORMAT) return refused("isn't a list of templates, or is damaged");
+  if (version !== INDEX_VERSION) return refused("is from a version this add-in can't read");
   if (!Array.isArray(templates)) return refused("names no templates");
   const named = officeSettings === undefined ? templates : [...templates, officeSettings];
   const wrong = named.find((file) => typeof file !== "string" || !FILE.test(file) || file === "index.json");
   if (wrong !== undefined) {
-    return refused(`names ${JSON.stringify(wrong).slice(0, 80)}, which is no file of the folder itself`);
+    return refused(`names ${JSON.stringify(wrong).slice(0, 80)}, which isn't a file in that folder`);
   }
   if (templates.length > MOST_OFFICE_FILES) return refused(`names more than ${MOST_OFFICE_FILES} templates`);
   const files = [...new Set(templates as string[])];

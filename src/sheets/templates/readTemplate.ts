@@ -17,26 +17,26 @@ const validator = new Validator(schema as Schema, "2020-12", true);
  * @param text the file, at most a million characters.
  * @returns the template, with nothing in it that runs, reaches outside of the workbook or disguises itself; or why it
  *   is refused. Nothing else comes of it.
- * @example readTemplate("[]") // { ok: false, why: ["The file is no template of this add-in."], more: 0 }
+ * @example readTemplate("[]") // { ok: false, why: ["The file isn't a template from this add-in."], more: 0 }
  */
 export function readTemplate(text: string): Read {
   if (text.length > MOST_CHARACTERS) {
-    return refusedFile([`The file is too large: ${thousands(MOST_CHARACTERS)} characters are the most.`]);
+    return refusedFile([`The file is too large: the limit is ${thousands(MOST_CHARACTERS)} characters.`]);
   }
   try {
     return templateOf(parsedFile(text));
   } catch {
-    return refusedFile(["The file is damaged, or no template of this add-in: its text cannot be read (JSON)."]);
+    return refusedFile(["The file is damaged, or isn't a template from this add-in: its text can't be read (JSON)."]);
   }
 }
 
 /** The same for what was kept, not as text. */
 export function templateOf(content: unknown): Read {
   const { format, version } = isObject(content) ? content : {};
-  if (format !== TEMPLATE_FORMAT) return refusedFile(["The file is no template of this add-in."]);
+  if (format !== TEMPLATE_FORMAT) return refusedFile(["The file isn't a template from this add-in."]);
   if (typeof version === "number" && version > TEMPLATE_VERSION) {
     return refusedFile([
-      `A later version of this add-in wrote it (version ${version} of the format; this one reads ${TEMPLATE_VERSION}).`,
+      `A newer version of this add-in wrote it (format version ${version}; this one reads ${TEMPLATE_VERSION}).`,
     ]);
   }
   const damage = damageIn(validator, content, "a template does");

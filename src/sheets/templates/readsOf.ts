@@ -42,7 +42,7 @@ export interface Saved {
  *
  * @param formula with its "=".
  * @param at its cell on the sheet, for a table's "this row".
- * @returns undefined where it cannot be read as a formula.
+ * @returns undefined where it can't be read as a formula.
  */
 export function piecesOf(formula: string, at: SheetArea, saved: Saved): Piece[] | undefined {
   try {
@@ -80,7 +80,7 @@ function cellsPiece(text: string, saved: Saved): Piece {
   const reference = referenceOf(text);
   switch (reference.kind) {
     case "workbook":
-      return { kind: "outside", reads: text, cannotStay: "it stands in another workbook" };
+      return { kind: "outside", reads: text, cannotStay: "it's in another workbook" };
     case "sheets":
       return { kind: "outside", reads: text, cannotStay: "it reads several sheets at once" };
     case "unread":
@@ -104,7 +104,7 @@ function namePiece(name: string, saved: Saved): Piece {
     if (piece.kind === "inside") return { ...piece, name };
     if (piece.kind === "outside" && isWorkbookName(name)) return { ...piece, reads: name };
   }
-  if (!isWorkbookName(name)) return { kind: "outside", reads: name, cannotStay: "it is no name of the whole workbook" };
+  if (!isWorkbookName(name)) return { kind: "outside", reads: name, cannotStay: "it isn't a workbook-wide name" };
   const constant = meaning === undefined || meaning.trim() === "" ? Number.NaN : Number(meaning);
   return { kind: "outside", reads: name, ...(Number.isFinite(constant) && { constant }) };
 }

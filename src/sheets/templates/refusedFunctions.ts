@@ -1,10 +1,10 @@
 const WEB = "which reaches out to the web";
 const PROGRAM = "which talks to another program";
-const CODE = "which runs code outside of the sheet";
-const MACRO = "an old macro command, which acts by itself";
+const CODE = "which runs code outside the sheet";
+const MACRO = "an old macro command, which runs by itself";
 const SERVER = "which asks a server";
 const HIDES = "which hides what it reads";
-const TELLS = "which tells about the computer or the file";
+const TELLS = "which reveals details of the computer or the file";
 
 const words = (names: string, why: string): [string, string][] => names.split(" ").map((name) => [name, why]);
 
@@ -12,7 +12,7 @@ const words = (names: string, why: string): [string, string][] => names.split(" 
 const REASONS = new Map<string, string>([
   ...words("WEBSERVICE FILTERXML ENCODEURL IMAGE STOCKHISTORY TRANSLATE DETECTLANGUAGE IMPORTXML IMPORTDATA", WEB),
   ...words("IMPORTHTML IMPORTRANGE IMPORTFEED IMPORTTEXT IMPORTCSV COPILOT", WEB),
-  ["HYPERLINK", "which leads out of the workbook when it is clicked"],
+  ["HYPERLINK", "which leaves the workbook when clicked"],
   ...words("RTD DDE INITIATE REQUEST POKE EXECUTE TERMINATE", PROGRAM),
   ...words("CALL REGISTER REGISTER.ID UNREGISTER PY EXEC RUN EVALUATE VBA.EXECUTE SHELL", CODE),
   ...words("SQL.REQUEST SQL.OPEN SQL.EXEC.QUERY SQL.RETRIEVE QUERY GETPIVOTDATA", SERVER),

@@ -31,7 +31,7 @@ export interface Template {
   readonly outside?: readonly TemplateOutside[];
 }
 
-/** A cell that holds something: one of formula, text, number and truth. */
+/** A cell with contents: one of formula, text, number and truth. */
 export interface TemplateCell {
   readonly at: string;
   readonly formula?: string;

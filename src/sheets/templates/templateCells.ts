@@ -31,14 +31,14 @@ export function templateCells(saved: Saved, outside: readonly Outside[], treatme
     const at = cellAddress({ row, column });
     const asValue = !pieces || pieces.some((piece) => stands(piece, listed, treatments) === undefined);
     if (asValue) {
-      if (!pieces) told.push(`${address} has a formula that cannot be read, and is saved as what it shows.`);
+      if (!pieces) told.push(`${address} has a formula that can't be read, so its value is saved.`);
       return;
     }
     const text = pieces.map((piece) => written(piece, saved, listed, treatments)).join("");
     must(contents[row])[column] = { at, formula: text === "" ? formula : text };
   });
   const cleaned = contents.flat().filter((cell) => cell !== undefined && hidesText(cell)).length;
-  if (cleaned > 0) told.push(`Characters that do not show were taken out of texts (${cleaned} cells).`);
+  if (cleaned > 0) told.push(`Hidden characters were removed from text (${cleaned} cells).`);
   const cells = contents.flat().flatMap((cell) => (cell ? withoutHiddenText(cell) : []));
   return { cells, told };
 }

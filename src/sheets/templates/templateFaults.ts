@@ -46,7 +46,7 @@ function textFaults({ name, note = "", by = "" }: Template): Fault[] {
     const most = what === "note" ? LONGEST_NOTE : LONGEST_NAME;
     if (text.length > most) return [{ what: `Its ${what} is longer than ${most} characters.` }];
     const hidden = hiddenCharacter(text, what === "note");
-    return hidden ? [{ what: `Its ${what} has a character that does not show (${hidden}).` }] : [];
+    return hidden ? [{ what: `Its ${what} has a hidden character (${hidden}).` }] : [];
   });
   return name.trim() === "" ? [...faults, { what: "It has no name." }] : faults;
 }
@@ -54,7 +54,7 @@ function textFaults({ name, note = "", by = "" }: Template): Fault[] {
 function sizeFaults({ rows, columns, widths }: Template): Fault[] {
   return [
     ...(rows * columns > MOST_CELLS ? [{ what: "It has too many cells." }] : []),
-    ...(widths.length === columns ? [] : [{ what: "It does not have one width for each column." }]),
+    ...(widths.length === columns ? [] : [{ what: "It doesn't have one width for each column." }]),
   ];
 }
 
@@ -64,12 +64,14 @@ function outsideFaults({ outside = [] }: Template): Fault[] {
     const isTwice = seen.has(reads.toLowerCase());
     seen.add(reads.toLowerCase());
     const hidden = typeof value === "string" ? hiddenCharacter(value, true) : undefined;
-    if (hidden) return [{ what: `The value of ${reads} has a character that does not show (${hidden}).` }];
+    if (hidden) return [{ what: `The value of ${reads} has a hidden character (${hidden}).` }];
     if (typeof value === "number" && !Number.isFinite(value)) return [{ what: `The value of ${reads} is too large.` }];
     if (isTwice) return [{ what: `It lists ${reads} twice.` }];
     if (canonical(reads) === reads || (isWorkbookName(reads) && !isOfRatesSheet(reads))) return [];
     return [
-      { what: `It lists ${reads.slice(0, 60)} as read outside of it, which is no place and no name of a workbook.` },
+      {
+        what: `It lists ${reads.slice(0, 60)} as read outside of it, which isn't an address or a name.`,
+      },
     ];
   });
 }
@@ -97,7 +99,7 @@ function cellFaults(template: Template): Fault[] {
 function contentFault({ text, number = 0 }: TemplateCell): string | undefined {
   if (!Number.isFinite(number)) return "holds a number that is too large";
   const hidden = text === undefined ? undefined : hiddenCharacter(text, true);
-  return hidden && `has text with a character that does not show (${hidden})`;
+  return hidden && `has text with a hidden character (${hidden})`;
 }
 
 function lookFaults(template: Template): Fault[] {
@@ -108,7 +110,7 @@ function lookFaults(template: Template): Fault[] {
     for (const at of look.at) {
       for (const cell of cellsOf(must(areaOf(at)))) {
         const address = cellAddress(cell);
-        if (seen.has(address)) return [{ at: address, what: "has two looks" }];
+        if (seen.has(address)) return [{ at: address, what: "has two formats" }];
         seen.add(address);
       }
     }
@@ -126,7 +128,7 @@ function mergedFaults(template: Template): Fault[] {
     const [first = "", ...covered] = [...cellsOf(must(areaOf(at)))].map(cellAddress);
     if (covered.length === 0) return [{ at, what: "is merged with nothing" }];
     const under = covered.find((cell) => filled.has(cell));
-    if (under) return [{ at: under, what: `lies hidden under the merged cells ${at}` }];
+    if (under) return [{ at: under, what: `is hidden under the merged cells ${at}` }];
     const twice = [first, ...covered].find((cell) => seen.has(cell));
     for (const cell of [first, ...covered]) seen.add(cell);
     return twice ? [{ at: twice, what: "is merged twice" }] : [];
@@ -138,7 +140,7 @@ function choiceFaults(template: Template): Fault[] {
     const fault = areaFault(at, template);
     if (fault.length > 0) return fault;
     const hidden = names.map((name) => hiddenCharacter(name)).find((found) => found !== undefined);
-    if (hidden) return [{ at, what: `offers a choice with a character that does not show (${hidden})` }];
+    if (hidden) return [{ at, what: `offers a choice with a hidden character (${hidden})` }];
     if (names.some((name) => name.includes(",") || name.trim() === "")) {
       return [{ at, what: "offers a choice that is blank or has a comma in it" }];
     }
@@ -154,9 +156,9 @@ function warningFaults(template: Template): Fault[] {
     const fault = areaFault(at, template);
     if (fault.length > 0) return fault;
     const what = formulaFault(when, frame);
-    if (what) return [{ at, what: `in the rule by which it stands out, ${what}` }];
+    if (what) return [{ at, what: `in its color rule, ${what}` }];
     return /\bBED(?:DEV)?[._]/i.test(when)
-      ? [{ at, what: "has a function of this add-in in the rule by which it stands out, where none may be" }]
+      ? [{ at, what: "has a function of this add-in in its color rule, which isn't allowed" }]
       : [];
   });
 }

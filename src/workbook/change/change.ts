@@ -30,7 +30,7 @@ export async function applyChange<T>(change: Change<T>): Promise<T> {
     return await change.apply();
   } catch (error) {
     const applied = await withRetry(() => change.undo(error)).catch(() => {
-      const first = codeOf(error) === "AccessDenied" ? "Lift the protection first. " : "";
+      const first = codeOf(error) === "AccessDenied" ? "Unprotect the sheet first. " : "";
       throw new WorkbookFailure(`${whatHappened(error)} ${first}${change.leftover}`);
     });
     if (applied !== undefined) return applied;
@@ -44,8 +44,8 @@ export async function applyChange<T>(change: Change<T>): Promise<T> {
  * @param where as "Notes!D12:L40", or in words.
  * @param todo what to do there.
  */
-export function leftoverMessage(where: string, todo = "put it right by hand"): string {
-  return `What was already written could not be taken back. Look at ${where}, and ${todo}. Undo may not reach it; an earlier version of the file is the other way back, or closing without saving where the file is not saved by itself.`;
+export function leftoverMessage(where: string, todo = "fix it by hand"): string {
+  return `What was already written couldn't be undone. Check ${where}, and ${todo}. The program's own Undo may not reach it. You can also go back to an earlier version of the file, or close without saving if the file isn't saved automatically.`;
 }
 
 /** Has the host calculate and redraw once, after the next request, rather than after each cell. */

@@ -4,7 +4,7 @@ import { applyChange } from "./change";
 
 /** How often another pane may be quicker before the person is asked to try again. */
 const MOST_TIMES = 5;
-const MAY_BE_DONE = "It may have been done all the same. Look at the list before you do it again.";
+const MAY_BE_DONE = "It may have been done anyway. Check the list before you try again.";
 
 /** What is to be kept, and what the caller returns for it. */
 interface NewText<T> {

@@ -49,7 +49,7 @@ export type InsertedSheets =
   | { readonly done: false; readonly obstacles: readonly Obstacle[] };
 
 const STRUCTURE_PROTECTED =
-  "The structure of this workbook is protected, so it takes no new sheet. Nothing was changed. Lift the protection of the workbook, then try again.";
+  "This workbook's structure is protected, so a sheet can't be added. Nothing was changed. Unprotect the workbook, then try again.";
 const CORNER: Anchor = { row: 0, column: 0 };
 
 /**

@@ -73,7 +73,7 @@ export async function insertParts(
       return id;
     },
     undo: (cause) => undoInsert(context, id, parts, progress, cause),
-    leftover: leftoverMessage(parts.map(whereIs).join(" and "), "delete what is left there"),
+    leftover: leftoverMessage(parts.map(whereIs).join(" and "), "delete what's left there"),
   });
   if (missed.length > 0) throw missedMessage(title, missed);
   return inserted;
@@ -142,14 +142,14 @@ function refuseOverwritten(queued: readonly QueuedPart[]): void {
   const { part } = queued.find((one) => one.overwritten()) ?? {};
   if (!part) return;
   throw new WorkbookFailure(
-    `Somebody else, or another window, wrote to ${areaAddress(part.area)} on ${part.sheetName} at the same moment. What they wrote stands, and nothing was added. Look at it, then try again, or choose another place.`,
+    `Someone else, or another window, wrote to ${areaAddress(part.area)} on ${part.sheetName} at the same time. What they wrote stays, and nothing was added. Check it, then try again or choose another place.`,
   );
 }
 
 function missedMessage(title: string, missed: readonly Part[]): WorkbookFailure {
   const places = missed.map(({ sheetName, area }) => `${sheetName}!${areaAddress(area)}`).join(" and ");
   return new WorkbookFailure(
-    `The ${title} could be inserted only in part: somebody put rows or columns in at the same moment, so that a table or pictures lie at ${places}, where the cells stood before. Delete the table or pictures there, and the cells that moved, then insert it anew.`,
+    `The ${title} was inserted only in part: someone added rows or columns at the same time, so a table or pictures are left at ${places}, where the cells were. Delete those and the cells that moved, then insert it again.`,
   );
 }
 

@@ -29,7 +29,7 @@ export interface WrittenOffice {
 
 const TITLE = "office settings";
 const NAMES_TAKEN =
-  "Names of rates are taken in this workbook, so nothing was changed. Look at its names (Formulas, Name Manager), then load again.";
+  "Names of rates are already used in this workbook, so nothing was changed. Check its names (Formulas, Name Manager), then load again.";
 const LEFTOVER = leftoverMessage("the Rates sheet and the list of past jobs");
 
 /**

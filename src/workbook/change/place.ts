@@ -18,7 +18,7 @@ export type PlaceOnSheet = Exclude<Place, { kind: "new sheet" }>;
 
 /** What is in the way where something was to be put. */
 export interface Obstacle {
-  readonly what: "filled cells" | "merged cells" | "table" | "list or color rule" | "name";
+  readonly what: "cells with contents" | "merged cells" | "table" | "list or color rule" | "name";
   /** Addresses or names, for the person. */
   readonly where: string;
 }
@@ -44,7 +44,7 @@ export type Size = Pick<Area, "rows" | "columns">;
 export function queueCheck(context: Excel.RequestContext, place: PlaceOnSheet, { rows, columns }: Size) {
   if (place.kind === "cell" && !isOnSheet({ ...place.at, rows, columns })) {
     throw new WorkbookFailure(
-      `It takes ${rows} rows and ${columns} columns, and the sheet ends before. Nothing was changed. Make room further up or left, or choose another sheet.`,
+      `It needs ${rows} rows and ${columns} columns, and the sheet ends before that. Nothing was changed. Select a cell farther up or left, or choose another sheet.`,
     );
   }
   const corner =
@@ -84,7 +84,7 @@ export function queueUnder(worksheet: Excel.Worksheet, heading: Heading | undefi
 /** What is said where a heading or its list has moved. */
 export function headingMoved(sheetName: string): WorkbookFailure {
   return new WorkbookFailure(
-    `The list on ${sheetName} was changed at the same moment, so nothing was written. Look at it, then try again.`,
+    `The list on ${sheetName} was changed at the same time, so nothing was written. Check it, then try again.`,
   );
 }
 
@@ -99,14 +99,14 @@ export function obstaclesAt({ target, merged, tables, isUnder }: Checked): Obsta
   const { worksheet } = target;
   if (worksheet.protection.protected) {
     throw new WorkbookFailure(
-      `The sheet “${worksheet.name}” is protected. Nothing was changed. Lift the protection, or choose another sheet.`,
+      `The sheet “${worksheet.name}” is protected. Nothing was changed. Unprotect it, or choose another sheet.`,
     );
   }
   if (!isUnder()) throw headingMoved(worksheet.name);
   const obstacles: Obstacle[] = tables.items.map(({ name }) => ({ what: "table", where: name }));
   const filled = filledAreas(target.formulas, anchorOf(target));
   if (filled.length > 0 && tables.items.length === 0) {
-    obstacles.push({ what: "filled cells", where: filled.map(areaAddress).join(", ") });
+    obstacles.push({ what: "cells with contents", where: filled.map(areaAddress).join(", ") });
   }
   if (!merged.isNullObject) obstacles.push({ what: "merged cells", where: withoutSheets(merged.address) });
   if (target.conditionalFormats.items.length > 0 || target.dataValidation.type !== "None") {
@@ -132,7 +132,7 @@ export async function describeInTheWay(
 
   const wanted: Area = { ...anchorOf(target), ...size };
   const filled = used.isNullObject ? [] : filledAreas(used.formulas, anchorOf(used));
-  const blockedOnlyByFilled = obstacles.every(({ what }) => what === "filled cells");
+  const blockedOnlyByFilled = obstacles.every(({ what }) => what === "cells with contents");
   // A table, merged cells or a rule reach past what they fill, so then the whole used part of the sheet counts.
   const taken = blockedOnlyByFilled || used.isNullObject ? filled : [areaOf(used)];
   const isElsewhereFree = obstacles.every(({ what }) => what !== "name");

@@ -187,7 +187,7 @@ export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPa
 
 export type InsertedPart = ReturnType<typeof queueInsertedPart>;
 
-/** The cells that hold something else than was written; one that was emptied holds nothing that could be lost. */
+/** The cells with contents else than was written; one that was emptied holds nothing that could be lost. */
 function changedSince({ area, formulas }: ReceiptPart, now: readonly (readonly unknown[])[]): string[] {
   return formulas.flatMap((cells, row) =>
     cells.flatMap((formula, column) => {

@@ -20,8 +20,8 @@ describe("an insert that can't be taken back", () => {
   });
 
   test.each([
-    ["none", /nothing to take back/],
-    ["later", /later version/],
+    ["none", /nothing to undo/],
+    ["later", /newer version/],
     ["damaged", /damaged/],
   ] as const)("says why where its record is %s", (state, words) => {
     expect(() => receiptOf({ state })).toThrow(words);

@@ -43,10 +43,8 @@ export async function undoLastInsert(id?: string): Promise<UndoneInsert> {
     } catch (error) {
       if (error instanceof WorkbookFailure || !partial) throw error;
       if (await partial.isAsItWas().catch(() => false)) throw error;
-      const first = codeOf(error) === "AccessDenied" ? "Lift the protection, then take" : "Take";
-      throw new WorkbookFailure(
-        `${whatHappened(error)} It may be taken back only in part. ${first} it back once more to finish.`,
-      );
+      const first = codeOf(error) === "AccessDenied" ? "Unprotect it, then undo" : "Undo";
+      throw new WorkbookFailure(`${whatHappened(error)} It may be undone only in part. ${first} again to finish.`);
     }
   });
 }
@@ -75,7 +73,7 @@ async function tryUndo(
   const { title } = receipt;
   if (id !== undefined && receipt.id !== id) {
     throw new WorkbookFailure(
-      `Something else was inserted since: the ${title}. Only the last insert can be taken back, so nothing was changed. Delete the one before it by hand.`,
+      `Something else was inserted since: the ${title}. Only the last insert can be undone, so nothing was changed. Delete the earlier one by hand.`,
     );
   }
   const records = known.records();
@@ -87,7 +85,7 @@ async function tryUndo(
 
   const there = parts.filter((part) => part.isThere());
   if (there.length === 0 && !partial) {
-    throw new WorkbookFailure("The sheet on which it stood is gone, so there is nothing to take back.");
+    throw new WorkbookFailure("Its sheet is gone, so there's nothing to undo.");
   }
   const going = sheetsToDelete(there, worksheets.items);
   const withSheet = receipt.parts.length > 1;
@@ -172,12 +170,12 @@ function refuseProtected(parts: readonly InsertedPart[], wouldDeleteSheets: bool
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
     throw new WorkbookFailure(
-      `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Lift the protection, then take it back.`,
+      `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Unprotect it, then it back.`,
     );
   }
   if (wouldDeleteSheets) {
     throw new WorkbookFailure(
-      "The structure of this workbook is protected, so its sheets stay, and nothing was taken back. Lift the protection of the workbook, then take it back.",
+      "This workbook's structure is protected, so its sheets stay and nothing was undone. Unprotect the workbook, then undo again.",
     );
   }
 }
@@ -186,7 +184,7 @@ function refuseProtected(parts: readonly InsertedPart[], wouldDeleteSheets: bool
 export function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
   throw new WorkbookFailure(
-    `Cells of the ${title} were changed or moved since the insert (${someOf(changed, MOST_NAMED)}), so nothing was taken back. Delete them by hand.`,
+    `Cells of the ${title} were changed or moved since (${someOf(changed, MOST_NAMED)}), so nothing was undone. Delete them by hand.`,
   );
 }
 
@@ -194,18 +192,18 @@ export function refuseChanged(title: string, changed: readonly string[]): void {
 export function refuseRead(title: string, readers: readonly string[]): void {
   if (readers.length === 0) return;
   throw new WorkbookFailure(
-    `Formulas elsewhere read cells of the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without them, so nothing was taken back. Put those formulas back first, or delete them, then take it back.`,
+    `Formulas elsewhere read cells of the ${title} (${someOf(readers, MOST_NAMED)}) and would show errors without them, so nothing was undone. Change or delete those formulas first, then undo again.`,
   );
 }
 
 /** @throws WorkbookFailure where there is no record, or none that can be trusted. */
 export function receiptOf(kept: Kept<Receipt>): Receipt {
   if (kept.state === "kept") return kept.value;
-  if (kept.state === "none") throw new WorkbookFailure("There is nothing to take back.");
+  if (kept.state === "none") throw new WorkbookFailure("There's nothing to undo.");
   throw new WorkbookFailure(
     kept.state === "later"
-      ? "What was inserted last was inserted by a later version of this add-in. Use that version to take it back, or delete it by hand."
-      : "What this workbook keeps of the last insert is damaged and cannot be read, so nothing was taken back. Delete it by hand.",
+      ? "The last insert was made by a newer version of this add-in. Use that version to undo it, or delete it by hand."
+      : "This workbook's record of the last insert is damaged, so nothing was undone. Delete the insert by hand.",
   );
 }
 
@@ -213,15 +211,15 @@ export function receiptOf(kept: Kept<Receipt>): Receipt {
 function overtakenMessage(title: string, filled: string | undefined): WorkbookFailure {
   return new WorkbookFailure(
     filled === undefined
-      ? `The cells of the ${title} were emptied or moved at the same moment, so nothing was taken back. Look where they are, then take back what is left.`
-      : `Somebody else has just put something onto the sheet “${filled}”, so it stays. Look at it, then take the ${title} back again.`,
+      ? `The cells of the ${title} were cleared or moved at the same time, so nothing was undone. Find them, then undo again.`
+      : `Someone else just added something to the sheet “${filled}”, so it stays. Check it, then undo the ${title} again.`,
   );
 }
 
 /** What is said where rows came in between, and the looks were removed from another place. */
 function missedMessage(title: string, where: string): WorkbookFailure {
   return new WorkbookFailure(
-    `The ${title} could be taken back only in part: somebody put rows or columns in at the same moment, or gave its place other colors. Its cells are empty; look around ${where} for colors, lines and drawings that are left, or that are missing from other cells, and put them right by hand.`,
+    `The ${title} was undone only in part: someone added rows or columns at the same time, or changed colors there. Its cells are blank; check around ${where} for colors, lines, and drawings left behind or missing from other cells, and fix them by hand.`,
   );
 }
 

@@ -46,7 +46,7 @@ export interface RowsUpdate {
   readonly going: readonly { readonly row: number; readonly plan: ComingRows["plan"] }[];
 }
 
-const MOVED = "Rows of the estimate were moved at the same moment.";
+const MOVED = "Rows of the estimate were moved at the same time.";
 
 /**
  * Inserts and deletes rows of a block and writes its cells that differ: references to its other cells go on pointing at
@@ -267,7 +267,7 @@ function refuseChanged({ area, contents, sheetName }: RowsUpdate, now: readonly 
       if (String(cell) === String(now[row]?.[column])) return;
       const at = cellAddress({ row: area.row + row, column: area.column + column });
       throw new WorkbookFailure(
-        `${sheetName}!${at} was changed meanwhile, so nothing was written. Look at it, then try again.`,
+        `${sheetName}!${at} was changed meanwhile, so nothing was written. Check it, then try again.`,
       );
     });
   });

@@ -29,11 +29,11 @@ interface BlockToDraw {
 const COLUMNS_BESIDE = 8;
 const GAP_POINTS = 12;
 const STEM = "Bedrow drawing";
-const NONE_SELECTED = "Nothing was drawn. Select a cell of an estimate block, then draw it.";
+const NONE_SELECTED = "Nothing was drawn. Select a cell in an estimate, then draw it.";
 const TAKEN_AWAY =
-  "The estimate was taken away at the same moment, so nothing was drawn. Insert it anew, or select another, then draw it.";
+  "The estimate was removed at the same time, so nothing was drawn. Insert it again, or select another, then draw it.";
 const MAYBE_TWICE =
-  "The bed is drawn all the same. If another window drew it at the same moment, its drawing is there twice: draw it once more, and delete what lies below the new drawing.";
+  "The bed was drawn. If another window drew it at the same time, there are two drawings: draw it again, and delete the one underneath.";
 
 /**
  * Draws the selected block as its inputs are now, and puts the picture beside it, in place of the one before. Three
@@ -86,7 +86,7 @@ async function replaceDrawing(
   const before = record && worksheet.shapes.getItemOrNullObject(record.shapeName);
   before?.load("name");
   const shapesBefore = queueShapes(worksheet);
-  // Read again: making the picture took a while, in which another pane may have drawn.
+  // Refresh: making the picture took a while, in which another pane may have drawn.
   const drawings = queueReadDrawings(context);
   await context.sync();
 

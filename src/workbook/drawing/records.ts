@@ -19,7 +19,7 @@ export interface DrawingRecord {
 export const DRAWINGS: KeptSetting<KeptList<DrawingRecord>> = {
   key: "Bedrow.drawings",
   what: "the list of drawings",
-  again: "Press Draw once more",
+  again: "Press Draw again",
   version: 1,
   read: (content) => readList(content, isRecord),
 };

@@ -35,7 +35,7 @@ describe("the nearest free place", () => {
   });
 });
 
-test("filled cells side by side and below one another are one area", () => {
+test("cells with contents side by side and below one another are one area", () => {
   expect(
     filledAreas(
       [

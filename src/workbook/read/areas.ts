@@ -27,7 +27,7 @@ function firstFree(taken: readonly Area[], wanted: Area, moveBehind: (area: Area
 }
 
 /**
- * The cells of a read range that hold something, as few areas: runs of filled cells side by side, joined with the
+ * The cells of a read range that hold something, as few areas: runs of cells with contents side by side, joined with the
  * run right above where that is as wide.
  *
  * @param formulas what was read; "" is a blank cell.

@@ -72,7 +72,7 @@ export interface NamedCell {
   readonly before: string | number | boolean;
 }
 
-const AGAIN = "Nothing was changed. Look at the sheet of rates, put back what is missing, then try again.";
+const AGAIN = "Nothing was changed. Check the Rates sheet, add what's missing, then try again.";
 
 /**
  * The cell of a name of the workbook, wherever it is.
@@ -83,12 +83,12 @@ export async function namedCell(name: string): Promise<NamedCell> {
   return inWorkbook(async (context) => {
     const item = context.workbook.names.getItemOrNullObject(name);
     await context.sync();
-    if (item.isNullObject) throw new WorkbookFailure(`No cell of this workbook is called ${name} any more. ${AGAIN}`);
+    if (item.isNullObject) throw new WorkbookFailure(`No cell in this workbook is named ${name} anymore. ${AGAIN}`);
     const range = item.getRangeOrNullObject();
     range.load("rowIndex,columnIndex,formulas,values,valueTypes");
     range.worksheet.load("name");
     await context.sync();
-    if (range.isNullObject) throw new WorkbookFailure(`The cell that was called ${name} is gone. ${AGAIN}`);
+    if (range.isNullObject) throw new WorkbookFailure(`The cell named ${name} is gone. ${AGAIN}`);
     const { rowIndex: row, columnIndex: column, worksheet } = range;
     return { sheet: worksheet.name, row, column, before: contentsOf(range)[0]?.[0] ?? "" };
   });

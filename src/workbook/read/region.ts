@@ -37,7 +37,7 @@ export async function readRegion(place: RegionPlace): Promise<RegionRead> {
     const area = areaWanted();
     if (area.rows * area.columns > MOST_CELLS) {
       throw new WorkbookFailure(
-        `These are more than ${MOST_CELLS.toLocaleString("en-US")} cells, too many to read at once. Select fewer, then try again.`,
+        `That's more than ${MOST_CELLS.toLocaleString("en-US")} cells, too many to read at once. Select fewer, then try again.`,
       );
     }
     const range = rangeAt(worksheet, area);
@@ -78,7 +78,7 @@ function queueArea(
   selection?.load("rowIndex,columnIndex,rowCount,columnCount");
   const ofSheet = place.kind === "sheet" && place.sheetId !== undefined ? worksheets.getItem(place.sheetId) : undefined;
   const worksheet = selection?.worksheet ?? ofSheet ?? worksheets.getActiveWorksheet();
-  // Formats of whole columns make the used range as long as the sheet; then only the cells that hold something count.
+  // Formats of whole columns make the used range as long as the sheet; then only the cells with contents count.
   const formatted = queueUsed(worksheet, false);
   const filled = queueUsed(worksheet, true);
   return {
@@ -90,8 +90,8 @@ function queueArea(
       if (!area) {
         throw new WorkbookFailure(
           selection
-            ? "Nothing stands in the selected cells. Select the cells that are meant, then try again."
-            : `Nothing stands on the sheet “${worksheet.name}”.`,
+            ? "The selected cells are blank. Select the cells you want, then try again."
+            : `The sheet “${worksheet.name}” has nothing on it.`,
         );
       }
       return area;

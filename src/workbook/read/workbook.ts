@@ -18,7 +18,7 @@ export function scopeOf({ sheet, selection }: ReadWorkbook, kind: Scope["kind"])
   return kind === "sheet" ? { kind, sheet } : { kind, sheet, area: selection };
 }
 
-/** Reads all cells that hold something, in two requests, whatever the size. */
+/** Reads all cells with contents, in two requests, whatever the size. */
 export async function readWorkbook(): Promise<ReadWorkbook> {
   return inWorkbook(readAll);
 }

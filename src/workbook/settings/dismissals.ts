@@ -7,8 +7,8 @@ import { changeable, damagedMessage, type KeptSetting, laterVersionMessage, queu
 
 export const DISMISSALS: KeptSetting<KeptList<Dismissal>> = {
   key: "Bedrow.dismissals",
-  what: "the list of findings that were let be",
-  again: "Do the same once more",
+  what: "the list of ignored findings",
+  again: "Do it again",
   version: 1,
   read: (content) => readList(content, isDismissal),
 };
@@ -27,7 +27,7 @@ export function queueReadDismissals(context: Excel.RequestContext): () => KnownD
     if (kept.state === "kept") return { dismissals: kept.value.items };
     if (kept.state === "none") return { dismissals: [] };
     const words = kept.state === "later" ? laterVersionMessage : damagedMessage;
-    return { dismissals: [], why: `${words(DISMISSALS.what)} All findings show.` };
+    return { dismissals: [], why: `${words(DISMISSALS.what)} All findings are shown.` };
   };
 }
 

@@ -7,7 +7,7 @@ import { changeable, damagedMessage, type KeptSetting, laterVersionMessage, queu
 export const OFFICE: KeptSetting<OfficeRecord> = {
   key: "Bedrow.office",
   what: "the note of which office settings it uses",
-  again: "Do the same once more",
+  again: "Do it again",
   version: 1,
   read: officeRecordOf,
 };

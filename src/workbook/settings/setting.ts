@@ -10,7 +10,7 @@ export interface KeptText<T> extends Keeping<T> {
 export interface KeptSetting<T> extends KeptText<T> {
   /** Its name for the person, such as "the list of drawings". */
   readonly what: string;
-  /** What the person does to replace it where it is damaged, such as "Press Draw once more". */
+  /** What the person does to replace it where it is damaged, such as "Press Draw again". */
   readonly again: string;
 }
 
@@ -57,11 +57,11 @@ export function changeable<T>(kept: Kept<T>, { what, again }: KeptSetting<T>, bl
   if (kept.state === "kept") return kept.value;
   if (kept.state === "none" || (kept.state === "damaged" && startOver)) return blank;
   if (kept.state === "later") throw new KeptFailure(laterVersionMessage(what), false);
-  throw new KeptFailure(`${damagedMessage(what)} ${again} to throw it away and start a new one.`, true);
+  throw new KeptFailure(`${damagedMessage(what)} ${again} to discard it and start a new one.`, true);
 }
 
 export const laterVersionMessage = (what: string): string =>
-  `A later version of this add-in has written ${what} in this workbook. It was left alone; use that version to change it.`;
+  `A newer version of this add-in saved ${what} in this workbook. It wasn't changed. Use that version to change it.`;
 
 export const damagedMessage = (what: string): string =>
-  `${what.charAt(0).toUpperCase()}${what.slice(1)} that this workbook keeps is damaged and cannot be read. It was left alone.`;
+  `${what.charAt(0).toUpperCase()}${what.slice(1)} in this workbook is damaged and can't be read. It wasn't changed.`;

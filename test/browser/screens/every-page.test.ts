@@ -69,10 +69,10 @@ describe("the practice page round the pane is without findings in each look", ()
     const { page } = await openPractice(browser, { bypassCSP: true });
     const bar = "header.bar";
     expect(await inEveryLook(page, bar)).toEqual([]);
-    await page.getByRole("button", { name: "Start afresh…" }).click();
+    await page.getByRole("button", { name: "Start over…" }).click();
     expect(await inEveryLook(page, "#practice-afresh-ask")).toEqual([]);
     await page.keyboard.press("Escape");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Start afresh…");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Start over…");
 
     const noWorkbook = { name: "notes.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from("no workbook") };
     await page.locator("#practice-file").setInputFiles(noWorkbook);

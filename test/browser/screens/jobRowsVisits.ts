@@ -58,7 +58,7 @@ export const jobRowsVisits = visitsOf("Job rows", [
   [
     "about to write over a cell",
     async (page) => {
-      await page.getByLabel(/Write over 1 filled cell in/).check();
+      await page.getByLabel(/Replace 1 filled cell in/).check();
       await page.getByRole("cell", { name: "0.7", exact: true }).waitFor();
     },
   ],

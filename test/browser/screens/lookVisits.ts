@@ -21,21 +21,21 @@ export const checkVisits = visitsOf("Check the sheets", [
     async (page) => {
       await page.getByRole("heading", { name: "Not checked" }).waitFor();
       await openGroups(page);
-      await page.getByRole("button", { name: "Let it be…" }).first().click();
+      await page.getByRole("button", { name: "Ignore…" }).first().click();
     },
   ],
   [
     "one let be",
     async (page) => {
-      await page.getByLabel("Why it may stay").fill("a thin strip, agreed with the customer on the phone");
-      await page.getByRole("button", { name: "Let it be", exact: true }).click();
-      await page.getByText("Dismissed (1)").click();
+      await page.getByLabel("Reason").fill("a thin strip, agreed with the customer on the phone");
+      await page.getByRole("button", { name: "Ignore", exact: true }).click();
+      await page.getByText("Ignored (1)").click();
     },
   ],
   [
     "a fix written",
     async (page) => {
-      await page.getByRole("button", { name: "Write the fix" }).first().click();
+      await page.getByRole("button", { name: "Fix" }).first().click();
       await page.getByText(/Written: /).waitFor();
     },
   ],
@@ -68,7 +68,7 @@ export const copyVisits = visitsOf("Copy for others", [
     "looked at",
     async (page) => {
       await selectCells(page, "Jobs", "A5");
-      await press(page, "Look before copying");
+      await press(page, "Preview copy");
       await page.getByText("on a new sheet, Jobs plain").waitFor();
       await openGroups(page);
     },
@@ -84,10 +84,10 @@ export const copyVisits = visitsOf("Copy for others", [
     "in the way",
     async (page) => {
       await page.getByLabel("What to copy").selectOption("cells");
-      await page.getByLabel("Where to").selectOption("cell");
+      await page.getByLabel("Where it goes").selectOption("cell");
       await selectCells(page, "Jobs", "A4:N6");
-      await press(page, "Look before copying");
-      await page.getByText("from the cell on that you select").waitFor();
+      await press(page, "Preview copy");
+      await page.getByText("starting at the cell you select").waitFor();
       await selectCells(page, "Jobs", "B7");
       await press(page, /^Put it at Jobs!B7/);
       await page.getByRole("alertdialog").waitFor();
@@ -98,10 +98,10 @@ export const copyVisits = visitsOf("Copy for others", [
     "as a workbook, looked at",
     async (page) => {
       await page.getByLabel("What to copy").selectOption("block");
-      await page.getByLabel("Where to").selectOption("workbook");
+      await page.getByLabel("Where it goes").selectOption("workbook");
       await selectCells(page, "Estimate", "A4");
-      await press(page, "Look before copying");
-      await page.getByText("as a workbook of its own.").waitFor();
+      await press(page, "Preview copy");
+      await page.getByText("as a separate workbook.").waitFor();
       await openGroups(page);
     },
   ],
@@ -119,7 +119,7 @@ export const helpVisits = visitsOf("Help", [
   [
     "looked for",
     async (page) => {
-      await page.getByLabel("Look for").fill("stone weight");
+      await page.getByLabel("Search").fill("stone weight");
       await page
         .getByText(/^\d pages?, each/)
         .first()
@@ -129,7 +129,7 @@ export const helpVisits = visitsOf("Help", [
   [
     "nothing found",
     async (page) => {
-      await page.getByLabel("Look for").fill("giraffe");
+      await page.getByLabel("Search").fill("giraffe");
       await page.getByText("No page has all of these words").first().waitFor();
     },
   ],

@@ -1,6 +1,6 @@
 import { openGroups, press, visitsOf } from "./visit";
 
-export const papersVisits = visitsOf("Job papers", [
+export const papersVisits = visitsOf("Job documents", [
   [
     "the beds of the workbook",
     async (page) => void (await page.getByRole("group", { name: "Beds of this job" }).waitFor()),
@@ -50,14 +50,14 @@ export const papersVisits = visitsOf("Job papers", [
   [
     "what was really used, one of it refused",
     async (page) => {
-      await page.getByLabel("Set edging, really").fill("much");
+      await page.getByLabel("Set edging, actual").fill("much");
     },
   ],
   [
     "past jobs, and what they say",
     async (page) => {
-      await page.getByLabel("Set edging, really").fill("12.5");
-      await press(page, "Add to the past jobs");
+      await page.getByLabel("Set edging, actual").fill("12.5");
+      await press(page, "Add to past jobs");
       await page.getByText(/lines were added/).waitFor();
       await page.evaluate(() =>
         Excel.run(async (context) => {
@@ -75,7 +75,7 @@ export const papersVisits = visitsOf("Job papers", [
           await context.sync();
         }),
       );
-      await press(page, "Read again");
+      await press(page, "Refresh");
       await page.getByRole("button", { name: /Change “Set edging”/ }).waitFor();
       await openGroups(page);
     },
@@ -88,8 +88,8 @@ export const papersVisits = visitsOf("Job papers", [
     },
     {
       leave: async (page) => {
-        await press(page, "Put the rate back");
-        await page.getByText("The rate is what it was.").waitFor();
+        await press(page, "Undo the rate change");
+        await page.getByText("The rate is back to what it was.").waitFor();
       },
     },
   ],

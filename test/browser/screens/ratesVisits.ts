@@ -38,9 +38,9 @@ export const ratesVisits = [
     [
       "inserted, with examples",
       async (page) => {
-        await press(page, "Insert the sheet Rates");
-        await page.getByRole("heading", { name: "Still examples" }).waitFor();
-        await page.getByText(/The rates stand on Rates at/).waitFor();
+        await press(page, "Add the Rates sheet");
+        await page.getByRole("heading", { name: "Still samples" }).waitFor();
+        await page.getByText(/Rates are on Rates at/).waitFor();
       },
     ],
     [
@@ -54,7 +54,7 @@ export const ratesVisits = [
       "older estimates found",
       async (page) => {
         await writeNamed(page, "Rate_fabric_roll", 95);
-        await press(page, "Look for them");
+        await press(page, "Find them");
         await page.getByRole("button", { name: /^Let (it|these \d+) follow$/ }).waitFor();
         await openGroups(page);
       },
@@ -109,7 +109,7 @@ export const ratesVisits = [
     [
       "with prices from the rates, one of them typed for this bed alone",
       async (page) => {
-        await page.getByText(/Prices from the sheet Rates/).waitFor();
+        await page.getByText(/Prices from Rates/).waitFor();
         await openGroups(page);
         await page.getByLabel("Fabric roll", { exact: true }).last().fill("70");
         await page.getByRole("button", { name: "Use the rate: Fabric roll" }).waitFor();

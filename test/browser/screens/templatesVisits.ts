@@ -6,7 +6,7 @@ const LONG_NAME = "Front bed with our markups, pins at sixty-two percent and two
 
 function chooseFile(page: Page, content: string): Promise<void> {
   const file = { name: "rows.json", mimeType: "application/json", buffer: Buffer.from(content) };
-  return page.getByLabel("File of a template (.json)").setInputFiles(file);
+  return page.getByLabel("Template file (.json)").setInputFiles(file);
 }
 
 let saved: string;
@@ -17,7 +17,7 @@ export const templatesVisits = visitsOf("Templates", [
     "refused: no block is selected",
     async (page) => {
       await selectCells(page, "Jobs", "P30");
-      await press(page, "Save the estimate block");
+      await press(page, "Save the estimate");
       await page.locator(".trouble:visible").first().waitFor();
     },
   ],
@@ -26,7 +26,7 @@ export const templatesVisits = visitsOf("Templates", [
     async (page) => {
       await selectCells(page, "Jobs", "D4:N6");
       await press(page, "Save the selected cells");
-      await page.getByText("It reads outside of itself (2)").waitFor();
+      await page.getByText("It reads cells outside itself (2)").waitFor();
       await openGroups(page);
     },
   ],
@@ -34,7 +34,7 @@ export const templatesVisits = visitsOf("Templates", [
     "saving, something still to be chosen",
     async (page) => {
       await page.getByLabel("Name", { exact: true }).fill(LONG_NAME);
-      await press(page, "Keep in this workbook");
+      await press(page, "Save in this workbook");
       await page.getByText(/Choose what becomes of .* first/).waitFor();
     },
   ],
@@ -43,7 +43,7 @@ export const templatesVisits = visitsOf("Templates", [
     async (page) => {
       await page.getByLabel("Jobs!$C$5", { exact: true }).selectOption("ask");
       await page.getByLabel("Jobs!$C$6", { exact: true }).selectOption("value");
-      await press(page, "Keep in this workbook");
+      await press(page, "Save in this workbook");
       await page.getByText("is kept in this workbook, and is saved with it").waitFor();
     },
   ],
@@ -54,7 +54,7 @@ export const templatesVisits = visitsOf("Templates", [
       await press(page, "Save the selected cells");
       await page.getByLabel("For all of them").selectOption("ask");
       await page.getByLabel("Name", { exact: true }).fill(LONG_NAME);
-      await press(page, "Keep in this workbook");
+      await press(page, "Save in this workbook");
       await page.getByRole("alertdialog").waitFor();
     },
     {
@@ -64,12 +64,8 @@ export const templatesVisits = visitsOf("Templates", [
       },
     },
   ],
-  ["being renamed", (page) => press(page, `Rename ${LONG_NAME}`), { leave: (page) => press(page, "Leave it") }],
-  [
-    "asked whether to delete",
-    (page) => press(page, `Delete ${LONG_NAME}`),
-    { leave: (page) => press(page, "Keep it") },
-  ],
+  ["being renamed", (page) => press(page, `Rename ${LONG_NAME}`), { leave: (page) => press(page, "Cancel") }],
+  ["asked whether to delete", (page) => press(page, `Delete ${LONG_NAME}`), { leave: (page) => press(page, "Keep") }],
   [
     "looked at, with a question",
     async (page) => {

@@ -14,7 +14,7 @@ import { office, ready, twoPanes } from "./twoPanes";
 
 /** What a sentence for a person has: what they can do now. */
 const SAYS_WHAT_TO_DO =
-  /\b(try|select|choose|lift|press|look|delete|undo|take|make|type|go|bring|check|put|use)\b|\[Cancel\]|nothing to take/i;
+  /\b(try|select|choose|press|check|delete|undo|unprotect|make|type|go|bring|put|use|fix|add)\b|\[Cancel\]|nothing to undo/i;
 /** What no sentence for a person has: codes, and the words of programs. */
 const WORDS_OF_PROGRAMS = /undefined|null|NaN|\[object|Exception|Error|[a-z][A-Z]|argument|sync|request context/;
 
@@ -25,8 +25,8 @@ function expectWords({ done, text }: Told, where: string): void {
 }
 
 /** What every sentence says where the workbook is as it was. */
-const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to take back|\bso it stays|\bwhat they wrote stands\b/i;
-const SAYS_WHAT_IS_LEFT = /could not be taken back|only in part|may have been done/;
+const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to undo|\bso it stays|\bwhat they wrote stays\b/i;
+const SAYS_WHAT_IS_LEFT = /couldn't be undone|only in part|may have been done/;
 
 /** Pauses are this many times shorter than they are for people, and still in the same order. */
 const FASTER = 20;

@@ -9,7 +9,7 @@ export interface Operation {
   /** Which exported functions of the workbook room it stands for. */
   readonly writers: readonly string[];
   readonly office: PracticeOffice;
-  /** The sheet in front, and what is selected on it. */
+  /** This sheet, and what is selected on it. */
   readonly front: string;
   readonly selected: string;
   /** The sheet that it reads or writes to; left out where it only makes new ones. */

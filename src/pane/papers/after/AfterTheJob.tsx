@@ -21,12 +21,12 @@ export function AfterTheJob({ work, job, past, disabled }: AfterTheJobProps) {
     <section aria-labelledby="after-heading">
       <h2 id="after-heading">After the job</h2>
       <details>
-        <summary>Type what was really used</summary>
-        <p class="below">From the crew sheet, for all ticked beds together. Leave blank what was not counted.</p>
+        <summary>Type what was actually used</summary>
+        <p class="below">From the crew sheet, for all checked beds together. Leave blank what wasn't counted.</p>
         {measures.map(({ measure: { key, label, unit }, planned }) => (
           <TextField
             key={key}
-            label={`${label}, really`}
+            label={`${label}, actual`}
             unit={unit}
             value={typed[key] ?? ""}
             note={`planned ${amountText(planned)}`}
@@ -36,7 +36,7 @@ export function AfterTheJob({ work, job, past, disabled }: AfterTheJobProps) {
         ))}
         <p class="row">
           <Button main off={disabled || !hasSome} onPress={() => void add()}>
-            Add to the past jobs
+            Add to past jobs
           </Button>
         </p>
       </details>

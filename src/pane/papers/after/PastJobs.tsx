@@ -15,13 +15,13 @@ interface PastJobsProps {
 /** Estimated against actual, by job and by line, and what that says about the office's rates. */
 export function PastJobs({ work, past, disabled }: PastJobsProps) {
   const { entries, lessons, hasRates, changed, change, undo } = useLessons(work, past);
-  if (!past || past.lines.length === 0) return <p class="below">No past job is in this workbook yet.</p>;
+  if (!past || past.lines.length === 0) return <p class="below">No past jobs in this workbook yet.</p>;
   const jobs = compareJobs(entries);
   return (
     <>
       {past.unusable.length > 0 && (
         <p class="notice trouble">
-          {past.unusable.length === 1 ? "A row" : "Rows"} of {past.sheet} without a number or a measure{" "}
+          {past.unusable.length === 1 ? "A row" : "Rows"} of {past.sheet} without a number or an item{" "}
           {past.unusable.length === 1 ? "is" : "are"} left out: {past.unusable.map((row) => row + 1).join(", ")}.
         </p>
       )}
@@ -46,13 +46,13 @@ export function PastJobs({ work, past, disabled }: PastJobsProps) {
         ))}
       </dl>
       {!hasRates && lessons.some(({ verdict }) => verdict === "change") && (
-        <p class="below">To change a rate here, insert a sheet of rates first: under “Rates”.</p>
+        <p class="below">To change a rate here, add a Rates sheet first (Rates).</p>
       )}
       {changed && (
         <p class="row">
           <span class="grow">{changed.title}</span>
           <Button off={disabled} onPress={() => void undo()}>
-            Put the rate back
+            Undo the rate change
           </Button>
         </p>
       )}
@@ -103,7 +103,7 @@ function JobsTable({ jobs }: { readonly jobs: readonly ComparedJob[] }) {
         <tbody key={`${date} ${job}`}>
           <tr>
             <th scope="rowgroup" colSpan={4} class="group">
-              {job || "Without a name"}
+              {job || "Unnamed"}
             </th>
           </tr>
           {lines.map(({ measure, estimated, actual, ratio }) => (

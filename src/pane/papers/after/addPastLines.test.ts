@@ -16,7 +16,7 @@ const listed = (job: string, date: number) =>
 
 test("a job that was added today isn't added twice", async () => {
   await expect(addPastLines([line("Alder Court", today())], listed("Alder Court", today()))).rejects.toThrow(
-    /^Alder Court is in the list already, as of today\./,
+    /^Alder Court is already in the list, dated today\./,
   );
 });
 

@@ -26,7 +26,7 @@ export interface AddedLines {
 export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<AddedLines> {
   if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {
     throw new WorkbookFailure(
-      `${must(lines[0]).job} is in the list already, as of today. Change it there, or give this job another name.`,
+      `${must(lines[0]).job} is already in the list, dated today. Change it there, or give this job another name.`,
     );
   }
   const inserted = past
@@ -40,7 +40,7 @@ export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnS
   if (!inserted.done) {
     const { address, sheetName } = inserted.inTheWay;
     throw new WorkbookFailure(
-      `Something stands below the list, at ${address} on ${sheetName}. Nothing was written. Make room there, then try again.`,
+      `${sheetName}!${address}, below the list, isn't blank. Nothing was written. Make room there, then try again.`,
     );
   }
   return { where: `${inserted.sheetName} at ${inserted.address}`, id: inserted.id };

@@ -28,7 +28,7 @@ export function useActuals({ attempt, details, setCanUndo, read }: Papers, job: 
         setCanUndo(id);
         setTyped({});
         await read();
-        return `${lines.length} lines were added to the past jobs on ${where}.`;
+        return `${lines.length} lines added to past jobs on ${where}.`;
       }),
   };
 }
@@ -36,7 +36,7 @@ export function useActuals({ attempt, details, setCanUndo, read }: Papers, job: 
 function amountOf(text = ""): { readonly amount?: number; readonly problem?: string } {
   if (text.trim() === "") return {};
   try {
-    const amount = readNumber(text, "Really used");
+    const amount = readNumber(text, "Actually used");
     return amount >= 0 ? { amount } : { problem: "Type 0 or more." };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
@@ -49,7 +49,7 @@ function linesOf(
   typed: Readonly<Record<string, string>>,
   job: string,
 ): PastLine[] {
-  if (job === "") throw new WorkbookFailure("Type what the job is called, so that it can be told from others.");
+  if (job === "") throw new WorkbookFailure("Type the job's name.");
   const wrong = measures.find(({ measure }) => amountOf(typed[measure.key]).problem);
   if (wrong) throw new WorkbookFailure(`${wrong.measure.label}: ${amountOf(typed[wrong.measure.key]).problem}`);
   return measures.flatMap(({ measure: { key, label, unit }, planned, setThen }) => {

@@ -32,19 +32,19 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
     changed,
     change: ({ proposal, measure }: Lesson) =>
       attempt("Changing the rate…", async () => {
-        if (!proposal) throw new WorkbookFailure("Nothing is proposed.");
+        if (!proposal) throw new WorkbookFailure("No change suggested.");
         const cell = await namedCell(rateNames[proposal.rate]);
         const title = `${measure.rate?.label}: changed to what past jobs say.`;
         setChanged(await writeChanges(title, [{ ...cell, after: proposal.proposed }]));
         await follow();
-        return `${title} Every estimate that follows the rates has changed with it.`;
+        return `${title} Every estimate that uses your rates changed with it.`;
       }),
     undo: () =>
-      attempt("Putting the rate back…", async () => {
+      attempt("Undoing…", async () => {
         if (changed) await undoChanges(changed);
         setChanged(undefined);
         await follow();
-        return "The rate is what it was.";
+        return "The rate is back to what it was.";
       }),
   };
 }

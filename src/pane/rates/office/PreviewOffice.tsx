@@ -28,7 +28,7 @@ export function PreviewOffice({ office, plan, working }: PreviewOfficeProps) {
           {note}
         </p>
       ))}
-      {changesNothing(plan) && <p>This workbook has all of it already.</p>}
+      {changesNothing(plan) && <p>This workbook already has all of it.</p>}
       <PartList summary="Your own rates that it replaces" items={typed.map(differenceWords)} open />
       <PartList summary="Samples and defaults that it replaces" items={others.map(differenceWords)} open />
       <PartList summary="Rates for a new Rates sheet" items={newSheet} open />
@@ -53,7 +53,7 @@ function differenceWords({ label, now, file }: RateDifference): string {
 
 function pastWords({ jobs, lines, there }: NonNullable<LoadPlan["past"]>): string {
   const known =
-    there > 0 ? ` ${counted(there, "line")} of the file ${there === 1 ? "is" : "are"} in the list already.` : "";
+    there > 0 ? ` ${counted(there, "line")} of the file ${there === 1 ? "is" : "are"} already in the list.` : "";
   if (lines === 0) return `No past jobs to add.${known}`;
   return `Adds ${counted(jobs, "past job")} (${counted(lines, "line")}) to the list of past jobs.${known}`;
 }

@@ -32,6 +32,6 @@ test("settings that the list names and that can't be read are said", async () =>
   const later = SETTINGS.replace('"version":1', '"version":2');
   expect(await officeOffer(folder({ "index.json": index("ours.json"), "ours.json": later }))).toMatchObject({
     ok: false,
-    why: [expect.stringMatching(/A later version of the add-in/)],
+    why: [expect.stringMatching(/A newer version of the add-in/)],
   });
 });

@@ -23,7 +23,7 @@ export interface LoadPlan {
   /** Kinds of stone that the workbook keeps beside the file's. */
   readonly stays: readonly string[];
   readonly texts: readonly string[];
-  /** Past jobs that are added, and lines that are in the list already. */
+  /** Past jobs that are added, and lines that are already in the list. */
   readonly past?: { readonly jobs: number; readonly lines: number; readonly there: number };
   /** What can't be loaded, and why. */
   readonly notes: readonly string[];

@@ -31,8 +31,8 @@ const refusals: Readonly<Record<Unreadable, (count: number) => string>> = {
   outside: (count) =>
     counted(count, "formula that reads another workbook or program", "formulas that read another workbook or program"),
   table: (count) =>
-    counted(count, "formula with a table that is not in the file", "formulas with a table that is not in the file"),
-  unreadable: (count) => counted(count, "formula that cannot be read here", "formulas that cannot be read here"),
+    counted(count, "formula with a table that isn't in the file", "formulas with a table that isn't in the file"),
+  unreadable: (count) => counted(count, "formula that can't be read here", "formulas that can't be read here"),
 };
 
 /** The cells of one sheet, as the grid keeps them. */
@@ -103,7 +103,7 @@ class CellReader {
     if ("refused" in read) return this.keptAsValue(read.refused);
     for (const name of read.foreign) {
       this.opening.findings.place("foreign", this.where, (count) => {
-        return `${counted(count, "formula")} of an add-in that is not here, such as ${name}, which will show #NAME?`;
+        return `${counted(count, "formula")} of an add-in that isn't here, such as ${name}, which will show #NAME?`;
       });
     }
     this.reading.formulas += 1;
@@ -128,9 +128,9 @@ class CellReader {
     const { CellValueType, numfmt } = this.opening.library.core;
     if (this.cell.isRich)
       this.opening.findings.count(
-        "cell with several fonts in its text, which becomes one",
+        "cell with several fonts in its text, reduced to one",
         1,
-        "cells with several fonts in their text, which become one",
+        "cells with several fonts in their text, reduced to one",
       );
     if (value === undefined || value === "") return {};
     if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };

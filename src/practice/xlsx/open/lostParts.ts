@@ -55,5 +55,9 @@ function findInSheet({ name, xml, rows }: SheetPart, findings: Findings): void {
     findings.fact(`the groups of rows or columns on “${name}”`);
   findings.count("small chart in a cell", countOf(xml, "x14:sparkline"), "small charts in cells");
   const newer = [...elements(xml, "ext")].reduce((sum, ext) => sum + countOf(ext, "x14:cfRule"), 0);
-  findings.count("conditional format that has no like here", newer, "conditional formats that have no like here");
+  findings.count(
+    "conditional format that isn't supported here",
+    newer,
+    "conditional formats that aren't supported here",
+  );
 }

@@ -25,7 +25,7 @@ export function readNames(opening: Opening): Record<string, GridName> {
     const text = readName(opening, part);
     const localSheetId = placeOf(book, part);
     if (text === undefined || localSheetId === undefined) {
-      findings.place("name", part.name, (count) => `${counted(count, "name")} of nothing that is in the file`);
+      findings.place("name", part.name, (count) => `${counted(count, "name")} that point to nothing in the file`);
       return;
     }
     const id = `name-${index + 1}`;

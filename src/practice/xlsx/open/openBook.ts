@@ -48,7 +48,7 @@ export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, 
   try {
     return read(library, bytes, name, functions);
   } catch (cause) {
-    throw cause instanceof FileRefusal ? cause : damaged("what is in it does not hold together", cause);
+    throw cause instanceof FileRefusal ? cause : damaged("its parts don't fit together", cause);
   }
 }
 
@@ -77,7 +77,7 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
   };
   const parts = book.sheets.map((sheet, place) => readSheet(opening, reading, sheet, place, rules));
   const settings = readSettings(book.zip);
-  if (!settings) findings.fact("what add-ins keep with the workbook, which is damaged");
+  if (!settings) findings.fact("add-in data, which is damaged");
   return {
     book: {
       id: unitId,
@@ -108,7 +108,7 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
 function refuseTwins({ sheets }: BookParts): void {
   const seen = new Set<string>();
   for (const { name } of sheets) {
-    if (seen.has(name.toLowerCase())) throw damaged(`it has two sheets called “${name}”`);
+    if (seen.has(name.toLowerCase())) throw damaged(`it has two sheets named “${name}”`);
     seen.add(name.toLowerCase());
   }
 }
@@ -117,9 +117,7 @@ function notesOf(book: BookParts): string[] {
   const hidden = book.sheets.filter((sheet) => sheet.hidden).map(({ name }) => `“${name}”`);
   return [
     ...(hidden.length > 0 ? [`Hidden in the file, and hidden here: ${hidden.join(", ")}`] : []),
-    ...(book.startsIn1904
-      ? ["Dates were counted from 1904 and are now counted from 1900; they show the same days"]
-      : []),
+    ...(book.startsIn1904 ? ["Dates now count from 1900 instead of 1904; they show the same days"] : []),
   ];
 }
 
@@ -132,8 +130,8 @@ function noteLostLooks({ book, findings }: Opening, styles: readonly FileStyle[]
   for (const number of used) {
     const { fill, alignment } = styles[number] ?? {};
     if (fill && fill.pattern !== "none" && fill.pattern !== "solid")
-      findings.fact("patterns and shades of color in cells, which become one color each");
-    if (alignment?.textRotation) findings.fact("turned text in cells, which stands upright here");
+      findings.fact("patterns and gradients in cells, reduced to one color each");
+    if (alignment?.textRotation) findings.fact("rotated text in cells, shown upright here");
   }
 }
 

@@ -59,7 +59,7 @@ export function readPictures(zip: ZipFile, sheet: SheetPart, measures: Measures,
         const source = media.get(attributesOf(picture, "blip")["r:embed"] ?? "");
         const dataUrl = source && !source.isOutside ? dataUrlOf(zip, source.target) : undefined;
         if (dataUrl === undefined || pictures.length >= mostPictures)
-          findings.count("picture that cannot be shown here", 1, "pictures that cannot be shown here");
+          findings.count("picture that can't be shown here", 1, "pictures that can't be shown here");
         else pictures.push({ ...wordsOf(picture), dataUrl, ...placeOf(anchor, measures) });
       }
     }

@@ -40,9 +40,9 @@ function readShadings(opening: Opening, styles: readonly FileStyle[], sheet: She
       const style = shadingStyle(opening, styles[Number(rule.attributes.dxfId ?? -1)]);
       if (value === undefined || Object.keys(style).length === 0) {
         opening.findings.count(
-          "conditional format that has no like here",
+          "conditional format that isn't supported here",
           1,
-          "conditional formats that have no like here",
+          "conditional formats that aren't supported here",
         );
         continue;
       }
@@ -107,7 +107,7 @@ function readLists(opening: Opening, sheet: SheetPart, id: string): object[] {
     const first = ranges[0];
     const formula1 = first && sourceOf(opening, sheet, source, first);
     if (formula1 === undefined) {
-      opening.findings.count("rule for what may be typed", 1, "rules for what may be typed");
+      opening.findings.count("data validation rule", 1, "data validation rules");
       continue;
     }
     made.push({
@@ -123,7 +123,7 @@ function readLists(opening: Opening, sheet: SheetPart, id: string): object[] {
     });
   }
   const newer = [...elements(sheet.xml, "ext")].reduce((sum, ext) => sum + countOf(ext, "x14:dataValidation"), 0);
-  opening.findings.count("rule for what may be typed", newer, "rules for what may be typed");
+  opening.findings.count("data validation rule", newer, "data validation rules");
   return made;
 }
 

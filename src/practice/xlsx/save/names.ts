@@ -45,7 +45,7 @@ export function tablesToFile(saving: Saving, id: string): NewTable[] {
     const isSound =
       area.rowCount > 1 && !texts.includes("") && new Set(texts.map((one) => one.toLowerCase())).size === texts.length;
     if (!isSound) {
-      saving.findings.fact(`the table ${name}, whose cells are ordinary ones there`);
+      saving.findings.fact(`the table ${name}, saved as ordinary cells`);
       return [];
     }
     return [{ name, area: addressOf(area), columns: texts, style }];

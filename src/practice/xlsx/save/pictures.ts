@@ -29,11 +29,7 @@ export function picturesToFile(saving: Saving, id: string, data: Partial<IWorksh
     const [, mediaKind = "", base64 = ""] = /^data:image\/(\w+);base64,(.*)$/s.exec(source) ?? [];
     const kind = kinds.find((one) => one === mediaKind);
     if (!kind || !sheetTransform) {
-      saving.findings.count(
-        "picture that is neither PNG, JPEG nor GIF",
-        1,
-        "pictures that are neither PNG, JPEG nor GIF",
-      );
+      saving.findings.count("picture that isn't PNG, JPEG, or GIF", 1, "pictures that aren't PNG, JPEG, or GIF");
       return [];
     }
     const { row, rowOffset, column, columnOffset } = sheetTransform.from;

@@ -42,9 +42,9 @@ export function shadingsToFile(saving: Saving, id: string): NonNullable<NewSheet
   return kept.flatMap(({ ranges, rule, stopIfTrue = false }) => {
     if (rule.type !== "highlightCell" || rule.subType !== "formula") {
       saving.findings.count(
-        "conditional format of a kind that is not made here",
+        "conditional format of a kind that isn't supported here",
         1,
-        "conditional formats of kinds that are not made here",
+        "conditional formats of kinds that aren't supported here",
       );
       return [];
     }
@@ -69,7 +69,7 @@ export function listsToFile(saving: Saving, id: string): NonNullable<NewSheet["l
   return kept.flatMap((list) => {
     const source = list.type === "list" ? sourceOf(saving, list.formula1 ?? "") : undefined;
     if (source === undefined) {
-      saving.findings.count("rule for what may be typed", 1, "rules for what may be typed");
+      saving.findings.count("data validation rule", 1, "data validation rules");
       return [];
     }
     return [

@@ -51,7 +51,7 @@ function checkNames(names: readonly string[]): void {
     if (name.length <= longestName && !/[[\]:*?/\\]|^'|'$|^$/.test(name) && name.toLowerCase() !== "history" && isFree)
       continue;
     throw new FileRefusal(
-      `A file cannot hold a sheet called “${name}”: names have at most ${longestName} letters, none of [ ] : * ? / \\, and no two are alike. Rename it, then save.`,
+      `A file can't have a sheet named “${name}”: names have up to ${longestName} characters, none of [ ] : * ? / \\, and no two can match. Rename it, then save.`,
     );
   }
 }

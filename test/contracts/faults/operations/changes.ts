@@ -159,7 +159,7 @@ export const changes: readonly Operation[] = [
         used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
       );
       return async () => {
-        await writeChanges("let older estimates follow the rates", cells);
+        await writeChanges("let older estimates follow your rates", cells);
         return done;
       };
     },
