@@ -13,13 +13,13 @@ interface FillPreviewProps {
   readonly onReplace: (role: ResultRole, replaces: boolean) => void;
 }
 
-/** What would be written, before anything is: formulas, rows, and every filled cell that would change. */
+/** Preview, before anything is: formulas, rows, and every filled cell that would change. */
 export function FillPreview({ tried, filling, replace, onReplace }: FillPreviewProps) {
   const { columns, beds, skipped, troubles, assumes } = filling;
   const without = tried.filter(({ problem }) => problem !== undefined);
   return (
     <section aria-labelledby="fill-heading">
-      <h2 id="fill-heading">What would be written</h2>
+      <h2 id="fill-heading">Preview</h2>
       {troubles.length > 0 && (
         <ul class="notice trouble lines">
           {troubles.map((trouble) => (
@@ -29,7 +29,7 @@ export function FillPreview({ tried, filling, replace, onReplace }: FillPreviewP
       )}
       <p>
         {beds.length === 0
-          ? "No row has what it takes."
+          ? "No row has enough to go on."
           : `${beds.length.toLocaleString("en-US")} ${beds.length === 1 ? "bed" : "beds"}, rows ${rowsInWords(beds)}.`}
       </p>
       <FirstResults tried={tried} />
@@ -58,7 +58,7 @@ export function FillPreview({ tried, filling, replace, onReplace }: FillPreviewP
       )}
       {assumes.length > 0 && (
         <details open>
-          <summary>Taken for granted</summary>
+          <summary>Assumptions</summary>
           <ul class="lines">
             {assumes.map((text) => (
               <li key={text}>{text}</li>
@@ -160,15 +160,15 @@ function Clashes({
             if (event.currentTarget.checked) setOpen(true);
           }}
         />
-        Write over {count} filled {clashes.length === 1 ? "cell" : "cells"} in {heading}
+        Replace {count} filled {clashes.length === 1 ? "cell" : "cells"} in {heading}
       </label>
       <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>
-          {replaces ? "Would change" : "Left as they are"} ({count})
+          {replaces ? "Would change" : "Kept as they are"} ({count})
         </summary>
         {isOpen && (
           // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
-          <section class="sample" tabIndex={0} aria-label={`Filled cells in ${heading}, before and after`}>
+          <section class="sample" tabIndex={0} aria-label={`Cells with contents in ${heading}, before and after`}>
             <table>
               <thead>
                 <tr>
@@ -196,8 +196,8 @@ function Clashes({
 
 function amountInWords(written: number, same: number): string {
   const cells = (count: number) => `${count.toLocaleString("en-US")} ${count === 1 ? "cell" : "cells"}`;
-  if (written === 0 && same > 0) return `all ${cells(same)} hold this already`;
-  return `${cells(written)} to write${same > 0 ? `, ${same.toLocaleString("en-US")} hold it already` : ""}`;
+  if (written === 0 && same > 0) return `all ${cells(same)} already say this`;
+  return `${cells(written)} to write${same > 0 ? `, ${same.toLocaleString("en-US")} already say it` : ""}`;
 }
 
 /** `5 to 9, 12`: rows that follow one another are joined. */

@@ -54,12 +54,12 @@ export function settleColumns(columns: readonly FittedColumn[], corrections: Cor
     const { role: _, unit, ...rest } = fitted;
     const said = corrections.get(fitted.column);
     const isMoved = fitted.role !== undefined && given.has(fitted.role) && given.get(fitted.role) !== fitted.column;
-    if (!said) return isMoved ? { ...rest, sure: "none", asks: [], why: "you gave this to another column" } : fitted;
+    if (!said) return isMoved ? { ...rest, sure: "none", asks: [], why: "you chose another column" } : fitted;
     if (said.role === "none" || given.get(said.role) !== fitted.column)
-      return { ...rest, sure: "none", asks: [], why: "you said so" };
+      return { ...rest, sure: "none", asks: [], why: "your choice" };
     const wanted = said.unit ?? unit;
     const taken = wanted && isUnitOf(said.role, wanted) ? wanted : ownUnit(said.role);
-    return { ...rest, role: said.role, ...(taken && { unit: taken }), sure: "sure", asks: [], why: "you said so" };
+    return { ...rest, role: said.role, ...(taken && { unit: taken }), sure: "sure", asks: [], why: "your choice" };
   });
 }
 
@@ -67,7 +67,7 @@ export function settleColumns(columns: readonly FittedColumn[], corrections: Cor
 export interface FittedColumn {
   readonly column: number;
   readonly heading: string;
-  /** Absent where it holds nothing for the formulas, or where it has to be asked. */
+  /** Absent where it holds not used, or where it has to be asked. */
   readonly role?: Role;
   /** What bare numbers in it are in; absent for names and plain counts. */
   readonly unit?: UnitName;
@@ -153,8 +153,7 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
   const { column, heading, meaning, facts, unit, saysT } = reading;
   const [role, ...more] = meaning.roles;
   const base = { column, heading, facts, asks: [] as readonly Role[] };
-  if (role === undefined)
-    return { ...base, sure: "none", why: heading === "" ? "no heading" : "nothing the formulas need" };
+  if (role === undefined) return { ...base, sure: "none", why: heading === "" ? "no heading" : "not used" };
   const ask = (why: string): FittedColumn => ({ ...base, sure: "ask", asks: meaning.roles, why });
   if (more.length > 0) return ask(`may be ${inWords(meaning.roles)}`);
 
@@ -165,7 +164,7 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
     const better = rivals.some((other) => isBetter(other, reading));
     if (better) return { ...base, sure: "none", why: "another column names it" };
   } else if (rivals.length > 0) {
-    return ask(`${rivals.length + 1} columns speak of ${roleLabel(role).toLowerCase()}`);
+    return ask(`${rivals.length + 1} columns could be ${roleLabel(role).toLowerCase()}`);
   }
   const trouble = doubt(reading, role, all);
   if (trouble) return ask(trouble);
@@ -181,7 +180,7 @@ function fitted(reading: Reading, all: readonly Reading[]): FittedColumn {
     why: reading.isByValues
       ? "holds names of stone"
       : saysT
-        ? "t is taken for short tons"
+        ? "t is read as short tons"
         : whyWords(meaning, role, unit, assumes ? taken : undefined),
   };
 }
@@ -192,8 +191,8 @@ function whyWords(
   unit: UnitName | undefined,
   assumed: UnitName | undefined,
 ): string {
-  const says = `${strength === "plain" ? "says" : "speaks of"} ${roleLabel(role).toLowerCase()}`;
-  if (assumed) return `${says}; no unit, so ${unitWords(assumed)} are taken`;
+  const says = `${strength === "plain" ? "says" : "is about"} ${roleLabel(role).toLowerCase()}`;
+  if (assumed) return `${says}; no unit, so ${unitWords(assumed)}`;
   return unit && needsUnit(role) && !(isResult(role) && unit === ownUnit(role))
     ? `${says}, in ${unitWords(unit)}`
     : says;
@@ -239,7 +238,7 @@ function feetBesideInches(readings: readonly Reading[]): Map<number, FittedColum
       inches.facts.numbers.some((one) => one < 0 || one >= 12)
     )
       continue;
-    const why = `feet in one column and inches in the next make one ${role}`;
+    const why = `feet in one column and inches in the next are one ${role}`;
     for (const [one, part] of [
       [feet, role],
       [inches, rest],
@@ -281,7 +280,7 @@ function doubt({ facts, unit, saysT }: Reading, role: Role, all: readonly Readin
   const { numbers, tape, formulas, otherTexts } = facts;
   const isLength = measureOf(role) === "length" && !isResult(role);
   if (isLength && otherTexts.length > 0 && numbers.length + tape + formulas === 0) {
-    return `holds text such as “${must(otherTexts[0]).slice(0, 20)}”, which is no length`;
+    return `holds text such as “${must(otherTexts[0]).slice(0, 20)}”, which isn't a length`;
   }
   if (unit !== undefined) return undefined;
   const typical = middle(numbers);
