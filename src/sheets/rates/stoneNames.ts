@@ -1,4 +1,4 @@
-import { EXAMPLE, type Rate, type Rates, rateFor, stoneRateOf } from "../../quantities/bed/rates";
+import { type Rate, type Rates, rateFor, SAMPLE, stoneRateOf } from "../../quantities/bed/rates";
 import { plainName } from "../../quantities/nearestName";
 import { STONES, weightAsName } from "../../quantities/stone";
 import type { CellChange } from "../jobRows/fill";
@@ -61,7 +61,7 @@ export function stoneNameChanges(
     return [
       ...(own >= 0 ? [] : cell("kinds", name.trim())),
       ...(priced ? cell("prices", Number(price.text)) : []),
-      ...(priced && price.isExample ? cell("whose", EXAMPLE) : []),
+      ...(priced && price.isExample ? cell("whose", SAMPLE) : []),
       ...cell("weights", weight),
     ];
   });
