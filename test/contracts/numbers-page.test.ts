@@ -106,6 +106,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   SAME_FT: "too small to see",
   SAME_CUT_FT: "too small to see",
   SAME_PIN_FT: "too small to see",
+  ROUNDING_STEPS: "too small to see",
   SAME_DIRECTION: "too small to see",
   MOST_MITER: "drawing",
   CELLS_ACROSS: "search",

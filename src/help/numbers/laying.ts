@@ -6,6 +6,7 @@ import { LARGEST_INCHES } from "../../layout/options";
 import { CORNER_DEGREES } from "../../layout/outline";
 import { CHORD_RADIANS } from "../../layout/runs";
 import { MOST_STRIPS } from "../../layout/strips";
+import { EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { HOW_SURE, many, OUR_CHOICE, percents, type Stated } from "./stated";
 
@@ -26,6 +27,13 @@ export const layingNumbers: readonly Stated[] = [
     rests: HOW_SURE.practice,
     source: "a hand’s breadth",
     constants: ["HOLDS_CORNER_FT"],
+  },
+  {
+    what: "Lengths to cut are rounded up: fabric; edging",
+    value: `${FABRIC_STEP_IN} in; ${EDGING_STEP_IN} in`,
+    rests: HOW_SURE.practice,
+    source: "what scissors and a saw are held to; nothing comes out short",
+    constants: ["FABRIC_STEP_IN", "EDGING_STEP_IN"],
   },
   {
     what: "Pattern pins stay this far from others",

@@ -1,3 +1,4 @@
+import { cutTape, EDGING_STEP_IN } from "../../quantities/cutTape";
 import type { Layout } from "../layout";
 import { reachOfPins } from "../pins";
 import { withoutRepeats } from "../ringPoints";
@@ -56,7 +57,7 @@ function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragr
         ...(whole.length > 0 ? [`${whole.length} whole, ${taped(pieceLengthFt)}${lapped}`] : []),
         ...pieces
           .filter(({ isWhole }) => !isWhole)
-          .map(({ number, lengthFt }) => `${nameOf(number)} cut to ${taped(lengthFt)}`),
+          .map(({ number, lengthFt }) => `${nameOf(number)} cut to ${cutTape(lengthFt, EDGING_STEP_IN)}`),
       ],
     },
   ];

@@ -10,10 +10,10 @@ describe("lengths in words", () => {
     expect([18.5, 3.28, 3.29, 0.5, 2].map(taped)).toEqual([`18' 6"`, `3' 3 1/4"`, `3' 3 1/2"`, `6"`, "2'"]);
   });
 
-  it("of fabric are cut up to the next inch", () => {
+  it("of fabric are cut up to the next half inch", () => {
     expect([10 + 2 / 12, 10.17, 10.24, 20, 8 + 1e-9].map(cutLength)).toEqual([
       `10' 2"`,
-      `10' 3"`,
+      `10' 2 1/2"`,
       `10' 3"`,
       "20'",
       "8'",

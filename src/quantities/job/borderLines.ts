@@ -106,10 +106,12 @@ function withStakes(part: Part<BorderOfBed>, pieces: number, cutting: Cutting): 
   };
 }
 
+/** What the runs of a bed are cut from. The last piece of a run has the number that it has in the bed's drawing. */
 function cutsOf({ bed, source }: Ask<BorderOfBed>): CutsOfPart[] {
-  return (source.runs ?? []).map((run, n) => ({
-    bed,
-    part: n + 1,
-    ...edgingCuts(run, source.pieceLengthFt, source.lapIn),
-  }));
+  let pieces = 0;
+  return (source.runs ?? []).map((run) => {
+    const cuts = edgingCuts(run, source.pieceLengthFt, source.lapIn);
+    pieces += cuts.whole + (cuts.lastFt === undefined ? 0 : 1);
+    return { bed, part: pieces, ...cuts };
+  });
 }

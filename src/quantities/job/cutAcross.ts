@@ -7,7 +7,7 @@ import type { Cutting, StockCut, WholePieces } from "./order";
 /** What the runs or strips of beds are made of, before anything is put together. */
 export interface CutsOfPart {
   readonly bed: string;
-  /** Which run or strip of the bed, from 1. */
+  /** The number in the bed's drawing: of the last piece of a run, or of a cut of fabric. */
   readonly part: number;
   readonly whole: number;
   readonly lastFt: number | undefined;

@@ -60,7 +60,7 @@ export interface Cutting {
 
 export interface WholePieces {
   readonly bed: string;
-  /** Which run or strip of the bed, from 1. */
+  /** The number in the bed's drawing: of the last piece of a run, or of a cut of fabric. */
   readonly part: number;
   readonly count: number;
 }

@@ -152,9 +152,10 @@ describe("border", () => {
     expect(pieces.needed).toBeCloseTo(31.8, 9);
     expect(pieces.specification).toBe("4 in high, 8 ft long");
     expect(pieces.cutting).toMatchObject({
+      // By the last piece of each run in the drawings: P2 of the one bed, P3 of the other.
       whole: [
-        { bed: "Bed A", part: 1, count: 1 },
-        { bed: "Bed B", part: 1, count: 2 },
+        { bed: "Bed A", part: 2, count: 1 },
+        { bed: "Bed B", part: 3, count: 2 },
       ],
       moreJoints: 0,
       proven: true,

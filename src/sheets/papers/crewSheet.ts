@@ -1,7 +1,7 @@
+import { cutTapes, EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
 import type { CrewPlan, PlannedStep } from "../../quantities/job/crewPlan";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { must } from "../../quantities/must";
-import { printTape } from "../../quantities/tape";
 import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
@@ -196,12 +196,19 @@ function oneOr(amount: number, counted: string): string {
 }
 
 /** One row for each piece or roll that is cut: what comes from it, and what is left over. */
-function cutRows({ item, specification, cutting }: OrderLine): DraftRow[] {
+function cutRows({ item, specification, cutting, supplier }: OrderLine): DraftRow[] {
   if (!cutting) return [];
+  const isEdging = supplier === "border";
   const whole = cutting.whole.map(({ bed, count }) => `${count} whole for ${bed}`);
   const stocks = cutting.stocks.map(({ cuts, leftOverFt }, index) => {
-    const parts = cuts.map(({ bed, part, lengthFt }) => `${bed} ${part}: ${printTape(lengthFt)}`);
-    return `${index + 1}. ${parts.join(" + ")}; ${printTape(leftOverFt)} left over`;
+    const { lengths, leftOver } = cutTapes(
+      cuts.map(({ lengthFt }) => lengthFt),
+      leftOverFt,
+      isEdging ? EDGING_STEP_IN : FABRIC_STEP_IN,
+    );
+    // As the drawing names them: P4 is a piece of edging, a plain number a cut of fabric.
+    const parts = cuts.map(({ bed, part }, n) => `${bed} ${isEdging ? "P" : ""}${part}: ${lengths[n]}`);
+    return `${index + 1}. ${parts.join(" + ")}; ${leftOver} left over`;
   });
   return [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks].map(
     (text, index): DraftRow => ({

@@ -1,0 +1,122 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { drawPlan } from "../../src/layout/drawing/drawPlan";
+import type { Layout } from "../../src/layout/layout";
+import { countsInPlan, planOfEstimate } from "../../src/layout/planOfEstimate";
+import { estimateBed } from "../../src/quantities/bed/estimate";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { readForm } from "../../src/quantities/bed/read";
+import { bedNeedsOf } from "../../src/quantities/job/bedNeedsOf";
+import type { OrderLine } from "../../src/quantities/job/order";
+import { orderJob } from "../../src/quantities/job/orderJob";
+import { RANDOM_BEDS } from "../layoutShapes";
+
+/*
+ * One bed, one answer: what the estimate says, what the drawing shows mark by mark, and what the order cuts. The marks
+ * are counted in the SVG, as somebody counts them on paper.
+ */
+
+const feet = (least: number, most: number) =>
+  fc.double({ min: least, max: most, noNaN: true }).map((value) => (Math.round(value * 192) / 192).toString());
+
+const laying = fc.record({
+  rollWidth: fc.constantFrom("3", "4", "6", "12"),
+  rollLength: fc.constantFrom("25", "50", "100"),
+  overlap: fc.constantFrom("3", "6", "12"),
+  pinSpacing: fc.constantFrom("12", "18", "24"),
+});
+
+/** A bed of each way of measuring, with cut-outs, several strips, and rolls that run out. */
+const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
+  .tuple(
+    fc.oneof(
+      fc.record({ length: feet(2, 60), width: feet(1, 25) }).map((typed) => ({ typed })),
+      fc
+        .record({ length: feet(6, 40), width: feet(5, 15), roundedCorners: fc.constantFrom("1", "2", "3", "4") })
+        .map((typed) => ({ typed: { ...typed, cornerRadius: "2" } })),
+      fc.record({ length: feet(10, 40), width: feet(5, 15) }).map((typed) => ({
+        typed,
+        cutOuts: [["4", "2", "2", "3"] as const, ["8", "3", "1", ""] as const],
+      })),
+      fc
+        .record({ diameter: feet(4, 25), innerDiameter: fc.constantFrom("0", "2", "3") })
+        .map((typed) => ({ way: "round" as const, typed })),
+      fc
+        .tuple(feet(2, 5), fc.array(feet(1, 12), { minLength: 3, maxLength: 8 }))
+        .map(([spacing, widths]) => ({ way: "widths" as const, typed: { spacing }, widths })),
+      fc
+        .array(fc.tuple(fc.double({ min: 0.3, max: 1, noNaN: true }), fc.double({ min: 3, max: 12, noNaN: true })), {
+          minLength: 5,
+          maxLength: 9,
+        })
+        .map((steps) => {
+          const whole = steps.reduce((sum, [step]) => sum + step, 0);
+          let angle = 0;
+          const points = steps.map(([step, radius]) => {
+            angle += (step / whole) * 2 * Math.PI;
+            const at = (value: number) => (Math.round(value * 192) / 192).toString();
+            return [at(15 + radius * Math.cos(angle)), at(15 + radius * Math.sin(angle)), "1"] as const;
+          });
+          return { way: "points" as const, typed: {}, points };
+        }),
+    ),
+    laying,
+  )
+  .map(([shape, rolls]) => ({ ...shape, typed: { ...shape.typed, ...rolls } }) as Partial<BedForm>);
+
+function worked(form: Partial<BedForm>) {
+  const { bed } = readForm({ ...blankForm(), ...form } as BedForm);
+  const plan = bed && planOfEstimate(bed);
+  if (!bed || !plan) throw new Error("this bed can't be laid out");
+  const laid = countsInPlan(bed, plan);
+  return { bed, plan, laid, estimate: estimateBed(bed, laid) };
+}
+
+/** Marks of a drawing, counted in it. */
+function marksOf(plan: Layout) {
+  const svg = drawPlan(plan, { widthPx: 720, theme: "light", title: "Bed", id: "bed" });
+  return {
+    pins: svg.match(/M[\d.-]+ [\d.-]+h0/g)?.length ?? 0,
+    pinsInWords: Number(/Pins: (\d+)/.exec(svg)?.[1]),
+    cutsInWords: Number(/Fabric: (\d+) cut/.exec(svg)?.[1]),
+  };
+}
+
+describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
+  it("has as many pins and cuts in its figures as there are marks in its drawing, and is ordered by those cuts", () => {
+    let laidOut = 0;
+    fc.assert(
+      fc.property(anyForm, (form) => {
+        // Random corners can make an outline that crosses itself, which the form refuses.
+        fc.pre(form.way !== "points" || readForm({ ...blankForm(), ...form } as BedForm).bed !== undefined);
+        const { bed, plan, laid, estimate } = worked(form);
+        const { amounts } = estimate;
+        const marks = marksOf(plan);
+        expect(amounts.pins).toBe(marks.pins);
+        expect(amounts.pins).toBe(marks.pinsInWords);
+        expect(amounts.fabricStrips).toBe(plan.strips.length);
+        expect(amounts.rolls).toBe(plan.counts.rolls);
+        expect(amounts.fabricArea).toBeCloseTo(plan.counts.fabricSqFt, 6);
+        const needs = bedNeedsOf(bed, estimate, { name: "Bed", ...(laid && { stripsFt: laid.stripsFt }) });
+        const drawn = plan.cuts.map(({ lengthFt }) => lengthFt);
+        expect(needs.fabric?.stripsFt).toEqual(drawn.map((lengthFt) => expect.closeTo(lengthFt, 9)));
+        expect(marks.cutsInWords).toBe(drawn.length);
+        const ordered = orderJob([needs]).lines.find(({ key }) => key.startsWith("fabric"));
+        expect(ordered?.order).toBe(amounts.rolls);
+        expect(cutOff(ordered)).toEqual(
+          plan.cuts.flatMap(({ pieces }) => pieces.map(({ lengthFt }) => near(lengthFt))),
+        );
+        laidOut++;
+      }),
+      { numRuns: Math.max(100, RANDOM_BEDS / 4), seed: 4 },
+    );
+    expect(laidOut).toBeGreaterThan(99);
+  });
+});
+
+const near = (value: number) => expect.closeTo(value, 9);
+
+/** The lengths that an order cuts, in order. */
+function cutOff(line: OrderLine | undefined): number[] {
+  return line?.cutting?.stocks.flatMap(({ cuts }) => cuts.map(({ lengthFt }) => lengthFt)) ?? [];
+}
