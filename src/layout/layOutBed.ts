@@ -1,6 +1,7 @@
+import { SHORTEST_PIECE_FT } from "../quantities/edging";
 import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
-import { placeBorder } from "./border";
+import { type BorderRun, placeBorder } from "./border";
 import { layFabric } from "./layFabric";
 import type { Layout } from "./layout";
 import { layoutNotes as notes } from "./messages";
@@ -42,8 +43,15 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
       pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
       stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
     },
-    notes: notesOnArea(bed, outline),
+    notes: [...notesOnArea(bed, outline), ...notesOnPieces(border)],
   };
+}
+
+/** A piece that is bought for less than an inch. */
+function notesOnPieces(border: readonly BorderRun[]): string[] {
+  return border
+    .flatMap(({ pieces }) => pieces)
+    .flatMap(({ number, lengthFt }) => (lengthFt < SHORTEST_PIECE_FT ? [notes.shortPiece(number)] : []));
 }
 
 function notesOnArea(bed: Bed, outline: Outline): string[] {

@@ -3,6 +3,9 @@ import { Problem } from "./problem";
 import { INCHES_PER_FOOT } from "./units";
 import { wholeUp } from "./whole";
 
+/** A piece that is bought for less than this is worth a word: an inch. */
+export const SHORTEST_PIECE_FT = 1 / INCHES_PER_FOOT;
+
 /**
  * Edging pieces for one run, each lapping the next. In a closed run the last piece laps the first as well.
  *

@@ -7,6 +7,7 @@ import { CORNER_DEGREES } from "../../layout/outline";
 import { CHORD_RADIANS } from "../../layout/runs";
 import { MOST_STRIPS } from "../../layout/strips";
 import { EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
+import { SHORTEST_PIECE_FT } from "../../quantities/edging";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { HOW_SURE, many, OUR_CHOICE, percents, type Stated } from "./stated";
 
@@ -34,6 +35,12 @@ export const layingNumbers: readonly Stated[] = [
     rests: HOW_SURE.practice,
     source: "what scissors and a saw are held to; nothing comes out short",
     constants: ["FABRIC_STEP_IN", "EDGING_STEP_IN"],
+  },
+  {
+    what: "A piece of edging shorter than this is warned about, in the drawing and the order",
+    value: `${SHORTEST_PIECE_FT * INCHES_PER_FOOT} in`,
+    rests: OUR_CHOICE,
+    constants: ["SHORTEST_PIECE_FT"],
   },
   {
     what: "Pattern pins stay this far from others",

@@ -1,3 +1,4 @@
+import { SHORTEST_PIECE_FT } from "../edging";
 import { must } from "../must";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, ownOf, type Part, partsOf } from "./asks";
@@ -49,7 +50,18 @@ function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, st
   const pieces = lineOf(
     { ...head, key: `border|${keyOf(first)}`, item: "Edging pieces", neededUnit: "lin ft", orderUnit: "pieces" },
     ordered.map((part) => part.pieces),
-    { cutting, notes: [...ordered.flatMap(({ notes }) => notes), ...(cutting.proven ? [] : [orderNotes.unproven()])] },
+    {
+      cutting,
+      notes: [
+        ...ordered.flatMap(({ notes }) => notes),
+        ...(cutting.proven ? [] : [orderNotes.unproven()]),
+        ...cutting.stocks
+          .flatMap(({ cuts }) => cuts)
+          .flatMap(({ bed, part, lengthFt }) =>
+            lengthFt < SHORTEST_PIECE_FT ? [orderNotes.shortPiece(bed, part)] : [],
+          ),
+      ],
+    },
   );
   const stakeParts = ordered.map((part) => part.stakes);
   const stakes = lineOf(

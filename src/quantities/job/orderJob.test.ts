@@ -165,6 +165,14 @@ describe("border", () => {
     expect(pieces.cutting!.stocks[0]!.leftOverFt).toBeCloseTo(0.2 - 2 * (0.125 / 12), 9);
   });
 
+  test("is told where a piece is bought for less than an inch, by its number in the drawing", () => {
+    const notes = (feet: number) => line(job({ border: border(feet, 3) }).lines, "border").notes;
+    expect(notes(16 + 0.5 / 12)).toEqual([
+      "Bed A: P3 is shorter than an inch. Lap the others a little less, and you save a piece.",
+    ]);
+    expect(notes(16 + 1.5 / 12)).toEqual([]);
+  });
+
   test("loses what the saw takes: two of 4 ft do not come out of 8 ft", () => {
     expect(line(job({ border: border(12, 2) }, { border: border(20, 3) }).lines, "border").order).toBe(5);
     const beds = [border(12, 2), border(20, 3)].map((one, n) => ({ name: `${n}`, border: one }));
