@@ -97,7 +97,7 @@ describe("the lists below the plan", () => {
     expect(notes(widths).at(-1)).toEqual([
       "Notes",
       "The area (30.7 sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight from width to " +
-        "width and encloses 26.0 sq ft.",
+        "width, which is 26.0 sq ft.",
       "each on its own line",
     ]);
   });
