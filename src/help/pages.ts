@@ -9,6 +9,7 @@ import { guidePages } from "./guide";
 import { indexPage } from "./indexPage";
 import { numbersPage } from "./numbersPage";
 import { framed, type Page } from "./page";
+import { searchIndex, withPlaces } from "./searchIndex";
 import { readMeasured, speedPage } from "./speedPage";
 
 // The build makes the help and functions.json in one go, of one bundle of the declarations.
@@ -37,11 +38,20 @@ export function helpFiles(root: string): Map<string, string> {
     faultsPage(readFaults(root)),
     speedPage(readMeasured(root)),
   ];
-  const pages = [indexPage(declarations, guide), ...guide, ...declarations.map(functionPage)];
-  const texts = new Map(pages.map((page) => [page.address, framed(page, guide)]));
+  const pages = [...guide, ...declarations.map(functionPage)].map(withPlaces);
+  const texts = new Map([indexPage(declarations, guide), ...pages].map((page) => [page.address, framed(page, guide)]));
   refuseDeadLinks(texts);
   texts.set("contents.json", JSON.stringify(contentsOf(guide)));
+  texts.set("search.json", JSON.stringify(searchIndex(pages.map(withPurpose))));
   return texts;
+}
+
+const purposes = new Map(declarations.map(({ name, purpose }) => [addressOf(name), purpose]));
+
+/** What a function is for finds it, too. */
+function withPurpose(page: Page): Page {
+  const purpose = purposes.get(page.address);
+  return purpose ? { ...page, about: `${page.about} ${purpose}.` } : page;
 }
 
 function refuseDeadLinks(texts: ReadonlyMap<string, string>): void {

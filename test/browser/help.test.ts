@@ -20,13 +20,17 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
     await picture(page, `help-${colorScheme}`);
     expect(await findings(page, "#pane")).toEqual([]);
 
-    await page.getByLabel("Search").fill("stone weight");
+    await page.getByLabel("Search").fill("stone tons");
     await page
       .getByRole("status")
-      .filter({ hasText: /^2 pages,/ })
+      .filter({ hasText: /^\d+ answers/ })
       .waitFor();
+    await page.getByLabel("Search").fill("retaining wall financing");
+    await page.getByRole("status").filter({ hasText: "Here are the closest" }).waitFor();
+    expect(await page.locator("dl.cautions dt").count()).toBe(3);
+    await page.getByLabel("Search").fill("stone tons");
     const opened = page.waitForEvent("popup");
-    await page.getByRole("link", { name: "BED.STONE_TONS" }).click();
+    await page.getByRole("link", { name: "BED.STONE_TONS", exact: true }).click();
     const help = await opened;
     await help.getByRole("heading", { name: "BED.STONE_TONS" }).waitFor();
     expect(await findings(help, "main")).toEqual([]);

@@ -133,5 +133,6 @@ test("the pages stand in the order in which the work is done", () => {
     "limits",
     "in-the-office",
     "pins",
+    "questions",
   ]);
 });

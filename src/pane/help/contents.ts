@@ -1,4 +1,5 @@
 import { HELP_FOLDER } from "../screens";
+import type { HelpPart } from "./search";
 
 /** A page of the help, as the build lists it in help/contents.json. */
 export interface HelpPage {
@@ -12,26 +13,14 @@ export interface HelpGroup {
   readonly pages: readonly HelpPage[];
 }
 
-/** Fetches the list of the help's pages. They are asked for by addresses of their own place, so nothing leaves it. */
-export async function fetchContents(): Promise<readonly HelpGroup[]> {
-  const response = await fetch(`${HELP_FOLDER}contents.json`);
-  if (!response.ok) throw new Error(`The list of the help's pages came back with status ${response.status}.`);
-  return response.json();
-}
+/** Fetches the list of the help's pages, from the add-in's own place, so nothing leaves it. */
+export const fetchContents = () => fetched<readonly HelpGroup[]>("contents.json");
 
-/**
- * The pages that hold every word of what is looked for, in their title, what they are about, or their group's title.
- * Capitals do not matter, and nothing looked for is everything.
- *
- * @example found(groups, "stone weigh") // BED.STONE_DENSITY, "Weight of a kind of stone"
- */
-export function found(groups: readonly HelpGroup[], looked: string): HelpGroup[] {
-  const words = looked.toLowerCase().split(/\s+/).filter(Boolean);
-  return groups.flatMap(({ title, pages }) => {
-    const fitting = pages.filter((page) => {
-      const text = `${title} ${page.title} ${page.about}`.toLowerCase().replaceAll("_", " ");
-      return words.every((word) => text.includes(word.replaceAll("_", " ")));
-    });
-    return fitting.length > 0 ? [{ title, pages: fitting }] : [];
-  });
+/** Fetches the full text of the help, part by part. */
+export const fetchParts = () => fetched<readonly HelpPart[]>("search.json");
+
+async function fetched<Content>(file: string): Promise<Content> {
+  const response = await fetch(HELP_FOLDER + file);
+  if (!response.ok) throw new Error(`help/${file} came back with status ${response.status}.`);
+  return response.json();
 }

@@ -1,0 +1,57 @@
+import { resolve } from "node:path";
+import { describe, expect, test } from "vitest";
+import { helpFiles } from "../../src/help/pages";
+import { type HelpPart, helpSearch } from "../../src/pane/help/search";
+
+const files = helpFiles(resolve(import.meta.dirname, "../.."));
+const parts = JSON.parse(files.get("search.json")!) as HelpPart[];
+const search = helpSearch(parts);
+const addresses = (question: string) => search(question).answers.map(({ address }) => address);
+
+describe("a question typed into Help", () => {
+  test.each([
+    ["how deep for 1-1/2 in rock", "questions.html#depth", /2\.25 in/],
+    ["why 73 pins", "pins.html", /row by row/],
+    ["round to half tons", "questions.html#rounding", /Order increment/],
+    ["discount", "questions.html#discount", /Discount, %/],
+    ["profit", "questions.html#profit", /price less the cost/],
+    ["delivery", "questions.html#delivery", /load/],
+    ["minimum charge", "questions.html#minimum", /Minimum charge in Rates/],
+    ["aluminum", "questions.html#aluminum", /Aluminum, 4 in/],
+  ])("“%s” is answered first by %s", (question, address, words) => {
+    const { isWhole, answers } = search(question);
+    expect(isWhole).toBe(true);
+    expect(answers[0]?.address).toBe(address);
+    expect(answers[0]?.about).toMatch(words);
+  });
+
+  test("finds the page that goes into it as well", () => {
+    expect(addresses("why 73 pins")).toContain("questions.html#pins");
+    expect(addresses("round to half tons").some((address) => address.startsWith("limits.html"))).toBe(true);
+  });
+
+  test("finds a function by its name, with its underscore or a blank", () => {
+    expect(addresses("STONE_TONS")[0]).toMatch(/^STONE_TONS\.html/);
+    expect(addresses("stone bags")[0]).toMatch(/^STONE_BAGS\.html/);
+  });
+
+  test("that no page answers gets the nearest three", () => {
+    const { isWhole, answers } = search("retaining wall discount financing");
+    expect(isWhole).toBe(false);
+    expect(answers).toHaveLength(3);
+    expect(addresses("xqzv")).toHaveLength(3);
+  });
+
+  test("may be misspelled", () => {
+    expect(addresses("alluminum")[0]).toBe("questions.html#aluminum");
+  });
+});
+
+test("every answer leads to a place that its page has", () => {
+  for (const { address } of parts) {
+    const [page = "", place] = address.split("#");
+    const html = files.get(page);
+    expect(html, address).toBeDefined();
+    if (place !== undefined) expect(html, address).toContain(` id="${place}"`);
+  }
+});
