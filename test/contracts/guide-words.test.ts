@@ -132,7 +132,7 @@ test("the pages stand in the order in which the work is done", () => {
     "without-the-add-in",
     "limits",
     "in-the-office",
-    "pins",
+    "pin-count",
     "questions",
   ]);
 });

@@ -11,7 +11,7 @@ const addresses = (question: string) => search(question).answers.map(({ address 
 describe("a question typed into Help", () => {
   test.each([
     ["how deep for 1-1/2 in rock", "questions.html#depth", /2\.25 in/],
-    ["why 73 pins", "pins.html", /row by row/],
+    ["why 73 pins", "pin-count.html", /row by row/],
     ["round to half tons", "questions.html#rounding", /Order increment/],
     ["discount", "questions.html#discount", /Discount, %/],
     ["profit", "questions.html#profit", /price less the cost/],
@@ -54,4 +54,9 @@ test("every answer leads to a place that its page has", () => {
     expect(html, address).toBeDefined();
     if (place !== undefined) expect(html, address).toContain(` id="${place}"`);
   }
+});
+
+test("no two files of the help differ in capitals alone, which some disks cannot keep apart", () => {
+  const names = [...files.keys()].map((name) => name.toLowerCase());
+  expect(names.filter((name, place) => names.indexOf(name) !== place)).toEqual([]);
 });
