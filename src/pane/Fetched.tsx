@@ -2,15 +2,16 @@ import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { Button } from "./Button";
 
-interface FetchedProps {
-  readonly part: () => Promise<ComponentType>;
+interface FetchedProps<Given extends object> {
+  readonly part: () => Promise<ComponentType<Given>>;
   /** Told once the part is there. */
-  readonly onArrive: () => void;
+  readonly onArrive?: () => void;
+  readonly given?: Given;
 }
 
 /** A screen that is fetched now; where it cannot be, that is said, and it can be tried again. */
-export function Fetched({ part, onArrive }: FetchedProps) {
-  const [Content, setContent] = useState<ComponentType>();
+export function Fetched<Given extends object>({ part, onArrive, given }: FetchedProps<Given>) {
+  const [Content, setContent] = useState<ComponentType<Given>>();
   const [failed, setFailed] = useState(false);
   const [tries, setTries] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a further try fetches once more
@@ -25,9 +26,9 @@ export function Fetched({ part, onArrive }: FetchedProps) {
     };
   }, [part, tries]);
   useEffect(() => {
-    if (Content) onArrive();
+    if (Content) onArrive?.();
   }, [Content, onArrive]);
-  if (Content) return <Content />;
+  if (Content) return <Content {...(given as Given)} />;
   return (
     <>
       <p role="status" class="notice">

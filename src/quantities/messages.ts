@@ -56,6 +56,8 @@ export const messages = {
     `inner_diameter is ${short(innerFt)} ft, leaving no ring. Type less than the diameter, ${short(outerFt)} ft.`,
   tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
   moreWidths: (fewest: number) => `A bed by widths needs at least ${fewest} of them, one at each end of the base line.`,
+  tiesApart: (label: string, first: string, second: string) =>
+    `${label}: ${first} and ${second} don't meet. Tape both distances again, and the one between the fixed points.`,
   morePoints: (fewest: number) => `An outline needs at least ${fewest} points, each with x and y.`,
   widthsAllZero: () => "widths are all 0. Type the widths from the base line, such as 4' 6\".",
   tooFewPoints: (count: number, fewest: number) =>

@@ -41,16 +41,15 @@ async function insertOnNewSheet(name: string): Promise<void> {
   await page.getByText(`The estimate stands on ${name} at A1`).waitFor();
 }
 
-const shapes: readonly { readonly name: string; readonly fill: () => Promise<void> }[] = [
+const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = [
   {
     name: "Kidney",
     fill: async () => {
       await page.getByLabel("How it was measured").selectOption("widths");
-      await page.getByRole("button", { name: "Add a width" }).click();
-      await page.getByRole("button", { name: "Add a width" }).click();
-      for (const [index, width] of ["0", `5' 6"`, "7", "6", `4' 6"`, `6' 6"`, "0"].entries()) {
-        await page.getByLabel(`Width ${index + 1}`, { exact: true }).fill(width);
-      }
+      await page.getByLabel("All widths at once").fill(`0, 5' 6", 7, 6, 4' 6", 6' 6", 3`);
+      expect(await page.getByLabel("Width 5", { exact: true }).inputValue()).toBe(`4' 6"`);
+      // One by one as well.
+      await page.getByLabel("Width 7", { exact: true }).fill("0");
       await page.getByLabel("Spacing between widths").fill("4'");
       await page.getByText("Cut-outs: meter pad").click();
       await page.getByRole("button", { name: "Add a cut-out" }).click();
@@ -72,25 +71,27 @@ const shapes: readonly { readonly name: string; readonly fill: () => Promise<voi
     name: "Corner bed",
     fill: async () => {
       await page.getByLabel("How it was measured").selectOption("points");
-      await page.getByRole("button", { name: "Add a corner" }).click();
-      await page.getByRole("button", { name: "Add a corner" }).click();
-      const corners = [
-        [0, 0],
-        [18, 0],
-        [18, 4],
-        [4, 4],
-        [4, 12],
-        [0, 12],
-      ];
-      for (const [index, [x, y]] of corners.entries()) {
-        await page.getByLabel(`Point ${index + 1}, x`).fill(String(x));
-        await page.getByLabel(`Point ${index + 1}, y`).fill(String(y));
-      }
+      await page.getByLabel("All corners at once").fill("0, 0; 18, 0; 18, 4; 4, 4; 4, 12; 0, 11");
+      await page.getByLabel("Point 6, y").fill("12");
       await page.getByLabel("Border from point 1 to point 2").uncheck();
       await page.getByLabel("Border from point 6 to point 1").uncheck();
     },
   },
 ];
+
+shapes.push({
+  name: "Tied bed",
+  fill: async () => {
+    await page.getByLabel("How it was measured").selectOption("points");
+    await page.getByText("Corners by two distances").click();
+    await page.getByLabel("Between the two points").fill("6");
+    // Over a base of 6 ft: 8 ft straight out from either end (6-8-10), and 4 ft out from the middle (3-4-5).
+    await page.getByLabel("From the first point, from the second").fill("8', 10\n10, 8-0\n5, 5");
+    const places = ["Point 1, x", "Point 1, y", "Point 2, x", "Point 2, y", "Point 3, x", "Point 3, y"];
+    const taped = await Promise.all(places.map((label) => page.getByLabel(label).inputValue()));
+    expect(taped).toEqual(["0", "8", "6", "8", "3", "4"]);
+  },
+});
 
 describe("a bed that is drawn", () => {
   test.each(shapes)("$name: the picture, the pane and the cells count the same", async ({ name, fill }) => {

@@ -72,6 +72,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   TENTH_MILLIMETERS: "units",
   FOLLOWERS: "units",
   SIXTEENTHS_PER_INCH: "units",
+  KEPT_PER_FOOT: "units",
   MINUTES_PER_HOUR: "units",
   MILLISECONDS_PER_DAY: "calendar",
   SERIAL_OF_1970: "calendar",
