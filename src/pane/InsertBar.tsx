@@ -3,7 +3,6 @@ import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
 import { StatusMessage } from "./StatusMessage";
-import { UpdatePreviewPanel } from "./UpdatePanel";
 import type { WhereTo } from "./useInsert";
 import type { Status } from "./useStatus";
 import type { Update } from "./useUpdate";
@@ -31,7 +30,7 @@ export function InsertBar(props: InsertBarProps) {
   const { status, inTheWay, canUndo, newSheetName, whereTo, onWhereTo, selected, block, update } = props;
   const { onUpdate, onDraw, onInsert, onUndo, onCancel } = props;
   const working = status?.kind === "working";
-  const { opened, preview } = update;
+  const { opened, preview, Panel } = update;
   const atCell = selected ? `at ${selected}` : "at the selected cell";
   const insertRows = (
     <>
@@ -70,8 +69,8 @@ export function InsertBar(props: InsertBarProps) {
           onPlace={(place) => onInsert(place.kind === "cell" ? place : { ...place, name: newSheetName })}
           onCancel={onCancel}
         />
-      ) : preview && opened ? (
-        <UpdatePreviewPanel
+      ) : preview && opened && Panel ? (
+        <Panel
           where={opened.where}
           preview={preview}
           replaced={update.replaced}

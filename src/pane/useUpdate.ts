@@ -8,6 +8,7 @@ import type { useForm } from "./useForm";
 import type { Reporter } from "./useStatus";
 
 const fetchUpdate = () => import(/* webpackChunkName: "update" */ "./updateEstimate");
+const fetchPanel = () => import(/* webpackChunkName: "update" */ "./UpdatePreview");
 const RATES_CHANGED = "Nothing was changed: the rates were changed meanwhile. Look at the price again, then update.";
 
 /** An estimate of the sheet that is open in the pane: opened, previewed, written back, and undone. */
@@ -19,6 +20,8 @@ export function useUpdate(
 ) {
   const [opened, setOpened] = useState<OpenedBed>();
   const [preview, setPreview] = useState<UpdatePreview>();
+  /** What shows the preview; it comes with the first one. */
+  const [Panel, setPanel] = useState<typeof import("./UpdatePreview")["UpdatePreviewPanel"]>();
   const [replaced, setReplaced] = useState<readonly KeptChange[]>([]);
   const [written, setWritten] = useState<WrittenUpdate>();
   /** What was in the form before a bed was opened. */
@@ -39,6 +42,7 @@ export function useUpdate(
   return {
     opened,
     preview,
+    Panel,
     replaced,
     isRefused,
     canUndo: written !== undefined,
@@ -71,7 +75,8 @@ export function useUpdate(
       attempt("Comparing with the sheet…", async () => {
         if (!opened) return undefined;
         if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
-        const { previewUpdate } = await fetchUpdate();
+        const [{ previewUpdate }, { UpdatePreviewPanel }] = await Promise.all([fetchUpdate(), fetchPanel()]);
+        setPanel(() => UpdatePreviewPanel);
         const next = await previewUpdate(opened, bed.typedForm, known);
         setIsRefused(next.refused !== undefined);
         setIsRefused(next.refused !== undefined);

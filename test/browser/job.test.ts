@@ -131,6 +131,8 @@ test("four beds become one price with two options and a proposal, in at most 60 
   await picture(page, "job-options");
   expect(await findings(page)).toEqual([]);
   const option = Number((await shown(page, "Alder Court 4 Option 2"))["Total due"]);
+  // The first version's sheet has both side by side.
+  expect((await shown(page, "Alder Court 4"))["Option 2"]).toBe(option);
 
   await tick("These are sample prices; make it anyway");
   const [file] = await Promise.all([page.waitForEvent("download"), press("Open the proposal")]);

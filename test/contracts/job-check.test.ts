@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { countsInPlan } from "../../src/layout/planOfEstimate";
+import { readJob } from "../../src/pane/papers/readJob";
+import { updateComparison } from "../../src/pane/papers/updateJob";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { kindsOfBeds } from "../../src/quantities/job/priceJob";
@@ -101,4 +103,9 @@ test.each([
   await write(one, "discountShare", 0);
   await write(one, "setUpHours", 0);
   expect([one, other].map((sheet) => host.value(cell(sheet, "priceWithTax")))).toEqual(before);
+});
+
+test("the check finds nothing wrong with the two versions side by side", async () => {
+  expect(await updateComparison("Alder Court", await readJob())).toBeDefined();
+  expect(await findings()).toEqual([]);
 });

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
-import { insertJob, priceTogether } from "../../src/pane/papers/jobTogether";
+import { insertJob, insertOption, priceTogether } from "../../src/pane/papers/jobTogether";
 import { type FoundBed, type FoundJob, readJob } from "../../src/pane/papers/readJob";
-import { previewJobUpdate, writeJobUpdate } from "../../src/pane/papers/updateJob";
+import { previewJobUpdate, updateComparison, writeJobUpdate } from "../../src/pane/papers/updateJob";
 import { fields } from "../../src/quantities/bed/fields";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { keyAddresses } from "../../src/sheets/compose";
@@ -33,7 +33,7 @@ beforeEach(async () => {
 afterEach(() => host.dispose());
 
 function bedsNamed(beds: readonly FoundBed[], ...names: readonly string[]): FoundBed[] {
-  return names.flatMap((name) => beds.filter(({ block }) => block.name === name));
+  return names.flatMap((name) => beds.filter(({ block }) => block.name === name && !block.sheet.startsWith("Alder")));
 }
 
 const rowsOf = (sheet: string) => host.values(`'${sheet}'!A1:P160`);
@@ -176,6 +176,41 @@ describe("a job's estimate that is updated where it is", () => {
     const { before, found } = await update(["Wall", "Walk", "Garden gate", "Ring"]);
     expect(before.kept.map(({ words }) => words)).toEqual(["“Front walk” typed over a label"]);
     expect(job(found).beds.map(({ sheet }) => sheet)).toEqual(["Wall", "Walk", "Gate", "Ring"]);
+  });
+
+  test("shows another version of the job beside it, live, and drops it when its sheet is deleted", async () => {
+    const first = await readJob();
+    const before = rowsOf("Alder Court");
+    const beds = bedsNamed(first.beds, "Wall", "Walk", "Gate");
+    await insertOption(job(first), beds, { name: "Granite", differences: { stone: "crushed granite" } }, undefined);
+    const added = await readJob();
+    const price = () => Number(shown("Price"));
+    const alone = price();
+    const table = await updateComparison("Alder Court", added);
+    expect(table).toBeDefined();
+    expect(await updateComparison("Alder Court", await readJob())).toBeUndefined();
+
+    const option = () => added.jobs.find((one) => one.option === "Granite")!;
+    const row = (label: string) =>
+      ["B", "C", "D", "E"].map((column) => host.value(cellOf(label, column, { last: true })));
+    const total = Number(option().amounts.priceWithTax);
+    expect(row("Option 1")).toEqual([alone, alone, "", "yes"]);
+    expect(row("Granite")).toEqual([option().amounts.price, total, expect.closeTo(total - alone, 9), "no"]);
+    expect(total).not.toBeCloseTo(alone, 2);
+    expect(price()).toBe(alone);
+    await host.type({ [cellOf("Length", "B", { sheet: "Wall" })]: 40 });
+    expect(row("Option 1")[0]).toBeGreaterThan(alone);
+    expect(row("Granite")[1]).toBeGreaterThan(total);
+    expect((await preview("Wall", "Walk", "Gate")).lines).toEqual([]);
+    await host.type({ [cellOf("Length", "B", { sheet: "Wall" })]: 32 });
+
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem(option().sheet).delete();
+      await context.sync();
+    });
+    const gone = await update(["Wall", "Walk", "Gate"]);
+    expect(gone.before.lines[0]).toBe("an option without a sheet removed");
+    expect(rowsOf("Alder Court")).toEqual(before);
   });
 
   test("says that nothing changes where nothing does", async () => {

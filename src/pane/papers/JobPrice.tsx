@@ -1,6 +1,6 @@
 import { Button } from "../Button";
 import { dollarText, shareText } from "../numbers";
-import { UpdatePreviewPanel } from "../UpdatePanel";
+import { UpdatePreviewPanel } from "../UpdatePreview";
 import { JobOptions } from "./JobOptions";
 import type { Job } from "./makePapers";
 import { ownTerms } from "./ownTerms";

@@ -3,6 +3,7 @@ import { type KindNames, kindNamesOf } from "../../quantities/job/priceJob";
 import type { BlockUpdate, CellUpdate } from "../../sheets/blockUpdate";
 import { MissingCell } from "../../sheets/job/bedCells";
 import { columnsOf } from "../../sheets/job/jobBlock";
+import type { OptionBlock } from "../../sheets/job/jobOptions";
 import { type JobAsMade, jobAsMade, jobUpdate } from "../../sheets/job/jobUpdate";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import type { SheetBed } from "../../sheets/job/sheetBed";
@@ -12,7 +13,7 @@ import { WorkbookFailure } from "../../workbook/failure";
 import { sheetId } from "../../workbook/sheets";
 import { type KeptChange, keptChanges, ownRowWords } from "../updateWords";
 import { whyRowsStay } from "../whyRowsStay";
-import { lostRow, toPrice } from "./jobTogether";
+import { isInJob, lostRow, toPrice } from "./jobTogether";
 import type { FoundBed, FoundJob } from "./readJob";
 
 /** What an update of a job's estimate will do, before it is done. */
@@ -35,18 +36,26 @@ interface PlannedUpdate {
   readonly made: JobAsMade;
   readonly beds: readonly SheetBed[];
   readonly kinds: KindNames;
+  /** The other versions of the job that its table is to have. */
+  readonly options: readonly OptionBlock[];
   readonly update: BlockUpdate;
 }
 
-/** @throws MissingCell where a bed's block has lost a row. */
-function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): PlannedUpdate {
+/**
+ * @param compares whether the first version gets all others into its table.
+ * @throws MissingCell where a bed's block has lost a row.
+ */
+function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob, compares = true): PlannedUpdate {
   const all = found.beds.flatMap(({ onSheet }) => onSheet ?? []);
   const made = jobAsMade(job, usedOf(job, found), all);
   const wantedBeds = inOrder(made, beds);
   const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
   const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
-  const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts };
-  return { made, beds: wanted.beds, kinds, update: jobUpdate(made, wanted, kinds) };
+  const [first, ...others] = found.jobs.filter(({ name }) => name === job.name);
+  const isFirst = first?.sheet === job.sheet && first.area.row === job.area.row;
+  const options = isFirst && compares ? others.map(({ sheet, area }) => ({ sheet, at: area })) : made.options;
+  const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts, options };
+  return { made, beds: wanted.beds, kinds, options, update: jobUpdate(made, wanted, kinds) };
 }
 
 function usedOf(job: JobOnSheet, { used }: FoundJob) {
@@ -107,6 +116,35 @@ export async function previewJobUpdate(
     ),
     ownRows: update.ownRows.map(ownRowWords),
   };
+}
+
+/** What changes in the table of a job's versions. */
+function optionLines(before: readonly OptionBlock[], after: readonly OptionBlock[]): string[] {
+  const lacks = (all: readonly OptionBlock[], { sheet }: OptionBlock) => all.every((one) => one.sheet !== sheet);
+  return [
+    ...after.filter((one) => lacks(before, one)).map(({ sheet }) => `option side by side: ${sheet}`),
+    ...before.filter((one) => lacks(after, one)).map(() => "an option without a sheet removed"),
+  ];
+}
+
+/**
+ * Has the first version of a job show all versions side by side.
+ *
+ * @returns undefined where that would change more than the table, or can't be done: the pane says then what doesn't fit.
+ */
+export async function updateComparison(name: string, found: FoundJob): Promise<WrittenBlock | undefined> {
+  const job = found.jobs.find((one) => one.name === name);
+  if (!job) return undefined;
+  const beds = found.beds.filter((bed) => bed.worked && isInJob(bed, job));
+  try {
+    const { changes, operations } = planUpdate(job, beds, found, false).update;
+    if (beds.length < job.beds.length || changes.length + operations.length > 0) return undefined;
+    const preview = await previewJobUpdate(job, beds, found);
+    return preview.lines.length > 0 ? await writeJobUpdate(preview, []) : undefined;
+  } catch (error) {
+    if (error instanceof WorkbookFailure || error instanceof MissingCell) return undefined;
+    throw error;
+  }
 }
 
 /** Writes an update, only where the estimate still holds what the preview showed. One step to undo. */
@@ -170,7 +208,7 @@ async function whyNot(
   return whyRowsStay({ sheetName, area }, update, below);
 }
 
-function linesOf({ made, beds, kinds, update: { changes, inserted, removed } }: PlannedUpdate): string[] {
+function linesOf({ made, beds, kinds, options, update: { changes, inserted, removed } }: PlannedUpdate): string[] {
   const isThere = (all: readonly (SheetBed | undefined)[], bed: SheetBed) =>
     all.some((one) => one?.sheet === bed.sheet && one.area.row === bed.area.row);
   const nameOf = ({ name, sheet }: SheetBed) => name || `the bed on ${sheet}`;
@@ -194,6 +232,7 @@ function linesOf({ made, beds, kinds, update: { changes, inserted, removed } }: 
     ...made.beds.flatMap((bed) => (bed && !isThere(beds, bed) ? [`bed removed: ${nameOf(bed)}`] : [])),
     ...(gone > 0 ? [`${gone === 1 ? "1 bed" : `${gone} beds`} without an estimate removed`] : []),
     ...kindLines,
+    ...optionLines(made.options, options),
     ...(counts.length > 0 ? [`in all ${counts.join(", ")}`] : []),
   ];
 }

@@ -3,6 +3,7 @@ import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { base64Of } from "../../spreadsheet/base64";
 import { undoLastInsert } from "../../workbook/change/undo";
+import type { WrittenBlock } from "../../workbook/change/updateBlock";
 import { WorkbookFailure } from "../../workbook/failure";
 import { sheetsAndNames } from "../../workbook/read/selection";
 import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
@@ -28,7 +29,7 @@ import { noticeOf } from "./noticeOf";
 import { proposalOf, proposalPlan } from "./proposalOf";
 import { type FoundBed, type FoundJob, readJob } from "./readJob";
 import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
-import { jobChanges } from "./updateJob";
+import { jobChanges, updateComparison } from "./updateJob";
 import { useJobUpdate } from "./useJobUpdate";
 
 const CHANGED = "The beds changed meanwhile, so nothing was written. Refresh, then try again.";
@@ -48,6 +49,8 @@ export function usePapers() {
   const { status, isWorking, attempt } = useStatus();
   /** The id of the insert that can be taken back. */
   const [canUndo, setCanUndo] = useState<string>();
+  /** The table of options that was written along with it. */
+  const [along, setAlong] = useState<WrittenBlock>();
   /** The documents that were made last, by this pane. */
   const [last, setLast] = useState<MadeSheets>();
   const [question, setQuestion] = useState<Question>();
@@ -124,9 +127,10 @@ export function usePapers() {
     [there, found, chosen],
   );
 
-  /** Keeps the id of what was inserted, for undo. */
-  const inserted = (id: string) => {
+  /** Keeps the id of what was inserted, for undo, and what was written along with it. */
+  const inserted = (id: string, along?: WrittenBlock) => {
     setCanUndo(id);
+    setAlong(along);
     update.forget();
   };
   /** Keeps what was made for undo, and says where it is. */
@@ -225,7 +229,8 @@ export function usePapers() {
         if (!job) throw new WorkbookFailure("Add the job estimate first: an option is another version of it.");
         const added = await insertOption(job, beds, option, found?.rates);
         if (!added.done) throw new WorkbookFailure("A new sheet couldn't be added. Nothing was written. Try again.");
-        inserted(added.id);
+        const now = await readJob();
+        inserted(added.id, await updateComparison(job.name, now));
         setFound(await readJob());
         return `Added ${option.name} on the sheet ${added.sheetName}. To build it, set Chosen there to yes, and to no in the others.`;
       }),
@@ -233,6 +238,8 @@ export function usePapers() {
       ? update.undo
       : () =>
           attempt("Undoing…", async () => {
+            await along?.undo();
+            setAlong(undefined);
             const said = await undoInsert(canUndo);
             setCanUndo(undefined);
             const before = last?.id === canUndo ? last?.before : undefined;

@@ -41,7 +41,8 @@ export function fieldContent(form: BedForm, key: FieldKey): string | number {
 /** The formula of an input that follows another cell of the workbook; undefined for one that doesn't. */
 export function linkIn({ links }: BedForm, key: string): string | undefined {
   const address = links?.[key];
-  return address && `=IF(${address}="","",${address})`;
+  // By its length: not every program tells 0 from blank when it compares with "".
+  return address && `=IF(LEN(${address})=0,"",${address})`;
 }
 
 /** The rate that a field's cell follows; undefined for one that holds what was typed, or a starting value. */

@@ -12,6 +12,7 @@ import { named } from "../typed";
 import { inSheet } from "./bedCells";
 import { CHOSEN_LABEL, JOB_TITLE, jobHeadings, OPTION_LABEL } from "./jobHeadings";
 import { lineRows } from "./jobLineRows";
+import { type OptionBlock, optionRows } from "./jobOptions";
 import { across, printedJob } from "./jobPrinted";
 import { settingRows, workingRows } from "./jobWorking";
 import type { SheetBed } from "./sheetBed";
@@ -37,6 +38,8 @@ export interface JobHead {
 export interface JobToWrite extends JobHead {
   readonly beds: readonly SheetBed[];
   readonly kinds: Kinds;
+  /** The other versions of the job, to compare with this one. */
+  readonly options?: readonly OptionBlock[];
 }
 
 /**
@@ -59,7 +62,7 @@ export function jobBlock(job: JobToWrite, at: Anchor): Plan {
 export const columnsOf = (beds: number): number => Math.max(WIDTHS.length, FIRST_BED + beds);
 
 /** The rows of the block, for {@link jobBlock} and for finding its cells again. */
-export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToWrite): DraftRow[] {
+export function jobRows({ name, option, differs, isChosen, beds, kinds, options = [] }: JobToWrite): DraftRow[] {
   return [
     { look: "title", cells: [{ content: JOB_TITLE }, { content: named(name), key: "name" }] },
     ...headRows(beds),
@@ -81,6 +84,7 @@ export function jobRows({ name, option, differs, isChosen, beds, kinds }: JobToW
     blankRow,
     ...priceRows(beds),
     blankRow,
+    ...optionRows(options),
     sectionRow(jobHeadings.cautions),
     ...cautions.flatMap(({ about, text }) =>
       inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),

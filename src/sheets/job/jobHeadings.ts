@@ -6,6 +6,7 @@ export const jobHeadings = {
   beds: "Beds",
   lines: "Lines",
   price: "Price",
+  options: "Options side by side",
   cautions: "Cautions: local codes, the locate ticket, and licensed professionals come first",
   settings: "Markups, crew, trucks, and boxes",
   working: "From each bed",

@@ -10,6 +10,7 @@ import { blockAt } from "../estimate/readBlock";
 import type { BedCells } from "./bedCells";
 import { FIRST_BED, type JobHead, type JobToWrite, jobRows } from "./jobBlock";
 import { jobHeadings } from "./jobHeadings";
+import { type OptionBlock, optionAt } from "./jobOptions";
 import { bedPlaces, type JobOnSheet, jobParts, type PlaceElsewhere, placeIn } from "./readJobBlock";
 import type { SheetBed } from "./sheetBed";
 
@@ -26,6 +27,8 @@ export interface JobAsMade {
   readonly beds: readonly (SheetBed | undefined)[];
   /** What its lines are for; a name that begins with # is an error. */
   readonly kinds: KindNames;
+  /** The other versions in its table. */
+  readonly options: readonly OptionBlock[];
   readonly cells: BlockCells;
 }
 
@@ -66,8 +69,25 @@ export function jobAsMade(job: JobOnSheet, used: UsedCells, beds: readonly Sheet
       return bed && { ...bed, own: ownOfBed };
     }),
     kinds: { stone: kindsOf("stone"), edging: kindsOf("edging"), fabric: kindsOf("fabric") },
+    options: optionsIn(sheet, values, contents),
     cells: { at: area, contents },
   };
+}
+
+/** The versions that the table has; one whose sheet is gone has a place on no sheet. */
+function optionsIn(
+  own: string,
+  values: readonly (readonly unknown[])[],
+  contents: readonly (readonly Content[])[],
+): OptionBlock[] {
+  const heading = values.findIndex(([label]) => label === jobHeadings.options);
+  if (heading < 0) return [];
+  const rows = contents.slice(heading + 2);
+  const end = rows.findIndex(([label]) => label === "");
+  return rows.slice(0, end < 0 ? undefined : end).map(([label], index) => {
+    const place = placeIn(String(label).slice(1), own);
+    return place ? optionAt(place.sheet, place.cell) : { sheet: `gone ${index}`, at: { row: 0, column: 0 } };
+  });
 }
 
 /** Lines that follow one of a bed's own: which bed's, by its name in their labels, and where it is there. */
@@ -106,7 +126,7 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
     const there = bed ?? { ...standIn, own: [] };
     return { ...there, cells: anywhere(there.cells) };
   });
-  const was = { ...made.head, kinds: countsOf(made.kinds) };
+  const was = { ...made.head, kinds: countsOf(made.kinds), options: made.options };
   const numbered = numbers(made, wanted, kinds, bedTo);
   const rows = jobRows({ ...was, beds }).map((row) => renumbered(row, numbered));
   const places = alignRows(rows, contents);
@@ -124,11 +144,11 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
   const previous = rows.map((row, index): DraftRow => {
     const place = places[index];
     if (place === undefined) return row;
-    const width = row.id === undefined ? row.cells.length : FIRST_BED + beds.length;
+    const width = isPerBed(row) ? FIRST_BED + beds.length : row.cells.length;
     const cells = Array.from({ length: width }, (_, column): DraftCell | undefined => {
       const cell = row.cells[column];
       const holds = contents[place]?.[column] ?? "";
-      const bed = row.id !== undefined && column >= FIRST_BED ? column - FIRST_BED : undefined;
+      const bed = isPerBed(row) && column >= FIRST_BED ? column - FIRST_BED : undefined;
       const isMoved = bed !== undefined && bedTo[bed] !== bed;
       if (cell?.key !== undefined && isConstant(holds) && String(cell.content).startsWith("=")) {
         const to = isMoved ? bedTo[must(bed)] : bed;
@@ -149,6 +169,8 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
   }));
   return blockUpdate([previous], carried, made.cells);
 }
+
+const isPerBed = ({ id = "option" }: DraftRow) => !id.startsWith("option");
 
 const isBlock = (one: SheetBed, other: SheetBed) =>
   one.sheet === other.sheet && one.area.row === other.area.row && one.area.column === other.area.column;

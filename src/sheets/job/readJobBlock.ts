@@ -111,7 +111,7 @@ export function jobParts(values: readonly Row[]): (heading: string) => Rows | un
     const ends = ["All beds", "Totals"];
     const length = values.slice(at + 1).findIndex((cells) => {
       const label = currentText(text(cells[0]));
-      return ends.includes(label) || (heading === jobHeadings.price && label === jobHeadings.cautions);
+      return ends.includes(label) || (heading === jobHeadings.price && AFTER_PRICE.includes(label));
     });
     return { first: at + 1, end: length < 0 ? values.length : at + 1 + length };
   };
@@ -193,6 +193,9 @@ function amountsIn(values: readonly Row[], part: Rows | undefined): JobOnSheet["
     }),
   );
 }
+
+/** Headings of what may follow the price. */
+const AFTER_PRICE: readonly string[] = [jobHeadings.options, jobHeadings.cautions];
 
 const isFormula = (content: unknown) => typeof content === "string" && content.startsWith("=");
 const number = (content: unknown) => (typeof content === "number" && Number.isFinite(content) ? content : undefined);
