@@ -113,7 +113,7 @@ describe("what the numbers rest on", () => {
   ];
 
   test.each(ROWS)("$kind: $name, with source and how sure", ({ kind, name, value, source, sure }) => {
-    const part = html.slice(html.indexOf(`<h2>${kind}</h2>`)).split("</section>")[0]!;
+    const part = html.slice(html.indexOf(`<h2 id="${kind.toLowerCase()}">${kind}</h2>`)).split("</section>")[0]!;
     const shown = part.split("\n").filter((line) => line.startsWith(`<tr><td>${name}</td>`));
     expect(shown.length).toBe(1);
     expect(text(shown[0]!)).toContain(value);
@@ -222,7 +222,7 @@ test("whoever uses digging, hauling, barrow, stake, pin and bag functions alone 
       expect(text(said ?? ""), id).toContain(cautions.find((caution) => caution.about === about)!.text);
       expect(said, id).toContain('href="numbers.html#cautions"');
     }
-  expect(page("numbers.html")).toContain('<div id="cautions"><section>\n<h2>Cautions</h2>');
+  expect(page("numbers.html")).toContain('<div id="cautions"><section>\n<h2 id="cautions-2">Cautions</h2>');
   expect(page("FEET.html")).not.toContain('class="caution"');
 });
 
