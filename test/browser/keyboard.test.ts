@@ -127,7 +127,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^All three$/);
     await page.getByText("On new sheets:").waitFor();
     await keys.arrives(/^All three$/);
-    await keys.press(/^Take back$/);
+    await keys.press(/^Undo$/);
     await said(/taken back|was taken/);
     await keys.arrives(/./);
   });

@@ -90,7 +90,7 @@ export function PapersScreen() {
         {canUndo && !work.question && (
           <p class="row">
             <Button off={working} onPress={() => void work.undo()}>
-              Take back
+              Undo
             </Button>
           </p>
         )}
