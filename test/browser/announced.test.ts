@@ -108,7 +108,7 @@ test("a part that cannot be fetched is said, and is there once it can be", async
   const { page: cut } = await openPractice(browser);
   await cut.route("**/chunks/copy.js", (route) => route.abort());
   await cut.getByRole("button", { name: "Copy for others" }).click();
-  await cut.getByRole("alert").filter({ hasText: "This part could not be fetched. Nothing was changed." }).waitFor();
+  await cut.getByRole("alert").filter({ hasText: "This part couldn't be loaded. Nothing was changed." }).waitFor();
   await cut.unroute("**/chunks/copy.js");
   await cut.getByRole("button", { name: "Try again" }).click();
   await cut.getByRole("heading", { name: "Copy for others" }).waitFor();
@@ -120,7 +120,7 @@ test("a drawing that cannot be fetched is said, and an estimate that stands is n
   await cut.route("**/chunks/drawings.js", (route) => route.abort());
   await cut.getByLabel("Length", { exact: true }).fill("20");
   await cut.getByLabel("Width", { exact: true }).fill("8");
-  await cut.getByRole("alert").filter({ hasText: "The drawing could not be fetched." }).waitFor();
+  await cut.getByRole("alert").filter({ hasText: "The drawing couldn't be loaded." }).waitFor();
   await selectCells(cut, "Jobs", "R40");
   await chooseCell(cut);
   await cut.getByRole("button", { name: "Insert at Jobs!R40" }).click();

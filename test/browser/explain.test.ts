@@ -82,7 +82,7 @@ describe("explaining a cell", () => {
   });
 
   test("tells what was typed from what was worked out", async () => {
-    expect(await explained("Jobs!C5")).toMatch(/This was typed; no formula stands behind it/);
+    expect(await explained("Jobs!C5")).toMatch(/This was typed in\. There's no formula behind it/);
   });
 
   test("meets no error, and asks nobody outside", () => {

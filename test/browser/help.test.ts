@@ -27,7 +27,7 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
       .waitFor();
     await page.getByLabel("Search").fill("retaining wall financing");
     await page.getByRole("status").filter({ hasText: "Here are the closest" }).waitFor();
-    expect(await page.locator("dl.cautions").first().locator("dt").count()).toBe(3);
+    expect(await page.locator("dl.cautions").last().locator("dt").count()).toBe(3);
     await page.getByLabel("Search").fill("stone tons");
     const opened = page.waitForEvent("popup");
     await page.getByRole("link", { name: "BED.STONE_TONS", exact: true }).click();

@@ -227,7 +227,7 @@ test("the page says that it is loading, and why it does not come up where the gr
   await picture(cut, "practice-loading");
   release();
   await cut.getByText("The practice workbook didn't start.").waitFor();
-  await cut.getByText("The grid could not be fetched.").waitFor();
+  await cut.getByText("The grid couldn't be loaded.").waitFor();
   await context.close();
 });
 

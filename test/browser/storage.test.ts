@@ -120,14 +120,14 @@ describe("the practice workbook", () => {
     const withoutPane = async () => {
       const page = await context.newPage();
       await page.goto(`${inject("origin")}/practice.html`);
-      await page.getByText("The pane could not be fetched.").waitFor();
+      await page.getByText("The pane couldn't be loaded.").waitFor();
       return page;
     };
     const first = await withoutPane();
     await write(first, "B40", "first");
     await untilKept(first, `"first"`);
     // The work was kept, which is nothing that brings the pane.
-    expect(await first.locator("#practice-pane-trouble").textContent()).toMatch(/^The pane could not be fetched/);
+    expect(await first.locator("#practice-pane-trouble").textContent()).toMatch(/^The pane couldn't be loaded/);
     const second = await withoutPane();
     expect(await second.locator("#practice-work-trouble").textContent()).toMatch(/is open in another tab/);
   });
