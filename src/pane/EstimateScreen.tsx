@@ -72,6 +72,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         </dl>
       </details>
       <InsertBar
+        preview={preview}
         status={status}
         inTheWay={inTheWay}
         canUndo={canUndo}

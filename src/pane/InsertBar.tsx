@@ -1,13 +1,16 @@
 import type { InTheWay, Place } from "../workbook/change/place";
 import type { SelectedBlock } from "../workbook/read/selectedBlock";
+import { Answer } from "./Answer";
 import { Button } from "./Button";
 import { InTheWayNotice } from "./InTheWayNotice";
+import type { Preview } from "./preview";
 import { StatusMessage } from "./StatusMessage";
 import type { WhereTo } from "./useInsert";
 import type { Status } from "./useStatus";
 import type { Update } from "./useUpdate";
 
 interface InsertBarProps {
+  readonly preview: Preview;
   readonly status: Status | undefined;
   readonly inTheWay: InTheWay | undefined;
   readonly canUndo: string | undefined;
@@ -45,7 +48,7 @@ export function InsertBar(props: InsertBarProps) {
           Insert {whereTo === "cell" ? atCell : "on a new sheet"}
         </Button>
         <Button off={working || !canUndo} title={canUndo} onPress={onUndo}>
-          Take back
+          Undo
         </Button>
       </p>
       <p class="row">
@@ -62,6 +65,7 @@ export function InsertBar(props: InsertBarProps) {
   );
   return (
     <section class="insert-bar" aria-label="Insert">
+      {!inTheWay && !preview && <Answer preview={props.preview} />}
       {inTheWay ? (
         <InTheWayNotice
           inTheWay={inTheWay}

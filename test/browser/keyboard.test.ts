@@ -56,11 +56,11 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Put it at/);
     await keys.press(/^On a new sheet$/);
     await said(/^The estimate stands on Side bed/);
-    await keys.arrives(/^(Insert|Take back)/);
-    await keys.press(/^Take back/, "Space");
+    await keys.arrives(/^(Insert|Undo)/);
+    await keys.press(/^Undo/, "Space");
     await said(/was taken back from Side bed/);
     // Nothing is left to take back, and still the button keeps the keyboard.
-    await keys.arrives(/^Take back/);
+    await keys.arrives(/^Undo/);
   });
 
   test("a cut-out comes, is typed and goes", async () => {
@@ -107,9 +107,9 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Read the list at the selection$/);
     // By hand: 20 ft by 4 ft.
     expect((await readCells(page, "Week", "D2")).values).toEqual([[80]]);
-    await keys.press(/^Take back$/);
+    await keys.press(/^Undo$/);
     await said(/^Taken back: job rows on Week/);
-    await keys.arrives(/^Take back$/);
+    await keys.arrives(/^Undo$/);
   });
 
   test("papers are made and taken back", async () => {
@@ -193,7 +193,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^On a new sheet$/);
     await said(/“Side bed, ours” stands on/);
     await keys.arrives(/^Save the estimate$/);
-    await keys.press(/^Take back$/);
+    await keys.press(/^Undo$/);
     await said(/was taken back/);
     await keys.arrives(/./);
   });
@@ -209,9 +209,9 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^Make the copy$/);
     await said("The copy stands on Jobs plain");
     await keys.arrives(/^Preview copy$/);
-    await keys.press(/^Take back$/);
+    await keys.press(/^Undo$/);
     await said(/was taken back from Jobs plain/);
-    await keys.arrives(/^Take back$/);
+    await keys.arrives(/^Undo$/);
     // Choosing leaves the keyboard where it chooses.
     await keys.press(/^Preview copy$/);
     await keys.arrives(/^Preview$/);

@@ -62,7 +62,7 @@ export function CopyScreen() {
             Preview copy
           </Button>
           <Button off={working || !copying.canUndo} onPress={() => void copying.undo()}>
-            Take back
+            Undo
           </Button>
         </p>
       )}

@@ -34,7 +34,7 @@ export function FitList() {
           {fit ? "Read it again" : "Read the list at the selection"}
         </Button>
         <Button off={isWorking || !fitting.canUndo} title={fitting.canUndo} onPress={() => void fitting.undo()}>
-          Take back
+          Undo
         </Button>
       </p>
       {fit && columns && filling && (

@@ -87,7 +87,7 @@ export function StartList() {
               On a new sheet
             </Button>
             <Button off={isWorking || !start.canUndo} title={start.canUndo} onPress={() => void start.undo()}>
-              Take back
+              Undo
             </Button>
           </p>
         )}

@@ -45,7 +45,7 @@ export function RatesScreen() {
         {canUndo && (
           <p class="row">
             <Button off={working} onPress={() => void undo()}>
-              Take back
+              Undo
             </Button>
           </p>
         )}

@@ -45,7 +45,7 @@ export function TemplatesScreen() {
             </Button>
             {opening.canUndo && (
               <Button off={working} onPress={() => void opening.undo()}>
-                Take back
+                Undo
               </Button>
             )}
           </p>
