@@ -56,11 +56,11 @@ export function useInsert() {
           return undefined;
         }
         setLast(inserted);
-        const stands = `The estimate stands on ${inserted.sheetName} at ${inserted.address}.`;
+        const stands = `Added to ${inserted.sheetName}!${inserted.address}.`;
         try {
           await thenDraw?.();
         } catch (error) {
-          throw new WorkbookFailure(`${stands} It is not drawn. ${whyNotDrawn(error)}`, { cause: error });
+          throw new WorkbookFailure(`${stands} It isn't drawn. ${whyNotDrawn(error)}`, { cause: error });
         }
         return stands;
       }),

@@ -10,7 +10,7 @@ export interface Status {
 
 /** The host keeps a request waiting as long as a cell is open for typing. */
 const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
-export const NOT_FETCHED = "A part of the add-in could not be fetched.";
+export const NOT_FETCHED = "A part of the add-in couldn't be loaded.";
 const OWN_FAULT =
   "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on. Undo may not reach what was written last; an earlier version of the file does, or closing without saving where it is not saved by itself.";
 

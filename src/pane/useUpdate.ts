@@ -9,7 +9,7 @@ import type { Reporter } from "./useStatus";
 
 const fetchUpdate = () => import(/* webpackChunkName: "update" */ "./updateEstimate");
 const fetchPanel = () => import(/* webpackChunkName: "update" */ "./UpdatePreview");
-const RATES_CHANGED = "Nothing was changed: the rates were changed meanwhile. Look at the price again, then update.";
+const RATES_CHANGED = "The rates changed meanwhile, so nothing was changed. Check the price, then update again.";
 
 /** An estimate of the sheet that is open in the pane: opened, previewed, written back, and undone. */
 export function useUpdate(

@@ -4,7 +4,7 @@ import { type Area, areaIn, cellAddress, overlap } from "../spreadsheet/areas";
 import { readWorkbook } from "../workbook/read/workbook";
 
 const MOST_NAMED = 3;
-const INSTEAD = "Nothing was changed. Insert it anew, then delete the old one.";
+const INSTEAD = "Nothing was changed. Insert it again, then delete the old one.";
 
 /**
  * Why rows of a block can't come and go where it is: something else would move, or formulas would lose what they read.

@@ -79,7 +79,7 @@ describe("what changes is heard", () => {
     await page.getByRole("button", { name: /^Insert/ }).click();
     await expect.poll(heard).toEqual(["status: Writing the estimate…"]);
     await letGo();
-    await expect.poll(async () => (await heard()).at(-1)).toMatch(/^status: The estimate stands on Estimate at A4/);
+    await expect.poll(async () => (await heard()).at(-1)).toMatch(/^status: Added to Estimate!A4/);
   });
 
   test("a refusal at once", async () => {
@@ -126,7 +126,7 @@ test("a drawing that cannot be fetched is said, and an estimate that stands is n
   await cut.getByRole("button", { name: "Insert at Jobs!R40" }).click();
   await cut
     .getByRole("alert")
-    .filter({ hasText: /^The estimate stands on Jobs at R40.*It is not drawn\. A part of the add-in could not be/ })
+    .filter({ hasText: /^Added to Jobs!R40.*It isn't drawn\. A part of the add-in couldn't be/ })
     .waitFor();
   expect(await cut.getByRole("alert").filter({ hasText: "Nothing was written" }).count()).toBe(0);
   await cut.unroute("**/chunks/drawings.js");

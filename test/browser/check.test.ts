@@ -61,7 +61,7 @@ describe("checking the sheets", () => {
     );
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
-    await page.getByText("The estimate stands on Estimate at A4").waitFor();
+    await page.getByText("Added to Estimate!A4").waitFor();
     await page.getByRole("button", { name: "Check the sheets" }).click();
     await check();
     const texts = await findings().allTextContents();

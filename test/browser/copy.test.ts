@@ -38,7 +38,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
     // Nothing was written yet.
     expect(await page.getByText("Jobs plain", { exact: true }).count()).toBe(0);
     await press(page, "Make the copy");
-    await page.getByText("The copy stands on Jobs plain").waitFor();
+    await page.getByText("Copied to Jobs plain").waitFor();
     expect(await findings(page)).toEqual([]);
     await picture(page, `copy-${scheme}-plain`);
 
@@ -74,11 +74,11 @@ test("a copy of values holds no formula, and can be taken back", async () => {
   await look(page);
   await page.getByText("No formula is left").waitFor();
   await press(page, "Make the copy");
-  await page.getByText("The copy stands on Jobs values").waitFor();
+  await page.getByText("Copied to Jobs values").waitFor();
   const { formulas } = await read(page, "Jobs values", "A1:N17");
   expect(formulas.flat().filter((content) => String(content).startsWith("="))).toEqual([]);
   await press(page, "Undo");
-  await page.getByText("The copy of Jobs was taken back from Jobs values").waitFor();
+  await page.getByText("Removed the copy of Jobs from Jobs values").waitFor();
   await page.context().close();
 });
 
@@ -98,7 +98,7 @@ test("selected cells go to a cell that is selected next, and never over anything
   const free = page.getByRole("button", { name: /^Put it at / });
   const address = (await free.textContent())!.replace("Put it at ", "");
   await free.click();
-  await page.getByText(`The copy stands on Jobs at ${address}:`).waitFor();
+  await page.getByText(`Copied to Jobs!${address}:`).waitFor();
   await page.context().close();
 });
 
@@ -110,7 +110,7 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
   await select(page, "Estimate", "A4");
   await chooseCell(page);
   await page.getByRole("button", { name: /^Insert/ }).click();
-  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await page.getByText("Added to Estimate!A4").waitFor();
   const live = await read(page, "Estimate", "A4:B6");
 
   await press(page, "Copy for others");

@@ -38,7 +38,7 @@ async function drawnCounts() {
 
 async function insertOnNewSheet(name: string): Promise<void> {
   await page.getByRole("button", { name: "Insert on a new sheet" }).click();
-  await page.getByText(`The estimate stands on ${name} at A1`).waitFor();
+  await page.getByText(`Added to ${name}!A1`).waitFor();
 }
 
 const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = [

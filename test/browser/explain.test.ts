@@ -15,7 +15,7 @@ beforeAll(async () => {
   await select("Estimate!A4");
   await chooseCell(page);
   await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
-  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await page.getByText("Added to Estimate!A4").waitFor();
   await page.getByRole("button", { name: "Explain a cell" }).click();
 });
 afterAll(() => browser.close());

@@ -86,7 +86,7 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
     expect(await findings(page)).toEqual([]);
     await panePicture(page, `job-rows-${scheme}-write-over`);
     await press(page, /^Write 5 cells/);
-    await page.getByText("Written: 5 cells on Week, for 2 beds").waitFor();
+    await page.getByText("Wrote 5 cells on Week, for 2 beds").waitFor();
     await picture(page, `job-rows-${scheme}-written`);
     const { values, formulas } = await read(page, "Week", "F3:H8");
     // By hand: 20 ft × 4 ft = 80 sq ft; 80 × 2.5 in × 1.35 ÷ 324 × 1.08 = 0.9 tons of river rock (6.096 m, 6.35 cm).
@@ -99,7 +99,7 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
       ["", "", ""],
     ]);
     await press(page, "Undo");
-    await page.getByText("Taken back: job rows on Week").waitFor();
+    await page.getByText("Undone: job rows on Week").waitFor();
     expect(await read(page, "Week", "A1:L8")).toEqual(before);
     await page.context().close();
   });
@@ -132,7 +132,7 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   await page.getByRole("alertdialog").getByText("Nothing was written").waitFor();
   expect(await findings(page)).toEqual([]);
   await page.getByRole("alertdialog").getByRole("button", { name: "On a new sheet" }).click();
-  await page.getByText("The list stands on Beds at A1:P2").waitFor();
+  await page.getByText("Added the list to Beds!A1:P2").waitFor();
   const { values } = await read(page, "Beds", "A1:P2");
   // 18.5 × 5 = 92.5 sq ft; 18.5 + 2 × 5 = 28.5 ft; 92.5 × 2 × 1.35 ÷ 324 × 1.08 = 0.8325 tons; the yard's least is 1.
   expect(values[0]).toEqual(
@@ -150,6 +150,6 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   await page.getByText("16 of 16 columns are used").waitFor();
   await page.getByLabel("What you have").selectOption("start");
   await press(page, "Undo");
-  await page.getByText("The list of beds was taken back from Beds").waitFor();
+  await page.getByText("Removed the list of beds from Beds").waitFor();
   await page.context().close();
 });

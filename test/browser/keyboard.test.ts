@@ -55,10 +55,10 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await page.keyboard.press("Enter");
     await keys.arrives(/^Put it at/);
     await keys.press(/^On a new sheet$/);
-    await said(/^The estimate stands on Side bed/);
+    await said(/^Added to Side bed/);
     await keys.arrives(/^(Insert|Undo)/);
     await keys.press(/^Undo/, "Space");
-    await said(/was taken back from Side bed/);
+    await said(/^Removed the .* from Side bed/);
     // Nothing is left to take back, and still the button keeps the keyboard.
     await keys.arrives(/^Undo/);
   });
@@ -103,12 +103,12 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await page.keyboard.press("Enter");
     await said("What the columns hold");
     await keys.press(/^Write \d+ cells?$/);
-    await said(/^Written: \d+ cells? on Week/);
+    await said(/^Wrote \d+ cells? on Week/);
     await keys.arrives(/^Read the list at the selection$/);
     // By hand: 20 ft by 4 ft.
     expect((await readCells(page, "Week", "D2")).values).toEqual([[80]]);
     await keys.press(/^Undo$/);
-    await said(/^Taken back: job rows on Week/);
+    await said(/^Undone: job rows on Week/);
     await keys.arrives(/^Undo$/);
   });
 
@@ -116,7 +116,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await selectCells(page, "Estimate", "A4");
     await keys.open("Estimate a bed", "Stone bed estimate");
     await keys.press(/^Insert/);
-    await said(/^The estimate stands on Estimate at A4/);
+    await said(/^Added to Estimate!A4/);
     await keys.open("Job documents", "Job documents");
     await page.getByRole("group", { name: "Beds of this job" }).waitFor();
     await keys.press(/^Side bed/, "Space");
@@ -125,10 +125,10 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.type(/^Start date$/, "2031-03-06");
     await said("Monday, March 3, 2031");
     await keys.press(/^All three$/);
-    await page.getByText("On new sheets:").waitFor();
+    await page.getByText("Print them from the spreadsheet program").waitFor();
     await keys.arrives(/^All three$/);
     await keys.press(/^Undo$/);
-    await said(/taken back|was taken/);
+    await said(/^Removed the /);
     await keys.arrives(/./);
   });
 
@@ -152,7 +152,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/Fixed: /);
     await page.locator("#pane nav button").first().focus();
     await keys.press(/^Undo the fix$/);
-    await said(/^Taken back: /);
+    await said(/^Undone: /);
     await keys.arrives(/^Undo the fix$/);
   });
 
@@ -191,10 +191,10 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.press(/^Look at Side bed, ours$/);
     await keys.arrives(/^Side bed, ours$/);
     await keys.press(/^On a new sheet$/);
-    await said(/“Side bed, ours” stands on/);
+    await said(/Added “Side bed, ours” to/);
     await keys.arrives(/^Save the estimate$/);
     await keys.press(/^Undo$/);
-    await said(/was taken back/);
+    await said(/^Removed the /);
     await keys.arrives(/./);
   });
 
@@ -207,10 +207,10 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Preview copy$/);
     await page.keyboard.press("Enter");
     await keys.press(/^Make the copy$/);
-    await said("The copy stands on Jobs plain");
+    await said("Copied to Jobs plain");
     await keys.arrives(/^Preview copy$/);
     await keys.press(/^Undo$/);
-    await said(/was taken back from Jobs plain/);
+    await said(/^Removed the .* from Jobs plain/);
     await keys.arrives(/^Undo$/);
     // Choosing leaves the keyboard where it chooses.
     await keys.press(/^Preview copy$/);
@@ -266,7 +266,7 @@ test.each([
     },
     write: "Make the copy",
     working: "Making the copy…",
-    done: /^The copy stands on/,
+    done: /^Copied to/,
   },
   {
     what: "list",
@@ -278,20 +278,20 @@ test.each([
     },
     write: /^Write [\d,]+ cells?$/,
     working: "Writing…",
-    done: /^Written: /,
+    done: /^Wrote /,
   },
   {
     what: "template",
     look: async (at: Page) => {
       await openScreen(at, "Templates");
       await at
-        .getByRole("button", { name: /^Look at/ })
+        .getByRole("button", { name: /^Preview / })
         .first()
         .click();
     },
     write: "On a new sheet",
     working: "Writing the template…",
-    done: /stands on/,
+    done: /^Added “/,
   },
 ])("Escape does not deny a $what that is being written", async ({ look, write, working, done }) => {
   const { page: at } = await openPractice(browser);

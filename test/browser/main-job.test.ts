@@ -83,7 +83,7 @@ describe("the main job, in the practice workbook", () => {
   test("inserts the estimate at the selected cell, as the pane showed it", async () => {
     await select("Estimate!A4");
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
-    await page.getByText("The estimate stands on Estimate at A4").waitFor();
+    await page.getByText("Added to Estimate!A4").waitFor();
     const shown = await page.locator(".price strong").textContent();
     expect(Number(shown?.replace(",", ""))).toBeCloseTo(Number(await value("Estimate!B5")), 2);
     expect(await value(`Estimate!B${await rowOf("Edging")}`)).toBeCloseTo(26.783185, 6);
@@ -148,9 +148,9 @@ describe("the main job, in the practice workbook", () => {
     await select("Estimate!L4");
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
-    await page.getByText("The estimate stands on Estimate at L4").waitFor();
+    await page.getByText("Added to Estimate!L4").waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
-    await page.getByText("was taken back from Estimate L4").waitFor();
+    await page.getByText("from Estimate L4").waitFor();
     expect((await values("Estimate!L1:T140")).flat().every((cell) => cell === "")).toBe(true);
   });
 

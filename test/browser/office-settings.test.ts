@@ -144,7 +144,7 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   await selectCells(page, "Estimate", "A4");
   await chooseCell(page);
   await press(page, "Insert at Estimate!A4");
-  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await page.getByText("Added to Estimate!A4").waitFor();
   const inSheet = async () => Number((await readCells(page, "Estimate", "B5")).values[0]?.[0]);
   await expect.poll(inSheet).toBeCloseTo(savedPrice, 2);
   await screen(page, "Rates");

@@ -14,7 +14,7 @@ beforeAll(async () => {
   await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
   await page.getByLabel("Width", { exact: true }).fill("5");
   await press(page, "Insert on a new sheet");
-  await page.getByText("The estimate stands on Front walk").waitFor();
+  await page.getByText("Added to Front walk").waitFor();
   await press(page, "Job documents");
   await page.getByLabel("Job", { exact: true }).fill("Alder Court");
 });
@@ -35,13 +35,13 @@ const question = () => page.getByRole("alertdialog");
 
 test("an order that is made again asks, replaces the earlier one, and undo brings that back", async () => {
   await makeOrder();
-  await said("On new sheets: Order Alder Court.");
+  await said("Added Order Alder Court.");
   await makeOrder();
   await question().waitFor();
   expect(await question().textContent()).toContain("Order Alder Court is already in this workbook.");
   await page.getByLabel("Job site", { exact: true }).fill("12 Quarry Lane");
   await question().getByRole("button", { name: "Replace" }).click();
-  await said("On new sheets: Order Alder Court.");
+  await said("Added Order Alder Court.");
   expect(await orders()).toEqual(["Order Alder Court"]);
   await press(page, "Undo");
   await said("The earlier ones are back.");
@@ -54,7 +54,7 @@ test("both are kept where that is wanted, and nothing happens on Cancel", async 
   expect(await orders()).toEqual(["Order Alder Court"]);
   await makeOrder();
   await question().getByRole("button", { name: "Keep both" }).click();
-  await said("On new sheets: Order Alder Court 2.");
+  await said("Added Order Alder Court 2.");
   expect(await orders()).toEqual(["Order Alder Court", "Order Alder Court 2"]);
 });
 
@@ -67,7 +67,7 @@ test("what was not made last stays, and so does what was changed since", async (
 
   await page.getByLabel("Job", { exact: true }).fill("Birch Lane");
   await makeOrder();
-  await said("On new sheets: Order Birch Lane.");
+  await said("Added Order Birch Lane.");
   await writeCells(page, "Order Birch Lane", { A1: "Order, second truck" });
   await makeOrder();
   await question().getByRole("button", { name: "Replace" }).click();

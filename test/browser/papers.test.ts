@@ -41,7 +41,7 @@ async function insertBed(page: Page, { name, length, width }: (typeof BEDS)[numb
   await page.getByLabel("Width", { exact: true }).fill(width);
   await chooseCell(page);
   await page.getByRole("button", { name: /^Insert/ }).click();
-  await page.getByText(`The estimate stands on ${sheet}`).waitFor();
+  await page.getByText(`Added to ${sheet}`).waitFor();
 }
 
 function values(page: Page, sheet: string): Promise<unknown[][]> {
@@ -66,7 +66,7 @@ describe("a job of three beds", () => {
     await press(page, "Rates");
     await press(page, "Add the Rates sheet");
     await page
-      .getByText(/stand on|sheet of rates stands/i)
+      .getByText(/Added the Rates sheet/i)
       .first()
       .waitFor();
     await press(page, "Estimate a bed");
@@ -88,7 +88,7 @@ describe("a job of three beds", () => {
     await picture(page, "papers-chosen");
 
     await press(page, "All three");
-    await page.getByText("On new sheets:").waitFor();
+    await page.getByText("Print them from the spreadsheet program").waitFor();
     const order = await values(page, "Order Alder Court 4");
     const crew = await values(page, "Crew Alder Court 4");
     const notice = await values(page, "Dig notice Alder Court 4");

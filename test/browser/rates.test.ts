@@ -63,7 +63,7 @@ describe("the office's rates, in the practice workbook", () => {
     await select("Estimate!L4");
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
-    await page.getByText("The estimate stands on Estimate at L4").waitFor();
+    await page.getByText("Added to Estimate!L4").waitFor();
     await screen("Rates").click();
     await page.getByText("Hauling and dump fees").click();
     await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
@@ -84,7 +84,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByLabel("Width", { exact: true }).fill("9");
     await select("Estimate!A4");
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
-    await page.getByText("The estimate stands on Estimate at A4").waitFor();
+    await page.getByText("Added to Estimate!A4").waitFor();
     expect(await value("Estimate!E5")).toBe("sample prices: set your own in Rates");
     await select("Estimate!A4");
     await picture(page, "rates-block");

@@ -32,7 +32,7 @@ test("an estimate goes on a new sheet named after the bed", async () => {
   await page.getByLabel("Width", { exact: true }).fill("5");
   expect(await page.getByLabel("Where it goes").locator("option:checked").textContent()).toBe("New sheet “Front walk”");
   await button("Insert on a new sheet").click();
-  await page.getByText("The estimate stands on Front walk at A1").waitFor();
+  await page.getByText("Added to Front walk!A1").waitFor();
   expect(await value("B1")).toBe(SHEET);
 });
 
@@ -132,7 +132,7 @@ test("where something is below the estimate, other rows are refused, and a new e
     .filter({ hasText: /cells below or beside them would move \(A200\)\. Nothing was changed/ })
     .waitFor();
   await button("Insert on a new sheet").click();
-  await said("The estimate stands on Front walk 2");
+  await said("Added to Front walk 2");
 });
 
 test("nothing outside is asked, and no error is met", () => {

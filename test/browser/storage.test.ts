@@ -156,7 +156,7 @@ describe("the practice workbook", () => {
     const writer = await lightPage(context);
     await putWork(writer, work, 1);
     const { page, errors } = await open(context);
-    await page.getByText("The work that this browser kept cannot be read, and was left alone.").waitFor();
+    await page.getByText("The work saved in this browser can't be read.").waitFor();
     await write(page, "B40", "now");
     await page.waitForTimeout(KEPT_MS);
     expect(await keptWork(writer)).toEqual(work);

@@ -41,7 +41,7 @@ async function insertBlock(page: Page): Promise<void> {
   await select(page, "Estimate", "A4");
   await chooseCell(page);
   await press(page, /^Insert/);
-  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await page.getByText("Added to Estimate!A4").waitFor();
   const labels = (await values(page, "Estimate", "A1:A60")).flat();
   await write(page, "Estimate", `F${labels.indexOf("Pins") + 1}`, 0.62);
 }
@@ -82,11 +82,11 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     // Nothing was written yet.
     expect(await values(page, "Estimate", "M4")).toEqual([[""]]);
     await press(page, "Put it at Estimate!M4");
-    await page.getByText("“Front bed, our markups” stands on Estimate at M4").waitFor();
+    await page.getByText("Added “Front bed, our markups” to Estimate!M4").waitFor();
     expect((await values(page, "Estimate", "N5"))[0]![0]).toBeCloseTo(Number(price), 9);
     await picture(page, `templates-${scheme}-opened`);
     await press(page, "Undo");
-    await page.getByText("The template Front bed, our markups was taken back").waitFor();
+    await page.getByText("Removed the template Front bed, our markups").waitFor();
     expect(await values(page, "Estimate", "M4")).toEqual([[""]]);
 
     await press(page, "Delete Front bed, our markups");
@@ -96,7 +96,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await press(page, "Rename Front bed, our markups");
     await page.getByLabel("New name for Front bed, our markups").fill("Front bed 62");
     await press(page, "Rename");
-    await page.getByText("is called “Front bed 62” now").waitFor();
+    await page.getByText("to “Front bed 62”.").waitFor();
     await press(page, "Delete Front bed 62");
     await press(page, "Delete");
     await page.getByText("No templates yet.").waitFor();
@@ -143,7 +143,7 @@ test("cells that read outside are asked about, go to a file, and come back from 
   await picture(page, "templates-asked");
   await select(page, "Estimate", "A4");
   await press(page, "Put it at Estimate!A4");
-  await page.getByText("“Rows without lengths” stands on Estimate at A4:K6.").waitFor();
+  await page.getByText("Added “Rows without lengths” to Estimate!A4:K6.").waitFor();
   // 20 ft by 5 ft with two rounded corners of 2 ft: 100 − 2 × (1 − π/4) × 4.
   expect((await values(page, "Estimate", "G5"))[0]![0]).toBeCloseTo(100 - 8 * (1 - Math.PI / 4), 9);
 
@@ -196,7 +196,7 @@ test("the office's templates come from its folder, a bad one is named, and a mis
   await picture(page, "templates-office");
   await press(page, "Look at Crew day sheet");
   await press(page, "On a new sheet");
-  await page.getByText("“Crew day sheet” stands on Crew day sheet at A1:F12.").waitFor();
+  await page.getByText("Added “Crew day sheet” to Crew day sheet!A1:F12.").waitFor();
   // 18.5 × 5 + 12 × 3.5 sq ft.
   expect((await values(page, "Crew day sheet", "D7"))[0]![0]).toBeCloseTo(18.5 * 5 + 12 * 3.5, 9);
 

@@ -46,7 +46,7 @@ test("hostile words show as words on every screen, and stand as words in every c
   await selectCells(page, "Estimate", "A4");
   await chooseCell(page);
   await press(page, /^Insert/);
-  await page.getByText("The estimate stands on Estimate at A4").waitFor();
+  await page.getByText("Added to Estimate!A4").waitFor();
   expect((await readCells(page, "Estimate", "B4")).values).toEqual([[NAME]]);
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });
   await picture(page, "text-only-estimate");
@@ -92,7 +92,7 @@ test("hostile words show as words on every screen, and stand as words in every c
   await page.getByLabel("Job", { exact: true }).fill(NAME);
   await page.getByLabel("Your company", { exact: true }).fill(FORMULA);
   await press(page, "Order");
-  await page.getByText("On new sheets:").waitFor();
+  await page.getByText("Print them from the spreadsheet program").waitFor();
   const order = await page.evaluate(() =>
     Excel.run(async (context) => {
       const used = context.workbook.worksheets.getActiveWorksheet().getUsedRange().load("values,formulas");

@@ -80,9 +80,9 @@ export async function jobRows(open, camera) {
     page.getByText(/^sure: says stone, tons/),
   );
   await page.getByLabel("Add a result").selectOption("area");
-  await camera.between(page, "rows-shown", heading(page, "What would be written"), page.getByText(/^reads C4 L m/));
+  await camera.between(page, "rows-shown", heading(page, "Preview"), page.getByText(/^reads C4 L m/));
   await press(page, /^Write \d+ cells/);
-  await page.getByText(/^Written: /).waitFor();
+  await page.getByText(/^Wrote /).waitFor();
   await camera.cells(page, "rows-written", 760, 150);
   await page.context().close();
 }

@@ -101,12 +101,12 @@ export async function fillBed(page, { name, length, width, radius, corners }) {
 export async function insertBed(page) {
   await page.getByLabel("Where it goes").selectOption("cell");
   await press(page, /^Insert/);
-  await page.getByText(/^The estimate stands on/).waitFor();
+  await page.getByText(/^Added to/).waitFor();
 }
 
 /** Gives the workbook its sheet of rates. */
 export async function insertRates(page) {
   await show(page, "Rates");
   await press(page, "Insert the sheet Rates");
-  await page.getByRole("status").filter({ hasText: "The rates stand on" }).waitFor();
+  await page.getByRole("status").filter({ hasText: "Added the Rates sheet" }).waitFor();
 }

@@ -71,7 +71,7 @@ export async function sheetsOfPaper(open, camera) {
   const page = await open({ ...TALL, width: 1500 });
   await threeBeds(page);
   await press(page, "All three");
-  await page.getByText("On new sheets:").waitFor();
+  await page.getByText("Print them from the spreadsheet program").waitFor();
   await select(page, "Order Alder Court 4", "A1");
   await camera.cells(page, "papers-order", 1120, 300);
   await select(page, "Crew Alder Court 4", "A1");
@@ -133,7 +133,7 @@ export async function withoutTheAddIn(open, camera) {
   await show(list, "Copy for others", "A copy for others");
   await press(list, "Look before copying");
   await press(list, "Make the copy");
-  await list.getByText(/^The copy stands on/).waitFor();
+  await list.getByText(/^Copied to/).waitFor();
   await select(list, "Jobs plain", "J5");
   await camera.cells(list, "copy-made", 1010, 190, -NAME_BOX_HIGH);
   await list.context().close();

@@ -24,7 +24,7 @@ const plain = (cell: unknown) => String(cell ?? "").replace(/^'/, "");
 const factOf = (label: string) => rows.filter(([first]) => plain(first) === label).map(([, fact]) => plain(fact));
 
 test.each([
-  ["First", "Call 811 before any digging. Your ticket and your state's rule come before this count."],
+  ["First", "Call 811 before you dig. Your ticket and your state's rule come before this count."],
   ["Note", "The start is close."],
   ["Start date", "12/7/2026 (Mon)"],
   ["Full business days", "2, not counting the day you call"],

@@ -46,7 +46,7 @@ export function noticeSheet(facts: NoticeFacts, paper: Paper, at: Anchor): Plan 
     {
       cells: [
         textCell("First", "topLabel"),
-        textCell("Call 811 before any digging. Your ticket and your state's rule come before this count.", "wrapped"),
+        textCell("Call 811 before you dig. Your ticket and your state's rule come before this count.", "wrapped"),
       ],
     },
     ...facts.warnings.map(

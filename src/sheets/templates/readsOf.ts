@@ -84,7 +84,7 @@ function cellsPiece(text: string, saved: Saved): Piece {
     case "sheets":
       return { kind: "outside", reads: text, cannotStay: "it reads several sheets at once" };
     case "unread":
-      return { kind: "outside", reads: text, cannotStay: "it cannot be read" };
+      return { kind: "outside", reads: text, cannotStay: "it can't be read" };
     default:
       return placed(reference.sheet ?? saved.region.sheetName, reference.range, saved);
   }

@@ -170,7 +170,7 @@ function refuseProtected(parts: readonly InsertedPart[], wouldDeleteSheets: bool
   const locked = parts.find((part) => part.isProtected());
   if (locked) {
     throw new WorkbookFailure(
-      `The sheet “${locked.worksheet.name}” is protected, so nothing was taken back. Unprotect it, then it back.`,
+      `The sheet “${locked.worksheet.name}” is protected, so nothing was undone. Unprotect it, then undo again.`,
     );
   }
   if (wouldDeleteSheets) {

@@ -83,7 +83,7 @@ export const estimateVisits = visitsOf("Estimate a bed", [
   [
     "inserted",
     async (page) => {
-      await page.getByText("The estimate stands on Estimate at A4").waitFor();
+      await page.getByText("Added to Estimate!A4").waitFor();
       await page.getByText(": drawing up to date").waitFor();
     },
   ],

@@ -66,7 +66,7 @@ export const jobRowsVisits = visitsOf("Job rows", [
     "written",
     async (page) => {
       await press(page, /^Write \d+ cells/);
-      await page.getByText(/^Written: \d+ cells on Week/).waitFor();
+      await page.getByText(/^Wrote \d+ cells on Week/).waitFor();
     },
   ],
   [
@@ -113,7 +113,7 @@ export const jobRowsVisits = visitsOf("Job rows", [
     "started on a sheet of its own",
     async (page) => {
       await page.getByRole("alertdialog").getByRole("button", { name: "On a new sheet" }).click();
-      await page.getByText("The list stands on Beds").waitFor();
+      await page.getByText("Added the list to Beds").waitFor();
     },
   ],
 ]);

@@ -36,7 +36,7 @@ export const checkVisits = visitsOf("Check the sheets", [
     "a fix written",
     async (page) => {
       await page.getByRole("button", { name: "Fix" }).first().click();
-      await page.getByText(/Written: /).waitFor();
+      await page.getByText(/Fixed: /).waitFor();
     },
   ],
 ]);
@@ -77,7 +77,7 @@ export const copyVisits = visitsOf("Copy for others", [
     "made",
     async (page) => {
       await press(page, "Make the copy");
-      await page.getByText("The copy stands on Jobs plain").waitFor();
+      await page.getByText("Copied to Jobs plain").waitFor();
     },
   ],
   [

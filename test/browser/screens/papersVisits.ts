@@ -36,7 +36,7 @@ export const papersVisits = visitsOf("Job documents", [
       await page.getByLabel("Good for", { exact: true }).fill("30");
       await page.getByLabel("Deposit").fill("30");
       await press(page, "All three");
-      await page.getByText("On new sheets:").waitFor();
+      await page.getByText("Print them from the spreadsheet program").waitFor();
     },
   ],
   [

@@ -93,7 +93,7 @@ export const templatesVisits = visitsOf("Templates", [
     async (page) => {
       await press(page, "Look at Crew day sheet");
       await press(page, "On a new sheet");
-      await page.getByText(/“Crew day sheet” stands on/).waitFor();
+      await page.getByText(/Added “Crew day sheet” to/).waitFor();
     },
   ],
   [
