@@ -94,13 +94,15 @@ describe("what changes is heard", () => {
     await openScreen(page, "Help");
     await page
       .getByRole("status")
-      .filter({ hasText: /^\d+ pages, each/ })
+      .filter({ hasText: /^\d+ pages\. Each/ })
       .waitFor({ state: "attached" });
     const heard = await listen();
     await page.getByLabel("Search").pressSequentially("stone weight", { delay: 60 });
     await expect.poll(async () => (await heard()).length).toBeGreaterThan(0);
     await page.waitForTimeout(1000);
-    expect(await heard()).toEqual([expect.stringMatching(/^status: \d+ pages?, each in a window of its own\.$/)]);
+    expect(await heard()).toEqual([
+      expect.stringMatching(/^status: \d+ (pages?|answers?)\. Each opens in its own window\.$/),
+    ]);
   });
 });
 

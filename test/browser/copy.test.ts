@@ -72,7 +72,7 @@ test("a copy of values holds no formula, and can be taken back", async () => {
   await press(page, "Copy for others");
   await page.getByLabel("What to keep").selectOption("values only");
   await look(page);
-  await page.getByText("No formula is left").waitFor();
+  await page.getByText("No formulas are left").waitFor();
   await press(page, "Make the copy");
   await page.getByText("Copied to Jobs values").waitFor();
   const { formulas } = await read(page, "Jobs values", "A1:N17");
@@ -86,7 +86,7 @@ test("selected cells go to a cell that is selected next, and never over anything
   const page = await open();
   await press(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("cells");
-  await page.getByLabel("Where it goes").selectOption("cell");
+  await page.getByLabel("Copy to").selectOption("cell");
   await select(page, "Jobs", "A4:N6");
   await look(page);
   await page.getByText("starting at the cell you select").waitFor();
@@ -115,7 +115,7 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
 
   await press(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("block");
-  await page.getByLabel("Where it goes").selectOption("workbook");
+  await page.getByLabel("Copy to").selectOption("workbook");
   await look(page);
   await page.getByText("as a separate workbook.").waitFor();
   expect(await findings(page)).toEqual([]);
@@ -123,7 +123,7 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
   const downloading = page.waitForEvent("download");
   await press(page, "Open the copy");
   const download = await downloading;
-  await page.getByText("The copy is a workbook of its own now").waitFor();
+  await page.getByText("The copy is open as a separate workbook").waitFor();
   await picture(page, "copy-workbook");
   const book = new ExcelJS.Workbook();
   await book.xlsx.readFile((await download.path())!);

@@ -67,7 +67,7 @@ test("the practice workbook is saved as a new file, with the results of its form
   const formulas = (await read("Jobs", "A1:N40")).formulas.flat().filter((one) => String(one).startsWith("="));
   const { name, book } = await saved("Save as .xlsx");
   expect(name).toMatch(/^Practice \d{4}-\d\d-\d\d\.xlsx$/);
-  await note().getByText("a new file among your downloads").waitFor();
+  await note().getByText("a new file in your downloads").waitFor();
   const cells = book.worksheets[0]!.getSheetValues().flatMap((row) => (Array.isArray(row) ? row : []));
   const made = cells.filter((cell): cell is ExcelJS.CellFormulaValue => {
     return typeof cell === "object" && cell !== null && "formula" in cell;

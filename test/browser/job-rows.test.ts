@@ -70,7 +70,7 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
     const before = await read(page, "Week", "A1:L8");
     expect(await findings(page)).toEqual([]);
     await readList(page);
-    await page.getByText("One heading can be read several ways").waitFor();
+    await page.getByText("One heading can be read more than one way").waitFor();
     await page.getByText(/of 6 columns besides are used/).click();
     await page.getByLabel("D “Width”").waitFor();
     // Left alone at first: somebody typed a number into F5.
@@ -136,7 +136,7 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   const { values } = await read(page, "Beds", "A1:P2");
   // 18.5 × 5 = 92.5 sq ft; 18.5 + 2 × 5 = 28.5 ft; 92.5 × 2 × 1.35 ÷ 324 × 1.08 = 0.8325 tons; the yard's least is 1.
   expect(values[0]).toEqual(
-    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Border, ft|Edging pieces|Tons|Order, tons|Fabric rolls|Pins".split(
+    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Edging, ft|Edging pieces|Tons|Order, tons|Fabric rolls|Pins".split(
       "|",
     ),
   );

@@ -175,7 +175,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Save as template$/);
     await keys.type(/^Name$/, "Side bed, ours");
     await keys.press(/^Save in this workbook$/);
-    await said(/is kept in this workbook/);
+    await said(/in this workbook\./);
     await keys.arrives(/^Save the estimate$/);
 
     await keys.press(/^Rename Side bed, ours$/);
@@ -188,7 +188,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/Side bed, ours$/);
 
     await page.locator("#pane nav button").first().focus();
-    await keys.press(/^Look at Side bed, ours$/);
+    await keys.press(/^Preview Side bed, ours$/);
     await keys.arrives(/^Side bed, ours$/);
     await keys.press(/^On a new sheet$/);
     await said(/Added “Side bed, ours” to/);
@@ -218,12 +218,12 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await page.getByLabel("What to keep").focus();
     await page.keyboard.press("ArrowDown");
     await page.getByRole("button", { name: "Preview copy" }).waitFor();
-    await keys.arrives(/^What it holds$/);
+    await keys.arrives(/^What to keep$/);
   });
 
   test("help is looked up, read, and left", async () => {
     await keys.open("Help", "Help");
-    await keys.type(/^Look for$/, "stone weight");
+    await keys.type(/^Search$/, "stone tons");
     const opened = page.waitForEvent("popup");
     await keys.press(/^BED\.STONE_TONS$/);
     const help = await opened;

@@ -157,11 +157,11 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   // What somebody types meanwhile isn't replaced unseen: the preview starts over with it.
   await writeNamed(page, "Rate_fabric_roll", 199);
   await press(page, "Load these settings");
-  await page.getByText(/has changed in the meantime, so nothing was written/).waitFor();
+  await page.getByText(/was changed meanwhile, so nothing was written/).waitFor();
   await page.locator("li:visible", { hasText: ": $199.00 → $295.00" }).waitFor();
   await writeNamed(page, "Rate_fabric_roll", 195);
   await press(page, "Load these settings");
-  await page.getByText(/has changed in the meantime, so nothing was written/).waitFor();
+  await page.getByText(/was changed meanwhile, so nothing was written/).waitFor();
   await page.locator("li:visible", { hasText: ": $195.00 → $295.00" }).waitFor();
   await picture(page, "office-preview");
   expect(await findings(page)).toEqual([]);
@@ -180,7 +180,7 @@ test("a file that is damaged, or has a rate outside its limits, is refused in wo
   await press(page, "Load office settings…");
   for (const [text, words] of [
     [saved.slice(0, 200), /ours\.json can't be loaded, so nothing was changed\. The file is damaged/],
-    [saved.replace('"version": 1', '"version": 2'), /A later version of the add-in saved this file/],
+    [saved.replace('"version": 1', '"version": 2'), /A newer version of the add-in saved this file/],
     [saved.replace('"Rate_fabric_roll": 195', '"Rate_fabric_roll": -5'), /ours\.json can't be loaded.*-5/],
   ] as const) {
     await chooseFile(page, text);
@@ -204,14 +204,14 @@ test("the office's folder offers a version that the workbook doesn't use yet", a
   );
   await screen(page, "Estimate a bed");
   await screen(page, "Rates");
-  await page.getByText(/Your company's settings: version .*, no\. 3\. This workbook uses no\. 1\./).waitFor();
+  await page.getByText(/Your office's settings: version .*, no\. 3\. This workbook uses no\. 1\./).waitFor();
   await picture(page, "office-offer");
   expect(await findings(page)).toEqual([]);
   await press(page, "Preview your office's settings");
   await page.getByText("This workbook already has all of it.").waitFor();
   await press(page, "Load these settings");
   await page.getByText(/This workbook uses Fernlea Stone, version .*, no\. 3\./).waitFor();
-  expect(await page.getByText("Your company's settings:").count()).toBe(0);
+  expect(await page.getByText("Your office's settings:").count()).toBe(0);
   expect(next.errors).toEqual([]);
   expect(next.outside).toEqual([]);
   await page.context().close();

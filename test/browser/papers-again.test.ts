@@ -61,7 +61,7 @@ test("both are kept where that is wanted, and nothing happens on Cancel", async 
 test("what was not made last stays, and so does what was changed since", async () => {
   await makeOrder();
   await question().waitFor();
-  expect(await question().textContent()).toContain("It wasn't made last from this pane, so it stays.");
+  expect(await question().textContent()).toContain("It isn't the last one made here, so it stays.");
   expect(await question().getByRole("button", { name: "Replace" }).count()).toBe(0);
   await question().getByRole("button", { name: "Cancel" }).click();
 
@@ -73,7 +73,7 @@ test("what was not made last stays, and so does what was changed since", async (
   await question().getByRole("button", { name: "Replace" }).click();
   await page
     .getByRole("alert")
-    .filter({ hasText: /were changed or moved since the insert \(A1\)/ })
+    .filter({ hasText: /were changed or moved since \(A1\)/ })
     .waitFor();
   expect(await orders()).toContain("Order Birch Lane");
   expect(await orders()).not.toContain("Order Birch Lane 2");

@@ -202,7 +202,7 @@ describe("a job of three beds", () => {
     await change.scrollIntoViewIfNeeded();
     await picture(page, "papers-lessons");
     await change.click();
-    await page.getByText("has changed with it").waitFor();
+    await page.getByText("changed with it").waitFor();
     const rates = await values(page, "Rates");
     // 14 lin ft/hr and a median of 1.245: 11.2, which an office writes as 11.
     expect(rates.flat()).toContain(11);

@@ -71,7 +71,7 @@ describe("a formula", () => {
     await type("=BED.STONE_TO");
     await page.getByText("BED.STONE_TONS").first().waitFor();
     await type("NS(C40,");
-    await page.getByText("Depth of the stone").waitFor();
+    await page.getByText("Stone depth: inches").waitFor();
     await picture(page, "practice-argument-help");
     await type('2,"pea gravel")');
     await page.keyboard.press("Enter");
@@ -189,7 +189,7 @@ describe("a person's work", () => {
         inside.workbook.worksheets.getActiveWorksheet().getRange("A30").values = [["x"]];
       }),
     );
-    await full.getByText("This browser does not keep your work").waitFor();
+    await full.getByText("This browser can't save your work").waitFor();
     await context.close();
   });
 });

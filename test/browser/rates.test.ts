@@ -127,7 +127,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.locator("li:visible", { hasText: "Fabric roll, price, 64" }).waitFor();
     await picture(page, "rates-older");
     await page.getByRole("button", { name: /^Let these \d+ follow$/ }).click();
-    await page.getByText(/cells follow the rates now/).waitFor();
+    await page.getByText(/cells now follow your rates/).waitFor();
     await expect.poll(async () => value(`Estimate!O${await rowOf("Fabric rolls")}`)).toBe(95);
   });
 

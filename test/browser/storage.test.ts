@@ -91,7 +91,7 @@ describe("the practice workbook", () => {
     await write(first.page, "B40", "first");
     await untilKept(first.page, `"first"`);
     const second = await open(context);
-    await second.page.getByText("is open in another tab, too, and that one keeps its work").waitFor();
+    await second.page.getByText("is also open in another tab, and that one saves its work").waitFor();
     expect(await read(second.page, "B40")).toBe("first");
     await write(second.page, "B40", "second");
     await second.page.waitForTimeout(KEPT_MS);
@@ -99,7 +99,7 @@ describe("the practice workbook", () => {
     await second.page.getByRole("button", { name: "Start over…" }).click();
     const ask = second.page.getByRole("dialog", { name: "Start over?" });
     await ask.getByRole("button", { name: "Start over" }).click();
-    await second.page.getByText("Nothing was changed: the practice workbook is open in another tab").waitFor();
+    await second.page.getByText("Nothing was changed: the practice workbook is also open in another tab").waitFor();
     await first.page.reload();
     await ready(first.page);
     expect(await read(first.page, "B40")).toBe("first");
@@ -129,7 +129,7 @@ describe("the practice workbook", () => {
     // The work was kept, which is nothing that brings the pane.
     expect(await first.locator("#practice-pane-trouble").textContent()).toMatch(/^The pane couldn't be loaded/);
     const second = await withoutPane();
-    expect(await second.locator("#practice-work-trouble").textContent()).toMatch(/is open in another tab/);
+    expect(await second.locator("#practice-work-trouble").textContent()).toMatch(/is also open in another tab/);
   });
 
   test("leaves alone what a later version has kept", async () => {
@@ -137,13 +137,13 @@ describe("the practice workbook", () => {
     const writer = await lightPage(context);
     await putWork(writer, { from: "later" }, 2);
     const { page, errors } = await open(context);
-    await page.getByText("A later version of this page has kept work in this browser.").waitFor();
+    await page.getByText("A newer version of this page saved work in this browser.").waitFor();
     await write(page, "B40", "now");
     await page.waitForTimeout(KEPT_MS);
     expect(await keptWork(writer)).toEqual({ from: "later" });
     await page.getByRole("button", { name: "Start over…" }).click();
     await page.getByRole("dialog", { name: "Start over?" }).getByRole("button", { name: "Start over" }).click();
-    await page.getByText("Nothing was changed: a later version of this page").waitFor();
+    await page.getByText("Nothing was changed: a newer version of this page").waitFor();
     expect(await keptWork(writer)).toEqual({ from: "later" });
     expect(errors).toEqual([]);
   });
@@ -183,8 +183,8 @@ describe("the practice workbook", () => {
       Object.defineProperty(navigator, "locks", { get: () => undefined });
     });
     const { page, errors } = await open(context);
-    await page.getByText("This browser does not keep your work").waitFor();
-    await page.getByText("This browser does not keep what you type").waitFor();
+    await page.getByText("This browser can't save your work").waitFor();
+    await page.getByText("This browser can't save what you type").waitFor();
     await page.getByLabel("Bed name").fill("Front walk");
     await picture(page, "storage-none");
     await page.getByRole("button", { name: "Job documents" }).click();
@@ -234,7 +234,7 @@ describe("the pane", () => {
       localStorage.setItem("Bedrow.papers", text);
     }, later);
     const { page, errors } = await open(context);
-    const words = page.getByText("A later version of this add-in has kept here what was typed before.");
+    const words = page.getByText("A newer version of this add-in saved what was typed here before.");
     await words.waitFor();
     await page.getByLabel("Bed name").fill("Back border");
     await picture(page, "storage-later-form");
@@ -243,7 +243,7 @@ describe("the pane", () => {
       localStorage.getItem("Bedrow.papers"),
     ]);
     expect(kept).toEqual([later, later]);
-    expect(await page.getByRole("button", { name: "Throw the old away" }).count()).toBe(0);
+    expect(await page.getByRole("button", { name: "Discard the old" }).count()).toBe(0);
     expect(errors).toEqual([]);
   });
 

@@ -59,13 +59,13 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     expect(await findings(page)).toEqual([]);
     await picture(page, `templates-${scheme}-start`);
     await press(page, "Save the estimate");
-    await page.getByText("Its formulas read nothing outside of it").waitFor();
+    await page.getByText("Its formulas read nothing outside it").waitFor();
     await page.getByLabel("Name", { exact: true }).fill("Front bed, our markups");
     await page.getByLabel("Note for the person who opens it").fill("Pins at 62 percent");
     expect(await findings(page)).toEqual([]);
     await picture(page, `templates-${scheme}-save`);
     await press(page, "Save in this workbook");
-    await page.getByText("is kept in this workbook, and is saved with it").waitFor();
+    await page.getByText("in this workbook.").waitFor();
     expect(await findings(page)).toEqual([]);
 
     // It is there after a reload, too.
@@ -74,7 +74,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await ready(page);
     await press(page, "Templates");
     await select(page, "Estimate", "M4");
-    await press(page, "Look at Front bed, our markups");
+    await press(page, "Preview Front bed, our markups");
     await page.getByRole("heading", { name: "Front bed, our markups" }).waitFor();
     await page.getByText(/: 62%$/).waitFor();
     expect(await findings(page)).toEqual([]);
@@ -95,7 +95,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await press(page, "Keep");
     await press(page, "Rename Front bed, our markups");
     await page.getByLabel("New name for Front bed, our markups").fill("Front bed 62");
-    await press(page, "Rename");
+    await press(page, "Save name");
     await page.getByText("to “Front bed 62”.").waitFor();
     await press(page, "Delete Front bed 62");
     await press(page, "Delete");
@@ -160,12 +160,12 @@ test("cells that read outside are asked about, go to a file, and come back from 
       text.replace(`"=BED.EDGE_LENGTH`, `"=WEBSERVICE(A1)+BED.EDGE_LENGTH`),
       /calls WEBSERVICE, which reaches out to the web/,
     ],
-    [text.replace(`"version": 1`, `"version": 3`), /A later version of this add-in wrote it/],
+    [text.replace(`"version": 1`, `"version": 3`), /A newer version of this add-in wrote it/],
     [text.slice(0, 200), /The file is damaged/],
   ] as const) {
     const before = await values(page, "Estimate", "A1:Z60");
     await chooser.setInputFiles(file(content));
-    await page.getByText(/rows\.json was not opened, and nothing was changed/).waitFor();
+    await page.getByText(/rows\.json wasn't opened, and nothing was changed/).waitFor();
     await page.getByText(words).waitFor();
     expect(await values(page, "Estimate", "A1:Z60")).toEqual(before);
   }
@@ -191,10 +191,10 @@ test("the office's templates come from its folder, a bad one is named, and a mis
   await page.route("**/templates/gone.json", (route) => route.fulfill({ status: 404 }));
   await press(page, "Templates");
   await page.getByText("bad.json can't be opened. D7 calls INDIRECT, which hides what it reads.").waitFor();
-  await page.getByText("gone.json can't be opened. The list names it, but there is no such file").waitFor();
+  await page.getByText("gone.json can't be opened. The list names it, but the folder has no such file").waitFor();
   expect(await findings(page)).toEqual([]);
   await picture(page, "templates-office");
-  await press(page, "Look at Crew day sheet");
+  await press(page, "Preview Crew day sheet");
   await press(page, "On a new sheet");
   await page.getByText("Added “Crew day sheet” to Crew day sheet!A1:F12.").waitFor();
   // 18.5 × 5 + 12 × 3.5 sq ft.

@@ -81,8 +81,8 @@ test("hostile words show as words on every screen, and stand as words in every c
   await page.getByLabel("Name", { exact: true }).fill(NAME);
   await page.getByLabel("Note for the person who opens it").fill(FORMULA);
   await press(page, "Save in this workbook");
-  await page.getByText("is kept in this workbook, and is saved with it").waitFor();
-  await press(page, `Look at ${NAME}`);
+  await page.getByText("in this workbook.").waitFor();
+  await press(page, `Preview ${NAME}`);
   await page.getByRole("heading", { name: NAME }).waitFor();
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });
   await picture(page, "text-only-template");

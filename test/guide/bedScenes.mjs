@@ -36,7 +36,7 @@ export async function firstEstimate(open, camera) {
     sharp.getByText("1 where the other long side", { exact: false }).last(),
   );
   await sharp.locator(".drawing svg").nth(1).waitFor();
-  await camera.between(sharp, "first-price", heading(sharp, "As it will be"), sharp.locator("dl.amounts"));
+  await camera.between(sharp, "first-price", heading(sharp, "Estimate preview"), sharp.locator("dl.amounts"));
   await camera.between(
     sharp,
     "first-drawing",
@@ -101,7 +101,7 @@ export async function looksWrong(open, camera) {
   await press(page, "Check");
   const card = page.locator("article.finding").first();
   await card.waitFor();
-  await card.getByText("A safe fix").click();
+  await card.getByText("Suggested fix").click();
   await card.screenshot({ path: camera.file("wrong-finding") });
   await select(page, "Jobs", "L5");
   await show(page, "Explain a cell");

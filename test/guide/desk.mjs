@@ -107,6 +107,6 @@ export async function insertBed(page) {
 /** Gives the workbook its sheet of rates. */
 export async function insertRates(page) {
   await show(page, "Rates");
-  await press(page, "Insert the sheet Rates");
+  await press(page, "Add the Rates sheet");
   await page.getByRole("status").filter({ hasText: "Added the Rates sheet" }).waitFor();
 }

@@ -15,10 +15,10 @@ async function threeBeds(page) {
     await fillBed(page, bed);
     await insertBed(page);
   }
-  await show(page, "Job papers", "Papers of a job");
+  await show(page, "Job documents", "Job documents");
   await page.getByRole("checkbox", { name: /^Front strip Bed/ }).waitFor();
   await page.getByLabel("Job", { exact: true }).fill("Alder Court 4");
-  await page.getByLabel("Place").fill("4 Alder Court, an invented place");
+  await page.getByLabel("Job site").fill("4 Alder Court, an invented place");
   await page.getByLabel("Start date", { exact: true }).fill("2031-03-06");
   await page.getByText("Monday, March 3, 2031").waitFor();
 }
@@ -38,9 +38,9 @@ export async function papers(open, camera) {
     page.getByText(/^Ordering together/),
   );
   await camera.between(page, "papers-notice", heading(page, "Start and dig notice"), page.getByText(/^Give notice by/));
-  await page.getByText("Type what was really used").click();
-  await page.getByLabel("Set edging, really").fill("7");
-  await press(page, "Add to the past jobs");
+  await page.getByText("Type what was actually used").click();
+  await page.getByLabel("Set edging, actual").fill("7");
+  await press(page, "Add to past jobs");
   await page.getByText(/lines? (was|were) added/).waitFor();
   await page.evaluate(
     (took) =>
@@ -59,7 +59,7 @@ export async function papers(open, camera) {
       }),
     TOOK,
   );
-  await press(page, "Read again");
+  await press(page, "Refresh");
   await page.waitForTimeout(800);
   const change = page.getByRole("button", { name: /^Change “Set edging”/ });
   await change.waitFor();
@@ -97,19 +97,19 @@ export async function templates(open, camera) {
   await insertBed(page);
   await show(page, "Templates");
   await page.getByText("Front bed with sleeves").waitFor();
-  await press(page, "Save the estimate block");
+  await press(page, "Save the estimate");
   await page.getByLabel("Name", { exact: true }).fill("Front bed, our markups");
-  await page.getByLabel("Note for whoever opens it").fill("Pins at a higher markup");
+  await page.getByLabel("Note for the person who opens it").fill("Pins at a higher markup");
   await camera.between(
     page,
     "templates-save",
     heading(page, "Save as template"),
-    page.getByRole("button", { name: "Keep in this workbook" }),
+    page.getByRole("button", { name: "Save in this workbook" }),
   );
-  await press(page, "Keep in this workbook");
-  await page.getByText("is kept in this workbook").waitFor();
+  await press(page, "Save in this workbook");
+  await page.getByText("in this workbook.").waitFor();
   await camera.between(page, "templates-list", heading(page, "Templates"), page.getByText("Front bed with sleeves"));
-  await press(page, "Look at Front bed, our markups");
+  await press(page, "Preview Front bed, our markups");
   const held = heading(page, "Front bed, our markups");
   await held.waitFor();
   await camera.between(page, "templates-look", held, page.getByLabel("The first cells of the template"));
@@ -118,9 +118,9 @@ export async function templates(open, camera) {
 
 export async function withoutTheAddIn(open, camera) {
   const page = await open(SHARP);
-  await show(page, "Copy for others", "A copy for others");
-  await press(page, "Look before copying");
-  await page.getByText(/^Taped text that becomes a number/).waitFor();
+  await show(page, "Copy for others", "Copy for others");
+  await press(page, "Preview copy");
+  await page.getByText(/^Taped lengths that become numbers/).waitFor();
   await camera.between(
     page,
     "copy-look",
@@ -130,8 +130,8 @@ export async function withoutTheAddIn(open, camera) {
   await page.context().close();
 
   const list = await open(WIDE);
-  await show(list, "Copy for others", "A copy for others");
-  await press(list, "Look before copying");
+  await show(list, "Copy for others", "Copy for others");
+  await press(list, "Preview copy");
   await press(list, "Make the copy");
   await list.getByText(/^Copied to/).waitFor();
   await select(list, "Jobs plain", "J5");

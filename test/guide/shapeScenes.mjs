@@ -37,7 +37,7 @@ export async function otherShapes(open, camera) {
 
   const page = await open(TALL);
   await startBed(page, corner);
-  for (let more = corner.points.length - 4; more > 0; more -= 1) await press(page, "One more point");
+  for (let more = corner.points.length - 4; more > 0; more -= 1) await press(page, "Add a corner");
   for (const [index, [x, y, border]] of corner.points.entries()) {
     await field(page, `Point ${index + 1}, x`, x);
     await field(page, `Point ${index + 1}, y`, y);
@@ -54,8 +54,8 @@ export async function otherShapes(open, camera) {
   for (const [index, [along, out, across, deep]] of placed.cutOuts.entries()) {
     await press(page, "Add a cut-out");
     const part = (label) => `Cut-out ${index + 1}, ${label}`;
-    await field(page, part("along, to its middle"), along);
-    await field(page, part("out, to its middle"), out);
+    await field(page, part("along, to center"), along);
+    await field(page, part("out, to center"), out);
     await field(page, part("across"), across);
     await field(page, part("deep"), deep);
   }

@@ -45,7 +45,7 @@ export function CopyScreen() {
         onChoose={(what) => choose({ what: what as What })}
       />
       <Select
-        label="Where it goes"
+        label="Copy to"
         value={wish.where}
         options={wheres}
         onChoose={(where) => choose({ where: where as Where })}

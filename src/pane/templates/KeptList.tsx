@@ -66,7 +66,7 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
         </span>
         {template && (
           <Button label={`Preview ${name}`} off={working} onPress={() => onOpen(template)}>
-            Look
+            Preview
           </Button>
         )}
       </p>
@@ -79,7 +79,7 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
               off={working}
               onPress={() => reporter.say(`Saved as ${saveTemplateFile(template)}.`)}
             >
-              Save to a file
+              Save
             </Button>
             <Button label={`Rename ${name}`} off={working} onPress={() => setAsking("rename")}>
               Rename
@@ -111,7 +111,7 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
           <TextField label={`New name for ${name}`} value={wanted} onType={setWanted} takesOver />
           <p class="row">
             <Button off={working} onPress={() => void rename()}>
-              Rename
+              Save name
             </Button>
             <Button off={working} onPress={done}>
               Cancel

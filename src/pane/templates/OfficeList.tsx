@@ -33,7 +33,7 @@ export function OfficeList({ working, onOpen }: OfficeListProps) {
                 <span class="below"> {sizeWords(template)}</span>
               </span>
               <Button label={`Preview ${template.name}`} off={working} onPress={() => onOpen(template)}>
-                Look
+                Preview
               </Button>
             </p>
           ) : (

@@ -84,7 +84,7 @@ export const copyVisits = visitsOf("Copy for others", [
     "in the way",
     async (page) => {
       await page.getByLabel("What to copy").selectOption("cells");
-      await page.getByLabel("Where it goes").selectOption("cell");
+      await page.getByLabel("Copy to").selectOption("cell");
       await selectCells(page, "Jobs", "A4:N6");
       await press(page, "Preview copy");
       await page.getByText("starting at the cell you select").waitFor();
@@ -98,7 +98,7 @@ export const copyVisits = visitsOf("Copy for others", [
     "as a workbook, looked at",
     async (page) => {
       await page.getByLabel("What to copy").selectOption("block");
-      await page.getByLabel("Where it goes").selectOption("workbook");
+      await page.getByLabel("Copy to").selectOption("workbook");
       await selectCells(page, "Estimate", "A4");
       await press(page, "Preview copy");
       await page.getByText("as a separate workbook.").waitFor();
@@ -112,7 +112,7 @@ export const helpVisits = visitsOf("Help", [
     "all pages",
     async (page) =>
       void (await page
-        .getByText(/^\d+ pages, each/)
+        .getByText(/^\d+ pages\. Each/)
         .first()
         .waitFor()),
   ],
@@ -121,7 +121,7 @@ export const helpVisits = visitsOf("Help", [
     async (page) => {
       await page.getByLabel("Search").fill("stone weight");
       await page
-        .getByText(/^\d pages?, each/)
+        .getByText(/^\d answers?\./)
         .first()
         .waitFor();
     },
@@ -130,7 +130,7 @@ export const helpVisits = visitsOf("Help", [
     "nothing found",
     async (page) => {
       await page.getByLabel("Search").fill("giraffe");
-      await page.getByText("No page has all of these words").first().waitFor();
+      await page.getByText("Nothing has all of those words.").first().waitFor();
     },
   ],
 ]);

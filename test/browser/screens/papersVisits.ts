@@ -84,7 +84,7 @@ export const papersVisits = visitsOf("Job documents", [
     "a rate changed by past jobs",
     async (page) => {
       await press(page, /Change “Set edging”/);
-      await page.getByText("has changed with it").waitFor();
+      await page.getByText("changed with it").waitFor();
     },
     {
       leave: async (page) => {

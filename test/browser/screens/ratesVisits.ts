@@ -63,7 +63,7 @@ export const ratesVisits = [
       "older estimates let follow",
       async (page) => {
         await press(page, /^Let (it|these \d+) follow$/);
-        await page.getByText(/cells follow the rates now/).waitFor();
+        await page.getByText(/cells now follow your rates/).waitFor();
       },
     ],
     [

@@ -35,7 +35,7 @@ export const templatesVisits = visitsOf("Templates", [
     async (page) => {
       await page.getByLabel("Name", { exact: true }).fill(LONG_NAME);
       await press(page, "Save in this workbook");
-      await page.getByText(/Choose what becomes of .* first/).waitFor();
+      await page.getByText(/Choose what to do with .* first/).waitFor();
     },
   ],
   [
@@ -44,7 +44,7 @@ export const templatesVisits = visitsOf("Templates", [
       await page.getByLabel("Jobs!$C$5", { exact: true }).selectOption("ask");
       await page.getByLabel("Jobs!$C$6", { exact: true }).selectOption("value");
       await press(page, "Save in this workbook");
-      await page.getByText("is kept in this workbook, and is saved with it").waitFor();
+      await page.getByText("in this workbook.").waitFor();
     },
   ],
   [
@@ -73,7 +73,7 @@ export const templatesVisits = visitsOf("Templates", [
       await press(page, `Save ${LONG_NAME} to a file`);
       const { readFileSync } = await import("node:fs");
       saved = readFileSync((await (await downloading).path())!, "utf8");
-      await press(page, `Look at ${LONG_NAME}`);
+      await press(page, `Preview ${LONG_NAME}`);
       await page.getByRole("heading", { name: LONG_NAME }).waitFor();
       await openGroups(page);
     },
@@ -91,7 +91,7 @@ export const templatesVisits = visitsOf("Templates", [
   [
     "put on a new sheet",
     async (page) => {
-      await press(page, "Look at Crew day sheet");
+      await press(page, "Preview Crew day sheet");
       await press(page, "On a new sheet");
       await page.getByText(/Added “Crew day sheet” to/).waitFor();
     },

@@ -28,11 +28,11 @@ export function OfficeUse({ office, working }: OfficeProps) {
           {changed.length > 0 && ` Changed since: ${someOf(changed, MOST_NAMED)}.`}
         </p>
       )}
-      {offer.why !== undefined && <p class="notice trouble">Your company's settings can't be loaded. {offer.why}</p>}
+      {offer.why !== undefined && <p class="notice trouble">Your office's settings can't be loaded. {offer.why}</p>}
       {isOffered && offer.file && (
         <p class="row notice">
           <span class="grow">
-            Your company's settings: {versionWords(offer.file)}. This workbook uses {usedWords(record, offer.file)}.
+            Your office's settings: {versionWords(offer.file)}. This workbook uses {usedWords(record, offer.file)}.
           </span>
           <Button label="Preview your office's settings" off={working} onPress={() => void office.previewOffer()}>
             Preview
