@@ -31,7 +31,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
     expect(await findings(page)).toEqual([]);
     await look(page);
     await page.getByText("on a new sheet, Jobs plain").waitFor();
-    await page.getByText("Taped lengths that become numbers (18)").click();
+    await page.getByText("Taped lengths that become numbers (20)").click();
     await page.getByText(`C5: 18' 6" becomes 18.5 ft`).waitFor();
     expect(await findings(page)).toEqual([]);
     await picture(page, `copy-${scheme}-preview`);

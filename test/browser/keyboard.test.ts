@@ -76,9 +76,9 @@ describe("by keyboard alone, with its place kept throughout,", () => {
   test("the sheet of rates is made", async () => {
     await keys.open("Rates", "Rates");
     await keys.press(/^Add the Rates sheet$/);
-    await said(/^Rates are on Rates at/);
+    await said(/^Added the Rates sheet: Rates!/);
     // The button has gone with its work; what was said has the keyboard.
-    await keys.arrives(/^Rates are on Rates at/);
+    await keys.arrives(/^Added the Rates sheet: Rates!/);
   });
 
   test("job rows are filled and taken back", async () => {

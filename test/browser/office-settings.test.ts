@@ -73,7 +73,7 @@ test("settings are saved from the workbook that has them, with their version", a
   const samplePrice = await price(page);
   await screen(page, "Rates");
   await press(page, "Add the Rates sheet");
-  await page.getByText(/Rates are on Rates at A1/).waitFor();
+  await page.getByText(/Added the Rates sheet: Rates!A1/).waitFor();
   await writeNamed(page, "Rate_fabric_roll", 195);
   await writeNamed(page, "Rate_crew_hour", 61);
   await expect.poll(() => price(page)).toBeGreaterThan(samplePrice);

@@ -69,7 +69,7 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
     await picture(page, "rates-before");
     await page.getByRole("button", { name: "Add the Rates sheet" }).click();
-    await page.getByText(/Rates are on Rates at A1/).waitFor();
+    await page.getByText(/Added the Rates sheet: Rates!A1/).waitFor();
     expect(await value(await cellOf("Rate_fabric_roll"))).toBe(64);
     await page.getByRole("heading", { name: "Still samples" }).waitFor();
     expect(await page.getByRole("button", { name: "Add the Rates sheet" }).count()).toBe(0);

@@ -98,7 +98,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await press(page, "Save name");
     await page.getByText("to “Front bed 62”.").waitFor();
     await press(page, "Delete Front bed 62");
-    await press(page, "Delete");
+    await press(page, "Delete template");
     await page.getByText("No templates yet.").waitFor();
     expect(outside).toEqual([]);
     expect(errors).toEqual([]);

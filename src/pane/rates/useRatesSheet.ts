@@ -25,7 +25,7 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
     // They stand, whether or not they can be read at once.
     await refreshRates().catch(() => false);
     const { sheetName, address } = inserted;
-    return `Rates are on ${sheetName} at ${address}. Type your own over the examples.`;
+    return `Added the Rates sheet: ${sheetName}!${address}. Type your own prices over the samples.`;
   };
 
   return {

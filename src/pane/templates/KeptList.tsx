@@ -93,7 +93,7 @@ function KeptOne({ one, kept, reporter, working, onOpen }: KeptListProps & { rea
       {asking === "delete" && (
         <Question
           text={`Delete the template “${name}” from this workbook? Sheets made with it stay. This can't be undone unless you saved it to a file.`}
-          yes="Delete"
+          yes="Delete template"
           no="Keep"
           working={working}
           onYes={() => void remove()}

@@ -35,7 +35,7 @@ export const checkVisits = visitsOf("Check the sheets", [
   [
     "a fix written",
     async (page) => {
-      await page.getByRole("button", { name: "Fix" }).first().click();
+      await page.getByRole("button", { name: "Fix", exact: true }).first().click();
       await page.getByText(/Fixed: /).waitFor();
     },
   ],
@@ -129,8 +129,8 @@ export const helpVisits = visitsOf("Help", [
   [
     "nothing found",
     async (page) => {
-      await page.getByLabel("Search").fill("giraffe");
-      await page.getByText("Nothing has all of those words.").first().waitFor();
+      await page.getByLabel("Search").fill("retaining wall financing");
+      await page.getByText("Here are the closest").first().waitFor();
     },
   ],
 ]);

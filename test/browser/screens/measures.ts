@@ -47,7 +47,9 @@ export function misfits(page: Page, at: string): Promise<string[]> {
           found.push(`cut: ${named(element)}`);
       }
       const pressed = all.filter((element) =>
-        element.matches("button, input, select, textarea, summary, a[href]:not(p a, li a, dd a, td a)"),
+        element.matches(
+          "button, input:not([aria-hidden=true]), select, textarea, summary, a[href]:not(p a, li a, dd a, td a)",
+        ),
       );
       const boxOf = (element: HTMLElement) =>
         (element.matches("label input")

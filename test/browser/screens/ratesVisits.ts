@@ -40,7 +40,7 @@ export const ratesVisits = [
       async (page) => {
         await press(page, "Add the Rates sheet");
         await page.getByRole("heading", { name: "Still samples" }).waitFor();
-        await page.getByText(/Rates are on Rates at/).waitFor();
+        await page.getByText(/Added the Rates sheet: Rates!/).waitFor();
       },
     ],
     [

@@ -100,7 +100,7 @@ export const templatesVisits = visitsOf("Templates", [
     "a file refused",
     async (page) => {
       await chooseFile(page, saved.slice(0, 200));
-      await page.getByText(/rows\.json was not opened/).waitFor();
+      await page.getByText(/rows\.json wasn't opened/).waitFor();
     },
   ],
 ]);
