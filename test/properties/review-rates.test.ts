@@ -70,7 +70,7 @@ function formatsOf({ formats }: Plan): Record<string, string> {
 test("examples are asked about once, on the sheet of rates", () => {
   const findings = check(false);
   expect(findings.map(({ rule, where }) => `${rule} ${where.split("!")[0]}`)).toEqual(["example-rate Rates"]);
-  expect(findings[0]!.seen).toMatch(/B7 \(.*\) is marked “sample”, and is in use/);
+  expect(findings[0]!.seen).toMatch(/B7 \(.*\) is marked “sample” and is in use/);
 });
 
 test("an office that has typed its own is not asked, also where an estimate keeps prices of its own", () => {
@@ -87,5 +87,5 @@ test("in a workbook without rates the lines themselves are asked about", () => {
   const sheets = [{ name: "Bed", rows: plan.formulas, formats: formatsOf(plan) }];
   const { findings } = reviewAtOnce(factsOf({ sheets }), knowledge, { call: callFunction });
   expect([...new Set(findings.map(({ rule }) => rule))]).toEqual(["example-rate"]);
-  expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “sample price”, and is in use/);
+  expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “sample price” and is in use/);
 });

@@ -30,6 +30,8 @@ const byWay =
 const typedCorners = { widths: "{corners}", points: "{corners}", area: "{corners}" } as const;
 const [LONG, SHORT] = ["MAX({length.decimal},{width.decimal})", "MIN({length.decimal},{width.decimal})"];
 const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
+/** Strips lie along the long side, unless that takes more rolls. */
+const LIES_ALONG = `BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL})`;
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
 /** What the measurements come to. */
@@ -54,8 +56,7 @@ const shapeAmounts = {
     label: "Along the strips",
     unit: "ft",
     is: byWay({
-      // Along the long side, unless that takes more rolls: as a bed is laid out in plan.
-      rectangle: `IF(BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL}),${LONG},${SHORT})`,
+      rectangle: `IF(${LIES_ALONG},${LONG},${SHORT})`,
       round: "{diameter.decimal}",
       widths: "{spacing.decimal}*(ROWS({widths})-1)",
       points: `MAX(${extent("x")},${extent("y")})`,
@@ -66,7 +67,7 @@ const shapeAmounts = {
     label: "Across the strips",
     unit: "ft",
     is: byWay({
-      rectangle: `IF({fabricLength}=${LONG},${SHORT},${LONG})`,
+      rectangle: `IF(${LIES_ALONG},${SHORT},${LONG})`,
       round: "{diameter.decimal}",
       widths: "MAX({widths.decimal})",
       points: `MIN(${extent("x")},${extent("y")})`,
