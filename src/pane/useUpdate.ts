@@ -3,9 +3,9 @@ import type { BedForm } from "../quantities/bed/form";
 import { WorkbookFailure } from "../workbook/failure";
 import { type KnownRates, refreshRates } from "./rates/store";
 import type { OpenedBed, UpdatePreview, WrittenUpdate } from "./updateEstimate";
-import type { KeptChange } from "./updateWords";
 import type { useForm } from "./useForm";
 import type { Reporter } from "./useStatus";
+import { useUpdatePreview } from "./useUpdatePreview";
 
 const fetchUpdate = () => import(/* webpackChunkName: "update" */ "./updateEstimate");
 const fetchPanel = () => import(/* webpackChunkName: "update" */ "./UpdatePreview");
@@ -19,10 +19,9 @@ export function useUpdate(
   lookAgain: () => Promise<unknown>,
 ) {
   const [opened, setOpened] = useState<OpenedBed>();
-  const [preview, setPreview] = useState<UpdatePreview>();
+  const { preview, replaced, show: showPreview, tick, cancel } = useUpdatePreview<UpdatePreview>();
   /** What shows the preview; it comes with the first one. */
   const [Panel, setPanel] = useState<typeof import("./UpdatePreview")["UpdatePreviewPanel"]>();
-  const [replaced, setReplaced] = useState<readonly KeptChange[]>([]);
   const [written, setWritten] = useState<WrittenUpdate>();
   /** What was in the form before a bed was opened. */
   const [formBefore, setFormBefore] = useState<BedForm>();
@@ -33,9 +32,7 @@ export function useUpdate(
   const show = (next: OpenedBed) => {
     setOpened(next);
     setIsRefused(false);
-    setIsRefused(false);
-    setPreview(undefined);
-    setReplaced([]);
+    cancel();
     bed.load(next.form);
   };
 
@@ -64,11 +61,11 @@ export function useUpdate(
       bed.load(formBefore);
       setFormBefore(undefined);
       setOpened(undefined);
-      setPreview(undefined);
+      cancel();
     },
     close: () => {
       setOpened(undefined);
-      setPreview(undefined);
+      cancel();
       setWritten(undefined);
     },
     look: () =>
@@ -79,21 +76,18 @@ export function useUpdate(
         setPanel(() => UpdatePreviewPanel);
         const next = await previewUpdate(opened, bed.typedForm, known);
         setIsRefused(next.refused !== undefined);
-        setIsRefused(next.refused !== undefined);
         if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
         if (next.lines.length === 0 && next.kept.length === 0) return "The estimate in the sheet is the same already.";
-        setReplaced([]);
-        setPreview(next);
+        showPreview(next);
         return undefined;
       }),
-    tick: (one: KeptChange, on: boolean) =>
-      setReplaced((now) => (on ? [...now, one] : now.filter((other) => other !== one))),
-    cancel: () => setPreview(undefined),
+    tick,
+    cancel,
     write: () =>
       attempt("Updating the estimate…", async () => {
         if (!opened || !preview) return undefined;
         const { openBed, writeUpdate } = await fetchUpdate();
-        setPreview(undefined);
+        cancel();
         const done = await writeUpdate(preview, replaced);
         setWritten(done);
         const { sheetId, block } = preview.there;

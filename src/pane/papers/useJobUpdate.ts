@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { WrittenBlock } from "../../workbook/change/updateBlock";
-import type { KeptChange } from "../updateWords";
 import type { Reporter } from "../useStatus";
+import { useUpdatePreview } from "../useUpdatePreview";
 import type { FoundBed, FoundJob } from "./readJob";
 import { type JobUpdatePreview, previewJobUpdate, writeJobUpdate } from "./updateJob";
 
@@ -22,8 +22,7 @@ export function useJobUpdate(
   again: () => Promise<JobToUpdate>,
   reread: () => Promise<unknown>,
 ) {
-  const [preview, setPreview] = useState<JobUpdatePreview>();
-  const [replaced, setReplaced] = useState<readonly KeptChange[]>([]);
+  const { preview, replaced, show, tick, cancel } = useUpdatePreview<JobUpdatePreview>();
   const [written, setWritten] = useState<WrittenBlock & { readonly where: string }>();
   return {
     preview,
@@ -35,17 +34,15 @@ export function useJobUpdate(
         const { job, beds, found } = await again();
         const next = await previewJobUpdate(job, beds, found);
         if (next.lines.length === 0 && next.kept.length === 0) return "The job estimate is up to date.";
-        setReplaced([]);
-        setPreview(next);
+        show(next);
         return undefined;
       }),
-    tick: (one: KeptChange, on: boolean) =>
-      setReplaced((now) => (on ? [...now, one] : now.filter((other) => other !== one))),
-    cancel: () => setPreview(undefined),
+    tick,
+    cancel,
     write: () =>
       attempt("Updating the job estimate…", async () => {
         if (!preview) return undefined;
-        setPreview(undefined);
+        cancel();
         const done = await writeJobUpdate(preview, replaced);
         setWritten({ ...done, where: preview.where });
         await reread();
