@@ -3,6 +3,17 @@ export function escaped(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }
 
+/** Text of a page as it reads: the reverse of {@link escaped}, each run of blanks as one space. */
+export const unescaped = (markup: string): string =>
+  markup
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
+    .replaceAll("&amp;", "&")
+    .replace(/\s+/g, " ")
+    .trim();
+
 export const code = (text: string) => `<code>${escaped(text)}</code>`;
 
 export const link = (address: string, text: string) => `<a href="${escaped(address)}">${escaped(text)}</a>`;

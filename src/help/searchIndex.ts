@@ -1,3 +1,4 @@
+import { unescaped } from "./html";
 import type { Page } from "./page";
 
 /** A part of a help page, as the pane searches it: a heading with the text below it. */
@@ -44,14 +45,9 @@ export function searchIndex(pages: readonly Page[]): HelpPart[] {
 
 /** Markup as text: a row of a table is a sentence, its cells apart. */
 function plainText(markup: string): string {
-  return markup
-    .replace(/<\/tr>/g, ". ")
-    .replace(/<[^>]*>/g, (tag) => (/^<\/?(?:a|b|code|data|em|kbd|output|strong|var)\b/.test(tag) ? "" : " "))
-    .replaceAll("&lt;", "<")
-    .replaceAll("&gt;", ">")
-    .replaceAll("&quot;", '"')
-    .replaceAll("&#39;", "'")
-    .replaceAll("&amp;", "&")
-    .replace(/\s+/g, " ")
-    .trim();
+  return unescaped(
+    markup
+      .replace(/<\/tr>/g, ". ")
+      .replace(/<[^>]*>/g, (tag) => (/^<\/?(?:a|b|code|data|em|kbd|output|strong|var)\b/.test(tag) ? "" : " ")),
+  );
 }

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { unescaped } from "../../src/help/html";
 import type { BedForm } from "../../src/quantities/bed/form";
 
 const FOLDER = resolve(import.meta.dirname, "../../src/help/guide");
@@ -32,16 +33,7 @@ export const typedFor = ({ typed, widths = [], points = [], cutOuts = [] }: Guid
 ];
 
 /** Markup as the text that is read. */
-export const textOf = (html: string): string =>
-  html
-    .replace(/<[^>]*>/g, "")
-    .replaceAll("&lt;", "<")
-    .replaceAll("&gt;", ">")
-    .replaceAll("&quot;", '"')
-    .replaceAll("&#39;", "'")
-    .replaceAll("&amp;", "&")
-    .replace(/\s+/g, " ")
-    .trim();
+export const textOf = (html: string): string => unescaped(html.replace(/<[^>]*>/g, ""));
 
 /** What stands in every element of a kind, as text. */
 export function textsIn(html: string, element: string): string[] {
