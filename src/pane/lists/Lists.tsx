@@ -1,4 +1,5 @@
 import type { PointText } from "../../quantities/bed/form";
+import { FEWEST_POINTS, FEWEST_WIDTHS } from "../../quantities/bed/read";
 import { listOf, pairsOf } from "../../quantities/typedList";
 import { Button } from "../Button";
 import { readsAs, TextField } from "../Field";
@@ -108,9 +109,6 @@ function Points({ form, problemAt, onChange }: ListProps) {
     </fieldset>
   );
 }
-
-const FEWEST_WIDTHS = 2;
-const FEWEST_POINTS = 3;
 
 const atLeast = <Item,>(fewest: number, items: readonly Item[], blank: Item): Item[] => [
   ...items,

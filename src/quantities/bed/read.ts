@@ -58,8 +58,8 @@ export type Reading =
   | { readonly bed: Bed; readonly problems: readonly [] }
   | { readonly bed?: undefined; readonly problems: readonly FormProblem[] };
 
-const FEWEST_WIDTHS = 2;
-const FEWEST_POINTS = 3;
+export const FEWEST_WIDTHS = 2;
+export const FEWEST_POINTS = 3;
 /**
  * Reads a form. Every field is read, so that all problems show at once.
  *
