@@ -149,15 +149,14 @@ function compareStones(named: NamedRates, rates: Rates, stones: readonly OfficeS
   const nothing = { found: [] as Found[], stays: [] as string[] };
   const list = stoneListOf(named, rates);
   if (!list) return { ...nothing, problem: stones.length > 0 ? LIST_DAMAGED : undefined };
-  const { rows, kinds, prices, weights, whose } = list;
+  const { rows, kinds, prices, weights, whose, blank } = list;
   const nameOf = (row: number) => plain(rows[row]?.shows.kind);
   const rowOf = (name: string) => rows.findIndex((_, row) => nameOf(row) === plain(name));
   const isSampleRow = (row: number) => isSampleMark(rows[row]?.shows.whose);
   const listed = new Set(stones.map(({ name }) => plain(name)));
   const others = rows.flatMap((_, row) => (nameOf(row) !== "" && !listed.has(nameOf(row)) ? [row] : []));
   const goes = others.filter(isSampleRow);
-  const isBlank = (row: number) => [rows[row]?.kind, rows[row]?.price, rows[row]?.weight].every((cell) => cell === "");
-  const free = [...rows.flatMap((_, row) => (isBlank(row) ? [row] : [])), ...goes];
+  const free = [...blank, ...goes];
   const added = stones.filter(({ name }) => rowOf(name) < 0);
   const stays = others.filter((row) => !isSampleRow(row)).map((row) => String(rows[row]?.shows.kind));
   if (added.length > free.length) return { ...nothing, problem: noRoom(added.length, free.length) };

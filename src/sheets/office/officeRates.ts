@@ -68,7 +68,10 @@ export function stoneListOf(named: NamedRates, { stonesProblem }: Rates) {
       shows: { kind: value(kinds), price: value(prices), weight: value(weights), whose: value(whose) },
     };
   });
-  return { kinds, prices, weights, whose, rows };
+  const blank = rows.flatMap(({ kind, price, weight }, row) =>
+    [kind, price, weight].every((content) => content === "") ? [row] : [],
+  );
+  return { kinds, prices, weights, whose, rows, blank };
 }
 
 /** The office's rates for a file, and what had to be left out. */

@@ -35,11 +35,7 @@ export function stoneNameChanges(
 ): CellChange[] | undefined {
   const list = stoneListOf(named, rates);
   if (!list) return undefined;
-  const isBlank = (index: number) => {
-    const { kind, price, weight } = list.rows[index] ?? {};
-    return [kind, price, weight].every((content) => content === "");
-  };
-  const blanks = list.rows.map((_, index) => index).filter(isBlank);
+  const blanks = [...list.blank];
   return answers.flatMap(({ name, is }) => {
     const own = list.rows.findIndex(({ shows: { kind } }) => String(kind).toLowerCase() === name.trim().toLowerCase());
     const index = own >= 0 ? own : blanks.shift();
