@@ -4,7 +4,7 @@ import type { BlockUpdate, CellUpdate } from "../../sheets/blockUpdate";
 import { MissingCell } from "../../sheets/job/bedCells";
 import { columnsOf } from "../../sheets/job/jobBlock";
 import type { OptionBlock } from "../../sheets/job/jobOptions";
-import { type JobAsMade, jobAsMade, jobUpdate } from "../../sheets/job/jobUpdate";
+import { isBlock, type JobAsMade, jobAsMade, jobUpdate } from "../../sheets/job/jobUpdate";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import type { SheetBed } from "../../sheets/job/sheetBed";
 import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
@@ -52,7 +52,7 @@ function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob,
   const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
   const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
   const [first, ...others] = found.jobs.filter(({ name }) => name === job.name);
-  const isFirst = first?.sheet === job.sheet && first.area.row === job.area.row;
+  const isFirst = first !== undefined && isBlock(first, job);
   const options = isFirst && compares ? others.map(({ sheet, area }) => ({ sheet, at: area })) : made.options;
   const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts, options };
   return { made, beds: wanted.beds, kinds, options, update: jobUpdate(made, wanted, kinds) };
@@ -166,8 +166,8 @@ const FORMULA_LABEL = /^=.*?(?=, (?:quantity|unit cost|cost|markup|price|kind|re
 /** The beds that stay, in the order of the estimate, then those that are new. */
 function inOrder({ beds: before }: JobAsMade, beds: readonly FoundBed[]) {
   const parts = beds.flatMap((found) => (found.onSheet ? [{ found, block: found.onSheet }] : []));
-  const placeOf = ({ sheet, area }: SheetBed) => {
-    const place = before.findIndex((one) => one?.sheet === sheet && one.area.row === area.row);
+  const placeOf = (bed: SheetBed) => {
+    const place = before.findIndex((one) => one && isBlock(one, bed));
     return place < 0 ? before.length : place;
   };
   return [...parts].sort((one, other) => placeOf(one.block) - placeOf(other.block));
@@ -210,7 +210,7 @@ async function whyNot(
 
 function linesOf({ made, beds, kinds, options, update: { changes, inserted, removed } }: PlannedUpdate): string[] {
   const isThere = (all: readonly (SheetBed | undefined)[], bed: SheetBed) =>
-    all.some((one) => one?.sheet === bed.sheet && one.area.row === bed.area.row);
+    all.some((one) => one && isBlock(one, bed));
   const nameOf = ({ name, sheet }: SheetBed) => name || `the bed on ${sheet}`;
   const has = (names: readonly string[], name: string) => names.some((one) => one.toLowerCase() === name.toLowerCase());
   const kindLines = (Object.keys(kinds) as KindOf[]).flatMap((of) => {

@@ -172,7 +172,8 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
 
 const isPerBed = ({ id = "option" }: DraftRow) => !id.startsWith("option");
 
-const isBlock = (one: SheetBed, other: SheetBed) =>
+/** Whether two are the same block of the workbook. */
+export const isBlock = (one: Pick<SheetBed, "sheet" | "area">, other: Pick<SheetBed, "sheet" | "area">): boolean =>
   one.sheet === other.sheet && one.area.row === other.area.row && one.area.column === other.area.column;
 
 const countsOf = ({ stone, edging, fabric }: KindNames) => ({
