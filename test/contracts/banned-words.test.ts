@@ -33,7 +33,19 @@ const BANNED: readonly (readonly [phrase: RegExp, say: string])[] = [
 ];
 
 /** The rooms whose words this holds: all they say can be read on a screen, a sheet, or a page of the help. */
-const ROOMS = ["quantities", "functions", "layout", "review", "headings", "help", "packaging"];
+const ROOMS = [
+  "quantities",
+  "functions",
+  "layout",
+  "review",
+  "headings",
+  "help",
+  "packaging",
+  "pane",
+  "sheets",
+  "workbook",
+  "practice",
+];
 
 /** What says a banned phrase because people or workbooks say it. */
 const EXCUSED: Readonly<Record<string, string>> = {
@@ -55,7 +67,12 @@ function textsOf(name: string, content: string): string[] {
   const found: string[] = [];
   const visit = (node: ts.Node) => {
     if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
-    if (ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node))
+    if (
+      ts.isStringLiteralLike(node) ||
+      ts.isTemplateHead(node) ||
+      ts.isTemplateMiddleOrTemplateTail(node) ||
+      ts.isJsxText(node)
+    )
       found.push(node.text.replace(/\s+/g, " "));
     ts.forEachChild(node, visit);
   };
@@ -83,6 +100,7 @@ describe("no text on a screen, a sheet, or a page of the help sounds translated"
 
 test("a banned phrase is found in a text, and comments are left alone", () => {
   expect(bannedIn(textsOf("a.ts", '/* Somebody reckons. */ const a = "Mend the cell.";'))).toHaveLength(1);
+  expect(bannedIn(textsOf("a.tsx", "const a = <b>Take it\n  back</b>;"))).toHaveLength(1);
   expect(bannedIn(textsOf("a.html", "<p>What stands\nbehind it</p>"))).toHaveLength(1);
 });
 
