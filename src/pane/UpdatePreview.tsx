@@ -27,7 +27,7 @@ export function UpdatePreviewPanel({ where, preview, replaced, onTick, onWrite, 
     <div role="dialog" aria-labelledby="update-preview" class="notice" onKeyDown={onEscape(onCancel, false)}>
       <p id="update-preview">
         {lines.length === 0
-          ? `Nothing of ${where} changes.`
+          ? `Nothing in ${where} changes.`
           : `${lines.length === 1 ? "1 change" : `${lines.length} changes`} in ${where}:`}
       </p>
       <ul>

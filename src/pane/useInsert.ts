@@ -7,8 +7,7 @@ import { WorkbookFailure } from "../workbook/failure";
 import { refreshRates } from "./rates/store";
 import { isNotFetched, NOT_FETCHED, useStatus } from "./useStatus";
 
-const RATES_CHANGED =
-  "Nothing was written: the rates have changed in the meantime. Look at the price again, then insert.";
+const RATES_CHANGED = "The rates changed meanwhile, so nothing was written. Check the price, then insert again.";
 
 /** Where a new estimate goes: a sheet of its own, or the selected cell. */
 export type WhereTo = "new sheet" | "cell";

@@ -74,6 +74,6 @@ export async function papersOf(
 
 export function titleOf(kinds: readonly PaperKind[], { job }: JobDetails): string {
   const what =
-    kinds.length > 1 ? "papers" : kinds[0] === "order" ? "order" : kinds[0] === "crew" ? "crew sheet" : "dig notice";
+    kinds.length > 1 ? "documents" : kinds[0] === "order" ? "order" : kinds[0] === "crew" ? "crew sheet" : "dig notice";
   return job.trim() ? `${what} for ${job.trim()}` : what;
 }
