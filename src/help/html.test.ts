@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { escaped, link, number, table } from "./html";
+import { escaped, link, number, table, unescaped } from "./html";
 
 test("nothing in a text is markup, in a page or in an attribute", () => {
   expect(escaped(`<b> & 18' 6"`)).toBe("&lt;b&gt; &amp; 18' 6&quot;");
@@ -10,4 +10,10 @@ test("nothing in a text is markup, in a page or in an attribute", () => {
 test("a number has six digits and its thousands apart", () => {
   expect(number(1234.56789)).toBe("1,234.57");
   expect(number(0.1 + 0.2)).toBe("0.3");
+});
+
+test("text that was escaped reads as it was, and so does an apostrophe that another tool escaped", () => {
+  const text = `18' 6" & "a < b > c"; &#39; stays`;
+  expect(unescaped(escaped(text))).toBe(text);
+  expect(unescaped("4&#39;  6&quot;\n")).toBe(`4' 6"`);
 });
