@@ -1,6 +1,6 @@
 import { type FieldKey, fields } from "../quantities/bed/fields";
 import type { FormPlace } from "../quantities/bed/read";
-import { amountWithUnit, moneyText } from "./numbers";
+import { amountWithUnit, dollarText } from "./numbers";
 import type { Preview } from "./preview";
 
 /** The answer in one line that stays in sight: price and stone to order, or what is wrong or still missing. */
@@ -8,7 +8,7 @@ export function Answer({ preview: { estimate, problems } }: { readonly preview: 
   if (estimate)
     return (
       <p class="answer">
-        <strong>{moneyText(estimate.price)}</strong> · {amountWithUnit(estimate.amounts.orderTons, "tons")} of stone to
+        <strong>{dollarText(estimate.price)}</strong> · {amountWithUnit(estimate.amounts.orderTons, "tons")} of stone to
         order
       </p>
     );

@@ -11,7 +11,7 @@ import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
 
 /** Beds whose area has ordinary arithmetic, one of each way of measuring. */
-const ORDINARY = ["rectangle, rounded", "ring", "widths, to a point", "points", "area from a plan"];
+const ORDINARY = ["rectangle, plain", "rectangle, rounded", "ring", "widths, to a point", "points", "area from a plan"];
 const beds = Object.fromEntries(Object.entries(bedsOfEachWay).filter(([way]) => ORDINARY.includes(way)));
 const areaAlone = bedsOfEachWay["area from a plan"]!;
 
@@ -71,7 +71,7 @@ test.each(Object.entries(beds))(
     expect(formulas).not.toMatch(/BED\./);
     expect(copy.converted.length).toBeGreaterThan(25);
     // What is laid out in plan stays a value, and is named.
-    expect(copy.leftAsValues.every(({ reason }) => /laid out in plan|puts text together/.test(reason))).toBe(true);
+    expect(copy.leftAsValues.every(({ reason }) => /lays the bed out in plan|joins text/.test(reason))).toBe(true);
     expect(copy.leftAsValues.length === 0).toBe(way === "area from a plan");
   },
   30_000,

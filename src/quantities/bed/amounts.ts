@@ -28,10 +28,14 @@ const byWay =
 
 /** Without a way of its own, a bed says how many square corners its border has. */
 const typedCorners = { widths: "{corners}", points: "{corners}", area: "{corners}" } as const;
-const [LONG, SHORT] = ["MAX({length.decimal},{width.decimal})", "MIN({length.decimal},{width.decimal})"];
+const [LENGTH, WIDTH] = ["{length.decimal}", "{width.decimal}"];
+const [LONG, SHORT] = [`MAX(${LENGTH},${WIDTH})`, `MIN(${LENGTH},${WIDTH})`];
 const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
-/** Strips lie along the long side, unless that takes more rolls. */
-const LIES_ALONG = `BED.FABRIC_ROLLS(${LONG},${SHORT},${ROLL})<=BED.FABRIC_ROLLS(${SHORT},${LONG},${ROLL})`;
+/**
+ * Strips lie along the long side, unless that takes more rolls. The half roll decides between equals. Each side stands
+ * as it is, without MAX and MIN: the ordinary form of the roll count names them so often that it would be too long.
+ */
+const LIES_ALONG = `BED.FABRIC_ROLLS(${LENGTH},${WIDTH},${ROLL})<BED.FABRIC_ROLLS(${WIDTH},${LENGTH},${ROLL})+IF(${LENGTH}<${WIDTH},0,0.5)`;
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
 /** What the measurements come to. */
@@ -56,7 +60,7 @@ const shapeAmounts = {
     label: "Along the strips",
     unit: "ft",
     is: byWay({
-      rectangle: `IF(${LIES_ALONG},${LONG},${SHORT})`,
+      rectangle: `IF(${LIES_ALONG},${LENGTH},${WIDTH})`,
       round: "{diameter.decimal}",
       widths: "{spacing.decimal}*(ROWS({widths})-1)",
       points: `MAX(${extent("x")},${extent("y")})`,
@@ -67,7 +71,7 @@ const shapeAmounts = {
     label: "Across the strips",
     unit: "ft",
     is: byWay({
-      rectangle: `IF(${LIES_ALONG},${SHORT},${LONG})`,
+      rectangle: `IF(${LIES_ALONG},${WIDTH},${LENGTH})`,
       round: "{diameter.decimal}",
       widths: "MAX({widths.decimal})",
       points: `MIN(${extent("x")},${extent("y")})`,
