@@ -17,6 +17,7 @@ import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
 import { nameFile, sayOpened } from "./screen/opened";
 import { partKeyboard } from "./screen/paneKeyboard";
 import { showReasons } from "./screen/reason";
+import { offerRowGroups } from "./screen/rowGroups";
 import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
 import { whenIdle } from "./screen/whenIdle";
@@ -76,6 +77,7 @@ export async function start(
   void whenIdle().then(fetchPane);
   showReasons(grid);
   partKeyboard();
+  offerRowGroups(grid);
   if (kept) nameFile(page.open.workbook.getName());
   offerFiles({
     grid: page,

@@ -85,6 +85,12 @@ export interface PageSetup {
   readonly footer?: string;
 }
 
+/** Rows of a plan that can be collapsed together. */
+export interface RowGroup {
+  readonly row: number;
+  readonly rows: number;
+}
+
 /** A picture that stands over cells of the plan. */
 export interface PlacedPicture {
   readonly area: Area;
@@ -121,4 +127,6 @@ export interface Plan {
   readonly pictures?: readonly PlacedPicture[];
   /** How it is printed where it has a sheet of its own; a sheet that was there keeps its own page setup. */
   readonly page?: PageSetup;
+  /** Rows that can be collapsed where it has a sheet of its own. A row of no group is between any two. */
+  readonly groups?: readonly RowGroup[];
 }

@@ -124,6 +124,26 @@ test("four beds become one price with two options and a proposal, in at most 60 
   expect(price).toBeLessThan(apart.reduce((sum, bed) => sum + Number(bed.Price), 0));
   expect(price).toBeGreaterThan(Math.max(...apart.map((bed) => Number(bed.Price))));
 
+  // Its working can be collapsed: the rows below its two last headings.
+  const hiddenRows = () =>
+    page.evaluate(() =>
+      Excel.run(async (context) => {
+        const used = context.workbook.worksheets.getItem("Alder Court 4").getUsedRange(true);
+        used.load("values");
+        const rows = used.getRowProperties({ rowHidden: true });
+        await context.sync();
+        const labels = used.values.map(([label]) => String(label));
+        return labels.filter((_, row) => rows.value[row]?.rowHidden);
+      }),
+    );
+  await page.getByRole("button", { name: "Collapse rows" }).click();
+  await page.getByText(/^Rows .* are collapsed\.$/).waitFor();
+  expect(await hiddenRows()).toContain("Which kind of stone");
+  expect(await hiddenRows()).not.toContain("From each bed");
+  await picture(page, "job-collapsed");
+  await page.getByRole("button", { name: "Expand rows" }).click();
+  expect(await hiddenRows()).toEqual([]);
+
   await open("Add an option");
   await type("Stone", "crushed granite");
   await press("Add option");

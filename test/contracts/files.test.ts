@@ -50,6 +50,8 @@ function seen(host: HeadlessHost) {
       merged: cells.merged(id).map((area) => ({ ...area, sheetId: "" })),
       pictures: host.grid.pictures.list(id).map((picture) => ({ ...picture, id: "" })),
       page: host.grid.pages.get(id),
+      groups: host.grid.groups.list(id),
+      hiddenRows: Array.from({ length: 20 }, (_, row) => row).filter((row) => looks.rowHidden(id, row)),
     };
   });
 }
@@ -57,7 +59,7 @@ function seen(host: HeadlessHost) {
 /** The practice office with an estimate in it, and one of everything that the office lacks. */
 async function fullOffice(): Promise<HeadlessHost> {
   const host = await createProductHost(office as PracticeOffice);
-  const { cells, looks, names, pictures, rules, sheets, tables, pages, kept } = host.grid;
+  const { cells, groups, looks, names, pictures, rules, sheets, tables, pages, kept } = host.grid;
   await insertPlan((at) => estimateBlock(blankForm(), at), { kind: "new sheet", name: "Bed" });
   const id = sheets.add("Odds & ends");
   const area = (row: number, column: number, rowCount: number, columnCount: number) => ({
@@ -111,6 +113,11 @@ async function fullOffice(): Promise<HeadlessHost> {
     titleRows: { row: 0, rowCount: 2 },
     breaksAbove: [5],
   });
+  groups.add(id, { row: 9, rowCount: 6 });
+  groups.add(id, { row: 16, rowCount: 3 });
+  // Inside the first one; a file has no order but outer ones first.
+  groups.add(id, { row: 11, rowCount: 2 });
+  looks.setRowsHidden(area(16, 0, 3, 1), true);
   kept.set("templates", { one: `<a "b">` });
   await host.grid.settled();
   return host;

@@ -83,6 +83,16 @@ describe("the block of a job of four beds", () => {
   });
 });
 
+test("the working of a job is in groups that can be collapsed, below the headings that stay in sight", () => {
+  const rows = host.values(`'${jobSheetName}'!A1:A200`).map(([label]) => String(label));
+  const sheetId = host.grid.sheets.list().find(({ name }) => name === jobSheetName)!.id;
+  const groups = host.grid.groups.list(sheetId).map(({ row, rowCount }) => rows.slice(row - 1, row + rowCount + 1));
+  expect(groups.map((labels) => [labels[0], labels.at(-2), labels.at(-1)])).toEqual([
+    ["Markups, crew, trucks, and boxes", "Delivery, each", ""],
+    ["From each bed", "Kinds without a line", ""],
+  ]);
+});
+
 const write = (sheet: string, address: string, content: string | number) =>
   Excel.run(async (context) => {
     context.workbook.worksheets.getItem(sheet).getRange(address).values = [[content]];

@@ -105,6 +105,16 @@ test.each([
   expect([one, other].map((sheet) => host.value(cell(sheet, "priceWithTax")))).toEqual(before);
 });
 
+test("the check finds nothing wrong with a job whose working is collapsed", async () => {
+  const { groups, looks, sheets } = host.grid;
+  const sheetId = sheets.list().find(({ name }) => name === JOB)!.id;
+  const areas = groups.list(sheetId).map((rows) => ({ sheetId, ...rows, column: 0, columnCount: 1 }));
+  expect(areas).toHaveLength(2);
+  for (const area of areas) looks.setRowsHidden(area, true);
+  expect(await findings()).toEqual([]);
+  for (const area of areas) looks.setRowsHidden(area, false);
+});
+
 test("the check finds nothing wrong with the two versions side by side", async () => {
   expect(await updateComparison("Alder Court", await readJob())).toBeDefined();
   expect(await findings()).toEqual([]);

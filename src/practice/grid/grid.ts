@@ -2,6 +2,7 @@ import { ErrorMessages } from "../functions/messages";
 import { registerFunctions, type WorksheetFunction } from "../functions/register";
 import { Calculation } from "./calculation";
 import { GridCells } from "./cells";
+import { GridGroups } from "./groups";
 import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
 import { GridLooks } from "./looks";
@@ -25,6 +26,7 @@ export class Grid implements GridPort {
   readonly pictures: GridPictures;
   readonly tables: GridTables;
   readonly pages: GridPages;
+  readonly groups: GridGroups;
   readonly selection: GridSelection;
   readonly kept: GridKept;
   readonly watch: GridWatch;
@@ -50,6 +52,7 @@ export class Grid implements GridPort {
     this.watch = new GridWatch(grid, this, () => this.hostDepth > 0);
     this.tables = new GridTables(grid, this.watch);
     this.pages = new GridPages(grid, this.watch);
+    this.groups = new GridGroups(grid, this.watch);
     this.kept = new GridKept(grid, () => this.watch.tellAnything());
     this.watch.cells((change) => {
       if (change.kind !== "edited") this.rememberReasonsAnew();

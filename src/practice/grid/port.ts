@@ -4,7 +4,7 @@
  */
 
 import type { LooksPort, RulesPort } from "./portLooks";
-import type { PagesPort, TablesPort } from "./portPages";
+import type { GroupsPort, PagesPort, TablesPort } from "./portPages";
 
 export type * from "./portLooks";
 export type * from "./portPages";
@@ -151,6 +151,7 @@ export interface GridPort {
   readonly pictures: PicturesPort;
   readonly tables: TablesPort;
   readonly pages: PagesPort;
+  readonly groups: GroupsPort;
   readonly selection: SelectionPort;
   readonly kept: KeptPort;
   readonly watch: WatchPort;

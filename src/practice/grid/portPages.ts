@@ -1,4 +1,4 @@
-/** What the stand-in host keeps of a sheet for printing, and of tables. The grid itself does neither. */
+/** What the stand-in host keeps of a sheet for printing, of grouped rows, and of tables. The grid itself has none of them. */
 
 import type { Area } from "./port";
 
@@ -47,6 +47,17 @@ export interface PageSetup {
 export interface PagesPort {
   get(sheetId: string): PageSetup;
   set(sheetId: string, setup: PageSetup): void;
+}
+
+/** Rows that are collapsed together. Groups may be inside one another. */
+export interface RowGroup {
+  readonly row: number;
+  readonly rowCount: number;
+}
+
+export interface GroupsPort {
+  list(sheetId: string): readonly RowGroup[];
+  add(sheetId: string, group: RowGroup): void;
 }
 
 /** A table of the host: the grid draws none, and its cells look as they are dressed. */

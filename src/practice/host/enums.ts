@@ -22,6 +22,7 @@ export const enums = {
   },
   EventSource: { local: "Local", remote: "Remote" },
   EventTriggerSource: { unknown: "Unknown", thisLocalAddin: "ThisLocalAddin" },
+  GroupOption: { byRows: "ByRows", byColumns: "ByColumns" },
   HorizontalAlignment: { general: "General", left: "Left", center: "Center", right: "Right" },
   PageOrientation: { portrait: "Portrait", landscape: "Landscape" },
   PaperType: { letter: "Letter", legal: "Legal", tabloid: "Tabloid", a3: "A3", a4: "A4", a5: "A5" },

@@ -37,6 +37,7 @@ type Carried = Members<
   | "getRow"
   | "getRowProperties"
   | "getTables"
+  | "group"
   | "insert"
   | "setCellProperties"
   | "setCellProperties"
@@ -245,6 +246,17 @@ export class Range extends RangeContents implements Carried {
     grid.rules.followRows(shadings, { kind, area: place, byHost: true });
     // The grid selects the rows as where a person inserts them.
     grid.selection.set(selected);
+  }
+
+  /** Puts the rows into a group that can be collapsed; columns can't be grouped here. */
+  group(groupOption: Parameters<Carried["group"]>[0]): void {
+    this.act("group", () => {
+      const { sheetId, row, rowCount } = this.place;
+      const { session } = this.context;
+      session.checkWritable(sheetId);
+      if (groupOption !== "ByRows") throw refuse("InvalidArgument");
+      session.grid.groups.add(sheetId, { row, rowCount });
+    });
   }
 
   /** Copies cells here; a source that goes into the range several times fills it. */

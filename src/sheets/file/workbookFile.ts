@@ -83,7 +83,7 @@ function sheetOf(file: FileSheet, name: string, names: SheetNames, options: File
     name,
     cells,
     columns: new Map(widths),
-    rows: heightsOf(file, at),
+    rows: rowsOf(file, at),
     merged: (plan.merged ?? []).map((area) => areaAddress(placed(area, at))),
     ...(!valuesOnly && {
       shadings: plan.warnings.map(({ area, when }) => ({
@@ -133,9 +133,15 @@ function cellsOf(
   );
 }
 
-/** Rows as high as the text that breaks into lines in them. */
-function heightsOf({ plan, results }: FileSheet, at: Anchor): NonNullable<NewSheet["rows"]> {
-  return new Map(rowsThatWrap(plan, results).map(({ row, points }) => [at.row + row, { height: points }]));
+/** Rows as high as the text that breaks into lines in them, and those that can be collapsed. */
+function rowsOf({ plan, results }: FileSheet, at: Anchor): NonNullable<NewSheet["rows"]> {
+  const rows = new Map<number, { height?: number; outlineLevel?: number }>();
+  for (const { row, points } of rowsThatWrap(plan, results)) rows.set(at.row + row, { height: points });
+  for (const group of plan.groups ?? []) {
+    for (let row = at.row + group.row; row < at.row + group.row + group.rows; row += 1)
+      rows.set(row, { ...rows.get(row), outlineLevel: 1 });
+  }
+  return rows;
 }
 
 /** The longest list of choices that a file holds without cells of its own for it; from memory. */

@@ -51,11 +51,20 @@ export interface JobToWrite extends JobHead {
  */
 export function jobBlock(job: JobToWrite, at: Anchor): Plan {
   const rows = jobRows(job);
-  const working = rows.findIndex(({ cells }) => cells[0]?.content === jobHeadings.settings);
+  const rowOf = (heading: string) => rows.findIndex(({ cells }) => cells[0]?.content === heading);
+  const [settings, working] = [rowOf(jobHeadings.settings), rowOf(jobHeadings.working)];
   const columns = columnsOf(job.beds.length);
   const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? BED_WIDTH);
   const title = job.name.trim() ? `job estimate for ${job.name.trim()}` : "job estimate";
-  return { ...compose(title, rows, widths, at), page: onePageWide(widths, working, [working]) };
+  return {
+    ...compose(title, rows, widths, at),
+    page: onePageWide(widths, settings, [settings]),
+    // Below the headings of both parts; a blank row is above the second one.
+    groups: [
+      { row: settings + 1, rows: working - settings - 2 },
+      { row: working + 1, rows: rows.length - working - 1 },
+    ],
+  };
 }
 
 /** How many columns the block of a job of so many beds has. */

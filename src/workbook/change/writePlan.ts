@@ -61,6 +61,12 @@ export function queuePart(context: Excel.RequestContext, part: Part) {
     for (const { row, points } of rowsThatWrap(plan)) target.getRow(row).format.rowHeight = points;
     queuePage(worksheet, target, plan.page);
   }
+  for (const { row, rows } of (sheetId === undefined && plan.groups) || [])
+    target
+      .getRow(row)
+      .getResizedRange(rows - 1, 0)
+      .getEntireRow()
+      .group(Excel.GroupOption.byRows);
 
   target.load("formulas");
   const widthsWritten = queueWidths(target, area.columns);

@@ -77,7 +77,15 @@ export interface NewSheet {
   >;
   readonly rows?: ReadonlyMap<
     number,
-    { readonly height?: number; readonly hidden?: boolean; readonly style?: FileStyle }
+    {
+      readonly height?: number;
+      readonly hidden?: boolean;
+      readonly style?: FileStyle;
+      /** How many groups of rows it is in: ECMA-376 18.3.1.73, at most 7. */
+      readonly outlineLevel?: number;
+      /** Whether the group that ends right above it is collapsed. */
+      readonly collapsed?: boolean;
+    }
   >;
   readonly cells: readonly NewCell[];
   readonly merged?: readonly string[];
@@ -123,6 +131,7 @@ export function sheetXml(sheet: NewSheet, isFront: boolean, shared: Shared): str
       defaultColWidth: sheet.columnWidth,
       defaultRowHeight: rowHeight,
       customHeight: rowHeight !== plainRowPoints,
+      outlineLevelRow: deepestLevel(sheet),
     }),
     columnsXml(sheet, shared),
     tag("sheetData", {}, rowsXml(sheet, shared)),
@@ -188,6 +197,12 @@ function columnsXml({ columns = new Map(), columnWidth = 9.140625 }: NewSheet, {
   return xmls.length > 0 ? tag("cols", {}, xmls.join("")) : "";
 }
 
+/** How many groups the innermost row is in; undefined where no rows are grouped. */
+function deepestLevel({ rows = new Map() }: NewSheet): number | undefined {
+  const deepest = [...rows.values()].reduce((most, { outlineLevel = 0 }) => Math.max(most, outlineLevel), 0);
+  return deepest > 0 ? deepest : undefined;
+}
+
 function rowsXml({ cells, rows = new Map() }: NewSheet, shared: Shared): string {
   const byRow = new Map<number, NewCell[]>([...rows.keys()].map((row) => [row, []]));
   for (const cell of cells) {
@@ -198,12 +213,14 @@ function rowsXml({ cells, rows = new Map() }: NewSheet, shared: Shared): string 
   return [...byRow]
     .sort(([one], [other]) => one - other)
     .map(([row, held]) => {
-      const { height, hidden, style } = rows.get(row) ?? {};
+      const { height, hidden, style, outlineLevel, collapsed } = rows.get(row) ?? {};
       const attributes = {
         r: row + 1,
         ...(style && { s: shared.styles.ofCell(style), customFormat: true }),
         ...(height !== undefined && { ht: height, customHeight: true }),
         hidden,
+        ...(outlineLevel && { outlineLevel }),
+        collapsed,
       };
       const inOrder = held.sort((one, other) => one.column - other.column);
       return tag("row", attributes, inOrder.map((cell) => cellXml(cell, shared)).join(""));

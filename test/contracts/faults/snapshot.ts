@@ -83,6 +83,7 @@ function sheetContent({ grid, open }: HeadlessHost, id: string) {
     lists: sorted(grid.rules.lists(whole).flatMap(({ area, rule }) => cellsOf(area).map((cell) => ({ cell, rule })))),
     pictures: sorted(grid.pictures.list(id).map(({ id: _, ...picture }) => picture)),
     page: grid.pages.get(id),
+    groups: grid.groups.list(id),
     frozen: sheet.getConfig().freeze,
   };
 }

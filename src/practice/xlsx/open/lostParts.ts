@@ -40,7 +40,7 @@ export function findLostParts(book: BookParts, findings: Findings): void {
   }
 }
 
-function findInSheet({ name, xml, rows }: SheetPart, findings: Findings): void {
+function findInSheet({ name, xml }: SheetPart, findings: Findings): void {
   const count = (element: string, one: string, many?: string) => findings.count(one, countOf(xml, element), many);
   count("hyperlink", "link, whose text stays", "links, whose texts stay");
   count("scenario", "scenario");
@@ -51,8 +51,8 @@ function findInSheet({ name, xml, rows }: SheetPart, findings: Findings): void {
   if (firstElement(xml, "picture")) findings.fact(`the background picture of “${name}”`);
   if (firstElement(xml, "legacyDrawingHF")) findings.fact(`pictures in the page heads and feet of “${name}”`);
   const columns = [...elements(firstElement(xml, "cols"), "col")];
-  if ([...rows, ...columns].some(({ attributes }) => Number(attributes.outlineLevel ?? 0) > 0))
-    findings.fact(`the groups of rows or columns on “${name}”`);
+  if (columns.some(({ attributes }) => Number(attributes.outlineLevel ?? 0) > 0))
+    findings.fact(`the groups of columns on “${name}”`);
   findings.count("small chart in a cell", countOf(xml, "x14:sparkline"), "small charts in cells");
   const newer = [...elements(xml, "ext")].reduce((sum, ext) => sum + countOf(ext, "x14:cfRule"), 0);
   findings.count(

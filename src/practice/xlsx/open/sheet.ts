@@ -9,6 +9,7 @@ import { toRange } from "../../grid/geometry";
 import { pointsToPixels } from "../../grid/lengths";
 import { newSheet } from "../../grid/practiceOffice";
 import { type Opening, sheetId, unitId } from "../context";
+import { groupsOf, levelOf } from "../groups";
 import { readPage } from "../page";
 import { type CellsReading, readCells } from "./cells";
 import { drawingsOf, readPictures } from "./pictures";
@@ -41,6 +42,7 @@ export function readSheet(
     const area = rectangleOf(attributes.ref ?? "");
     return area ? [toRange({ sheetId: id, ...area })] : [];
   });
+  const groups = groupsOf(sheet.rows.map(({ row, attributes }) => [row, levelOf(attributes)]));
   const page = readPage(book, sheet, id);
   const tab = opening.colorOf(colorOf(firstElement(sheet.xml, "tabColor")));
   const lastRow = Object.keys(cellData).reduce((most, row) => Math.max(most, Number(row)), 0);
@@ -60,7 +62,7 @@ export function readSheet(
     hidden: sheet.hidden ? 1 : 0,
     showGridlines: attributesOf(sheet.xml, "sheetView").showGridLines === "0" ? 0 : 1,
     ...(tab && { tabColor: tab }),
-    custom: { pictures: words, ...(page && { page }) },
+    custom: { pictures: words, ...(page && { page }), ...(groups.length > 0 && { groups }) },
   };
   return { data, drawings, shadings, lists };
 }

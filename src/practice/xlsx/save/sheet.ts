@@ -3,10 +3,12 @@ import { addressOf } from "../../../xlsx/addresses";
 import { digitPixels } from "../../../xlsx/style";
 import type { NewSheet } from "../../../xlsx/write/sheet";
 import { fromRange } from "../../grid/geometry";
+import { rowGroupsIn } from "../../grid/groups";
 import { pixelsToPoints } from "../../grid/lengths";
 import type { GridLibrary } from "../../grid/library";
 import type { PageSetup } from "../../grid/port";
 import type { Saving } from "../context";
+import { withGroups } from "../groups";
 import { pageToFile } from "../page";
 import { styleToFile } from "../styles";
 import { cellsToFile, numbered } from "./cells";
@@ -27,7 +29,7 @@ export function sheetToFile(saving: Saving, id: string, data: Partial<IWorksheet
     columnWidth: defaultColumnWidth / digitPixels,
     rowHeight: pixelsToPoints(defaultRowHeight),
     columns: columnsOf(saving, data),
-    rows: rowsOf(saving, data),
+    rows: withGroups(rowsOf(saving, data), rowGroupsIn(data.custom)),
     cells: cellsToFile(saving, id),
     merged: mergeData.map((range) => addressOf(fromRange("", range))),
     shadings: shadingsToFile(saving, id),
