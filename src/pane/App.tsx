@@ -2,6 +2,7 @@ import type { ComponentType } from "preact";
 import { useCallback, useState } from "preact/hooks";
 import { EstimateScreen } from "./EstimateScreen";
 import { Fetched } from "./Fetched";
+import { Menu } from "./Menu";
 import { HELP_FOLDER, type Screen, screens } from "./screens";
 import { useArrival } from "./useArrival";
 
@@ -32,13 +33,7 @@ export function App() {
   );
   return (
     <>
-      <nav aria-label="What to do">
-        {(Object.keys(screens) as Screen[]).map((one) => (
-          <button key={one} type="button" aria-current={one === screen ? "page" : undefined} onClick={() => show(one)}>
-            {screens[one].label}
-          </button>
-        ))}
-      </nav>
+      <Menu screen={screen} onShow={show} />
       {/* The form keeps what was typed while another screen shows. */}
       <section class="screen" aria-label={screens.estimate.label} hidden={screen !== "estimate"}>
         <EstimateScreen onShowRates={() => show("rates")} />

@@ -2,7 +2,8 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { chooseCell, selectCells } from "./cells";
 import { launch, openPractice, type Practice } from "./openPractice";
-import { holdWorkbook, openScreen } from "./screens/visit";
+import { openScreen, pressScreen } from "./openScreen";
+import { holdWorkbook } from "./screens/visit";
 
 let browser: Browser;
 let practice: Practice;
@@ -109,7 +110,7 @@ describe("what changes is heard", () => {
 test("a part that cannot be fetched is said, and is there once it can be", async () => {
   const { page: cut } = await openPractice(browser);
   await cut.route("**/chunks/copy.js", (route) => route.abort());
-  await cut.getByRole("button", { name: "Copy for others" }).click();
+  await pressScreen(cut, "Copy for others");
   await cut.getByRole("alert").filter({ hasText: "This part couldn't be loaded. Nothing was changed." }).waitFor();
   await cut.unroute("**/chunks/copy.js");
   await cut.getByRole("button", { name: "Try again" }).click();

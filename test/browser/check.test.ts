@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { chooseCell } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 let practice: Practice;
@@ -62,7 +63,7 @@ describe("checking the sheets", () => {
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
     await page.getByText("Added to Estimate!A4").waitFor();
-    await page.getByRole("button", { name: "Check the sheets" }).click();
+    await openScreen(page, "Check the sheets");
     await check();
     const texts = await findings().allTextContents();
     expect(texts.filter((text) => !text.startsWith("Question"))).toEqual([]);

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { chooseCell, readCells as read, selectCells as select } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 const ROWS = "J5:N17";
 
@@ -27,7 +28,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
     const page = await open(scheme);
     const original = await read(page, "Jobs", "A1:N17");
     const rows = await read(page, "Jobs", ROWS);
-    await press(page, "Copy for others");
+    await openScreen(page, "Copy for others");
     expect(await findings(page)).toEqual([]);
     await look(page);
     await page.getByText("on a new sheet, Jobs plain").waitFor();
@@ -69,7 +70,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
 
 test("a copy of values holds no formula, and can be taken back", async () => {
   const page = await open();
-  await press(page, "Copy for others");
+  await openScreen(page, "Copy for others");
   await page.getByLabel("What to keep").selectOption("values only");
   await look(page);
   await page.getByText("No formulas are left").waitFor();
@@ -84,7 +85,7 @@ test("a copy of values holds no formula, and can be taken back", async () => {
 
 test("selected cells go to a cell that is selected next, and never over anything", async () => {
   const page = await open();
-  await press(page, "Copy for others");
+  await openScreen(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("cells");
   await page.getByLabel("Copy to").selectOption("cell");
   await select(page, "Jobs", "A4:N6");
@@ -113,7 +114,7 @@ test("an estimate block becomes a workbook of its own, with the same price, whic
   await page.getByText("Added to Estimate!A4").waitFor();
   const live = await read(page, "Estimate", "A4:B6");
 
-  await press(page, "Copy for others");
+  await openScreen(page, "Copy for others");
   await page.getByLabel("What to copy").selectOption("block");
   await page.getByLabel("Copy to").selectOption("workbook");
   await look(page);

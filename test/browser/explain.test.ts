@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { chooseCell } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 let practice: Practice;
@@ -16,7 +17,7 @@ beforeAll(async () => {
   await chooseCell(page);
   await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
   await page.getByText("Added to Estimate!A4").waitFor();
-  await page.getByRole("button", { name: "Explain a cell" }).click();
+  await openScreen(page, "Explain a cell");
 });
 afterAll(() => browser.close());
 

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { fragments } from "../guide/fragments";
 import { findings } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen, screenNames } from "./openScreen";
 
 const GUIDE = [...fragments.map(([name]) => name.replace(/^\d+-/, "")), "numbers.html", "faults.html", "speed.html"];
 /** A width of the pane, and one of a window. */
@@ -67,10 +68,10 @@ test("on paper the guide is without the ways to other pages", async () => {
 
 test("every screen of the pane leads to its page, and the help lists the guide first", async () => {
   const { page } = await openPractice(browser);
-  const screens = await page.getByRole("navigation", { name: "What to do" }).getByRole("button").allTextContents();
+  const screens = await screenNames(page);
   expect(screens.at(-1)).toBe("Help");
   for (const screen of screens.slice(0, -1)) {
-    await page.getByRole("button", { name: screen, exact: true }).click();
+    await openScreen(page, screen);
     const opened = page.waitForEvent("popup");
     await page.getByRole("link", { name: "How this works" }).click();
     const help = await opened;
@@ -79,7 +80,7 @@ test("every screen of the pane leads to its page, and the help lists the guide f
     if (place) expect(await help.locator(place).count(), screen).toBe(1);
     await help.close();
   }
-  await page.getByRole("button", { name: "Help", exact: true }).click();
+  await openScreen(page, "Help");
   const first = page.getByRole("region", { name: "Guide", exact: true });
   await first.getByRole("link", { name: "A first estimate" }).waitFor();
   expect(await first.getByRole("link").count()).toBe(GUIDE.length);

@@ -2,6 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -12,7 +13,7 @@ afterAll(() => browser.close());
 describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
   test("is found from the pane, and its pages are readable, at a pane's width too", async () => {
     const { page } = await openPractice(browser, { colorScheme, bypassCSP: true });
-    await page.getByRole("button", { name: "Help", exact: true }).click();
+    await openScreen(page, "Help");
     await page
       .getByRole("status")
       .filter({ hasText: /^\d+ pages/ })
@@ -47,6 +48,6 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
 test("a list that cannot be fetched is said in words", async () => {
   const { page } = await openPractice(browser);
   await page.route("**/help/contents.json", (route) => route.abort());
-  await page.getByRole("button", { name: "Help", exact: true }).click();
+  await openScreen(page, "Help");
   await page.getByText("Help couldn't be loaded. Check your connection, then try again.").waitFor();
 });

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { readCells as read } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 /** An invented list in other words, order and units than ours, with a blank row, a note and a row of totals. */
 const LIST: readonly (readonly (string | number)[])[] = [
@@ -29,7 +30,7 @@ async function open(colorScheme: "light" | "dark" = "light"): Promise<Page> {
     bypassCSP: true,
     viewport: { width: 1280, height: 1100 },
   });
-  await page.getByRole("button", { name: "Job rows" }).click();
+  await openScreen(page, "Job rows");
   await page.getByRole("heading", { name: "Job rows" }).waitFor();
   return page;
 }

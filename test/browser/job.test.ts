@@ -5,6 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -107,7 +108,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
     .last()
     .waitFor();
 
-  await press("Job documents");
+  await openScreen(page, "Job documents");
   await type("Job", "Alder Court 4");
   for (const name of ["Estimate"]) {
     const other = page.getByRole("checkbox", { name: new RegExp(`${name}!`) });

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readCells, selectCells } from "./cells";
 import { focusFault, type Keyboard, keyboardOf } from "./keyboard";
 import { launch, openPractice } from "./openPractice";
-import { holdWorkbook, openScreen } from "./screens/visit";
+import { openScreen } from "./openScreen";
+import { holdWorkbook } from "./screens/visit";
 
 let browser: Browser;
 let page: Page;
@@ -32,8 +33,16 @@ function plant(cells: Readonly<Record<string, string | number>>): Promise<void> 
 
 describe("by keyboard alone, with its place kept throughout,", () => {
   test("an estimate is refused, mended, put elsewhere and taken back", async () => {
+    await keys.press(/^Tools/);
+    for (const key of ["ArrowDown", "ArrowDown", "ArrowUp"]) await page.keyboard.press(key);
+    await keys.arrives(/^Rates$/);
+    await page.keyboard.press("ArrowUp");
+    await keys.arrives(/^Help$/);
+    await page.keyboard.press("Escape");
+    await keys.arrives(/^Tools/);
+    await page.getByRole("button", { name: "Tools", expanded: false }).waitFor();
     await keys.open("Job rows", "Job rows");
-    await keys.open("Estimate a bed", "Stone bed estimate");
+    await keys.open("Estimate", "Stone bed estimate");
     await keys.type(/^Bed name$/, "Side bed");
     await keys.type(/^Length$/, "wide");
     await keys.type(/^Width$/, "3");
@@ -114,7 +123,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
 
   test("papers are made and taken back", async () => {
     await selectCells(page, "Estimate", "A4");
-    await keys.open("Estimate a bed", "Stone bed estimate");
+    await keys.open("Estimate", "Stone bed estimate");
     await keys.press(/^Insert/);
     await said(/^Added to Estimate!A4/);
     await keys.open("Job documents", "Job documents");
@@ -239,7 +248,7 @@ describe.each(["light", "dark", "forced colours"] as const)("in %s", (look) => {
       colorScheme: look === "dark" ? "dark" : "light",
       forcedColors: look === "forced colours" ? "active" : "none",
     });
-    await keys.open("Estimate a bed", "Stone bed estimate");
+    await keys.open("Estimate", "Stone bed estimate");
     await page.evaluate(() => {
       for (const group of document.querySelectorAll("#pane details")) group.setAttribute("open", "");
     });

@@ -53,6 +53,10 @@ export function keyboardOf(page: Page): Keyboard {
       await page.keyboard.type(text);
     },
     open: async (screen, heading) => {
+      const button = page
+        .getByRole("navigation", { name: "What to do" })
+        .getByRole("button", { name: screen, exact: true });
+      if (!(await button.isVisible())) await press(/^Tools/);
       await press(new RegExp(`^${screen}$`));
       await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("H1");
       await arrives(new RegExp(`^${heading}$`));

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { chooseCell, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 /*
  * An office sets its rates up in one practice workbook, saves them, and loads them in the next one: the price of a bed
@@ -17,11 +18,9 @@ afterAll(() => browser.close());
 
 const open = () => openPractice(browser, { bypassCSP: true });
 const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name, exact: true }).click();
-const screen = (page: Page, name: string) =>
-  page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
 
 async function typeBed(page: Page): Promise<void> {
-  await screen(page, "Estimate a bed");
+  await openScreen(page, "Estimate");
   await page.getByLabel("Bed name").fill("Front walk");
   await page.getByLabel("Length", { exact: true }).fill("41");
   await page.getByLabel("Width", { exact: true }).fill("9");
@@ -29,7 +28,7 @@ async function typeBed(page: Page): Promise<void> {
 
 /** The price that the pane shows for the bed. */
 async function price(page: Page): Promise<number> {
-  await screen(page, "Estimate a bed");
+  await openScreen(page, "Estimate");
   return Number((await page.locator(".price strong").textContent())?.replace(",", ""));
 }
 
@@ -46,7 +45,7 @@ function writeNamed(page: Page, name: string, content: string | number): Promise
 
 /** Opens the documents of a job, which ask for a bed of it. */
 async function openDocuments(page: Page): Promise<void> {
-  await screen(page, "Job documents");
+  await openScreen(page, "Job documents");
   const beds = page.getByRole("group", { name: "Beds of this job" });
   await beds.waitFor();
   const bed = beds.getByRole("checkbox").first();
@@ -71,7 +70,7 @@ test("settings are saved from the workbook that has them, with their version", a
   const { page, errors } = await open();
   await typeBed(page);
   const samplePrice = await price(page);
-  await screen(page, "Rates");
+  await openScreen(page, "Rates");
   await press(page, "Add the Rates sheet");
   await page.getByText(/Added the Rates sheet: Rates!A1/).waitFor();
   await writeNamed(page, "Rate_fabric_roll", 195);
@@ -80,7 +79,7 @@ test("settings are saved from the workbook that has them, with their version", a
   savedPrice = await price(page);
 
   await typeTerms(page, "Half on signing");
-  await screen(page, "Rates");
+  await openScreen(page, "Rates");
   await press(page, "Save office settings…");
   await page.getByRole("heading", { name: "Save office settings" }).waitFor();
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Save office settings");
@@ -119,7 +118,7 @@ test("the next workbook shows what would change, then has the same price for a b
   await typeBed(page);
   const before = await price(page);
   expect(before).not.toBeCloseTo(savedPrice, 2);
-  await screen(page, "Rates");
+  await openScreen(page, "Rates");
   await press(page, "Load office settings…");
   await chooseFile(page, saved);
   await page.getByRole("heading", { name: "Fernlea Stone" }).waitFor();
@@ -134,20 +133,20 @@ test("the next workbook shows what would change, then has the same price for a b
   await expect.poll(() => price(page)).toBeCloseTo(savedPrice, 2);
   await openDocuments(page);
   expect(await page.getByLabel("Terms", { exact: true }).inputValue()).toBe("Half on signing");
-  await screen(page, "Rates");
+  await openScreen(page, "Rates");
   await picture(page, "office-loaded");
 });
 
 test("an estimate in the sheet follows the next version, and undo puts its price back", async () => {
   const { page } = next;
-  await screen(page, "Estimate a bed");
+  await openScreen(page, "Estimate");
   await selectCells(page, "Estimate", "A4");
   await chooseCell(page);
   await press(page, "Insert at Estimate!A4");
   await page.getByText("Added to Estimate!A4").waitFor();
   const inSheet = async () => Number((await readCells(page, "Estimate", "B5")).values[0]?.[0]);
   await expect.poll(inSheet).toBeCloseTo(savedPrice, 2);
-  await screen(page, "Rates");
+  await openScreen(page, "Rates");
   await press(page, "Load office settings…");
   const second = JSON.parse(saved) as { number: number; rates: { values: Record<string, number> } };
   second.number = 2;
@@ -202,8 +201,8 @@ test("the office's folder offers a version that the workbook doesn't use yet", a
   await page.route("**/templates/ours.json", (route) =>
     route.fulfill({ contentType: "application/json", body: saved.replace('"number": 1', '"number": 3') }),
   );
-  await screen(page, "Estimate a bed");
-  await screen(page, "Rates");
+  await openScreen(page, "Estimate");
+  await openScreen(page, "Rates");
   await page.getByText(/Your office's settings: version .*, no\. 3\. This workbook uses no\. 1\./).waitFor();
   await picture(page, "office-offer");
   expect(await findings(page)).toEqual([]);

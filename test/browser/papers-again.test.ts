@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { launch, openPractice, type Practice } from "./openPractice";
+import { openScreen } from "./openScreen";
 import { press, writeCells } from "./screens/visit";
 
 let browser: Browser;
@@ -15,7 +16,7 @@ beforeAll(async () => {
   await page.getByLabel("Width", { exact: true }).fill("5");
   await press(page, "Insert on a new sheet");
   await page.getByText("Added to Front walk").waitFor();
-  await press(page, "Job documents");
+  await openScreen(page, "Job documents");
   await page.getByLabel("Job", { exact: true }).fill("Alder Court");
 });
 afterAll(() => browser.close());

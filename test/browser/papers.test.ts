@@ -7,6 +7,7 @@ import { unzip } from "../unzip";
 import { findings } from "./accessibility";
 import { chooseCell } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -63,16 +64,16 @@ const labelled = (rows: unknown[][], column: number, label: string) => rows.find
 describe("a job of three beds", () => {
   test("is handed over as four pieces of paper, comes back with what was used, and mends a rate", async () => {
     const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
-    await press(page, "Rates");
+    await openScreen(page, "Rates");
     await press(page, "Add the Rates sheet");
     await page
       .getByText(/Added the Rates sheet/i)
       .first()
       .waitFor();
-    await press(page, "Estimate a bed");
+    await openScreen(page, "Estimate");
     for (const [index, bed] of BEDS.entries()) await insertBed(page, bed, `Bed ${index + 1}`);
 
-    await press(page, "Job documents");
+    await openScreen(page, "Job documents");
     for (const { name } of BEDS) await page.getByRole("checkbox", { name: new RegExp(`^${name} Bed`) }).waitFor();
     await page.getByLabel("Job", { exact: true }).fill("Alder Court 4");
     await page.getByLabel("Job site").fill("4 Alder Court, an invented place");

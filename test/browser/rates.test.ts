@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
 import { chooseCell, placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 let practice: Practice;
@@ -45,8 +46,6 @@ async function typeInto(address: string, text: string): Promise<void> {
   await page.keyboard.press("Enter");
 }
 
-const screen = (name: string) => page.getByRole("navigation").getByRole("button", { name, exact: true });
-
 /** Where in the first column of the sheet Estimate a label stands. */
 async function rowOf(label: string): Promise<number> {
   for (let row = 1; row < 140; row++) if ((await value(`Estimate!A${row}`)) === label) return row;
@@ -64,7 +63,7 @@ describe("the office's rates, in the practice workbook", () => {
     await chooseCell(page);
     await page.getByRole("button", { name: "Insert at Estimate!L4" }).click();
     await page.getByText("Added to Estimate!L4").waitFor();
-    await screen("Rates").click();
+    await openScreen(page, "Rates");
     await page.getByText("Hauling and dump fees").click();
     await page.getByRole("row", { name: /Dump fee.*30 per load/ }).waitFor();
     await picture(page, "rates-before");
@@ -77,7 +76,7 @@ describe("the office's rates, in the practice workbook", () => {
   });
 
   test("an estimate follows them, and says that they are examples", async () => {
-    await screen("Estimate a bed").click();
+    await openScreen(page, "Estimate");
     await page.getByText(/Prices from Rates; \d+ are still samples/).waitFor();
     await page.getByLabel("Bed name").fill("Front walk");
     await page.getByLabel("Length", { exact: true }).fill("41");
@@ -132,7 +131,7 @@ describe("the office's rates, in the practice workbook", () => {
   });
 
   test("what is typed for one bed can be given back to its rate", async () => {
-    await screen("Estimate a bed").click();
+    await openScreen(page, "Estimate");
     // The damaged rate opened "Prices and markups", and it stays open once the rate is fixed.
     const price = page.getByLabel("Fabric roll", { exact: true }).last();
     await price.fill("70");
@@ -144,7 +143,7 @@ describe("the office's rates, in the practice workbook", () => {
 
   test("have a screen without accessibility findings, in the dark and at its narrowest, too", async () => {
     const dark = await openPractice(browser, { colorScheme: "dark", bypassCSP: true });
-    await dark.page.getByRole("navigation").getByRole("button", { name: "Rates", exact: true }).click();
+    await openScreen(dark.page, "Rates");
     await dark.page.getByText("Hauling and dump fees").click();
     expect(await findings(dark.page)).toEqual([]);
     await dark.page.getByRole("button", { name: "Add the Rates sheet" }).click();

@@ -2,6 +2,7 @@ import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
 import { keptWork, untilKept } from "./kept";
 import { launch, picture, ready } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 /*
  * Storage that is full, missing, damaged or from a later version is met with words, and nothing is lost.
@@ -187,7 +188,7 @@ describe("the practice workbook", () => {
     await page.getByText("This browser can't save what you type").waitFor();
     await page.getByLabel("Bed name").fill("Front walk");
     await picture(page, "storage-none");
-    await page.getByRole("button", { name: "Job documents" }).click();
+    await openScreen(page, "Job documents");
     await page.getByRole("heading", { name: "Job documents" }).waitFor();
     expect(errors).toEqual([]);
   });

@@ -5,6 +5,7 @@ import { findings } from "./accessibility";
 import { chooseCell, readCells, selectCells as select } from "./cells";
 import { untilKept } from "./kept";
 import { launch, openPractice, picture, ready } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -53,7 +54,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     const price = (await values(page, "Estimate", "B5"))[0]![0];
     expect(Number(price)).toBeGreaterThan(100);
 
-    await press(page, "Templates");
+    await openScreen(page, "Templates");
     await page.getByText("No templates yet.").waitFor();
     await page.getByText("Front bed with sleeves").waitFor();
     expect(await findings(page)).toEqual([]);
@@ -72,7 +73,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
     await untilKept(page, "Front bed, our markups");
     await page.reload();
     await ready(page);
-    await press(page, "Templates");
+    await openScreen(page, "Templates");
     await select(page, "Estimate", "M4");
     await press(page, "Preview Front bed, our markups");
     await page.getByRole("heading", { name: "Front bed, our markups" }).waitFor();
@@ -108,7 +109,7 @@ describe.each(["light", "dark"] as const)("a template, in %s", (scheme) => {
 
 test("cells that read outside are asked about, go to a file, and come back from it with questions", async () => {
   const { page } = await open();
-  await press(page, "Templates");
+  await openScreen(page, "Templates");
   await select(page, "Jobs", "D4:N6");
   await press(page, "Save the selected cells");
   await page.getByText("It reads cells outside itself (2)").waitFor();
@@ -189,7 +190,7 @@ test("the office's templates come from its folder, a bad one is named, and a mis
     route.fulfill({ contentType: "application/json", body: right.replace("=SUM(D5:D6)", "=INDIRECT(A1)") }),
   );
   await page.route("**/templates/gone.json", (route) => route.fulfill({ status: 404 }));
-  await press(page, "Templates");
+  await openScreen(page, "Templates");
   await page.getByText("bad.json can't be opened. D7 calls INDIRECT, which hides what it reads.").waitFor();
   await page.getByText("gone.json can't be opened. The list names it, but the folder has no such file").waitFor();
   expect(await findings(page)).toEqual([]);
@@ -201,8 +202,8 @@ test("the office's templates come from its folder, a bad one is named, and a mis
   expect((await values(page, "Crew day sheet", "D7"))[0]![0]).toBeCloseTo(18.5 * 5 + 12 * 3.5, 9);
 
   await page.route("**/templates/index.json", (route) => route.fulfill({ status: 404 }));
-  await press(page, "Estimate a bed");
-  await press(page, "Templates");
+  await openScreen(page, "Estimate");
+  await openScreen(page, "Templates");
   await page.getByRole("heading", { name: "From a file" }).waitFor();
   expect(await page.getByRole("heading", { name: "From the office" }).count()).toBe(0);
   await page.context().close();

@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { chooseCell, readCells, selectCells } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 /*
  * Text that would be markup, script or formula somewhere else goes through the screens and into the workbook: it shows as
@@ -63,19 +64,19 @@ test("hostile words show as words on every screen, and stand as words in every c
       }),
     [NAME, FORMULA] as const,
   );
-  await press(page, "Check the sheets");
+  await openScreen(page, "Check the sheets");
   await press(page, "Check");
   await page.getByRole("heading", { name: "Not checked" }).waitFor();
   await press(page, "Add the report as a sheet");
   await page.getByText("Added the report as").waitFor();
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });
   await selectCells(page, "<b>Jobs<b>", "C5");
-  await press(page, "Explain a cell");
+  await openScreen(page, "Explain a cell");
   await page.getByRole("heading", { name: "Explain a cell" }).waitFor();
   expect(await made(page)).toEqual({ images: 0, inline: 0, links: 0 });
 
   // A template by that name, with that text in it.
-  await press(page, "Templates");
+  await openScreen(page, "Templates");
   await selectCells(page, "<b>Jobs<b>", "B5:B6");
   await press(page, "Save the selected cells");
   await page.getByLabel("Name", { exact: true }).fill(NAME);
@@ -88,7 +89,7 @@ test("hostile words show as words on every screen, and stand as words in every c
   await picture(page, "text-only-template");
 
   // The papers of a job by that name.
-  await press(page, "Job documents");
+  await openScreen(page, "Job documents");
   await page.getByLabel("Job", { exact: true }).fill(NAME);
   await page.getByLabel("Your company", { exact: true }).fill(FORMULA);
   await press(page, "Order");

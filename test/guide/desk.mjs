@@ -84,7 +84,10 @@ export const press = (page, name) =>
 
 /** Opens a screen of the pane. */
 export async function show(page, screen, heading = screen) {
-  await page.getByRole("navigation", { name: "What to do" }).getByRole("button", { name: screen, exact: true }).click();
+  const menu = page.getByRole("navigation", { name: "What to do" });
+  const button = menu.getByRole("button", { name: screen, exact: true });
+  if (!(await button.isVisible())) await menu.getByRole("button", { name: "Tools" }).click();
+  await button.click();
   await page.getByRole("heading", { name: heading, level: 1 }).last().waitFor();
 }
 

@@ -29,7 +29,7 @@ const TOOK = [12, 13, 12.2, 12.8, 12.4];
 export async function papers(open, camera) {
   const page = await open(SHARP);
   await insertRates(page);
-  await show(page, "Estimate a bed", "Stone bed estimate");
+  await show(page, "Estimate", "Stone bed estimate");
   await threeBeds(page);
   await camera.between(
     page,

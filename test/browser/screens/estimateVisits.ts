@@ -28,7 +28,15 @@ async function measure(page: Page, way: Way): Promise<void> {
   }
 }
 
-export const estimateVisits = visitsOf("Estimate a bed", [
+export const estimateVisits = visitsOf("Estimate", [
+  [
+    "with the tools open",
+    async (page) => {
+      await press(page, "Tools");
+      await page.getByRole("button", { name: "Check the sheets" }).waitFor();
+    },
+    { leave: (page) => page.keyboard.press("Escape") },
+  ],
   ["nothing typed yet", async (page) => void (await page.getByText("Type the measurements").waitFor())],
   [
     "a rectangle, with its drawing",

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
-import { openGroups, openScreen, press, visitsOf, writeCells } from "./visit";
+import { openScreen } from "../openScreen";
+import { openGroups, press, visitsOf, writeCells } from "./visit";
 
 /** Settings of an invented office, with long words in them. */
 const SETTINGS = {
@@ -105,7 +106,7 @@ export const ratesVisits = [
       },
     ],
   ]),
-  ...visitsOf("Estimate a bed", [
+  ...visitsOf("Estimate", [
     [
       "with prices from the rates, one of them typed for this bed alone",
       async (page) => {

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { openScreen } from "../openScreen";
 
 /** A state in which a screen shows something else than before. */
 export interface Visit {
@@ -27,11 +28,6 @@ export function visitsOf(
       await show(page);
     },
   }));
-}
-
-export async function openScreen(page: Page, screen: string): Promise<void> {
-  await page.getByRole("navigation", { name: "What to do" }).getByRole("button", { name: screen, exact: true }).click();
-  await page.locator("#pane h1:visible").waitFor();
 }
 
 export const press = (page: Page, name: string | RegExp) => page.getByRole("button", { name }).click();
