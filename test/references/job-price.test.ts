@@ -2,6 +2,7 @@ import { describe, expect } from "vitest";
 import type { FieldKey } from "../../src/quantities/bed/fields";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { priceJob } from "../../src/quantities/job/priceJob";
+import { FOUR_BEDS_MORE, fourBeds, GRANITE, PEA, PRICES, SHRUBS } from "../fourBeds";
 import { outside } from "../outside";
 import { bedOfJob } from "../properties/jobToPrice";
 
@@ -15,14 +16,6 @@ import { bedOfJob } from "../properties/jobToPrice";
  * and weighs 1.5 tons/cu yd. Labor: dig × 1.2 h, edging at 14 ft/h, fabric at 120 sq ft/h, stone at 100 sq ft/h and
  * 3.1 minutes a barrow of 300 lb: 2 to load, 1/2 to dump, 60 ft there and back at 200 ft a minute.
  */
-const PRICES: Readonly<Partial<Record<FieldKey, string>>> = {
-  ...{ crewRate: "50", haulCost: "50", dumpFee: "30", deliveryCost: "80" },
-  ...{ pieceCost: "25", stakeCost: "2", rollCost: "60", pinBoxCost: "20", stoneCost: "60" },
-  ...{ laborMarkup: "40%", materialMarkup: "20%", haulingMarkup: "10%" },
-  ...{ overhead: "10%", minimumCharge: "400", salesTax: "7%" },
-};
-const PEA = { stone: "pea gravel", stoneSize: "3/8", stoneCost: "70" };
-
 const bed = (name: string, form: Partial<BedForm>) =>
   bedOfJob({ ...blankForm(), name, ...form, typed: { ...PRICES, ...form.typed } }).toPrice;
 type Beds = Parameters<typeof priceJob>[0];
@@ -180,17 +173,9 @@ describe("a job of ten beds: five of 24 × 4 ft with river rock, and five of 13 
 });
 
 describe("four beds of one customer: a wall strip, a rounded walk, a ring, and a kidney with a pad", () => {
-  const four = (more: BedForm["typed"] = {}, kidney: BedForm["typed"] = PEA) => [
-    bed("Wall strip", { typed: { length: `32' 6 1/2"`, width: "3", ...more } }),
-    bed("Walk", { typed: { length: `18' 6"`, width: "5", cornerRadius: "2", roundedCorners: "2", ...more } }),
-    bed("Tree ring", { way: "round", typed: { diameter: "8", innerDiameter: "2", ...more } }),
-    bed("Kidney", {
-      ...{ way: "widths", widths: ["0", "3", "6", "3", "6", "3", "0"], cutOuts: [["8", "2", "2", "3"]] },
-      typed: { spacing: "4", ...more, ...kidney },
-    }),
-  ];
-  const shrubs = { label: "Remove old shrubs", unit: "labor hours", quantity: 3, unitCost: 50, kind: "labor" } as const;
-  const more = { own: [shrubs], inputs: { setUpHours: 1.5, discountShare: 0.05, depositShare: 0.3 } };
+  const four = (more: BedForm["typed"] = {}, kidney: BedForm["typed"] = PEA) =>
+    fourBeds(more, kidney).map((form) => bedOfJob(form).toPrice);
+  const more = { own: [SHRUBS], inputs: FOUR_BEDS_MORE };
 
   // Fabric and pins of the rounded and curved beds are counted on their plans, which tests of the layout hold to
   // others' figures. Here they are taken as counted: 90.7819, 50.5784, and 78 sq ft; 51, 45, and 51 pins; strips of 18.5,
@@ -269,9 +254,8 @@ describe("four beds of one customer: a wall strip, a rounded walk, a ring, and a
   });
 
   outside("by hand", "another version, with crushed granite in all four", () => {
-    const granite = { stone: "crushed granite", stoneSize: "0.75", stoneCost: "55" };
     const first = priceJob(four(), more);
-    const option = priceJob(four(granite, {}), more);
+    const option = priceJob(four(GRANITE, {}), more);
     const stone = (job: typeof first) =>
       job.lines.flatMap(({ key, label, quantity, cost }) =>
         /^(stone|delivery)/.test(key ?? "") ? [[label, quantity, cost]] : [],

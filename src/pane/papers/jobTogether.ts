@@ -5,7 +5,8 @@ import type { BedForm } from "../../quantities/bed/form";
 import { type LineKind, lineKinds, lines } from "../../quantities/bed/lines";
 import type { Rates } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
-import type { BedNeeds } from "../../quantities/job/bedNeeds";
+import { type BedNeeds, type HoursStep, hoursSteps } from "../../quantities/job/bedNeeds";
+import { lineOfStep } from "../../quantities/job/bedNeedsOf";
 import { jobInputs, kindLabels } from "../../quantities/job/jobAmounts";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { type BedToPrice, kindsOfBeds, type OwnLine, type PricedJob, priceJob } from "../../quantities/job/priceJob";
@@ -184,20 +185,58 @@ export function ownNeeds({ lines: shown, name }: JobOnSheet): BedNeeds {
 
 const SET_UP = jobInputs.setUpHours.label;
 
-/** An order in which what was typed over on the job's sheet is ordered as typed. */
-export function asTyped(order: JobOrder, { lines }: JobOnSheet): JobOrder {
-  return {
-    ...order,
-    lines: order.lines.map((line) => {
-      const typed = lines.find((shown) => shown.isTyped && shown.isStandard && isSame(shown.label, labelOf(line)));
-      if (!typed || typed.quantity === line.order) return line;
-      const notes = [
-        ...line.notes,
-        `${line.order} ${line.orderUnit} calculated; ${typed.quantity} typed in the job estimate.`,
-      ];
-      return { ...line, order: typed.quantity, saved: line.bedByBed - typed.quantity, notes };
+/**
+ * An order that follows the job's sheet: what was typed over there is ordered as typed, and a line that was taken out, or
+ * has 0 typed over it, isn't ordered.
+ */
+export function asTyped(order: JobOrder, job: JobOnSheet): JobOrder {
+  const lines = order.lines.flatMap((line) => {
+    const shown = shownAs(line, job);
+    if (shown === "removed" || (shown?.isTyped && shown.quantity === 0)) return [];
+    if (!shown?.isTyped || shown.quantity === line.order) return [line];
+    const notes = [
+      ...line.notes,
+      `${line.order} ${line.orderUnit} calculated; ${shown.quantity} typed in the job estimate.`,
+    ];
+    return [{ ...line, order: shown.quantity, saved: line.bedByBed - shown.quantity, notes }];
+  });
+  return { ...order, lines };
+}
+
+/** The line of the job's sheet for a line of the order; undefined where it can't be told, as for one that was renamed. */
+function shownAs(line: OrderLine, job: JobOnSheet): JobLineShown | "removed" | undefined {
+  if (line.key.startsWith("other|")) return undefined;
+  const label = labelOf(line);
+  if (!line.key.startsWith("stakes|")) return standardLine(label, job);
+  // Each kind of edging has a line of this name, below its pieces.
+  const pieces = kindLabels.edging + line.specification;
+  const from = job.lines.findIndex((shown) => shown.isStandard && isSame(shown.label, pieces));
+  return standardLine(label, { ...job, lines: from < 0 ? job.lines : job.lines.slice(from, from + 2) });
+}
+
+function standardLine(label: string, { lines, renamed, amounts }: JobOnSheet): JobLineShown | "removed" | undefined {
+  const found = lines.find((shown) => shown.isStandard && isSame(shown.label, label));
+  // Without a price a line may be in error, or lack altogether: the job says so, and nothing was taken out.
+  return found ?? (renamed > 0 || amounts.price === undefined ? undefined : "removed");
+}
+
+/** Labor hours that were typed over in the job's estimate, by step: none where the line was taken out. */
+export function typedHours(job: JobOnSheet): Partial<Record<HoursStep, number>> {
+  return Object.fromEntries(
+    hoursSteps.flatMap((step) => {
+      const label = lines.find(({ key }) => key === lineOfStep[step])?.label ?? "";
+      const shown = standardLine(label, job);
+      if (shown === "removed") return [[step, 0]];
+      return shown?.isTyped ? [[step, shown.quantity]] : [];
     }),
-  };
+  );
+}
+
+/** Whether the job's sheet still buys or does something: a line that was taken out, or has 0 typed over it, doesn't. */
+export function jobHas(what: "haul" | "fabric" | "edging", { lines: shown, renamed }: JobOnSheet): boolean {
+  const begin = what === "haul" ? (lines.find(({ key }) => key === "haul")?.label ?? "") : kindLabels[what];
+  const found = shown.filter(({ label, isStandard }) => isStandard && label.startsWith(begin));
+  return found.some(({ quantity }) => quantity > 0) || (found.length === 0 && renamed > 0);
 }
 
 /** What the job's estimate calls a line of the order. */

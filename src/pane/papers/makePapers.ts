@@ -10,7 +10,7 @@ import { noticeSheet } from "../../sheets/papers/noticeSheet";
 import { orderSheet } from "../../sheets/papers/orderSheet";
 import type { Plan } from "../../sheets/plan";
 import type { JobDetails } from "./details";
-import { asTyped, ownNeeds } from "./jobTogether";
+import { asTyped, ownNeeds, typedHours } from "./jobTogether";
 import { measuresOf } from "./measures";
 import { needsOf } from "./needsOf";
 import { type NamedBed, noticeFacts } from "./noticeOf";
@@ -54,7 +54,8 @@ export function jobOf(beds: readonly FoundBed[], onSheet?: JobOnSheet, jobs: rea
   const people = Math.max(...numbers.map(({ crewSize }) => crewSize));
   const dayHours = Math.max(...numbers.map(({ crewDay }) => crewDay));
   const options = onSheet ? jobs.filter(({ name }) => name === onSheet.name) : [];
-  return { beds, onSheet, options, order, crew: crewPlan(withOwn, order, { people, dayHours }), people };
+  const terms = { people, dayHours, ...(onSheet && { typedHours: typedHours(onSheet) }) };
+  return { beds, onSheet, options, order, crew: crewPlan(withOwn, order, terms), people };
 }
 
 export function orderPaper({ order }: Job, details: JobDetails, notice: DigNotice | undefined): PaperSheet {

@@ -16,7 +16,7 @@ import { scopeOf } from "../../sheets/papers/scopeOf";
 import type { Plan } from "../../sheets/plan";
 import { validDays } from "./days";
 import { type JobDetails, linesOf } from "./details";
-import { ownScope, priceTogether, shareOf } from "./jobTogether";
+import { jobHas, ownScope, priceTogether, shareOf } from "./jobTogether";
 import type { Job } from "./makePapers";
 import type { FoundBed } from "./readJob";
 import { today } from "./today";
@@ -91,9 +91,12 @@ const isOpen = ({ options }: Job) => options.length > 1 && options.filter(({ isC
 /** The beds, and the lines of the job's own estimate in their place. */
 function scopeOfJob(job: Job, isByBed: boolean): ScopeItem[] {
   const shares = pricedAsOne(job)?.byBed;
+  const { onSheet } = job;
+  const jobBuys = (what: Parameters<typeof jobHas>[0]) => !onSheet || jobHas(what, onSheet);
   const beds = job.beds.map((bed, index) =>
     scopeItem(
       bed,
+      jobBuys,
       isByBed ? ((job.onSheet && shareOf(bed, job.onSheet)) ?? shares?.[index] ?? bed.block.price) : undefined,
     ),
   );
@@ -180,7 +183,12 @@ export function proposalPlan(proposal: Proposal, details: JobDetails): Plan {
   return proposalSheet(proposal, details.paper, CORNER);
 }
 
-function scopeItem({ block, worked }: FoundBed, price: number | undefined): ScopeItem {
+/** @param jobBuys whether the job's own estimate still has a line, too. */
+function scopeItem(
+  { block, worked }: FoundBed,
+  jobBuys: (what: Parameters<typeof jobHas>[0]) => boolean,
+  price: number | undefined,
+): ScopeItem {
   if (!worked || block.price === undefined) throw new Error(`${block.name} has no price.`);
   const { numbers, names } = worked.bed;
   const { amounts } = worked.estimate;
@@ -193,11 +201,11 @@ function scopeItem({ block, worked }: FoundBed, price: number | undefined): Scop
       depthIn: amounts.stoneDepth,
       stone: names.stone,
       stoneSizeIn: numbers.stoneSize,
-      borderFt: amounts.borderRun + amounts.innerRun,
+      borderFt: jobBuys("edging") ? amounts.borderRun + amounts.innerRun : 0,
       borderHeightIn: numbers.borderHeight,
       scrapeIn: numbers.scrapeDepth,
-      hauledOff: has("haul"),
-      hasFabric: has("fabric"),
+      hauledOff: has("haul") && jobBuys("haul"),
+      hasFabric: has("fabric") && jobBuys("fabric"),
       ownWork: block.lines.filter(({ key, label }) => key === undefined && label.trim()).map(({ label }) => label),
     }),
   };

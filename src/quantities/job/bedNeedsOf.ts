@@ -25,7 +25,7 @@ export interface MoreAboutBed {
 }
 
 /** The lines of labor, by the step that takes their hours. */
-const lineOfStep = {
+export const lineOfStep = {
   scrape: "scrape",
   border: "setEdging",
   fabric: "layFabric",

@@ -3,7 +3,7 @@ import { Problem } from "../problem";
 import { wholeUp } from "../whole";
 import { addedUp } from "./addedUp";
 import { grouped } from "./asks";
-import type { BedNeeds } from "./bedNeeds";
+import type { BedNeeds, HoursStep } from "./bedNeeds";
 import { type CrewAmounts, crewAmounts } from "./crewAmounts";
 import { crewSteps, type StepKey } from "./crewSteps";
 import { crewTools, type Tool } from "./crewTools";
@@ -15,6 +15,8 @@ export interface Crew {
   readonly people: number;
   /** Hours of a working day, more than 0. */
   readonly dayHours: number;
+  /** Labor hours of a step in place of what its beds take together, such as those typed over in the job's estimate. */
+  readonly typedHours?: Readonly<Partial<Record<HoursStep, number>>>;
 }
 
 /** A step with its quantities and hours in all beds. */
@@ -51,11 +53,15 @@ export interface CrewPlan {
  * @throws Problem for a crew without people or a day without hours.
  * @example crewPlan(beds, orderJob(beds), { people: 2, dayHours: 8 }).crewDays // 18 labor hours: 1.125
  */
-export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, dayHours }: Crew): CrewPlan {
+export function crewPlan(
+  beds: readonly BedNeeds[],
+  order: JobOrder,
+  { people, dayHours, typedHours = {} }: Crew,
+): CrewPlan {
   if (!(people > 0)) throw new Problem("value", messages.zero("Crew size", "2"), "crewSize");
   if (!(dayHours > 0)) throw new Problem("value", messages.zero("Working day", "8"), "crewDay");
   const amounts = crewAmounts(beds, order);
-  const standard = crewSteps.map((step) => planned(step, beds, amounts));
+  const standard = crewSteps.map((step) => planned(step, beds, amounts, typedHours));
   // What was added by hand is done before the site is left, and some of it before the digging.
   const [marks, ...work] = standard.filter(({ key }) => key !== "cleanUp");
   const inOrder = [
@@ -65,7 +71,7 @@ export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, d
     ...otherSteps(beds, false),
     ...standard.filter(({ key }) => key === "cleanUp"),
   ];
-  const personHours = addedUp(inOrder.flatMap(({ byBed }) => byBed.map(({ hours }) => hours)));
+  const personHours = addedUp(inOrder.map(({ hours = 0 }) => hours));
   const crewDays = personHours / (people * dayHours);
   return {
     amounts,
@@ -84,7 +90,12 @@ export function crewPlan(beds: readonly BedNeeds[], order: JobOrder, { people, d
   };
 }
 
-function planned(step: (typeof crewSteps)[number], beds: readonly BedNeeds[], amounts: CrewAmounts): PlannedStep {
+function planned(
+  step: (typeof crewSteps)[number],
+  beds: readonly BedNeeds[],
+  amounts: CrewAmounts,
+  typedHours: NonNullable<Crew["typedHours"]>,
+): PlannedStep {
   const { hours: from } = step;
   const byBed = from ? beds.map(({ name, work }) => ({ bed: name, hours: work?.hours[from] ?? 0 })) : [];
   return {
@@ -94,7 +105,7 @@ function planned(step: (typeof crewSteps)[number], beds: readonly BedNeeds[], am
     quantities: step.quantities
       .map(({ amount, what, unit }) => ({ what, unit, amount: amounts[amount] }))
       .filter(({ amount }) => amount > 0),
-    hours: from && addedUp(byBed.map(({ hours }) => hours)),
+    hours: from && (typedHours[from] ?? addedUp(byBed.map(({ hours }) => hours))),
     hoursIn: crewSteps.find(({ key }) => key === step.hoursIn)?.label,
     byBed: byBed.filter(({ hours }) => hours > 0),
   };

@@ -32,6 +32,8 @@ export interface JobOnSheet {
   /** The cells of the beds' names, in the beds' own blocks. */
   readonly beds: readonly { readonly sheet: string; readonly cell: Anchor; readonly price: number | undefined }[];
   readonly lines: readonly JobLineShown[];
+  /** How many of its standard lines have another name than the product gave them. */
+  readonly renamed: number;
   /** What the price part shows; undefined for a cell without a number. */
   readonly amounts: Readonly<Partial<Record<JobPriceKey, number>>>;
   /** Which version of the job it is, what sets it apart, and whether it is the chosen one. */
@@ -88,7 +90,7 @@ export function findJobBlocks(sheet: string, used: UsedCells): JobOnSheet[] {
       area: { row: used.row + row, column: used.column + column, rows, columns: columnsOf(places.length) },
       name: text(values[0]?.[1]),
       beds: places.flatMap(({ at, price }) => (at ? [{ ...at, price }] : [])),
-      lines: linesIn(values, formulas, lines),
+      ...linesIn(values, formulas, lines),
       amounts: amountsIn(values, part(jobHeadings.price)),
       option: text(headOf(OPTION_LABEL)?.[1]),
       differs: text(headOf(OPTION_LABEL)?.[4]),
@@ -155,17 +157,25 @@ export function placeIn(reference: string, own: string): PlaceElsewhere | undefi
   return { sheet, cell };
 }
 
-function linesIn(values: readonly Row[], formulas: readonly Row[], { first, end }: Rows): JobLineShown[] {
+function linesIn(
+  values: readonly Row[],
+  formulas: readonly Row[],
+  { first, end }: Rows,
+): Pick<JobOnSheet, "lines" | "renamed"> {
+  let renamed = 0;
   const labels = values.slice(first, end).map(([label]) => text(label));
   const from = labels.indexOf(FIRST_LINE ?? "");
-  return values.slice(first, end).flatMap((cells, index) => {
+  const lines = values.slice(first, end).flatMap((cells, index): JobLineShown[] => {
     const [label, quantity, unit, unitCost, , , , price, kind] = cells;
     if (typeof quantity !== "number") return [];
     const formula = formulas[first + index]?.[1];
+    const hasName = STANDARD.some((standard) =>
+      standard.endsWith(" ") ? text(label).startsWith(standard) : label === standard,
+    );
     // A standard line that was renamed still works its quantity out.
-    const isStandard =
-      STANDARD.some((standard) => (standard.endsWith(" ") ? text(label).startsWith(standard) : label === standard)) ||
-      (isFormula(formula) && !ELSEWHERE.test(text(formula)));
+    const isRenamed = !hasName && isFormula(formula) && !ELSEWHERE.test(text(formula));
+    if (isRenamed) renamed += 1;
+    const isStandard = hasName || isRenamed;
     return [
       {
         label: text(label),
@@ -181,6 +191,7 @@ function linesIn(values: readonly Row[], formulas: readonly Row[], { first, end 
       },
     ];
   });
+  return { lines, renamed };
 }
 
 function amountsIn(values: readonly Row[], part: Rows | undefined): JobOnSheet["amounts"] {

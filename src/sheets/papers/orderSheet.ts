@@ -32,7 +32,7 @@ const COLUMNS = ["Specification", "To order", "Unit", "Needed", "Unit", "Allowan
 
 const HEADINGS: Readonly<Record<Supplier, string>> = {
   "stone yard": "Stone yard",
-  border: "Border",
+  border: "Edging",
   "fabric and pins": "Fabric and pins",
   hauling: "Hauling",
   other: "Other",
