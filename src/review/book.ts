@@ -1,5 +1,5 @@
 import { must } from "../quantities/must";
-import type { Area } from "../spreadsheet/areas";
+import { type Area, areaAddress } from "../spreadsheet/areas";
 import type { NameFacts, TableFacts, WorkbookFacts } from "./facts";
 import { type Pattern, PatternReader } from "./formula/pattern";
 import { type Edge, type Reference, readReference } from "./formula/reference";
@@ -26,6 +26,8 @@ const NO_PATTERN = -1;
 const CELLS_A_SLICE = 2000;
 /** Far more than the formulas of a bed rest on. */
 const MOST_SOURCES = 500;
+/** A number is passed on by fewer cells than this; formulas in a circle pass it on without end. */
+const MOST_PASSED = 10;
 
 /** A workbook as the rules see it: cells, formulas by their patterns, headings, and what reaches where. */
 export class Book {
@@ -139,6 +141,31 @@ export class Book {
       }
     }
     return [...found.values()];
+  }
+
+  /**
+   * The cell that a cell only shows, through others as well: the one cell that its formula reads, where both hold the
+   * same number or one of them a text, or the only one with the same text. The cell itself where there's none.
+   */
+  shownBy(cell: Cell): Cell {
+    let at = cell;
+    for (let step = 0; step < MOST_PASSED; step++) {
+      const is = this.#valueAt(at);
+      const targets = [
+        ...new Map(this.targetsOf(at).map((one) => [`${cellKey(one)}:${areaAddress(one)}`, one])).values(),
+      ];
+      const same = targets.filter((one) => typeof is === "string" && is !== "" && this.#valueAt(one) === is);
+      const [only, ...others] = same.length > 0 ? same : targets;
+      if (!only || others.length > 0 || only.rows * only.columns > 1) return at;
+      const was = this.#valueAt(only);
+      if (typeof is === "number" && is !== was && typeof was !== "string") return at;
+      at = { sheet: only.sheet, row: only.row, column: only.column };
+    }
+    return at;
+  }
+
+  #valueAt({ sheet, row, column }: Cell) {
+    return must(this.grids[sheet]).value(row, column);
   }
 
   #readName({ name, sheet, formula }: NameFacts): void {

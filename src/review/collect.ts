@@ -7,7 +7,7 @@ import type { Change, Finding, Level, Place } from "./finding";
 import type { Pattern } from "./formula/pattern";
 import type { Observation, Rule } from "./rules/rule";
 import type { Study } from "./study";
-import { address, counted, list } from "./words";
+import { address, addressFrom, counted, list, nameOf, short } from "./words";
 
 /** An observation and the rule that made it. */
 export interface Seen {
@@ -15,40 +15,39 @@ export interface Seen {
   readonly observation: Observation;
 }
 
-const LEVELS: readonly Level[] = ["slip", "odd", "question"];
+const LEVELS: readonly Level[] = ["error", "warning", "question"];
 
-/** Makes findings of what the rules saw: one for each mistake, the costliest first. */
+/** Makes findings of what the rules saw: one for each mistake. Errors come first, then warnings, then questions; the costliest first in each. */
 export function collect(study: Study, seen: readonly Seen[], scope: Scope): Finding[] {
   const groups = new Map<string, Seen[]>();
   const once = new Set<string>();
-  for (const one of withoutCovered(seen)) {
+  for (const one of withoutCovered(study.book, seen)) {
     const { rule, observation } = one;
     if (!isAsked(study.book, scope, observation.cell)) continue;
     const sign = `${rule.id} ${cellKey(observation.cell)} ${observation.about}`;
     if (once.has(sign)) continue;
     once.add(sign);
-    const key = `${rule.id} ${observation.level ?? rule.level} ${observation.group}`;
+    const cause = causeOf(observation);
+    const key = `${rule.id} ${observation.level ?? rule.level} ${cause ? `from ${cellKey(cause)}` : observation.group}`;
     const group = groups.get(key);
     if (group) group.push(one);
     else groups.set(key, [one]);
   }
   const findings = [...groups.values()].map((group) => findingOf(study.book, group));
   const order = (finding: Finding) => LEVELS.indexOf(finding.level);
-  return apart(findings.sort((one, other) => other.rank - one.rank || order(one) - order(other)));
+  return apart(findings.sort((one, other) => order(one) - order(other) || other.rank - one.rank));
 }
 
+/** The cell to fix, where that isn't the one that was looked at. */
+const causeOf = ({ cell, cause }: Observation) => (cause && cellKey(cause) !== cellKey(cell) ? cause : undefined);
+
 /** Drops what another rule says better about the same cell; a fix that only the other has is kept. */
-function withoutCovered(seen: readonly Seen[]): Seen[] {
-  const byCell = new Map<string, Seen[]>();
-  for (const one of seen) {
-    const key = cellKey(one.observation.cell);
-    const list = byCell.get(key);
-    if (list) list.push(one);
-    else byCell.set(key, [one]);
-  }
+function withoutCovered(book: Book, seen: readonly Seen[]): Seen[] {
+  const byCell = groupedBy(seen, ({ cell }) => cell);
+  const byCause = groupedBy(seen, ({ cell, cause }) => cause ?? cell);
   return seen.flatMap((one) => {
     const others = must(byCell.get(cellKey(one.observation.cell)));
-    if (others.some(({ rule }) => rule.covers?.includes(one.rule.id)) || isEcho(byCell, one)) return [];
+    if (others.some(({ rule }) => rule.covers?.includes(one.rule.id)) || isEcho(book, byCause, one)) return [];
     const covered = one.observation.fix
       ? undefined
       : others.find(({ rule, observation }) => one.rule.covers?.includes(rule.id) && observation.fix);
@@ -56,13 +55,25 @@ function withoutCovered(seen: readonly Seen[]): Seen[] {
   });
 }
 
-/** It says nothing new where another rule found an error in a cell that it comes from. */
-function isEcho(byCell: ReadonlyMap<string, readonly Seen[]>, { rule, observation }: Seen): boolean {
+function groupedBy(seen: readonly Seen[], by: (observation: Observation) => Cell): Map<string, Seen[]> {
+  const groups = new Map<string, Seen[]>();
+  for (const one of seen) {
+    const key = cellKey(by(one.observation));
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return groups;
+}
+
+/** It says nothing new where its own rule saw the cause, or another one found an error in a cell that it comes from. */
+function isEcho(book: Book, byCause: ReadonlyMap<string, readonly Seen[]>, { rule, observation }: Seen): boolean {
+  const cause = causeOf(observation);
+  const atCause = cause ? (byCause.get(cellKey(cause)) ?? []) : [];
+  if (atCause.some((other) => other.rule === rule && !causeOf(other.observation))) return true;
   return (observation.echoOf ?? []).some(
     (target) =>
       target.rows * target.columns === 1 &&
-      (byCell.get(cellKey(target)) ?? []).some(
-        (other) => other.rule !== rule && (other.observation.level ?? other.rule.level) === "slip",
+      (byCause.get(cellKey(book.shownBy(target))) ?? []).some(
+        (other) => other.rule !== rule && (other.observation.level ?? other.rule.level) === "error",
       ),
   );
 }
@@ -75,8 +86,9 @@ function isAsked(book: Book, scope: Scope, cell: Cell): boolean {
 function findingOf(book: Book, group: readonly Seen[]): Finding {
   const [{ rule, observation: first }] = group as [Seen];
   const observations = group.map(({ observation }) => observation);
-  const cells = [...new Map(observations.map(({ cell }) => [cellKey(cell), cell])).values()];
-  const rest = cells.slice(1).map((cell) => areaAddress(cell));
+  const cause = causeOf(first);
+  const reached = [...new Map(observations.map(({ cell }) => [cellKey(cell), cell])).values()];
+  const cells = cause ? [cause] : reached;
   const changes = new Map<string, Change>();
   for (const one of observations.flatMap(({ fix }) => fix ?? []))
     changes.set(`${one.sheet}:${one.row}:${one.column}`, one);
@@ -94,17 +106,31 @@ function findingOf(book: Book, group: readonly Seen[]): Finding {
     level: first.level ?? rule.level,
     rank: Math.max(...observations.map(({ rank }) => rank ?? rule.rank)),
     places: placesOf(book, cells),
-    related: observations
-      .flatMap(({ more }) => more ?? [])
+    related: [...(cause ? reached : []), ...observations.flatMap(({ more }) => more ?? [])]
       .slice(0, 100)
       .map((place) => placeOf(book, place)),
     where: whereOf(book, cells),
-    seen:
-      rest.length === 0 ? first.seen : `${first.seen} The same in ${counted(rest.length, "more cell")}: ${list(rest)}.`,
+    seen: seenOf(book, first, reached),
     matters: first.matters ?? rule.matters,
     todo: first.todo,
     ...(isWhole && { fix: [...changes.values()] }),
   };
+}
+
+/** What was seen in the first cell, what it comes from, and which other cells have it. */
+function seenOf(book: Book, first: Observation, [, ...others]: readonly Cell[]): string {
+  const cause = causeOf(first);
+  const rest = others.map((cell) => addressFrom(book, cause ?? first.cell, cell));
+  const more = rest.length > 0 ? ` The same in ${counted(rest.length, "more cell")}: ${list(rest)}.` : "";
+  if (!cause) return `${first.seen}${more}`;
+  const value = must(book.grids[cause.sheet]).value(cause.row, cause.column);
+  const holds = value === "" ? "is blank" : `holds ${typeof value === "number" ? short(value) : `“${value}”`}`;
+  const own = areaAddress(first.cell);
+  // What the rule saw begins with the address of a cell that may be on another sheet.
+  const seen = first.seen.startsWith(`${own} `)
+    ? `${addressFrom(book, cause, first.cell)}${first.seen.slice(own.length)}`
+    : first.seen;
+  return `${areaAddress(cause)} (${nameOf(book, cause)}) ${holds}. ${seen}${more}`;
 }
 
 function placeOf(book: Book, place: Cell | Target): Place {

@@ -2,10 +2,10 @@ import type { Area } from "../spreadsheet/areas";
 import type { CellValue } from "./facts";
 
 /**
- * How sure a finding is. A "slip" is a mistake, or very nearly always one; "odd" looks wrong and may be meant;
- * a "question" asks about something that is missing, and only the estimator knows.
+ * How sure a finding is. An "error" is a mistake, or very nearly always one; a "warning" looks wrong and may be meant; a
+ * "question" asks about something that is missing, and only the estimator knows.
  */
-export type Level = "slip" | "odd" | "question";
+export type Level = "error" | "warning" | "question";
 
 /** Cells of a sheet. */
 export interface Place extends Area {

@@ -23,7 +23,7 @@ const { findings, unchecked } = reviewAtOnce(
   knowledge,
 );
 
-test("the report has a row for each finding, the costliest first, with its safe fix before and after", () => {
+test("the report has a row for each finding, errors first, with its safe fix before and after", () => {
   const rows = reportRows(sortDismissed(findings, []), unchecked, "Jobs of March");
   expect(rows.slice(0, 3).map(({ kind, cells }) => [kind, cells[0]])).toEqual([
     ["title", "Sheet check: Jobs of March"],
@@ -34,8 +34,8 @@ test("the report has a row for each finding, the costliest first, with its safe 
     rows.filter(({ kind }) => kind === "finding").map(({ level, cells }) => [level, cells[1], cells.at(-1)]),
   ).toEqual([
     // 40 of 120 sq ft are left out; the typed area is right as it stands.
-    ["slip", "Jobs!D6", "Jobs!D6: =SUM(D2:D4) → =SUM(D2:D5)"],
-    ["slip", "Jobs!D3", "Jobs!D3: 40 → =B3*C3"],
+    ["error", "Jobs!D6", "Jobs!D6: =SUM(D2:D4) → =SUM(D2:D5)"],
+    ["error", "Jobs!D3", "Jobs!D3: 40 → =B3*C3"],
   ]);
   expect(rows.at(-1)?.cells[0]).toBe("Whether what you typed is what was taped and agreed");
 });

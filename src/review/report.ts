@@ -22,7 +22,7 @@ export const reportHeadings = [
   "Suggested fix",
 ] as const;
 
-const LEVEL_WORDS: Readonly<Record<Level, string>> = { slip: "Error", odd: "Warning", question: "Question" };
+export const LEVEL_WORDS: Readonly<Record<Level, string>> = { error: "Error", warning: "Warning", question: "Question" };
 
 /**
  * A check as rows for a sheet: the open findings, those that were dismissed with their reasons, and what was not
@@ -61,8 +61,8 @@ export function summaryOf({ open, dismissed }: Sorted): string {
     return number === 0 ? [] : [`${number} ${number === 1 ? one : many}`];
   };
   const parts = [
-    ...count("slip", "error", "errors"),
-    ...count("odd", "warning", "warnings"),
+    ...count("error", "error", "errors"),
+    ...count("warning", "warning", "warnings"),
     ...count("question", "question", "questions"),
   ];
   const left = dismissed.length > 0 ? ` ${dismissed.length} ignored.` : "";

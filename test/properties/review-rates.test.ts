@@ -53,10 +53,10 @@ function rateRows(isOwn: boolean): (string | number)[][] {
   });
 }
 
-function check(isOwn: boolean, others: readonly BedForm[] = []) {
+function check(isOwn: boolean, others: readonly BedForm[] = [], rows = rateRows(isOwn)) {
   const plans = [...beds, ...others].map((form) => ({ name: form.name, plan: estimateBlock(form, ORIGIN) }));
   const sheets: SheetInput[] = [
-    { name: "Rates", rows: rateRows(isOwn), formats: formatsOf(ratesPlan) },
+    { name: "Rates", rows, formats: formatsOf(ratesPlan) },
     ...plans.map(({ name, plan }) => ({ name, rows: plan.formulas, formats: formatsOf(plan) })),
   ];
   return reviewAtOnce(factsOf({ sheets, names }), knowledge, { call: callFunction }).findings;
@@ -89,3 +89,22 @@ test("in a workbook without rates the lines themselves are asked about", () => {
   expect([...new Set(findings.map(({ rule }) => rule))]).toEqual(["example-rate"]);
   expect(findings.map(({ seen }) => seen).join("\n")).toMatch(/is marked “sample price” and is in use/);
 });
+
+test.each([
+  ["Edging piece, length", "8 x", "error", /holds “8 x”.*can't read “8 x” as a length.*The same in 5 more cells/],
+  ["Edging piece, length", "", "error", /is blank.*The same in 5 more cells/],
+  ["Fabric roll width", 0.5, "overlap-sense", /holds 0\.5\. 'Front walk'!B\d+ .*laps 6 in of a roll 6 in wide/],
+  ["Markup on labor", "", "error", /is blank.*The same in 9 more cells/],
+  ["Markup on hauling", "16 or so", "error", /holds “16 or so”.*The same in 5 more cells/],
+  ["Waste and low spots", 8, "error", /holds 8\. .*The same in 3 more cells/],
+])(
+  "a wrong rate, %s of “%s”, is one finding at the rate, with the cells that it reaches",
+  (label, wrong, rule, seen) => {
+    const rows = rateRows(true).map((cells) => (cells[0] === label ? [label, wrong, ...cells.slice(2)] : cells));
+    const at = rows.findIndex(([first]) => first === label);
+    const findings = check(true, [], rows);
+    expect(findings.map((finding) => `${finding.rule} ${finding.where}`)).toEqual([`${rule} Rates!B${at + 1}`]);
+    expect(findings[0]!.seen).toMatch(seen);
+    expect(new Set(findings[0]!.related.map(({ sheet }) => sheet))).toEqual(new Set(["Front walk", "Long border"]));
+  },
+);

@@ -4,7 +4,7 @@ import { Button } from "../Button";
 import { Select } from "../Select";
 import { StatusMessage } from "../StatusMessage";
 import type { Status } from "../useStatus";
-import { FindingCard } from "./FindingCard";
+import { FindingList } from "./FindingList";
 import { useCheck } from "./useCheck";
 
 const scopes = [
@@ -24,7 +24,7 @@ export function CheckScreen() {
       </header>
       <p class="below">
         Finds typing errors and numbers that don't fit a stone bed. Nothing changes until you say so. What wasn't
-        checked is listed at the end.
+        checked is listed at the end. Page Down goes to the next finding, Enter to its cell.
       </p>
       <Select
         label="What to check"
@@ -50,14 +50,14 @@ export function CheckScreen() {
         </p>
       )}
       <StatusMessage status={saidOf(check)} />
-      {sorted?.open.map((finding) => (
-        <FindingCard
-          key={finding.key}
-          finding={finding}
-          onFix={() => void check.fix(finding)}
-          onDismiss={(reason) => void check.dismiss(finding, reason)}
+      {sorted && sorted.open.length > 0 && (
+        <FindingList
+          findings={sorted.open}
+          isBusy={progress !== undefined}
+          onFix={(finding) => void check.fix(finding)}
+          onDismiss={(finding, reason) => void check.dismiss(finding, reason)}
         />
-      ))}
+      )}
       {sorted && sorted.dismissed.length > 0 && (
         <details>
           <summary>Ignored ({sorted.dismissed.length})</summary>

@@ -1,5 +1,6 @@
-import { useState } from "preact/hooks";
-import type { Change, Finding, Level } from "../../review/finding";
+import { useId, useState } from "preact/hooks";
+import type { Change, Finding } from "../../review/finding";
+import { LEVEL_WORDS } from "../../review/report";
 import { cellAddress } from "../../spreadsheet/areas";
 import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
@@ -8,29 +9,43 @@ import { onEscape } from "../onEscape";
 
 interface FindingCardProps {
   readonly finding: Finding;
+  /** Its place in the list, from 1, and how many there are. */
+  readonly place: number;
+  readonly count: number;
   readonly onFix: () => void;
   readonly onDismiss: (reason: string) => void;
 }
 
-const LEVELS: Readonly<Record<Level, string>> = { slip: "Error", odd: "Warning", question: "Question" };
 const MOST_SHOWN = 6;
 
-/** One finding: where, what was seen, why it matters, what to do; with its fix and a way to let it be. */
-export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
+/** One finding: where, what was seen, why it matters, what to do; with its fix and a way to ignore it. */
+export function FindingCard({ finding, place, count, onFix, onDismiss }: FindingCardProps) {
   const [reason, setReason] = useState<string>();
   const { level, title, where, places, seen, matters, todo, fix } = finding;
   const [first] = places;
-  const letBe = (event: Event) => {
+  const id = useId();
+  const go = () => first && void goTo(first);
+  const ignore = (event: Event) => {
     event.preventDefault();
     if (reason?.trim()) onDismiss(reason);
   };
   return (
-    <article class={`finding ${level}`}>
-      <h2>
-        <span class="level">{LEVELS[level]}</span> {title}
+    <article
+      class={`finding ${level}`}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the cards of a feed take the keyboard
+      tabIndex={0}
+      aria-labelledby={id}
+      aria-posinset={place}
+      aria-setsize={count}
+      onKeyDown={(event) => {
+        if (event.key === "Enter" && event.target === event.currentTarget) go();
+      }}
+    >
+      <h2 id={id}>
+        <span class="level">{LEVEL_WORDS[level]}</span> {title}
       </h2>
       <p>
-        <Button off={!first} onPress={() => first && void goTo(first)}>
+        <Button off={!first} onPress={go}>
           Go to {where}
         </Button>
       </p>
@@ -45,7 +60,7 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
           <Button onPress={() => setReason("")}>Ignore…</Button>
         </p>
       ) : (
-        <form class="row" onKeyDown={onEscape(() => setReason(undefined), false)} onSubmit={letBe}>
+        <form class="row" onKeyDown={onEscape(() => setReason(undefined), false)} onSubmit={ignore}>
           <TextField
             label="Reason"
             value={reason}
@@ -65,7 +80,7 @@ export function FindingCard({ finding, onFix, onDismiss }: FindingCardProps) {
 
 function Fix({ fix, onFix }: { fix: readonly Change[]; onFix: () => void }) {
   return (
-    <details>
+    <details open={fix.length <= MOST_SHOWN}>
       <summary>Suggested fix</summary>
       <table>
         <thead>

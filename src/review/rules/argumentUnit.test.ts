@@ -14,13 +14,13 @@ const ordered = (
 describe("a cell that a function takes in another unit", () => {
   test.each([
     ["nothing where units agree", {}, undefined],
-    ["a depth in feet", { depth: "Depth (ft)" }, "slip"],
-    ["a depth in millimeters", { depth: "Depth (mm)" }, "slip"],
-    ["an area in square yards", { area: "Area (sq yd)" }, "slip"],
-    ["an area in square inches", { area: "Area (sq in)" }, "slip"],
-    ["a length for an area", { area: "Length (ft)" }, "odd"],
-    ["a weight for a depth", { depth: "Stone (tons)" }, "odd"],
-    ["pounds a cubic foot for the stone", { rock: "Density (lb/cu ft)" }, "slip"],
+    ["a depth in feet", { depth: "Depth (ft)" }, "error"],
+    ["a depth in millimeters", { depth: "Depth (mm)" }, "error"],
+    ["an area in square yards", { area: "Area (sq yd)" }, "error"],
+    ["an area in square inches", { area: "Area (sq in)" }, "error"],
+    ["a length for an area", { area: "Length (ft)" }, "warning"],
+    ["a weight for a depth", { depth: "Stone (tons)" }, "warning"],
+    ["pounds a cubic foot for the stone", { rock: "Density (lb/cu ft)" }, "error"],
     ["nothing where no unit is named", { area: "Size", depth: "Depth" }, undefined],
     ["nothing for a share", { waste: "Waste (ft)" }, undefined],
     ["nothing for money, which measures no bed", { depth: "Price ($)" }, undefined],
@@ -51,7 +51,7 @@ describe("a cell that a function takes in another unit", () => {
   test("says which cell, which argument, and how far off", () => {
     expect(findWith(argumentUnit, ordered({ depth: "Depth (ft)" }))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 90,
         cells: ["F2"],
         related: ["C2"],
@@ -65,7 +65,7 @@ describe("a cell that a function takes in another unit", () => {
     ]);
     expect(findWith(argumentUnit, ordered({ area: "Length (ft)" }))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 60,
         seen:
           "F2 (“Front walk”, “Order”) gives B2 (“Front walk”, “Length (ft)”, in ft) to area of BED.STONE_TONS, " +

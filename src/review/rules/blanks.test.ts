@@ -16,7 +16,7 @@ describe("a formula that was cleared", () => {
   test("is found with the formula to put back", () => {
     expect(findWith(blanks, beds({ 4: ["Patio", 12, 6, ""] }))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 40,
         cells: ["D4"],
         seen: "D4 (“Patio”, “Area (sq ft)”) is blank, but the cells next to it have a formula and the cells it reads are filled in.",
@@ -54,7 +54,7 @@ describe("a blank that a formula reads", () => {
   test("is found where the lines beside it have something there", () => {
     expect(findWith(blanks, beds({ 4: ["Patio", 12, "", "=B4*C4"] }))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 40,
         cells: ["C4"],
         related: ["D4"],

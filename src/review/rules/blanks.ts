@@ -15,7 +15,7 @@ export const USUALLY = 0.8;
 export const blanks: Rule = {
   id: "blank",
   title: "A blank feeds a total",
-  level: "slip",
+  level: "error",
   rank: 40,
   matters: "A blank counts as 0, so the line looks priced but adds nothing.",
   *look(study) {
@@ -119,7 +119,7 @@ function isFilled({ book }: Study, family: Family, place: number, member: Cell, 
 export const emptyFactor: Rule = {
   id: "empty-factor",
   title: "A formula reads an empty cell",
-  level: "odd",
+  level: "warning",
   rank: 35,
   matters: "An empty cell is 0, so the line comes to nothing or the % isn't added.",
   covers: ["blank"],

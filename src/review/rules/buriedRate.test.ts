@@ -27,7 +27,7 @@ describe("a rate that is typed into a formula", () => {
   test("is found, and read from its cell instead", () => {
     expect(findWith(buriedRate, job("=B2*46.5"))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 20,
         cells: ["C2"],
         related: ["Rates!B1"],

@@ -17,7 +17,7 @@ describe("a date in a column of lengths", () => {
   test("is made the feet and inches that were typed", () => {
     expect(findWith(dateAsLength, bed("Width (ft)", APRIL_6, "d-mmm"))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 100,
         cells: ["B2"],
         seen: "B2 (“Walk”, “Width (ft)”) holds the date 4/6/2026, not a length.",

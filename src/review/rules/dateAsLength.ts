@@ -18,7 +18,7 @@ const FIRST_YEAR = "1930";
 export const dateAsLength: Rule = {
   id: "date-as-length",
   title: "A length turned into a date",
-  level: "slip",
+  level: "error",
   rank: 100,
   matters: "Spreadsheets turn 4-6 and 3/4 into dates, which count as tens of thousands of feet.",
   covers: ["depth-sense"],

@@ -18,7 +18,7 @@ const LIGHT = [30 * TONS, 60 * TONS] as const;
 export const density: Rule = {
   id: "density",
   title: "A stone weight that can't be right",
-  level: "slip",
+  level: "error",
   rank: 60,
   matters: "Tons, loads, and wheelbarrow trips all depend on it.",
   *look(study) {

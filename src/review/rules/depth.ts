@@ -16,7 +16,7 @@ export const [LEAST_IN, MOST_FT] = [0.76, 1.5];
 export const depthUnit: Rule = {
   id: "depth-unit",
   title: "A depth looks like feet instead of inches, or the reverse",
-  level: "slip",
+  level: "error",
   rank: 95,
   matters: "Stone and digging come out 12 times too small or too large.",
   covers: ["depth-sense", "whole-percent"],
@@ -55,7 +55,7 @@ const SLACK = 1.001;
 export const depthSense: Rule = {
   id: "depth-sense",
   title: "A depth that doesn't fit the stone or the edging",
-  level: "odd",
+  level: "warning",
   rank: 25,
   matters: "Fabric shows, stone spills over the edging, or you pay for stone no one sees.",
   look: (study) =>
@@ -69,6 +69,7 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   const name = () => `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
   const seen = (what: string, words: string, todo: string, more?: Measure): Observation => ({
     cell,
+    cause: study.book.shownBy(cell),
     ...(more && { more: [more.cell] }),
     group: `${cell.sheet}:${cell.column}:${what}`,
     about: `${what} ${amount}`,

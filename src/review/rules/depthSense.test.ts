@@ -78,7 +78,7 @@ test("each warning names the cell, the depth, and what it doesn't suit", () => {
   ];
   expect(findWith(depthSense, rows(1, 1, 0.5))).toMatchObject([
     {
-      level: "odd",
+      level: "warning",
       rank: 25,
       cells: ["B2"],
       related: [],

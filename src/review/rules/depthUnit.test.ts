@@ -69,7 +69,7 @@ test("the finding names both units and both numbers", () => {
   ];
   expect(findWith(depthUnit, rows)).toMatchObject([
     {
-      level: "slip",
+      level: "error",
       rank: 95,
       cells: ["C2", "C3"],
       seen: "C2 (“Front walk”, “Stone depth (in)”) holds 0.25 in, which looks like feet: 3 in. The same in 1 more cell: C3.",

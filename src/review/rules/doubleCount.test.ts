@@ -17,7 +17,7 @@ describe("a subtotal and its lines in one total", () => {
   test("are found with what is too much, and a fix", () => {
     expect(findWith(doubleCount, costs("=SUM(B2:B5)"))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         // 500 for 350 is 43% too much.
         rank: 43,
         cells: ["B6"],

@@ -50,7 +50,7 @@ describe("an empty cell that a formula multiplies with", () => {
   test("may be the wrong cell where nothing labels it", () => {
     expect(findWith(emptyFactor, reads("=B1*C2"))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 35,
         cells: ["C2"],
         related: ["B3"],

@@ -27,7 +27,7 @@ describe("an error", () => {
     ];
     expect(findWith(errors, rows)).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 90,
         cells: ["B1"],
         related: [],
@@ -143,7 +143,7 @@ describe("an error from a blank", () => {
     ];
     expect(findWith(errors, rows)).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         cells: ["B2"],
         related: ["B3"],
         seen: "B2 (“Parts”) is blank, so B3 shows #DIV/0!. It carries into B4.",

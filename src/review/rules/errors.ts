@@ -20,7 +20,7 @@ const STEPS_BACK = 3;
 export const errors: Rule = {
   id: "error",
   title: "An error carries into other cells",
-  level: "slip",
+  level: "error",
   rank: 90,
   matters: "Every total that uses it shows an error or hides one.",
   covers: ["blank"],
@@ -71,8 +71,10 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
     };
   }
   const reason = isFirst && pattern ? reasonOf(study, cell, pattern, error) : undefined;
+  const cause = error === "#VALUE!" ? textBehind(study, cell, reason) : undefined;
   return {
     cell,
+    ...(cause && { cause }),
     group,
     about: error,
     echoOf: book.targetsOf(cell),
@@ -80,8 +82,26 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
     todo:
       error === "#NAME?"
         ? "Check the spelling of the function or name, or load the add-in it comes from."
-        : "Fix the cells this formula reads.",
+        : cause
+          ? "Fix it there."
+          : "Fix the cells this formula reads.",
   };
+}
+
+/**
+ * The cell whose text a formula can't use: the one that the error quotes, or the only one with a text. Words that the
+ * formula reads itself are no amount that someone tried to type: it reads the wrong cell.
+ */
+function textBehind(study: Study, cell: Cell, reason = ""): Cell | undefined {
+  const { book } = study;
+  const texts = book
+    .targetsOf(cell)
+    .filter((target) => target.rows * target.columns === 1)
+    .map((target) => ({ text: study.valueAt(target), root: book.shownBy(target) }))
+    .filter(({ text, root }) => typeof text === "string" && (/\d/.test(text) || study.valueAt(root) !== text));
+  const quoted = texts.filter(({ text }) => reason.includes(`“${text}”`));
+  const [first, ...others] = quoted.length > 0 ? quoted : texts;
+  return others.every(({ root }) => cellKey(root) === cellKey(must(first).root)) ? first?.root : undefined;
 }
 
 /**

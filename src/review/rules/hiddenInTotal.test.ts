@@ -15,7 +15,7 @@ describe("hidden rows in a total", () => {
   test("are found with what they come to", () => {
     expect(findWith(hiddenInTotal, { rows: costs(), hiddenRows: [3, 4] })).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         // 70 of 200 are 35%.
         rank: 35,
         cells: ["B6"],

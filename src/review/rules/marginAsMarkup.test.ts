@@ -71,7 +71,7 @@ describe("a margin that is used as a markup, or the reverse", () => {
   test("says what either way makes of the cost", () => {
     expect(findWith(marginAsMarkup, priced("Margin", "=B1*(1+B2)"))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         cells: ["B4"],
         related: ["B2"],
         // 100 x 1.35 = 135; 100 / 0.65 = 153.846.

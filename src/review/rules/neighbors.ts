@@ -14,7 +14,7 @@ export const LIKELY_RATIO = 3;
 export const typedOver: Rule = {
   id: "typed-over",
   title: "A number where the cells next to it have a formula",
-  level: "slip",
+  level: "error",
   rank: 40,
   matters: "It won't change when a measurement or rate does, so the price goes wrong and nothing shows it.",
   *look(study) {
@@ -71,7 +71,7 @@ export const MOST_OTHERS = 0.25;
 export const unlike: Rule = {
   id: "unlike-neighbors",
   title: "A formula differs from the ones next to it",
-  level: "slip",
+  level: "error",
   rank: 30,
   covers: ["error"],
   matters: "One line is worked out differently from the rest but looks the same.",
@@ -120,7 +120,7 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
 export const sliding: Rule = {
   id: "sliding-reference",
   title: "A formula slid off the rate it reads",
-  level: "slip",
+  level: "error",
   rank: 80,
   matters: "Filled down without a $, each line reads one cell farther and soon reads nothing.",
   *look(study) {
@@ -142,6 +142,9 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
   if (!isOutside || !must(book.grids[start.sheet]).isTypedNumber(start.row, start.column)) return [];
   const astray = rest.filter((member) => typeof study.valueAt(must(readBy(book, family, member)[place])) !== "number");
   if (astray.length < rest.length / 2) return [];
+  // A formula that answers for a bad rate in words reads the right one.
+  const answersInWords = astray.every((member) => typeof study.valueAt(member) === "string");
+  const echoOf = answersInWords ? astray.map((member) => must(readBy(book, family, member)[place])) : [];
   const rate = `${addressFrom(book, first, start)} (${nameOf(book, start)}, ${short(must(must(book.grids[start.sheet]).number(start.row, start.column)))})`;
   const fixFor = (cell: Cell, target: Target) => {
     const [down, across] = [start.row - target.row, start.column - target.column];
@@ -158,6 +161,7 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
     return {
       cell,
       more: [start],
+      echoOf,
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
       about: `${place} ${must(book.grids[cell.sheet]).formula(cell.row, cell.column)}`,
       seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, which has no number.`,

@@ -64,7 +64,7 @@ describe("a number stored as text", () => {
   test("is found where a sum passes over it", () => {
     expect(findWith(numberAsText, costs("=SUM(B2:B3)"))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 40,
         matters: "Totals skip it, so it looks charged but isn't.",
         cells: ["B3"],
@@ -83,16 +83,16 @@ describe("a number stored as text", () => {
   });
 
   test.each([
-    ["=SUM(B2:B3)", "slip"],
-    ["=SUM(B3)", "slip"],
-    ["=AVERAGE(B3)", "slip"],
-    ["=MAX(B3,1)", "slip"],
-    ["=MIN(B3,1)", "slip"],
-    ["=SUMPRODUCT(B2:B3)", "slip"],
-    ["=B3*2", "odd"],
-    ["=B2+B3", "odd"],
-    ["=ROUND(B3,0)", "odd"],
-    ["=IF(B3>20,1,2)", "odd"],
+    ["=SUM(B2:B3)", "error"],
+    ["=SUM(B3)", "error"],
+    ["=AVERAGE(B3)", "error"],
+    ["=MAX(B3,1)", "error"],
+    ["=MIN(B3,1)", "error"],
+    ["=SUMPRODUCT(B2:B3)", "error"],
+    ["=B3*2", "warning"],
+    ["=B2+B3", "warning"],
+    ["=ROUND(B3,0)", "warning"],
+    ["=IF(B3>20,1,2)", "warning"],
     ["=IF(B3,1,2)", undefined],
     ['=B3&" each"', undefined],
     ['=B3*2&" each"', undefined],
@@ -127,7 +127,7 @@ describe("a number stored as text", () => {
   test("that the program takes as a number is less sure", () => {
     expect(findWith(numberAsText, costs("=B3*2"))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 15,
         matters: "It works as a number here, but totals would skip it.",
         seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not a number.",
@@ -156,7 +156,7 @@ describe("a number stored as text", () => {
       ["Bed", "Length", "Width", "Area"],
       ...[2, 3, 4, 5, 6].map((row) => ["Bed", 12, 6, row === 4 ? "'72" : `=B${row}*C${row}`]),
     ];
-    expect(findWith(numberAsText, rows)).toMatchObject([{ level: "slip", rank: 40, cells: ["D4"], fix: { D4: 72 } }]);
+    expect(findWith(numberAsText, rows)).toMatchObject([{ level: "error", rank: 40, cells: ["D4"], fix: { D4: 72 } }]);
   });
 
   test("loses the text format of its cell with the fix", () => {

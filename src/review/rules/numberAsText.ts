@@ -19,7 +19,7 @@ const TAKES_TEXT = new Set("IF VLOOKUP HLOOKUP XLOOKUP MATCH XMATCH INDEX CONCAT
 export const numberAsText: Rule = {
   id: "number-as-text",
   title: "A number is stored as text",
-  level: "slip",
+  level: "error",
   rank: 40,
   matters: "Totals skip it, so it looks charged but isn't.",
   look: (study) =>
@@ -66,7 +66,7 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
     todo: "Change it to a number.",
     ...(passed.length === 0 &&
       !isOutlier && {
-        level: "odd",
+        level: "warning",
         rank: 15,
         matters: "It works as a number here, but totals would skip it.",
       }),

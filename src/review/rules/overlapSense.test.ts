@@ -12,15 +12,15 @@ describe("an overlap of fabric", () => {
   // Under 1 in strips come apart; over a third of a 6 ft (72 in) roll, 24 in, is fabric thrown away (common practice).
   test.each([
     [0, undefined],
-    [0.5, "odd"],
-    [0.99, "odd"],
+    [0.5, "warning"],
+    [0.99, "warning"],
     [1, undefined],
     [6, undefined],
     [24, undefined],
-    [24.1, "odd"],
-    [71, "odd"],
-    [72, "slip"],
-    [80, "slip"],
+    [24.1, "warning"],
+    [71, "warning"],
+    [72, "error"],
+    [80, "error"],
   ])("of %f in on a 6 ft roll", (overlap, level) => {
     expect(findWith(overlapSense, lapped(overlap)).map((one) => one.level)).toEqual(level === undefined ? [] : [level]);
   });

@@ -25,7 +25,7 @@ describe("a load over the truck's payload", () => {
     // 5.72 / 2 = 2.86 tons each; 5.72 / 2.6 = 2.2, so 3 loads.
     expect(findWith(payload, hauled(5.72, 2))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 20,
         cells: ["C2"],
         related: ["B2", "B4"],
@@ -85,7 +85,7 @@ describe("loads counted by volume only", () => {
   test("are found where a payload is given", () => {
     expect(findWith(payload, counted("=BED.LOADS(B2,5)"))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         cells: ["C2"],
         related: ["B4"],
         seen: "C2 (“Front walk”, “Loads”) counts loads by volume only, but there's a payload in B4 (2.6 tons).",

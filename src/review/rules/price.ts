@@ -17,7 +17,7 @@ const COST_OF: Partial<Record<Role, Role>> = { price: "cost", "unit price": "uni
 export const priceUnderCost: Rule = {
   id: "price-under-cost",
   title: "A price is below its cost",
-  level: "odd",
+  level: "warning",
   rank: 30,
   matters: "You lose money on this line.",
   look: (study) =>
@@ -56,7 +56,7 @@ function observePriceUnderCost(study: Study, { cell, amount }: Measure, cost: Me
 export const marginAsMarkup: Rule = {
   id: "margin-as-markup",
   title: "Markup and margin are mixed up",
-  level: "slip",
+  level: "error",
   rank: 20,
   matters: "Markup is a % of cost, margin a % of price: a 35% margin is a 54% markup.",
   covers: ["unlike-neighbors"],

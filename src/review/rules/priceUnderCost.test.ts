@@ -68,7 +68,7 @@ describe("a price under its cost", () => {
   test("names both amounts and ranks by the loss", () => {
     expect(findWith(priceUnderCost, sold(100, "=B2*0.6"))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         // 40 of 100 are lost.
         rank: 40,
         cells: ["C2"],

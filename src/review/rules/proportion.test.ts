@@ -86,7 +86,7 @@ describe("stakes in proportion to the border", () => {
 test("the finding names both numbers and the ordinary range", () => {
   expect(findWith(proportion, counted("Pins", 4, "Area (sq ft)", 1000))).toMatchObject([
     {
-      level: "odd",
+      level: "warning",
       rank: 10,
       cells: ["C2"],
       related: ["B2"],

@@ -70,7 +70,7 @@ const RATE_SHEET = /\b(rates?|prices?|costs?|assumptions?|inputs?|settings|marku
 export const buriedRate: Rule = {
   id: "buried-rate",
   title: "A rate is typed into a formula and also has its own cell",
-  level: "odd",
+  level: "warning",
   rank: 20,
   matters: "When the rate changes, this formula keeps the old one.",
   covers: ["unlike-neighbors"],

@@ -32,7 +32,7 @@ const NO_COUNT = /\b(box(es)?|packs?|cases?|bags?|bay|rows?|per|price|cost|each|
 export const proportion: Rule = {
   id: "out-of-proportion",
   title: "Too many or too few pins or stakes for the bed",
-  level: "odd",
+  level: "warning",
   rank: 10,
   matters: "Fabric lifts or edging leans, or they were counted for another bed.",
   look: (study) =>
@@ -70,10 +70,13 @@ function observeProportion(
 /** An overlap of more than a third of the roll is fabric thrown away; under 1 in strips come apart (common practice). */
 export const [LEAST_IN, MOST_OF_ROLL] = [1, 1 / 3];
 
+/** No one laps more by intent (common practice: 6 to 12). */
+const USUAL_IN = 12;
+
 export const overlapSense: Rule = {
   id: "overlap-sense",
   title: "An overlap that doesn't fit the roll",
-  level: "odd",
+  level: "warning",
   rank: 20,
   matters: "Too little and weeds come through the seam; too much and you waste fabric.",
   look: (study) =>
@@ -90,6 +93,8 @@ function observeOverlapSense(study: Study, overlap: Measure): Observation | unde
   if (!isLittle && !isMuch) return undefined;
   return {
     cell,
+    // An overlap that is usual is right, and the roll is not.
+    cause: study.book.shownBy(roll && isMuch && amount <= USUAL_IN ? roll.cell : cell),
     ...(roll && { more: [roll.cell] }),
     group: `${cell.sheet}:${cell.column}`,
     about: String(amount),
@@ -97,7 +102,7 @@ function observeOverlapSense(study: Study, overlap: Measure): Observation | unde
       ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(must(roll).cell)}).`
       : `${name} laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
     todo: "Check the unit; 6 to 12 in is common practice.",
-    ...(isMuch && amount >= rollIn && { level: "slip" as const, rank: 70 }),
+    ...(isMuch && amount >= rollIn && { level: "error" as const, rank: 70 }),
   };
 }
 
@@ -106,7 +111,7 @@ const SLACK = 1.001;
 export const payload: Rule = {
   id: "over-payload",
   title: "A load is over the payload",
-  level: "odd",
+  level: "warning",
   rank: 20,
   matters:
     "Stone hits the payload long before the bed looks full: an overloaded truck, or a trip you didn't charge for.",

@@ -19,7 +19,7 @@ const MONEY = new Set<Role>(["cost", "price", "unit cost", "unit price"]);
 export const roundedDown: Rule = {
   id: "rounded-down",
   title: "Something you buy whole isn't rounded up",
-  level: "slip",
+  level: "error",
   rank: 15,
   matters: "You can't buy part of a bag or roll, so the crew comes up one short.",
   covers: ["unlike-neighbors"],

@@ -9,6 +9,8 @@ import type { Study, SummingCell } from "../study";
 /** One thing that a rule saw, in one cell. */
 export interface Observation {
   readonly cell: Cell;
+  /** The cell to fix, where it's another one: all that comes from one cause is one finding. */
+  readonly cause?: Cell;
   /** Other cells that it is about, beside the first. */
   readonly more?: readonly (Cell | Target)[];
   /** Observations of a rule with the same group are one mistake in many cells. */

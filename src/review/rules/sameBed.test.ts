@@ -22,7 +22,7 @@ describe("a bed that is there twice", () => {
   test("is found with the one before it", () => {
     expect(findWith(sameBed, beds("Front walk", 18, 5))).toMatchObject([
       {
-        level: "odd",
+        level: "warning",
         rank: 50,
         cells: ["A4"],
         related: ["A4", "B4", "C4", "D4", "A2", "B2", "C2", "D2"],

@@ -14,7 +14,7 @@ export const FEWEST_NUMBERS = 2;
 export const sameBed: Rule = {
   id: "same-bed",
   title: "The same bed is listed twice",
-  level: "odd",
+  level: "warning",
   rank: 50,
   matters: "It's charged, ordered, and dug twice.",
   *look(study) {

@@ -12,7 +12,7 @@ import { change, eachSum, type Observation, offBy, type Rule } from "./rule";
 export const shortSum: Rule = {
   id: "short-sum",
   title: "A total leaves out cells next to the ones it adds",
-  level: "slip",
+  level: "error",
   rank: 30,
   matters: "You do the work and buy the material but don't charge for it.",
   covers: ["unlike-neighbors"],

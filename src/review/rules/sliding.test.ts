@@ -15,7 +15,7 @@ describe("a rate that was read without a $", () => {
   test("is found where the lines below read blanks, and all of them are fixed", () => {
     expect(findWith(sliding, labor([46, "", "", ""]))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 80,
         cells: ["C3", "C4", "C5"],
         related: ["Rates!B2", "Rates!B2", "Rates!B2"],

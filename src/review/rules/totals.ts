@@ -11,7 +11,7 @@ import { touches } from "./shortSum";
 export const doubleCount: Rule = {
   id: "double-count",
   title: "Something is counted twice in a total",
-  level: "slip",
+  level: "error",
   rank: 60,
   matters: "You charge the same lines twice and lose the job.",
   covers: ["unlike-neighbors", "short-sum"],
@@ -171,7 +171,7 @@ const COUNTS_HIDDEN = new Set(["SUM", "AVERAGE", "SUMPRODUCT", "SUMIF", "SUMIFS"
 export const hiddenInTotal: Rule = {
   id: "hidden-in-total",
   title: "Hidden rows are in a total",
-  level: "odd",
+  level: "warning",
   rank: 25,
   matters: "Anyone who reads or prints the sheet can't see what's in the total.",
   look: (study) =>

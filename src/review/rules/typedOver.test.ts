@@ -17,7 +17,7 @@ describe("a number typed over a formula", () => {
   test("is found with what the formula would give", () => {
     expect(findWith(typedOver, beds(50))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         // 22 of 72 are 31%.
         rank: 31,
         cells: ["D4"],

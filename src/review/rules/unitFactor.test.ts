@@ -64,7 +64,7 @@ describe("a formula whose unit isn't that of its heading", () => {
   test("says how far it is off, and by what to divide or multiply", () => {
     expect(findWith(unitFactor, rows("Stone (cu yd)", "=B2*C2*D2"))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 90,
         cells: ["H2"],
         seen:

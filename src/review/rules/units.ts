@@ -72,7 +72,7 @@ export function timesOff(times: number): string {
 export const unitFactor: Rule = {
   id: "unit-factor",
   title: "A formula's result doesn't match its heading's unit",
-  level: "slip",
+  level: "error",
   rank: 90,
   matters: "Going by the headings, the number is off by the factor between the units.",
   covers: ["unlike-neighbors"],
@@ -119,7 +119,7 @@ function observeUnitFactor(study: Study, cell: Cell, pattern: Pattern): Observat
 export const argumentUnit: Rule = {
   id: "argument-unit",
   title: "A cell isn't in the unit the function takes",
-  level: "slip",
+  level: "error",
   rank: 90,
   matters: "The function reads a plain number in its own unit, whatever the heading says.",
   look: (study) => eachFormula(study, (cell, pattern) => observeArgumentUnit(study, cell, pattern)),
@@ -171,6 +171,6 @@ function observeArgument(
       slip && !isOther
         ? `Convert it to ${kindWords(kind)} in the formula, or correct the heading.`
         : "Check that it reads the right cell.",
-    ...(isOther && { level: "odd" as const, rank: 60 }),
+    ...(isOther && { level: "warning" as const, rank: 60 }),
   };
 }

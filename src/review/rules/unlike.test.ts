@@ -17,7 +17,7 @@ describe("a formula that differs from those beside it", () => {
   test("is found with what both give", () => {
     expect(findWith(unlike, beds(5, { 4: "=B4*C4*2" }))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         // 144 for 72 is 100% off.
         rank: 100,
         cells: ["D4"],

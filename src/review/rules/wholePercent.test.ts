@@ -14,7 +14,7 @@ describe("a share that is typed as a whole number", () => {
   test("is found with what to type", () => {
     expect(findWith(wholePercent, used("Waste", 8))).toMatchObject([
       {
-        level: "slip",
+        level: "error",
         rank: 100,
         cells: ["B2"],
         seen: "B2 (“Waste”) holds 8, which is 800%.",

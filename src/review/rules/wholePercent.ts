@@ -18,7 +18,7 @@ export const MOST_OTHERWISE = 2;
 export const wholePercent: Rule = {
   id: "whole-percent",
   title: "A percent is typed as 10 instead of 10%",
-  level: "slip",
+  level: "error",
   rank: 100,
   matters: "It counts as ten times the whole, not a tenth.",
   covers: ["typed-over"],
