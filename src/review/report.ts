@@ -22,7 +22,11 @@ export const reportHeadings = [
   "Suggested fix",
 ] as const;
 
-export const LEVEL_WORDS: Readonly<Record<Level, string>> = { error: "Error", warning: "Warning", question: "Question" };
+export const LEVEL_WORDS: Readonly<Record<Level, string>> = {
+  error: "Error",
+  warning: "Warning",
+  question: "Question",
+};
 
 /**
  * A check as rows for a sheet: the open findings, those that were dismissed with their reasons, and what was not
