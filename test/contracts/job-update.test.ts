@@ -1,8 +1,10 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
-import { insertJob, insertOption, priceTogether } from "../../src/pane/papers/jobTogether";
+import { insertJob, insertOption, isInJob, priceTogether } from "../../src/pane/papers/jobTogether";
 import { type FoundBed, type FoundJob, readJob } from "../../src/pane/papers/readJob";
-import { previewJobUpdate, updateComparison, writeJobUpdate } from "../../src/pane/papers/updateJob";
+import { jobChanges, previewJobUpdate, updateComparison } from "../../src/pane/papers/updateJob";
+import { writeJobUpdate } from "../../src/pane/papers/writeJobUpdate";
+import { openBed, previewUpdate, writeUpdate } from "../../src/pane/updateEstimate";
 import { fields } from "../../src/quantities/bed/fields";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { keyAddresses } from "../../src/sheets/compose";
@@ -47,6 +49,9 @@ function cellOf(label: string, column = "B", { sheet = "Alder Court", last = fal
 const shown = (label: string, column = "B") => host.value(cellOf(label, column));
 
 const job = ({ jobs }: FoundJob) => jobs.find(({ sheet }) => sheet === "Alder Court")!;
+
+/** All of the workbook but what an undo of a new sheet leaves: which sheet is in front, and what was inserted last. */
+const contentsNow = () => ({ ...snapshotOf(host), kept: {}, front: "", selection: "" });
 
 /** What the beds cost together, worked out apart from the sheet. */
 const priceOf = (beds: readonly FoundBed[]) => priceTogether(beds).job.amounts.price;
@@ -216,6 +221,156 @@ describe("a job's estimate that is updated where it is", () => {
   test("says that nothing changes where nothing does", async () => {
     const { lines, kept } = await preview("Wall", "Walk", "Gate");
     expect({ lines, kept }).toEqual({ lines: [], kept: [] });
+  });
+
+  test("takes in a row of a list, whose estimate on a sheet of its own follows the row", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Bed list");
+      sheet.getRange("A1:E2").values = [
+        ["Bed", "Length, ft", "Width, ft", "Depth, in", "Stone"],
+        ["North side", 20, 4, 2.5, "river rock"],
+      ];
+      await context.sync();
+    });
+    const before = contentsNow();
+    const found = await readJob();
+    const row = found.beds.filter(({ where }) => where.startsWith("Bed list"));
+    const beds = [...bedsNamed(found.beds, "Wall", "Walk", "Gate"), ...row];
+    const seen = await previewJobUpdate(job(found), beds, found);
+    expect(seen.lines[0]).toBe("bed added: North side");
+    expect(seen.lines.at(-1)).toBe("estimate on a new sheet: North side");
+    expect(jobChanges(job(found), beds, found)).toEqual(seen.lines);
+    expect(seen.kept).toEqual([]);
+    const done = await writeJobUpdate(seen, []);
+    const inSheet = async () => {
+      const now = await readJob();
+      const own = bedsNamed(now.beds, "Wall", "Walk", "Gate", "North side").filter(({ onSheet }) => onSheet);
+      return {
+        shown: job(now).amounts.price,
+        worked: Number(priceOf(own)),
+        sheets: job(now).beds.map(({ sheet }) => sheet),
+      };
+    };
+    const first = await inSheet();
+    expect(first.sheets).toEqual(["Wall", "Walk", "Gate", "North side"]);
+    expect(first.shown).toBeCloseTo(first.worked, 9);
+    await host.type({ "'Bed list'!B2": 30 });
+    const longer = await inSheet();
+    expect(longer.shown).toBeCloseTo(longer.worked, 9);
+    expect(longer.worked).toBeGreaterThan(first.worked);
+    await host.type({ "'Bed list'!B2": 20 });
+    await done.undo();
+    expect(difference(before, contentsNow())).toBe("");
+  });
+
+  test("goes on reading beds below it once rows have come and gone", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.add("Bed list");
+      sheet.getRange("A1:E2").values = [
+        ["Bed", "Length, ft", "Width, ft", "Depth, in", "Stone"],
+        ["North side", 20, 4, 2.5, "river rock"],
+      ];
+      await context.sync();
+    });
+    const found = await readJob();
+    const row = found.beds.filter(({ where }) => where.startsWith("Bed list"));
+    await insertJob("List job", [...bedsNamed(found.beds, "Walk"), ...row, ...bedsNamed(found.beds, "Gate")]);
+    const now = await readJob();
+    const listJob = now.jobs.find(({ name }) => name === "List job")!;
+    const own = now.beds.filter((bed) => isInJob(bed, listJob) && bed.block.name !== "Walk");
+    const seen = await previewJobUpdate(listJob, [...own, ...bedsNamed(now.beds, "Ring")], now);
+    expect(seen.kept).toEqual([]);
+    await writeJobUpdate(seen, []);
+    const after = await readJob();
+    const updated = after.jobs.find(({ name }) => name === "List job")!;
+    const beds = after.beds.filter((bed) => isInJob(bed, updated));
+    expect(beds.map(({ block }) => block.name).sort()).toEqual(["Gate", "North side", "Ring"]);
+    expect(updated.amounts.price).toBeCloseTo(Number(priceOf(beds)), 9);
+  });
+
+  describe("with an option", () => {
+    beforeEach(async () => {
+      const first = await readJob();
+      const beds = bedsNamed(first.beds, "Wall", "Walk", "Gate");
+      const differences = { stone: "crushed granite", stoneCost: "71", borderHeight: "5" };
+      await insertOption(job(first), beds, { name: "Granite", differences }, undefined);
+      await updateComparison("Alder Court", await readJob());
+    });
+    const optionNow = async () => {
+      const found = await readJob();
+      const option = found.jobs.find((one) => one.option === "Granite")!;
+      const own = found.beds.filter((bed) => isInJob(bed, option));
+      return { option, own, price: option.amounts.price, worked: Number(priceOf(own)) };
+    };
+    const ownSheet = (beds: readonly FoundBed[]) => beds.filter(({ block }) => block.sheet === block.name);
+    const plan = async (...names: readonly string[]) => {
+      const found = await readJob();
+      return previewJobUpdate(job(found), ownSheet(bedsNamed(found.beds, ...names)), found);
+    };
+
+    test("takes a bed in there, too, with what sets the option apart", async () => {
+      const before = contentsNow();
+      const seen = await plan("Wall", "Walk", "Gate", "Ring");
+      expect(seen.lines).toContain("Granite: bed added: Ring");
+      expect(seen.lines.at(-1)).toBe("estimate on a new sheet: Ring Granite");
+      const done = await writeJobUpdate(seen, []);
+      const { option, own, price, worked } = await optionNow();
+      expect(option.beds).toHaveLength(4);
+      expect(own.at(-1)?.block.form.typed).toMatchObject({ length: "10", stone: "crushed granite", borderHeight: "5" });
+      expect(price).toBeCloseTo(worked, 9);
+      await host.type({ [cellOf("Length", "B", { sheet: "Ring" })]: 20 });
+      const longer = await optionNow();
+      expect(longer.price).toBeCloseTo(longer.worked, 9);
+      expect(longer.worked).toBeGreaterThan(worked);
+      await host.type({ [cellOf("Length", "B", { sheet: "Ring" })]: 10 });
+      await done.undo();
+      expect(difference(before, contentsNow())).toBe("");
+    });
+
+    test("leaves a bed out there, too", async () => {
+      const seen = await plan("Wall", "Gate");
+      expect(seen.lines).toContain("Granite: bed removed: Walk");
+      expect(seen.options.map(({ update: { byHand } }) => byHand)).toEqual([[]]);
+      await writeJobUpdate(seen, []);
+      const { option, price, worked } = await optionNow();
+      expect(option.beds).toHaveLength(2);
+      expect(price).toBeCloseTo(worked, 9);
+    });
+
+    test("is undone as a whole where the option's sheet refuses", async () => {
+      const seen = await plan("Wall", "Walk", "Gate", "Ring");
+      await Excel.run(async (context) => {
+        context.workbook.worksheets.getItem("Alder Court Granite").protection.protect();
+        await context.sync();
+      });
+      const before = contentsNow();
+      await expect(writeJobUpdate(seen, [])).rejects.toThrow("protected");
+      expect(difference(before, contentsNow())).toBe("");
+    });
+  });
+
+  test("needs no update for a width that its bed gets at the end", async () => {
+    const kidney: BedForm = {
+      ...form("Kidney", { spacing: "4" }),
+      way: "widths",
+      widths: ["0", "3", "4.5", "5", "4", "2.5", "2"],
+      cutOuts: [["12", "1.5", "2", "3"]],
+    };
+    await insertEstimate(kidney, { kind: "new sheet", name: "Kidney" });
+    await insertJob("Kidney job", bedsNamed((await readJob()).beds, "Wall", "Kidney"));
+    const strips = () => String(host.value(cellOf("Strips to cut", "D", { sheet: "Kidney job" })));
+    const before = strips();
+
+    const worksheet = host.grid.sheets.list().find(({ name }) => name === "Kidney")!;
+    const opened = await openBed({ sheetId: worksheet.id, at: { row: 0, column: 0 }, name: "Kidney" }, undefined);
+    const longer = { ...opened.form, widths: [...kidney.widths, "3", "6"] };
+    await writeUpdate(await previewUpdate(opened, longer, undefined), []);
+    const found = await readJob();
+    const beds = bedsNamed(found.beds, "Wall", "Kidney");
+    expect(strips()).not.toBe(before);
+    const updated = found.jobs.find(({ sheet }) => sheet === "Kidney job")!;
+    expect(updated.amounts.price).toBeCloseTo(Number(priceOf(beds)), 9);
+    expect(jobChanges(updated, beds, found)).toEqual([]);
   });
 
   test("is undone in one step, to the cell", async () => {

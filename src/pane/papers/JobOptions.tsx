@@ -30,8 +30,8 @@ export function JobOptions({ addOption, options, disabled }: JobOptionsProps) {
   const isFull = options.length >= MOST_OPTIONS;
   const first = options[0]?.amounts.priceWithTax;
   const most = Math.max(...options.map(({ beds }) => beds.length));
-  /** Beds that are added to one version don't get into the others by themselves. */
-  const bedsSaid = (beds: number) => beds < most && `has ${beds} of ${most} beds: add it again`;
+  /** A version may have been given other beds on purpose. */
+  const bedsSaid = (beds: number) => beds < most && `has ${beds} of ${most} beds`;
   const add = async () => {
     await addOption({ name: name.trim() || `Option ${options.length + 1}`, differences: given });
     setName("");

@@ -42,6 +42,8 @@ export interface FoundJob {
   /** The office's rates, where the workbook has them. */
   readonly rates: Rates | undefined;
   readonly past: PastJobsOnSheet | undefined;
+  /** The names of all sheets. */
+  readonly sheetNames: readonly string[];
   /** What is used of each sheet that shows, by its name. */
   readonly used: ReadonlyMap<string, NonNullable<SheetFacts["used"]>>;
 }
@@ -67,7 +69,11 @@ export async function readJob(): Promise<FoundJob> {
   });
   const jobs = used.flatMap(({ name, used }) => findJobBlocks(name, used));
   const selected = jobs.find((job) => job.sheet === sheet && overlap(job.area, selection));
-  return { beds, jobs, selected, rates, past: past[0], used: new Map(used.map((sheet) => [sheet.name, sheet.used])) };
+  return {
+    ...{ beds, jobs, selected, rates, past: past[0] },
+    sheetNames: facts.sheets.map(({ name }) => name),
+    used: new Map(used.map((sheet) => [sheet.name, sheet.used])),
+  };
 }
 
 function rowBeds(

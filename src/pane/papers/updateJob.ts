@@ -4,25 +4,36 @@ import type { BlockUpdate, CellUpdate } from "../../sheets/blockUpdate";
 import { MissingCell } from "../../sheets/job/bedCells";
 import { columnsOf } from "../../sheets/job/jobBlock";
 import type { OptionBlock } from "../../sheets/job/jobOptions";
-import { isBlock, type JobAsMade, jobAsMade, jobUpdate } from "../../sheets/job/jobUpdate";
+import { isBlock, type JobAsMade, jobAsMade, jobUpdate, onOwnSheet } from "../../sheets/job/jobUpdate";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import type { SheetBed } from "../../sheets/job/sheetBed";
 import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
-import { type BlockInSheet, updateBlock, type WrittenBlock } from "../../workbook/change/updateBlock";
+import type { NewSheet } from "../../workbook/change/insert";
+import type { BlockInSheet, WrittenBlock } from "../../workbook/change/updateBlock";
 import { WorkbookFailure } from "../../workbook/failure";
 import { sheetId } from "../../workbook/sheets";
 import { type KeptChange, keptChanges, ownRowWords } from "../updateWords";
 import { whyRowsStay } from "../whyRowsStay";
 import { isInJob, lostRow, toPrice } from "./jobTogether";
+import { bedsOfOption, withEstimates } from "./newBeds";
 import type { FoundBed, FoundJob } from "./readJob";
+import { writeJobUpdate } from "./writeJobUpdate";
 
-/** What an update of a job's estimate will do, before it is done. */
-export interface JobUpdatePreview {
+/** The estimate of one version of a job, and what is written to it. */
+export interface VersionUpdate {
   readonly title: string;
-  /** Its first cell, such as `'Alder Court'!A1`. */
-  readonly where: string;
   readonly there: BlockInSheet;
   readonly update: BlockUpdate;
+}
+
+/** What an update of a job's estimate will do, before it is done. */
+export interface JobUpdatePreview extends VersionUpdate {
+  /** Its first cell, such as `'Alder Court'!A1`. */
+  readonly where: string;
+  /** Sheets with estimates of beds that have none yet, which come first. */
+  readonly sheets: readonly NewSheet[];
+  /** The other versions of the job that get or lose the same beds. */
+  readonly options: readonly VersionUpdate[];
   /** What changes, in words. */
   readonly lines: readonly string[];
   /** What was changed by hand and stays, unless it is to be replaced. */
@@ -48,7 +59,7 @@ interface PlannedUpdate {
 function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob, compares = true): PlannedUpdate {
   const all = found.beds.flatMap(({ onSheet }) => onSheet ?? []);
   const made = jobAsMade(job, usedOf(job, found), all);
-  const wantedBeds = inOrder(made, beds);
+  const wantedBeds = inOrder(made, beds, job.sheet);
   const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
   const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
   const [first, ...others] = found.jobs.filter(({ name }) => name === job.name);
@@ -64,19 +75,55 @@ function usedOf(job: JobOnSheet, { used }: FoundJob) {
   return there;
 }
 
+/** An update of a job's first version, or of any, with what it means for the others. */
+interface PlannedJob {
+  readonly main: PlannedUpdate;
+  readonly sheets: readonly NewSheet[];
+  readonly options: readonly { readonly option: JobOnSheet; readonly plan: PlannedUpdate }[];
+}
+
+function planJob(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): PlannedJob {
+  const sheetNames = [...found.sheetNames];
+  const own = withEstimates(beds, sheetNames);
+  const wanted = own.map(({ bed }) => bed);
+  const main = planUpdate(job, wanted, found);
+  const versions = found.jobs.filter(({ name }) => name === job.name);
+  const isFirst = versions[0] !== undefined && isBlock(versions[0], job);
+  const options = (isFirst ? versions.slice(1) : []).flatMap((option) => {
+    const taken = bedsOfOption(option, job, wanted, found, sheetNames);
+    if (!taken) return [];
+    const bedsThere = taken.map(({ bed }) => bed);
+    return { option, taken, plan: planUpdate(option, bedsThere, found) };
+  });
+  return {
+    main,
+    options,
+    sheets: [...own, ...options.flatMap(({ taken }) => taken)].flatMap(({ sheet }) => sheet ?? []),
+  };
+}
+
 /** What of a job's estimate doesn't fit these beds anymore, in words; nothing where an update couldn't be planned. */
 export function jobChanges(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): string[] {
-  if (beds.some(({ onSheet }) => !onSheet)) return [];
   try {
-    return linesOf(planUpdate(job, beds, found));
+    return linesOfJob(planJob(job, beds, found));
   } catch (error) {
-    if (error instanceof MissingCell) return [];
+    if (error instanceof MissingCell || error instanceof WorkbookFailure) return [];
     throw error;
   }
 }
 
+/** What changes in all versions, and which sheets come with it. */
+function linesOfJob({ main, sheets, options }: PlannedJob): string[] {
+  return [
+    ...linesOf(main),
+    ...options.flatMap(({ option, plan }) => linesOf(plan).map((line) => `${option.option || option.sheet}: ${line}`)),
+    ...sheets.map(({ name }) => `estimate on a new sheet: ${name}`),
+  ];
+}
+
 /**
- * What it would change to have a job's estimate hold these beds, and lines for their kinds.
+ * What it would change to have a job's estimate hold these beds, and lines for their kinds. A bed that is a row of a list
+ * gets an estimate on a sheet of its own; beds that come into the first version or go out do so in the others, too.
  *
  * @param job its estimate in the workbook; @param beds those that it is to have, all worked out.
  * @throws WorkbookFailure where it can't be done in place; it says why.
@@ -86,15 +133,33 @@ export async function previewJobUpdate(
   beds: readonly FoundBed[],
   found: FoundJob,
 ): Promise<JobUpdatePreview> {
-  const row = beds.find(({ onSheet }) => !onSheet);
-  if (row)
-    throw new WorkbookFailure(
-      `${row.block.name || row.where} is a row of a list, which can't be added to a job estimate in place. Nothing was changed. Add a new job estimate.`,
-    );
-  const plan = planned(() => planUpdate(job, beds, found));
-  const { made, update } = plan;
+  const plan = planned(() => planJob(job, beds, found));
+  const main = await versionUpdate(job, plan.main, found);
+  const options: VersionUpdate[] = [];
+  for (const { option, plan: ofOption } of plan.options) options.push(await versionUpdate(option, ofOption, found));
+  const { there, update } = main;
   const used = usedOf(job, found);
-  const area = { ...job.area, columns: Math.max(job.area.columns, columnsOf(plan.beds.length)) };
+  const shown = (cell: CellUpdate) => used.values[cell.rowBefore - used.row]?.[there.area.column - used.column];
+  return {
+    ...main,
+    where: `${quotedSheet(job.sheet)}!${cellAddress(there.area)}`,
+    sheets: plan.sheets,
+    options,
+    lines: linesOfJob(plan),
+    kept: keptChanges(
+      update.byHand.map((cell) => ({ ...cell, label: cell.label.replace(FORMULA_LABEL, String(shown(cell))) })),
+    ),
+    ownRows: update.ownRows.map(ownRowWords),
+  };
+}
+
+/** @throws WorkbookFailure where it can't be done in place; it says why. */
+async function versionUpdate(
+  job: JobOnSheet,
+  { made, beds, update }: PlannedUpdate,
+  found: FoundJob,
+): Promise<VersionUpdate> {
+  const area = { ...job.area, columns: Math.max(job.area.columns, columnsOf(beds.length)) };
   const there = {
     sheetId: await sheetId(job.sheet),
     sheetName: job.sheet,
@@ -104,18 +169,7 @@ export async function previewJobUpdate(
   };
   const refused = await whyNot(there, update, made, job, found);
   if (refused) throw new WorkbookFailure(refused);
-  const shown = (cell: CellUpdate) => used.values[cell.rowBefore - used.row]?.[area.column - used.column];
-  return {
-    title: `update of the job estimate ${job.name}`.trim(),
-    where: `${quotedSheet(job.sheet)}!${cellAddress(area)}`,
-    there,
-    update,
-    lines: linesOf(plan),
-    kept: keptChanges(
-      update.byHand.map((cell) => ({ ...cell, label: cell.label.replace(FORMULA_LABEL, String(shown(cell))) })),
-    ),
-    ownRows: update.ownRows.map(ownRowWords),
-  };
+  return { title: `update of the job estimate ${job.name}`.trim(), there, update };
 }
 
 /** What changes in the table of a job's versions. */
@@ -147,25 +201,12 @@ export async function updateComparison(name: string, found: FoundJob): Promise<W
   }
 }
 
-/** Writes an update, only where the estimate still holds what the preview showed. One step to undo. */
-export function writeJobUpdate(
-  { title, there, update }: JobUpdatePreview,
-  replaced: readonly KeptChange[],
-): Promise<WrittenBlock> {
-  return updateBlock(
-    title,
-    there,
-    update,
-    replaced.flatMap(({ cells }) => cells),
-  );
-}
-
 /** A label that is a formula, up to what of its line the cell is. */
 const FORMULA_LABEL = /^=.*?(?=, (?:quantity|unit cost|cost|markup|price|kind|remark|label)$|$)/s;
 
 /** The beds that stay, in the order of the estimate, then those that are new. */
-function inOrder({ beds: before }: JobAsMade, beds: readonly FoundBed[]) {
-  const parts = beds.flatMap((found) => (found.onSheet ? [{ found, block: found.onSheet }] : []));
+function inOrder({ beds: before }: JobAsMade, beds: readonly FoundBed[], sheet: string) {
+  const parts = beds.flatMap((found) => (found.onSheet ? [{ found, block: onOwnSheet(found.onSheet, sheet) }] : []));
   const placeOf = (bed: SheetBed) => {
     const place = before.findIndex((one) => one && isBlock(one, bed));
     return place < 0 ? before.length : place;
@@ -173,7 +214,7 @@ function inOrder({ beds: before }: JobAsMade, beds: readonly FoundBed[]) {
   return [...parts].sort((one, other) => placeOf(one.block) - placeOf(other.block));
 }
 
-function planned(work: () => PlannedUpdate): PlannedUpdate {
+function planned(work: () => PlannedJob): PlannedJob {
   try {
     return work();
   } catch (error) {

@@ -3,7 +3,8 @@ import type { WrittenBlock } from "../../workbook/change/updateBlock";
 import type { Reporter } from "../useStatus";
 import { useUpdatePreview } from "../useUpdatePreview";
 import type { FoundBed, FoundJob } from "./readJob";
-import { type JobUpdatePreview, previewJobUpdate, writeJobUpdate } from "./updateJob";
+import { type JobUpdatePreview, previewJobUpdate } from "./updateJob";
+import { writeJobUpdate } from "./writeJobUpdate";
 
 /** What an update needs: the job's estimate, the beds that it is to have, and what was read with them. */
 export interface JobToUpdate {

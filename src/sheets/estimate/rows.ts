@@ -45,6 +45,9 @@ export function linkIn({ links }: BedForm, key: string): string | undefined {
   return address && `=IF(LEN(${address})=0,"",${address})`;
 }
 
+/** What a cell's formula follows, as {@link linkIn} made it. */
+export const linkedTo = (formula: string): string | undefined => /^=IF\(LEN\((.+)\)=0,"",\1\)$/i.exec(formula)?.[1];
+
 /** The rate that a field's cell follows; undefined for one that holds what was typed, or a starting value. */
 export function rateOf(form: BedForm, key: FieldKey): RateKey | undefined {
   if (linkIn(form, key)) return undefined;

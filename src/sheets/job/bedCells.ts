@@ -52,9 +52,21 @@ export function fromBed(
   );
   return printed(form, typedOver)
     .slice(1)
-    .replace(KEYS, (_, one: string, other?: string) =>
-      other === undefined ? at + address(one) : `${at}${address(one)}:${address(other)}`,
-    );
+    .replace(KEYS, (_, one: string, other?: string) => {
+      if (other === undefined) return at + address(one);
+      const [first, last, below] = [one, other, belowList(other, cells)].map((key) => key && cells.get(key));
+      if (!first || !last || !below) return `${at}${address(one)}:${address(other)}`;
+      // Up to the row that comes after the list, so that a width added at its end counts, too.
+      const column = `${at}${cellAddress({ ...last, row: first.row })}:${cellAddress({ ...last, row: below.row })}`;
+      return `${at}${address(one)}:INDEX(${column},ROWS(${column})-${below.row - last.row})`;
+    });
+}
+
+/** The key of a cell in a row below a list that a person may add to; undefined for any other range. */
+function belowList(last: string, cells: BedCells): string | undefined {
+  if (/^cutOut\d/.test(last)) return "placedArea";
+  if (!/^(?:width|point)\d/.test(last)) return undefined;
+  return cells.has("cutOut1.x") ? "cutOut1.x" : "placedArea";
 }
 
 /** What stands before an address on a sheet; nothing for the formula's own. */

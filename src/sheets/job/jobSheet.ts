@@ -45,12 +45,18 @@ function placed(beds: JobWithBeds["beds"], at: Anchor): SheetBed[] {
 function bedsBelow(forms: readonly BedForm[], at: Anchor): SheetBed[] {
   let { row } = at;
   return forms.map((form) => {
-    const rows = estimateRows(form);
-    const area: Area = { row, column: at.column, rows: rows.length, columns: BLOCK_COLUMNS };
-    row += rows.length + 1;
-    const cells = new Map([...keyAddresses(rows, area)].map(([key, address]) => [key, must(areaIn(address))] as const));
-    return { sheet: "", area, name: form.name.trim(), form, cells, own: [] };
+    const bed = bedAt(form, "", { row, column: at.column });
+    row += bed.area.rows + 1;
+    return bed;
   });
+}
+
+/** A bed as its estimate will be on a sheet, once it is written there. */
+export function bedAt(form: BedForm, sheet: string, { row, column }: Anchor): SheetBed {
+  const rows = estimateRows(form);
+  const area: Area = { row, column, rows: rows.length, columns: BLOCK_COLUMNS };
+  const cells = new Map([...keyAddresses(rows, area)].map(([key, address]) => [key, must(areaIn(address))] as const));
+  return { sheet, area, name: form.name.trim(), form, cells, own: [] };
 }
 
 /** One plan of several, each beginning where the one before has ended and a row is left blank. */

@@ -4,7 +4,7 @@ import type { KindNames } from "../../quantities/job/priceJob";
 import { must } from "../../quantities/must";
 import type { Anchor } from "../../spreadsheet/areas";
 import { alignRows, type Content, isSame as isSameContent, movesOf } from "../blockRows";
-import { addressesOf, type BlockCells, type BlockUpdate, blockUpdate, resolved } from "../blockUpdate";
+import { addressesOf, type BlockCells, type BlockUpdate, blockUpdate, type CellUpdate, resolved } from "../blockUpdate";
 import type { DraftCell, DraftRow } from "../compose";
 import { blockAt } from "../estimate/readBlock";
 import type { BedCells } from "./bedCells";
@@ -66,13 +66,17 @@ export function jobAsMade(job: JobOnSheet, used: UsedCells, beds: readonly Sheet
     head: { name, option, differs, isChosen },
     beds: found.map((bed, index) => {
       const ownOfBed = own.flatMap((line) => (line.bed === index ? [line.at] : []));
-      return bed && { ...bed, own: ownOfBed };
+      return bed && { ...onOwnSheet(bed, sheet), own: ownOfBed };
     }),
     kinds: { stone: kindsOf("stone"), edging: kindsOf("edging"), fabric: kindsOf("fabric") },
     options: optionsIn(sheet, values, contents),
     cells: { at: area, contents },
   };
 }
+
+/** A bed as the job on a sheet refers to it: one below the job has no sheet in its references. */
+export const onOwnSheet = (bed: SheetBed, sheet: string): SheetBed =>
+  bed.sheet === sheet ? { ...bed, sheet: "" } : bed;
 
 /** The versions that the table has; one whose sheet is gone has a place on no sheet. */
 function optionsIn(
@@ -160,14 +164,32 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
     });
     return { ...row, cells };
   });
-  const carried = next.map((row) => ({
-    ...row,
-    cells: row.cells.map((cell) => {
-      const held = cell?.key === undefined ? undefined : typed.get(cell.key);
-      return cell && held !== undefined ? { ...cell, content: held } : cell;
-    }),
-  }));
-  return blockUpdate([previous], carried, made.cells);
+  const updateTo = (rowsThen: readonly DraftRow[]): BlockUpdate => {
+    const carried = rowsThen.map((row) => ({
+      ...row,
+      cells: row.cells.map((cell) => {
+        const held = cell?.key === undefined ? undefined : typed.get(cell.key);
+        return cell && held !== undefined ? { ...cell, content: held } : cell;
+      }),
+    }));
+    return blockUpdate([previous], carried, made.cells);
+  };
+  const update = updateTo(next);
+  const growth = update.operations.reduce((sum, { kind, count }) => sum + (kind === "insert" ? count : -count), 0);
+  if (growth === 0 || wanted.beds.every(({ sheet }) => sheet !== "")) return update;
+  // Beds below the job have moved by the time that its cells are written; cells that aren't written follow by themselves.
+  const moved = updateTo(
+    jobRows({ ...wanted, beds: wanted.beds.map((bed) => (bed.sheet === "" ? movedBy(bed, growth) : bed)) }),
+  );
+  const isWritten = ({ row, column }: CellUpdate) =>
+    update.changes.some((one) => one.row === row && one.column === column);
+  return { ...moved, changes: moved.changes.filter(isWritten) };
+}
+
+function movedBy(bed: SheetBed, rows: number): SheetBed {
+  const down = <T extends Anchor>(place: T): T => ({ ...place, row: place.row + rows });
+  const cells = new Map([...bed.cells].map(([key, cell]) => [key, down(cell)] as const));
+  return { ...bed, area: down(bed.area), cells, own: bed.own.map(down) };
 }
 
 const isPerBed = ({ id = "option" }: DraftRow) => !id.startsWith("option");
@@ -185,6 +207,8 @@ const countsOf = ({ stone, edging, fabric }: KindNames) => ({
 const shapeOf = (content: Content) =>
   String(content)
     .replace(/[\s$]/g, "")
+    // How far below a list its next row is.
+    .replace(/(ROWS\([^()]*\))-\d+/gi, "$1")
     .toUpperCase()
     .replace(/\b[A-Z]{1,3}\d{1,7}(?::[A-Z]{1,3}\d{1,7})?(?![\w(])/g, "#");
 
