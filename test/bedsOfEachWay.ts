@@ -11,12 +11,12 @@ export const bedsOfEachWay: Readonly<Record<string, BedForm>> = {
   ring: form({ way: "round", typed: { diameter: `7' 6"`, innerDiameter: "1.5", innerBorder: "1" } }),
   "widths, to a point": form({
     way: "widths",
-    typed: { spacing: "4", corners: "1" },
+    typed: { spacing: "4" },
     widths: ["3'", `4' 6"`, "5.5", "4 ft", "0", ""],
   }),
   "widths, with cut-outs": form({
     way: "widths",
-    typed: { spacing: "4", corners: "0" },
+    typed: { spacing: "4" },
     widths: ["0", "5.5", "7", "6", "4.5", "6.5", "0"],
     cutOuts: [
       ["8", "1.5", "1.5", "2"],
@@ -26,7 +26,7 @@ export const bedsOfEachWay: Readonly<Record<string, BedForm>> = {
   }),
   points: form({
     way: "points",
-    typed: { cutOuts: "4", cutAround: "8", corners: "3" },
+    typed: { cutOuts: "4", cutAround: "8" },
     points: [
       ["0", "0", "0"],
       [`12'`, "0", "1"],

@@ -145,6 +145,8 @@ export const CASES: Readonly<Record<ScalarId, readonly ArgumentCase[]>> = {
     optional("lap_in", "inchesOrZero", 2, 0),
     optional("corners", "count", 2, 0),
     optional("closed", "flag", true, false),
+    optional("first_side", "feetOrZero", 3.9, 0),
+    optional("next_side", "feetOrZero", 6, 0),
   ],
   FABRIC_STRIPS: [needed("bed_width", "feet", 11), needed("roll_width", "feet", 6), overlap],
   FABRIC_AREA: [

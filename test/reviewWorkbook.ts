@@ -1,6 +1,5 @@
 import { fromCol, parseA1Ref } from "@borgar/fx";
-import { SOILS } from "../src/quantities/soil";
-import { STONES } from "../src/quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../src/quantities/tableSources";
 import { Book, type Cell, cellKey, type Target } from "../src/review/book";
 import type { CellValue, SheetFacts, TableFacts, WorkbookFacts } from "../src/review/facts";
 import { evaluate } from "../src/review/formula/evaluate";
@@ -10,7 +9,7 @@ import type { Area } from "../src/spreadsheet/areas";
 import { callFunction } from "./callFunction";
 
 /** What a check is told of the functions and tables, as the pane hands it over. */
-export const knowledge = knowledgeOf(STONES, SOILS);
+export const knowledge = knowledgeOf(SOURCED_STONES, SOURCED_SOILS);
 
 /** A cell as test files write it down; with `v`, a formula that shows a value which cannot be worked out here. */
 export type CellText = CellValue | null | { readonly f: string; readonly v: CellValue };

@@ -65,6 +65,11 @@ export const argumentNotes: ReadonlyMap<Argument, ArgumentNote> = /* @__PURE__ *
     laying.stripDirection,
     { about: "Angle of the strips from the base line, in degrees. Default: whatever takes the least fabric." },
   ],
+  [laying.edgingPieceLength, { about: "Length of one edging piece: feet or text. Default: no edging counted." }],
+  [
+    laying.edgingStakeSpacing,
+    { about: "Maximum stake spacing: inches or text; a piece length needs it. Default: no edging counted." },
+  ],
   [cutting.stockLength, { about: "Length of one stock piece: feet, or text like 16'." }],
   [
     cutting.cutLengths,

@@ -2,15 +2,16 @@ import { areaInPlan } from "../layout/areaInPlan";
 import type { Bed } from "../layout/bed";
 import { layFabric } from "../layout/layFabric";
 import type { FabricLayout } from "../layout/layout";
-import { type FabricOptions, fabricRulesOf } from "../layout/options";
+import { borderRulesOf, type FabricOptions, fabricRulesOf } from "../layout/options";
 import { type Outline, ringLength } from "../layout/outline";
-import { borderlessOutlineOf } from "../layout/outlineOf";
+import { outlineOf } from "../layout/outlineOf";
+import { edgingCounts } from "../layout/setOut";
 import { stripList } from "../quantities/fabric";
 import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { may, needs, type ValuesOf } from "./argument";
-import { bayFt, endLapIn, overlapIn, rollLength, rollWidth } from "./arguments";
-import { coordinate, inches } from "./read";
+import { bayFt, endLapIn, lapIn, overlapIn, rollLength, rollWidth } from "./arguments";
+import { coordinate, feet, inches } from "./read";
 import { cutOuts } from "./readCutOuts";
 import { points as readPoints } from "./readRanges";
 import { USUAL_PIN_SPACING_IN } from "./usual";
@@ -26,7 +27,7 @@ export const stripDirection = may("direction", direction);
 /** The corners of a bed in plan. */
 export const bedCorners = needs("points", readPoints);
 
-/** The arguments that all layout functions end with. */
+/** The arguments by which all layout functions lay fabric. */
 export const layingArguments = [
   rollWidth,
   rollLength,
@@ -37,6 +38,14 @@ export const layingArguments = [
   bayFt,
   stripDirection,
 ] as const;
+
+/** What the summaries take for edging after them; without a piece length, none is counted. */
+export const edgingPieceLength = may("piece_length", feet, 0);
+export const edgingStakeSpacing = may("stake_spacing_in", inches, 0);
+
+/** The arguments of the summaries; which sides get edging follows them. */
+export const summaryArguments = [...layingArguments, edgingPieceLength, edgingStakeSpacing, lapIn] as const;
+const FABRIC = layingArguments.length;
 
 /** A bed from its corners in order. */
 export function pointsBed(corners: readonly Point[]): Bed {
@@ -79,7 +88,7 @@ function laid(bed: Bed, options: FabricOptions): Laid {
   const key = JSON.stringify([bed, options]);
   const known = recent.get(key);
   if (known) return known;
-  const outline = borderlessOutlineOf(bed);
+  const outline = outlineOf(bed);
   const answer = { outline, areaSqFt: areaInPlan(bed, outline), fabric: layFabric(outline, fabricRulesOf(options)) };
   if (recent.size >= MOST_RECENT) recent.delete(must(recent.keys().next().value));
   recent.set(key, answer);
@@ -95,14 +104,35 @@ const HEADINGS = [
   "Overlaps, ft",
   "Pins",
   "Strips to cut, ft",
+  "Edging, ft",
+  "Edging pieces",
+  "Stakes",
+  "Corner stakes",
+  "Runs, ft",
 ];
 
-/** The counts of a layout under their headings. */
-export function summaryOf({ outline, areaSqFt, fabric: { counts, cuts } }: Laid): (string | number)[][] {
+/** The counts of a layout under their headings, by the values of {@link summaryArguments}. */
+export function summaryOf(
+  bed: Bed,
+  by: readonly [...ValuesOf<typeof summaryArguments>, ...unknown[]],
+): (string | number)[][] {
+  const { outline, areaSqFt, fabric } = laidOut(bed, ...(by.slice(0, FABRIC) as ValuesOf<typeof layingArguments>));
+  const { counts, cuts } = fabric;
   const { strips, fabricSqFt, rolls, seamLengthFt, pins } = counts;
   const edgeFt = ringLength(outline.ring);
   const toCut = stripList(cuts.map(({ lengthFt }) => lengthFt));
-  return [HEADINGS, [areaSqFt, edgeFt, strips, fabricSqFt, rolls, seamLengthFt, pins, toCut]];
+  return [HEADINGS, [areaSqFt, edgeFt, strips, fabricSqFt, rolls, seamLengthFt, pins, toCut, ...edgingOf(outline, by)]];
+}
+
+function edgingOf(
+  outline: Outline,
+  by: readonly [...ValuesOf<typeof summaryArguments>, ...unknown[]],
+): (string | number)[] {
+  const [pieceLengthFt, stakeSpacingIn, lap] = by.slice(FABRIC) as [number, number, number];
+  if (pieceLengthFt === 0) return ["", "", "", "", ""];
+  const rules = borderRulesOf({ pieceLengthFt, stakeSpacingIn, lapIn: lap });
+  const { edgingFt, pieces, stakes, cornerStakes, openRunsFt } = edgingCounts(outline, rules);
+  return [edgingFt, pieces, stakes, cornerStakes, stripList(openRunsFt)];
 }
 
 // A place turned back from the strips' frame may be -0, which no cell should show: + 0 makes a plain 0 of it.

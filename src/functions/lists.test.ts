@@ -107,7 +107,38 @@ describe("what the lists say", () => {
       20,
       functions.PINS(20, 11, 6, 12),
       "20; 20",
+      // Without a piece length, no edging is counted.
+      ...["", "", "", "", ""],
     ]);
+  });
+
+  test("edging is counted run by run, in each way that a bed is given", () => {
+    const edging = [null, null, null, null, null, 8, 30, 2] as const;
+    const counts = (id: (typeof LISTS)[number], ...given: unknown[]) => call(id, ...given)[1]!.slice(8);
+    const corners = [
+      [0, 0],
+      [20, 0],
+      [20, 6],
+      [0, 6],
+    ];
+    // By hand: 32 ft in 5 pieces; 4 × 4 + 1 stakes, 1 at an end, 1 at the corner at 26 ft; a stake holds the one at 6 ft.
+    const oneRun = [32, 5, 19, 1, "32"];
+    expect(counts("LAYOUT_RECTANGLE", 20, 6, 0, 0, ...laying, ...edging, 1, 2)).toEqual(oneRun);
+    expect(counts("LAYOUT", corners, ...laying, ...edging, [[0], [1], [1], [1]])).toEqual(oneRun);
+    expect(counts("LAYOUT_WIDTHS", 20, [[6], [6]], ...laying, ...edging, 2)).toEqual(oneRun);
+    // Two runs of 20 ft: each in 3 pieces, with 2 × 4 stakes, 2 on the last 4' 4", and 1 at the end.
+    expect(counts("LAYOUT", corners, ...laying, ...edging, [[1], [0], [1], [0]])).toEqual([40, 6, 22, 0, "20; 20"]);
+    // All the way around, as where no sides are given: 52 ft in 7 pieces, without ends.
+    expect(counts("LAYOUT", corners, ...laying, ...edging).slice(0, 2)).toEqual([52, 7]);
+    // Round: 31.42 ft in 5 pieces, 4 × 4 + 1 stakes; inside 12.57 ft in 2, 4 + 2.
+    expect(counts("LAYOUT_ROUND", 10, 4, ...laying, ...edging, true)).toEqual([
+      expect.closeTo(14 * Math.PI, 9),
+      7,
+      23,
+      0,
+      "",
+    ]);
+    expect(counts("LAYOUT_ROUND", 10, 4, ...laying, ...edging).slice(1, 3)).toEqual([5, 17]);
   });
 
   test("a cut-out takes its area off and gets pins round it", () => {

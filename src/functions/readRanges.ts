@@ -5,7 +5,7 @@ import type { Point } from "../quantities/outline";
 import { Problem } from "../quantities/problem";
 import type { Listed } from "./argument";
 import { cellValue, isBlank, rowsOf } from "./cell";
-import { coordinate, feet, feetOrZero, positiveOrZero } from "./read";
+import { coordinate, feet, feetOrZero, flag, positiveOrZero } from "./read";
 import { date } from "./readNamed";
 
 const placed = (argument: string, place: number) => `${argument} (place ${place + 1})`;
@@ -28,14 +28,18 @@ export function areas(range: unknown, argument: string): Listed<"areas"> {
   return isNone(range) ? NONE : each(rowsOf(range).flat(), argument, isBlank, positiveOrZero);
 }
 
-/** Runs of a range, or one run, in feet; 0 and blanks are skipped. */
-export function runs(range: unknown, argument: string, fallback?: readonly number[]): Listed<"runs"> {
-  return each(cellsOf(range, argument, "28' 6\"", fallback), argument, isBlankOrZero, feet);
+/** A range of 1 or 0, TRUE or FALSE, or blank for no, each as 1 or 0. */
+export function flags(range: unknown, argument: string): Listed<"flags"> {
+  return isNone(range)
+    ? NONE
+    : rowsOf(range)
+        .flat()
+        .map((cell) => Number(flag(cell, argument)));
 }
 
-/** Lengths of strips in a range, each cell a length or a list such as "2 x 30; 18.5", in feet; 0 and blanks are skipped. */
-export function strips(range: unknown, argument: string): Listed<"strips"> {
-  return each(cellsOf(range, argument, "2 x 30"), argument, isBlankOrZero, (cell, where) => {
+/** Lengths in a range, each cell a length or a list such as "2 x 30; 18.5", in feet; 0 and blanks are skipped. */
+export function listed(range: unknown, argument: string, fallback?: readonly number[]): Listed<"lengths"> {
+  return each(cellsOf(range, argument, "2 x 30", fallback), argument, isBlankOrZero, (cell, where) => {
     const value = cellValue(cell, where);
     return typeof value === "string" ? listedStrips(value, (length) => feet(length, where)) : feet(cell, where);
   });

@@ -3,8 +3,7 @@ import { kindWords } from "../functions/declare";
 import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
 import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
 import { must } from "../quantities/must";
-import { SOILS } from "../quantities/soil";
-import { STONES } from "../quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../quantities/tableSources";
 import {
   CUBIC_FEET_PER_CUBIC_YARD,
   KILOGRAMS_PER_POUND,
@@ -76,7 +75,7 @@ const STARTING_NOTE =
 function stoneTable(): string {
   return table(
     ["Stone", "Tons per cu yd", "Pounds per cu yd", "Typical range, tons", "Range from", "Source", "How sure"],
-    STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
+    SOURCED_STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
       escaped(name),
       number(tonsPerYard),
       number(tonsPerYard * POUNDS_PER_SHORT_TON),
@@ -91,7 +90,12 @@ function stoneTable(): string {
 function soilTable(): string {
   return table(
     ["Soil", "Swell", "Source", "How sure"],
-    SOILS.map(({ name, swell, source, sure }) => [escaped(name), percent(swell), escaped(source), HOW_SURE[sure]]),
+    SOURCED_SOILS.map(({ name, swell, source, sure }) => [
+      escaped(name),
+      percent(swell),
+      escaped(source),
+      HOW_SURE[sure],
+    ]),
   );
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { estimateBed } from "../quantities/bed/estimate";
 import { type BedForm, blankForm } from "../quantities/bed/form";
 import { readForm } from "../quantities/bed/read";
 import { countsInPlan, planOfEstimate } from "./planOfEstimate";
@@ -51,14 +52,14 @@ describe("the plan of an estimate", () => {
 
   it.each([
     // Along the house side 1, in front side 3; side 2 is on the right and 4 on the left.
-    ["20", "5", "1", "2", [3, 2, 4]],
+    ["20", "5", "1", "2", [3, 4, 2]],
     ["20", "5", "2", "0", [3, 1]],
-    ["20", "5", "0", "1", [2]],
+    ["20", "5", "0", "1", [4]],
     ["20", "5", "0", "0", []],
-    ["5", "5", "1", "1", [3, 2]],
+    ["5", "5", "1", "1", [3, 4]],
     // Deeper than it is long: the long sides are those on the right and left.
-    ["5", "20", "1", "0", [2]],
-    ["5", "20", "2", "1", [2, 4, 3]],
+    ["5", "20", "1", "0", [4]],
+    ["5", "20", "2", "1", [3, 4, 2]],
   ])(
     "of %s by %s ft with %s long and %s short sides has border on sides %s",
     (length, width, longBorders, shortBorders, sides) => {
@@ -166,10 +167,31 @@ describe("the plan of an estimate", () => {
 describe("counts taken from the plan", () => {
   it("are those of the layout", () => {
     const bed = bedOf(widths(["3", "5", "4"]));
-    const { counts, cuts } = planOfEstimate(bed)!;
-    const { strips, fabricSqFt, rolls, pins } = counts;
+    const { counts, cuts, borderFt } = planOfEstimate(bed)!;
+    const { strips, fabricSqFt, rolls, pins, pieces, stakes } = counts;
     const stripsFt = cuts.map(({ lengthFt }) => lengthFt);
-    expect(countsInPlan(bed)).toEqual({ strips, fabricSqFt, rolls, pins, stripsFt });
+    const fabric = { strips, fabricSqFt, rolls, pins, stripsFt };
+    // One run of about 8' 7" in pieces of 8 ft, and a bend at the widest width too sharp for the edging.
+    const edging = { edgingFt: borderFt, pieces, stakes, cornerStakes: 1, openRunsFt: [borderFt] };
+    expect(countsInPlan(bed)).toEqual({ ...fabric, ...edging });
+  });
+
+  const { PI } = Math;
+  it.each([
+    // By hand, 20 by 6 ft with corners of 2 ft: one in the run takes (2 − π/2) × 2 off it.
+    [{ roundedCorners: "2" }, 24 + 2 * PI, [24 + 2 * PI]],
+    [{ roundedCorners: "1", longBorders: "2" }, 48 + PI, []],
+    // Edging follows the corners at the back to where the back is bare: 16 in front, 2 at each end, and four corners.
+    [{ roundedCorners: "4" }, 20 + 4 * PI, [20 + 4 * PI]],
+    // The corner between the two sides with edging is the one that is rounded first.
+    [{ roundedCorners: "1", shortBorders: "1" }, 22 + PI, [22 + PI]],
+    [{ roundedCorners: "1", shortBorders: "0", longBorders: "2" }, 38 + PI, [18 + PI, 20]],
+  ])("has the edging of a rectangle with %j as drawn", (changes, edgingFt, openRunsFt) => {
+    const bed = bedOf({ typed: { length: "20", width: "6", cornerRadius: "2", ...changes } });
+    const laid = countsInPlan(bed)!;
+    expect(laid.edgingFt).toBeCloseTo(edgingFt, 9);
+    expect(laid.openRunsFt).toEqual(openRunsFt.map((run) => expect.closeTo(run, 9)));
+    expect(estimateBed(bed, laid).amounts.borderRun).toBeCloseTo(edgingFt, 9);
   });
 
   it("give way to the rule for a plain rectangle", () => {

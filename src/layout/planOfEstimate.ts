@@ -1,9 +1,9 @@
 import type { LaidCounts } from "../quantities/bed/estimate";
 import { fields } from "../quantities/bed/fields";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
-import { must } from "../quantities/must";
 import { readNumber } from "../quantities/numberText";
 import type { Bed, CutOut } from "./bed";
+import { rectangleSides, widthsSides } from "./borderSides";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed } from "./layOutBed";
 import type { Layout } from "./layout";
@@ -22,18 +22,25 @@ export function planOfEstimate(bed: EstimateBed): Layout | undefined {
 }
 
 /**
- * Fabric and pins of the bed of an estimate, counted on its plan.
+ * Fabric, pins, and edging of the bed of an estimate, counted on its plan.
  *
  * @returns undefined where they are counted by rule instead: a plain rectangle, or a bed without a plan.
  * @throws Problem where the bed cannot be laid out; it names the place.
  */
 export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): LaidCounts | undefined {
   if (!plan || isPlainRectangle(bed)) return undefined;
-  const { strips, fabricSqFt, rolls, pins } = plan.counts;
-  return { strips, fabricSqFt, rolls, pins, stripsFt: plan.cuts.map(({ lengthFt }) => lengthFt) };
+  const { strips, fabricSqFt, rolls, pins, pieces, stakes } = plan.counts;
+  const along = plan.border.flatMap((run) => run.stakes);
+  return {
+    ...{ strips, fabricSqFt, rolls, pins, pieces, stakes },
+    stripsFt: plan.cuts.map(({ lengthFt }) => lengthFt),
+    edgingFt: plan.borderFt,
+    cornerStakes: along.filter(({ kind }) => kind === "corner").length,
+    openRunsFt: plan.border.flatMap(({ closed, lengthFt }) => (closed ? [] : lengthFt)),
+  };
 }
 
-/** Whether the rule for a plain rectangle counts fabric and pins of this bed. */
+/** Whether the rule for a plain rectangle counts this bed. */
 function isPlainRectangle(bed: EstimateBed): boolean {
   const { way, numbers, cutOuts } = bed;
   const isRounded = numbers.cornerRadius > 0 && numbers.roundedCorners > 0;
@@ -69,7 +76,7 @@ function bedInPlan(bed: EstimateBed): Bed | undefined {
         cornerRadiusFt: n.cornerRadius,
         roundedCorners: n.roundedCorners,
         cutOuts,
-        borderSides: rectangleBorder(n),
+        borderSides: rectangleSides(n.length, n.width, n.longBorders, n.shortBorders),
       };
     case "round":
       return {
@@ -85,7 +92,7 @@ function bedInPlan(bed: EstimateBed): Bed | undefined {
         spacingFt: n.spacing,
         widthsFt,
         cutOuts,
-        borderSides: widthsBorder(widthsFt, n.endBorders),
+        borderSides: widthsSides(widthsFt, n.endBorders),
       };
     case "points":
       return {
@@ -97,25 +104,4 @@ function bedInPlan(bed: EstimateBed): Bed | undefined {
     case "area":
       return undefined;
   }
-}
-
-/** Front before back, and right before left; side 1 lies along the house. */
-function rectangleBorder(n: EstimateBed["numbers"]): number[] {
-  const [alongX, acrossX] = [
-    [3, 1],
-    [2, 4],
-  ] as const;
-  const [long, short] = n.length >= n.width ? [alongX, acrossX] : [acrossX, alongX];
-  return [...long.slice(0, n.longBorders), ...short.slice(0, n.shortBorders)];
-}
-
-/** The outer edge, and the ends that get border; an end where the bed runs to a point is no side. */
-function widthsBorder(widthsFt: readonly number[], endBorders: number): number[] {
-  const from = Math.max(0, widthsFt.findIndex((width) => width > 0) - 1);
-  const to = Math.min(widthsFt.length - 1, widthsFt.findLastIndex((width) => width > 0) + 1);
-  const hasLastEnd = must(widthsFt[to]) > 0;
-  const firstOuter = hasLastEnd ? 3 : 2;
-  const outer = Array.from({ length: to - from }, (_, index) => firstOuter + index);
-  const firstEnd = must(widthsFt[from]) > 0 && endBorders >= 1 ? [firstOuter + outer.length] : [];
-  return [...(hasLastEnd && endBorders >= 2 ? [2] : []), ...outer, ...firstEnd];
 }

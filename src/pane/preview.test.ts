@@ -4,7 +4,8 @@ import { previewOf } from "./preview";
 
 /**
  * A triangle with border along its first two sides, which meet 7 ft from one end. By hand: the joint of the pieces of
- * 8 ft is 7' 10" from there, and no other stake is within 3 in of the corner, so it gets one of its own.
+ * 8 ft is 7' 10" from there, and no other stake is within 3 in of the corner, so it gets one of its own. The run starts
+ * with the side of 7 ft: stakes 1' 11 1/2" apart up to the joint, then at the joint, 9' 11", and 12 ft.
  */
 const corner: BedForm = {
   ...blankForm(),
@@ -15,19 +16,9 @@ const corner: BedForm = {
     ["5", "7", ""],
   ],
 };
-const cornersOf = (form: BedForm) => previewOf(form).form.typed.corners;
-
 describe("the preview of a form", () => {
-  test("counts the border's corners in plan", () => {
-    expect(cornersOf(corner)).toBe("1");
-  });
-
-  test("leaves the corners that were typed", () => {
-    expect(cornersOf({ ...corner, typed: { corners: "5" } })).toBe("5");
-  });
-
-  test("leaves the corners of a rectangle to its own field", () => {
-    expect(cornersOf({ ...blankForm(), typed: { length: "20", width: "5" } })).toBeUndefined();
+  test("counts stakes at corners in plan", () => {
+    expect(previewOf(corner).estimate?.amounts).toMatchObject({ cornerStakes: 1, stakes: 8, pieces: 2 });
   });
 
   test("says what can't be read, and gives no estimate", () => {

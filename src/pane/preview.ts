@@ -9,7 +9,6 @@ import { Problem } from "../quantities/problem";
 /** What the form comes to: an estimate, or what stands in its way. */
 export type Preview =
   | {
-      /** The form with what its plan tells filled in. */
       readonly form: BedForm;
       readonly bed: Bed;
       /** undefined where no more than the area is known. */
@@ -26,20 +25,12 @@ export function previewOf(typed: BedForm): Preview {
     return { form: typed, problems };
   }
   try {
-    const plan = planOfEstimate(read.bed);
-    const form = withCornersOf(plan, typed);
-    const bed = readForm(form).bed ?? read.bed;
-    return { form, bed, plan, estimate: estimateBed(bed, countsInPlan(bed, plan)), problems: [] };
+    const { bed } = read;
+    const plan = planOfEstimate(bed);
+    return { form: typed, bed, plan, estimate: estimateBed(bed, countsInPlan(bed, plan)), problems: [] };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const place = fieldOf(error.argument) ?? "form";
     return { form: typed, problems: [{ place, message: inFormWords(error.message), unfinished: false }] };
   }
-}
-
-/** Corners of the border are counted in plan until somebody types another number. */
-function withCornersOf(plan: Layout | undefined, form: BedForm): BedForm {
-  if (!plan || form.typed.corners !== undefined || (form.way !== "widths" && form.way !== "points")) return form;
-  const corners = plan.border.flatMap(({ stakes }) => stakes).filter(({ kind }) => kind === "corner").length;
-  return { ...form, typed: { ...form.typed, corners: String(corners) } };
 }

@@ -60,7 +60,7 @@ export async function openBed(wanted: WantedBlock, rates: Rates | undefined): Pr
     at: { row: block.area.row, column: block.area.column },
     name: block.form.name,
     where: `${quotedSheet(sheetName)}!${cellAddress(block.area)}`,
-    form: toEdit(form, rates),
+    form: formToEdit(form, rates),
     kept: [...keptChanges(byHand).map(({ words }) => words), ...ownRows.map(ownRowWords)],
   };
 }
@@ -79,7 +79,7 @@ export async function previewUpdate(
   const there = await readBlock(opened);
   if (!there) throw new WorkbookFailure(GONE);
   const now = formNow(there, rates);
-  const form = mergedForm(opened.form, toEdit(now, rates), pane);
+  const form = mergedForm(opened.form, formToEdit(now, rates), pane);
   const preview = previewOf(rates ? { ...form, rates } : form);
   const [problem] = preview.problems;
   if (problem) throw new WorkbookFailure(`Nothing was changed. ${problem.message}`);
@@ -141,12 +141,4 @@ function inTheSheet<T>(work: () => T): T {
       `An input of this estimate can't be read: ${inFormWords(error.message)} Nothing was changed. Fix it in the sheet, then try again.`,
     );
   }
-}
-
-/** A form to edit, in which corners that are the plan's own count are counted again when the outline changes. */
-function toEdit(form: BedForm, rates: Rates | undefined): BedForm {
-  const edit = formToEdit(form, rates);
-  const { corners, ...typed } = edit.typed;
-  const counted = previewOf({ ...edit, typed, ...(rates && { rates }) });
-  return counted.estimate && counted.form.typed.corners === corners ? { ...edit, typed } : edit;
 }

@@ -1,10 +1,16 @@
 import { messages } from "./messages";
 import { Problem } from "./problem";
 import { INCHES_PER_FOOT } from "./units";
-import { wholeUp } from "./whole";
+import { WHOLE_TOLERANCE, wholeUp } from "./whole";
 
 /** A piece that is bought for less than this is worth a word: an inch. */
 export const SHORTEST_PIECE_FT = 1 / INCHES_PER_FOOT;
+
+/** A stake this near a corner holds the corner, too; common practice, a hand's breadth. */
+export const HOLDS_CORNER_FT = 3 / INCHES_PER_FOOT;
+
+/** Whether a corner so far from the nearest stake takes one of its own. A hair of rounding doesn't decide it. */
+export const takesOwnStake = (apartFt: number): boolean => apartFt > HOLDS_CORNER_FT * (1 + WHOLE_TOLERANCE);
 
 /**
  * Edging pieces for one run, each lapping the next. In a closed run the last piece laps the first as well.
@@ -27,7 +33,8 @@ export function edgingPieces(edgeLengthFt: number, pieceLengthFt: number, lapIn 
 
 /**
  * Stakes for one run of edging: one at each end of the run, one through both pieces at each joint, enough
- * between that no gap exceeds the spacing, and one more at each corner.
+ * between that no gap exceeds the spacing, and one more at each corner. Where the sides are given, a stake within 3 in
+ * of a corner holds it, too, and counts once.
  *
  * @param edgeLengthFt length of the run, 0 or more; 0 needs no stakes.
  * @param pieceLengthFt more than 0.
@@ -35,6 +42,8 @@ export function edgingPieces(edgeLengthFt: number, pieceLengthFt: number, lapIn 
  * @param lapIn 0 or more, less than a piece is long.
  * @param corners how many corners get a stake of their own, a whole number, 0 or more.
  * @param closed whether the run comes back to where it began: then no end needs one.
+ * @param firstSideFt the run's first side, in feet; 0 for not known.
+ * @param nextSideFt the side after it; around a rectangle the two take turns.
  * @returns whole stakes: Σ over pieces ⌈segment/spacing⌉, + 1 if open, + corners; a segment is P − lap, the last
  *   one what is left.
  * @throws Problem where the lap is no shorter than the piece.
@@ -47,19 +56,27 @@ export function stakes(
   lapIn = 0,
   corners = 0,
   closed = false,
+  firstSideFt = 0,
+  nextSideFt = 0,
 ): number {
   const pieces = edgingPieces(edgeLengthFt, pieceLengthFt, lapIn, closed);
   if (pieces === 0) return 0;
   const spacingFt = stakeSpacingIn / INCHES_PER_FOOT;
   const segment = gainOf(pieceLengthFt, lapIn);
   const lastSegment = edgeLengthFt - (pieces - 1) * segment;
-  return (
-    (pieces - 1) * wholeUp(segment / spacingFt) +
-    Math.max(1, wholeUp(lastSegment / spacingFt)) +
-    (closed ? 0 : 1) +
-    corners
-  );
+  const [each, last] = [wholeUp(segment / spacingFt), Math.max(1, wholeUp(lastSegment / spacingFt))];
+  const isFree = (corner: number) => {
+    const at = firstSideFt * Math.ceil(corner / 2) + nextSideFt * Math.floor(corner / 2);
+    const toEnd = edgeLengthFt - at;
+    return takesOwnStake(toEnd > lastSegment ? offGrid(at, segment / each) : offGrid(toEnd, lastSegment / last));
+  };
+  // Around a closed run the fourth corner is where it starts, which a joint holds.
+  const own = firstSideFt > 0 ? [1, 2, 3].slice(0, corners).filter(isFree).length : corners;
+  return (pieces - 1) * each + last + (closed ? 0 : 1) + own;
 }
+
+/** How far a place is from the nearest whole multiple of a step. */
+const offGrid = (at: number, step: number) => Math.abs(at - step * Math.round(at / step));
 
 /** How much further each next piece reaches. */
 function gainOf(pieceLengthFt: number, lapIn: number): number {

@@ -1,24 +1,19 @@
-import { rowNamed, type TableRow } from "./tables";
+import { rowNamed } from "./tables";
 
 /** A kind of soil and how much more room it takes once dug. */
-export interface Soil extends TableRow {
+export interface Soil {
+  /** As the user types it: lower case, whole words. */
+  readonly name: string;
   /** Loose volume over bank volume, less 1. */
   readonly swell: number;
 }
 
-const SOURCE = "US Army FM 5-434 (2000), Table 1-1, and NAVEDTRA 14080, Table 4-1: bank to loose";
-
-/** Soils and their swell from the bank to loose. */
+/** Soils and their swell from the bank to loose. Where each figure comes from is in `tableSources.ts`. */
 export const SOILS: readonly Soil[] = [
-  {
-    name: "sand",
-    swell: 0.11,
-    source: `${SOURCE} 1.11 (from memory; read where others quote it, not in the source)`,
-    sure: "memory",
-  },
-  { name: "loam", swell: 0.25, source: `${SOURCE} 1.25 (from memory)`, sure: "memory" },
-  { name: "clay", swell: 0.43, source: `${SOURCE} 1.43 (from memory)`, sure: "memory" },
-  { name: "blasted rock", swell: 0.5, source: `${SOURCE} 1.50 (from memory)`, sure: "memory" },
+  { name: "sand", swell: 0.11 },
+  { name: "loam", swell: 0.25 },
+  { name: "clay", swell: 0.43 },
+  { name: "blasted rock", swell: 0.5 },
 ];
 
 /**

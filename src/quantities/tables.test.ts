@@ -3,13 +3,14 @@ import { nearestName, plainName } from "./nearestName";
 import { Problem } from "./problem";
 import { SOILS, soilNamed } from "./soil";
 import { MOST_TONS_PER_YARD, STONES, stoneNamed } from "./stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "./tableSources";
 
 const names = STONES.map(({ name }) => name);
 
 describe("the stone table", () => {
-  test.each(STONES)("$name stands by its plain name, with a source, within its range", (stone) => {
+  test.each(SOURCED_STONES)("$name stands by its plain name, with a source, within its range", (stone) => {
     expect(plainName(stone.name)).toBe(stone.name);
-    expect(stoneNamed(stone.name)).toBe(stone);
+    expect(stone).toMatchObject(stoneNamed(stone.name));
     expect(stone.source.length).toBeGreaterThan(20);
     expect(stone.tonsPerYard).toBeGreaterThanOrEqual(stone.low);
     expect(stone.tonsPerYard).toBeLessThanOrEqual(stone.high);
@@ -41,14 +42,14 @@ describe("the stone table", () => {
       "lava rock": 0.702, // 52 lb/ft³
       pumice: 0.54, // 40 lb/ft³
     });
-    const range = (name: string) =>
-      [stoneNamed(name).low, stoneNamed(name).high].map((tons) => Number(tons.toFixed(6)));
+    const sourced = (name: string) => SOURCED_STONES.find((stone) => stone.name === name)!;
+    const range = (name: string) => [sourced(name).low, sourced(name).high].map((tons) => Number(tons.toFixed(6)));
     expect(range("crushed stone")).toEqual([1.2825, 1.56]); // 95 lb/ft³ to 3,120 lb/yd³
     expect(range("gravel")).toEqual([1.3, 1.56]); // 2,600 to 3,120 lb/yd³
-    expect(stoneNamed("cobble").low).toBeCloseTo(1.0125, 9); // 75 lb/ft³
-    expect(stoneNamed("cobble").high).toBeCloseTo(1.6875, 9); // 125 lb/ft³
-    expect(stoneNamed("pumice").low).toBeCloseTo(0.405, 9); // 30 lb/ft³
-    expect(stoneNamed("pumice").high).toBeCloseTo(0.81, 9); // 60 lb/ft³
+    expect(sourced("cobble").low).toBeCloseTo(1.0125, 9); // 75 lb/ft³
+    expect(sourced("cobble").high).toBeCloseTo(1.6875, 9); // 125 lb/ft³
+    expect(sourced("pumice").low).toBeCloseTo(0.405, 9); // 30 lb/ft³
+    expect(sourced("pumice").high).toBeCloseTo(0.81, 9); // 60 lb/ft³
   });
 
   test("has each name once", () => {
@@ -100,8 +101,8 @@ describe("a name that stands in no table", () => {
 });
 
 describe("the soil table", () => {
-  test.each(SOILS)("$name has a swell and a source", (soil) => {
-    expect(soilNamed(soil.name.toUpperCase())).toBe(soil);
+  test.each(SOURCED_SOILS)("$name has a swell and a source", (soil) => {
+    expect(soil).toMatchObject(soilNamed(soil.name.toUpperCase()));
     expect(soil.swell).toBeGreaterThan(0);
     expect(soil.source).toMatch(/FM 5-434.*from memory/);
     expect(soil.sure).toBe("memory");

@@ -26,7 +26,7 @@ export interface TableRow {
  * @param instead what may be given instead of a name, such as "tons per cubic yard".
  * @throws Problem "name" that offers the nearest name of the table.
  */
-export function rowNamed<Row extends TableRow>(
+export function rowNamed<Row extends Pick<TableRow, "name">>(
   rows: readonly Row[],
   name: string,
   argument: string,

@@ -8,6 +8,7 @@ import { isList } from "../functionCases";
  * marks an argument that may be left out, `[]` one that takes a range. Arguments are only ever appended.
  */
 const LAYING = "roll_width, roll_length, overlap_in, end_lap_in?, spacing_in?, cut_outs[]?, bay_ft?, direction?";
+const EDGING = "piece_length?, stake_spacing_in?, lap_in?";
 const PROMISED = {
   FEET: "measure",
   INCHES: "measure",
@@ -23,7 +24,7 @@ const PROMISED = {
   SPOIL_YARDS: "bank_yards, soil?",
   LOADS: "yards, truck_yards, tons_per_yard?, payload_tons?",
   EDGING_PIECES: "edge_length, piece_length, lap_in?, closed?",
-  STAKES: "edge_length, piece_length, stake_spacing_in, lap_in?, corners?, closed?",
+  STAKES: "edge_length, piece_length, stake_spacing_in, lap_in?, corners?, closed?, first_side?, next_side?",
   FABRIC_STRIPS: "bed_width, roll_width, overlap_in",
   FABRIC_AREA: "length, width, roll_width, overlap_in, roll_length?, end_lap_in?",
   FABRIC_ROLLS: "length, width, roll_width, roll_length, overlap_in, end_lap_in?",
@@ -47,10 +48,10 @@ const PROMISED = {
   JOB_ROLLS: "strips[], roll_length, end_lap_in?",
   CUT_COUNT: "stock_length, lengths[], counts[]?, loss_in?",
   CUT_LIST: "stock_length, lengths[], counts[]?, loss_in?",
-  LAYOUT: `points[], ${LAYING}`,
-  LAYOUT_WIDTHS: `spacing, widths[], ${LAYING}`,
-  LAYOUT_RECTANGLE: `length, width, corner_radius, rounded_corners, ${LAYING}`,
-  LAYOUT_ROUND: `diameter, inner_diameter, ${LAYING}`,
+  LAYOUT: `points[], ${LAYING}, ${EDGING}, edged[]?`,
+  LAYOUT_WIDTHS: `spacing, widths[], ${LAYING}, ${EDGING}, end_sides?`,
+  LAYOUT_RECTANGLE: `length, width, corner_radius, rounded_corners, ${LAYING}, ${EDGING}, long_sides?, short_sides?`,
+  LAYOUT_ROUND: `diameter, inner_diameter, ${LAYING}, ${EDGING}, inner_edging?`,
   LAYOUT_CUTS: `points[], ${LAYING}`,
   LAYOUT_PINS: `points[], ${LAYING}`,
 };

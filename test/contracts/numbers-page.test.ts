@@ -16,8 +16,7 @@ import { DEPTH_LIMITS } from "../../src/quantities/bed/depthVerdict";
 import { exampleStonePrices } from "../../src/quantities/bed/examples";
 import { fields } from "../../src/quantities/bed/fields";
 import { federalHolidayNames } from "../../src/quantities/calendar/federalHolidays";
-import { SOILS } from "../../src/quantities/soil";
-import { STONES } from "../../src/quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../../src/quantities/tableSources";
 import { WHOLE_TOLERANCE } from "../../src/quantities/whole";
 import { MOST_OF_ROLL } from "../../src/review/rules/ratios";
 import { cautions } from "../../src/sheets/cautions";
@@ -95,6 +94,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   // The ordinary range of each stone stands in its row.
   ORDINARY: "in the table of stone",
   LIGHT: "in the table of stone",
+  stoneFrom: "in the table of stone",
   WEIGHT: "a field's wording; its starting value is that of river rock",
   // How text is read and printed.
   LONGEST_TEXT: "reading",
@@ -115,6 +115,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   STEPS_FOR_A_JOB: "search; the order says where a plan is not proven",
   MOST_PINS_BY_EDGE: "search",
   MOST_PLACES: "search",
+  openRuns: "an expression",
 };
 
 /** Names of the constants of a room that hold numbers, also such as are written as text. */
@@ -181,7 +182,7 @@ describe("the page of what the numbers rest on", () => {
   });
 
   test("says read in the source only where a source is named with its figure, and of ranges what they rest on", () => {
-    for (const { name, source, sure, low, high } of STONES) {
+    for (const { name, source, sure, low, high } of SOURCED_STONES) {
       if (sure === "seen") expect(source, name).toMatch(/^(US Army|CalRecycle).*\d/);
       const pounds = [low, high].map((tons) => (tons * 2000) / 27);
       const isSources = name === "gravel";
@@ -199,7 +200,7 @@ describe("the page of what the numbers rest on", () => {
   });
 
   test("has a row for each stone, soil, choice, sample price, holiday, caution and starting value", () => {
-    for (const { name, source, sure } of [...STONES, ...SOILS])
+    for (const { name, source, sure } of [...SOURCED_STONES, ...SOURCED_SOILS])
       expect(hasRow(name, source, HOW_SURE[sure]), name).toBe(true);
     for (const { name, fills } of [...stoneChoices, ...borderChoices, ...fabricChoices]) {
       const row = rows.find((cells) => cells.includes(name))?.join(" ") ?? "";

@@ -13,8 +13,7 @@ import { HOW_SURE } from "../../src/help/numbers/stated";
 import { isSilentZero } from "../../src/help/numbers/zeros";
 import { type Contents, helpFiles } from "../../src/help/pages";
 import { messages } from "../../src/quantities/messages";
-import { SOILS } from "../../src/quantities/soil";
-import { STONES } from "../../src/quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../../src/quantities/tableSources";
 import { cautions } from "../../src/sheets/cautions";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
@@ -108,8 +107,8 @@ describe("what the numbers rest on", () => {
   const html = page("numbers.html");
 
   const ROWS = [
-    ...STONES.map((row) => ({ ...row, kind: "Stone", value: String(Number(row.tonsPerYard.toPrecision(6))) })),
-    ...SOILS.map((row) => ({ ...row, kind: "Soil", value: `${row.swell * 100}%` })),
+    ...SOURCED_STONES.map((row) => ({ ...row, kind: "Stone", value: String(Number(row.tonsPerYard.toPrecision(6))) })),
+    ...SOURCED_SOILS.map((row) => ({ ...row, kind: "Soil", value: `${row.swell * 100}%` })),
   ];
 
   test.each(ROWS)("$kind: $name, with source and how sure", ({ kind, name, value, source, sure }) => {

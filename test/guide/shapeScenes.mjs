@@ -43,7 +43,6 @@ export async function otherShapes(open, camera) {
     await field(page, `Point ${index + 1}, y`, y);
     await page.getByLabel(`Border from point ${index + 1} to`).setChecked(border === "1");
   }
-  await field(page, "Square corners in the edging", corner.typed.corners);
   await camera.plan(page, "shapes-corner");
 
   await press(page, "New bed");

@@ -26,6 +26,16 @@ const laying = fc.record({
   pinSpacing: fc.constantFrom("12", "18", "24"),
 });
 
+const edging = fc.record({
+  pieceLength: fc.constantFrom("5", "8", "10"),
+  pieceLap: fc.constantFrom("0", "2", "6"),
+  stakeSpacing: fc.constantFrom("18", "30", "48"),
+  longBorders: fc.constantFrom("0", "1", "2"),
+  shortBorders: fc.constantFrom("0", "1", "2"),
+  innerBorder: fc.constantFrom("0", "1"),
+  endBorders: fc.constantFrom("0", "1", "2"),
+});
+
 /** A bed of each way of measuring, with cut-outs, several strips, and rolls that run out. */
 const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
   .tuple(
@@ -45,24 +55,32 @@ const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
         .tuple(feet(2, 5), fc.array(feet(1, 12), { minLength: 3, maxLength: 8 }))
         .map(([spacing, widths]) => ({ way: "widths" as const, typed: { spacing }, widths })),
       fc
-        .array(fc.tuple(fc.double({ min: 0.3, max: 1, noNaN: true }), fc.double({ min: 3, max: 12, noNaN: true })), {
-          minLength: 5,
-          maxLength: 9,
-        })
+        .array(
+          fc.tuple(
+            fc.double({ min: 0.3, max: 1, noNaN: true }),
+            fc.double({ min: 3, max: 12, noNaN: true }),
+            fc.constantFrom("0", "1", "1"),
+          ),
+          {
+            minLength: 5,
+            maxLength: 9,
+          },
+        )
         .map((steps) => {
           const whole = steps.reduce((sum, [step]) => sum + step, 0);
           let angle = 0;
-          const points = steps.map(([step, radius]) => {
+          const points = steps.map(([step, radius, border]) => {
             angle += (step / whole) * 2 * Math.PI;
             const at = (value: number) => (Math.round(value * 192) / 192).toString();
-            return [at(15 + radius * Math.cos(angle)), at(15 + radius * Math.sin(angle)), "1"] as const;
+            return [at(15 + radius * Math.cos(angle)), at(15 + radius * Math.sin(angle)), border] as const;
           });
           return { way: "points" as const, typed: {}, points };
         }),
     ),
     laying,
+    edging,
   )
-  .map(([shape, rolls]) => ({ ...shape, typed: { ...shape.typed, ...rolls } }) as Partial<BedForm>);
+  .map(([shape, rolls, pieces]) => ({ ...shape, typed: { ...shape.typed, ...rolls, ...pieces } }) as Partial<BedForm>);
 
 function worked(form: Partial<BedForm>) {
   const { bed } = readForm({ ...blankForm(), ...form } as BedForm);
@@ -79,7 +97,18 @@ function marksOf(plan: Layout) {
     pins: svg.match(/M[\d.-]+ [\d.-]+h0/g)?.length ?? 0,
     pinsInWords: Number(/Pins: (\d+)/.exec(svg)?.[1]),
     cutsInWords: Number(/Fabric: (\d+) cut/.exec(svg)?.[1]),
+    ...stakesOf(svg),
+    edgingInWords: /Edging: .* in (\d+) pieces?, (\d+) stakes?/.exec(svg)?.slice(1).map(Number) ?? [0, 0],
   };
+}
+
+/** Stakes in the drawing, but for those of its legend. A stake is a small square, on its corner where it holds a joint. */
+function stakesOf(svg: string) {
+  const count = (outline: string) =>
+    svg.match(new RegExp(`d="M[\\d.-]+ [\\d.-]+${outline}Z" fill="[^"]+" stroke="[^"]+" stroke-width="1.1"`, "g"))
+      ?.length ?? 0;
+  const [hollow, onCorner] = [count("h[\\d.]+v[\\d.]+h-[\\d.]+"), count("(?:L[\\d.-]+ [\\d.-]+){3}")];
+  return { stakes: Math.max(0, hollow - 1) + Math.max(0, onCorner - 1), stakesAtJoints: Math.max(0, onCorner - 1) };
 }
 
 describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
@@ -106,6 +135,20 @@ describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }
         expect(cutOff(ordered)).toEqual(
           plan.cuts.flatMap(({ pieces }) => pieces.map(({ lengthFt }) => near(lengthFt))),
         );
+        expect(amounts.borderRun + amounts.innerRun).toBeCloseTo(plan.borderFt, 9);
+        expect(amounts.pieces).toBe(plan.counts.pieces);
+        expect(amounts.stakes).toBe(plan.counts.stakes);
+        expect(amounts.stakes).toBe(marks.stakes);
+        expect(amounts.cornerStakes).toBe(
+          plan.border.flatMap(({ stakes }) => stakes).filter(({ kind }) => kind === "corner").length,
+        );
+        expect([amounts.pieces, amounts.stakes]).toEqual(marks.edgingInWords);
+        expect(marks.stakesAtJoints).toBe(plan.border.reduce((sum, { joints }) => sum + joints.length, 0));
+        expect(needs.border?.runs).toEqual(
+          plan.border.map(({ lengthFt, closed }) => ({ feet: near(lengthFt), closed })),
+        );
+        const bought = orderJob([needs]).lines.find(({ key }) => key.startsWith("border"));
+        expect(bought?.order ?? 0).toBe(amounts.pieces);
         laidOut++;
       }),
       { numRuns: Math.max(100, RANDOM_BEDS / 4), seed: 4 },

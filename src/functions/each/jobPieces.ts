@@ -4,7 +4,7 @@ import { may, needs } from "../argument";
 import { lapIn, pieceLength } from "../arguments";
 import { declare } from "../declare";
 import { inchesOrZero } from "../read";
-import { runs } from "../readRanges";
+import { listed } from "../readRanges";
 import { shown, sumLines } from "../working";
 import { worksheetFunction } from "../worksheetFunction";
 
@@ -16,10 +16,10 @@ export const JOB_PIECES = worksheetFunction(
       lap,
       lossIn,
     ),
-  needs("runs", runs),
+  needs("runs", listed),
   pieceLength,
   lapIn,
-  may("closed_runs", runs, []),
+  may("closed_runs", listed, []),
   may("loss_in", inchesOrZero, USUAL_CUT_LOSS_IN),
 );
 
@@ -37,8 +37,8 @@ export const jobPiecesDeclared = /* @__PURE__ */ declare(JOB_PIECES, {
     "Plain arithmetic over pieces and laps; one-dimensional cutting stock (Gilmore and Gomory 1961) for the last pieces.",
   related: ["EDGING_PIECES", "CUT_COUNT", "JOB_ROLLS"],
   arguments: {
-    runs: { about: "Runs with two ends: feet or text. 0 and blanks are skipped." },
-    closed_runs: { about: "Runs that end where they start: feet or text. Default: none." },
+    runs: { about: "Runs with two ends: feet, text, or lists like 2 x 18.5. 0 and blanks are skipped." },
+    closed_runs: { about: "Runs that end where they start, the same way. Default: none." },
     loss_in: { about: "Loss per cut: inches or text. Default: 1/8 in." },
   },
   native: { none: "it searches for the best cut plan, which an ordinary formula can't do" },

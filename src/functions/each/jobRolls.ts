@@ -3,11 +3,11 @@ import { rollsTogether } from "../../quantities/job/together";
 import { needs } from "../argument";
 import { endLapIn, rollLength } from "../arguments";
 import { declare } from "../declare";
-import { strips } from "../readRanges";
+import { listed } from "../readRanges";
 import { shown, sumLines } from "../working";
 import { worksheetFunction } from "../worksheetFunction";
 
-export const JOB_ROLLS = worksheetFunction(rollsTogether, needs("strips", strips), rollLength, endLapIn);
+export const JOB_ROLLS = worksheetFunction(rollsTogether, needs("strips", listed), rollLength, endLapIn);
 
 export const jobRollsDeclared = /* @__PURE__ */ declare(JOB_ROLLS, {
   name: "JOB_ROLLS",

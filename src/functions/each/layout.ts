@@ -1,23 +1,36 @@
+import { may } from "../argument";
 import { declare } from "../declare";
-import { bedCorners, laidOut, layingArguments, pointsBed, summaryOf } from "../laying";
+import { bedCorners, pointsBed, summaryArguments, summaryOf } from "../laying";
+import { flags } from "../readRanges";
 import { worksheetList } from "../worksheetFunction";
 
 export const LAYOUT = worksheetList(
-  (points, ...by) => summaryOf(laidOut(pointsBed(points), ...by)),
+  (points, ...by) => {
+    const edged = by[11];
+    return summaryOf({ ...pointsBed(points), ...(edged.length > 0 && { borderSides: placesOf(edged) }) }, by);
+  },
   bedCorners,
-  ...layingArguments,
+  ...summaryArguments,
+  may("edged", flags),
 );
+
+/** The numbers, from 1, of the sides that are marked. */
+const placesOf = (marks: readonly number[]) => marks.flatMap((mark, index) => (mark > 0 ? [index + 1] : []));
 
 export const layoutDeclared = /* @__PURE__ */ declare(LAYOUT, {
   name: "LAYOUT",
   purpose: "Lay out any shape of bed",
   about: "Lays out a bed of any shape in plan and counts fabric and pins as the crew will set them.",
   gives: "counts from a bed layout",
-  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins.",
+  returns:
+    "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins; with a piece length, edging pieces and stakes, too.",
   kind: "list",
-  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew.",
+  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew, edging run by run.",
   example: "=INDEX(BED.LAYOUT(A1:B4, 12, 50, 0, 12, 18), 2, 7) gives 32 for 0, 0; 12, 0; 12, 12; 0, 12",
   source: "Common practice for laps and pins; areas and lengths by plane geometry.",
   related: ["LAYOUT_CUTS", "LAYOUT_PINS", "AREA_POINTS"],
+  arguments: {
+    edged: { about: "1 or 0 for each corner: edging from it to the next, or none. Default: all the way around." },
+  },
   native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

@@ -1,15 +1,20 @@
-import { needs } from "../argument";
+import { widthsSides } from "../../layout/borderSides";
+import { may, needs } from "../argument";
 import { declare } from "../declare";
-import { laidOut, layingArguments, summaryOf } from "../laying";
-import { feet } from "../read";
+import { summaryArguments, summaryOf } from "../laying";
+import { count, feet } from "../read";
 import { widths } from "../readRanges";
 import { worksheetList } from "../worksheetFunction";
 
+const ENDS = 2;
+
 export const LAYOUT_WIDTHS = worksheetList(
-  (spacingFt, widthsFt, ...by) => summaryOf(laidOut({ kind: "widths", spacingFt, widthsFt }, ...by)),
+  (spacingFt, widthsFt, ...by) =>
+    summaryOf({ kind: "widths", spacingFt, widthsFt, borderSides: widthsSides(widthsFt, by[11]) }, by),
   needs("spacing", feet),
   needs("widths", widths),
-  ...layingArguments,
+  ...summaryArguments,
+  may("end_sides", count, 0, ENDS),
 );
 
 export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
@@ -17,9 +22,10 @@ export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
   purpose: "Lay out any shape of bed",
   about: "Lays out a bed taped by widths in plan and counts fabric and pins.",
   gives: "counts from a bed layout",
-  returns: "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins.",
+  returns:
+    "A heading row, then area, edge, strips, fabric, rolls, overlaps, and pins; with a piece length, edging pieces and stakes, too.",
   kind: "list",
-  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew.",
+  rule: "Draws the bed in plan, with strips clipped to its outline and pins in alternating rows, on every overlap and edge. Then it counts what it drew, edging run by run.",
   example: "=INDEX(BED.LAYOUT_WIDTHS(10, A1:A3, 6, 50, 6), 2, 1) gives 120 for widths 6, 6, 6",
   source: "Common practice for laps and pins; areas and lengths by plane geometry.",
   related: ["AREA_WIDTHS", "EDGE_WIDTHS", "LAYOUT"],
@@ -28,6 +34,7 @@ export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
     widths: {
       about: "Widths taped square off the base line, in one row or column: feet or text. 0 where it comes to a point.",
     },
+    end_sides: { about: "How many of the two ends get edging, besides the outer edge. Default: 0." },
   },
   native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

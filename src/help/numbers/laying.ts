@@ -1,4 +1,3 @@
-import { HOLDS_CORNER_FT } from "../../layout/border";
 import { MOST_SIDES } from "../../layout/directions";
 import { NOTEWORTHY_SHARE } from "../../layout/layOutBed";
 import { MOST_CORNERS, MOST_CUT_OUTS, MOST_FT, MOST_PINS } from "../../layout/limits";
@@ -7,7 +6,7 @@ import { CORNER_DEGREES } from "../../layout/outline";
 import { CHORD_RADIANS } from "../../layout/runs";
 import { MOST_STRIPS } from "../../layout/strips";
 import { EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
-import { SHORTEST_PIECE_FT } from "../../quantities/edging";
+import { HOLDS_CORNER_FT, SHORTEST_PIECE_FT } from "../../quantities/edging";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { HOW_SURE, many, OUR_CHOICE, percents, type Stated } from "./stated";
 

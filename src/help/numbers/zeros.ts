@@ -15,6 +15,13 @@ export const ZERO_MEANS: Readonly<Record<string, string>> = {
   loss_in: "cuts take nothing",
   lap_in: "pieces meet end to end",
   corners: "no extra stakes at corners",
+  first_side: "not known, so each corner gets a stake of its own",
+  next_side: "no second side",
+  piece_length: "edging isn't counted",
+  stake_spacing_in: "edging isn't counted",
+  long_sides: "no edging along the long sides",
+  short_sides: "no edging along the short sides",
+  end_sides: "no edging across the ends",
   cut_around_ft: "no pins around cut-outs",
 };
 

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { SOILS } from "../../quantities/soil";
-import { STONES } from "../../quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../../quantities/tableSources";
 import { type Dismissal, dismiss, type Sorted, sortDismissed } from "../../review/dismissals";
 import type { Scope } from "../../review/facts";
 import type { Finding } from "../../review/finding";
@@ -16,7 +15,7 @@ import { callFunction } from "../callFunction";
 import { useOnceMore } from "../useOnceMore";
 import { useStatus } from "../useStatus";
 
-const KNOWLEDGE = knowledgeOf(STONES, SOILS);
+const KNOWLEDGE = knowledgeOf(SOURCED_STONES, SOURCED_SOILS);
 
 /** The day as it is kept with a dismissal, such as 2026-03-02. */
 const today = () => new Date().toLocaleDateString("en-CA");

@@ -1,6 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { SOILS } from "../../quantities/soil";
-import { STONES } from "../../quantities/stone";
+import { SOURCED_SOILS, SOURCED_STONES } from "../../quantities/tableSources";
 import { cellAround, explain } from "../../review/explain/explain";
 import type { Explanation } from "../../review/explain/explanation";
 import { type PriceStrip, priceStrip } from "../../review/explain/strip";
@@ -18,7 +17,7 @@ export interface Explained {
   readonly strip: PriceStrip | undefined;
 }
 
-const KNOWLEDGE = knowledgeOf(STONES, SOILS);
+const KNOWLEDGE = knowledgeOf(SOURCED_STONES, SOURCED_SOILS);
 
 /** The selected cell, explained when the screen comes up and whenever the person asks: a large workbook takes a moment. */
 export function useExplain() {

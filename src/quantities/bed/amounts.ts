@@ -2,7 +2,7 @@ import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
 import type { Way } from "./form";
-import { byRuleOrPlan, counted, type Outline, PINS_AROUND_OTHERS, SPAN } from "./inPlan";
+import { byRuleOrPlan, counted, countedEdging, type Outline, PINS_AROUND_OTHERS, SPAN } from "./inPlan";
 
 /*
  * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
@@ -26,8 +26,6 @@ const byWay =
   ({ way }: Outline): string =>
     formulas[way];
 
-/** Without a way of its own, a bed says how many square corners its border has. */
-const typedCorners = { widths: "{corners}", points: "{corners}", area: "{corners}" } as const;
 const [LENGTH, WIDTH] = ["{length.decimal}", "{width.decimal}"];
 const [LONG, SHORT] = [`MAX(${LENGTH},${WIDTH})`, `MIN(${LENGTH},${WIDTH})`];
 const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
@@ -37,6 +35,27 @@ const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
  */
 const LIES_ALONG = `BED.FABRIC_ROLLS(${LENGTH},${WIDTH},${ROLL})<BED.FABRIC_ROLLS(${WIDTH},${LENGTH},${ROLL})+IF(${LENGTH}<${WIDTH},0,0.5)`;
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
+
+/** Whether the edging comes back to where it began. It has no row of its own. */
+const isClosed = byWay({
+  rectangle: "{longBorders}+{shortBorders}=4",
+  round: "TRUE",
+  widths: "FALSE",
+  points: "MIN({points.border})=1",
+  area: "FALSE",
+});
+
+/** Edging along two opposite sides alone is two runs; anything else of a rectangle is one. */
+const RUNS = "IF(ABS({longBorders}-{shortBorders})=2,2,1)";
+/** The side that the edging of a rectangle starts with, as in its plan; the other kind of side follows it. */
+const FIRST_SIDE = `IF({longBorders}={shortBorders},${WIDTH},IF({longBorders}>{shortBorders},${LONG},${SHORT}))`;
+const EACH_PIECE = "{pieceLength},{pieceLap}";
+/** Stakes of a rectangle's edging, with so many corners. */
+const rectangleStakes = (corners: string, sides = "") =>
+  `${RUNS}*BED.STAKES({borderRun}/${RUNS},{pieceLength},{stakeSpacing},{pieceLap},${corners},{longBorders}+{shortBorders}=4${sides})`;
+/** A count along one run, and along the inner one of a ring, which always closes. */
+const alongRuns = (count: (run: string, closed: string) => string) => (outline: Outline) =>
+  count("{borderRun}", isClosed(outline)) + (outline.way === "round" ? `+${count("{innerRun}", "TRUE")}` : "");
 
 /** What the measurements come to. */
 const shapeAmounts = {
@@ -81,52 +100,56 @@ const shapeAmounts = {
   borderRun: {
     label: "Edging",
     unit: "lin ft",
-    is: byWay({
-      rectangle:
-        `IF({longBorders}+{shortBorders}=0,0,BED.EDGE_LENGTH({longBorders}*${LONG}+{shortBorders}*${SHORT},` +
-        "{cornerRadius},MIN({roundedCorners},{longBorders}*{shortBorders})))",
-      round: "PI()*{diameter.decimal}",
-      widths:
-        "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)",
-      points: "SUMPRODUCT({points.side},{points.border})",
-      area: "{edge.decimal}",
-    }),
+    is: countedEdging(
+      byWay({
+        rectangle: `{longBorders}*${LONG}+{shortBorders}*${SHORT}`,
+        round: "PI()*{diameter.decimal}",
+        widths:
+          "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)",
+        points: "SUMPRODUCT({points.side},{points.border})",
+        area: "{edge.decimal}",
+      }),
+      "edgingFt",
+    ),
   },
   innerRun: {
     label: "Edging, inside",
     unit: "lin ft",
     is: ({ way }) => (way === "round" ? "{innerBorder}*PI()*{innerDiameter.decimal}" : "0"),
   },
-  squareCorners: {
-    label: "Square corners in the run",
+  cornerStakes: {
+    label: "Corners with their own stake",
     unit: "corners",
     shows: "whole",
-    is: byWay({
-      // Each long side that has a border meets each short side that has one in one corner.
-      rectangle: "MAX(0,{longBorders}*{shortBorders}-{roundedCorners})",
-      round: "0",
-      ...typedCorners,
-    }),
+    is: countedEdging(
+      byWay({
+        rectangle: `{stakes}-${rectangleStakes("0")}`,
+        round: "0",
+        widths: "0",
+        points: "0",
+        area: "{corners}",
+      }),
+      "cornerStakes",
+    ),
   },
 } as const satisfies Record<string, Amount>;
-
-/** Whether the border run comes back to where it began. It has no row of its own. */
-export const isClosed = byWay({
-  rectangle: "{longBorders}+{shortBorders}=4",
-  round: "TRUE",
-  widths: "FALSE",
-  points: "MIN({points.border})=1",
-  area: "FALSE",
-});
 
 /** The run of the border inside a ring, after the outer one. */
 export const allRuns = ({ way }: Outline): string => (way === "round" ? "{borderRun}+{innerRun}" : "{borderRun}");
 
-/** A count for the outer run, and for the inner one of a ring, which always closes. */
-const overRuns = (count: (run: string, corners: string, closed: string) => string) => (outline: Outline) => {
-  const outer = count("{borderRun}", "{squareCorners}", isClosed(outline));
-  return outline.way === "round" ? `${outer}+${count("{innerRun}", "0", "TRUE")}` : outer;
-};
+/** The edging's runs with two ends, as a list in one cell such as "2 x 18.5"; they have no row of their own. */
+export const openRuns = countedEdging(
+  byWay({
+    rectangle: `IF({longBorders}+{shortBorders}=4,0,IF(${RUNS}=2,"2 x "&{borderRun}/2,{borderRun}))`,
+    round: "0",
+    widths: "{borderRun}",
+    points: "IF(MIN({points.border})=1,0,{borderRun})",
+    area: "{borderRun}",
+  }),
+  "openRunList",
+);
+/** The run along the outer edge, where it comes back to its start; 0 where it doesn't. */
+export const closedRun = (outline: Outline): string => `IF(${isClosed(outline)},{borderRun},0)`;
 
 /** What the quantities rest on. */
 const workingAmounts = {
@@ -163,16 +186,27 @@ const workingAmounts = {
     label: "Edging pieces",
     unit: "pieces",
     shows: "whole",
-    is: overRuns((run, _, closed) => `BED.EDGING_PIECES(${run},{pieceLength},{pieceLap},${closed})`),
+    is: countedEdging(
+      (outline) =>
+        outline.way === "rectangle"
+          ? `${RUNS}*BED.EDGING_PIECES({borderRun}/${RUNS},${EACH_PIECE},${isClosed(outline)})`
+          : alongRuns((run, closed) => `BED.EDGING_PIECES(${run},${EACH_PIECE},${closed})`)(outline),
+      "pieces",
+    ),
   },
   stakes: {
     label: "Stakes",
     unit: "stakes",
     how: "at ends, joints, corners, and between",
     shows: "whole",
-    is: overRuns(
-      (run, corners, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`,
-    ),
+    is: countedEdging((outline) => {
+      const corners = outline.way === "area" ? "{corners}" : "0";
+      return outline.way === "rectangle"
+        ? rectangleStakes("{longBorders}*{shortBorders}", `,${FIRST_SIDE},${LENGTH}+${WIDTH}-${FIRST_SIDE}`)
+        : alongRuns((run, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`)(
+            outline,
+          );
+    }, "stakes"),
   },
   extraStakes: {
     label: "Stakes to buy extra",

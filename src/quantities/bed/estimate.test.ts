@@ -34,7 +34,7 @@ describe("an estimate worked out by hand", () => {
   test.each<[keyof typeof found.amounts, number, string]>([
     ["stoneArea", 120, "20 × 6"],
     ["borderRun", 32, "20 + 6 + 6"],
-    ["squareCorners", 2, "where the long side meets each end"],
+    ["cornerStakes", 1, "at 26 ft; a stake at 3 × 1' 11 1/2\" = 5' 10 1/2\" holds the corner at 6 ft, too"],
     ["stoneDepth", 2, "4 − 1.5 − 0.5"],
     ["stoneYards", 0.8, "120 × 2 ÷ 324 × 1.08"],
     ["stoneTons", 1.2, "0.8 × 1.5"],
@@ -44,8 +44,8 @@ describe("an estimate worked out by hand", () => {
     ["spoilYards", 19 / 15, "19/18 × 1.2"],
     ["spoilLoads", 2, "19/15 × 1.5 = 1.9 tons on 1.5"],
     ["pieces", 5, "4 pieces reach 4 × 8 − 3 × 1/6 = 31.5 ft"],
-    ["stakes", 20, "4 segments of 7' 10\" at 30 in take 4 each, the last 1, and one for an end and each corner"],
-    ["extraStakes", 5, "20 − 5 × 3"],
+    ["stakes", 19, "4 segments of 7' 10\" at 30 in take 4 each, the last 1, and one for an end and one for a corner"],
+    ["extraStakes", 4, "19 − 5 × 3"],
     ["fabricStrips", 1, "the roll is as wide as the bed"],
     ["fabricArea", 120, "20 × 6"],
     ["rolls", 1, "20 of 50 ft"],
@@ -67,7 +67,7 @@ describe("an estimate worked out by hand", () => {
       haul: 90, // 2 × 45
       dump: 60, // 2 × 30
       edging: 120, // 5 × 24
-      stakeLine: 12.5, // 5 × 2.50
+      stakeLine: 10, // 4 × 2.50
       setEdging: 100, // 2 h × 50
       fabric: 64,
       pinLine: 36, // 2 × 18
@@ -84,15 +84,15 @@ describe("an estimate worked out by hand", () => {
   });
 
   test("adds up to a price", () => {
-    // Material 322.50, labor 6.88 h × 50 = 344, hauling 240.
-    expect(found.directCost).toBeCloseTo(906.5, 9);
-    expect(found.overheadCost).toBeCloseTo(90.65, 9);
-    expect(found.fullCost).toBeCloseTo(997.15, 9);
-    // 322.50 × 1.20 + 344 × 1.35 + 240 × 1.15 + 90.65 = 387 + 464.40 + 276 + 90.65
-    expect(found).toMatchObject({ price: 1218.05, minimumApplies: false, taxSum: 73.08 });
-    expect(found.priceWithTax).toBeCloseTo(1291.13, 9);
-    expect(found.markupOnCost).toBeCloseTo(1218.05 / 997.15 - 1, 9);
-    expect(found.marginOnPrice).toBeCloseTo(1 - 997.15 / 1218.05, 9);
+    // Material 320, labor 6.88 h × 50 = 344, hauling 240.
+    expect(found.directCost).toBeCloseTo(904, 9);
+    expect(found.overheadCost).toBeCloseTo(90.4, 9);
+    expect(found.fullCost).toBeCloseTo(994.4, 9);
+    // 320 × 1.20 + 344 × 1.35 + 240 × 1.15 + 90.40 = 384 + 464.40 + 276 + 90.40
+    expect(found).toMatchObject({ price: 1214.8, minimumApplies: false, taxSum: 72.89 });
+    expect(found.priceWithTax).toBeCloseTo(1287.69, 9);
+    expect(found.markupOnCost).toBeCloseTo(1214.8 / 994.4 - 1, 9);
+    expect(found.marginOnPrice).toBeCloseTo(1 - 994.4 / 1214.8, 9);
     expect(found.laborHours).toBeCloseTo(6.88, 9);
     expect(found.crewDays).toBeCloseTo(0.43, 9); // 6.88 ÷ (2 × 8)
   });
@@ -126,7 +126,8 @@ test("a ring with border inside and out counts both runs, each closed", () => {
 });
 
 test("pins go around what a layout does not know the place of", () => {
-  const laid = { strips: 3, fabricSqFt: 132, rolls: 2, pins: 60, stripsFt: [] };
+  const edging = { edgingFt: 31.1, pieces: 4, stakes: 18, cornerStakes: 1, openRunsFt: [31.1] };
+  const laid = { strips: 3, fabricSqFt: 132, rolls: 2, pins: 60, stripsFt: [], ...edging };
   const { amounts } = estimateBed(
     bedOf({ typed: { ...strip, cutAround: "5", pinSpacing: "6", cornerRadius: "1", roundedCorners: "1" } }),
     laid,

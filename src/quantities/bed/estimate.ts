@@ -3,7 +3,7 @@ import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
 import { edgeLength } from "../edge";
 import { edgingPieces, stakes } from "../edging";
-import { fabricArea, fabricStrips, stripList } from "../fabric";
+import { fabricArea, fabricStrips, listedStrips, stripList } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
 import { messages } from "../messages";
@@ -20,8 +20,9 @@ import {
   type AmountKey,
   amounts,
   CUT_OUT_AREA,
-  isClosed,
+  closedRun,
   lineFormulas,
+  openRuns,
   type QuantityKey,
   quantityKeys,
   SIDE_LENGTH,
@@ -60,8 +61,8 @@ export interface Estimate {
   readonly crewDays: number;
   /** Whether the depth suits the stone, in words. */
   readonly depthCheck: string;
-  /** Whether the border run comes back to where it began. */
-  readonly closed: boolean;
+  /** The runs of edging, along the outer edge and then inside. */
+  readonly runs: readonly { readonly feet: number; readonly closed: boolean }[];
 }
 
 /** What was counted on the bed laid out in plan. */
@@ -72,12 +73,20 @@ export interface LaidCounts {
   readonly pins: number;
   /** Lengths of fabric to cut, in feet. */
   readonly stripsFt: readonly number[];
+  readonly edgingFt: number;
+  readonly pieces: number;
+  readonly stakes: number;
+  /** Of these, at corners that no other stake holds. */
+  readonly cornerStakes: number;
+  /** Runs of edging with two ends, in feet. */
+  readonly openRunsFt: readonly number[];
 }
 
 type Numbers = readonly number[];
 
 /** The functions that the estimate's expressions call, by their names in a sheet. */
 export const functions = {
+  ABS: (amount: number) => Math.abs(amount),
   ISNUMBER: (value: Value) => typeof value === "number",
   OR: (...given: boolean[]) => given.some(Boolean),
   AND: (...given: boolean[]) => given.every(Boolean),
@@ -175,7 +184,10 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     laborHours: number("laborHours"),
     crewDays: number("crewDays"),
     depthCheck: work(verdicts.depthCheck.is) as string,
-    closed: work(isClosed) as boolean,
+    runs: [
+      ...(laid?.openRunsFt ?? listedStrips(String(work(openRuns)))).map((feet) => ({ feet, closed: false })),
+      ...[work(closedRun) as number, number("innerRun")].filter(Boolean).map((feet) => ({ feet, closed: true })),
+    ],
   };
 }
 
@@ -258,7 +270,7 @@ const scopeOf = (values: Readonly<Record<string, Value>>): Scope => ({ functions
 /** The layout functions, as far as the estimate reads their lists: headings, and below them the counts. */
 function layoutOf(laid: LaidCounts): Scope["functions"] {
   const counts: Value[] = [];
-  const listed = { ...laid, stripList: stripList(laid.stripsFt) };
+  const listed = { ...laid, stripList: stripList(laid.stripsFt), openRunList: stripList(laid.openRunsFt) };
   for (const [key, column] of Object.entries(LAYOUT_COLUMNS))
     counts[column - 1] = listed[key as keyof typeof LAYOUT_COLUMNS];
   const list = () => [[], counts];

@@ -17,12 +17,12 @@ export const ways = {
   widths: {
     label: "Widths from a base line",
     hint: "a curved bed: evenly spaced widths, square off a straight line",
-    fields: ["spacing", "endBorders", "corners"],
+    fields: ["spacing", "endBorders"],
   },
   points: {
     label: "Outline points",
     hint: "corners in order by x and y from one stake; check the sides with edging",
-    fields: ["corners"],
+    fields: [],
   },
   area: {
     label: "Known area",

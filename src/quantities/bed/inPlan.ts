@@ -1,7 +1,7 @@
 import type { Way } from "./form";
 
 /*
- * How fabric and pins of a bed are counted: by the rule for a plain rectangle, or on the bed laid out in plan.
+ * How fabric, pins, and edging of a bed are counted: by the rule for a plain rectangle, or on the bed laid out in plan.
  */
 
 /** What an expression can depend on beyond numbers: how the bed was measured, and how long its lists are. */
@@ -10,7 +10,7 @@ export interface Outline {
   readonly widths: number;
   readonly points: number;
   readonly cutOuts: number;
-  /** The bed can be laid out in plan, so fabric and pins are counted there. */
+  /** The bed can be laid out in plan, so fabric, pins, and edging are counted there. */
   readonly inPlan: boolean;
 }
 
@@ -19,16 +19,29 @@ function layout({ way, cutOuts }: Outline): string {
   const laying =
     "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
     `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
+  const edging = "{pieceLength},{stakeSpacing},{pieceLap}";
+  // The edging of a round bed has no corners and no gaps, so that the rule counts it (`counted`).
   const calls: Readonly<Record<Way, string>> = {
-    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying})`,
+    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying},${edging},{longBorders},{shortBorders})`,
     round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
-    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying})`,
-    points: `BED.LAYOUT({points},${laying})`,
+    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying},${edging},{endBorders})`,
+    points: `BED.LAYOUT({points},${laying},${edging},{points.border})`,
     area: "",
   };
   return calls[way];
 }
-export const LAYOUT_COLUMNS = { strips: 3, fabricSqFt: 4, rolls: 5, pins: 7, stripList: 8 } as const;
+export const LAYOUT_COLUMNS = {
+  strips: 3,
+  fabricSqFt: 4,
+  rolls: 5,
+  pins: 7,
+  stripList: 8,
+  edgingFt: 9,
+  pieces: 10,
+  stakes: 11,
+  cornerStakes: 12,
+  openRunList: 13,
+} as const;
 
 /**
  * Where the rule for a plain rectangle holds, laid in the direction that its plan has; undefined for a bed that never is
@@ -51,6 +64,14 @@ export const counted =
   (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "") =>
   (outline: Outline) =>
     byRuleOrPlan(outline, byRule, `INDEX(${layout(outline)},2,${LAYOUT_COLUMNS[column]})${after}`);
+
+/** A count of edging: by the rule for one run where there are no corners or they are typed, too. */
+export const countedEdging =
+  (byRule: string | ((outline: Outline) => string), column: keyof typeof LAYOUT_COLUMNS) =>
+  (outline: Outline): string => {
+    const rule = typeof byRule === "string" ? byRule : byRule(outline);
+    return outline.way === "round" ? rule : counted(rule, column)(outline);
+  };
 
 export const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
 /** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */

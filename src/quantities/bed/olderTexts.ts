@@ -17,6 +17,7 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "Longest run": "Overall length",
   "Widest place": "Overall width",
   "Square corners in the border": "Square corners in the edging",
+  "Square corners in the run": "Corners with their own stake",
   "Other area without stone": "Other areas to deduct",
   "Fabric edge round it": "Edge to pin around them",
   Scrape: "Scrape depth",

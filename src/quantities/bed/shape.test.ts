@@ -5,12 +5,12 @@ import { type BedForm, blankForm } from "./form";
 import { readForm } from "./read";
 
 type Typed = Partial<Record<FieldKey, string>>;
-type Shape = Estimate["amounts"] & Pick<Estimate, "closed">;
+type Shape = Estimate["amounts"] & { readonly closed: boolean };
 const shapeOf = (form: Partial<BedForm>): Shape => {
   const { bed, problems } = readForm({ ...blankForm(), ...form });
   expect(problems).toEqual([]);
-  const { amounts, closed } = estimateBed(bed!);
-  return { ...amounts, closed };
+  const { amounts, runs } = estimateBed(bed!);
+  return { ...amounts, closed: runs.some(({ closed }) => closed) };
 };
 const expectShape = (found: Shape, wanted: Partial<Shape>) => {
   for (const [key, value] of Object.entries(wanted)) {
@@ -26,34 +26,25 @@ describe("a rectangle of 20 by 6 ft", () => {
 
   test.each<[Typed, Partial<Shape>]>([
     // One long side and both ends unless typed: 20 + 6 + 6.
-    [{}, { stoneArea: 120, fabricLength: 20, fabricWidth: 6, borderRun: 32, squareCorners: 2, closed: false }],
+    // A stake at 5' 10 1/2" holds the corner at 6 ft; none is near the one at 26.
+    [{}, { stoneArea: 120, fabricLength: 20, fabricWidth: 6, borderRun: 32, cornerStakes: 1, closed: false }],
     [
       { length: "6", width: "20" },
       { stoneArea: 120, fabricLength: 20, fabricWidth: 6, borderRun: 32 },
     ],
-    [{ longBorders: "2" }, { borderRun: 52, squareCorners: 4, closed: true, innerRun: 0 }],
+    // It starts in one corner; stakes every 1' 11 1/2" are near the one at 6 ft, and the last ones, 1' 8" apart, near none.
+    [{ longBorders: "2" }, { borderRun: 52, cornerStakes: 2, closed: true, innerRun: 0 }],
     [
       { longBorders: "2", shortBorders: "1" },
-      { borderRun: 46, squareCorners: 2, closed: false },
+      { borderRun: 46, closed: false },
     ],
     [
       { longBorders: "0", shortBorders: "0" },
-      { borderRun: 0, squareCorners: 0, closed: false },
+      { borderRun: 0, cornerStakes: 0, closed: false },
     ],
-    // A corner of radius 2 takes (2 − π/2) × 2 off the run and (1 − π/4) × 4 off the area.
-    [
-      { cornerRadius: "2", roundedCorners: "2" },
-      { stoneArea: 112 + 2 * PI, borderRun: 24 + 2 * PI, squareCorners: 0 },
-    ],
-    // Only two of four rounded corners are in the border.
-    [
-      { cornerRadius: "2", roundedCorners: "4" },
-      { stoneArea: 104 + 4 * PI, borderRun: 24 + 2 * PI, squareCorners: 0 },
-    ],
-    [
-      { cornerRadius: "2", roundedCorners: "1", longBorders: "2" },
-      { borderRun: 48 + PI, squareCorners: 3 },
-    ],
+    // A corner of radius 2 takes (1 − π/4) × 4 off the area. The plan says what it takes off the edging.
+    [{ cornerRadius: "2", roundedCorners: "2" }, { stoneArea: 112 + 2 * PI }],
+    [{ cornerRadius: "2", roundedCorners: "4" }, { stoneArea: 104 + 4 * PI }],
     [{ cutOuts: "10" }, { stoneArea: 110 }],
   ])("with %j", (typed, wanted) => {
     expectShape(rectangle(typed), wanted);
@@ -71,7 +62,7 @@ describe("a rectangle of 20 by 6 ft", () => {
 
 test.each<[Typed, Partial<Shape>]>([
   [{}, { stoneArea: 25 * Math.PI, fabricLength: 10, fabricWidth: 10, borderRun: 10 * Math.PI, innerRun: 0 }],
-  [{ innerDiameter: "4" }, { stoneArea: 21 * Math.PI, innerRun: 0, closed: true, squareCorners: 0 }],
+  [{ innerDiameter: "4" }, { stoneArea: 21 * Math.PI, innerRun: 0, closed: true, cornerStakes: 0 }],
   [
     { innerDiameter: "4", innerBorder: "1" },
     { borderRun: 10 * Math.PI, innerRun: 4 * Math.PI },
@@ -90,10 +81,7 @@ describe("a bed by widths of 3, 5 and 4 ft every 4 ft", () => {
   test.each<[Typed, Partial<Shape>]>([
     [{}, { stoneArea: 36, fabricLength: 8, fabricWidth: 5, borderRun: edge + 3 + 4, innerRun: 0, closed: false }],
     [{ endBorders: "1" }, { borderRun: edge + 3 }],
-    [
-      { endBorders: "0", corners: "1" },
-      { borderRun: edge, squareCorners: 1 },
-    ],
+    [{ endBorders: "0" }, { borderRun: edge }],
     [{ cutOuts: "10" }, { stoneArea: 26 }],
   ])("with %j", (typed, wanted) => {
     expectShape(byWidths(typed), wanted);
@@ -105,7 +93,7 @@ test("an outline has border after the points that say so, and is closed where al
   const outline = (...borders: string[]) =>
     shapeOf({
       way: "points",
-      typed: { corners: "2" },
+      typed: {},
       points: [
         ["10", "-5", borders[0]!],
         ["14", "-5", borders[1]!],
@@ -113,7 +101,7 @@ test("an outline has border after the points that say so, and is closed where al
       ],
     });
   expectShape(outline("1", "1", "1"), { stoneArea: 6, fabricLength: 4, fabricWidth: 3, borderRun: 12, closed: true });
-  expectShape(outline("1", "1", "0"), { borderRun: 9, closed: false, squareCorners: 2, innerRun: 0 });
+  expectShape(outline("1", "1", "0"), { borderRun: 9, closed: false, innerRun: 0 });
   expectShape(outline("0", "0", "1"), { borderRun: 3 });
 });
 

@@ -49,10 +49,6 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
     return { quantity: quantity ?? a[line.quantity], ...(quantity === undefined ? {} : { typed: true }), unitCost };
   };
   const truck = (yards: NumberFieldKey, payload: NumberFieldKey) => ({ yards: n[yards], payloadTons: n[payload] });
-  const runs = [
-    { feet: a.borderRun, closed: estimate.closed },
-    { feet: a.innerRun, closed: true },
-  ].filter(({ feet }) => feet > 0);
   return {
     name: more.name,
     stone: {
@@ -72,7 +68,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       ...(isUsual(bed.names.borderFinish) ? {} : { finish: bed.names.borderFinish }),
       pieceLengthFt: n.pieceLength,
       lapIn: n.pieceLap,
-      runs,
+      runs: estimate.runs,
       stakes: a.stakes,
       stakesPerPiece: n.stakesPerPiece,
       pieces: own("edging"),

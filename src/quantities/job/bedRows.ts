@@ -1,4 +1,4 @@
-import { type Amount, allRuns, isClosed } from "../bed/amounts";
+import { type Amount, allRuns, closedRun, openRuns } from "../bed/amounts";
 import { fields } from "../bed/fields";
 import { type Outline, STRIPS_TO_CUT } from "../bed/inPlan";
 
@@ -60,8 +60,8 @@ export const bedRows = {
       `IF(OR({borderFinish}="",{borderFinish}="${USUAL_FINISH}"),"",", "&{borderFinish})`,
     "words",
   ),
-  openRun: row("Run with two ends", "ft", openRun),
-  closedRun: row("Closed run", "ft", closedRun),
+  openRun: row("Runs with two ends", "ft", openRun),
+  closedRun: row("Closed run", "ft", (outline) => unlessTyped("edging", closedRun(outline))),
   innerRun: row("Closed run, inside", "ft", innerRun),
   pieceLength: row("Piece length", "ft", "{pieceLength.decimal}"),
   pieceLap: row("Piece lap", "in", "{pieceLap.decimal}"),
@@ -101,11 +101,7 @@ export const bedRows = {
 export type BedRowKey = keyof typeof bedRows;
 
 function openRun(outline: Outline): string {
-  return unlessTyped("edging", `IF(${isClosed(outline)},0,{borderRun})`);
-}
-
-function closedRun(outline: Outline): string {
-  return unlessTyped("edging", `IF(${isClosed(outline)},{borderRun},0)`);
+  return unlessTyped("edging", openRuns(outline));
 }
 
 function innerRun({ way }: Outline): string {

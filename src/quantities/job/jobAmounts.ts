@@ -152,7 +152,7 @@ export const kindLists = {
     closed: { label: "Closed runs", is: "{closedRun}" },
     // Right below the closed runs: both are one range.
     inner: { label: "Closed runs inside", is: "{innerRun}" },
-    has: { label: "Has runs to cut", is: "IF({openRun}+{closedRun}+{innerRun}>0,1,0)" },
+    has: { label: "Has runs to cut", is: "IF({ownPieces}>0,1,0)" },
   },
   fabric: {
     strips: { label: "Strips to cut", is: "{strips}" },

@@ -24,12 +24,14 @@ import { piecesTogether, rollsTogether, USUAL_CUT_LOSS_IN } from "./together";
 
 type Numbers = readonly number[];
 
-const runsOf = (feet: Numbers, closed: boolean) => feet.filter((run) => run > 0).map((run) => ({ feet: run, closed }));
+/** Runs of cells, each a length or a list of lengths. */
+const runsOf = (cells: readonly Value[], closed: boolean) =>
+  cells.flatMap((cell) => listedStrips(String(cell))).map((feet) => ({ feet, closed }));
 
 /** The functions that the job's expressions call, by their names in a sheet. */
 const functions: Scope["functions"] = {
   ...bedFunctions,
-  "BED.JOB_PIECES": (open: Numbers, pieceFt: number, lapIn: number, closed: Numbers) =>
+  "BED.JOB_PIECES": (open: readonly Value[], pieceFt: number, lapIn: number, closed: readonly Value[]) =>
     piecesTogether([...runsOf(open, false), ...runsOf(closed, true)], pieceFt, lapIn, USUAL_CUT_LOSS_IN),
   "BED.JOB_ROLLS": (strips: readonly Value[], rollFt: number, endLapIn: number) =>
     rollsTogether(

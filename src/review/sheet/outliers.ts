@@ -70,7 +70,9 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
   if (members.length < LEAST_SHARE * (members.length + others)) return [];
   // Where blanks are common, the formula stands only where somebody wanted it.
   const blanksStand = blanks <= MOST_BLANKS * members.length;
-  return found.filter(({ holds }) => holds !== "blank" || blanksStand);
+  const isGap = (cell: Cell) =>
+    blanksStand && !(line.direction === "down" && readsAnotherUnit(book, family, needs, cell));
+  return found.filter(({ holds, cell }) => holds !== "blank" || isGap(cell));
 }
 
 /** Looks on beyond the first or the last member, past a note or two, to where a total ends the line. */
@@ -103,6 +105,20 @@ function needsOf(book: Book, family: Family): number[] {
   return family.slots.flatMap((_, place) =>
     counted.filter((read) => isGiven(read[place])).length >= USUALLY * counted.length ? [place] : [],
   );
+}
+
+/** Whether a cell would read what is in another unit than all that the family reads: a count among lengths is none. */
+function readsAnotherUnit(book: Book, family: Family, needs: readonly number[], cell: Cell): boolean {
+  const unitsRead = (of: Cell) => {
+    const read = readBy(book, family, of);
+    return needs.map((place) => {
+      const { sheet, row, column } = must(read[place]);
+      return must(book.places[sheet]).unitOf(row, column);
+    });
+  };
+  const usual = unitsRead(must(family.members[0]));
+  const all = family.members.every((member) => unitsRead(member).every((unit, i) => unit === usual[i]));
+  return all && unitsRead(cell).some((unit, i) => usual[i] !== undefined && unit !== usual[i]);
 }
 
 function hasNeeds(book: Book, family: Family, needs: readonly number[], cell: Cell): boolean {

@@ -13,7 +13,7 @@ export function measuredRows(form: BedForm): DraftRow[] {
 /** Area, border run and what the fabric has to span, worked out from the inputs. */
 export function shapeResultRows(form: BedForm): DraftRow[] {
   const inner = form.way === "round" ? (["innerRun"] as const) : [];
-  const keys = ["stoneArea", "fabricLength", "fabricWidth", "borderRun", ...inner, "squareCorners"] as const;
+  const keys = ["stoneArea", "fabricLength", "fabricWidth", "borderRun", ...inner, "cornerStakes"] as const;
   return keys.map((key) => amountRow(form, key));
 }
 

@@ -87,8 +87,6 @@ export function formToEdit(form: BedForm, rates: Rates | undefined): BedForm {
   const { rates: _, ...bare } = form;
   const typed = Object.entries(form.typed).flatMap(([name, text]): [string, string][] => {
     const key = name as FieldKey;
-    // A blank one is counted in plan, which may come to another number than the default.
-    if (key === "corners") return [[key, text]];
     const initial = key === "stoneCost" ? exampleStonePrice(textOf(form, "stone")) : fields[key].initial;
     return text === initial && !(rates && isRate(key)) ? [] : [[key, text]];
   });

@@ -92,7 +92,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
     columns.set(role, { column: place + index, hasText: false, hasPercents: false });
   });
   const shown = new Set([...filled, ...wanted.results.map(({ role }) => role)]);
-  const made: ListSetting = { ...givenBefore, columns, shown };
+  const made: ListSetting = { ...givenBefore, columns, shown, typesEdging: given.has("border") };
 
   const judged = judgeRows(
     cells,

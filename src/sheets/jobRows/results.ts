@@ -1,6 +1,7 @@
 import { conversion } from "../../headings/units";
 import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { LAYOUT_COLUMNS } from "../../quantities/bed/inPlan";
 import { type RateKey, rateNames } from "../../quantities/bed/rates";
 import { cellAddress } from "../../spreadsheet/areas";
 import { followingFormula, stoneWeightFormula } from "../estimate/rateFormulas";
@@ -59,7 +60,7 @@ function withStone(formula: string, name: string): string {
 
 const initial = (key: FieldKey) => fields[key].initial;
 
-const sides = ({ setting, row }: Row) => {
+const sides = ({ setting, row }: Pick<Row, "setting" | "row">) => {
   return `${lengthArgument(setting, "length", row, "ft")},${lengthArgument(setting, "width", row, "ft")}`;
 };
 const density = ({ setting, row, of }: Row) => {
@@ -71,36 +72,70 @@ const density = ({ setting, row, of }: Row) => {
 const stone = ({ setting, row, of }: Row) => {
   return setting.shown.has("density") || setting.weighsStone ? of("density") : stoneArgument(setting, row);
 };
-const times = (count: number, what: string | undefined) => (count === 1 ? what : `${count}*${what}`);
+const times = (count: number, what: string | undefined) => (count === 1 ? String(what) : `${count}*${what}`);
 
-/** Corners in which two sides with border meet. */
-const metCorners = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders * shortBorders;
 const isClosed = ({ longBorders, shortBorders }: ListSetting["assumed"]) => longBorders + shortBorders === 4;
 const closing = ({ assumed }: ListSetting) => (isClosed(assumed) ? ",TRUE" : "");
+/** Edging along two opposite sides alone is two runs; anything else of a rectangle is one. */
+const runsOf = ({ longBorders, shortBorders }: ListSetting["assumed"]) =>
+  Math.abs(longBorders - shortBorders) === 2 ? 2 : 1;
+const halved = (run: string, runs: number) => (runs === 1 ? run : `${run}/${runs}`);
+const edgingRule = (setting: ListSetting) =>
+  `${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")}`;
+
+/** The edging of a bed with rounded corners, as it is laid out in plan; undefined where the rule for sides counts it. */
+function laidEdging({ setting, row }: Row, column: "edgingFt" | "pieces" | "stakes"): string | undefined {
+  const round = cornerArguments(setting, row);
+  if (!round || setting.typesEdging) return undefined;
+  const { longBorders, shortBorders } = setting.assumed;
+  const fabric = `${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")}`;
+  const laid = `BED.LAYOUT_RECTANGLE(${sides({ setting, row })},${round.radius},${round.corners},${fabric},,,,,,${edgingRule(setting)},${longBorders},${shortBorders})`;
+  return `INDEX(${laid},2,${LAYOUT_COLUMNS[column]})`;
+}
+
+/** The sides that a run of edging along a rectangle takes turns with, the first one first, as in its plan. */
+function sidesInTurn({ setting, row }: Row): string {
+  const { longBorders, shortBorders } = setting.assumed;
+  const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
+  if (longBorders === shortBorders) return `${width},${length}`;
+  const [long, short] = [`MAX(${length},${width})`, `MIN(${length},${width})`];
+  return longBorders > shortBorders ? `${long},${short}` : `${short},${long}`;
+}
 
 export const results: Readonly<Record<ResultRole, Result>> = {
   area: result("Area, sq ft", "two", "sides", "length by width, less rounded corners", (at) => {
     const round = cornerArguments(at.setting, at.row);
     return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
   }),
-  border: result("Edging, ft", "two", "sides", "along the sides with edging", ({ setting, row }) => {
+  border: result("Edging, ft", "two", "sides", "along the sides with edging", (at) => {
+    const { setting, row } = at;
     const { longBorders, shortBorders } = setting.assumed;
+    const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
+    // A list of one side a bed tells the long one.
+    const isEven = longBorders === shortBorders || width === undefined;
     const run = [
-      ...(longBorders > 0 ? [times(longBorders, decimalFeet(setting, "length", row))] : []),
-      ...(shortBorders > 0 ? [times(shortBorders, decimalFeet(setting, "width", row))] : []),
+      ...(longBorders > 0 ? [times(longBorders, isEven ? length : `MAX(${length},${width})`)] : []),
+      ...(shortBorders > 0 ? [times(shortBorders, isEven ? width : `MIN(${length},${width})`)] : []),
     ].join("+");
-    const round = cornerArguments(setting, row);
-    const met = metCorners(setting.assumed);
-    return `BED.EDGE_LENGTH(${run}${round && met > 0 ? `,${round.radius},MIN(${round.corners},${met})` : ""})`;
+    return laidEdging(at, "edgingFt") ?? `BED.EDGE_LENGTH(${run})`;
   }),
-  pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", ({ setting, of }) => {
-    return `BED.EDGING_PIECES(${of("border")},${rate(setting, "pieceLength")},${initial("pieceLap")}${closing(setting)})`;
+  pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", (at) => {
+    const { setting, of } = at;
+    const runs = runsOf(setting.assumed);
+    const each = `BED.EDGING_PIECES(${halved(of("border"), runs)},${rate(setting, "pieceLength")},${initial("pieceLap")}${closing(setting)})`;
+    return laidEdging(at, "pieces") ?? times(runs, each);
   }),
   stakes: result("Extra stakes", "whole", "border", "beyond those that come with the pieces", (at) => {
-    const { setting, row, of } = at;
-    const [round, met] = [cornerArguments(setting, row), metCorners(setting.assumed)];
-    const square = round && met > 0 ? `MAX(0,${met}-${round.corners})` : String(met);
-    const all = `BED.STAKES(${of("border")},${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")},${square}${closing(setting)})`;
+    const { setting, of } = at;
+    const { longBorders, shortBorders } = setting.assumed;
+    const runs = runsOf(setting.assumed);
+    const corners = longBorders * shortBorders;
+    const knowsCorners = corners > 0 && !setting.typesEdging;
+    const turns = knowsCorners
+      ? `,${isClosed(setting.assumed) ? "TRUE" : "FALSE"},${sidesInTurn(at)}`
+      : closing(setting);
+    const each = `BED.STAKES(${halved(of("border"), runs)},${edgingRule(setting)},${corners}${turns})`;
+    const all = laidEdging(at, "stakes") ?? times(runs, each);
     return `MAX(0,${all}-${of("pieces")}*${rate(setting, "stakesPerPiece", true)})`;
   }),
   yards: result("Stone, cu yd", "two", "area", "area × depth ÷ 324, and waste", ({ setting, row, of }) => {

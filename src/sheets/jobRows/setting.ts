@@ -37,6 +37,8 @@ export interface ListSetting {
   readonly assumed: Assumed;
   readonly rates: ReadonlySet<RateKey>;
   readonly weighsStone: boolean;
+  /** The edging was typed into a column of its own, so it isn't known where its corners are. */
+  readonly typesEdging?: boolean;
 }
 
 /** The depth that a border of usual size leaves for stone: 4 in, less 1.5 in of trench, less 0.5 in of gap (common practice). */

@@ -1,0 +1,72 @@
+import { edgingPieces, takesOwnStake } from "../quantities/edging";
+import { Problem } from "../quantities/problem";
+import { INCHES_PER_FOOT } from "../quantities/units";
+import { wholeUp } from "../quantities/whole";
+import { type BorderPath, borderPaths, cornersOfPath } from "./borderPath";
+import { layoutMessages as messages } from "./messages";
+import type { BorderRules } from "./options";
+import { type Outline, ringsOf } from "./outline";
+
+/** Why there is a stake. */
+export type StakeKind = "end" | "joint" | "between" | "corner";
+
+/** Where pieces start and stakes go, in feet along a run of edging. */
+export interface SetOut {
+  readonly starts: readonly number[];
+  readonly stakes: readonly { readonly at: number; readonly kind: StakeKind }[];
+}
+
+/** More pieces than any bed takes: beyond it some unit is wrong. */
+export const MOST_PIECES = 10_000;
+
+/**
+ * Sets out a run by the rule of BED.STAKES: stakes at the ends, through both pieces at the start of each lap, between
+ * them at equal gaps, and one more at each corner that none of these holds.
+ */
+export function setOut(path: BorderPath, { pieceLengthFt, lapFt, stakeSpacingFt }: BorderRules): SetOut {
+  const { lengthFt, closed } = path;
+  const count = edgingPieces(lengthFt, pieceLengthFt, lapFt * INCHES_PER_FOOT, closed);
+  if (count > MOST_PIECES) throw new Problem("value", messages.tooMuch("pieces", count, MOST_PIECES), "piece_length");
+  const starts = Array.from({ length: count }, (_, i) => i * (pieceLengthFt - lapFt));
+  const stakes: { at: number; kind: StakeKind }[] = [];
+  starts.forEach((start, i) => {
+    const length = (starts[i + 1] ?? lengthFt) - start;
+    const gaps = Math.max(1, wholeUp(length / stakeSpacingFt));
+    for (let k = 0; k < gaps; k++)
+      stakes.push({ at: start + (length * k) / gaps, kind: k > 0 ? "between" : i > 0 || closed ? "joint" : "end" });
+  });
+  if (!closed) stakes.push({ at: lengthFt, kind: "end" });
+  for (const corner of cornersOfPath(path)) {
+    const isFree = ({ at }: { at: number }) => {
+      const apart = Math.abs(at - corner);
+      return takesOwnStake(closed ? Math.min(apart, lengthFt - apart) : apart);
+    };
+    if (stakes.every(isFree)) stakes.push({ at: corner, kind: "corner" });
+  }
+  return { starts, stakes: stakes.sort((a, b) => a.at - b.at) };
+}
+
+/** What the edging of a bed comes to, run by run. */
+export interface EdgingCounts {
+  readonly edgingFt: number;
+  readonly pieces: number;
+  readonly stakes: number;
+  /** Of these stakes, those at corners that no other holds. */
+  readonly cornerStakes: number;
+  /** The runs with two ends, in feet. */
+  readonly openRunsFt: readonly number[];
+}
+
+/** Counts the edging of a bed, without the places that a drawing needs. */
+export function edgingCounts(outline: Outline, rules: BorderRules): EdgingCounts {
+  const paths = ringsOf(outline).flatMap(borderPaths);
+  const runs = paths.map((path) => setOut(path, rules));
+  const stakes = runs.flatMap((run) => run.stakes);
+  return {
+    edgingFt: paths.reduce((sum, { lengthFt }) => sum + lengthFt, 0),
+    pieces: runs.flatMap(({ starts }) => starts).length,
+    stakes: stakes.length,
+    cornerStakes: stakes.filter(({ kind }) => kind === "corner").length,
+    openRunsFt: paths.flatMap(({ closed, lengthFt }) => (closed ? [] : lengthFt)),
+  };
+}
