@@ -11,7 +11,7 @@ import { Chance } from "../fuzz/random";
  */
 const CALLS = 3000;
 /** Laying a bed out takes a hundred times as long as arithmetic. */
-const LAYOUT_CALLS = 250;
+const LAYOUT_CALLS = 700;
 
 beforeAll(() => {
   standInForCustomFunctions();

@@ -129,6 +129,8 @@ const cell = (kind: Kind, chance: Chance, odd: number): unknown =>
 export function valueFor({ name, kind, many, fallback }: DeclaredArgument, chance: Chance, odd: number): unknown {
   if (fallback !== undefined && chance.onceIn(3)) return chance.oneOf([undefined, null, ""]);
   if (chance.onceIn(odd)) return chance.onceIn(4) ? rangeOf(name, kind, chance, 2) : chance.oneOf(HOSTILE);
+  // A bed has two sides of a kind.
+  if (name.endsWith("_sides") && !chance.onceIn(8)) return chance.whole(0, 2);
   return many ? rangeOf(name, kind, chance, odd * 3) : fine(kind, chance);
 }
 
