@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type JobDetails, startingDetails } from "../../src/pane/papers/details";
 import { insertSheets } from "../../src/pane/papers/insertPapers";
-import { insertJob, insertOption, isInJob, jobOnSheetOf } from "../../src/pane/papers/jobTogether";
+import { differsForCustomer, insertJob, insertOption, isInJob, jobOnSheetOf } from "../../src/pane/papers/jobTogether";
 import { jobOf, orderPaper } from "../../src/pane/papers/makePapers";
 import { measuresOf } from "../../src/pane/papers/measures";
 import { proposalOf, proposalPlan } from "../../src/pane/papers/proposalOf";
@@ -209,6 +209,7 @@ test("order and crew sheet have the quantities of the job's estimate, and the pr
     "About 98 sq ft. Strip 2 1/2 in of sod and soil, and haul it away. Set 39 ft of 4 in edging. " +
       "Lay weed fabric, overlapped and pinned. Spread river rock, up to 1 1/4 in, 2 in deep, raked level. Clean up.",
   );
+  expect(proposal.scope[4]?.text).toContain("Spread pea gravel, up to 3/8 in, 2 in deep");
   const [first, option] = [await shown(JOB), await shown(OPTION)];
   expect(proposal.options).toMatchObject([
     { name: "Option 1", price: near(first.amounts.price), total: near(first.amounts.priceWithTax), isChosen: true },
@@ -223,6 +224,12 @@ test("order and crew sheet have the quantities of the job's estimate, and the pr
   for (const amount of [...Object.values(proposal.price!).filter((one) => typeof one === "number"), ...byBed])
     expect(numbers).toContainEqual(near(amount));
   expect(formulas.flat().filter((cell) => String(cell).startsWith("="))).toEqual([]);
+  // The option has another unit cost, which is the office's own affair.
+  expect(proposal.options.map(({ differs }) => differs)).toEqual([
+    "as described",
+    "Stone: crushed granite; Largest stone: 0.75 in",
+  ]);
+  expect(formulas.flat().join("\n")).not.toMatch(/unit cost|markup|overhead|profit/i);
 });
 
 describe("what is typed in the job's estimate reaches its documents", () => {
@@ -271,4 +278,10 @@ test("order and crew sheet follow the option once it is the chosen one", async (
   expect(ordered).toContainEqual(["Stone, crushed granite, to 0.75 in", 3, "tons"]);
   const { amounts } = await shown(OPTION);
   expect(proposal.price).toMatchObject({ price: near(amounts.price), total: near(amounts.priceWithTax) });
+});
+
+test("an option's unit costs don't reach the customer, from an estimate of an earlier version either", () => {
+  const before = "Stone: pea gravel; Stone, unit cost: 70; Edging height: 5 in";
+  expect(differsForCustomer(before)).toBe("Stone: pea gravel; Edging height: 5 in");
+  expect(differsForCustomer("Edging piece, unit cost: 31")).toBe("");
 });

@@ -122,11 +122,22 @@ export interface NewOption {
   readonly differences: Readonly<Partial<Record<FieldKey, string>>>;
 }
 
+const isUnitCost = (key: FieldKey) => lines.some(({ cost }) => cost === key);
+const UNIT_COST = ", unit cost";
+
 /** What a field of an option is called: a unit cost has the label of its line. */
-export function differenceLabel(key: FieldKey): string {
-  const { label } = fields[key];
-  return lines.some(({ cost }) => cost === key) ? `${label}, unit cost` : label;
-}
+export const differenceLabel = (key: FieldKey): string => fields[key].label + (isUnitCost(key) ? UNIT_COST : "");
+
+/** A bare number with its unit; a length in feet and inches has its own. */
+const withUnit = (text: string, unit: string) =>
+  unit && /^[\d\s./]+$/.test(text) ? `${text.trim()} ${unit}` : text.trim();
+
+/** What sets an option apart, for the customer: without what the office pays, which earlier versions wrote there, too. */
+export const differsForCustomer = (differs: string): string =>
+  differs
+    .split("; ")
+    .filter((part) => !part.includes(`${UNIT_COST}:`))
+    .join("; ");
 
 /**
  * Writes another version of a job on a new sheet: its beds follow the first one's in all that isn't different.
@@ -150,8 +161,9 @@ export async function insertOption(
     return { name: form.name, bed: preview.bed, laid: countsInPlan(preview.bed, preview.plan) };
   };
   const kinds = kindsOfBeds(forms.map(toPriceOf));
-  const differs = Object.entries(differences)
-    .map(([key, text]) => `${differenceLabel(key as FieldKey)}: ${text}`)
+  const differs = (Object.entries(differences) as [FieldKey, string][])
+    .filter(([key]) => !isUnitCost(key))
+    .map(([key, text]) => `${differenceLabel(key)}: ${withUnit(text, fields[key].unit)}`)
     .join("; ");
   const head = { name: job, option: name, differs, isChosen: false };
   const sheetName = [job, name].filter(Boolean).join(" ");

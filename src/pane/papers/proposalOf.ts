@@ -16,7 +16,7 @@ import { scopeOf } from "../../sheets/papers/scopeOf";
 import type { Plan } from "../../sheets/plan";
 import { validDays } from "./days";
 import { type JobDetails, linesOf } from "./details";
-import { jobHas, ownScope, priceTogether, shareOf } from "./jobTogether";
+import { differsForCustomer, jobHas, ownScope, priceTogether, shareOf } from "./jobTogether";
 import type { Job } from "./makePapers";
 import type { FoundBed } from "./readJob";
 import { today } from "./today";
@@ -75,7 +75,7 @@ function optionsOf({ options }: Job): ProposalOption[] {
     const difference = (toCents(total) - first) / 100;
     return {
       name: option || `Option ${index + 1}`,
-      differs: differs || "as described",
+      differs: differsForCustomer(differs) || "as described",
       price,
       salesTax,
       total,

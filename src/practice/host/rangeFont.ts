@@ -52,7 +52,8 @@ export class RangeFont
   }
 
   set name(given: string) {
-    this.setLook("name", given, { fontName: given });
+    // The plain font is none of the cell's own, so that a saved file shows it like the cells around it.
+    this.setLook("name", given, { fontName: given === lookDefaults.fontName ? undefined : given });
   }
 
   get size(): number {

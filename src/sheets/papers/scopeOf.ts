@@ -1,5 +1,3 @@
-import { must } from "../../quantities/must";
-
 /** What the customer is told about a bed, in figures that the block worked out. */
 export interface ScopeFacts {
   readonly areaSqFt: number;
@@ -28,7 +26,7 @@ export function scopeOf(facts: ScopeFacts): string {
     `Strip ${inches(scrapeIn)} of sod and soil, and ${hauledOff ? "haul it away" : "leave it on site"}`,
     ...(borderFt > 0 ? [`Set ${Math.round(borderFt)} ft of ${inches(borderHeightIn)} edging`] : []),
     ...(hasFabric ? ["Lay weed fabric, overlapped and pinned"] : []),
-    `Spread ${stoneWords(stone)}, up to ${inches(stoneSizeIn)}, ${inches(depthIn)} deep, raked level`,
+    `Spread ${stoneWords(stone)}, up to ${inches(stoneSizeIn, 8)}, ${inches(depthIn)} deep, raked level`,
     ...facts.ownWork.map((work) => work.trim().replace(/\.+$/, "")),
     "Clean up",
   ];
@@ -41,12 +39,16 @@ function stoneWords(stone: string): string {
   return isName ? stone : "decorative stone";
 }
 
-const QUARTERS = ["", " 1/4", " 1/2", " 3/4"];
-
-/** A small dimension to the quarter inch, as a tape reads. */
-export function inches(value: number): string {
-  const quarters = Math.max(1, Math.round(value * 4));
-  const whole = Math.floor(quarters / 4);
-  const part = must(QUARTERS[quarters % 4]);
-  return `${whole === 0 ? part.trim() : whole + part} in`;
+/**
+ * A small dimension as a tape reads it.
+ *
+ * @param parts of an inch that it is rounded to: stone is sold by eighths.
+ * @example inches(0.375, 8) // "3/8 in"
+ */
+export function inches(value: number, parts: 4 | 8 = 4): string {
+  const all = Math.max(1, Math.round(value * parts));
+  const [whole, rest] = [Math.floor(all / parts), all % parts];
+  const common = [8, 4, 2].find((divisor) => rest % divisor === 0 && parts % divisor === 0) ?? 1;
+  const fraction = rest === 0 ? "" : `${rest / common}/${parts / common}`;
+  return `${[whole || "", fraction].filter(Boolean).join(" ")} in`;
 }
