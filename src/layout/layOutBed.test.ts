@@ -152,6 +152,19 @@ describe("a layout", () => {
     expect(edged(24).notes).toEqual([]);
   });
 
+  it("says where no pin row crosses an end lap", () => {
+    // The second piece of a strip of 60 ft off rolls of 50 starts at 49 ft and laps the first by a foot. By hand, rows of
+    // 36 in are at 48 and 51 ft; rows of 24 in at 48 and 50; the rows of 12 in at every foot.
+    const notes = (pinSpacingIn: number, endLapIn = 12) =>
+      layOutBed(rectangle(60, 5), { ...roll, pinSpacingIn, endLapIn }).notes;
+    expect(notes(36)).toEqual([
+      "No pin row crosses the end lap of cut 1. Lap the pieces 36 in, or pin the lap across.",
+    ]);
+    expect(notes(36, 36)).toEqual([]);
+    expect(notes(24)).toEqual([]);
+    expect(notes(12)).toEqual([]);
+  });
+
   it("is the same every time", () => {
     expect(layOutBed(lShape, roll)).toEqual(layOutBed(lShape, roll));
   });

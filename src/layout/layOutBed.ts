@@ -1,13 +1,15 @@
 import { SHORTEST_PIECE_FT } from "../quantities/edging";
+import { INCHES_PER_FOOT } from "../quantities/units";
 import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
 import { type BorderRun, placeBorder } from "./border";
 import { layFabric } from "./layFabric";
-import type { Layout } from "./layout";
+import type { FabricLayout, Layout } from "./layout";
 import { layoutNotes as notes } from "./messages";
 import { borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
 import { netArea, type Outline, ringLength, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
+import { distance, type Point, SAME_FT } from "./plane";
 import { runLength } from "./runs";
 
 /**
@@ -43,8 +45,24 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
       pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
       stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
     },
-    notes: [...notesOnArea(bed, outline), ...notesOnPieces(border)],
+    notes: [...notesOnArea(bed, outline), ...notesOnEndLaps(fabric), ...notesOnPieces(border)],
   };
+}
+
+/** End laps that lie between two rows of pins, which happens where rows are wider apart than the lap is long. */
+function notesOnEndLaps({ cuts, pins, rules }: FabricLayout): string[] {
+  return cuts.flatMap(({ number, pieces, corners: [start, end, , far] }) => {
+    const [length, width] = [distance(start, end), distance(start, far)];
+    const along = (pin: Point) =>
+      ((pin.x - start.x) * (end.x - start.x) + (pin.y - start.y) * (end.y - start.y)) / length;
+    const across = (pin: Point) =>
+      ((pin.x - start.x) * (far.x - start.x) + (pin.y - start.y) * (far.y - start.y)) / width;
+    const isIn = (at: number, from: number, to: number) => at > from - SAME_FT && at < to + SAME_FT;
+    const isPinned = (from: number) =>
+      pins.some((pin) => isIn(along(pin), from, from + rules.endLapFt) && isIn(across(pin), 0, width));
+    const isLoose = pieces.slice(1).some(({ startsAtFt }) => !isPinned(startsAtFt));
+    return isLoose ? [notes.looseEndLap(number, rules.pinSpacingFt * INCHES_PER_FOOT)] : [];
+  });
 }
 
 /** A piece that is bought for less than an inch. */
