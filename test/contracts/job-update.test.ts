@@ -371,6 +371,21 @@ describe("a job's estimate that is updated where it is", () => {
     const updated = found.jobs.find(({ sheet }) => sheet === "Kidney job")!;
     expect(updated.amounts.price).toBeCloseTo(Number(priceOf(beds)), 9);
     expect(jobChanges(updated, beds, found)).toEqual([]);
+
+    // A job of an earlier version reads the list up to the last row that it had; an update has it read on.
+    const address = cellOf("Strips to cut", "D", { sheet: "Kidney job" });
+    const formula = host.formula(address)!;
+    const upToLast = formula.replace(
+      /:INDEX\([^()]*:([A-Z]+)(\d+),ROWS\([^()]*\)-(\d+)\)/g,
+      (_, column: string, row: string, below: string) => `:${column}${Number(row) - Number(below)}`,
+    );
+    expect(upToLast).not.toContain("INDEX(Kidney!");
+    await host.type({ [address]: upToLast });
+    const again = await readJob();
+    const seen = await previewJobUpdate(updated, bedsNamed(again.beds, "Wall", "Kidney"), again);
+    expect([seen.lines, seen.kept]).toEqual([["in all 1 cell changed"], []]);
+    await writeJobUpdate(seen, []);
+    expect(host.formula(address)).toBe(formula);
   });
 
   test("is undone in one step, to the cell", async () => {

@@ -210,7 +210,9 @@ const shapeOf = (content: Content) =>
     // How far below a list its next row is.
     .replace(/(ROWS\([^()]*\))-\d+/gi, "$1")
     .toUpperCase()
-    .replace(/\b[A-Z]{1,3}\d{1,7}(?::[A-Z]{1,3}\d{1,7})?(?![\w(])/g, "#");
+    .replace(/\b[A-Z]{1,3}\d{1,7}(?::[A-Z]{1,3}\d{1,7})?(?![\w(])/g, "#")
+    // Earlier versions read a list up to its last row.
+    .replace(/#:INDEX\(.*?#,ROWS\(.*?#\)\)/g, "#");
 
 const isConstant = (content: Content) => content !== "" && !String(content).startsWith("=");
 const asDraft = (content: Content) => (typeof content === "boolean" ? String(content) : content);
