@@ -28,6 +28,13 @@ describe("reading a form", () => {
     expect(problemsOf({ typed: { length: "18", width: "0" } })).toMatchObject([{ place: "width" }]);
   });
 
+  test("what another way of measuring asks for isn't in the way", () => {
+    const others = { widths: ["", "", "4"], points: [["x", "", "1"]] } as const;
+    const { bed, problems } = readForm(form({ ...others, typed: { length: "18", width: "5" } }));
+    expect(problems).toEqual([]);
+    expect(bed).toMatchObject({ widthsFt: [], points: [], borderAfterPoint: [] });
+  });
+
   test("a field that may be blank then counts as none", () => {
     expect(
       readForm(form({ typed: { length: "18", width: "5", cornerRadius: "", waste: " " } })).bed?.numbers,

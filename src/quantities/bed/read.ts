@@ -96,16 +96,18 @@ export function readForm(form: BedForm): Reading {
     problems.push({ place: "stone", message: stonesProblem, unfinished: false });
   const weight = listedStone(form)?.tonsPerYard;
   if (weight?.problem !== undefined) problems.push({ place: "stone", message: weight.problem, unfinished: false });
-  const widthsFt = givenWidths(form).map((text, index) =>
+  // What another way of measuring asks for is kept in the form, and isn't read: nobody sees it to fix it.
+  const widthsFt = (form.way === "widths" ? givenWidths(form) : []).map((text, index) =>
     attempt(`width${index + 1}`, text, () => readListed(`Width ${index + 1}`, text), 0),
   );
-  const points = givenPoints(form).map(
+  const corners = form.way === "points" ? givenPoints(form) : [];
+  const points = corners.map(
     ([x, y], index): Point => [
       attempt(`point${index + 1}.x`, x, () => readListed(`Point ${index + 1}, x`, x, true), 0),
       attempt(`point${index + 1}.y`, y, () => readListed(`Point ${index + 1}, y`, y, true), 0),
     ],
   );
-  const borderAfterPoint = givenPoints(form).map(([, , border]) => border === "1");
+  const borderAfterPoint = corners.map(([, , border]) => border === "1");
   const cutOuts = givenCutOuts(form).map(([x, y, across, deep], index): CutOut => {
     const at = (part: keyof CutOut, text: string, mayBeNegative: boolean) =>
       attempt(

@@ -23,8 +23,7 @@ const sizes: Readonly<Partial<Record<Way, Readonly<Record<string, string>>>>> = 
 async function measure(page: Page, way: Way): Promise<void> {
   await page.getByLabel("How it was measured").selectOption(way);
   for (const [label, text] of Object.entries(sizes[way] ?? {})) {
-    const field = page.getByLabel(label, { exact: true });
-    if ((await field.count()) > 0) await field.first().fill(text);
+    await page.getByLabel(label, { exact: true }).first().fill(text);
   }
 }
 
