@@ -4,6 +4,8 @@ import type { Layout } from "../layout/layout";
 import { planOfEstimate } from "../layout/planOfEstimate";
 import { type Bed, readForm } from "../quantities/bed/read";
 import { inFormWords } from "../quantities/bed/words";
+import { cutsOfBed } from "../quantities/job/cutsOfBed";
+import type { JobOrder } from "../quantities/job/order";
 import type { BlockForm } from "../workbook/drawing/drawing";
 import type { Picture } from "../workbook/drawing/picture";
 import { WorkbookFailure } from "../workbook/failure";
@@ -50,15 +52,20 @@ export async function printPicture(form: BlockForm): Promise<Picture> {
 }
 
 /**
- * Each bed in plan, for the crew's sheet; a bed of which only the area is known has no drawing. A long bed is drawn along
+ * Each bed in plan, for the crew's sheet, cut as the order of all beds together cuts it; a bed of which only the area is known has no drawing. A long bed is drawn along
  * the long side of the page, where that makes it larger.
  */
 export async function crewDrawings(
   beds: readonly { readonly name: string; readonly plan: Layout | undefined }[],
+  order: JobOrder,
 ): Promise<{ readonly bed: string; readonly png: string; readonly altText: string }[]> {
   const drawn = beds.flatMap(({ name, plan }, index) => {
     if (!plan) return [];
-    const draw = (widthPx: number) => drawPlan(plan, { widthPx, theme: "light", title: name, id: `crew-${index}` });
+    // The cut list can't tell beds of one name apart, so their drawings don't say what it cuts them from.
+    const isAlone = beds.filter((bed) => bed.name === name).length === 1;
+    const options = { theme: "light", title: name, id: `crew-${index}` } as const;
+    const ordered = isAlone ? { ordered: cutsOfBed(order, name) } : {};
+    const draw = (widthPx: number) => drawPlan(plan, { ...options, ...ordered, widthPx });
     const along = draw(PRINT_LENGTH);
     const isLong = heightOf(along) <= PRINT_WIDTH;
     return [{ name, svg: isLong ? along : draw(PRINT_WIDTH), isLong }];

@@ -7,8 +7,12 @@ import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { bedNeedsOf } from "../../src/quantities/job/bedNeedsOf";
+import { crewPlan } from "../../src/quantities/job/crewPlan";
+import { cutsOfBed } from "../../src/quantities/job/cutsOfBed";
 import type { OrderLine } from "../../src/quantities/job/order";
 import { orderJob } from "../../src/quantities/job/orderJob";
+import { crewSheet } from "../../src/sheets/papers/crewSheet";
+import type { Plan } from "../../src/sheets/plan";
 import { RANDOM_BEDS } from "../layoutShapes";
 
 /*
@@ -158,6 +162,76 @@ describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }
     expect(laidOut).toBeGreaterThan(99);
   });
 });
+
+describe("a job of two beds", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
+  it("has in its drawings each length from the piece or roll that the crew's cut list cuts it from", () => {
+    let shared = 0;
+    fc.assert(
+      fc.property(fc.tuple(anyForm, anyForm, laying, edging), ([one, other, rolls, pieces]) => {
+        const forms = [one, other].map((form) => ({ ...form, typed: { ...form.typed, ...rolls, ...pieces } }));
+        fc.pre(forms.every((form) => readForm({ ...blankForm(), ...form } as BedForm).bed !== undefined));
+        const beds = forms.map((form, at) => ({ name: `Bed ${"AB"[at]}`, ...worked(form) }));
+        const needs = beds.map(({ bed, name, estimate, laid }) =>
+          bedNeedsOf(bed, estimate, { name, ...(laid && { stripsFt: laid.stripsFt }) }),
+        );
+        const order = orderJob(needs);
+        const listed = cutList(
+          crewSheet(crewPlan(needs, order, { people: 2, dayHours: 8 }), order, HEAD, "letter", AT),
+        );
+        for (const { name, plan } of beds) {
+          const svg = drawPlan(plan, { widthPx: 720, theme: "light", id: "bed", ordered: cutsOfBed(order, name) });
+          const words = wordsOf(svg);
+          const own = listed.filter(({ bed }) => bed === name);
+          for (const { part, length, stock, isOffCut } of own)
+            expect(words).toContain(
+              part.startsWith("P")
+                ? `${part} cut to ${length} from ${isOffCut ? "the off-cut of " : ""}piece ${stock}`
+                : `${length} off roll ${stock}`,
+            );
+          expect(words.match(/ off roll \d/g)?.length ?? 0).toBe(
+            own.filter(({ part }) => !part.startsWith("P")).length,
+          );
+          expect(words.match(/ from (?:the off-cut of )?piece \d/g)?.length ?? 0).toBe(
+            own.filter(({ part }) => part.startsWith("P")).length,
+          );
+        }
+        if (
+          listed.some(
+            ({ bed, isOffCut, stock, part }) =>
+              isOffCut && listed.some((cut) => cut.stock === stock && cut.bed !== bed && cut.part[0] === part[0]),
+          )
+        )
+          shared++;
+      }),
+      { numRuns: Math.max(60, RANDOM_BEDS / 10), seed: 8 },
+    );
+    expect(shared).toBeGreaterThan(10);
+  });
+});
+
+const HEAD = { job: "", place: "", start: "", people: 2, drawings: [], measures: [] };
+const AT = { row: 0, column: 0 };
+
+/** The cut list of a crew's sheet, as it is read: `2. Bed A P4: 3' 2" + Bed B P9: 1' 10"; 2' 10" left over`. */
+function cutList({ formulas }: Plan) {
+  return formulas
+    .flat()
+    .flatMap((cell) => /^'?(\d+)\. (.*); .* left over$/.exec(String(cell))?.slice(1) ?? [])
+    .flatMap((text, place, all) => {
+      if (place % 2 === 0) return [];
+      return text.split(" + ").map((cut, at) => {
+        const [, bed = "", part = "", length = ""] = /^(Bed [AB]) (P?\d+): (.*)$/.exec(cut) ?? [];
+        return { stock: all[place - 1], bed, part, length, isOffCut: at > 0 };
+      });
+    });
+}
+
+/** What a drawing says, without its marks. */
+const wordsOf = (svg: string) =>
+  svg
+    .replace(/<[^>]+>/g, " ")
+    .replaceAll("&quot;", '"')
+    .replace(/\s+/g, " ");
 
 const near = (value: number) => expect.closeTo(value, 9);
 

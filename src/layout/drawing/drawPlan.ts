@@ -1,3 +1,4 @@
+import type { OrderedCuts } from "../../quantities/job/cutsOfBed";
 import type { Layout } from "../layout";
 import { fabricShapes } from "../shapes";
 import { borderMarks, borderPart, borderRound, pieceNames } from "./borderPart";
@@ -25,13 +26,14 @@ const EDGE = 8;
  * numbers of the cuts, pins, border pieces with joints and stakes, cut-outs, a scale bar, a legend, and below it the
  * lengths to cut.
  *
- * @param layout from `layOutBed`.
+ * @param given from `layOutBed`.
  * @param options width in pixels to be shown at (350 in the pane, 720 for a page), theme, title, and an id.
  * @returns SVG as text: self-contained, with a title and a description for those who do not see it.
  * @example drawPlan(layOutBed(bed, roll), { widthPx: 720, theme: "light", title: "Front bed" })
  */
-export function drawPlan(layout: Layout, options: DrawingOptions = {}): string {
-  const { widthPx = 350, theme = "auto" satisfies Theme, title = "Bed in plan", id = "bed-plan" } = options;
+export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
+  const { widthPx = 350, theme = "auto" satisfies Theme, title = "Bed in plan", id = "bed-plan", ordered } = options;
+  const layout = ordered ? offRollsOf(given, ordered) : given;
   const pen = new Pen(id, theme, textSizeFor(widthPx));
   const mostHeight = widthPx < PAGE_WIDTH_PX ? MOST_HEIGHT.pane : MOST_HEIGHT.page;
   const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * mostHeight);
@@ -50,8 +52,24 @@ export function drawPlan(layout: Layout, options: DrawingOptions = {}): string {
   add({ svg: element("g", { transform: `translate(0 ${short(top)})` }, plan), height: placed.height }, pen.size * 0.6);
   add(scaleBar(pen, placed.scale, EDGE + 4, top, width / 3), pen.size * 0.8);
   add(legend(pen, layout, EDGE, top, width), pen.size * 0.8);
-  add(paragraphs(pen, notesBelow(layout, letters), EDGE, top, width), EDGE);
+  add(paragraphs(pen, notesBelow(layout, letters, ordered), EDGE, top, width), EDGE);
   return sheet(pen, { width: widthPx, height: top, title, description: describePlan(layout) }, parts);
+}
+
+/** The same bed with its strips cut from the rolls that the order shares among beds, so with its laps where those end. */
+function offRollsOf(layout: Layout, { fabric }: OrderedCuts): Layout {
+  const cuts = layout.cuts.map((cut) => {
+    const own = fabric.filter(({ part }) => part === cut.number);
+    let startsAtFt = 0;
+    const pieces = own.map(({ stock = 0, lengthFt }) => {
+      const piece = { roll: stock, startsAtFt, lengthFt };
+      startsAtFt += lengthFt - layout.rules.endLapFt;
+      return piece;
+    });
+    return own.length > 0 ? { ...cut, pieces } : cut;
+  });
+  const endLaps = cuts.reduce((sum, { pieces }) => sum + pieces.length - 1, 0);
+  return { ...layout, cuts, counts: { ...layout.counts, endLaps } };
 }
 
 /** The drawing proper. Words are placed last, where the marks leave room for them; the bed is drawn over its border. */

@@ -1,4 +1,5 @@
 import { cutTape, EDGING_STEP_IN } from "../../quantities/cutTape";
+import type { OrderedCut, OrderedCuts } from "../../quantities/job/cutsOfBed";
 import type { Layout } from "../layout";
 import { reachOfPins } from "../pins";
 import { withoutRepeats } from "../ringPoints";
@@ -13,13 +14,21 @@ const MOST_POINTS = 40;
 /**
  * What stands below the plan in words: lengths to cut, pieces, and where things are.
  *
+ * @param ordered what the job's order cuts this bed's pieces and strips from, where that is known.
  * @param letters for each cut-out, the letter by which the plan shows it, if any.
  */
-export function notesBelow(layout: Layout, letters: readonly (string | undefined)[]): Paragraph[] {
-  return [fabric(layout), pins(layout), ...border(layout), ...setOut(layout, letters), ...remarks(layout)];
+export function notesBelow(
+  layout: Layout,
+  letters: readonly (string | undefined)[],
+  ordered: OrderedCuts = { edging: [], fabric: [] },
+): Paragraph[] {
+  return [
+    ...[fabric(layout, ordered.fabric), pins(layout), ...border(layout, ordered.edging)],
+    ...[...setOut(layout, letters), ...remarks(layout)],
+  ];
 }
 
-function fabric({ cuts, counts, rules, directionDegrees }: Layout): Paragraph {
+function fabric({ cuts, counts, rules, directionDegrees }: Layout, ordered: readonly OrderedCut[]): Paragraph {
   const { rollWidthFt, overlapFt, endLapFt } = rules;
   const lapped = counts.strips > 1 ? `, strips lap ${inches(overlapFt)}` : "";
   const ends = counts.endLaps > 0 ? `, pieces lap ${inches(endLapFt)}` : "";
@@ -27,14 +36,18 @@ function fabric({ cuts, counts, rules, directionDegrees }: Layout): Paragraph {
     heading: `Fabric: ${countOf(counts.cuts, "cut")} off a roll ${taped(rollWidthFt)} wide${lapped}${ends}`,
     items: [
       ...cuts.map(({ number, lengthFt, pieces }) => {
+        const own = ordered.filter(({ part }) => part === number);
+        if (own.length > 0) return `${number}: ${own.map(offRoll).join(" + ")}`;
         const parts = pieces.map((piece) => cutLength(piece.lengthFt));
         return `${number}: ${parts.length > 1 ? parts.join(" + ") : cutLength(lengthFt)}`;
       }),
       `strips run at ${Math.round(directionDegrees)}°`,
-      ...(Number.isFinite(rules.rollLengthFt) ? [countOf(counts.rolls, "roll")] : []),
+      ...(Number.isFinite(rules.rollLengthFt) && ordered.length === 0 ? [countOf(counts.rolls, "roll")] : []),
     ],
   };
 }
+
+const offRoll = ({ length, stock }: OrderedCut) => `${length} ${stock ? `off roll ${stock}` : "whole roll"}`;
 
 const pins = ({ counts, rules }: Layout): Paragraph => ({
   heading: `Pins: ${counts.pins}`,
@@ -44,7 +57,7 @@ const pins = ({ counts, rules }: Layout): Paragraph => ({
   ],
 });
 
-function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragraph[] {
+function border({ border: runs, borderFt, borderRules, counts }: Layout, ordered: readonly OrderedCut[]): Paragraph[] {
   if (!borderRules || runs.length === 0) return [];
   const { pieceLengthFt, lapFt } = borderRules;
   const pieces = runs.flatMap((run) => run.pieces);
@@ -57,7 +70,11 @@ function border({ border: runs, borderFt, borderRules, counts }: Layout): Paragr
         ...(whole.length > 0 ? [`${whole.length} whole, ${taped(pieceLengthFt)}${lapped}`] : []),
         ...pieces
           .filter(({ isWhole }) => !isWhole)
-          .map(({ number, lengthFt }) => `${nameOf(number)} cut to ${cutTape(lengthFt, EDGING_STEP_IN)}`),
+          .map(({ number, lengthFt }) => {
+            const cut = ordered.find(({ part }) => part === number);
+            const from = cut && ` from ${cut.isOffCut ? "the off-cut of " : ""}piece ${cut.stock}`;
+            return `${nameOf(number)} cut to ${cut?.length ?? cutTape(lengthFt, EDGING_STEP_IN)}${from ?? ""}`;
+          }),
       ],
     },
   ];

@@ -1,3 +1,4 @@
+import type { OrderedCuts } from "../../quantities/job/cutsOfBed";
 import type { Theme } from "./palette";
 import { themeStyle } from "./palette";
 import { FONT_FAMILY, type Pen } from "./pen";
@@ -10,6 +11,8 @@ export interface DrawingOptions {
   readonly theme?: Theme;
   /** The bed's name. */
   readonly title?: string;
+  /** What the order of the whole job cuts this bed's pieces and strips from [the bed's own rolls and pieces]. */
+  readonly ordered?: OrderedCuts;
   /** Sets the parts of this drawing apart from those of others on the same page. */
   readonly id?: string;
 }

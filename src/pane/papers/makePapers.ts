@@ -77,7 +77,7 @@ export async function crewPaper(job: Job, details: JobDetails, notice: DigNotice
     place: details.place.trim(),
     start: notice ? dateWords(notice.startDate) : "",
     people: job.people,
-    drawings: await crewDrawings(namedBeds(job)),
+    drawings: await crewDrawings(namedBeds(job), job.order),
     measures: measuresOf(job).map(({ measure, planned }) => ({
       measure: measure.label,
       unit: measure.unit,

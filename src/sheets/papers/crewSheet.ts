@@ -1,5 +1,5 @@
-import { cutTapes, EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
 import type { CrewPlan, PlannedStep } from "../../quantities/job/crewPlan";
+import { stockTapes } from "../../quantities/job/cutsOfBed";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { must } from "../../quantities/must";
 import type { Anchor } from "../../spreadsheet/areas";
@@ -196,18 +196,15 @@ function oneOr(amount: number, counted: string): string {
 }
 
 /** One row for each piece or roll that is cut: what comes from it, and what is left over. */
-function cutRows({ item, specification, cutting, supplier }: OrderLine): DraftRow[] {
+function cutRows(line: OrderLine): DraftRow[] {
+  const { item, specification, cutting, supplier } = line;
   if (!cutting) return [];
   const isEdging = supplier === "border";
   const whole = cutting.whole.map(({ bed, count }) => `${count} whole for ${bed}`);
-  const stocks = cutting.stocks.map(({ cuts, leftOverFt }, index) => {
-    const { lengths, leftOver } = cutTapes(
-      cuts.map(({ lengthFt }) => lengthFt),
-      leftOverFt,
-      isEdging ? EDGING_STEP_IN : FABRIC_STEP_IN,
-    );
+  const stocks = cutting.stocks.map((stock, index) => {
+    const { lengths, leftOver } = stockTapes(line, stock);
     // As the drawing names them: P4 is a piece of edging, a plain number a cut of fabric.
-    const parts = cuts.map(({ bed, part }, n) => `${bed} ${isEdging ? "P" : ""}${part}: ${lengths[n]}`);
+    const parts = stock.cuts.map(({ bed, part }, n) => `${bed} ${isEdging ? "P" : ""}${part}: ${lengths[n]}`);
     return `${index + 1}. ${parts.join(" + ")}; ${leftOver} left over`;
   });
   return [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks].map(
