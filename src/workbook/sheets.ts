@@ -27,26 +27,6 @@ export async function belowUsed(sheet: string): Promise<{ readonly sheetId: stri
   });
 }
 
-/**
- * Tells when somebody changes a cell of one of these sheets.
- *
- * @param sheets their names now; a new name later changes nothing.
- * @returns stops it.
- */
-export async function watchSheets(sheets: readonly string[], tell: () => void): Promise<() => Promise<void>> {
-  const changed = async () => tell();
-  const registered = await inWorkbook(async (context) => {
-    const results = sheets.map((name) => context.workbook.worksheets.getItem(name).onChanged.add(changed));
-    await context.sync();
-    return results;
-  });
-  return () =>
-    inWorkbook(async () => {
-      for (const one of registered) one.remove();
-      await registered[0]?.context.sync();
-    });
-}
-
 /** Shows cells: brings their sheet to the front, and selects them. */
 export async function goTo({ sheet, ...area }: Area & { readonly sheet: string }): Promise<void> {
   return inWorkbook(async (context) => {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { type FoundRates, readRates } from "../../workbook/read/rates";
-import { watchSheets } from "../../workbook/sheets";
+import { watchSheets } from "../../workbook/watchSheets";
 
 /** What the pane knows of the office's rates; undefined until it has looked, `found` absent where there are none. */
 export type KnownRates = { readonly found?: FoundRates } | undefined;
