@@ -52,15 +52,12 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
 /** End laps that lie between two rows of pins, which happens where rows are wider apart than the lap is long. */
 function notesOnEndLaps({ cuts, pins, rules }: FabricLayout): string[] {
   return cuts.flatMap(({ number, pieces, corners: [start, end, , far] }) => {
-    const [length, width] = [distance(start, end), distance(start, far)];
-    const along = (pin: Point) =>
-      ((pin.x - start.x) * (end.x - start.x) + (pin.y - start.y) * (end.y - start.y)) / length;
-    const across = (pin: Point) =>
-      ((pin.x - start.x) * (far.x - start.x) + (pin.y - start.y) * (far.y - start.y)) / width;
-    const isIn = (at: number, from: number, to: number) => at > from - SAME_FT && at < to + SAME_FT;
-    const isPinned = (from: number) =>
-      pins.some((pin) => isIn(along(pin), from, from + rules.endLapFt) && isIn(across(pin), 0, width));
-    const isLoose = pieces.slice(1).some(({ startsAtFt }) => !isPinned(startsAtFt));
+    const isFrom = (to: Point, from: number, length: number) => (pin: Point) => {
+      const at = ((pin.x - start.x) * (to.x - start.x) + (pin.y - start.y) * (to.y - start.y)) / distance(start, to);
+      return at > from - SAME_FT && at < from + length + SAME_FT;
+    };
+    const own = pieces.length > 1 ? pins.filter(isFrom(far, 0, distance(start, far))) : [];
+    const isLoose = pieces.slice(1).some(({ startsAtFt }) => !own.some(isFrom(end, startsAtFt, rules.endLapFt)));
     return isLoose ? [notes.looseEndLap(number, rules.pinSpacingFt * INCHES_PER_FOOT)] : [];
   });
 }

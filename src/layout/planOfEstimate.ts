@@ -29,10 +29,9 @@ export function planOfEstimate(bed: EstimateBed): Layout | undefined {
  */
 export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): LaidCounts | undefined {
   if (!plan || isPlainRectangle(bed)) return undefined;
-  const { strips, fabricSqFt, rolls, pins, pieces, stakes } = plan.counts;
   const along = plan.border.flatMap((run) => run.stakes);
   return {
-    ...{ strips, fabricSqFt, rolls, pins, pieces, stakes },
+    ...plan.counts,
     stripsFt: plan.cuts.map(({ lengthFt }) => lengthFt),
     edgingFt: plan.borderFt,
     cornerStakes: along.filter(({ kind }) => kind === "corner").length,

@@ -36,6 +36,55 @@ async function drawnCounts() {
   };
 }
 
+/**
+ * The marks in the picture itself, as the browser shows it: pins as dots counted in its pixels, after all else is taken
+ * out of it, and stakes as squares beside the edging, without those of the legend.
+ */
+async function marks() {
+  return page.evaluate(async () => {
+    const svg = document.querySelector("#pane-plan") as SVGSVGElement;
+    const dots = svg.querySelector('path[stroke-linecap="round"]') as SVGPathElement;
+    const only = svg.cloneNode(false) as SVGSVGElement;
+    const copy = dots.cloneNode(true) as SVGPathElement;
+    copy.setAttribute("stroke", "black");
+    // Dots so small that no two touch.
+    copy.setAttribute("stroke-width", "0.6");
+    const placed = document.createElementNS("http://www.w3.org/2000/svg", "g");
+    placed.setAttribute("transform", (dots.closest("g[transform]") as SVGGElement).getAttribute("transform") ?? "");
+    placed.append(copy);
+    only.append(placed);
+    const [times, width, height] = [6, svg.width.baseVal.value, svg.height.baseVal.value];
+    only.setAttribute("width", String(width * times));
+    only.setAttribute("height", String(height * times));
+    const image = new Image();
+    image.src = `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(only))}`;
+    await image.decode();
+    const [across, down] = [Math.ceil(width * times), Math.ceil(height * times)];
+    const canvas = Object.assign(document.createElement("canvas"), { width: across, height: down });
+    const context = canvas.getContext("2d") as CanvasRenderingContext2D;
+    context.drawImage(image, 0, 0);
+    const { data } = context.getImageData(0, 0, across, down);
+    const isInk = (at: number) => (data[4 * at + 3] ?? 0) > 127;
+    const seen = new Uint8Array(across * down);
+    let pins = 0;
+    for (let start = 0; start < seen.length; start++) {
+      if (seen[start] || !isInk(start)) continue;
+      pins++;
+      const open = [start];
+      seen[start] = 1;
+      for (let at = open.pop(); at !== undefined; at = open.pop())
+        for (const next of [at - 1, at + 1, at - across, at + across])
+          if (next >= 0 && next < seen.length && !seen[next] && isInk(next)) {
+            seen[next] = 1;
+            open.push(next);
+          }
+    }
+    const squares = [...svg.querySelectorAll('path[stroke-width="1.1"]')].map((path) => path.getAttribute("d") ?? "");
+    const held = squares.filter((d) => d.includes("L")).length;
+    return { pins, stakes: squares.length - 1 - (held > 0 ? 1 : 0) };
+  });
+}
+
 async function insertOnNewSheet(name: string): Promise<void> {
   await page.getByRole("button", { name: "Insert on a new sheet" }).click();
   await page.getByText(`Added to ${name}!A1`).waitFor();
@@ -79,6 +128,26 @@ const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = 
   },
 ];
 
+shapes.push(
+  {
+    name: "Wall strip",
+    fill: async () => {
+      await page.getByLabel("How it was measured").selectOption("rectangle");
+      await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
+      await page.getByLabel("Width", { exact: true }).fill("5");
+    },
+  },
+  {
+    name: "Island",
+    fill: async () => {
+      await page.getByLabel("How it was measured").selectOption("points");
+      // Edging along two sides that don't meet: two runs.
+      await page.getByLabel("All corners at once").fill("0, 0; 24, 0; 24, 13; 0, 13");
+      await page.getByLabel("Border from point 2 to point 3").uncheck();
+      await page.getByLabel("Border from point 4 to point 1").uncheck();
+    },
+  },
+);
 shapes.push({
   name: "Tied bed",
   fill: async () => {
@@ -106,6 +175,7 @@ describe("a bed that is drawn", () => {
     await expect
       .poll(drawnCounts)
       .toEqual({ pins: counted.Pins, pieces: counted["Edging pieces"], stakes: counted.Stakes });
+    expect(await marks()).toEqual({ pins: counted.Pins, stakes: counted.Stakes });
     await page.getByText(": drawing up to date").waitFor();
     await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
   });

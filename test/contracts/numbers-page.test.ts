@@ -89,7 +89,6 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   FEWEST_WIDTHS: "geometry",
   FEWEST_POINTS: "geometry",
   LOG_OF_HALF: "arithmetic",
-  shapeAmounts: "the estimate's expressions; their constants are 0",
   LAYOUT_COLUMNS: "places in a list",
   // The ordinary range of each stone stands in its row.
   ORDINARY: "in the table of stone",
@@ -115,7 +114,6 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   STEPS_FOR_A_JOB: "search; the order says where a plan is not proven",
   MOST_PINS_BY_EDGE: "search",
   MOST_PLACES: "search",
-  openRuns: "an expression",
 };
 
 /** Names of the constants of a room that hold numbers, also such as are written as text. */

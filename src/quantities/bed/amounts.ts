@@ -122,13 +122,7 @@ const shapeAmounts = {
     unit: "corners",
     shows: "whole",
     is: countedEdging(
-      byWay({
-        rectangle: `{stakes}-${rectangleStakes("0")}`,
-        round: "0",
-        widths: "0",
-        points: "0",
-        area: "{corners}",
-      }),
+      ({ way }) => (way === "rectangle" ? `{stakes}-${rectangleStakes("0")}` : way === "area" ? "{corners}" : "0"),
       "cornerStakes",
     ),
   },
@@ -138,16 +132,10 @@ const shapeAmounts = {
 export const allRuns = ({ way }: Outline): string => (way === "round" ? "{borderRun}+{innerRun}" : "{borderRun}");
 
 /** The edging's runs with two ends, as a list in one cell such as "2 x 18.5"; they have no row of their own. */
-export const openRuns = countedEdging(
-  byWay({
-    rectangle: `IF({longBorders}+{shortBorders}=4,0,IF(${RUNS}=2,"2 x "&{borderRun}/2,{borderRun}))`,
-    round: "0",
-    widths: "{borderRun}",
-    points: "IF(MIN({points.border})=1,0,{borderRun})",
-    area: "{borderRun}",
-  }),
-  "openRunList",
-);
+export const openRuns = countedEdging((outline) => {
+  const run = outline.way === "rectangle" ? `IF(${RUNS}=2,"2 x "&{borderRun}/2,{borderRun})` : "{borderRun}";
+  return `IF(${isClosed(outline)},0,${run})`;
+}, "openRunList");
 /** The run along the outer edge, where it comes back to its start; 0 where it doesn't. */
 export const closedRun = (outline: Outline): string => `IF(${isClosed(outline)},{borderRun},0)`;
 

@@ -67,11 +67,9 @@ export const counted =
 
 /** A count of edging: by the rule for one run where there are no corners or they are typed, too. */
 export const countedEdging =
-  (byRule: string | ((outline: Outline) => string), column: keyof typeof LAYOUT_COLUMNS) =>
-  (outline: Outline): string => {
-    const rule = typeof byRule === "string" ? byRule : byRule(outline);
-    return outline.way === "round" ? rule : counted(rule, column)(outline);
-  };
+  (byRule: (outline: Outline) => string, column: keyof typeof LAYOUT_COLUMNS) =>
+  (outline: Outline): string =>
+    outline.way === "round" ? byRule(outline) : counted(byRule(outline), column)(outline);
 
 export const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
 /** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */
