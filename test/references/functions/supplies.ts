@@ -90,6 +90,11 @@ export const checks: readonly OutsideCheck[] = [
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 7.625 / 12), 79),
   figure("by hand: at 0, 4, 8, 12, 16 and 20 ft", (BED) => BED.STAKES(20, 8, 48), 6),
   figure("by hand: those six, and one more at each of two corners", (BED) => BED.STAKES(20, 8, 48, 0, 2), 8),
+  figure(
+    "by hand: those six; the corner at 8 ft is at a joint, the one at 14 ft 2 ft from a stake",
+    (BED) => BED.STAKES(20, 8, 48, 0, 2, false, 8, 6),
+    7,
+  ),
 
   figure("by hand: 6 + 6 − 1 = 11", (BED) => BED.FABRIC_STRIPS(11, 6, 12), 2),
   figure("by hand: 11.01 is more than 6 + 6 − 1", (BED) => BED.FABRIC_STRIPS(11.01, 6, "1 ft"), 3),
