@@ -1,10 +1,13 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { FaultTable } from "../../../src/help/faultTable";
 import { createProductHost } from "../../productHost";
 import { Bench, type Told, type Try } from "./bench";
 import { exceptions } from "./exceptions";
 import { operations } from "./operations";
 import { startTable } from "./table";
-import { type Outcome, troubles } from "./troubles";
+import { ONLY_ENDS, type Outcome, troubles } from "./troubles";
 import { office, ready, twoPanes } from "./twoPanes";
 
 /*
@@ -44,6 +47,7 @@ afterAll(() => {
 });
 
 const table = startTable();
+const KEPT = resolve(import.meta.dirname, "../../generated/faults.json");
 
 describe.each(operations.map((operation) => [operation.title, operation] as const))("%s", (_, operation) => {
   test("leaves the workbook as it was, or all of it done, in every trouble", async () => {
@@ -117,5 +121,6 @@ describe("in two panes of one workbook", () => {
 });
 
 test("what came of it all is what the help says", async () => {
-  await expect(table.text()).toMatchFileSnapshot("../../generated/faults.json");
+  if (ONLY_ENDS) expect(table.besides(JSON.parse(readFileSync(KEPT, "utf8")) as FaultTable)).toEqual([]);
+  else await expect(table.text()).toMatchFileSnapshot(KEPT);
 });

@@ -31,6 +31,19 @@ export function startTable() {
         says: saysOf(tries),
       };
     },
+    /** What came of some tries that came of none where all were tried: an outcome, a sentence, or a row. */
+    besides: (all: FaultTable): string[] => [
+      ...sentences.filter((sentence) => !all.sentences.includes(sentence)),
+      ...operations.flatMap(({ title, steps, cells }) => {
+        const known = all.operations.find((one) => one.title === title);
+        if (known?.steps !== steps) return [`${title}: ${steps} steps`];
+        return Object.entries(cells).flatMap(([key, cell]) =>
+          (["asBefore", "done", "told"] as const)
+            .filter((outcome) => cell[outcome] > (known.cells[key]?.[outcome] ?? 0))
+            .map((outcome) => `${title}, ${key}: ${outcome}`),
+        );
+      }),
+    ],
     /** As it is kept with the help. */
     text: (): string => {
       const listed = troubles.map(({ key, group, title, about }) => ({ key, group, title, about }));
