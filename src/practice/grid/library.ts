@@ -42,6 +42,7 @@ export interface GridLibrary {
     | "LexerTreeBuilder"
     | "NumberValueObject"
     | "RemoveDefinedNameMutation"
+    | "SCOPE_WORKBOOK_VALUE_DEFINED_NAME"
     | "SetBorderCommand"
     | "SetDefinedNameMutation"
     | "SetFormulaCalculationNotificationMutation"
