@@ -30,6 +30,15 @@ const orders = () =>
       return worksheets.items.map(({ name }) => name).filter((name) => name.startsWith("Order"));
     }),
   );
+const hidden = () =>
+  page.evaluate(() =>
+    Excel.run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name,items/visibility");
+      await context.sync();
+      return worksheets.items.filter(({ visibility }) => visibility === "Hidden").map(({ name }) => name);
+    }),
+  );
 const makeOrder = () => page.getByRole("button", { name: "Order", exact: true }).click();
 const said = (text: string | RegExp) => page.getByRole("status").filter({ hasText: text }).waitFor();
 const question = () => page.getByRole("alertdialog");
@@ -59,13 +68,23 @@ test("both are kept where that is wanted, and nothing happens on Cancel", async 
   expect(await orders()).toEqual(["Order Alder Court", "Order Alder Court 2"]);
 });
 
-test("what was not made last stays, and so does what was changed since", async () => {
+test("what was not made last is hidden under another name, and undo shows it again", async () => {
   await makeOrder();
   await question().waitFor();
-  expect(await question().textContent()).toContain("It isn't the last one made here, so it stays.");
-  expect(await question().getByRole("button", { name: "Replace" }).count()).toBe(0);
-  await question().getByRole("button", { name: "Cancel" }).click();
+  expect(await question().textContent()).toContain(
+    "Replace keeps what's there as a hidden sheet: Old Order Alder Court.",
+  );
+  await question().getByRole("button", { name: "Replace" }).click();
+  await said("Added Order Alder Court.");
+  expect(await orders()).toEqual(["Order Alder Court 2", "Order Alder Court"]);
+  expect(await hidden()).toEqual(["Old Order Alder Court"]);
+  await press(page, "Undo");
+  await said("The earlier ones are back.");
+  expect(await orders()).toEqual(["Order Alder Court", "Order Alder Court 2"]);
+  expect(await hidden()).toEqual([]);
+});
 
+test("what was changed since it was made stays", async () => {
   await page.getByLabel("Job", { exact: true }).fill("Birch Lane");
   await makeOrder();
   await said("Added Order Birch Lane.");

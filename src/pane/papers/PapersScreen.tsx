@@ -113,17 +113,13 @@ function ReplaceQuestion({ work: { question, replace, keepBoth, cancel } }: { re
         {taken.join(", ")} {are} already in this workbook.{" "}
         {replaces
           ? "A sheet you changed since isn't replaced."
-          : "It isn't the last one made here, so it stays. Delete the sheet when you no longer need it."}
+          : `Replace keeps what's there as ${taken.length === 1 ? "a hidden sheet" : "hidden sheets"}: Old ${taken.join(", Old ")}.`}
       </p>
       <p class="row">
-        {replaces && (
-          <Button at={first} main onPress={() => void replace()}>
-            Replace
-          </Button>
-        )}
-        <Button at={replaces ? undefined : first} onPress={() => void keepBoth()}>
-          Keep both
+        <Button at={first} main onPress={() => void replace()}>
+          Replace
         </Button>
+        <Button onPress={() => void keepBoth()}>Keep both</Button>
         <Button onPress={cancel}>Cancel</Button>
       </p>
     </div>

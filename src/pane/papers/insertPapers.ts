@@ -20,6 +20,8 @@ export interface MadeSheets extends Wanted {
   readonly names: readonly string[];
   /** The ones that they replaced. */
   readonly before?: MadeSheets;
+  /** Shows the earlier sheets again that were hidden for them. */
+  readonly showOld?: () => Promise<void>;
 }
 
 /** What is asked where the workbook has such documents already. */
@@ -27,7 +29,7 @@ export interface Question {
   readonly wanted: Wanted;
   /** Names of sheets that are there. */
   readonly taken: readonly string[];
-  /** What can be replaced: only what this pane made last, so that it can be brought back. */
+  /** What is removed where it is replaced: what this pane made last, which it can make again. Other sheets get hidden. */
   readonly replaces: MadeSheets | undefined;
 }
 

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks"
 import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { base64Of } from "../../spreadsheet/base64";
+import { setSheetsAside } from "../../workbook/change/setAside";
 import { undoLastInsert } from "../../workbook/change/undo";
 import type { WrittenBlock } from "../../workbook/change/updateBlock";
 import { WorkbookFailure } from "../../workbook/failure";
@@ -193,12 +194,24 @@ export function usePapers() {
         setQuestion(undefined);
         return question && made(await insertSheets(question.wanted));
       }),
-    /** Removes the documents that were made last, unless somebody has changed them, and makes the new ones. */
+    /**
+     * Makes the new documents in place of the earlier ones: those that were made last are removed, unless somebody has
+     * changed them; any others are hidden under another name.
+     */
     replace: () =>
       attempt("Replacing the documents…", async () => {
         setQuestion(undefined);
         const before = question?.replaces;
-        if (!question || !before) return undefined;
+        if (!question) return undefined;
+        if (!before) {
+          const showOld = await setSheetsAside(question.taken);
+          try {
+            return made({ ...(await insertSheets(question.wanted)), showOld });
+          } catch (error) {
+            await showOld();
+            throw error;
+          }
+        }
         await undoLastInsert(before.id);
         try {
           return made({ ...(await insertSheets(question.wanted)), before });
@@ -242,8 +255,10 @@ export function usePapers() {
             setAlong(undefined);
             const said = await undoInsert(canUndo);
             setCanUndo(undefined);
-            const before = last?.id === canUndo ? last?.before : undefined;
+            const { before, showOld } = last?.id === canUndo ? (last ?? {}) : {};
             setLast(undefined);
+            await showOld?.();
+            if (showOld) return `${said} The earlier ones are back.`;
             if (!before) return said;
             made(await insertSheets(before));
             return `${said} The earlier ones are back.`;

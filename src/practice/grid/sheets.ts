@@ -45,8 +45,14 @@ export class GridSheets implements SheetsPort {
 
   hide(id: string, hidden: boolean): void {
     const sheet = sheetOf(this.grid, id);
-    if (hidden) sheet.hideSheet();
-    else sheet.showSheet();
+    if (hidden) {
+      sheet.hideSheet();
+      return;
+    }
+    const front = this.activeId();
+    sheet.showSheet();
+    // The grid brings it to the front; the host leaves the front one where it is.
+    this.activate(front);
   }
 
   freezeRows(id: string, count: number): void {

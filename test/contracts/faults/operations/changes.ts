@@ -5,6 +5,7 @@ import type { Change } from "../../../../src/review/finding";
 import { unfollowingCells } from "../../../../src/sheets/estimate/followRates";
 import { fitList } from "../../../../src/sheets/jobRows/fit";
 import { undoChanges, writeChanges } from "../../../../src/workbook/change/cells";
+import { setSheetsAside } from "../../../../src/workbook/change/setAside";
 import { readListSheet, writeRows } from "../../../../src/workbook/jobRows";
 import { namedCell } from "../../../../src/workbook/read/rates";
 import { readWorkbook } from "../../../../src/workbook/read/workbook";
@@ -239,6 +240,18 @@ export const changes: readonly Operation[] = [
       const changed = await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
       return async () => {
         await undoChanges(changed);
+        return done;
+      };
+    },
+  },
+  {
+    title: "Hide earlier documents that new ones replace",
+    writers: ["setSheetsAside"],
+    ...{ office, front: "List", selected: "A2", sheet: "Notes", withSheets: true },
+    ready: async (host) => {
+      await furnish(host);
+      return async () => {
+        await setSheetsAside(["Notes"]);
         return done;
       };
     },
