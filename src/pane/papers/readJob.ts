@@ -1,6 +1,7 @@
 import type { BedForm } from "../../quantities/bed/form";
 import type { Rates } from "../../quantities/bed/rates";
 import type { SheetFacts, WorkbookFacts } from "../../review/facts";
+import { findBlocks } from "../../sheets/estimate/readBlock";
 import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
 import { findJobBlocks, type JobOnSheet } from "../../sheets/job/readJobBlock";
 import { findSheetBeds, type SheetBed } from "../../sheets/job/sheetBed";
@@ -60,10 +61,11 @@ export async function readJob(): Promise<FoundJob> {
     return found ? [{ ...found, sheet: name }] : [];
   });
   const beds = used.flatMap(({ sheet, name, used }) => {
-    const onSheet = findSheetBeds(name, used);
-    const blocks = findJobBeds(name, used).map((block, index) => ({ ...blockBed(block), onSheet: onSheet[index] }));
+    const blocks = findBlocks(used.values, used);
+    const onSheet = findSheetBeds(name, used, blocks);
     // The rows of a block, of rates, of a job, or of past jobs are no list of beds.
-    if (blocks.length > 0) return blocks;
+    if (blocks.length > 0)
+      return findJobBeds(name, used, blocks).map((block, index) => ({ ...blockBed(block), onSheet: onSheet[index] }));
     const isOther = findPastJobs(used.values, used) || findJobBlocks(name, used).length > 0;
     return isOther ? [] : rowBeds(sheet, used, facts, rates);
   });

@@ -1,5 +1,5 @@
-import { useId } from "preact/hooks";
 import type { Template } from "../../sheets/templates/template";
+import { JsonFileField } from "../JsonFileField";
 import type { Reporter } from "../useStatus";
 import { readTemplateFile } from "./templateFiles";
 
@@ -10,7 +10,6 @@ interface FilePartProps {
 
 /** Opens a template from a file; one that is refused changes nothing. */
 export function FilePart({ reporter, onOpen }: FilePartProps) {
-  const id = useId();
   const open = async (file: File) => {
     const read = await readTemplateFile(file);
     if (read.ok) return onOpen(read.template);
@@ -20,21 +19,7 @@ export function FilePart({ reporter, onOpen }: FilePartProps) {
   return (
     <>
       <h2>From a file</h2>
-      <div class="field">
-        <label for={id}>Template file (.json)</label>
-        <input
-          id={id}
-          type="file"
-          accept=".json,application/json"
-          onChange={(event) => {
-            const input = event.currentTarget;
-            const [file] = input.files ?? [];
-            if (file) void open(file);
-            // The same file can be chosen once more after it was mended.
-            input.value = "";
-          }}
-        />
-      </div>
+      <JsonFileField label="Template file (.json)" onFile={(file) => void open(file)} />
     </>
   );
 }

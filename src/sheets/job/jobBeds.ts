@@ -50,10 +50,10 @@ type Row = readonly unknown[];
  * over counts as typed.
  *
  * @param sheet the sheet's name.
- * @param used what is used of it.
+ * @param used what is used of it; @param blocks those of it, where they were found already.
  */
-export function findJobBeds(sheet: string, used: UsedCells): JobBed[] {
-  return findBlocks(used.values, used).map(({ area, form }) => {
+export function findJobBeds(sheet: string, used: UsedCells, blocks = findBlocks(used.values, used)): JobBed[] {
+  return blocks.map(({ area, form }) => {
     const part = (cells: readonly Row[]) =>
       cells
         .slice(area.row - used.row, area.row - used.row + area.rows)

@@ -26,10 +26,10 @@ interface UsedCells extends Anchor {
 /**
  * The estimate blocks on a sheet, with the places of their cells.
  *
- * @param sheet its name; @param used what is used of it.
+ * @param sheet its name; @param used what is used of it; @param blocks those of it, where they were found already.
  */
-export function findSheetBeds(sheet: string, used: UsedCells): SheetBed[] {
-  return findBlocks(used.values, used).map(({ area, form }) => {
+export function findSheetBeds(sheet: string, used: UsedCells, blocks = findBlocks(used.values, used)): SheetBed[] {
+  return blocks.map(({ area, form }) => {
     const values = used.values
       .slice(area.row - used.row, area.row - used.row + area.rows)
       .map((row) => row.slice(area.column - used.column, area.column - used.column + area.columns));

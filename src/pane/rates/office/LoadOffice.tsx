@@ -1,13 +1,12 @@
-import { useId } from "preact/hooks";
 import { versionWords } from "../../../sheets/office/officeFile";
 import { Button } from "../../Button";
+import { JsonFileField } from "../../JsonFileField";
 import { onEscape } from "../../onEscape";
 import { PanelHeading } from "../../PanelHeading";
 import type { OfficeWork } from "./useOffice";
 
 /** Where office settings come from: the office's folder, or a file. */
 export function LoadOffice({ office, working }: { readonly office: OfficeWork; readonly working: boolean }) {
-  const id = useId();
   const { file } = office.offer;
   return (
     <section aria-labelledby="load-office" onKeyDown={onEscape(office.close, working)}>
@@ -23,21 +22,7 @@ export function LoadOffice({ office, working }: { readonly office: OfficeWork; r
           </Button>
         </p>
       )}
-      <div class="field">
-        <label for={id}>Office settings file (.json)</label>
-        <input
-          id={id}
-          type="file"
-          accept=".json,application/json"
-          onChange={(event) => {
-            const input = event.currentTarget;
-            const [chosen] = input.files ?? [];
-            if (chosen) void office.previewFile(chosen);
-            // The same file can be chosen once more after it was fixed.
-            input.value = "";
-          }}
-        />
-      </div>
+      <JsonFileField label="Office settings file (.json)" onFile={(file) => void office.previewFile(file)} />
       <p class="row">
         <Button off={working} onPress={office.close}>
           Cancel
