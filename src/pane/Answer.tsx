@@ -1,20 +1,39 @@
+import { depthVerdicts } from "../quantities/bed/depthVerdict";
+import type { Estimate } from "../quantities/bed/estimate";
 import { type FieldKey, fields } from "../quantities/bed/fields";
 import type { FormPlace } from "../quantities/bed/read";
 import { amountWithUnit, dollarText } from "./numbers";
 import type { Preview } from "./preview";
 
-/** The answer in one line that stays in sight: price and stone to order, or what is wrong or still missing. */
+/** The answer, which stays in sight: price and stone to order, and what is wrong or still missing. */
 export function Answer({ preview: { estimate, problems } }: { readonly preview: Preview }) {
   if (estimate)
     return (
-      <p class="answer">
-        <strong>{dollarText(estimate.price)}</strong> · {amountWithUnit(estimate.amounts.orderTons, "tons")} of stone to
-        order
-      </p>
+      <>
+        <p class="answer">
+          <strong>{dollarText(estimate.price)}</strong> · {amountWithUnit(estimate.amounts.orderTons, "tons")} of stone
+          to order
+        </p>
+        {estimate.depthCheck !== depthVerdicts.fits && (
+          <p class="notice trouble" role="note">
+            {estimate.depthCheck}
+          </p>
+        )}
+      </>
     );
   const wrong = problems.find(({ unfinished }) => !unfinished);
   const missing = new Set(problems.map(({ place }) => labelOf(place)));
   return <p class="answer">{wrong?.message ?? `Still needed: ${[...missing].join(", ")}`}</p>;
+}
+
+/** What of a change is read out: the price, and what is ordered for it. */
+export function inOneBreath({ price, amounts: { stoneArea, stoneTons, borderRun, innerRun } }: Estimate): string {
+  const amounts = [
+    `stone ${amountWithUnit(stoneTons, "tons")}`,
+    `area ${amountWithUnit(stoneArea, "sq ft")}`,
+    `edging ${amountWithUnit(borderRun + innerRun, "lin ft")}`,
+  ];
+  return `Price ${dollarText(price)}; ${amounts.join(", ")}.`;
 }
 
 function labelOf(place: FormPlace): string {

@@ -4,22 +4,25 @@ import { type BedForm, textOf } from "../quantities/bed/form";
 import { isRate } from "../quantities/bed/rates";
 import { Select } from "./Select";
 
-interface ChoicesProps {
+export interface ChoicesProps {
   readonly form: BedForm;
   /** Fills fields; undefined gives one back to the office's rate. */
   readonly onFill: (fills: Readonly<Partial<Record<FieldKey, string | undefined>>>) => void;
 }
 
-/** Which stone, border and roll: each fills the fields further down, which stay open to change. */
+/** Which stone and edging: each fills the fields further down, which stay open to change. */
 export function Choices({ form, onFill }: ChoicesProps) {
   return (
-    <section aria-labelledby="choices-heading">
-      <h2 id="choices-heading">Stone, border, fabric</h2>
+    <section class="pairs" aria-label="Stone and edging">
       <ChoiceSelect label="Stone" choices={[...stoneChoices, ...ownStones(form)]} form={form} onFill={onFill} />
-      <ChoiceSelect label="Border" choices={borderChoices} form={form} onFill={onFill} />
-      <ChoiceSelect label="Fabric roll" choices={fabricChoices} form={form} onFill={onFill} />
+      <ChoiceSelect label="Edging" choices={borderChoices} form={form} onFill={onFill} />
     </section>
   );
+}
+
+/** Which roll of fabric, in the same way. */
+export function FabricChoice({ form, onFill }: ChoicesProps) {
+  return <ChoiceSelect label="Fabric roll" choices={fabricChoices} form={form} onFill={onFill} />;
 }
 
 /** Kinds of stone that the office has added to its rates; how large they are is for the person to say. */

@@ -17,7 +17,11 @@ export function CutOuts({ form, problemAt, onChange }: ListProps) {
   const change = (index: number, part: keyof CutOut, text: string) =>
     onChange({ cutOuts: form.cutOuts.map((cutOut, at) => (at === index ? withPart(cutOut, part, text) : cutOut)) });
   return (
-    <Group heading="Cut-outs: meter pad, plant, post" opens={form.cutOuts.length > 0}>
+    <Group
+      heading="Cut-outs: meter pad, plant, post"
+      changed={form.cutOuts.length > 0 ? `${form.cutOuts.length} in this bed` : ""}
+      opens={form.cutOuts.length > 0}
+    >
       <p class="below">
         Measure from the bed's zero point: the left end of the house side or base line, corner (0, 0) of an outline, or
         the center of a round bed. Leave “deep” blank for a round one.

@@ -4,13 +4,17 @@ import { isRate } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
 import { SOILS } from "../quantities/soil";
 import { STONES } from "../quantities/stone";
+import { type ChoicesProps, FabricChoice } from "./Choices";
+import { changedWords } from "./changedWords";
 import { BedField } from "./Field";
 import { Group } from "./Group";
+import { UnknownStone, unknownStone } from "./UnknownStone";
 
 interface DetailsProps {
   readonly form: BedForm;
   readonly problemAt: (place: FormPlace) => string | undefined;
   readonly onType: (field: FieldKey, text: string) => void;
+  readonly onFill: ChoicesProps["onFill"];
   /** Gives a field back to the office's rate. */
   readonly onUseRate: (field: FieldKey) => void;
 }
@@ -34,11 +38,17 @@ const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
 };
 
 /** Everything with a sensible starting value, closed until somebody wants to change it. */
-export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
+export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsProps) {
   return (
     <section aria-label="Defaults">
       {groups.map(({ heading, note, keys }) => (
-        <Group key={heading} heading={heading} opens={keys.some((key) => problemAt(key))}>
+        <Group
+          key={heading}
+          heading={heading}
+          changed={changedWords(form, keys)}
+          opens={keys.some((key) => problemAt(key)) || (keys.includes("stone") && unknownStone(form) !== undefined)}
+        >
+          {keys.includes("rollWidth") && <FabricChoice form={form} onFill={onFill} />}
           {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
           <div class="pairs">
             {keys.map((key) => {
@@ -57,6 +67,7 @@ export function Details({ form, problemAt, onType, onUseRate }: DetailsProps) {
               );
             })}
           </div>
+          {keys.includes("stone") && <UnknownStone form={form} onFill={onFill} />}
         </Group>
       ))}
     </section>

@@ -1,21 +1,24 @@
+import { useState } from "preact/hooks";
 import type { FieldKey } from "../quantities/bed/fields";
-import { cautions } from "../sheets/cautions";
 import type { Place } from "../workbook/change/place";
+import { inOneBreath } from "./Answer";
 import { Button } from "./Button";
 import { Choices } from "./Choices";
-import { Details } from "./Details";
+import { Fetched } from "./Fetched";
 import { InsertBar } from "./InsertBar";
 import { UnkeptNote } from "./keep/UnkeptNote";
 import { Measurements } from "./Measurements";
+import { onEnter } from "./onEnter";
 import { Problems } from "./Problems";
-import { Result } from "./Result";
-import { RatesNote } from "./rates/RatesNote";
+import { ReadOut } from "./ReadOut";
 import { useRates } from "./rates/store";
 import { OpenedNote } from "./UpdatePanel";
 import { useDrawing } from "./useDrawing";
 import { useForm } from "./useForm";
 import { useInsert } from "./useInsert";
 import { useUpdate } from "./useUpdate";
+
+const below = async () => (await import(/* webpackChunkName: "below" */ "./BelowTheForm")).BelowTheForm;
 
 /** Measure a bed, look at what it comes to, and insert it. */
 export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
@@ -26,16 +29,21 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
   const drawing = useDrawing();
   const update = useUpdate(bed, rates, attempt, drawing.look);
 
-  const tryToInsert = (place: Place) => {
+  /** The field in which Enter was pressed, while what it will insert is shown. */
+  const [asked, setAsked] = useState<HTMLElement>();
+  const ifComplete = (work: () => unknown) => {
     showAll();
-    if (preview.estimate) void insert(form, place, preview.plan && drawing.draw);
+    if (preview.estimate) work();
     else requestAnimationFrame(focusFirstProblem);
   };
-  const tryToUpdate = () => {
-    showAll();
-    if (preview.estimate) void update.look();
-    else requestAnimationFrame(focusFirstProblem);
-  };
+  const tryToInsert = (place: Place) =>
+    ifComplete(() => {
+      setAsked(undefined);
+      void insert(form, place, preview.estimate && preview.plan && drawing.draw);
+    });
+  const tryToUpdate = () => ifComplete(() => void update.look());
+  const finish = () =>
+    update.opened ? tryToUpdate() : ifComplete(() => setAsked(document.activeElement as HTMLElement));
   const onType = (field: FieldKey, text: string) => fill({ [field]: text });
 
   return (
@@ -53,24 +61,19 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
       </header>
       <OpenedNote update={update} />
       <UnkeptNote unkept={bed.unkept} />
-      <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
-      <Choices form={form} onFill={fill} />
-      <RatesNote rates={rates} onShow={onShowRates} />
-      <Details form={form} problemAt={problemAt} onType={onType} onUseRate={(field) => fill({ [field]: undefined })} />
-      <Result preview={preview} />
-      <Problems problems={shownProblems} />
-      <details>
-        <summary>Cautions</summary>
-        <p class="below">Local codes, the locate ticket, and licensed professionals come first.</p>
-        <dl class="cautions">
-          {cautions.map(({ about, text }) => (
-            <>
-              <dt key={about}>{about}</dt>
-              <dd>{text}</dd>
-            </>
-          ))}
-        </dl>
-      </details>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the fields inside take the keys */}
+      <div onKeyDown={onEnter(finish)}>
+        <div class="first">
+          <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
+          <Choices form={form} onFill={fill} />
+        </div>
+        <ReadOut text={preview.estimate ? inOneBreath(preview.estimate) : ""} />
+        <Problems problems={shownProblems} />
+        <Fetched
+          part={below}
+          given={{ form, problemAt, preview, rates, onChange: change, onType, onFill: fill, onShowRates }}
+        />
+      </div>
       <InsertBar
         preview={preview}
         status={status}
@@ -82,6 +85,11 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         selected={drawing.cell}
         block={drawing.block}
         update={update}
+        isAsked={asked !== undefined}
+        onDismiss={() => {
+          setAsked(undefined);
+          asked?.focus();
+        }}
         onUpdate={tryToUpdate}
         onDraw={() => void draw(drawing.draw)}
         onInsert={tryToInsert}

@@ -2,12 +2,15 @@ import type { InTheWay, Place } from "../workbook/change/place";
 import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Answer } from "./Answer";
 import { Button } from "./Button";
+import { Fetched } from "./Fetched";
 import { InTheWayNotice } from "./InTheWayNotice";
 import type { Preview } from "./preview";
 import { StatusMessage } from "./StatusMessage";
 import type { WhereTo } from "./useInsert";
 import type { Status } from "./useStatus";
 import type { Update } from "./useUpdate";
+
+const insertPreview = async () => (await import(/* webpackChunkName: "below" */ "./InsertPreview")).InsertPreview;
 
 interface InsertBarProps {
   readonly preview: Preview;
@@ -22,6 +25,9 @@ interface InsertBarProps {
   /** The estimate block in which the selection lies. */
   readonly block: SelectedBlock | undefined;
   readonly update: Update;
+  /** Shows first what will be inserted. */
+  readonly isAsked: boolean;
+  readonly onDismiss: () => void;
   readonly onUpdate: () => void;
   readonly onDraw: () => void;
   readonly onInsert: (place: Place) => void;
@@ -31,20 +37,16 @@ interface InsertBarProps {
 
 export function InsertBar(props: InsertBarProps) {
   const { status, inTheWay, canUndo, newSheetName, whereTo, onWhereTo, selected, block, update } = props;
-  const { onUpdate, onDraw, onInsert, onUndo, onCancel } = props;
+  const { isAsked, onUpdate, onDraw, onInsert, onUndo, onCancel } = props;
   const working = status?.kind === "working";
   const { opened, preview, Panel } = update;
   const atCell = selected ? `at ${selected}` : "at the selected cell";
+  const insertThere = () =>
+    onInsert(whereTo === "cell" ? { kind: "selection" } : { kind: "new sheet", name: newSheetName });
   const insertRows = (
     <>
       <p class="row">
-        <Button
-          main={!opened}
-          off={working}
-          onPress={() =>
-            onInsert(whereTo === "cell" ? { kind: "selection" } : { kind: "new sheet", name: newSheetName })
-          }
-        >
+        <Button main={!opened} off={working} onPress={insertThere}>
           Insert {whereTo === "cell" ? atCell : "on a new sheet"}
         </Button>
         <Button off={working || !canUndo} title={canUndo} onPress={onUndo}>
@@ -65,7 +67,7 @@ export function InsertBar(props: InsertBarProps) {
   );
   return (
     <section class="insert-bar" aria-label="Insert">
-      {!inTheWay && !preview && <Answer preview={props.preview} />}
+      {!inTheWay && !preview && !(isAsked && props.preview.estimate) && <Answer preview={props.preview} />}
       {inTheWay ? (
         <InTheWayNotice
           inTheWay={inTheWay}
@@ -81,6 +83,17 @@ export function InsertBar(props: InsertBarProps) {
           onTick={update.tick}
           onWrite={update.write}
           onCancel={update.cancel}
+        />
+      ) : isAsked && props.preview.estimate ? (
+        <Fetched
+          part={insertPreview}
+          given={{
+            name: props.preview.form.name,
+            estimate: props.preview.estimate,
+            where: whereTo === "cell" ? atCell : `on a new sheet, “${newSheetName}”`,
+            onInsert: insertThere,
+            onCancel: props.onDismiss,
+          }}
         />
       ) : opened ? (
         <>

@@ -1,10 +1,10 @@
-import type { FieldKey } from "../quantities/bed/fields";
-import { type BedForm, hasPlan, shapeFieldsOf, textOf, type Way, ways } from "../quantities/bed/form";
+import type { FieldKey, ShapeFieldKey } from "../quantities/bed/fields";
+import { type BedForm, textOf, type Way } from "../quantities/bed/form";
 import type { FormPlace } from "../quantities/bed/read";
-import { CutOuts } from "./CutOuts";
 import { Fetched } from "./Fetched";
 import { BedField, TextField } from "./Field";
-import { Select } from "./Select";
+import { pickedFields, Sides } from "./Sides";
+import { Ways } from "./Ways";
 
 export interface MeasurementsProps {
   readonly form: BedForm;
@@ -13,37 +13,58 @@ export interface MeasurementsProps {
   readonly onType: (field: FieldKey, text: string) => void;
 }
 
-const wayOptions = Object.entries(ways).map(([value, { label }]) => ({ value, label }));
+/** What is taped of every bed of a way. The other fields of its shape are folded, see MoreShape. */
+export const tapedFields: Readonly<Record<Way, readonly ShapeFieldKey[]>> = {
+  rectangle: ["length", "width"],
+  round: ["diameter", "innerDiameter"],
+  widths: ["spacing"],
+  points: [],
+  area: ["area", "edge", "longest", "widest"],
+};
+
+/** Fields that count sides with edging: picked on the drawing, unless what is in them is no such count. */
+export const sideFields: Readonly<Record<Way, readonly ShapeFieldKey[]>> = {
+  rectangle: ["longBorders", "shortBorders"],
+  round: ["innerBorder"],
+  widths: ["endBorders"],
+  points: [],
+  area: [],
+};
 
 const lists = async () => (await import(/* webpackChunkName: "lists" */ "./lists/Lists")).Lists;
 
 /** How the bed was measured, and what was taped. */
 export function Measurements({ form, problemAt, onChange, onType }: MeasurementsProps) {
+  const picked = pickedFields(form);
+  const typedSides = sideFields[form.way].filter(
+    (field) => !picked.has(field) && (form.way !== "round" || problemAt(field)),
+  );
   return (
-    <section aria-labelledby="measured-heading">
-      <h2 id="measured-heading">The bed</h2>
+    <section aria-label="The bed">
       <TextField
         label="Bed name"
         value={form.name}
         placeholder="such as Front walk"
         onType={(name) => onChange({ name })}
       />
-      <Select
-        label="How it was measured"
-        value={form.way}
-        options={wayOptions}
-        note={ways[form.way].hint}
-        onChoose={(way) => onChange({ way: way as Way })}
-      />
+      <Ways way={form.way} onChoose={(way) => onChange({ way })} />
+      <div class="taped">
+        <div class="grow">
+          {[...tapedFields[form.way], ...typedSides].map((field) => (
+            <BedField
+              key={field}
+              field={field}
+              value={textOf(form, field)}
+              problem={problemAt(field)}
+              onType={onType}
+            />
+          ))}
+        </div>
+        <Sides form={form} onType={onType} />
+      </div>
       {(form.way === "widths" || form.way === "points") && (
         <Fetched part={lists} given={{ form, problemAt, onChange }} />
       )}
-      {hasPlan(form.way) && <CutOuts form={form} problemAt={problemAt} onChange={onChange} />}
-      <div class="pairs">
-        {shapeFieldsOf(form.way).map((field) => (
-          <BedField key={field} field={field} value={textOf(form, field)} problem={problemAt(field)} onType={onType} />
-        ))}
-      </div>
     </section>
   );
 }

@@ -1,61 +1,43 @@
-import { depthVerdicts } from "../quantities/bed/depthVerdict";
 import type { Estimate } from "../quantities/bed/estimate";
 import { type BedForm, hasPlan } from "../quantities/bed/form";
-import { Drawing } from "./Drawing";
-import { amountWithUnit, moneyText, shareText } from "./numbers";
+import { Group } from "./Group";
+import { amountWithUnit, dollarText, shareText } from "./numbers";
 import type { Preview } from "./preview";
-import { ReadOut } from "./ReadOut";
 
-/** The quantities and the price as they will be, before anything is written. */
+/** The quantities and the price, line by line, as they will be. */
 export function Result({ preview }: { preview: Preview }) {
+  const { form, estimate } = preview;
+  if (!estimate) return null;
+  const { amounts, crewDays } = estimate;
+  const inside = [
+    amountWithUnit(amounts.stoneArea, "sq ft"),
+    `${amountWithUnit(amounts.borderRun + amounts.innerRun, "lin ft")} of edging`,
+    amountWithUnit(crewDays, "days"),
+  ];
   return (
-    <section aria-labelledby="result-heading">
-      <h2 id="result-heading">Estimate preview</h2>
-      <ReadOut text={preview.estimate ? inOneBreath(preview.estimate) : ""} />
-      {preview.estimate ? (
-        <>
-          <EstimateTable form={preview.form} estimate={preview.estimate} />
-          {preview.plan && <Drawing name={preview.form.name} bed={preview.bed} plan={preview.plan} />}
-        </>
-      ) : (
-        <p class="notice">Type the measurements to see the quantities and the price. Nothing is written yet.</p>
-      )}
-    </section>
+    <Group heading="Quantities and prices" changed={inside.join(", ")} opens={false}>
+      <EstimateTable form={form} estimate={estimate} />
+    </Group>
   );
 }
 
-/** What of a change is read out: the price, and what is ordered for it. */
-function inOneBreath({ price, amounts: { stoneArea, stoneTons, borderRun, innerRun } }: Estimate): string {
-  const amounts = [
-    `stone ${amountWithUnit(stoneTons, "tons")}`,
-    `area ${amountWithUnit(stoneArea, "sq ft")}`,
-    `border ${amountWithUnit(borderRun + innerRun, "ft")}`,
-  ];
-  return `Price ${moneyText(price)}; ${amounts.join(", ")}.`;
-}
-
 function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }) {
-  const { amounts, lines, price, fullCost, markupOnCost, marginOnPrice, depthCheck } = estimate;
+  const { amounts, lines, price, fullCost, markupOnCost, marginOnPrice } = estimate;
   return (
     <>
       <p class="price">
-        <span>Price</span> <strong>{moneyText(price)}</strong>
+        <span>Price</span> <strong>{dollarText(price)}</strong>
       </p>
       {estimate.taxSum > 0 && (
         <p class="below">
-          Before tax. Sales tax {moneyText(estimate.taxSum)}; with tax {moneyText(estimate.priceWithTax)}.
+          Before tax. Sales tax {dollarText(estimate.taxSum)}; with tax {dollarText(estimate.priceWithTax)}.
         </p>
       )}
       {estimate.minimumApplies && <p class="below">The minimum charge applies.</p>}
       <p class="below">
-        Cost with overhead {moneyText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}
+        Cost with overhead {dollarText(fullCost)}. Markup on cost {shareText(markupOnCost)}; margin on price{" "}
         {shareText(marginOnPrice)}.
       </p>
-      {depthCheck !== depthVerdicts.fits && (
-        <p class="notice trouble" role="note">
-          {depthCheck}
-        </p>
-      )}
       <dl class="amounts">
         <Amount label="Area to cover" value={amounts.stoneArea} unit="sq ft" />
         <Amount label="Stone depth" value={amounts.stoneDepth} unit="in" />
@@ -84,7 +66,7 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
             <tr key={key}>
               <th scope="row">{label}</th>
               <td class="number">{amountWithUnit(amount, unit)}</td>
-              <td class="number">{moneyText(priceSum)}</td>
+              <td class="number">{dollarText(priceSum)}</td>
             </tr>
           ))}
         </tbody>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { amountWithUnit, moneyText, shareText } from "./numbers";
+import { amountWithUnit, dollarText, shareText } from "./numbers";
 
 test.each([
   [1, "boxes", "1 box"],
@@ -14,7 +14,7 @@ test.each([
 });
 
 test("money has two decimals, and a share one", () => {
-  expect(moneyText(1203.5)).toBe("1,203.50");
+  expect(dollarText(1203.5)).toBe("$1,203.50");
   expect(shareText(0.2)).toBe("20.0%");
   expect(shareText(undefined)).toBe("none");
 });

@@ -1,12 +1,9 @@
 const amount = new Intl.NumberFormat("en-US", { maximumFractionDigits: 2 });
-const money = new Intl.NumberFormat("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 const dollars = new Intl.NumberFormat("en-US", { style: "currency", currency: "USD" });
 const share = new Intl.NumberFormat("en-US", { style: "percent", minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
 export const amountText = (value: number) => amount.format(value);
-/** Money in the sheet's own currency, which the pane does not know. */
-export const moneyText = (value: number) => money.format(value);
-/** Money on paper for a customer, which is in dollars. */
+/** Money, such as `$1,203.50`. */
 export const dollarText = (value: number) => dollars.format(value);
 export const shareText = (value: number | undefined) => (value === undefined ? "none" : share.format(value));
 

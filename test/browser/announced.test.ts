@@ -35,7 +35,7 @@ async function listen(): Promise<() => Promise<string[]>> {
   return () => page.evaluate(() => (globalThis as unknown as { heard: string[] }).heard);
 }
 
-const price = async () => (await page.locator(".price strong:visible").textContent()) ?? "";
+const price = async () => (await page.locator(".answer strong:visible").textContent()) ?? "";
 
 describe("what changes is heard", () => {
   test("the price once typing pauses, not with every key", async () => {
@@ -46,7 +46,7 @@ describe("what changes is heard", () => {
     // Long enough for anything else that would still be said.
     await page.waitForTimeout(1000);
     expect(await heard()).toEqual([
-      expect.stringMatching(/^status: Price [\d,.]+; stone .* tons, area .* sq ft, border .* ft\.$/),
+      expect.stringMatching(/^status: Price \$[\d,.]+; stone .* tons, area .* sq ft, edging .* lin ft\.$/),
     ]);
     expect((await heard())[0]).toContain(`Price ${await price()};`);
   });

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { measureBy } from "./bedForm";
 import { launch, openPractice, picture } from "./openPractice";
 
 let browser: Browser;
@@ -94,7 +95,7 @@ const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = 
   {
     name: "Kidney",
     fill: async () => {
-      await page.getByLabel("How it was measured").selectOption("widths");
+      await measureBy(page, "widths");
       await page.getByLabel("All widths at once").fill(`0, 5' 6", 7, 6, 4' 6", 6' 6", 3`);
       expect(await page.getByLabel("Width 5", { exact: true }).inputValue()).toBe(`4' 6"`);
       // One by one as well.
@@ -111,7 +112,7 @@ const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = 
   {
     name: "Ring",
     fill: async () => {
-      await page.getByLabel("How it was measured").selectOption("round");
+      await measureBy(page, "round");
       await page.getByLabel("Diameter", { exact: true }).fill(`9' 6"`);
       await page.getByLabel("Inner diameter").fill("2");
     },
@@ -119,11 +120,11 @@ const shapes: { readonly name: string; readonly fill: () => Promise<void> }[] = 
   {
     name: "Corner bed",
     fill: async () => {
-      await page.getByLabel("How it was measured").selectOption("points");
+      await measureBy(page, "points");
       await page.getByLabel("All corners at once").fill("0, 0; 18, 0; 18, 4; 4, 4; 4, 12; 0, 11");
       await page.getByLabel("Point 6, y").fill("12");
-      await page.getByLabel("Border from point 1 to point 2").uncheck();
-      await page.getByLabel("Border from point 6 to point 1").uncheck();
+      await page.getByLabel("Edging from point 1 to point 2").uncheck();
+      await page.getByLabel("Edging from point 6 to point 1").uncheck();
     },
   },
 ];
@@ -151,7 +152,7 @@ shapes.push(
 shapes.push({
   name: "Tied bed",
   fill: async () => {
-    await page.getByLabel("How it was measured").selectOption("points");
+    await measureBy(page, "points");
     await page.getByText("Corners by two distances").click();
     await page.getByLabel("Between the two points").fill("6");
     // Over a base of 6 ft: 8 ft straight out from either end (6-8-10), and 4 ft out from the middle (3-4-5).

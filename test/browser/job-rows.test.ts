@@ -123,6 +123,9 @@ test("a list is started by keyboard alone, refuses to stand on anything, reads b
   await first.getByLabel("Bed").fill("Front walk");
   await first.getByLabel("Length").fill(`18' 6"`);
   await first.getByLabel("Width").fill("5");
+  // How deep the beds are is asked, not assumed.
+  await page.getByText("and the stone depth, to insert the list").waitFor();
+  await page.getByLabel("Stone depth").fill("2");
   await page.getByText("Preview (16 columns, 2 rows)").click();
   await panePicture(page, "job-rows-light-start");
   const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");

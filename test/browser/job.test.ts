@@ -34,6 +34,14 @@ function person(page: Page) {
       count++;
       await page.getByRole("checkbox", { name }).check();
     },
+    pick: async (name: string) => {
+      count++;
+      await page.getByRole("radio", { name }).check();
+    },
+    show: async (screen: string) => {
+      count++;
+      await openScreen(page, screen);
+    },
     open: async (group: string) => {
       count++;
       await page.locator("summary:visible", { hasText: group }).click();
@@ -59,7 +67,7 @@ const dollars = (amount: number) => amount.toLocaleString("en-US", { style: "cur
 
 test("four beds become one price with two options and a proposal, in at most 60 clicks and fields", async () => {
   const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
-  const { press, type, choose, tick, open, count } = person(page);
+  const { press, type, choose, tick, pick, show, open, count } = person(page);
 
   await type("Bed name", "Wall strip");
   await type("Length", `32' 6 1/2"`);
@@ -74,20 +82,21 @@ test("four beds become one price with two options and a proposal, in at most 60 
   await type("Bed name", "Walk");
   await type("Length", `18' 6"`);
   await type("Width", "5");
+  await open("Rounded corners");
   await type("Corner radius", "2");
-  await type("Rounded corners", "2");
+  await choose("Rounded corners", "2, both in front");
   await press(/^Insert/);
 
   await press("New bed");
   await type("Bed name", "Tree ring");
-  await choose("How it was measured", "Round or ring");
+  await pick("Round or ring");
   await type("Diameter", "8");
   await type("Inner diameter", "2");
   await press(/^Insert/);
 
   await press("New bed");
   await type("Bed name", "Kidney");
-  await choose("How it was measured", "Widths from a base line");
+  await pick("Widths from a base line");
   await type("Spacing between widths", "4");
   const widths = ["0", "3", `4' 6"`, "5", "4", "2.5", "0"];
   await press("Add a width");
@@ -108,7 +117,7 @@ test("four beds become one price with two options and a proposal, in at most 60 
     .last()
     .waitFor();
 
-  await openScreen(page, "Job documents");
+  await show("Job documents");
   await type("Job", "Alder Court 4");
   for (const name of ["Estimate"]) {
     const other = page.getByRole("checkbox", { name: new RegExp(`${name}!`) });

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { shownPrice } from "./bedForm";
 import { chooseCell, placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture, ready } from "./openPractice";
 
@@ -55,12 +56,68 @@ describe("the main job, in the practice workbook", () => {
     await picture(page, "practice-jobs");
   });
 
+  test("prices and inserts a rectangle with three fields, no click, and no scroll", async () => {
+    await page.setViewportSize({ width: 350, height: 700 });
+    const pane = page.locator("#practice-pane");
+    const bars = 700 - ((await pane.boundingBox())?.height ?? 0);
+    await page.setViewportSize({ width: 350, height: Math.ceil(700 + bars) });
+    // All that a bed takes is in sight, above the strip with the answer.
+    const strip = await page.locator(".insert-bar").boundingBox();
+    for (const label of ["Bed name", "Rectangle", "Length", "Width", "Front", "Stone", "Edging"]) {
+      const box = await page.getByLabel(label, { exact: true }).first().boundingBox();
+      expect(box && strip && box.y + box.height <= strip.y, label).toBe(true);
+    }
+    await page.getByText("Still needed: Length, Width").waitFor();
+    await page.getByLabel("Bed name").focus();
+    for (const text of ["Side bed", "20", "6"]) {
+      await page.keyboard.type(text);
+      await page.keyboard.press("Enter");
+    }
+    const preview = page.getByRole("dialog", { name: /^Side bed: \$[\d,.]+, inserted on a new sheet, “Side bed”$/ });
+    // One long side and both ends: 20 + 6 + 6.
+    await preview.getByText("32 lin ft of edging").waitFor();
+    await page.keyboard.press("Escape");
+    await preview.waitFor({ state: "detached" });
+    expect(await page.getByLabel("Width", { exact: true }).evaluate((field) => field === document.activeElement)).toBe(
+      true,
+    );
+    // A side that is picked on the drawing is edged and priced; its check box follows.
+    const before = await shownPrice(page);
+    const house = await page.locator("svg.sides .hit").nth(1).boundingBox();
+    await page.mouse.click(house!.x + house!.width / 2, house!.y + house!.height / 2);
+    await expect.poll(() => page.getByLabel("House", { exact: true }).isChecked()).toBe(true);
+    expect(await shownPrice(page)).toBeGreaterThan(before);
+    await page.getByLabel("House", { exact: true }).uncheck();
+    await expect.poll(() => shownPrice(page)).toBe(before);
+    await page.getByLabel("Left end").uncheck();
+    await page.getByLabel("Right end").uncheck();
+    await page.getByText("The layout draws it the other way around").waitFor({ state: "detached" });
+    await page.getByLabel("Left end").check();
+    // The layout has the one end that is edged on the right.
+    await page.getByText("The layout draws it the other way around, along: front, right end.").waitFor();
+    await page.getByLabel("Right end").check();
+    await expect.poll(() => shownPrice(page)).toBe(before);
+    await page.getByLabel("Width", { exact: true }).focus();
+    await page.keyboard.press("Enter");
+    await preview.waitFor();
+    expect(await pane.evaluate((element) => element.scrollTop)).toBe(0);
+    await picture(page, "pane-first-view");
+    await page.keyboard.press("Enter");
+    await page.getByText("Added to Side bed").waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.getByText("from Side bed").waitFor();
+    await page.getByRole("button", { name: "New bed" }).click();
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+
   test("shows quantities and price in the pane before anything is written", async () => {
     await page.getByLabel("Bed name").fill("Front walk");
     await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
     await page.getByLabel("Width", { exact: true }).fill("5");
+    await page.getByText("Rounded corners, areas to deduct").click();
     await page.getByLabel("Corner radius").fill("2");
-    await page.getByLabel("Rounded corners").fill("2");
+    await page.getByLabel("Rounded corners").selectOption("2, both in front");
+    await page.getByText("Quantities and prices").click();
     expect(await page.getByText("= 18.5 ft").count()).toBe(1);
     expect(await page.getByRole("definition").filter({ hasText: "90.78 sq ft" }).count()).toBe(1);
     await picture(page, "pane-filled");
@@ -84,8 +141,7 @@ describe("the main job, in the practice workbook", () => {
     await select("Estimate!A4");
     await page.getByRole("button", { name: "Insert at Estimate!A4" }).click();
     await page.getByText("Added to Estimate!A4").waitFor();
-    const shown = await page.locator(".price strong").textContent();
-    expect(Number(shown?.replace(",", ""))).toBeCloseTo(Number(await value("Estimate!B5")), 2);
+    expect(await shownPrice(page)).toBeCloseTo(Number(await value("Estimate!B5")), 2);
     expect(await value(`Estimate!B${await rowOf("Edging")}`)).toBeCloseTo(26.783185, 6);
     await picture(page, "block");
   });

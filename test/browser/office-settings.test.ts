@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { findings } from "./accessibility";
+import { shownPrice } from "./bedForm";
 import { chooseCell, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 import { openScreen } from "./openScreen";
@@ -29,7 +30,7 @@ async function typeBed(page: Page): Promise<void> {
 /** The price that the pane shows for the bed. */
 async function price(page: Page): Promise<number> {
   await openScreen(page, "Estimate");
-  return Number((await page.locator(".price strong").textContent())?.replace(",", ""));
+  return shownPrice(page);
 }
 
 function writeNamed(page: Page, name: string, content: string | number): Promise<void> {

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findings } from "./accessibility";
+import { shownPrice } from "./bedForm";
 import { chooseCell, placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 import { openScreen } from "./openScreen";
@@ -97,9 +98,7 @@ describe("the office's rates, in the practice workbook", () => {
     expect(await value(`Estimate!I${row}`)).toBe("");
     const after = Number(await value("Estimate!B5"));
     expect(after).toBeGreaterThan(before);
-    await expect
-      .poll(async () => Number((await page.locator(".price strong").textContent())?.replace(",", "")))
-      .toBeCloseTo(after, 2);
+    await expect.poll(() => shownPrice(page)).toBeCloseTo(after, 2);
   });
 
   test("a price that is damaged there leaves no price, and words in its place", async () => {
@@ -139,6 +138,26 @@ describe("the office's rates, in the practice workbook", () => {
     await expect.poll(() => price.inputValue()).toBe("95");
     await price.scrollIntoViewIfNeeded();
     await picture(page, "rates-fields");
+  });
+
+  test("a yard's name for a stone is asked about once, and understood from then on", async () => {
+    const before = await shownPrice(page);
+    await page.getByText("Depth, stone and digging").click();
+    const stone = page.getByRole("combobox", { name: "Stone", exact: true }).last();
+    await stone.fill("Ohio blue");
+    await page
+      .getByText(/“Ohio blue” isn't in the list/)
+      .first()
+      .waitFor();
+    await page.getByLabel("“Ohio blue” is").fill("river rock");
+    await picture(page, "estimate-unknown-stone");
+    await page.getByRole("button", { name: "Remember this name" }).click();
+    await page.getByText("The name is in Rates, in the list of stone.").waitFor();
+    await expect.poll(() => shownPrice(page)).toBe(before);
+    expect(await page.getByLabel("“Ohio blue” is").count()).toBe(0);
+    await page.getByRole("button", { name: "Undo the name" }).click();
+    await page.getByLabel("“Ohio blue” is").waitFor();
+    await stone.fill("river rock");
   });
 
   test("have a screen without accessibility findings, in the dark and at its narrowest, too", async () => {

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { measureBy } from "./bedForm";
 import { placeOf, readCells, selectCells } from "./cells";
 import { launch, openPractice, type Practice, picture } from "./openPractice";
 import { writeCells } from "./screens/visit";
@@ -104,7 +105,7 @@ test("what was changed in the sheet is replaced where it is checked", async () =
 test("a bed that is measured in another way gets other rows where it is, and they go again", async () => {
   const before = await formulas();
   await writeCells(page, "Jobs", { P1: `='${SHEET}'!B2`, P2: `='${SHEET}'!B3` });
-  await page.getByLabel("How it was measured").selectOption("round");
+  await measureBy(page, "round");
   await page.getByLabel("Diameter", { exact: true }).fill("8");
   await button(/^Update /).click();
   const preview = page.getByRole("dialog", { name: /changes in/ });
@@ -124,7 +125,7 @@ test("a bed that is measured in another way gets other rows where it is, and the
 
 test("where something is below the estimate, other rows are refused, and a new estimate is offered", async () => {
   await writeCells(page, SHEET, { A200: "Call the owner" });
-  await page.getByLabel("How it was measured").selectOption("round");
+  await measureBy(page, "round");
   await page.getByLabel("Diameter", { exact: true }).fill("8");
   await button(/^Update /).click();
   await page

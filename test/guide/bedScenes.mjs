@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { heading, SHARP, TALL, WIDE } from "./camera.mjs";
-import { fillBed, insertBed, insertRates, press, putSheet, select, show } from "./desk.mjs";
+import { fillBed, insertBed, insertRates, measureBy, press, putSheet, select, show } from "./desk.mjs";
 
 const FRONT_WALK = JSON.parse(readFileSync(new URL("../../src/help/guide/example.json", import.meta.url), "utf8"));
 
@@ -116,7 +116,7 @@ const CURVED = ["0", "4", "6", "4", "0"];
 export async function limits(open, camera) {
   const page = await open(TALL);
   await page.getByLabel("Bed name").fill("Crescent");
-  await page.getByLabel("How it was measured").selectOption("widths");
+  await measureBy(page, "widths");
   await page.getByLabel("Spacing between widths").fill("5");
   for (const [index, width] of CURVED.entries()) await page.getByLabel(`Width ${index + 1}`).fill(width);
   await camera.plan(page, "limits-curved");

@@ -91,13 +91,18 @@ export async function show(page, screen, heading = screen) {
   await page.getByRole("heading", { name: heading, level: 1 }).last().waitFor();
 }
 
+/** Chooses how the bed was measured. */
+export const measureBy = (page, way) => page.locator(`#pane input[name=way][value=${way}]`).check();
+
 /** Types a bed into the form of the pane, as the guide tells it. */
 export async function fillBed(page, { name, length, width, radius, corners }) {
   await page.getByLabel("Bed name").fill(name);
   await page.getByLabel("Length", { exact: true }).fill(length);
   await page.getByLabel("Width", { exact: true }).fill(width);
-  if (radius) await page.getByLabel("Corner radius").fill(radius);
-  if (corners) await page.getByLabel("Rounded corners").fill(corners);
+  if (!radius) return;
+  await page.getByText("Rounded corners, areas to deduct").click();
+  await page.getByLabel("Corner radius").fill(radius);
+  await page.getByLabel("Rounded corners").selectOption(corners);
 }
 
 /** Inserts what the form holds at the selected cell. */

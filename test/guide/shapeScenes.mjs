@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { heading, SHARP, TALL } from "./camera.mjs";
-import { press } from "./desk.mjs";
+import { measureBy, press } from "./desk.mjs";
 
 const SHAPES = JSON.parse(readFileSync(new URL("../../src/help/guide/shapes.json", import.meta.url), "utf8"));
 const field = (page, label, text) => page.getByLabel(label, { exact: true }).fill(text);
 
 async function startBed(page, { name, way }) {
   await field(page, "Bed name", name);
-  await page.getByLabel("How it was measured").selectOption(way);
+  await measureBy(page, way);
 }
 
 /** A plain rectangle, whose pins can be counted row by row. */
@@ -41,7 +41,7 @@ export async function otherShapes(open, camera) {
   for (const [index, [x, y, border]] of corner.points.entries()) {
     await field(page, `Point ${index + 1}, x`, x);
     await field(page, `Point ${index + 1}, y`, y);
-    await page.getByLabel(`Border from point ${index + 1} to`).setChecked(border === "1");
+    await page.getByLabel(`Edging from point ${index + 1} to`).setChecked(border === "1");
   }
   await camera.plan(page, "shapes-corner");
 

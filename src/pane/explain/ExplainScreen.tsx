@@ -3,7 +3,7 @@ import type { PriceStrip } from "../../review/explain/strip";
 import { cellAddress } from "../../spreadsheet/areas";
 import { goTo } from "../../workbook/sheets";
 import { Button } from "../Button";
-import { moneyText } from "../numbers";
+import { dollarText } from "../numbers";
 import { useExplain } from "./useExplain";
 
 /** What stands behind the selected cell: its arguments, the rule, the working, and why it is an error. */
@@ -59,7 +59,7 @@ function Strip({ strip }: { strip: PriceStrip }) {
         </tbody>
       </table>
       <p class="price">
-        <span>Price</span> <strong>{moneyText(strip.price)}</strong>
+        <span>Price</span> <strong>{dollarText(strip.price)}</strong>
       </p>
     </section>
   );

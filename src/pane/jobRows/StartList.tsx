@@ -17,6 +17,9 @@ export function StartList() {
   const start = useStart();
   const { first, wanted, preview, status, isWorking, inTheWay, sizeProblems } = start;
   const type = (change: Partial<FirstBed>) => start.setFirst({ ...first, ...change });
+  // A depth that isn't typed yet is asked for below, not refused.
+  const { depth: _, ...others } = start.problems;
+  const isDepthBlank = start.texts.depth.trim() === "";
   const isReady =
     sizeProblems.length === undefined && sizeProblems.width === undefined && Object.keys(start.problems).length === 0;
   return (
@@ -40,7 +43,12 @@ export function StartList() {
           ))}
         </div>
       </fieldset>
-      <AssumedFields fields={EVERY_FIELD} texts={start.texts} problems={start.problems} onChange={start.setTexts} />
+      <AssumedFields
+        fields={EVERY_FIELD}
+        texts={start.texts}
+        problems={isDepthBlank ? others : start.problems}
+        onChange={start.setTexts}
+      />
       <ResultPicker
         chosen={start.results}
         existing={new Map()}
@@ -69,7 +77,7 @@ export function StartList() {
           ))}
         </ul>
       </details>
-      {!isReady && <p class="below">Type the first bed's length and width to insert the list.</p>}
+      {!isReady && <p class="below">Type the first bed's length and width, and the stone depth, to insert the list.</p>}
       <div class="insert-bar">
         {inTheWay ? (
           <InTheWayNotice

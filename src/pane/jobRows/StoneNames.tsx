@@ -8,7 +8,7 @@ import { Button } from "../Button";
 import { TextField } from "../Field";
 
 interface StoneNamesProps {
-  /** Names that stand in the list and aren't known, with the rows that have them. */
+  /** Names that aren't known, with the rows of the list that have them: none for a single bed. */
   readonly names: readonly { readonly name: string; readonly rows: readonly number[] }[];
   /** What they can be. */
   readonly stones: readonly string[];
@@ -16,10 +16,12 @@ interface StoneNamesProps {
   readonly hasRates: boolean;
   readonly off: boolean;
   readonly onRemember: (answers: readonly StoneAnswer[]) => void;
+  /** For a single bed: uses the answer there alone. */
+  readonly onUse?: (answer: StoneAnswer) => void;
 }
 
 /** Asks once what a yard's name for a stone is; the answer is kept with the office's rates. */
-export function StoneNames({ names, stones, hasRates, off, onRemember }: StoneNamesProps) {
+export function StoneNames({ names, stones, hasRates, off, onRemember, onUse }: StoneNamesProps) {
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   if (names.length === 0) return null;
   const answers = names.map(({ name }) => ({ name, ...answerFrom(typed[name] ?? stoneOfYard(name) ?? "", stones) }));
@@ -30,7 +32,9 @@ export function StoneNames({ names, stones, hasRates, off, onRemember }: StoneNa
       <p class="below">
         {hasRates
           ? "Say which stone each one is, or its tons per cubic yard. The answer is kept in Rates."
-          : "They can be kept once this workbook has the office's rates: open Rates, insert them, then read the list again."}
+          : onUse
+            ? "Say which stone it is, or its tons per cubic yard. Rates would keep the answer: add a Rates sheet first."
+            : "They can be kept once this workbook has the office's rates: open Rates, insert them, then read the list again."}
       </p>
       {names.map(({ name, rows }, index) => (
         <TextField
@@ -39,17 +43,28 @@ export function StoneNames({ names, stones, hasRates, off, onRemember }: StoneNa
           value={typed[name] ?? stoneOfYard(name) ?? ""}
           names={stones}
           note={
-            rows.length === 1 ? `row ${(rows[0] ?? 0) + 1}` : `${rows.length} rows, the first is ${(rows[0] ?? 0) + 1}`
+            rows.length === 0
+              ? "which of our stones, or tons per cubic yard"
+              : rows.length === 1
+                ? `row ${(rows[0] ?? 0) + 1}`
+                : `${rows.length} rows, the first is ${(rows[0] ?? 0) + 1}`
           }
           problem={answers[index]?.problem}
           onType={(text) => setTyped({ ...typed, [name]: text })}
         />
       ))}
-      {hasRates && (
+      {(hasRates || onUse) && (
         <p class="row">
-          <Button off={off || given.length === 0} onPress={() => onRemember(given)}>
-            {given.length === 1 ? "Remember this name" : "Remember these names"}
-          </Button>
+          {onUse && (
+            <Button off={off || given.length === 0} onPress={() => given[0] && onUse(given[0])}>
+              Use it for this bed
+            </Button>
+          )}
+          {hasRates && (
+            <Button off={off || given.length === 0} onPress={() => onRemember(given)}>
+              {given.length === 1 ? "Remember this name" : "Remember these names"}
+            </Button>
+          )}
         </p>
       )}
     </fieldset>

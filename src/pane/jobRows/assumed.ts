@@ -21,7 +21,7 @@ export const usualTexts: AssumedTexts = {
   border: `${usualAssumed.longBorders} ${usualAssumed.shortBorders}`,
 };
 
-/** For a list that is there: how deep its beds are is asked, not assumed. */
+/** How deep the beds of a list are is asked, not assumed. */
 export const askedTexts: AssumedTexts = { ...usualTexts, depth: "" };
 
 /** Along which sides a border can run, as it is offered. */

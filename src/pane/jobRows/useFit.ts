@@ -4,13 +4,13 @@ import { type Correction, type Corrections, fitList, type ListFit, settleColumns
 import type { HeadingRow } from "../../sheets/jobRows/listRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
 import { proposedResults } from "../../sheets/jobRows/wanted";
-import { type StoneAnswer, StoneListFull, stoneNameChanges } from "../../sheets/rates/stoneNames";
-import { undoChanges, type WrittenChanges, writeChanges } from "../../workbook/change/cells";
+import type { StoneAnswer } from "../../sheets/rates/stoneNames";
+import { undoChanges, type WrittenChanges } from "../../workbook/change/cells";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type ReadListSheet, readListSheet, writeRows } from "../../workbook/jobRows";
 import { type FoundRateCells, readRateCells } from "../../workbook/read/rates";
 import { callFunction } from "../callFunction";
-import { refreshRates } from "../rates/store";
+import { rememberedWords, rememberStones } from "../rates/rememberStones";
 import { useStatus } from "../useStatus";
 import { type AssumedTexts, askedTexts, readAssumed } from "./assumed";
 import { tryOut } from "./tryOut";
@@ -81,17 +81,13 @@ export function useFit() {
     /** Keeps what a yard's names are in the office's list of stone, and shows what comes of it. */
     remember: (answers: readonly StoneAnswer[]) =>
       reporter.attempt("Writing…", async () => {
-        const there = await readRateCells();
-        const changes = there && namesIn(there, answers);
-        if (!changes) throw new WorkbookFailure(LIST_DAMAGED);
-        const kept = await writeChanges("names of stone in Rates", changes);
+        const kept = await rememberStones(answers);
         const again = await readListSheet();
         setWritten(kept);
         setOffice(await readRateCells());
         setRead(again);
         setFit(fitList(again.sheet, again.selection, fit?.heading));
-        await refreshRates();
-        return `${answers.length === 1 ? "The name is" : `${answers.length} names are`} in Rates, in the list of stone.`;
+        return rememberedWords(answers.length);
       }),
     chooseHeading: (heading: HeadingRow) => read && show(fitList(read.sheet, read.selection, heading)),
     correct: (column: number, correction: Correction) =>
@@ -120,17 +116,6 @@ export function useFit() {
       reporter.say("Nothing was written.");
     },
   };
-}
-
-const LIST_DAMAGED = "The list of stone in Rates is missing or damaged. Nothing was written. Fix it, then try again.";
-const LIST_FULL = "The list of stone in Rates is full. Nothing was written. Insert rows inside it, then try again.";
-
-function namesIn({ named, found }: FoundRateCells, answers: readonly StoneAnswer[]) {
-  try {
-    return stoneNameChanges(named, found.rates, answers);
-  } catch (reason) {
-    throw reason instanceof StoneListFull ? new WorkbookFailure(LIST_FULL) : reason;
-  }
 }
 
 export type Fitting = ReturnType<typeof useFit>;

@@ -11,7 +11,7 @@ import { type LastInsert, lastInsert } from "../../workbook/change/receipt";
 import { refreshRates, useRates } from "../rates/store";
 import { undoInsert } from "../undoInsert";
 import { useStatus } from "../useStatus";
-import { type AssumedTexts, readAssumed, usualTexts } from "./assumed";
+import { type AssumedTexts, askedTexts, readAssumed } from "./assumed";
 
 const NO_BED: FirstBed = { job: "", bed: "", length: "", width: "" };
 const USUAL: readonly ResultRole[] = ["area", "border", "pieces", "tons", "order", "rolls", "pins"];
@@ -22,7 +22,7 @@ export function useStart() {
   const rates = useRates();
   const [first, setFirst] = useState(NO_BED);
   const [results, setResults] = useState(USUAL);
-  const [texts, setTexts] = useState<AssumedTexts>(usualTexts);
+  const [texts, setTexts] = useState<AssumedTexts>(askedTexts);
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
   const { assumed, problems } = readAssumed(texts);

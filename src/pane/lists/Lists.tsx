@@ -93,7 +93,7 @@ function Points({ form, problemAt, onChange }: ListProps) {
               checked={border === "1"}
               onChange={(event) => change(index, [x, y, event.currentTarget.checked ? "1" : "0"])}
             />
-            Border from point {index + 1} to {index + 1 < form.points.length ? `point ${index + 2}` : "point 1"}
+            Edging from point {index + 1} to {index + 1 < form.points.length ? `point ${index + 2}` : "point 1"}
           </label>
         </div>
       ))}

@@ -1,4 +1,4 @@
-import { moneyText } from "../numbers";
+import { dollarText } from "../numbers";
 import type { FoundBed } from "./readJob";
 
 interface BedListProps {
@@ -24,7 +24,7 @@ export function BedList({ beds, isTicked, onTick }: BedListProps) {
             {bed.block.name || "Unnamed bed"} <span class="below">{bed.where}</span>
             {bed.problem && <span class="below"> {bed.problem}</span>}
           </span>
-          <span class="number">{bed.block.price === undefined ? "no price" : moneyText(bed.block.price)}</span>
+          <span class="number">{bed.block.price === undefined ? "no price" : dollarText(bed.block.price)}</span>
         </label>
       ))}
     </fieldset>

@@ -1,4 +1,4 @@
-import { amountText, amountWithUnit, moneyText } from "../numbers";
+import { amountText, amountWithUnit, dollarText } from "../numbers";
 import type { Job } from "./makePapers";
 
 /** What the beds take together, and what that saves against ordering bed by bed. */
@@ -33,7 +33,7 @@ export function Together({ job: { order, crew } }: { readonly job: Job }) {
       </table>
       <p>
         {saved > 0
-          ? `Ordering together saves ${moneyText(saved / 100)} at cost.`
+          ? `Ordering together saves ${dollarText(saved / 100)} at cost.`
           : "Ordering together costs the same as bed by bed."}{" "}
         The crew takes {amountText(crew.personHours)} labor hours, {amountText(crew.crewDays)} days.
       </p>

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { type Way, ways } from "../../../src/quantities/bed/form";
+import { measureBy } from "../bedForm";
 import { chooseCell, selectCells } from "../cells";
 import { holdWorkbook, openGroups, press, visitsOf, writeCells } from "./visit";
 
@@ -17,11 +18,11 @@ const sizes: Readonly<Partial<Record<Way, Readonly<Record<string, string>>>>> = 
     "Point 3, x": "12",
     "Point 3, y": "6",
   },
-  area: { Area: "140", "Edge length": "48" },
+  area: { Area: "140", Edging: "48" },
 };
 
 async function measure(page: Page, way: Way): Promise<void> {
-  await page.getByLabel("How it was measured").selectOption(way);
+  await measureBy(page, way);
   for (const [label, text] of Object.entries(sizes[way] ?? {})) {
     await page.getByLabel(label, { exact: true }).first().fill(text);
   }
@@ -36,7 +37,7 @@ export const estimateVisits = visitsOf("Estimate", [
     },
     { leave: (page) => page.keyboard.press("Escape") },
   ],
-  ["nothing typed yet", async (page) => void (await page.getByText("Type the measurements").waitFor())],
+  ["nothing typed yet", async (page) => void (await page.getByText("Still needed: Length, Width").waitFor())],
   [
     "a rectangle, with its drawing",
     async (page) => {
@@ -59,7 +60,7 @@ export const estimateVisits = visitsOf("Estimate", [
   [
     "refused, with what stands in the way",
     async (page) => {
-      await page.getByLabel("How it was measured").selectOption("rectangle");
+      await measureBy(page, "rectangle");
       await press(page, "Remove cut-out 1");
       await page.getByLabel("Waste and low spots").fill("8 percent");
       await press(page, /^Insert/);

@@ -104,6 +104,7 @@ export const jobRowsVisits = visitsOf("Job rows", [
       const first = page.getByRole("group", { name: "The first bed" });
       await first.getByLabel("Length").fill(`18' 6"`);
       await first.getByLabel("Width").fill("5");
+      await page.getByLabel("Stone depth").fill("2");
       await selectCells(page, "Jobs", "A5");
       await press(page, "Insert at the selected cell");
       await page.getByRole("alertdialog").waitFor();
