@@ -134,7 +134,7 @@ describe.each(fragments)("the guide's page %s", (_, html) => {
   });
 
   test("has people type what is read, or keys that are there", () => {
-    const KEYS = ["Enter", "Esc", "Tab"];
+    const KEYS = ["Enter", "Esc", "Tab", "Page Down", "Page Up"];
     const typed = [example.name, ...Object.values(BEDS).flatMap(typedFor)];
     const isRead = (text: string) => {
       if (KEYS.includes(text) || typed.includes(text)) return true;

@@ -32,11 +32,13 @@ export async function firstEstimate(open, camera) {
   await camera.between(
     sharp,
     "first-measured",
-    heading(sharp, "The bed"),
-    sharp.getByText("1 where the other long side", { exact: false }).last(),
+    sharp.getByText("Bed name"),
+    sharp.getByRole("group", { name: "Edging along" }),
   );
   await sharp.locator(".drawing svg").nth(1).waitFor();
-  await camera.between(sharp, "first-price", heading(sharp, "Estimate preview"), sharp.locator("dl.amounts"));
+  const amounts = sharp.getByText("Quantities and prices");
+  await amounts.click();
+  await camera.between(sharp, "first-price", amounts, sharp.locator("dl.amounts"));
   await camera.between(
     sharp,
     "first-drawing",

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { heading, SHARP, TALL } from "./camera.mjs";
+import { SHARP, TALL } from "./camera.mjs";
 import { measureBy, press } from "./desk.mjs";
 
 const SHAPES = JSON.parse(readFileSync(new URL("../../src/help/guide/shapes.json", import.meta.url), "utf8"));
@@ -30,8 +30,8 @@ export async function otherShapes(open, camera) {
   await camera.between(
     sharp,
     "shapes-widths",
-    heading(sharp, "The bed"),
-    sharp.getByText("the first and last width", { exact: false }).last(),
+    sharp.getByText("Bed name"),
+    sharp.getByRole("button", { name: "Add a width" }),
   );
   await sharp.context().close();
 

@@ -34,9 +34,9 @@ describe("the cross-section", () => {
 
   it("names every depth", () => {
     const texts = textsOf(print);
-    for (const depth of ["border 4", "scrape 2 1/2", "gap 1/2", "stone 2", "trench 1 1/2"])
+    for (const depth of ["edging 4", "scrape 2 1/2", "gap 1/2", "stone 2", "trench 1 1/2"])
       expect(texts).toContain(`${depth}&quot;`);
-    for (const layer of ["lawn", "border", "stone", "fabric"]) expect(texts).toContain(layer);
+    for (const layer of ["lawn", "edging", "stone", "fabric"]) expect(texts).toContain(layer);
   });
 
   it("is to scale", () => {

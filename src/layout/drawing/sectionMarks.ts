@@ -21,7 +21,7 @@ export function depthMarks(view: SectionView): string {
   return element(
     "g",
     {},
-    column(view, [{ words: "border", from: levels.top, to: levels.foot }], left - pen.size * 0.9, "end", left),
+    column(view, [{ words: "edging", from: levels.top, to: levels.foot }], left - pen.size * 0.9, "end", left),
     scrape(view),
     column(view, inBed, right + pen.size * 0.9, "start", right),
     names(view),
@@ -97,7 +97,7 @@ function names(view: SectionView): string {
   const inBed = right - (right - borderX) * 0.35;
   return (
     pen.text("lawn", { x: (left + borderX) / 2, y: y(0) - pen.size * 1.4 }, { size: pen.size, color: ink }) +
-    named("border", { x: borderX + scale, y: over }, { x: borderX + 0.15 * scale, y: y(levels.top) + 5 }) +
+    named("edging", { x: borderX + scale, y: over }, { x: borderX + 0.15 * scale, y: y(levels.top) + 5 }) +
     named("stone", { x: inBed, y: over }, { x: inBed, y: (y(levels.stone) + y(levels.floor)) / 2 }) +
     named("fabric", { x: inBed, y: bottom + pen.size }, { x: inBed, y: y(levels.floor) })
   );

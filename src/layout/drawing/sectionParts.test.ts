@@ -150,13 +150,13 @@ describe("the depths of a section", () => {
 
   it("are named beside their middles, the layers with a line to a dot on each", () => {
     expect(placedWordsOf(svg).slice(2)).toEqual([
-      'border 4" at 60.2,84',
+      'edging 4" at 60.2,84',
       'scrape 2" at 80,180',
       'gap 1/2" at 459.8,31.5',
       'stone 2 1/2" at 459.8,76.5',
       'trench 1" at 459.8,129',
       "lawn at 125,37.2",
-      "border at 200,9.6",
+      "edging at 200,9.6",
       "stone at 345.5,9.6",
       "fabric at 345.5,180",
     ]);
