@@ -84,7 +84,7 @@ const edgingRule = (setting: ListSetting) =>
   `${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")}`;
 
 /** The edging of a bed with rounded corners, as it is laid out in plan; undefined where the rule for sides counts it. */
-function laidEdging({ setting, row }: Row, column: "edgingFt" | "pieces" | "stakes"): string | undefined {
+function laidEdging({ setting, row }: Row, column: "pieces" | "stakes"): string | undefined {
   const round = cornerArguments(setting, row);
   if (!round || setting.typesEdging) return undefined;
   const { longBorders, shortBorders } = setting.assumed;
@@ -97,9 +97,7 @@ function laidEdging({ setting, row }: Row, column: "edgingFt" | "pieces" | "stak
 function sidesInTurn({ setting, row }: Row): string {
   const { longBorders, shortBorders } = setting.assumed;
   const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
-  if (longBorders === shortBorders) return `${width},${length}`;
-  const [long, short] = [`MAX(${length},${width})`, `MIN(${length},${width})`];
-  return longBorders > shortBorders ? `${long},${short}` : `${short},${long}`;
+  return longBorders > shortBorders ? `${length},${width}` : `${width},${length}`;
 }
 
 export const results: Readonly<Record<ResultRole, Result>> = {
@@ -107,17 +105,15 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const round = cornerArguments(at.setting, at.row);
     return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
   }),
-  border: result("Edging, ft", "two", "sides", "along the sides with edging", (at) => {
-    const { setting, row } = at;
+  border: result("Edging, ft", "two", "sides", "along the sides with edging", ({ setting, row }) => {
     const { longBorders, shortBorders } = setting.assumed;
-    const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
-    // A list of one side a bed tells the long one.
-    const isEven = longBorders === shortBorders || width === undefined;
     const run = [
-      ...(longBorders > 0 ? [times(longBorders, isEven ? length : `MAX(${length},${width})`)] : []),
-      ...(shortBorders > 0 ? [times(shortBorders, isEven ? width : `MIN(${length},${width})`)] : []),
+      ...(longBorders > 0 ? [times(longBorders, decimalFeet(setting, "length", row))] : []),
+      ...(shortBorders > 0 ? [times(shortBorders, decimalFeet(setting, "width", row))] : []),
     ].join("+");
-    return laidEdging(at, "edgingFt") ?? `BED.EDGE_LENGTH(${run})`;
+    const round = cornerArguments(setting, row);
+    const met = longBorders * shortBorders;
+    return `BED.EDGE_LENGTH(${run}${round && met > 0 ? `,${round.radius},MIN(${round.corners},${met})` : ""})`;
   }),
   pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", (at) => {
     const { setting, of } = at;
