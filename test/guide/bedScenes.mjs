@@ -16,6 +16,8 @@ export async function firstEstimate(open, camera) {
   const page = await open({ width: 1100, height: 660 });
   await select(page, "Estimate", "A4");
   await fillBed(page, frontWalk);
+  await page.locator(".drawing svg").first().waitFor();
+  await page.getByRole("navigation", { name: "What to do" }).scrollIntoViewIfNeeded();
   // Without the line at the foot that says how long the page took to load, here.
   await page.screenshot({ path: camera.file("first-whole"), clip: { x: 0, y: 0, width: 1100, height: 628 } });
   await insertBed(page);
