@@ -47,6 +47,8 @@ export const numberFormats = {
   /** A difference says which way it goes. */
   dollarsMore: "+$#,##0.00;-$#,##0.00;$0.00",
   share: "0.0%",
+  /** Dollars over 1, a share otherwise. */
+  dollarsOrShare: "[>1]$#,##0.00;0.0%",
   date: "yyyy-mm-dd",
 } as const;
 export type FormatName = keyof typeof numberFormats;

@@ -147,11 +147,14 @@ describe("a job block read back", () => {
     await write(jobSheetName, keys.get("depositShare")!, 0);
   });
 
-  test("takes the discount of a single line off that line", async () => {
+  test("takes the discount of a single line, a percent or dollars, off that line", async () => {
     const [before, line] = [Number(value("price")), Number(value("setEdging.price"))];
     await write(jobSheetName, keys.get("setEdging.discount")!, 0.1);
     expect(value("setEdging.price")).toBeCloseTo(line * 0.9, 9);
     expect(value("price")).toBeCloseTo(before - line * 0.1, 1);
+    await write(jobSheetName, keys.get("setEdging.discount")!, 40);
+    expect(value("setEdging.price")).toBeCloseTo(line - 40, 9);
+    expect(value("price")).toBeCloseTo(before - 40, 1);
     await write(jobSheetName, keys.get("setEdging.discount")!, "");
     expect(value("price")).toBe(before);
   });

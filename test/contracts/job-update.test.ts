@@ -218,6 +218,15 @@ describe("a job's estimate that is updated where it is", () => {
     expect(rowsOf("Alder Court")).toEqual(before);
   });
 
+  test("takes a line's formula from before discounts in dollars for its own", async () => {
+    const at = cellOf("Lines", "H").replace(/\d+$/, (row) => String(Number(row) + 4));
+    const now = String(host.formula(at));
+    const older = now.replace(/^=IF\((\w+)>1,(.*)-\1,\2\*\(1-\1\)\)$/, "=$2*(1-$1)");
+    expect(older).toMatch(/^=\w+\*\(1\+\w+\)\*\(1-\w+\)$/);
+    await host.type({ [at]: older });
+    expect(await preview("Wall", "Walk", "Gate")).toMatchObject({ lines: [], kept: [] });
+  });
+
   test("says that nothing changes where nothing does", async () => {
     const { lines, kept } = await preview("Wall", "Walk", "Gate");
     expect({ lines, kept }).toEqual({ lines: [], kept: [] });

@@ -260,8 +260,11 @@ export function jobLines(kinds: Kinds): JobLine[] {
   ];
 }
 
-/** What a line works out: as a bed's line does, less its own discount. */
-export const jobLineFormulas = { ...lineFormulas, price: `${lineFormulas.price}*(1-{discount})` } as const;
+/** What a line works out: as a bed's line does, less its own discount. Over 1 that is dollars, else a share: 100% or less. */
+export const jobLineFormulas = {
+  ...lineFormulas,
+  price: `IF({discount}>1,${lineFormulas.price}-{discount},${lineFormulas.price}*(1-{discount}))`,
+} as const;
 
 /** From the lines to the total, in order. */
 export const jobPrice = {

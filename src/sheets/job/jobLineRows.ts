@@ -123,7 +123,7 @@ function pricedCells(key: string, quantity = `${key}.quantity`): DraftCell[] {
   return [
     { content: formula("cost"), key: `${key}.cost`, format: "money", look: "result" },
     { content: formula("markup"), key: `${key}.markup`, format: "share", look: "result", warnWhen: TYPED_OVER },
-    { content: "", key: `${key}.discount`, format: "share", look: "input" },
+    { content: "", key: `${key}.discount`, format: "dollarsOrShare", look: "input" },
     { content: formula("price"), key: `${key}.price`, format: "money", look: "result" },
   ];
 }
@@ -143,4 +143,16 @@ function remarkCell(key: string): DraftCell {
     look: "note",
     warnWhen: "=LEN({self})>0",
   };
+}
+
+/** The lines as they were written before a line's discount could be in dollars. */
+export function withDiscountsAsShares(rows: readonly DraftRow[]): DraftRow[] {
+  const asShare = (content: DraftCell["content"]) =>
+    typeof content === "string"
+      ? content.replace(/^=IF\((\{[\w.]+\.discount\})>1,(.*)-\1,\2\*\(1-\1\)\)$/, "=$2*(1-$1)")
+      : content;
+  return rows.map((row) => ({
+    ...row,
+    cells: row.cells.map((cell) => cell && { ...cell, content: asShare(cell.content) }),
+  }));
 }

@@ -10,6 +10,7 @@ import { blockAt } from "../estimate/readBlock";
 import type { BedCells } from "./bedCells";
 import { FIRST_BED, type JobHead, type JobToWrite, jobRows } from "./jobBlock";
 import { jobHeadings } from "./jobHeadings";
+import { withDiscountsAsShares } from "./jobLineRows";
 import { type OptionBlock, optionAt } from "./jobOptions";
 import { bedPlaces, type JobOnSheet, jobParts, type PlaceElsewhere, placeIn } from "./readJobBlock";
 import type { SheetBed } from "./sheetBed";
@@ -172,7 +173,7 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
         return cell && held !== undefined ? { ...cell, content: held } : cell;
       }),
     }));
-    return blockUpdate([previous], carried, made.cells);
+    return blockUpdate([previous, withDiscountsAsShares(previous)], carried, made.cells);
   };
   const update = updateTo(next);
   const growth = update.operations.reduce((sum, { kind, count }) => sum + (kind === "insert" ? count : -count), 0);
