@@ -133,7 +133,7 @@ shapes.push(
   {
     name: "Wall strip",
     fill: async () => {
-      await page.getByLabel("How it was measured").selectOption("rectangle");
+      await measureBy(page, "rectangle");
       await page.getByLabel("Length", { exact: true }).fill(`18' 6"`);
       await page.getByLabel("Width", { exact: true }).fill("5");
     },
@@ -141,11 +141,11 @@ shapes.push(
   {
     name: "Island",
     fill: async () => {
-      await page.getByLabel("How it was measured").selectOption("points");
+      await measureBy(page, "points");
       // Edging along two sides that don't meet: two runs.
       await page.getByLabel("All corners at once").fill("0, 0; 24, 0; 24, 13; 0, 13");
-      await page.getByLabel("Border from point 2 to point 3").uncheck();
-      await page.getByLabel("Border from point 4 to point 1").uncheck();
+      await page.getByLabel("Edging from point 2 to point 3").uncheck();
+      await page.getByLabel("Edging from point 4 to point 1").uncheck();
     },
   },
 );
