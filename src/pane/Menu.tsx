@@ -11,6 +11,7 @@ export function Menu({ screen, onShow }: MenuProps) {
   const [isOpen, setOpen] = useState(false);
   const nav = useRef<HTMLElement>(null);
   const opener = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!isOpen) return;
     const close = ({ target }: Event) => nav.current?.contains(target as Node) || setOpen(false);
@@ -27,8 +28,10 @@ export function Menu({ screen, onShow }: MenuProps) {
       setOpen(false);
       opener.current?.focus();
     } else if (event.key === "ArrowDown" && event.target === opener.current) {
+      // Shown at once: the next key may come before the next frame.
+      if (list.current) list.current.hidden = false;
+      listed[0]?.focus();
       setOpen(true);
-      requestAnimationFrame(() => listed[0]?.focus());
     } else if (at >= 0 && (event.key === "ArrowDown" || event.key === "ArrowUp"))
       listed.at((at + (event.key === "ArrowDown" ? 1 : -1)) % listed.length)?.focus();
     else return;
@@ -61,7 +64,7 @@ export function Menu({ screen, onShow }: MenuProps) {
       >
         Tools <span aria-hidden="true">▾</span>
       </button>
-      <div id="tools" hidden={!isOpen}>
+      <div id="tools" ref={list} hidden={!isOpen}>
         {tools.map(buttonOf)}
       </div>
     </nav>
