@@ -36,9 +36,9 @@ function run(command, given, quiet = false) {
 
 const first = await Promise.all([run("npm", ["run", "check"], true), run("npm", ["run", "build"])]);
 const given = process.argv.slice(2);
-// Two more than there are cores: tests in the browser and of the start wait more than half of the time.
+// One more than there are cores: the browser's tests wait for the browser half of the time.
 const workers = given.some((one) => one.startsWith("--maxWorkers"))
   ? []
-  : [`--maxWorkers=${availableParallelism() + 2}`];
+  : [`--maxWorkers=${availableParallelism() + 1}`];
 const tests = ["vitest", "run", "--config", "test/vitest.config.ts", ...workers, ...given];
 process.exitCode = first.every(Boolean) && (await run("npx", tests)) ? 0 : 1;

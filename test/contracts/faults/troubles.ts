@@ -44,10 +44,10 @@ const LAST_POINTS = 3;
 const numbers = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, index) => from + index);
 
 /**
- * The desktop file of the client library differs from the web's in how a request is sent, not in what is in it: every
- * operation is tried in every trouble there, too, but only at the trouble's first moment and its last.
+ * On the client library every operation is tried in every trouble, too, but only at the trouble's first moment and its
+ * last: what is in a request is the same as on the stand-in, which tries each.
  */
-export const ONLY_ENDS = chosenLibrary() === "desktop";
+export const ONLY_ENDS = chosenLibrary() !== undefined;
 
 async function each<T>(items: readonly T[], play: (item: T) => Promise<Try>): Promise<Try[]> {
   const tries: Try[] = [];
