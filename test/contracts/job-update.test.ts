@@ -48,6 +48,17 @@ function cellOf(label: string, column = "B", { sheet = "Alder Court", last = fal
 }
 const shown = (label: string, column = "B") => host.value(cellOf(label, column));
 
+/** A list of the office's own, with one bed. */
+const addBedList = () =>
+  Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.add("Bed list");
+    sheet.getRange("A1:E2").values = [
+      ["Bed", "Length, ft", "Width, ft", "Depth, in", "Stone"],
+      ["North side", 20, 4, 2.5, "river rock"],
+    ];
+    await context.sync();
+  });
+
 const job = ({ jobs }: FoundJob) => jobs.find(({ sheet }) => sheet === "Alder Court")!;
 
 /** All of the workbook but what an undo of a new sheet leaves: which sheet is in front, and what was inserted last. */
@@ -233,14 +244,7 @@ describe("a job's estimate that is updated where it is", () => {
   });
 
   test("takes in a row of a list, whose estimate on a sheet of its own follows the row", async () => {
-    await Excel.run(async (context) => {
-      const sheet = context.workbook.worksheets.add("Bed list");
-      sheet.getRange("A1:E2").values = [
-        ["Bed", "Length, ft", "Width, ft", "Depth, in", "Stone"],
-        ["North side", 20, 4, 2.5, "river rock"],
-      ];
-      await context.sync();
-    });
+    await addBedList();
     const before = contentsNow();
     const found = await readJob();
     const row = found.beds.filter(({ where }) => where.startsWith("Bed list"));
@@ -273,14 +277,7 @@ describe("a job's estimate that is updated where it is", () => {
   });
 
   test("goes on reading beds below it once rows have come and gone", async () => {
-    await Excel.run(async (context) => {
-      const sheet = context.workbook.worksheets.add("Bed list");
-      sheet.getRange("A1:E2").values = [
-        ["Bed", "Length, ft", "Width, ft", "Depth, in", "Stone"],
-        ["North side", 20, 4, 2.5, "river rock"],
-      ];
-      await context.sync();
-    });
+    await addBedList();
     const found = await readJob();
     const row = found.beds.filter(({ where }) => where.startsWith("Bed list"));
     await insertJob("List job", [...bedsNamed(found.beds, "Walk"), ...row, ...bedsNamed(found.beds, "Gate")]);

@@ -37,7 +37,7 @@ export function cutAcross(
   );
   const lengths = cuts.map(({ lengthFt }) => lengthFt);
   const plan = planCuts({ stockLength: stockLengthFt, lengths, loss: lossIn / INCHES_PER_FOOT }, steps);
-  const whole = wholePieces(parts);
+  const whole = wholePieces(stockLengthFt, parts);
   return {
     count: plan.count + addedUp(whole.map(({ count }) => count)),
     whole,
@@ -53,7 +53,7 @@ export function cutAcross(
 /** Each last piece from a stock of its own. */
 export function cutBedByBed(stockLengthFt: number, parts: readonly CutsOfPart[]): Cutting {
   return {
-    whole: wholePieces(parts),
+    whole: wholePieces(stockLengthFt, parts),
     stocks: parts.flatMap(({ bed, part, lastFt }) =>
       lastFt === undefined ? [] : [{ cuts: [{ bed, part, lengthFt: lastFt }], leftOverFt: stockLengthFt - lastFt }],
     ),
@@ -62,6 +62,6 @@ export function cutBedByBed(stockLengthFt: number, parts: readonly CutsOfPart[])
   };
 }
 
-function wholePieces(parts: readonly CutsOfPart[]): WholePieces[] {
-  return parts.flatMap(({ bed, part, whole }) => (whole > 0 ? [{ bed, part, count: whole }] : []));
+function wholePieces(lengthFt: number, parts: readonly CutsOfPart[]): WholePieces[] {
+  return parts.flatMap(({ bed, part, whole }) => (whole > 0 ? [{ bed, part, count: whole, lengthFt }] : []));
 }

@@ -68,8 +68,8 @@ test("bed by bed, each last piece comes from a stock of its own", () => {
   ];
   expect(cutBedByBed(8, parts)).toEqual({
     whole: [
-      { bed: "Walk", part: 1, count: 2 },
-      { bed: "Walk", part: 2, count: 1 },
+      { bed: "Walk", part: 1, count: 2, lengthFt: 8 },
+      { bed: "Walk", part: 2, count: 1, lengthFt: 8 },
     ],
     stocks: [
       { cuts: [{ bed: "Walk", part: 1, lengthFt: 4.5 }], leftOverFt: 3.5 },

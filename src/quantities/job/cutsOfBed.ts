@@ -43,10 +43,9 @@ export function cutsOfBed({ lines }: JobOrder, bed: string): OrderedCuts {
 function cutsOfLine(line: OrderLine, bed: string): OrderedCut[] {
   const { whole = [], stocks = [] } = line.cutting ?? {};
   // A strip longer than a roll starts with whole ones; whole pieces of edging need no cut, so no word.
-  const rollFt = Number(/× ([\d.]+) ft/.exec(line.specification)?.[1]);
-  const uncut = whole.flatMap(({ bed: of, part, count }) =>
+  const uncut = whole.flatMap(({ bed: of, part, count, lengthFt }) =>
     of === bed && line.supplier !== "border"
-      ? Array.from({ length: count }, () => ({ part, lengthFt: rollFt, length: printTape(rollFt), isOffCut: false }))
+      ? Array.from({ length: count }, () => ({ part, lengthFt, length: printTape(lengthFt), isOffCut: false }))
       : [],
   );
   const cut = stocks.flatMap((stock, index) => {

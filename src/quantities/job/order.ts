@@ -63,6 +63,8 @@ export interface WholePieces {
   /** The number in the bed's drawing: of the last piece of a run, or of a cut of fabric. */
   readonly part: number;
   readonly count: number;
+  /** Of each, as the supplier sells it. */
+  readonly lengthFt: number;
 }
 
 export interface Stock {
