@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { type FieldKey, fields } from "../quantities/bed/fields";
+import type { FieldKey } from "../quantities/bed/fields";
 import { type BedForm, givenWidths, textOf } from "../quantities/bed/form";
 import { readTape } from "../quantities/tape";
 
@@ -161,13 +161,18 @@ function countedSides(form: BedForm): readonly Counted[] {
 const circle = (radius: number) =>
   `M${75 - radius} 38a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0`;
 
-const feetOf = (form: BedForm, field: FieldKey, otherwise: number) => read(textOf(form, field), otherwise, field);
+const feetOf = (form: BedForm, field: FieldKey, otherwise: number) => read(textOf(form, field), otherwise);
 
-function read(text: string, otherwise: number, field: FieldKey = "width"): number {
+function read(text: string, otherwise: number): number {
+  const feet = feetIn(text);
+  return feet !== undefined && feet > 0 ? feet : otherwise;
+}
+
+/** A length as far as it's typed; undefined where it can't be read yet, which its field says. */
+export function feetIn(text: string): number | undefined {
   try {
-    const feet = readTape(text, "ft", fields[field].label);
-    return feet > 0 ? feet : otherwise;
+    return readTape(text, "ft", "length");
   } catch {
-    return otherwise;
+    return undefined;
   }
 }

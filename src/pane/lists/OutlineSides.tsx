@@ -1,8 +1,7 @@
 import type { PointText } from "../../quantities/bed/form";
 import { FEWEST_POINTS } from "../../quantities/bed/read";
 import { must } from "../../quantities/must";
-import { readTape } from "../../quantities/tape";
-import { SideDrawing } from "../Sides";
+import { feetIn, SideDrawing } from "../Sides";
 
 interface OutlineSidesProps {
   readonly points: readonly PointText[];
@@ -14,9 +13,12 @@ const [WIDE, HIGH] = [138, 84];
 
 /** The outline as far as it's typed, on which the sides with edging can be picked. */
 export function OutlineSides({ points, onToggle }: OutlineSidesProps) {
-  const places = points.map(([x, y]) => [feet(x), feet(y)] as const).filter(isPlace);
+  const places = points.map(([x, y]) => [feetIn(x), feetIn(y)] as const).filter(isPlace);
   // A corner that can't be read yet would shift which side is which.
-  if (places.length < FEWEST_POINTS || !points.slice(0, places.length).every(([x, y]) => isPlace([feet(x), feet(y)])))
+  if (
+    places.length < FEWEST_POINTS ||
+    !points.slice(0, places.length).every(([x, y]) => isPlace([feetIn(x), feetIn(y)]))
+  )
     return null;
   const [across, out] = [places.map(([x]) => x), places.map(([, y]) => y)];
   const [left, top] = [Math.min(...across), Math.max(...out)];
@@ -40,11 +42,3 @@ export function OutlineSides({ points, onToggle }: OutlineSidesProps) {
 
 const isPlace = (place: readonly [number | undefined, number | undefined]): place is readonly [number, number] =>
   place[0] !== undefined && place[1] !== undefined;
-
-function feet(text: string): number | undefined {
-  try {
-    return readTape(text, "ft", "Point");
-  } catch {
-    return undefined;
-  }
-}

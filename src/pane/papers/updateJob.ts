@@ -62,11 +62,16 @@ function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob,
   const wantedBeds = inOrder(made, beds, job.sheet);
   const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
   const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
-  const [first, ...others] = found.jobs.filter(({ name }) => name === job.name);
-  const isFirst = first !== undefined && isBlock(first, job);
-  const options = isFirst && compares ? others.map(({ sheet, area }) => ({ sheet, at: area })) : made.options;
+  const others = compares ? optionsOf(job, found) : undefined;
+  const options = others?.map(({ sheet, area }) => ({ sheet, at: area })) ?? made.options;
   const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts, options };
   return { made, beds: wanted.beds, kinds, options, update: jobUpdate(made, wanted, kinds) };
+}
+
+/** The other versions of a job, where this is its first one; undefined where it's one of the others. */
+function optionsOf(job: JobOnSheet, found: FoundJob): readonly JobOnSheet[] | undefined {
+  const [first, ...others] = found.jobs.filter(({ name }) => name === job.name);
+  return first && isBlock(first, job) ? others : undefined;
 }
 
 function usedOf(job: JobOnSheet, { used }: FoundJob) {
@@ -87,9 +92,7 @@ function planJob(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob): P
   const own = withEstimates(beds, sheetNames);
   const wanted = own.map(({ bed }) => bed);
   const main = planUpdate(job, wanted, found);
-  const versions = found.jobs.filter(({ name }) => name === job.name);
-  const isFirst = versions[0] !== undefined && isBlock(versions[0], job);
-  const options = (isFirst ? versions.slice(1) : []).flatMap((option) => {
+  const options = (optionsOf(job, found) ?? []).flatMap((option) => {
     const taken = bedsOfOption(option, job, wanted, found, sheetNames);
     if (!taken) return [];
     const bedsThere = taken.map(({ bed }) => bed);
