@@ -68,7 +68,8 @@ describe("explaining a cell", () => {
   });
 
   test("steps into functions inside a function", async () => {
-    expect(await explained("Jobs!K5")).toMatch(/BED\.EDGE_LENGTH/);
+    await select("Jobs!P5", "=BED.EDGE_LENGTH(BED.FEET(C5)+2*BED.FEET(D5),E5,2)");
+    expect(await explained("Jobs!P5")).toMatch(/BED\.EDGE_LENGTH/);
     const inside = page.getByText("Inside: BED.FEET(C5)");
     await inside.click();
     expect(await page.locator("article details[open]").innerText()).toMatch(/18' 6"/);

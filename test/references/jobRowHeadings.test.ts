@@ -56,7 +56,7 @@ const lists: readonly List[] = [
     formulas: {
       H4: "Area, sq ft",
       H5: "=BED.AREA_RECTANGLE(C5,D5)",
-      I5: "=BED.EDGE_LENGTH(BED.FEET(C5)+2*BED.FEET(D5))",
+      I5: "=BED.EDGE_LENGTH(MAX(BED.FEET(C5),BED.FEET(D5))+2*MIN(BED.FEET(C5),BED.FEET(D5)))",
       J5: "=BED.STONE_TONS(H5,E5,F5,G5)",
       K5: "=BED.ORDER_UP(J5,0.5,1)",
     },

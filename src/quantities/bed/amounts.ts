@@ -30,10 +30,16 @@ const [LENGTH, WIDTH] = ["{length.decimal}", "{width.decimal}"];
 const [LONG, SHORT] = [`MAX(${LENGTH},${WIDTH})`, `MIN(${LENGTH},${WIDTH})`];
 const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
 /**
- * Strips lie along the long side, unless that takes more rolls. The half roll decides between equals. Each side stands
- * as it is, without MAX and MIN: the ordinary form of the roll count names them so often that it would be too long.
+ * Whether strips lie along the length: they lie along the long side, unless that takes more rolls. The half roll decides
+ * between equals. Each side stands as it is, without MAX and MIN: the ordinary form of the roll count names them so often
+ * that it would be too long.
+ *
+ * @param isShort whether the length is the shorter side, as a condition; `along` length and width as two arguments,
+ *   `across` the other way round, and `roll` the arguments after them.
  */
-const LIES_ALONG = `BED.FABRIC_ROLLS(${LENGTH},${WIDTH},${ROLL})<BED.FABRIC_ROLLS(${WIDTH},${LENGTH},${ROLL})+IF(${LENGTH}<${WIDTH},0,0.5)`;
+export const liesAlong = (isShort: string, along: string, across: string, roll: string): string =>
+  `BED.FABRIC_ROLLS(${along},${roll})<BED.FABRIC_ROLLS(${across},${roll})+IF(${isShort},0,0.5)`;
+const LIES_ALONG = liesAlong(`${LENGTH}<${WIDTH}`, `${LENGTH},${WIDTH}`, `${WIDTH},${LENGTH}`, ROLL);
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
 /** Whether the edging comes back to where it began. It has no row of its own. */

@@ -1,4 +1,5 @@
 import { conversion } from "../../headings/units";
+import { liesAlong } from "../../quantities/bed/amounts";
 import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { LAYOUT_COLUMNS } from "../../quantities/bed/inPlan";
@@ -60,8 +61,11 @@ function withStone(formula: string, name: string): string {
 
 const initial = (key: FieldKey) => fields[key].initial;
 
-const sides = ({ setting, row }: Pick<Row, "setting" | "row">) => {
-  return `${lengthArgument(setting, "length", row, "ft")},${lengthArgument(setting, "width", row, "ft")}`;
+const sides = (at: Row) => bothWays(at)[0];
+/** Length and width as two arguments, and the other way round. */
+const bothWays = ({ setting, row }: Row): readonly [string, string] => {
+  const [length, width] = [lengthArgument(setting, "length", row, "ft"), lengthArgument(setting, "width", row, "ft")];
+  return [`${length},${width}`, `${width},${length}`];
 };
 const density = ({ setting, row, of }: Row) => {
   return setting.shown.has("density") || setting.weighsStone
@@ -83,21 +87,48 @@ const halved = (run: string, runs: number) => (runs === 1 ? run : `${run}/${runs
 const edgingRule = (setting: ListSetting) =>
   `${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")}`;
 
-/** The edging of a bed with rounded corners, as it is laid out in plan; undefined where the rule for sides counts it. */
-function laidEdging({ setting, row }: Row, column: "pieces" | "stakes"): string | undefined {
+/** A count of a bed with rounded corners on its layout in plan, as its estimate has it; undefined for plain rectangles. */
+function laid(at: Row, column: keyof typeof LAYOUT_COLUMNS): string | undefined {
+  const { setting, row } = at;
   const round = cornerArguments(setting, row);
-  if (!round || setting.typesEdging) return undefined;
+  if (!round) return undefined;
   const { longBorders, shortBorders } = setting.assumed;
-  const fabric = `${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")}`;
-  const laid = `BED.LAYOUT_RECTANGLE(${sides({ setting, row })},${round.radius},${round.corners},${fabric},,,,,,${edgingRule(setting)},${longBorders},${shortBorders})`;
-  return `INDEX(${laid},2,${LAYOUT_COLUMNS[column]})`;
+  const list = `BED.LAYOUT_RECTANGLE(${sides(at)},${round.radius},${round.corners},${rollRule(setting)},,,,,,${edgingRule(setting)},${longBorders},${shortBorders})`;
+  return `INDEX(${list},2,${LAYOUT_COLUMNS[column]})`;
+}
+
+/** A count of edging on the layout; of edging that was typed it isn't known where it runs. */
+const laidEdging = (at: Row, column: "edgingFt" | "pieces" | "stakes") =>
+  at.setting.typesEdging ? undefined : laid(at, column);
+
+/** A count of fabric or pins for strips that lie as in the estimate of the bed: on its layout, or by the rule. */
+function alongStrips(at: Row, column: "fabricSqFt" | "pins", count: (sides: string) => string): string {
+  const onPlan = laid(at, column);
+  if (onPlan) return onPlan;
+  const { setting, row } = at;
+  const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
+  const [along, across] = bothWays(at);
+  return `IF(${liesAlong(`${length}<${width}`, along, across, rollRule(setting))},${count(along)},${count(across)})`;
+}
+
+const rollRule = (setting: ListSetting) =>
+  `${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")}`;
+
+/** The long and the short side of a bed in feet, whichever way round they were taped. */
+function longAndShort({ setting, row }: Row): { long: string; short: string } {
+  const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
+  // A list of one side a bed tells the long one.
+  if (width === undefined) return { long: String(length), short: "" };
+  return { long: `MAX(${length},${width})`, short: `MIN(${length},${width})` };
 }
 
 /** The sides that a run of edging along a rectangle takes turns with, the first one first, as in its plan. */
-function sidesInTurn({ setting, row }: Row): string {
-  const { longBorders, shortBorders } = setting.assumed;
-  const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
-  return longBorders > shortBorders ? `${length},${width}` : `${width},${length}`;
+function sidesInTurn(at: Row): string {
+  const { longBorders, shortBorders } = at.setting.assumed;
+  const [length, width] = [decimalFeet(at.setting, "length", at.row), decimalFeet(at.setting, "width", at.row)];
+  if (longBorders === shortBorders) return `${width},${length}`;
+  const { long, short } = longAndShort(at);
+  return longBorders > shortBorders ? `${long},${short}` : `${short},${long}`;
 }
 
 export const results: Readonly<Record<ResultRole, Result>> = {
@@ -105,15 +136,14 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const round = cornerArguments(at.setting, at.row);
     return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
   }),
-  border: result("Edging, ft", "two", "sides", "along the sides with edging", ({ setting, row }) => {
-    const { longBorders, shortBorders } = setting.assumed;
+  border: result("Edging, ft", "two", "sides", "along the sides with edging", (at) => {
+    const { longBorders, shortBorders } = at.setting.assumed;
+    const { long, short } = longAndShort(at);
     const run = [
-      ...(longBorders > 0 ? [times(longBorders, decimalFeet(setting, "length", row))] : []),
-      ...(shortBorders > 0 ? [times(shortBorders, decimalFeet(setting, "width", row))] : []),
+      ...(longBorders > 0 ? [times(longBorders, long)] : []),
+      ...(shortBorders > 0 ? [times(shortBorders, short)] : []),
     ].join("+");
-    const round = cornerArguments(setting, row);
-    const met = longBorders * shortBorders;
-    return `BED.EDGE_LENGTH(${run}${round && met > 0 ? `,${round.radius},MIN(${round.corners},${met})` : ""})`;
+    return laidEdging(at, "edgingFt") ?? (run === "" ? "0" : `BED.EDGE_LENGTH(${run})`);
   }),
   pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", (at) => {
     const { setting, of } = at;
@@ -148,13 +178,13 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   order: result("Order, tons", "two", "area", "up to the yard's next step", ({ setting, of }) => {
     return `BED.ORDER_UP(${of("tons")},${rate(setting, "orderStep")},${rate(setting, "orderMinimum", true)})`;
   }),
-  rolls: result("Fabric rolls", "whole", "sides", "strips along the length, 6 in overlap", (at) => {
-    const { setting } = at;
-    return `BED.FABRIC_ROLLS(${sides(at)},${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")})`;
+  rolls: result("Fabric rolls", "whole", "sides", "strips laid the way that takes fewer rolls, 6 in overlap", (at) => {
+    const each = bothWays(at).map((way) => `BED.FABRIC_ROLLS(${way},${rollRule(at.setting)})`);
+    return laid(at, "rolls") ?? `MIN(${each.join(",")})`;
   }),
-  pins: result("Pins", "whole", "sides", "for a plain rectangle", (at) => {
-    return `BED.PINS(${sides(at)},${rate(at.setting, "rollWidth")},${initial("overlap")})`;
-  }),
+  pins: result("Pins", "whole", "sides", "rows, laps, and corners", (at) =>
+    alongStrips(at, "pins", (along) => `BED.PINS(${along},${rate(at.setting, "rollWidth")},${initial("overlap")})`),
+  ),
   boxes: result("Boxes of pins", "whole", "sides", "whole boxes for each bed", ({ setting, of }) => {
     const box = rate(setting, "pinsPerBox");
     return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
@@ -179,7 +209,12 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "scrape, edging, fabric, stone by wheelbarrow 60 ft, and 1 h of cleanup",
     (at) => {
       const { setting, of } = at;
-      const fabric = `BED.FABRIC_AREA(${sides(at)},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`;
+      const fabric = alongStrips(
+        at,
+        "fabricSqFt",
+        (along) =>
+          `BED.FABRIC_AREA(${along},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`,
+      );
       const barrow = `BED.HAUL_HOURS(BED.BARROW_TRIPS(${of("yards")},${stone(at)}),${initial("barrowDistance")})`;
       const { scrapeHours, edgingRate, fabricRate, rakeRate } = rateNames;
       return guarded(
