@@ -6,6 +6,7 @@ import { borderRulesOf, type FabricOptions, fabricRulesOf } from "../layout/opti
 import { type Outline, ringLength } from "../layout/outline";
 import { outlineOf } from "../layout/outlineOf";
 import { edgingCounts } from "../layout/setOut";
+import { placesOf } from "../quantities/bed/sides";
 import { stripList } from "../quantities/fabric";
 import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
@@ -13,7 +14,7 @@ import { may, needs, type ValuesOf } from "./argument";
 import { bayFt, endLapIn, lapIn, overlapIn, rollLength, rollWidth } from "./arguments";
 import { coordinate, feet, inches } from "./read";
 import { cutOuts } from "./readCutOuts";
-import { points as readPoints } from "./readRanges";
+import { flags, points as readPoints } from "./readRanges";
 import { USUAL_PIN_SPACING_IN } from "./usual";
 
 /** The way of the strips in degrees; undefined leaves it to the layout. */
@@ -43,6 +44,9 @@ export const layingArguments = [
 export const edgingPieceLength = may("piece_length", feet, 0);
 export const edgingStakeSpacing = may("stake_spacing_in", inches, 0);
 
+/** Which sides of a bed have edging, 1 or 0 each. */
+export const edgedSides = may("edged", flags);
+
 /** The arguments of the summaries; which sides get edging follows them. */
 export const summaryArguments = [...layingArguments, edgingPieceLength, edgingStakeSpacing, lapIn] as const;
 const FABRIC = layingArguments.length;
@@ -64,7 +68,7 @@ export function laidOut(bed: Bed, ...by: ValuesOf<typeof layingArguments>): Laid
       endLapIn: endLap,
       pinSpacingIn,
       bayFt: bay,
-      ...(directionDegrees !== undefined && { directionDegrees }),
+      directionDegrees,
     },
   );
 }
@@ -111,12 +115,18 @@ const HEADINGS = [
   "Runs, ft",
 ];
 
-/** The counts of a layout under their headings, by the values of {@link summaryArguments}. */
+/**
+ * The counts of a layout under their headings, by the values of {@link summaryArguments}.
+ *
+ * @param edged 1 or 0 for each side, in the order of the plan's numbers; empty for the bed's own.
+ */
 export function summaryOf(
   bed: Bed,
   by: readonly [...ValuesOf<typeof summaryArguments>, ...unknown[]],
+  edged: readonly number[] = [],
 ): (string | number)[][] {
-  const { outline, areaSqFt, fabric } = laidOut(bed, ...(by.slice(0, FABRIC) as ValuesOf<typeof layingArguments>));
+  const sides = edged.length > 0 ? { ...bed, borderSides: placesOf(edged) } : bed;
+  const { outline, areaSqFt, fabric } = laidOut(sides, ...(by.slice(0, FABRIC) as ValuesOf<typeof layingArguments>));
   const { counts, cuts } = fabric;
   const { strips, fabricSqFt, rolls, seamLengthFt, pins } = counts;
   const edgeFt = ringLength(outline.ring);

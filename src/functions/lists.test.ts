@@ -126,6 +126,13 @@ describe("what the lists say", () => {
     expect(counts("LAYOUT_RECTANGLE", 20, 6, 0, 0, ...laying, ...edging, 1, 2)).toEqual(oneRun);
     expect(counts("LAYOUT", corners, ...laying, ...edging, [[0], [1], [1], [1]])).toEqual(oneRun);
     expect(counts("LAYOUT_WIDTHS", 20, [[6], [6]], ...laying, ...edging, 2)).toEqual(oneRun);
+    // Sides that are named, house side or base line first; they go before their counts.
+    expect(counts("LAYOUT_RECTANGLE", 20, 6, 0, 0, ...laying, ...edging, 0, 0, [[0], [1], [1], [1]])).toEqual(oneRun);
+    expect(counts("LAYOUT_WIDTHS", 20, [[6], [6]], ...laying, ...edging, 0, [[0, 1, 1, 1]])).toEqual(oneRun);
+    const opposite = [[1, 0, 1, 0]];
+    const bySides = counts("LAYOUT_RECTANGLE", 20, 6, 0, 0, ...laying, ...edging, 2, 2, opposite);
+    expect(bySides).toEqual([40, 6, 22, 0, "20; 20"]);
+    expect(counts("LAYOUT_WIDTHS", 20, [[6], [6]], ...laying, ...edging, 2, opposite)).toEqual(bySides);
     // Two runs of 20 ft: each in 3 pieces, with 2 × 4 stakes, 2 on the last 4' 4", and 1 at the end.
     expect(counts("LAYOUT", corners, ...laying, ...edging, [[1], [0], [1], [0]])).toEqual([40, 6, 22, 0, "20; 20"]);
     // All the way around, as where no sides are given: 52 ft in 7 pieces, without ends.

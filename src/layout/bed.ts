@@ -25,6 +25,8 @@ export interface RectangleBed extends BedBasics {
   readonly widthFt: number;
   readonly cornerRadiusFt?: number;
   readonly roundedCorners?: number;
+  /** Which corners are rounded, 1 or 0 in that order; empty or left out: so many of the first. */
+  readonly rounded?: readonly number[];
 }
 
 /** Centered on x = 0, y = 0. An inner circle is a cut-out; `innerBorder` sets border round it as well. */

@@ -23,7 +23,7 @@ export const layoutMessages = {
     `${what} is ${arrived}. Type a length over 0, in the same unit as the other lengths.`,
   negative: (what: string, arrived: number) => `${what} is ${arrived}, less than 0. Type 0 or more.`,
   notBetween: (what: string, arrived: number, least: number, most: number, hint: string) =>
-    `${what} is ${arrived}. Type ${least} to ${most}. ${hint}`,
+    `${what} is ${arrived}. Type ${least} to ${most}.${hint}`,
   notFinite: (what: string, arrived: unknown) => `${what}: can't use ${quoted(arrived)}. Type feet, like 12.5.`,
   radiusTooLarge: (radius: number, largest: number) =>
     `The ${radius} ft corner radius doesn't fit this bed. Type ${largest} ft or less.`,
@@ -50,8 +50,7 @@ export const layoutMessages = {
   cutOutsOverlap: (first: string, second: string, at: Point) =>
     `${quoted(first)} and ${quoted(second)} overlap at ${place(at)}. Make them one cut-out, or check where they are.`,
   nothingLeft: () => "The cut-outs take up the whole bed. Check their sizes.",
-  noSuchSide: (side: number, count: number) =>
-    `There is no side ${side}: this bed has sides 1 to ${count}. The drawing shows side numbers.`,
+  noSuchSide: (side: number, count: number) => `There is no side ${side}, only 1 to ${count}.`,
   tooMuch: (what: string, count: number, limit: number) =>
     `This would take ${count < BEYOND_COUNTING ? `${count} ${what}, more` : `more ${what}`} than the ${limit} that can be ` +
     "laid out. Check your units.",

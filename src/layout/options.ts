@@ -11,7 +11,7 @@ export interface FabricOptions {
   /** Lap of two pieces end to end [12]. */
   readonly endLapIn?: number;
   /** The direction of the strips, in degrees counterclockwise from the base line [the one that takes least fabric]. */
-  readonly directionDegrees?: number;
+  readonly directionDegrees?: number | undefined;
   /** Pins at most this far apart [12]. */
   readonly pinSpacingIn?: number;
   /** Bays of the pin pattern across a strip are at most this wide [4]. */
@@ -85,7 +85,7 @@ export function borderRulesOf(options: BorderOptions): BorderRules {
   };
 }
 
-const IN = "Type inches.";
+const IN = " Type inches.";
 export const LARGEST_INCHES = 1200;
 
 const inches = (what: string, value: number, argument: string): number =>

@@ -52,14 +52,14 @@ describe("the plan of an estimate", () => {
 
   it.each([
     // Along the house side 1, in front side 3; side 2 is on the right and 4 on the left.
-    ["20", "5", "1", "2", [3, 4, 2]],
-    ["20", "5", "2", "0", [3, 1]],
+    ["20", "5", "1", "2", [2, 3, 4]],
+    ["20", "5", "2", "0", [1, 3]],
     ["20", "5", "0", "1", [4]],
     ["20", "5", "0", "0", []],
     ["5", "5", "1", "1", [3, 4]],
     // Deeper than it is long: the long sides are those on the right and left.
     ["5", "20", "1", "0", [4]],
-    ["5", "20", "2", "1", [3, 4, 2]],
+    ["5", "20", "2", "1", [2, 3, 4]],
   ])(
     "of %s by %s ft with %s long and %s short sides has border on sides %s",
     (length, width, longBorders, shortBorders, sides) => {
@@ -68,6 +68,49 @@ describe("the plan of an estimate", () => {
       expect(bed).toMatchObject({ kind: "rectangle", lengthFt: Number(length), widthFt: Number(width) });
     },
   );
+
+  it.each([
+    [{ houseEdging: "1", rightEdging: "0", frontEdging: "0", leftEdging: "0" }, [1]],
+    [{ houseEdging: "1", rightEdging: "1", frontEdging: "0", leftEdging: "0" }, [1, 2]],
+    // What isn't said of a side is as in a new bed, whichever side is the longer one.
+    [{ houseEdging: "1" }, [1, 2, 3, 4]],
+  ] as const)("has border along the sides that were picked: %j", (typed, sides) => {
+    for (const [length, width] of [
+      ["20", "5"],
+      ["5", "20"],
+    ] as const)
+      expect(planOf({ typed: { length, width, ...typed } }).bed.borderSides).toEqual(sides);
+  });
+
+  it.each([
+    [{ baseEdging: "1", outerEdging: "0", firstEdging: "0", lastEdging: "0" }, 8, [8]],
+    [{ baseEdging: "1", outerEdging: "1", firstEdging: "0", lastEdging: "0" }, 8 + 8, [8, 8]],
+    [{ baseEdging: "0", outerEdging: "0", firstEdging: "0", lastEdging: "0" }, 0, []],
+    [{ baseEdging: "1", outerEdging: "0", firstEdging: "1", lastEdging: "0" }, 8 + 3, [11]],
+    // All the way around, without ends.
+    [{ baseEdging: "1", outerEdging: "1", firstEdging: "1", lastEdging: "1" }, 8 + 8 + 3 + 3, []],
+  ] as const)("a bed 8 ft by three widths of 3 ft with %j has so much edging, in those runs", (typed, edging, runs) => {
+    const bed = bedOf({ way: "widths", typed: { spacing: "4", ...typed }, widths: ["3", "3", "3"] });
+    const counts = countsInPlan(bed)!;
+    expect(counts.edgingFt).toBe(edging);
+    expect([...counts.openRunsFt].sort()).toEqual([...runs].sort());
+    const { runs: estimated } = estimateBed(bed, counts);
+    expect(estimated).toEqual(
+      runs.length === 0 && edging > 0
+        ? [{ feet: edging, closed: true }]
+        : runs.map((feet) => ({ feet, closed: false })),
+    );
+  });
+
+  it("rounds the corners that were picked, of which each takes its share off the area and the edging", () => {
+    const layout = planOf(rectangle({ cornerRadius: "2", roundBackRight: "1" }));
+    const [arc, ...others] = layout.outline.ring.runs.filter(({ kind }) => kind === "arc");
+    expect(others).toEqual([]);
+    // The back is along y = 0, and the right at x = 20.
+    expect(arc).toMatchObject({ center: { x: 18, y: 2 }, radius: 2 });
+    // (1 − π/4) × 2² less.
+    expect(layout.areaSqFt).toBeCloseTo(100 - 4 + Math.PI, 9);
+  });
 
   it("rounds the corners of a rectangle", () => {
     const { bed } = planOf(rectangle({ cornerRadius: "2", roundedCorners: "3" }));

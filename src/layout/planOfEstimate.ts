@@ -1,9 +1,10 @@
 import type { LaidCounts } from "../quantities/bed/estimate";
-import { fields } from "../quantities/bed/fields";
+import { fields, type ShapeFieldKey } from "../quantities/bed/fields";
+import { cornerFields, edgingFields } from "../quantities/bed/form";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
+import { placesOf, widthsSides } from "../quantities/bed/sides";
 import { readNumber } from "../quantities/numberText";
 import type { Bed, CutOut } from "./bed";
-import { rectangleSides, widthsSides } from "./borderSides";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed } from "./layOutBed";
 import type { Layout } from "./layout";
@@ -65,6 +66,7 @@ function optionsOf(bed: EstimateBed): LayoutOptions {
 
 function bedInPlan(bed: EstimateBed): Bed | undefined {
   const { way, numbers: n, widthsFt, points } = bed;
+  const marked = (keys: readonly ShapeFieldKey[] = []) => placesOf(keys.map((key) => n[key]));
   const cutOuts: CutOut[] = bed.cutOuts.map(({ x, y, across, deep }) => cutOutAt(x, y, across, deep));
   switch (way) {
     case "rectangle":
@@ -74,8 +76,9 @@ function bedInPlan(bed: EstimateBed): Bed | undefined {
         widthFt: n.width,
         cornerRadiusFt: n.cornerRadius,
         roundedCorners: n.roundedCorners,
+        rounded: cornerFields.map((key) => n[key]),
         cutOuts,
-        borderSides: rectangleSides(n.length, n.width, n.longBorders, n.shortBorders),
+        borderSides: marked(edgingFields.rectangle),
       };
     case "round":
       return {
@@ -91,7 +94,10 @@ function bedInPlan(bed: EstimateBed): Bed | undefined {
         spacingFt: n.spacing,
         widthsFt,
         cutOuts,
-        borderSides: widthsSides(widthsFt, n.endBorders),
+        borderSides: widthsSides(
+          widthsFt,
+          edgingFields.widths.map((key) => n[key]),
+        ),
       };
     case "points":
       return {

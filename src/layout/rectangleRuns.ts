@@ -15,13 +15,15 @@ export function rectangleRuns(bed: RectangleBed): Run[] {
   const length = positive("The length", bed.lengthFt, "length");
   const width = positive("The width", bed.widthFt, "width");
   const radius = atLeastZero("The corner radius", bed.cornerRadiusFt ?? 0, "corner_radius");
-  const hint = "Type how many of the four corners are rounded.";
-  const count = radius === 0 ? 0 : inRange("Rounded corners", bed.roundedCorners ?? 0, 0, 4, hint, "rounded_corners");
-  const largest = Math.min(length, width) / (count > 1 ? 2 : 1);
-  if (count > 0 && radius > largest * (1 + WHOLE_TOLERANCE))
+  const { rounded: marks = [], roundedCorners = 0 } = bed;
+  const count = radius === 0 ? 0 : inRange("Rounded corners", roundedCorners, 0, 4, "", "rounded_corners");
+  const rounded = ROUNDED_FIRST.filter((_, place) =>
+    marks.length > 0 ? radius * (marks[place] as number) > 0 : place < count,
+  );
+  const largest = Math.min(length, width) / (rounded.length > 1 ? 2 : 1);
+  if (rounded.length > 0 && radius > largest * (1 + WHOLE_TOLERANCE))
     throw new Problem("value", messages.radiusTooLarge(radius, largest), "corner_radius");
 
-  const rounded = new Set(ROUNDED_FIRST.slice(0, count));
   const corners: Point[] = [
     { x: 0, y: 0 },
     { x: length, y: 0 },
@@ -34,7 +36,7 @@ export function rectangleRuns(bed: RectangleBed): Run[] {
     { x: -1, y: 0 },
     { x: 0, y: -1 },
   ];
-  const cut = (corner: number) => (rounded.has(corner) ? radius : 0);
+  const cut = (corner: number) => (rounded.includes(corner) ? radius : 0);
   const shifted = ({ x, y }: Point, direction: Point, by: number) => ({
     x: x + direction.x * by,
     y: y + direction.y * by,
@@ -45,7 +47,7 @@ export function rectangleRuns(bed: RectangleBed): Run[] {
     const from = shifted(corner, must(ahead[i]), cut(i));
     const to = shifted(must(corners[next]), must(ahead[i]), -cut(next));
     const side: Run = { kind: "straight", side: i + 1, from, to, border: false };
-    if (!rounded.has(next)) return [side];
+    if (!rounded.includes(next)) return [side];
     const center = shifted(to, must(ahead[next]), radius);
     const startAngle = ((i - 1) * Math.PI) / 2;
     return [side, { kind: "arc", center, radius, startAngle, sweep: Math.PI / 2, border: false }];

@@ -22,9 +22,9 @@ export function BelowTheForm(props: BelowProps) {
   const { form, problemAt, preview, onType, onFill, rates, onShowRates } = props;
   return (
     <>
-      {preview.estimate && preview.plan && <Drawing name={preview.form.name} bed={preview.bed} plan={preview.plan} />}
+      {hasPlan(form.way) && <Drawing preview={preview} onChange={props.onChange} onFill={onFill} />}
       <Result preview={preview} />
-      <MoreShape form={form} problemAt={problemAt} onType={onType} />
+      <MoreShape form={form} problemAt={problemAt} onType={onType} onFill={onFill} />
       {hasPlan(form.way) && <CutOuts form={form} problemAt={problemAt} onChange={props.onChange} />}
       <Details
         form={form}

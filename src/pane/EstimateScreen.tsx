@@ -64,7 +64,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the fields inside take the keys */}
       <div onKeyDown={onEnter(finish)}>
         <div class="first">
-          <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} />
+          <Measurements form={form} problemAt={problemAt} onChange={change} onType={onType} onFill={fill} />
           <Choices form={form} onFill={fill} />
         </div>
         <ReadOut text={preview.estimate ? inOneBreath(preview.estimate) : ""} />

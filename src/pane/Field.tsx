@@ -68,6 +68,8 @@ export function TextField(props: TextFieldProps) {
 
 interface BedFieldProps {
   readonly field: FieldKey;
+  /** What it's called here, where another control has its usual name. */
+  readonly label?: string;
   readonly value: string;
   readonly onType: (field: FieldKey, text: string) => void;
   readonly problem?: string | undefined;
@@ -82,13 +84,13 @@ interface BedFieldProps {
 const unitSaid: ReadonlySet<string> = new Set(["%", "name"]);
 
 /** A field of the bed, with what its tape text reads as. */
-export function BedField({ field, value, onType, problem, names, source, onUseRate }: BedFieldProps) {
-  const { label, unit, reads, note } = { note: "", ...fields[field] };
+export function BedField({ field, label, value, onType, problem, names, source, onUseRate }: BedFieldProps) {
+  const { label: usual, unit, reads, note } = { note: "", ...fields[field] };
   const isLength = reads === "feet" || reads === "inches";
   const read = isLength ? readsAs(value, reads === "feet" ? "ft" : "in") : "";
   return (
     <TextField
-      label={label}
+      label={label ?? usual}
       value={value}
       {...(!unitSaid.has(unit) && { unit })}
       note={[read || note, source].filter(Boolean).join("; ")}

@@ -1,9 +1,11 @@
 import type { FieldKey, ShapeFieldKey } from "../quantities/bed/fields";
-import { type BedForm, textOf, type Way } from "../quantities/bed/form";
+import { type BedForm, shapeFieldsOf, textOf, type Way } from "../quantities/bed/form";
+import { sideFieldsOf } from "../quantities/bed/pickSides";
 import type { FormPlace } from "../quantities/bed/read";
+import type { ChoicesProps } from "./Choices";
 import { Fetched } from "./Fetched";
 import { BedField, TextField } from "./Field";
-import { pickedFields, Sides } from "./Sides";
+import { Sides } from "./Sides";
 import { Ways } from "./Ways";
 
 export interface MeasurementsProps {
@@ -22,23 +24,18 @@ export const tapedFields: Readonly<Record<Way, readonly ShapeFieldKey[]>> = {
   area: ["area", "edge", "longest", "widest"],
 };
 
-/** Fields that count sides with edging: picked on the drawing, unless what is in them is no such count. */
-export const sideFields: Readonly<Record<Way, readonly ShapeFieldKey[]>> = {
-  rectangle: ["longBorders", "shortBorders"],
-  round: ["innerBorder"],
-  widths: ["endBorders"],
-  points: [],
-  area: [],
-};
-
 const lists = async () => (await import(/* webpackChunkName: "lists" */ "./lists/Lists")).Lists;
 
 /** How the bed was measured, and what was taped. */
-export function Measurements({ form, problemAt, onChange, onType }: MeasurementsProps) {
-  const picked = pickedFields(form);
-  const typedSides = sideFields[form.way].filter(
-    (field) => !picked.has(field) && (form.way !== "round" || problemAt(field)),
-  );
+export function Measurements({
+  form,
+  problemAt,
+  onChange,
+  onType,
+  onFill,
+}: MeasurementsProps & Pick<ChoicesProps, "onFill">) {
+  // What a workbook holds for a side that is neither 1 nor 0 is fixed where it can be read.
+  const wrongSides = shapeFieldsOf(form).filter((key) => sideFieldsOf(form).includes(key) && problemAt(key));
   return (
     <section aria-label="The bed">
       <TextField
@@ -48,23 +45,22 @@ export function Measurements({ form, problemAt, onChange, onType }: Measurements
         onType={(name) => onChange({ name })}
       />
       <Ways way={form.way} onChoose={(way) => onChange({ way })} />
-      <div class="taped">
-        <div class="grow">
-          {[...tapedFields[form.way], ...typedSides].map((field) => (
-            <BedField
-              key={field}
-              field={field}
-              value={textOf(form, field)}
-              problem={problemAt(field)}
-              onType={onType}
-            />
-          ))}
-        </div>
-        <Sides form={form} onType={onType} />
+      <div class="pairs">
+        {[...tapedFields[form.way], ...wrongSides].map((field) => (
+          <BedField
+            key={field}
+            field={field}
+            {...(field === "edge" && { label: "Edging length" })}
+            value={textOf(form, field)}
+            problem={problemAt(field)}
+            onType={onType}
+          />
+        ))}
       </div>
       {(form.way === "widths" || form.way === "points") && (
         <Fetched part={lists} given={{ form, problemAt, onChange }} />
       )}
+      <Sides form={form} onFill={onFill} />
     </section>
   );
 }

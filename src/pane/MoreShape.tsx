@@ -1,18 +1,26 @@
-import { type FieldKey, fields } from "../quantities/bed/fields";
-import { shapeFieldsOf, textOf } from "../quantities/bed/form";
+import type { FieldKey } from "../quantities/bed/fields";
+import { cornerFields, shapeFieldsOf, textOf } from "../quantities/bed/form";
+import { pickedCorners, sideFieldsOf } from "../quantities/bed/pickSides";
+import { feetIn } from "../quantities/tape";
+import type { ChoicesProps } from "./Choices";
 import { changedWords } from "./changedWords";
 import { BedField } from "./Field";
 import { Group } from "./Group";
-import { type MeasurementsProps, sideFields, tapedFields } from "./Measurements";
-import { Select } from "./Select";
-
-/** By how many there are, in the order in which the layout rounds them. */
-const ROUNDED = ["None", "1, front left", "2, both in front", "3, all but back right", "4, all of them"];
+import { type MeasurementsProps, tapedFields } from "./Measurements";
+import { Ticks } from "./Sides";
 
 /** What few beds have: rounded corners, areas to deduct. */
-export function MoreShape({ form, problemAt, onType }: Omit<MeasurementsProps, "onChange">) {
-  const shown: readonly FieldKey[] = [...tapedFields[form.way], ...sideFields[form.way]];
-  const keys = shapeFieldsOf(form.way).filter((key) => !shown.includes(key));
+export function MoreShape({
+  form,
+  problemAt,
+  onType,
+  onFill,
+}: Omit<MeasurementsProps, "onChange"> & Pick<ChoicesProps, "onFill">) {
+  const shown: readonly FieldKey[] = [...tapedFields[form.way], ...sideFieldsOf(form)];
+  const keys = shapeFieldsOf(form).filter((key) => !shown.includes(key));
+  const corners = pickedCorners(form);
+  const picked: readonly FieldKey[] = ["roundedCorners", ...cornerFields];
+  const needsRadius = corners.some(({ isOn }) => isOn) && feetIn(textOf(form, "cornerRadius")) === 0;
   return (
     <Group
       heading={
@@ -23,24 +31,16 @@ export function MoreShape({ form, problemAt, onType }: Omit<MeasurementsProps, "
             : "Areas to deduct"
       }
       changed={changedWords(form, keys)}
-      opens={keys.some((key) => problemAt(key))}
+      opens={needsRadius || keys.some((key) => problemAt(key))}
     >
+      {corners.length > 0 && <Ticks legend="Rounded corners, or click the drawing" picks={corners} onFill={onFill} />}
+      {needsRadius && <p class="below">Type the radius of the rounded corners. At 0 they are square.</p>}
       <div class="pairs">
-        {keys.map((key) => {
-          const value = textOf(form, key);
-          return key === "roundedCorners" && ROUNDED[Number(value || "none")] ? (
-            <Select
-              key={key}
-              label={fields[key].label}
-              value={String(Number(value))}
-              options={ROUNDED.map((label, count) => ({ value: String(count), label }))}
-              note="all of the same radius"
-              onChoose={(count) => onType(key, count)}
-            />
-          ) : (
-            <BedField key={key} field={key} value={value} problem={problemAt(key)} onType={onType} />
-          );
-        })}
+        {keys
+          .filter((key) => !picked.includes(key) || problemAt(key))
+          .map((key) => (
+            <BedField key={key} field={key} value={textOf(form, key)} problem={problemAt(key)} onType={onType} />
+          ))}
       </div>
     </Group>
   );

@@ -23,7 +23,7 @@ const POINTS_PER_PIXEL = 72 / 96;
 /** Plan and cross-section of a bed, to show in the pane. */
 export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: number) {
   return {
-    plan: drawPlan(plan, { widthPx, title: name || "The bed in plan", id: "pane-plan" }),
+    plan: drawPlan(plan, { widthPx, title: name || "The bed in plan", id: "pane-plan", canPick: true }),
     section: drawSection(depthsOf(bed), { widthPx, title: "Section at the edging", id: "pane-section" }),
   };
 }

@@ -144,6 +144,15 @@ const SIXTEENTHS_PER_INCH = 16;
 const SIXTEENTHS_PER_FOOT = INCHES_PER_FOOT * SIXTEENTHS_PER_INCH;
 const LONGEST_PRINTED_FEET = 1e9;
 
+/** A length in feet as far as it's typed; undefined where it can't be read yet. */
+export function feetIn(text: string): number | undefined {
+  try {
+    return readTape(text, "ft");
+  } catch {
+    return undefined;
+  }
+}
+
 /**
  * A length as it is read off a tape, to the nearest sixteenth of an inch; {@link readTape} reads it back.
  *

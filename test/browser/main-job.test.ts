@@ -83,20 +83,26 @@ describe("the main job, in the practice workbook", () => {
     );
     // A side that is picked on the drawing is edged and priced; its check box follows.
     const before = await shownPrice(page);
-    const house = await page.locator("svg.sides .hit").nth(1).boundingBox();
-    await page.mouse.click(house!.x + house!.width / 2, house!.y + house!.height / 2);
+    const house = page.locator('.drawing .hit[data-side="1"]');
+    const along = await house.boundingBox();
+    await page.mouse.click(along!.x + along!.width / 2, along!.y + along!.height / 2);
     await expect.poll(() => page.getByLabel("House", { exact: true }).isChecked()).toBe(true);
-    expect(await shownPrice(page)).toBeGreaterThan(before);
+    await expect.poll(() => shownPrice(page)).toBeGreaterThan(before);
+    // The house side alone is laid out at the house.
+    for (const label of ["Front", "Left end", "Right end"]) await page.getByLabel(label, { exact: true }).uncheck();
+    await page.getByText(/^Edging: 20' in 3 pieces/).waitFor();
+    expect(await page.locator("#pane-plan").textContent()).toContain("3 pieces");
     await page.getByLabel("House", { exact: true }).uncheck();
+    for (const label of ["Front", "Left end", "Right end"]) await page.getByLabel(label, { exact: true }).check();
     await expect.poll(() => shownPrice(page)).toBe(before);
-    await page.getByLabel("Left end").uncheck();
-    await page.getByLabel("Right end").uncheck();
-    await page.getByText("The layout draws it the other way around").waitFor({ state: "detached" });
-    await page.getByLabel("Left end").check();
-    // The layout has the one end that is edged on the right.
-    await page.getByText("The layout draws it the other way around, along: front, right end.").waitFor();
-    await page.getByLabel("Right end").check();
-    await expect.poll(() => shownPrice(page)).toBe(before);
+    // A corner clicked on the drawing asks for its radius.
+    const left = page.locator('.drawing .hit[data-corner="1"]');
+    const place = await left.boundingBox();
+    await page.mouse.click(place!.x + place!.width / 2, place!.y + place!.height / 2);
+    await expect.poll(() => page.getByLabel("Front left corner").isChecked()).toBe(true);
+    await page.getByText("Type the radius of the rounded corners.").waitFor();
+    await page.mouse.click(place!.x + place!.width / 2, place!.y + place!.height / 2);
+    await expect.poll(() => page.getByLabel("Front left corner").isChecked()).toBe(false);
     await page.getByLabel("Width", { exact: true }).focus();
     await page.keyboard.press("Enter");
     await preview.waitFor();
@@ -108,6 +114,8 @@ describe("the main job, in the practice workbook", () => {
     await page.getByText("from Side bed").waitFor();
     await page.getByRole("button", { name: "New bed" }).click();
     await page.setViewportSize({ width: 1280, height: 800 });
+    // The corner had opened its fields.
+    await page.getByText("Rounded corners, areas to deduct").click();
   });
 
   test("shows quantities and price in the pane before anything is written", async () => {
@@ -116,7 +124,8 @@ describe("the main job, in the practice workbook", () => {
     await page.getByLabel("Width", { exact: true }).fill("5");
     await page.getByText("Rounded corners, areas to deduct").click();
     await page.getByLabel("Corner radius").fill("2");
-    await page.getByLabel("Rounded corners").selectOption("2, both in front");
+    await page.getByLabel("Front left corner").check();
+    await page.getByLabel("Front right corner").check();
     await page.getByText("Quantities and prices").click();
     expect(await page.getByText("= 18.5 ft").count()).toBe(1);
     expect(await page.getByRole("definition").filter({ hasText: "90.78 sq ft" }).count()).toBe(1);

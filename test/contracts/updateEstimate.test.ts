@@ -60,6 +60,81 @@ async function update(change: (form: BedForm) => BedForm, replaces: (words: stri
 }
 const typed = (fields: BedForm["typed"]) => (form: BedForm) => ({ ...form, typed: { ...form.typed, ...fields } });
 
+describe("the sides with edging", () => {
+  const bare = { rightEdging: "0", frontEdging: "0", leftEdging: "0" };
+  const plain: BedForm = { ...blankForm(), name: "Front walk", typed: { length: "20", width: "6" } };
+
+  test("of a bed are typed in the sheet, counted live, and read back", async () => {
+    await written(insertEstimate(plain, { kind: "selection" }));
+    const edging = () => host.values(cellOf("Edging", 1))[0]?.[0];
+    // Front and both ends: 20 + 6 + 6.
+    expect(edging()).toBe(32);
+    await host.type({ [cellOf("Edging, house side")]: 1, [cellOf("Edging, front")]: 0 });
+    expect(edging()).toBe(32);
+    await host.type({ [cellOf("Edging, left end")]: 0 });
+    expect(edging()).toBe(26);
+    const { form, kept } = await open();
+    expect(kept).toEqual([]);
+    expect(form.typed).toEqual({
+      ...plain.typed,
+      houseEdging: "1",
+      rightEdging: "1",
+      frontEdging: "0",
+      leftEdging: "0",
+    });
+  });
+
+  test("of a block that counts them are opened as counts, and become sides once one is picked", async () => {
+    const counted = { ...plain, typed: { ...plain.typed, longBorders: "1", shortBorders: "2" } };
+    await written(insertEstimate(counted, { kind: "selection" }));
+    expect(host.values(cellOf("Long sides with edging"))).toEqual([[1]]);
+    const opened = await open();
+    expect(opened).toMatchObject({ kept: [], form: counted });
+    // Nothing changed, nothing written.
+    expect((await previewUpdate(opened, opened.form, await rates())).lines).toEqual([]);
+    const { longBorders: _, shortBorders: __, ...others } = counted.typed;
+    const { preview } = await update((form) => ({ ...form, typed: { ...others, ...bare, houseEdging: "1" } }));
+    expect(preview.kept).toEqual([]);
+    expect(() => cellOf("Long sides with edging")).toThrow();
+    expect(host.values(cellOf("Edging, house side"))).toEqual([[1]]);
+    expect(host.values(cellOf("Edging", 1))).toEqual([[20]]);
+    const again = await open();
+    expect(again.kept).toEqual([]);
+    expect(again.form.typed).toEqual({ ...others, ...bare, houseEdging: "1" });
+  });
+
+  test("and its rounded corners are laid out where they were picked, in the sheet as in the pane", async () => {
+    const picked: BedForm = {
+      ...plain,
+      typed: { ...plain.typed, ...bare, houseEdging: "1", cornerRadius: "2", roundBackRight: "1" },
+    };
+    await written(insertEstimate(picked, { kind: "selection" }));
+    const { estimate } = previewOf(picked);
+    // 18 ft of the house side, and a quarter circle of 2 ft around the corner at its end.
+    expect(estimate?.amounts.borderRun).toBeCloseTo(18 + Math.PI, 9);
+    expect(host.values(cellOf("Edging", 1))[0]?.[0]).toBeCloseTo(18 + Math.PI, 9);
+    expect(host.values(cellOf("Area to cover", 1))[0]?.[0]).toBeCloseTo(120 - 4 + Math.PI, 9);
+    await host.type({ [cellOf("Rounded, back right")]: 0, [cellOf("Rounded, front left")]: 1 });
+    expect(host.values(cellOf("Edging", 1))[0]?.[0]).toBeCloseTo(20, 9);
+    expect((await open()).form.typed).toMatchObject({ roundBackRight: "0", roundFrontLeft: "1" });
+  });
+
+  test("of a bed by widths include its base line", async () => {
+    const curve: BedForm = {
+      ...blankForm(),
+      name: "Front walk",
+      way: "widths",
+      typed: { spacing: "4", baseEdging: "1", outerEdging: "0", firstEdging: "0", lastEdging: "0" },
+      widths: ["3", "3", "3"],
+    };
+    await written(insertEstimate(curve, { kind: "selection" }));
+    expect(host.values(cellOf("Edging", 1))).toEqual([[8]]);
+    await host.type({ [cellOf("Edging, outer edge")]: 1 });
+    expect(host.values(cellOf("Edging", 1))).toEqual([[16]]);
+    expect((await open()).form.typed).toEqual({ ...curve.typed, outerEdging: "1" });
+  });
+});
+
 describe("an estimate that is opened", () => {
   test("has what was typed, and no default is taken for typed", async () => {
     await written(insertEstimate(bed, { kind: "selection" }));

@@ -102,7 +102,8 @@ export async function fillBed(page, { name, length, width, radius, corners }) {
   if (!radius) return;
   await page.getByText("Rounded corners, areas to deduct").click();
   await page.getByLabel("Corner radius").fill(radius);
-  await page.getByLabel("Rounded corners").selectOption(corners);
+  for (const corner of ["Front left corner", "Front right corner"].slice(0, Number(corners)))
+    await page.getByLabel(corner).check();
 }
 
 /** Inserts what the form holds at the selected cell. */

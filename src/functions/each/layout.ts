@@ -1,21 +1,13 @@
-import { may } from "../argument";
 import { declare } from "../declare";
-import { bedCorners, pointsBed, summaryArguments, summaryOf } from "../laying";
-import { flags } from "../readRanges";
+import { bedCorners, edgedSides, pointsBed, summaryArguments, summaryOf } from "../laying";
 import { worksheetList } from "../worksheetFunction";
 
 export const LAYOUT = worksheetList(
-  (points, ...by) => {
-    const edged = by[11];
-    return summaryOf({ ...pointsBed(points), ...(edged.length > 0 && { borderSides: placesOf(edged) }) }, by);
-  },
+  (points, ...by) => summaryOf(pointsBed(points), by, by[11]),
   bedCorners,
   ...summaryArguments,
-  may("edged", flags),
+  edgedSides,
 );
-
-/** The numbers, from 1, of the sides that are marked. */
-const placesOf = (marks: readonly number[]) => marks.flatMap((mark, index) => (mark > 0 ? [index + 1] : []));
 
 export const layoutDeclared = /* @__PURE__ */ declare(LAYOUT, {
   name: "LAYOUT",

@@ -1,9 +1,10 @@
-import { rectangleSides } from "../../layout/borderSides";
+import { rectangleSides } from "../../quantities/bed/sides";
 import { may, needs } from "../argument";
 import { bedLength, bedWidth } from "../arguments";
 import { declare } from "../declare";
-import { summaryArguments, summaryOf } from "../laying";
+import { edgedSides, summaryArguments, summaryOf } from "../laying";
 import { count, feetOrZero } from "../read";
+import { flags } from "../readRanges";
 import { worksheetList } from "../worksheetFunction";
 
 const CORNERS_OF_A_RECTANGLE = 4;
@@ -12,7 +13,16 @@ const SIDES_A_WAY = 2;
 export const LAYOUT_RECTANGLE = worksheetList(
   (lengthFt, widthFt, cornerRadiusFt, roundedCorners, ...by) => {
     const borderSides = rectangleSides(lengthFt, widthFt, by[11], by[12]);
-    return summaryOf({ kind: "rectangle", lengthFt, widthFt, cornerRadiusFt, roundedCorners, borderSides }, by);
+    const bed = {
+      kind: "rectangle",
+      lengthFt,
+      widthFt,
+      cornerRadiusFt,
+      roundedCorners,
+      rounded: by[14],
+      borderSides,
+    } as const;
+    return summaryOf(bed, by, by[13]);
   },
   bedLength,
   bedWidth,
@@ -21,6 +31,8 @@ export const LAYOUT_RECTANGLE = worksheetList(
   ...summaryArguments,
   may("long_sides", count, 0, SIDES_A_WAY),
   may("short_sides", count, 0, SIDES_A_WAY),
+  edgedSides,
+  may("rounded", flags),
 );
 
 export const layoutRectangleDeclared = /* @__PURE__ */ declare(LAYOUT_RECTANGLE, {
@@ -40,6 +52,10 @@ export const layoutRectangleDeclared = /* @__PURE__ */ declare(LAYOUT_RECTANGLE,
     rounded_corners: { about: "How many corners are rounded, 0 to 4, starting away from the base line. Blank: 0." },
     long_sides: { about: "How many long sides get edging, 0 to 2, the front first. Default: 0." },
     short_sides: { about: "How many short sides get edging, 0 to 2. Default: 0." },
+    edged: { about: "1 or 0 for the house side, right end, front, left end. Default: by long_sides and short_sides." },
+    rounded: {
+      about: "1 or 0 for the front left, front right, back left, back right corner. Default: by rounded_corners.",
+    },
   },
   native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

@@ -1,7 +1,7 @@
-import { widthsSides } from "../../layout/borderSides";
+import { widthsEdged, widthsSides } from "../../quantities/bed/sides";
 import { may, needs } from "../argument";
 import { declare } from "../declare";
-import { summaryArguments, summaryOf } from "../laying";
+import { edgedSides, summaryArguments, summaryOf } from "../laying";
 import { count, feet } from "../read";
 import { widths } from "../readRanges";
 import { worksheetList } from "../worksheetFunction";
@@ -9,12 +9,15 @@ import { worksheetList } from "../worksheetFunction";
 const ENDS = 2;
 
 export const LAYOUT_WIDTHS = worksheetList(
-  (spacingFt, widthsFt, ...by) =>
-    summaryOf({ kind: "widths", spacingFt, widthsFt, borderSides: widthsSides(widthsFt, by[11]) }, by),
+  (spacingFt, widthsFt, ...by) => {
+    const edged = by[12].length > 0 ? by[12] : widthsEdged(by[11]);
+    return summaryOf({ kind: "widths", spacingFt, widthsFt, borderSides: widthsSides(widthsFt, edged) }, by);
+  },
   needs("spacing", feet),
   needs("widths", widths),
   ...summaryArguments,
   may("end_sides", count, 0, ENDS),
+  edgedSides,
 );
 
 export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
@@ -35,6 +38,7 @@ export const layoutWidthsDeclared = /* @__PURE__ */ declare(LAYOUT_WIDTHS, {
       about: "Widths taped square off the base line, in one row or column: feet or text. 0 where it comes to a point.",
     },
     end_sides: { about: "How many of the two ends get edging, besides the outer edge. Default: 0." },
+    edged: { about: "1 or 0 for edging on the base line, last end, outer edge, first end. Default: by end_sides." },
   },
   native: { none: "it lays the bed out in plan and counts there, which an ordinary formula can't do" },
 });

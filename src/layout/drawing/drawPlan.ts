@@ -12,6 +12,7 @@ import { marginsFor, measures } from "./measures";
 import { notesBelow } from "./notesBelow";
 import type { Theme } from "./palette";
 import { Pen, pathThrough } from "./pen";
+import { picks } from "./picks";
 import { scaleBar } from "./scaleBar";
 import { type DrawingOptions, PAGE_WIDTH_PX, sheet, textSizeFor } from "./sheet";
 import { element, short } from "./svg";
@@ -32,13 +33,21 @@ const EDGE = 8;
  * @example drawPlan(layOutBed(bed, roll), { widthPx: 720, theme: "light", title: "Front bed" })
  */
 export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
-  const { widthPx = 350, theme = "auto" satisfies Theme, title = "Bed in plan", id = "bed-plan", ordered } = options;
+  const {
+    widthPx = 350,
+    theme = "auto" satisfies Theme,
+    title = "Bed in plan",
+    id = "bed-plan",
+    ordered,
+    canPick = false,
+  } = options;
   const layout = ordered ? offRollsOf(given, ordered) : given;
   const pen = new Pen(id, theme, textSizeFor(widthPx));
   const mostHeight = widthPx < PAGE_WIDTH_PX ? MOST_HEIGHT.pane : MOST_HEIGHT.page;
   const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * mostHeight);
   const labels = new LabelBoard({ width: widthPx, height: placed.height });
-  const { svg: plan, letters } = planOf({ layout, pen, labels, ...placed });
+  const view = { layout, pen, labels, ...placed };
+  const { svg: plan, letters } = planOf(view);
 
   const width = widthPx - 2 * EDGE;
   const parts: string[] = [];
@@ -48,8 +57,12 @@ export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
     top += height + gap;
   };
   const area = `${layout.areaSqFt.toFixed(1)} sq ft`;
-  add(paragraphs(pen, [{ heading: title, items: [area] }], EDGE, top, width), 0);
-  add({ svg: element("g", { transform: `translate(0 ${short(top)})` }, plan), height: placed.height }, pen.size * 0.6);
+  if (!canPick) add(paragraphs(pen, [{ heading: title, items: [area] }], EDGE, top, width), 0);
+  const picked = canPick ? picks(view) : "";
+  add(
+    { svg: element("g", { transform: `translate(0 ${short(top)})` }, plan, picked), height: placed.height },
+    pen.size * 0.6,
+  );
   add(scaleBar(pen, placed.scale, EDGE + 4, top, width / 3), pen.size * 0.8);
   add(legend(pen, layout, EDGE, top, width), pen.size * 0.8);
   add(paragraphs(pen, notesBelow(layout, letters, ordered), EDGE, top, width), EDGE);

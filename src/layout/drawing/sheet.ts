@@ -13,6 +13,8 @@ export interface DrawingOptions {
   readonly title?: string;
   /** What the order of the whole job cuts this bed's pieces and strips from [the bed's own rolls and pieces]. */
   readonly ordered?: OrderedCuts;
+  /** Has sides and corners that can be clicked, and no heading: what is around it names the bed [false]. */
+  readonly canPick?: boolean;
   /** Sets the parts of this drawing apart from those of others on the same page. */
   readonly id?: string;
 }

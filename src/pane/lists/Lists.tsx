@@ -5,7 +5,6 @@ import { Button } from "../Button";
 import { readsAs, TextField } from "../Field";
 import type { ListProps } from "../Measurements";
 import { AllAtOnce } from "./AllAtOnce";
-import { OutlineSides } from "./OutlineSides";
 import { Ties } from "./Ties";
 
 /** What was taped one after another: the widths or the corners of a bed. */
@@ -69,13 +68,6 @@ function Points({ form, problemAt, onChange }: ListProps) {
         onType={(text) => onChange({ points: pointsFrom(pairsOf(text), form.points) })}
       />
       <Ties onPlace={(places) => onChange({ points: pointsFrom(places, form.points) })} />
-      <OutlineSides
-        points={form.points}
-        onToggle={(index) => {
-          const [x, y, border] = form.points[index] ?? ["", "", ""];
-          change(index, [x, y, border === "1" ? "0" : "1"]);
-        }}
-      />
       {form.points.map(([x, y, border], index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a corner is its place in the order
         <div class="pairs" key={index}>

@@ -2,7 +2,7 @@ import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
 import type { Way } from "./form";
-import { byRuleOrPlan, counted, countedEdging, type Outline, PINS_AROUND_OTHERS, SPAN } from "./inPlan";
+import { byRuleOrPlan, counted, countedEdging, type Outline, PINS_AROUND_OTHERS, roundedCorners, SPAN } from "./inPlan";
 
 /*
  * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
@@ -42,23 +42,54 @@ export const liesAlong = (isShort: string, along: string, across: string, roll: 
 const LIES_ALONG = liesAlong(`${LENGTH}<${WIDTH}`, `${LENGTH},${WIDTH}`, `${WIDTH},${LENGTH}`, ROLL);
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
+/** The edging of a rectangle. */
+interface Edged {
+  /** How many of two opposite sides have edging, and of the two others. */
+  readonly along: string;
+  readonly across: string;
+  readonly run: string;
+  /** The side that the edging starts with, as in its plan; the other kind of side follows it. */
+  readonly firstSide: string;
+}
+
+/** By its sides; the edging goes around clockwise, so that it starts with a side whose left neighbor has none. */
+const bySides: Edged = {
+  along: "({houseEdging}+{frontEdging})",
+  across: "({rightEdging}+{leftEdging})",
+  run: `({houseEdging}+{frontEdging})*${LENGTH}+({rightEdging}+{leftEdging})*${WIDTH}`,
+  firstSide: `IF(OR({frontEdging}>{leftEdging},{houseEdging}>{rightEdging}),${LENGTH},${WIDTH})`,
+};
+/** By how many long and short sides there are, as beds of earlier versions say. */
+const byCounts: Edged = {
+  along: "{longBorders}",
+  across: "{shortBorders}",
+  run: `{longBorders}*${LONG}+{shortBorders}*${SHORT}`,
+  firstSide: `IF({longBorders}={shortBorders},${WIDTH},IF({longBorders}>{shortBorders},${LONG},${SHORT}))`,
+};
+const edged = ({ countsEdging }: Outline): Edged => (countsEdging ? byCounts : bySides);
+const isAllAround = ({ along, across }: Edged) => `${along}+${across}=4`;
+
 /** Whether the edging comes back to where it began. It has no row of its own. */
-const isClosed = byWay({
-  rectangle: "{longBorders}+{shortBorders}=4",
-  round: "TRUE",
-  widths: "FALSE",
-  points: "MIN({points.border})=1",
-  area: "FALSE",
-});
+const isClosed = (outline: Outline): string =>
+  byWay({
+    rectangle: isAllAround(edged(outline)),
+    round: "TRUE",
+    // An end of no width is no side.
+    widths: outline.countsEdging
+      ? "FALSE"
+      : "{baseEdging}*{outerEdging}*IF({widths.first}=0,1,{firstEdging})*IF({widths.last}=0,1,{lastEdging})=1",
+    points: "MIN({points.border})=1",
+    area: "FALSE",
+  })(outline);
 
 /** Edging along two opposite sides alone is two runs; anything else of a rectangle is one. */
-const RUNS = "IF(ABS({longBorders}-{shortBorders})=2,2,1)";
-/** The side that the edging of a rectangle starts with, as in its plan; the other kind of side follows it. */
-const FIRST_SIDE = `IF({longBorders}={shortBorders},${WIDTH},IF({longBorders}>{shortBorders},${LONG},${SHORT}))`;
+const runsOf = ({ along, across }: Edged) => `IF(ABS(${along}-${across})=2,2,1)`;
 const EACH_PIECE = "{pieceLength},{pieceLap}";
 /** Stakes of a rectangle's edging, with so many corners. */
-const rectangleStakes = (corners: string, sides = "") =>
-  `${RUNS}*BED.STAKES({borderRun}/${RUNS},{pieceLength},{stakeSpacing},{pieceLap},${corners},{longBorders}+{shortBorders}=4${sides})`;
+const rectangleStakes = (edging: Edged, corners: string, sides = "") => {
+  const runs = runsOf(edging);
+  return `${runs}*BED.STAKES({borderRun}/${runs},{pieceLength},{stakeSpacing},{pieceLap},${corners},${isAllAround(edging)}${sides})`;
+};
 /** A count along one run, and along the inner one of a ring, which always closes. */
 const alongRuns = (count: (run: string, closed: string) => string) => (outline: Outline) =>
   count("{borderRun}", isClosed(outline)) + (outline.way === "round" ? `+${count("{innerRun}", "TRUE")}` : "");
@@ -73,13 +104,14 @@ const shapeAmounts = {
   stoneArea: {
     label: "Area to cover",
     unit: "sq ft",
-    is: byWay({
-      rectangle: "BED.AREA_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},{cutOuts})-{placedArea}",
-      round: "BED.AREA_ROUND({diameter},{innerDiameter})-{cutOuts}-{placedArea}",
-      widths: "BED.AREA_WIDTHS({spacing},{widths})-{cutOuts}-{placedArea}",
-      points: "BED.AREA_POINTS({points})-{cutOuts}-{placedArea}",
-      area: "{area}-{cutOuts}-{placedArea}",
-    }),
+    is: (outline) =>
+      byWay({
+        rectangle: `BED.AREA_RECTANGLE({length},{width},{cornerRadius},${roundedCorners(outline)},{cutOuts})-{placedArea}`,
+        round: "BED.AREA_ROUND({diameter},{innerDiameter})-{cutOuts}-{placedArea}",
+        widths: "BED.AREA_WIDTHS({spacing},{widths})-{cutOuts}-{placedArea}",
+        points: "BED.AREA_POINTS({points})-{cutOuts}-{placedArea}",
+        area: "{area}-{cutOuts}-{placedArea}",
+      })(outline),
   },
   fabricLength: {
     label: "Along the strips",
@@ -107,14 +139,16 @@ const shapeAmounts = {
     label: "Edging",
     unit: "lin ft",
     is: countedEdging(
-      byWay({
-        rectangle: `{longBorders}*${LONG}+{shortBorders}*${SHORT}`,
-        round: "PI()*{diameter.decimal}",
-        widths:
-          "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)",
-        points: "SUMPRODUCT({points.side},{points.border})",
-        area: "{edge.decimal}",
-      }),
+      (outline) =>
+        byWay({
+          rectangle: edged(outline).run,
+          round: "PI()*{diameter.decimal}",
+          widths: outline.countsEdging
+            ? "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)"
+            : "{outerEdging}*BED.EDGE_WIDTHS({spacing},{widths})+{firstEdging}*{widths.first}+{lastEdging}*{widths.last}+{baseEdging}*{spacing.decimal}*(ROWS({widths})-1)",
+          points: "SUMPRODUCT({points.side},{points.border})",
+          area: "{edge.decimal}",
+        })(outline),
       "edgingFt",
     ),
   },
@@ -128,7 +162,12 @@ const shapeAmounts = {
     unit: "corners",
     shows: "whole",
     is: countedEdging(
-      ({ way }) => (way === "rectangle" ? `{stakes}-${rectangleStakes("0")}` : way === "area" ? "{corners}" : "0"),
+      (outline) =>
+        outline.way === "rectangle"
+          ? `{stakes}-${rectangleStakes(edged(outline), "0")}`
+          : outline.way === "area"
+            ? "{corners}"
+            : "0",
       "cornerStakes",
     ),
   },
@@ -139,7 +178,8 @@ export const allRuns = ({ way }: Outline): string => (way === "round" ? "{border
 
 /** The edging's runs with two ends, as a list in one cell such as "2 x 18.5"; they have no row of their own. */
 export const openRuns = countedEdging((outline) => {
-  const run = outline.way === "rectangle" ? `IF(${RUNS}=2,"2 x "&{borderRun}/2,{borderRun})` : "{borderRun}";
+  const run =
+    outline.way === "rectangle" ? `IF(${runsOf(edged(outline))}=2,"2 x "&{borderRun}/2,{borderRun})` : "{borderRun}";
   return `IF(${isClosed(outline)},0,${run})`;
 }, "openRunList");
 /** The run along the outer edge, where it comes back to its start; 0 where it doesn't. */
@@ -180,13 +220,12 @@ const workingAmounts = {
     label: "Edging pieces",
     unit: "pieces",
     shows: "whole",
-    is: countedEdging(
-      (outline) =>
-        outline.way === "rectangle"
-          ? `${RUNS}*BED.EDGING_PIECES({borderRun}/${RUNS},${EACH_PIECE},${isClosed(outline)})`
-          : alongRuns((run, closed) => `BED.EDGING_PIECES(${run},${EACH_PIECE},${closed})`)(outline),
-      "pieces",
-    ),
+    is: countedEdging((outline) => {
+      const runs = runsOf(edged(outline));
+      return outline.way === "rectangle"
+        ? `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${EACH_PIECE},${isClosed(outline)})`
+        : alongRuns((run, closed) => `BED.EDGING_PIECES(${run},${EACH_PIECE},${closed})`)(outline);
+    }, "pieces"),
   },
   stakes: {
     label: "Stakes",
@@ -195,8 +234,10 @@ const workingAmounts = {
     shows: "whole",
     is: countedEdging((outline) => {
       const corners = outline.way === "area" ? "{corners}" : "0";
+      const edging = edged(outline);
+      const { along, across, firstSide } = edging;
       return outline.way === "rectangle"
-        ? rectangleStakes("{longBorders}*{shortBorders}", `,${FIRST_SIDE},${LENGTH}+${WIDTH}-${FIRST_SIDE}`)
+        ? rectangleStakes(edging, `${along}*${across}`, `,${firstSide},${LENGTH}+${WIDTH}-${firstSide}`)
         : alongRuns((run, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`)(
             outline,
           );

@@ -29,6 +29,8 @@ import {
   verdicts,
 } from "./amounts";
 import { evaluate, isSame, type Scope, type Value } from "./evaluate";
+import type { NumberFieldKey } from "./fields";
+import { cornerFields, edgingFields } from "./form";
 import { LAYOUT_COLUMNS, type Outline } from "./inPlan";
 import { type EstimateLine, lines } from "./lines";
 import type { Bed } from "./read";
@@ -234,6 +236,7 @@ export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
 
 /** What was typed, under the keys that the expressions use. */
 function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
+  const marks = (keys: readonly NumberFieldKey[]) => keys.map((key) => bed.numbers[key]);
   yield* Object.entries(bed.numbers);
   yield* Object.entries(bed.names);
   // As in a cell, a weight in place of a name is a number.
@@ -242,6 +245,8 @@ function* knownValues(bed: Bed): Iterable<[key: string, value: Value]> {
   if (Number.isFinite(Number.parseFloat(bed.names.stripDirection)))
     yield ["stripDirection", Number.parseFloat(bed.names.stripDirection)];
   if (bed.weighedTonsPerYard !== undefined) yield ["stoneDensity", bed.weighedTonsPerYard];
+  yield ["edged", marks(bed.way === "widths" ? edgingFields.widths : edgingFields.rectangle)];
+  yield ["rounded", marks(cornerFields)];
   yield ["widths", bed.widthsFt];
   yield ["widths.first", bed.widthsFt[0] ?? 0];
   yield ["widths.last", bed.widthsFt.at(-1) ?? 0];

@@ -16,13 +16,19 @@ export interface Field {
   readonly mayBeZero?: boolean;
   /** A share that must stay under this; others may be up to {@link MOST_SHARE}. */
   readonly shareUnder?: number;
+  /** The largest whole number it takes, where there is a limit. */
+  readonly most?: number;
   readonly note?: string;
 }
 
 /** A markup over 200 % is more likely 20 typed for 20 %. */
 export const MOST_SHARE = 2;
 
-/** Fields of the ways to measure. Which of them belong to which way stands in `shapes.ts`. */
+/** One side or corner of a bed: 1 or 0, picked on the bed's drawing in the pane. */
+const yesOrNo = <Label extends string, Initial extends "0" | "1">(label: Label, initial: Initial) =>
+  ({ label, unit: "1 or 0", reads: "whole", initial, mayBeZero: true, most: 1 }) as const;
+
+/** Fields of the ways to measure. Which of them belong to which bed is in `form.ts`. */
 export const shapeFields = {
   length: { label: "Length", unit: "ft", reads: "feet", initial: "" },
   width: { label: "Width", unit: "ft", reads: "feet", initial: "" },
@@ -35,6 +41,14 @@ export const shapeFields = {
     mayBeZero: true,
     note: "0 to 4, all of the same radius",
   },
+  roundFrontLeft: yesOrNo("Rounded, front left", "0"),
+  roundFrontRight: yesOrNo("Rounded, front right", "0"),
+  roundBackLeft: yesOrNo("Rounded, back left", "0"),
+  roundBackRight: yesOrNo("Rounded, back right", "0"),
+  houseEdging: yesOrNo("Edging, house side", "0"),
+  rightEdging: yesOrNo("Edging, right end", "1"),
+  frontEdging: yesOrNo("Edging, front", "1"),
+  leftEdging: yesOrNo("Edging, left end", "1"),
   longBorders: {
     label: "Long sides with edging",
     unit: "sides",
@@ -62,6 +76,10 @@ export const shapeFields = {
     note: "1 for edging there, too",
   },
   spacing: { label: "Spacing between widths", unit: "ft", reads: "feet", initial: "" },
+  baseEdging: yesOrNo("Edging, base line", "0"),
+  lastEdging: yesOrNo("Edging, last end", "1"),
+  outerEdging: yesOrNo("Edging, outer edge", "1"),
+  firstEdging: yesOrNo("Edging, first end", "1"),
   endBorders: {
     label: "Ends with edging",
     unit: "ends",

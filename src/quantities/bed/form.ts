@@ -1,13 +1,23 @@
+import { must } from "../must";
+import { feetIn } from "../tape";
 import { exampleStonePrice } from "./examples";
 import { type FieldKey, fields, type ShapeFieldKey } from "./fields";
 import { isRate, type Rate, type Rates, rateFor, type StoneRate, stoneRateOf } from "./rates";
+import { rectangleSides } from "./sides";
+
+/** Which sides have edging, numbered from 1 as in the plan: counterclockwise from the house side or the base line. */
+const rectangleEdging = ["houseEdging", "rightEdging", "frontEdging", "leftEdging"] as const;
+const widthsEdging = ["baseEdging", "lastEdging", "outerEdging", "firstEdging"] as const;
+
+/** Which corners are rounded, in the order in which a count of them takes them. */
+export const cornerFields = ["roundFrontLeft", "roundFrontRight", "roundBackLeft", "roundBackRight"] as const;
 
 /** The ways to measure a bed, in the order in which they are offered. */
 export const ways = {
   rectangle: {
     label: "Rectangle",
     hint: "a strip along a wall, with square or rounded corners",
-    fields: ["length", "width", "cornerRadius", "roundedCorners", "longBorders", "shortBorders"],
+    fields: ["length", "width", "cornerRadius", "roundedCorners", ...rectangleEdging],
   },
   round: {
     label: "Round or ring",
@@ -17,7 +27,7 @@ export const ways = {
   widths: {
     label: "Widths from a base line",
     hint: "a curved bed: evenly spaced widths, square off a straight line",
-    fields: ["spacing", "endBorders"],
+    fields: ["spacing", ...widthsEdging],
   },
   points: {
     label: "Outline points",
@@ -32,6 +42,11 @@ export const ways = {
 } as const satisfies Record<string, { label: string; hint: string; fields: readonly ShapeFieldKey[] }>;
 
 export type Way = keyof typeof ways;
+
+/** The sides of each way's beds that can have edging or none, in the order of the plan's numbers. */
+export const edgingFields = { rectangle: rectangleEdging, widths: widthsEdging } as const;
+/** What beds of earlier versions say instead. */
+export const countFields = { rectangle: ["longBorders", "shortBorders"], widths: ["endBorders"] } as const;
 
 /** What a person typed about a bed, as typed. A field that is absent has its starting value. */
 export interface BedForm {
@@ -59,9 +74,49 @@ export type CutOutText = readonly [x: string, y: string, across: string, deep: s
 /** Fields that belong to every bed, beside those of its way of measuring. */
 const cutOutFields = ["cutOuts", "cutAround"] as const satisfies readonly ShapeFieldKey[];
 
-/** The fields that describe the shape of a bed measured in this way, in the order in which they are asked. */
-export function shapeFieldsOf(way: Way): readonly ShapeFieldKey[] {
-  return [...ways[way].fields, ...cutOutFields];
+/** The fields that describe the shape of a bed, in the order in which they are asked. */
+export function shapeFieldsOf(form: Pick<BedForm, "way" | "typed">): readonly ShapeFieldKey[] {
+  const { way } = form;
+  const own: readonly ShapeFieldKey[] = ways[way].fields;
+  const sides = sidesOf(edgingFields, way);
+  const counts = countsEdging(form) ? sidesOf(countFields, way) : [];
+  return [
+    ...own.flatMap((key): readonly ShapeFieldKey[] => {
+      if (key === "roundedCorners" && picksCorners(form)) return cornerFields;
+      return counts.length > 0 && sides.includes(key) ? (key === sides[0] ? counts : []) : [key];
+    }),
+    ...cutOutFields,
+  ];
+}
+
+/**
+ * Whether a bed says how many sides have edging, as beds made by earlier versions do and those of a list of jobs, and not
+ * which.
+ */
+export function countsEdging({ way, typed }: Pick<BedForm, "way" | "typed">): boolean {
+  return isTyped(typed, sidesOf(countFields, way)) && !isTyped(typed, sidesOf(edgingFields, way));
+}
+
+/** Whether a rectangle says which corners are rounded, and not how many from the front. */
+export function picksCorners({ way, typed }: Pick<BedForm, "way" | "typed">): boolean {
+  return way === "rectangle" && isTyped(typed, cornerFields);
+}
+
+const sidesOf = (listed: Partial<Record<Way, readonly ShapeFieldKey[]>>, way: Way) => listed[way] ?? [];
+
+const isTyped = (typed: BedForm["typed"], keys: readonly ShapeFieldKey[]) =>
+  keys.some((key) => typed[key] !== undefined);
+
+/**
+ * What a field has until something is typed. A rectangle has edging along one long side and both short ones, the front
+ * and the ends of a bed along a house.
+ */
+export function initialOf(form: BedForm, key: FieldKey): string {
+  if (key === "stoneCost") return exampleStonePrice(textOf(form, "stone"));
+  const side = (rectangleEdging as readonly FieldKey[]).indexOf(key) + 1;
+  if (side === 0 || isTyped(form.typed, rectangleEdging)) return fields[key].initial;
+  const [length, width] = (["length", "width"] as const).map((one) => feetIn(textOf(form, one)) ?? 0);
+  return rectangleSides(must(length), must(width), 1, 2).includes(side) ? "1" : "0";
 }
 
 /** A form in which nothing has been typed yet. */
@@ -87,7 +142,7 @@ export function textOf(form: BedForm, key: FieldKey): string {
   if (typed !== undefined) return typed;
   const rate = followedRate(form, key);
   if (rate) return rate.problem === undefined ? rate.text : "";
-  return key === "stoneCost" ? exampleStonePrice(textOf(form, "stone")) : fields[key].initial;
+  return initialOf(form, key);
 }
 
 /** The rate that a field follows: none where something was typed, or where the office has no rates. */

@@ -12,19 +12,28 @@ export interface Outline {
   readonly cutOuts: number;
   /** The bed can be laid out in plan, so fabric, pins, and edging are counted there. */
   readonly inPlan: boolean;
+  /** It says how many sides have edging, and not which. */
+  readonly countsEdging?: boolean;
+  /** It says which corners are rounded, and not how many. */
+  readonly picksCorners?: boolean;
 }
 
 /** The call that lays a bed out in plan, and which column of its list holds what. */
-function layout({ way, cutOuts }: Outline): string {
+function layout(outline: Outline): string {
+  const { way, cutOuts } = outline;
   const laying =
     "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
     `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
   const edging = "{pieceLength},{stakeSpacing},{pieceLap}";
   // The edging of a round bed has no corners and no gaps, so that the rule counts it (`counted`).
+  const [corners, rounded] = outline.picksCorners ? ["", ",{rounded}"] : ["{roundedCorners}", ""];
+  const [sides, ends] = outline.countsEdging
+    ? [`{longBorders},{shortBorders}${rounded && `,${rounded}`}`, "{endBorders}"]
+    : [`,,{edged}${rounded}`, ",{edged}"];
   const calls: Readonly<Record<Way, string>> = {
-    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},{roundedCorners},${laying},${edging},{longBorders},{shortBorders})`,
+    rectangle: `BED.LAYOUT_RECTANGLE({length},{width},{cornerRadius},${corners},${laying},${edging},${sides})`,
     round: `BED.LAYOUT_ROUND({diameter},{innerDiameter},${laying})`,
-    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying},${edging},{endBorders})`,
+    widths: `BED.LAYOUT_WIDTHS({spacing},{widths},${laying},${edging},${ends})`,
     points: `BED.LAYOUT({points},${laying},${edging},{points.border})`,
     area: "",
   };
@@ -47,10 +56,14 @@ export const LAYOUT_COLUMNS = {
  * Where the rule for a plain rectangle holds, laid in the direction that its plan has; undefined for a bed that never is
  * one.
  */
-const isPlain = ({ way, cutOuts }: Outline): string | undefined =>
-  way === "rectangle" && cutOuts === 0
-    ? "AND(OR({cornerRadius.decimal}=0,{roundedCorners}=0),NOT(ISNUMBER({stripDirection})))"
+const isPlain = (outline: Outline): string | undefined =>
+  outline.way === "rectangle" && outline.cutOuts === 0
+    ? `AND(OR({cornerRadius.decimal}=0,${roundedCorners(outline)}=0),NOT(ISNUMBER({stripDirection})))`
     : undefined;
+
+/** How many corners are rounded. */
+export const roundedCorners = ({ picksCorners }: Outline): string =>
+  picksCorners ? "SUM({rounded})" : "{roundedCorners}";
 
 /** One thing for a plain rectangle, another for a bed that is counted on its plan. */
 export function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): string {

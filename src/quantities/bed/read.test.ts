@@ -229,7 +229,7 @@ test("a blank form is a rectangle without a name, with room for five widths and 
 
 test("every way of measuring asks for its own fields, and for what is deducted", () => {
   for (const [way, { fields: own }] of Object.entries(ways))
-    expect(shapeFieldsOf(way as keyof typeof ways)).toEqual([...own, "cutOuts", "cutAround"]);
+    expect(shapeFieldsOf({ way: way as keyof typeof ways, typed: {} })).toEqual([...own, "cutOuts", "cutAround"]);
 });
 
 describe("a field", () => {

@@ -1,20 +1,33 @@
 import { messages } from "../messages";
+import { must } from "../must";
 import type { Point } from "../outline";
 import { Problem } from "../problem";
 import { readTape } from "../tape";
-import { type FieldKey, fields, type NameFieldKey, type NumberFieldKey, shapeFields } from "./fields";
+import {
+  type FieldKey,
+  fields,
+  type NameFieldKey,
+  type NumberFieldKey,
+  type ShapeFieldKey,
+  shapeFields,
+} from "./fields";
 import {
   type BedForm,
+  cornerFields,
+  countsEdging,
+  edgingFields,
   followedRate,
   givenCutOuts,
   givenPoints,
   givenWidths,
   listedStone,
+  picksCorners,
   shapeFieldsOf,
   textOf,
   type Way,
 } from "./form";
 import { readField } from "./readField";
+import { rectangleSides, widthsEdged } from "./sides";
 
 /** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
 export interface Bed {
@@ -78,7 +91,7 @@ export function readForm(form: BedForm): Reading {
     }
   };
 
-  const asked = new Set<string>(shapeFieldsOf(form.way));
+  const asked = new Set<string>(shapeFieldsOf(form));
   const numbers = {} as Record<NumberFieldKey, number>;
   const names = {} as Record<NameFieldKey, string>;
   for (const key of Object.keys(fields) as FieldKey[]) {
@@ -90,6 +103,7 @@ export function readForm(form: BedForm): Reading {
       else numbers[key as NumberFieldKey] = attempt(key, textOf(form, key), (text) => readField(fields[key], text), 0);
     }
   }
+  countSides(form, numbers);
   const { stonesProblem } = form.rates ?? {};
   // Where the price is typed, the list is still asked for the weight.
   if (stonesProblem !== undefined && form.typed.stoneCost !== undefined)
@@ -134,6 +148,26 @@ export function readForm(form: BedForm): Reading {
   const bed = { way: form.way, numbers, names, widthsFt, points, borderAfterPoint, cutOuts };
   if (weight?.problem !== undefined || weight === undefined) return { bed, problems: [] };
   return { bed: { ...bed, weighedTonsPerYard: Number(weight.text) }, problems: [] };
+}
+
+/** Has a bed say of its sides and corners both which and how many, whichever of them was given. */
+function countSides(form: BedForm, numbers: Record<NumberFieldKey, number>): void {
+  const mark = (keys: readonly ShapeFieldKey[], marked: (place: number) => boolean) => {
+    keys.forEach((key, index) => {
+      numbers[key] = Number(marked(index + 1));
+    });
+  };
+  if (form.way === "rectangle") {
+    const { length, width, longBorders, shortBorders, roundedCorners } = numbers;
+    const sides = rectangleSides(length, width, longBorders, shortBorders);
+    if (countsEdging(form)) mark(edgingFields.rectangle, (side) => sides.includes(side));
+    if (!picksCorners(form)) mark(cornerFields, (corner) => corner <= roundedCorners);
+    else numbers.roundedCorners = cornerFields.reduce((sum, key) => sum + numbers[key], 0);
+  }
+  if (form.way === "widths" && countsEdging(form)) {
+    const edged = widthsEdged(numbers.endBorders);
+    mark(edgingFields.widths, (side) => must(edged[side - 1]) > 0);
+  }
 }
 
 function isName(key: FieldKey): key is NameFieldKey {

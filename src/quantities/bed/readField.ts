@@ -24,7 +24,7 @@ export function readField(field: Field, text: string): number {
   return value;
 }
 
-function readValue({ label, reads, shareUnder }: Field, text: string): number {
+function readValue({ label, reads, shareUnder, most = Number.POSITIVE_INFINITY }: Field, text: string): number {
   switch (reads) {
     case "feet":
       return readTape(text, "ft", label);
@@ -39,8 +39,8 @@ function readValue({ label, reads, shareUnder }: Field, text: string): number {
     }
     case "whole": {
       const value = readNumber(text, label);
-      if (!Number.isInteger(value))
-        throw new Problem("value", messages.notWhole(label, text, Number.POSITIVE_INFINITY), label);
+      if (!Number.isInteger(value) || value > most)
+        throw new Problem("value", messages.notWhole(label, text, most), label);
       return value;
     }
     default:

@@ -7,7 +7,7 @@ import { amountRow, fieldRow, inputRow, linkIn } from "./rows";
 
 /** What was measured, as inputs. */
 export function measuredRows(form: BedForm): DraftRow[] {
-  return [...shapeFieldsOf(form.way).map((key) => fieldRow(form, key)), ...listRows(form), ...cutOutRows(form)];
+  return [...shapeFieldsOf(form).map((key) => fieldRow(form, key)), ...listRows(form), ...cutOutRows(form)];
 }
 
 /** Area, border run and what the fabric has to span, worked out from the inputs. */

@@ -1,6 +1,13 @@
-import { exampleStonePrice } from "../../quantities/bed/examples";
 import { type FieldKey, fields, shapeFields } from "../../quantities/bed/fields";
-import { type BedForm, blankForm, shapeFieldsOf, textOf } from "../../quantities/bed/form";
+import {
+  type BedForm,
+  blankForm,
+  cornerFields,
+  countFields,
+  edgingFields,
+  initialOf,
+  shapeFieldsOf,
+} from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
 import { isRate, type Rates, rateKeys } from "../../quantities/bed/rates";
 import { alignRows, type Content } from "../blockRows";
@@ -51,7 +58,7 @@ export function formOnSheet({ block, contents, values }: BlockOnSheet, rates: Ra
 
 /** What was read but is no input of this way of measuring: a result that has the label of another way's input. */
 function ownFields({ way, typed }: BedForm): BedForm["typed"] {
-  const own: readonly string[] = shapeFieldsOf(way);
+  const own: readonly string[] = shapeFieldsOf({ way, typed });
   return Object.fromEntries(Object.entries(typed).filter(([key]) => own.includes(key) || !(key in shapeFields)));
 }
 
@@ -79,16 +86,24 @@ function typedPrices(contents: BlockOnSheet["contents"], values: BlockOnSheet["v
 
 const textIn = (value: unknown) => (value === null || value === undefined ? "" : String(value));
 
+/** Sides with edging go together: where one isn't by default, all are as they were picked. */
+const SIDES: readonly FieldKey[] = [...edgingFields.rectangle, ...edgingFields.widths];
+/** What says of a block which rows it has. */
+const KEPT: readonly FieldKey[] = [...countFields.rectangle, ...countFields.widths, ...cornerFields];
+
 /**
  * The same form with nothing typed where a field holds its default, so that it goes on following what it depends on. A
  * default that doesn't follow the office's rates was meant so.
  */
 export function formToEdit(form: BedForm, rates: Rates | undefined): BedForm {
   const { rates: _, ...bare } = form;
+  const bareOfSides = { ...form, typed: without(form.typed, SIDES) };
+  const sidesAreDefault = SIDES.every((key) => [undefined, initialOf(bareOfSides, key)].includes(form.typed[key]));
   const typed = Object.entries(form.typed).flatMap(([name, text]): [string, string][] => {
     const key = name as FieldKey;
-    const initial = key === "stoneCost" ? exampleStonePrice(textOf(form, "stone")) : fields[key].initial;
-    return text === initial && !(rates && isRate(key)) ? [] : [[key, text]];
+    const isDefault =
+      text === initialOf(bareOfSides, key) && !KEPT.includes(key) && (sidesAreDefault || !SIDES.includes(key));
+    return isDefault && !(rates && isRate(key)) ? [] : [[key, text]];
   });
   const { widths, points } = blankForm();
   return {

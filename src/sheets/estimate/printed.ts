@@ -1,5 +1,15 @@
 import type { Amount } from "../../quantities/bed/amounts";
-import { type BedForm, givenCutOuts, givenPoints, givenWidths, hasPlan } from "../../quantities/bed/form";
+import {
+  type BedForm,
+  cornerFields,
+  countsEdging,
+  edgingFields,
+  givenCutOuts,
+  givenPoints,
+  givenWidths,
+  hasPlan,
+  picksCorners,
+} from "../../quantities/bed/form";
 import type { Outline } from "../../quantities/bed/inPlan";
 import { lines } from "../../quantities/bed/lines";
 import { must } from "../../quantities/must";
@@ -14,6 +24,8 @@ export function outlineOf(form: BedForm): Outline {
     points: givenPoints(form).length,
     cutOuts: givenCutOuts(form).length,
     inPlan: hasPlan(form.way),
+    countsEdging: countsEdging(form),
+    picksCorners: picksCorners(form),
   };
 }
 
@@ -24,7 +36,10 @@ export function printed(form: BedForm, is: Amount["is"]): string {
   const point = `point${outline.points}`;
   const cutOut = `cutOut${outline.cutOuts}`;
   const column = (name: string) => `{${must(lines[0]).key}.${name}}:{spare${SPARE_LINES}.${name}}`;
+  const edged = form.way === "widths" ? edgingFields.widths : edgingFields.rectangle;
   const ranges: Readonly<Record<string, string>> = {
+    edged: `{${edged[0]}}:{${must(edged.at(-1))}}`,
+    rounded: `{${cornerFields[0]}}:{${must(cornerFields.at(-1))}}`,
     widths: `{width1}:{${width}}`,
     "widths.decimal": `{width1.decimal}:{${width}.decimal}`,
     "widths.first": "{width1.decimal}",

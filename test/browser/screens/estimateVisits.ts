@@ -18,7 +18,7 @@ const sizes: Readonly<Partial<Record<Way, Readonly<Record<string, string>>>>> = 
     "Point 3, x": "12",
     "Point 3, y": "6",
   },
-  area: { Area: "140", Edging: "48" },
+  area: { Area: "140", "Edging length": "48" },
 };
 
 async function measure(page: Page, way: Way): Promise<void> {
