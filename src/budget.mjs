@@ -35,11 +35,11 @@ export class Budget {
  */
 export function overweight(file, content, most) {
   if (!content)
-    return `${file} has a budget of ${most} kB and is not built. Take it out of webpack.config.js, or build it.`;
+    return `${file} has a budget of ${most} kB but isn't built. Take it out of webpack.config.js, or build it.`;
   const kilobytes = gzipSync(content, { level: 9 }).length / BYTES_PER_KILOBYTE;
   if (kilobytes <= most) return undefined;
   return (
-    `${file} is ${kilobytes.toFixed(1)} kB packed and may be ${most}: it loads with every workbook. ` +
-    "Fetch what is not wanted at once in a chunk of its own, or take out what nobody uses."
+    `${file} is ${kilobytes.toFixed(2)} kB packed, and the limit is ${most}: it loads with every workbook. ` +
+    "Move what isn't needed at first to a chunk of its own, or remove what no one uses."
   );
 }

@@ -10,7 +10,7 @@ const HIDDEN_ATTRIBUTES =
 
 /** What looks like words and is code: a style sheet, a selector, a path of a drawing, a formula, an address, a pattern. */
 const CODE =
-  /^[=#.[/<]\S|[{;]\s*[\w-]+\s*:|^[MLZ] ?[\d{]|^https?:|^[A-Z]{1,3}\$?\d|=>|&&|^[\w-]+\.\w+$|^(?:--|data-|image\/|text\/|application\/)/;
+  /^(?:[\p{Lu}\d.]+ ){3}|^[=#.[/<]\S|[{;]\s*[\w-]+\s*:|^[MLZ] ?[\d{]|^https?:|^[A-Z]{1,3}\$?\d|=>|&&|^[\w-]+\.\w+$|^(?:--|data-|image\/|text\/|application\/)/u;
 
 /** Words rather than a name in code: two words, or one that starts a sentence. */
 const isWords = (text: string) =>
@@ -38,6 +38,7 @@ function textsOfCode(name: string, content: string): string[] {
   const read = new Set<ts.Node>();
 
   const add = (text: string, shown: boolean) => {
+    if (/<\/?[a-z][^<>]*>/.test(text)) return void found.push(...textsOfPage(text));
     const line = oneLine(text);
     const words = line.replace(/\{[^{}]*\}/g, (filled) => filled.replace(/[^|{}]*/g, " ")).trim();
     if (shown ? /\p{L}/u.test(line) : isWords(words) && isWords(line)) found.push(line);

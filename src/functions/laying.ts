@@ -158,5 +158,5 @@ export function cutsOf({ fabric }: Laid): (string | number)[][] {
 /** Every pin, with why it stands there. */
 export function pinsOf({ fabric }: Laid): (string | number)[][] {
   const why = { corner: "corner", edge: "edge", cutOut: "cut-out", seam: "overlap", row: "row" };
-  return [["x, ft", "y, ft", "Stands at"], ...fabric.pins.map(({ x, y, kind }) => [x + 0, y + 0, why[kind]])];
+  return [["x, ft", "y, ft", "Where"], ...fabric.pins.map(({ x, y, kind }) => [x + 0, y + 0, why[kind]])];
 }

@@ -77,7 +77,7 @@ export function points(range: unknown, argument: string): readonly Point[] {
   const rows = rowsOf(range);
   while (rows.length > 0 && must(rows.at(-1)).every(isBlank)) rows.pop();
   if (rows.length === 0)
-    throw new Problem("value", messages.missing(argument, "x and y in feet, a corner a row"), argument);
+    throw new Problem("value", messages.missing(argument, "x and y in feet, one corner per row"), argument);
   return rows.map((row, place): Point => {
     if (row.length !== 2) throw new Problem("value", messages.notPairs(argument, row.length), argument);
     return [

@@ -62,9 +62,12 @@ describe("a heading says what a column holds, in the words that offices use", ()
     ["Staples", "pins", "pins"],
     ["Boxes of pins", "boxes", "boxes"],
     ["Haul-off loads", "spoilLoads", "loads"],
-    ["Man-hours", "hours", "h"],
+    ["Man-hours", "hours", "hr"],
     ["$/ton", "stonePrice", ""],
     ["Stone price a ton", "stonePrice", ""],
+    ["Stone price per ton", "stonePrice", ""],
+    ["Stone, tons/cu yd", "density", "tons/cu yd"],
+    ["Stone, tons a cu yd", "density", "tons/cu yd"],
     ["Labor cost", "laborCost", ""],
     ["Bid", "price", ""],
   ])("%s is %s %s", (heading, role, unit) => {

@@ -23,7 +23,7 @@ const byUnit: Readonly<Partial<Record<UnitName, readonly ColumnRole[]>>> = {
   boxes: ["boxes"],
   pieces: ["pieces"],
   loads: ["spoilLoads", "deliveries"],
-  h: ["hours"],
+  hr: ["hours"],
   "%": ["waste"],
 };
 

@@ -200,7 +200,7 @@ export const columnRoles = {
     not: re(`${MONEY.source}|\\b(date|fee|address|note|notes)\\b`),
   },
   hours: {
-    unit: "h",
+    unit: "hr",
     plain:
       /^((crew |labor |labour |man |person |total )?(hours|hrs|h|time)|(crew|labor|labour)|man-hours|person-hours)$/,
     within: /\b(hours|hrs)\b/,

@@ -20,7 +20,7 @@ describe("the unit in a heading", () => {
     ["Weighs (tons / cu yd)", "tons/cu yd"],
     ["Density, tons per cubic yard", "tons/cu yd"],
     ["Waste %", "%"],
-    ["Labor hours", "h"],
+    ["Labor hours", "hr"],
     ["Fabric rolls", "rolls"],
     ["in", "in"],
     ["mm", "mm"],

@@ -49,7 +49,7 @@ export const units = {
   "lb/cu ft": unit("density", "lb/cu ft|lb/cf|lbs/cu ft|lbs/cf|pcf|pounds per cubic foot", "*", 27 / 2000),
   "%": unit("share", "%|pct|percent|per cent"),
   share: unit("share", "share|fraction"),
-  h: unit("time", "h|hr|hrs|hour|hours|man hours|man-hours|person-h|person hours|person-hours|mh"),
+  hr: unit("time", "h|hr|hrs|hour|hours|man hours|man-hours|person-h|person hours|person-hours|mh"),
   money: unit("money", "$|usd|dollars|€|£"),
   pieces: unit("count", "pieces|piece|pcs|pc|sticks"),
   rolls: unit("count", "rolls|roll"),

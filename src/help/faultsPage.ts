@@ -51,7 +51,7 @@ const PANES_NOTE =
 
 const NOT_HELD = `<ul>
 <li>We tested all of this on the practice workbook, which stands in for the spreadsheet program and fails the way the program's documentation says it does. We didn't test every version of the program itself.</li>
-<li>If the program fails for good in the middle of an action, nothing can be put back, and the pane says so. Undo in the sheet (Ctrl+Z) may not help: only newer versions document that it undoes what an add-in did (ExcelApi 1.20), and deleting a sheet clears the undo list. Go back to an earlier version of the file, or close it without saving. Closing doesn't help if AutoSave is on.</li>
+<li>If the program fails for good in the middle of an action, nothing can be put back, and the pane says so. Undo on the sheet (Ctrl+Z) may not help: only newer versions document that it undoes what an add-in did (ExcelApi 1.20), and deleting a sheet clears the undo list. Go back to an earlier version of the file, or close it without saving. Closing doesn't help if AutoSave is on.</li>
 <li>If someone types into the same cells at the same moment, their typing can be overwritten in the program itself. Between two windows of the add-in we catch it, as above.</li>
 <li>If someone inserts rows or columns at the moment a list becomes a table or an insert is undone, part of it can stay where it was. The pane says so and tells you where to look. No cell contents are lost.</li>
 </ul>`;

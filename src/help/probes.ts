@@ -18,7 +18,7 @@ const LENGTH = [...BLANK, is("12 cows"), is("5' 14\""), is("1,234 ft"), is(-3), 
 const NUMBER = [...BLANK, is("a dozen"), is(-3), ...HUGE, ...SEVERAL];
 const SHARE = [...BLANK, is(10), is("ten"), is(-0.1), ...SEVERAL];
 
-/** What may be typed wrong where one value is wanted, the likeliest slip first. */
+/** What may be typed wrong where one value is wanted, the likeliest mistake first. */
 const ONE: Readonly<Partial<Record<Kind, readonly Probe[]>>> = {
   ft: LENGTH,
   in: LENGTH,
@@ -47,9 +47,9 @@ const MANY: Readonly<Partial<Record<string, readonly Probe[]>>> = {
     column("has a blank cell", 4, null, 5),
     column("has a cell “12 cows”", 4, "12 cows", 5),
     column("has a cell under 0", 4, -1, 5),
-    column("has one width alone", 4),
+    column("has only one width", 4),
     column("are all 0", 0, 0, 0),
-    column("has a 0 between wider places", 4, 0, 5),
+    column("has a 0 between wider spots", 4, 0, 5),
     is(
       [
         [1, 2],
@@ -62,29 +62,29 @@ const MANY: Readonly<Partial<Record<string, readonly Probe[]>>> = {
     ...BLANK,
     points("has a blank cell", [0, 0], [4, null], [0, 3]),
     points("has a cell “12 cows”", [0, 0], ["12 cows", 0], [0, 3]),
-    points("has two points alone", [0, 0], [4, 0]),
-    points("has one point alone", [0, 0]),
-    points("is out of order, so that sides cross", [0, 0], [4, 4], [4, 0], [0, 4]),
+    points("has only two points", [0, 0], [4, 0]),
+    points("has only one point", [0, 0]),
+    points("is out of order, so sides cross", [0, 0], [4, 4], [4, 0], [0, 4]),
     points("touches itself", [0, 0], [8, 0], [8, 4], [4, 0], [0, 4]),
-    points("leads back on itself", [0, 0], [8, 0], [4, 0], [4, 4]),
-    points("lies on one line", [0, 0], [4, 0], [8, 0]),
+    points("doubles back on itself", [0, 0], [8, 0], [4, 0], [4, 4]),
+    points("is all on one line", [0, 0], [4, 0], [8, 0]),
     points("has three columns", [0, 0, 1], [4, 0, 1], [0, 3, 1]),
     points("is miles long", [0, 0], [2e6, 0], [2e6, 2e6], [0, 2e6]),
     points("is far beyond any bed", [0, 0], [1e250, 0], [0, 1e250]),
   ],
   sides: [
     ...BLANK,
-    column("has a blank among them", 5, null, 8),
+    column("has a blank in it", 5, null, 8),
     column("has a cell “12 cows”", 5, "12 cows"),
     column("has a cell under 0", 5, -8),
-    column("is short for its corners", 0.5),
+    column("is too short for its corners", 0.5),
   ],
   lengths: [
     ...BLANK,
     column("has a blank beside a count", null, 7, 6, 5, 4, 2),
     column("has a cell “12 cows”", "12 cows", 7, 6, 5, 4, 2),
     column("has a cell under 0", -8, 7, 6, 5, 4, 2),
-    column("has a piece over the stock", 80, 7, 6, 5, 4, 2),
+    column("has a piece longer than the stock", 80, 7, 6, 5, 4, 2),
   ],
   counts: [
     column("has fewer cells than lengths", 2),
@@ -92,7 +92,7 @@ const MANY: Readonly<Partial<Record<string, readonly Probe[]>>> = {
     column("has a cell “a few”", "a few", 1, 1, 1, 1, 1),
     column("has a cell under 0", -2, 1, 1, 1, 1, 1),
     column("has a blank beside a length", null, 1, 1, 1, 1, 1),
-    column("are a great many", 1e7, 1, 1, 1, 1, 1),
+    column("add up to far too many", 1e7, 1, 1, 1, 1, 1),
   ],
   holidays: [column("has a cell “someday”", "someday"), column("has a cell “3/4/2026”", "3/4/2026")],
 };
@@ -108,8 +108,8 @@ const CUT_OUTS: Readonly<Partial<Record<Kind, readonly Probe[]>>> = {
     points("has a cell “12 cows”", [1, 1, "12 cows"]),
     points("has no width", [1, 1, null]),
     points("has two columns", [1, 1]),
-    points("lies outside the bed", [500, 500, 2]),
-    points("lie on one another", [5, 3, 1], [5.25, 3, 1]),
+    points("is outside the bed", [500, 500, 2]),
+    points("overlap", [5, 3, 1], [5.25, 3, 1]),
     points("has a cell under 0", [5, 3, -1]),
   ],
 };

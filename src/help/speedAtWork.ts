@@ -13,8 +13,8 @@ function claimOf(measured: Measured, bench: string, what: string): MeasuredClaim
 }
 
 /**
- * What the figures mean at work, for people who estimate. A sentence that says that something is quick enough stands
- * only where its promise was kept when it was measured; otherwise the page says that it was not.
+ * What the figures mean at work, for people who estimate. A sentence says that something is quick
+ * enough only if its promise was kept when it was measured; otherwise the page says it wasn't.
  */
 export function atWork(measured: Measured): string {
   const measuredHere = [paneSentence(measured), gridSentence(measured), growthSentence(measured), requests(measured)];
@@ -23,27 +23,27 @@ export function atWork(measured: Measured): string {
 }
 
 const IN_EXCEL =
-  "All of this was measured with the practice workbook, on a computer of ours, and none of it in a licensed Excel. There its own speed comes on top, and functions of an add-in are slower than ordinary formulas: these are part of Excel, and functions of an add-in go through its script engine. By how much was not measured. A copy without the add-in holds ordinary formulas and does without it.";
+  "We measured all of this in the practice workbook, on one of our computers, and none of it in a licensed Excel. Excel adds its own time. There, functions of an add-in are slower than ordinary formulas, because they run in a script engine instead of in Excel itself. We haven't measured by how much. A copy for others has ordinary formulas only.";
 
 const seconds = (milliseconds: unknown) => `${(Number(milliseconds) / 1000).toFixed(1)} s`;
 
 function paneSentence(measured: Measured): string | undefined {
   const [now, slowed] = rowsOf(measured, "pages");
-  const claim = claimOf(measured, "pages", "The pane can be used");
+  const claim = claimOf(measured, "pages", "The pane is ready");
   if (!now || !slowed || !claim) return;
-  const found = `The pane can be used ${seconds(now["middle, ms"])} after its files have arrived, and after ${seconds(slowed["middle, ms"])} where the processor is ${slowed.processor}.`;
-  return `${found} ${kept(claim) ? "Promised, without the slowing" : "That is over the promise"}: ${seconds(claim.most)}.`;
+  const found = `The pane is ready ${seconds(now["middle, ms"])} after its files have loaded, or ${seconds(slowed["middle, ms"])} on a processor ${slowed.processor}.`;
+  return `${found} ${kept(claim) ? "We promise, at full speed" : "That is over the promise"}: ${seconds(claim.most)}.`;
 }
 
 function gridSentence(measured: Measured): string | undefined {
   const [row] = rowsOf(measured, "grid");
   const claim = claimOf(measured, "grid", "10,000 rows of 5 functions");
   if (!row || !claim) return;
-  const found = `In the practice workbook a sheet of 10,000 rows with five of our functions in each, ${many(Number(row.formulas))} formulas, is worked out in ${row["ours, s"]} s, and the same arithmetic in the practice workbook’s own formulas in ${row["native, s"]} s.`;
+  const found = `In the practice workbook, a sheet of 10,000 rows with five of our functions in each (${many(Number(row.formulas))} formulas) calculates in ${row["ours, s"]} s. The same arithmetic in the practice workbook’s own formulas takes ${row["native, s"]} s.`;
   const promise = kept(claim)
-    ? `Promised there: no more than ${claim.most} times.`
+    ? `We promise no more than ${claim.most} times as long.`
     : `That is ${claim.measured} times as long, and over the promise of ${claim.most} times.`;
-  return `${found} ${promise} Both are worked out by the browser there; see below for Excel.`;
+  return `${found} ${promise} The browser calculates both; for Excel, see below.`;
 }
 
 /** The most times that a row took for ten times the size. */
@@ -61,14 +61,10 @@ export function timesForTen(measured: Measured): { readonly promised: number; re
 function growthSentence(measured: Measured): string | undefined {
   if (rowsOf(measured, "growth").length === 0) return;
   const { promised, papers } = timesForTen(measured);
-  return `Ten times as many rows, beds or corners take up to ${promised} times as long; the papers of a job take up to ${papers} times. Cutting border pieces from stocks can grow faster than either, where many lengths only just fit: then the search stops after a set number of steps, and the order says that a better plan may exist.`;
+  return `Ten times as many rows, beds, or corners take up to ${promised} times as long, and a job's documents up to ${papers} times. Fitting edging into stock pieces can take longer still if many lengths only just fit. Then the search stops after a set number of steps, and the order says there may be a better plan.`;
 }
 
-const ASKED = [
-  "An estimate block is inserted at a cell",
-  "The workbook is read for a check",
-  "A block is drawn anew",
-] as const;
+const ASKED = ["Insert an estimate at a cell", "Read the workbook for a check", "Redraw a bed"] as const;
 
 function requests(measured: Measured): string | undefined {
   const rows = rowsOf(measured, "syncs").filter(({ what }) => ASKED.some((asked) => asked === what));
@@ -79,7 +75,7 @@ function requests(measured: Measured): string | undefined {
   });
   if (grown.length > 0)
     return `More requests to the spreadsheet program in a large workbook than in a small one: ${grown.map(({ what }) => what).join("; ")}.`;
-  return "Inserting an estimate, checking the workbook and drawing a bed ask the spreadsheet program as often in a workbook of 100 sheets as in an almost empty one.";
+  return "Inserting an estimate, checking the workbook, and drawing a bed call the spreadsheet program as often in a workbook of 100 sheets as in an almost empty one.";
 }
 
 const kept = ({ measured, most }: MeasuredClaim) => measured <= most;

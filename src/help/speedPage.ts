@@ -33,43 +33,43 @@ export interface Measured {
 export const BENCHES: Readonly<Record<string, { readonly title: string; readonly how: string }>> = {
   grid: {
     title: "A sheet of 10,000 rows",
-    how: "Five of our functions a row are written on a fresh sheet of the practice workbook’s engine and worked out, then five of the grid’s own formulas of the same arithmetic, four times in turn. Both must come to the same sum.",
+    how: "We write five of our functions per row on a new sheet of the practice workbook’s engine and calculate them, then five of the grid’s own formulas with the same arithmetic, four times each in turn. Both must come to the same sum.",
   },
   syncs: {
     title: "Requests to the spreadsheet program",
-    how: "Each way there and back costs far more than what is asked for on it, so the requests that the add-in waits for are what is counted: by the practice workbook’s own host, from one operation to the next, in a workbook with almost nothing in it and in a large one.",
+    how: "A round trip costs far more than what it asks for, so we count the requests the add-in waits for. The practice workbook’s host counts them for each operation, in an almost empty workbook and in a large one.",
   },
   pages: {
-    title: "Until the pane and the practice page can be used",
-    how: "In Chromium without a window, each time with nothing kept from before, from a server on the same machine; a second time with the processor made four times slower. The bare pages hold the grid alone, built with the same settings, and are opened in turns with ours. The one with the core only shows what pictures, color rules and lists of choices take: they are fetched with the grid all the same, since a row that is inserted before they are there would leave them behind. A ratio is the middle of the ratios of the pairs that were opened in turn, which is not the ratio of the two middles beside it. Promised is what holds without the slowing.",
+    title: "Time until the pane and the practice page are ready",
+    how: "In Chromium without a window, with an empty cache each time, from a server on the same machine; then again with the processor slowed to a quarter. The bare pages have the grid alone, built with the same settings, and we open them in turns with ours. The one with the core only shows what pictures, color rules, and drop-down lists cost. They load along with the grid, because a row inserted before they have loaded would leave them behind. Each ratio is the median over pairs opened in turn, not the ratio of the two medians next to it. The promise is for full speed.",
   },
   functions: {
     title: "One call of a function",
-    how: "A million calls with plain numbers, in turns with the same arithmetic written bare: no reading, no checks, no words. The least of seven rounds each. “Without the loop” leaves out what the loop itself takes, and stands only where the bare arithmetic takes long enough to be told from it.",
+    how: "A million calls with plain numbers, in turns with the bare arithmetic: no reading, no checks, no messages. Each is the fastest of seven rounds. “Without the loop” leaves out the time of the loop itself, and is shown only if the bare arithmetic takes long enough to tell apart from it.",
   },
   growth: {
-    title: "When there is more of it",
-    how: "The same work at 1, 10 and 100 times the size. The exponent says how time follows size: 1 is in step with it, 2 would be a hundred times the time for ten times the size. The middle of five times. Nothing is promised of a job’s papers: how its border is best cut from stocks is a puzzle that gets harder with every other length, up to a limit of steps.",
+    title: "As the work grows",
+    how: "The same work at 1, 10, and 100 times the size. The exponent says how time grows with size: 1 is in step, 2 is a hundred times the time for ten times the size. Each is the median of five runs. We promise nothing for a job’s documents: the best way to cut its edging gets harder to find with every different length, up to a limit of steps.",
   },
   layout: {
-    title: "Laying a bed out",
-    how: "A bed of one size and shape, given by more and more corners. The least of five runs.",
+    title: "Laying out a bed",
+    how: "A bed of one size and shape, with more and more corners. The fastest of five runs.",
   },
   cutting: {
-    title: "Cutting pieces from stocks",
-    how: "Random lists of lengths. Where a list is short enough for it, a general solver (HiGHS) cuts the same list. Work is limited by steps, not by time, so that the same list gives the same answer on every machine; “proven” says how many of the plans are known to be the best there are.",
+    title: "Cutting pieces from stock",
+    how: "Random lists of lengths. If a list is short enough, a general solver (HiGHS) cuts the same list. The limit is in steps, not time, so the same list gives the same answer on every machine. “Proven” says how many of the plans are known to be the best possible.",
   },
   fuzz: {
-    title: "Whatever is typed",
-    how: "Every function is called with random and hostile values of every type. A fault is any answer that is neither a right number nor an error with its reason in words.",
+    title: "Anything anyone types",
+    how: "We call every function with random and hostile values of every type. A fault is any answer that is neither a right number nor an error that gives its reason.",
   },
   "fuzz-stores": {
-    title: "Whatever stands where something is kept",
-    how: "Every place in which the add-in keeps something, in the workbook and in the browser, is given texts that are nearly right. A fault is anything but what was kept, read whole, or the word that it cannot be read.",
+    title: "Anything found in storage",
+    how: "We fill every place where the add-in stores something, in the workbook and in the browser, with texts that are nearly right. A fault is anything except the stored data, read in full, or a message that it can't be read.",
   },
   sizes: {
-    title: "What is fetched",
-    how: "The files of the build, packed as a server sends them. The first two have a budget, over which the build fails.",
+    title: "What gets downloaded",
+    how: "The files of the build, packed the way a server sends them. The first two have a budget, and the build fails if they go over it.",
   },
 };
 
@@ -99,11 +99,11 @@ ${GLOSSARY}`,
 
 const GLOSSARY = `<dl>
 <dt>host, grid</dt><dd>the host is the spreadsheet program; in the practice workbook an open-source grid stands in for it</dd>
-<dt>request</dt><dd>one way to the host and back that the add-in waits for</dd>
-<dt>exponent</dt><dd>how time follows size: 1 is in step with it; at 1.2, ten times the size takes 16 times as long</dd>
-<dt>Node 20, Chromium</dt><dd>what the code ran in: a runtime for JavaScript without a browser, and a browser</dd>
-<dt>gzip</dt><dd>how a server packs files before it sends them</dd>
-<dt>HiGHS</dt><dd>an open-source solver for problems of this kind, to compare with</dd>
+<dt>request</dt><dd>one round trip to the host that the add-in waits for</dd>
+<dt>exponent</dt><dd>how time grows with size: 1 is in step; at 1.2, ten times the size takes 16 times as long</dd>
+<dt>Node 20, Chromium</dt><dd>what the code ran in: JavaScript without a browser, and a browser</dd>
+<dt>gzip</dt><dd>how a server packs files before sending them</dd>
+<dt>HiGHS</dt><dd>an open-source solver for problems like this, for comparison</dd>
 <dt>fuzz</dt><dd>calls with random and hostile values</dd>
 </dl>`;
 
@@ -118,7 +118,7 @@ function promises(measured: Measured, known: readonly string[]): string {
     return name === "growth" ? worstOf(all, hardLists(measured)) : all;
   });
   return table(
-    ["What", "Promised at most", "Measured", "How"],
+    ["What", "Promised, max", "Measured", "How"],
     claims.map(({ what, measured: found, most, unit, how }) => [
       escaped(what),
       withUnit(most, unit),
@@ -129,7 +129,7 @@ function promises(measured: Measured, known: readonly string[]): string {
 }
 
 const hardLists = (measured: Measured) =>
-  `Pieces fitted into stocks: of ordinary lists. Hard ones grow faster, with exponents up to ${hardestExponent(measured)} in the table of cutting, and are cut off by a limit of steps.`;
+  `Fit pieces into stock: for ordinary lists. Hard ones grow faster, with exponents up to ${hardestExponent(measured)} in the cutting table, and stop at a limit of steps.`;
 
 /**
  * Of many promises of one kind, the one that comes nearest to its limit, and all that are over theirs.

@@ -20,8 +20,8 @@ interface DetailsProps {
 }
 
 const groups: readonly { readonly heading: string; readonly note?: string; readonly keys: readonly FieldKey[] }[] = [
-  { heading: "Depth, stone and digging", keys: keysOf(depthFields) },
-  { heading: "Pieces, rolls, pins and loads", keys: keysOf(supplyFields) },
+  { heading: "Depth, stone, and digging", keys: keysOf(depthFields) },
+  { heading: "Pieces, rolls, pins, and loads", keys: keysOf(supplyFields) },
   { heading: "Crew", keys: keysOf(crewFields) },
   {
     heading: "Prices and markups",

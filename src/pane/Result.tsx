@@ -87,5 +87,5 @@ function Amount({ label, value, unit }: { label: string; value: number; unit: st
 function countedBy({ way }: BedForm): string {
   return hasPlan(way)
     ? "Fabric and pins are counted on the bed's layout."
-    : "Fabric and pins are counted on the bed's length times its widest width, so some fabric is cut off.";
+    : "Fabric and pins are counted on the bed's length times its widest width, so some fabric gets cut off.";
 }

@@ -16,7 +16,7 @@ export function OpenedNote({ update }: { readonly update: Update }) {
       </p>
       {kept.length > 0 && (
         <p class="below">
-          {kept.length === 1 ? "1 change made" : `${kept.length} changes made`} in the sheet{" "}
+          {kept.length === 1 ? "1 change made" : `${kept.length} changes made`} on the sheet{" "}
           {kept.length === 1 ? "is" : "are"} kept: {kept.slice(0, MOST_LINES).join("; ")}
           {kept.length > MOST_LINES && ` and ${kept.length - MOST_LINES} more`}.
         </p>

@@ -38,7 +38,7 @@ export function UpdatePreviewPanel({ where, preview, replaced, onTick, onWrite, 
       </ul>
       {kept.length > 0 && (
         <fieldset>
-          <legend>Changed in the sheet and kept. Check what to replace:</legend>
+          <legend>Changed on the sheet and kept. Check what to replace:</legend>
           {kept.map((one) => (
             <label key={one.words} class="tick">
               <input

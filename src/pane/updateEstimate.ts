@@ -138,7 +138,7 @@ function inTheSheet<T>(work: () => T): T {
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     throw new WorkbookFailure(
-      `An input of this estimate can't be read: ${inFormWords(error.message)} Nothing was changed. Fix it in the sheet, then try again.`,
+      `An input of this estimate can't be read: ${inFormWords(error.message)} Nothing was changed. Fix it on the sheet, then try again.`,
     );
   }
 }

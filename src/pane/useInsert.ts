@@ -4,10 +4,8 @@ import { Problem } from "../quantities/problem";
 import type { InTheWay, Place } from "../workbook/change/place";
 import { type LastInsert, lastInsert } from "../workbook/change/receipt";
 import { WorkbookFailure } from "../workbook/failure";
-import { refreshRates } from "./rates/store";
+import { stopIfRatesChanged } from "./rates/store";
 import { isNotFetched, NOT_FETCHED, useStatus } from "./useStatus";
-
-const RATES_CHANGED = "The rates changed meanwhile, so nothing was written. Check the price, then insert again.";
 
 /** Where a new estimate goes: a sheet of its own, or the selected cell. */
 export type WhereTo = "new sheet" | "cell";
@@ -46,8 +44,7 @@ export function useInsert() {
     /** Writes the estimate; `thenDraw`, where given, puts its drawing beside it. */
     insert: (form: BedForm, place: Place, thenDraw?: () => Promise<unknown>) =>
       attempt("Writing the estimate…", async () => {
-        // What was shown is what is written.
-        if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
+        await stopIfRatesChanged();
         const { insertEstimate } = await import(/* webpackChunkName: "insert" */ "./insertEstimate");
         const inserted = await insertEstimate(form, place);
         if (!inserted.done) {

@@ -12,7 +12,7 @@ export interface Status {
 const WAITING = "Waiting for the sheet. If a cell is open for typing, press Enter or Esc there.";
 export const NOT_FETCHED = "A part of the add-in couldn't be loaded.";
 const OWN_FAULT =
-  "Something went wrong in the add-in, and it stopped. Look at the sheet before you go on. Undo may not reach what was written last; an earlier version of the file does, or closing without saving where it is not saved by itself.";
+  "Something went wrong in the add-in, and it stopped. Check the sheet before you go on. Undo may not reach what was written last. If so, go back to an earlier version of the file, or close it without saving if AutoSave is off.";
 
 /** Runs actions against the workbook, and says what came of them. */
 export function useStatus() {

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
 import { WorkbookFailure } from "../workbook/failure";
-import { type KnownRates, refreshRates } from "./rates/store";
+import { type KnownRates, stopIfRatesChanged } from "./rates/store";
 import type { OpenedBed, UpdatePreview, WrittenUpdate } from "./updateEstimate";
 import type { useForm } from "./useForm";
 import type { Reporter } from "./useStatus";
@@ -9,7 +9,6 @@ import { useUpdatePreview } from "./useUpdatePreview";
 
 const fetchUpdate = () => import(/* webpackChunkName: "update" */ "./updateEstimate");
 const fetchPanel = () => import(/* webpackChunkName: "update" */ "./UpdatePreview");
-const RATES_CHANGED = "The rates changed meanwhile, so nothing was changed. Check the price, then update again.";
 
 /** An estimate of the sheet that is open in the pane: opened, previewed, written back, and undone. */
 export function useUpdate(
@@ -71,13 +70,13 @@ export function useUpdate(
     look: () =>
       attempt("Comparing with the sheet…", async () => {
         if (!opened) return undefined;
-        if (await refreshRates()) throw new WorkbookFailure(RATES_CHANGED);
+        await stopIfRatesChanged();
         const [{ previewUpdate }, { UpdatePreviewPanel }] = await Promise.all([fetchUpdate(), fetchPanel()]);
         setPanel(() => UpdatePreviewPanel);
         const next = await previewUpdate(opened, bed.typedForm, known);
         setIsRefused(next.refused !== undefined);
         if (next.refused !== undefined) throw new WorkbookFailure(next.refused);
-        if (next.lines.length === 0 && next.kept.length === 0) return "The estimate in the sheet is the same already.";
+        if (next.lines.length === 0 && next.kept.length === 0) return "The estimate on the sheet already matches.";
         showPreview(next);
         return undefined;
       }),
@@ -105,7 +104,7 @@ export function useUpdate(
         const { sheetId, at } = opened;
         show(await openBed({ sheetId, at, name: written.names.before }, known));
         await lookAgain();
-        return `The update is undone. The cells at ${opened.where} hold what they held before.`;
+        return `The update is undone. The cells at ${opened.where} are back to what they were.`;
       }),
   };
 }

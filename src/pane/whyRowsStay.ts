@@ -42,11 +42,11 @@ export async function whyRowsStay(
   }
   const named = facts.names.filter(({ formula }) => readsOnly(formula, false, sheetName, block, going));
   if (others.length > 0) {
-    return `Other rows are needed here now, and cells below or beside them would move (${someOf(others, MOST_NAMED)}). ${INSTEAD}`;
+    return `This adds or removes rows, and cells below or beside them would move (${someOf(others, MOST_NAMED)}). ${INSTEAD}`;
   }
   const all = [...readers, ...named.map(({ name }) => name)];
   if (all.length === 0) return undefined;
-  return `Other rows are needed here now, and formulas read rows that would go (${someOf(all, MOST_NAMED)}). ${INSTEAD}`;
+  return `This removes rows that formulas read (${someOf(all, MOST_NAMED)}). ${INSTEAD}`;
 }
 
 function isChanged({ changes }: BlockUpdate, row: number, column: number): boolean {

@@ -110,7 +110,7 @@ function opened(office: PracticeOffice, kept: KeptWorkbook | undefined): Browser
   } catch (cause) {
     if (!kept) throw cause;
     const advice = "“Start over…” above discards it and brings back the sample office.";
-    throw new LoadingTrouble(`The work that this browser kept can't be opened. ${advice}`, { cause });
+    throw new LoadingTrouble(`The work saved in this browser can't be opened. ${advice}`, { cause });
   }
 }
 

@@ -14,7 +14,7 @@ export const messages = {
   twoReadings: (argument: string, given: unknown, one: string, other: string) =>
     `${argument}: ${quoted(given)} could be ${one} or ${other}. Type the one you mean.`,
   smallerUnitTooLarge: (argument: string, given: unknown, unit: string, limit: number) =>
-    `${argument}: in ${quoted(given)}, ${unit} must be under ${limit}. Carry the rest over: 6' 2" for 5' 14".`,
+    `${argument}: ${quoted(given)} has ${limit} ${unit} or more. Carry the rest over: 6' 2" for 5' 14".`,
   tooLarge: (argument: string, given: unknown, limit: string) =>
     `${argument}: ${quoted(given)} is too large. Type ${limit} or less.`,
   unknownName: (argument: string, given: unknown, nearest: string, instead: string) =>
@@ -34,7 +34,7 @@ export const messages = {
   notADate: (argument: string, given: unknown) => `${argument}: can't read ${quoted(given)} as a date. Try 2026-12-07.`,
   afterLastDate: () => "notice_date is too far in the future. Type the day of notice.",
   oneRowOrColumn: (argument: string) =>
-    `${argument} is a block of cells. Give one row or one column, so that the order is clear.`,
+    `${argument} is a block of cells. Give one row or one column, so the order is clear.`,
   notPairs: (argument: string, columns: number) =>
     `${argument} has ${columns} ${columns === 1 ? "column" : "columns"}. Give two: x and y, in feet.`,
   countsBesideLengths: (counts: number, lengths: number) =>
@@ -51,7 +51,7 @@ export const messages = {
     `Type smaller cut-outs.`,
   noTriangle: (a: number, b: number, c: number) =>
     `side_a, side_b and side_c are ${short(a)}, ${short(b)} and ${short(c)} ft, which can't make a triangle: ` +
-    `the longest must be shorter than the other two combined. Tape the sides again.`,
+    `the longest must be shorter than the other two combined. Tape them again.`,
   innerNotSmaller: (innerFt: number, outerFt: number) =>
     `inner_diameter is ${short(innerFt)} ft, leaving no ring. Type less than the diameter, ${short(outerFt)} ft.`,
   tooFewWidths: (count: number) => `widths has ${count}. Give at least 2, one at each end of the base line.`,
@@ -63,8 +63,7 @@ export const messages = {
   tooFewPoints: (count: number, fewest: number) =>
     `points has ${count} different ${count === 1 ? "point" : "points"}. Give at least ${fewest}, each with x and y.`,
   outlineCrosses: (from: number, to: number, otherFrom: number, otherTo: number) =>
-    `points make an outline that crosses itself: side ${from} to ${to} meets side ${otherFrom} to ${otherTo}. ` +
-    `Put the points in order around the bed.`,
+    `points: side ${from} to ${to} meets side ${otherFrom} to ${otherTo}. Put the points in order around the bed.`,
   enclosesNothing: () => "points are all on one line. Give the corners in order around the bed.",
   lapTooLong: (argument: string, lapIn: number, mostIn: number, what: string) =>
     `${argument} is ${short(lapIn)} in, but ${what} ${short(mostIn)} in. Type less than that.`,
@@ -72,7 +71,7 @@ export const messages = {
   noDepth: (heightIn: number, takenIn: number) =>
     `border_height_in is ${short(heightIn)} in, and trench_depth_in and top_gap_in take ${short(takenIn)} in of it, ` +
     `leaving no depth for stone. Type taller edging or a shallower trench.`,
-  unforeseen: () => "This can't be worked out from what you typed. Check each value and its unit.",
+  unforeseen: () => "Can't work this out. Check each value and its unit.",
   overflow: () => "The answer is too large. Check your units.",
 } as const;
 

@@ -29,7 +29,7 @@ export function nearestName(typed: string, names: readonly string[]): string {
 }
 
 /** Letters to insert, drop or change to make one text of the other (Levenshtein 1966). */
-function lettersApart(a: string, b: string): number {
+export function lettersApart(a: string, b: string): number {
   let row = Array.from({ length: b.length + 1 }, (_, i) => i);
   for (let i = 0; i < a.length; i++) {
     const next = [i + 1];

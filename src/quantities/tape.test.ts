@@ -200,19 +200,19 @@ describe("a text that cannot be read is refused with the text in the message", (
   test("two numbers are feet and inches where feet are typed, and refused where inches are: they may be a range", () => {
     for (const text of ["4-6", "4 6", `4-6"`])
       expect(refusal(() => readTape(text, "in", "depth"))).toContain(`depth: can't read “${text}” as a length`);
-    expect(refusal(() => readTape("18-12", "ft"))).toContain("in must be under 12");
-    expect(refusal(() => readTape("18 14", "ft"))).toContain("in must be under 12");
+    expect(refusal(() => readTape("18-12", "ft"))).toContain("has 12 in or more");
+    expect(refusal(() => readTape("18 14", "ft"))).toContain("has 12 in or more");
   });
 
-  test("inches after feet stay under 12, as on a tape: more is taken for a slip", () => {
-    expect(refusal(() => readTape(`5' 14"`, "ft"))).toContain("under 12");
-    expect(refusal(() => readTape(`5' 12"`, "ft"))).toContain("under 12");
-    expect(refusal(() => readTape("1 yd 3 ft", "ft"))).toContain("under 3");
-    expect(refusal(() => readTape("1 yd 36 in", "ft"))).toContain("under 36");
+  test("inches after feet stay under 12, as on a tape: more is taken for a mistake", () => {
+    expect(refusal(() => readTape(`5' 14"`, "ft"))).toContain("has 12 in or more");
+    expect(refusal(() => readTape(`5' 12"`, "ft"))).toContain("has 12 in or more");
+    expect(refusal(() => readTape("1 yd 3 ft", "ft"))).toContain("has 3 ft or more");
+    expect(refusal(() => readTape("1 yd 36 in", "ft"))).toContain("has 36 ");
     expect(readTape("1 yd 35.5 in", "in")).toBeCloseTo(71.5, 12);
-    expect(refusal(() => readTape("1 m 100 cm", "ft"))).toContain("under 100");
-    expect(refusal(() => readTape("1 m 1000 mm", "ft"))).toContain("under 1000");
-    expect(refusal(() => readTape("5 cm 10 mm", "ft"))).toContain("under 10");
+    expect(refusal(() => readTape("1 m 100 cm", "ft"))).toContain("has 100 ");
+    expect(refusal(() => readTape("1 m 1000 mm", "ft"))).toContain("has 1000 ");
+    expect(refusal(() => readTape("5 cm 10 mm", "ft"))).toContain("has 10 ");
     expect(readTape(`5' 11 15/16"`, "ft")).toBeCloseTo(5 + 11.9375 / 12, 12);
   });
 

@@ -11,7 +11,7 @@ const LONGEST_TEXT = 60;
 
 /** How each unit is written, between spaces. */
 const SPELLINGS: Readonly<Record<Unit, string>> = {
-  ft: " ' ft foot feet lf ",
+  ft: " ' ft f foot feet lf ",
   in: ' " in inch inches ',
   yd: " yd yds yard yards ",
   m: " m meter meters metre metres ",
@@ -29,9 +29,11 @@ const FOLLOWERS: Readonly<Partial<Record<Unit, Readonly<Partial<Record<Unit, num
 
 /** One amount with the unit behind it: whole or decimal, a fraction, or a whole with a fraction. */
 const PART = /^(?:(\d+)(?: | ?- ?)(\d+)\/(\d+)|(\d+)\/(\d+)|([\d.,]*\d)) ?(?:([a-z]+)(?:\.(?!\d))?|(['"]))?/;
-const BETWEEN_PARTS = /^ ?(?:[-,] ?)?/;
+const BETWEEN_PARTS = /^ ?(?:(?:[-,&]|and) ?)?/;
 /** What follows a bare number of feet where inches come next: `18-6`, `18 6`. */
 const MORE = /^(?:- ?)?\d/;
+/** What goes without saying in front of feet: `lin ft`, `linear feet`, `L.F.` */
+const LINEAR = /\bl(?:in(?:ea[lr])?|\.)\.? ?(?=f)/;
 /** A comma between two numbers of which the second may be inches. */
 const COMMA = /^\d+,(?:\d|1[01])$/;
 
@@ -45,6 +47,7 @@ const COMMA = /^\d+,(?:\d|1[01])$/;
  * - A number without a unit is in `unit`; after feet it is inches.
  * - In feet, two numbers with a dash or a space between them are feet and inches: `18-6`, `18 6`, `6-2 1/2`. In inches
  *   they are refused: `4-6` may be a range.
+ * - A fraction stays under 1: `18/6` is refused.
  * - A whole number with a fraction is one number: `6 1/2` and `6-1/2` are six and a half of `unit`.
  * - Inches after feet stay under 12, as on a tape: `5' 14"` and `18-14` are refused as a likely slip.
  * - A bare fraction is inches on a tape, so in feet `3/4` is refused: it takes `3/4"` or `3/4'`.
@@ -63,7 +66,7 @@ export function readTape(text: string, unit: TapeUnit, argument = "measure"): nu
   const twoWays = (one: string, other: string) =>
     new Problem("value", messages.twoReadings(argument, text, one, other), argument);
   if (text.length > LONGEST_TEXT) throw unreadable();
-  let rest = plainMarks(text);
+  let rest = plainMarks(text).replace(LINEAR, "");
   const sign = rest.startsWith("-") ? -1 : 1;
   if (sign < 0) rest = rest.slice(1).trimStart();
 
@@ -136,7 +139,8 @@ function amountOf(part: RegExpExecArray): number | "ambiguous" | undefined {
   const [, whole, above, below, aloneAbove, aloneBelow, decimal] = part;
   if (decimal !== undefined) return readDecimal(decimal);
   const share = Number(above ?? aloneAbove) / Number(below ?? aloneBelow);
-  if (!Number.isFinite(share) || (whole !== undefined && share >= 1)) return undefined;
+  // 18/6 is a date or feet and inches more likely than three; over 0 it is no amount at all.
+  if (!(share < 1)) return undefined;
   return Number(whole ?? 0) + share;
 }
 

@@ -20,7 +20,6 @@ const WORDS: Readonly<Record<string, string>> = {
   ls: "limestone",
   lmst: "limestone",
   limest: "limestone",
-  lime: "limestone",
   stn: "stone",
   crsh: "crushed",
   crshd: "crushed",
@@ -35,7 +34,7 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /** What yards add that says nothing of the weight: washed, and how it is sized. */
-const PASSED_OVER = new Set("in inch inches washed clean screened chips chip size sz nom x to no".split(" "));
+const PASSED_OVER = new Set("in inch inches washed clean screened chips chip size sz nom x to".split(" "));
 /** Two words of the yard that are one stone of ours. */
 const TOGETHER: readonly (readonly [RegExp, string])[] = [
   [/\bpea (?:stone|rock)\b/, "pea gravel"],
@@ -52,11 +51,14 @@ const TOGETHER: readonly (readonly [RegExp, string])[] = [
  * @example stoneOfYard("RR 1-1/2") // "river rock"
  */
 export function stoneOfYard(name: string): string | undefined {
-  const words = plainName(name)
-    .replace(/\d+/g, " ")
+  // A number may have its sign spelled: no. 57. Initials may have dots: R.R.
+  const words = plainName(name.replace(/(?<=\b\p{L})\.(?=\p{L}\b)/gu, ""))
+    .replace(/(?:\bno )?\d+/g, " ")
     .split(" ")
     .filter((word) => word !== "" && !PASSED_OVER.has(word))
-    .map((word) => WORDS[word] ?? word);
+    .map((word) => WORDS[word] ?? word)
+    // "Limestone, crushed" is the same.
+    .sort((one, other) => Number(other === "crushed") - Number(one === "crushed"));
   const plain = TOGETHER.reduce((text, [written, ours]) => text.replace(written, ours), words.join(" "));
   const found = STONES.find((stone) => stone.name === plain);
   if (found) return found.name;

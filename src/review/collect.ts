@@ -117,20 +117,25 @@ function findingOf(book: Book, group: readonly Seen[]): Finding {
   };
 }
 
-/** What was seen in the first cell, what it comes from, and which other cells have it. */
+/** What was seen in the first cell, what it comes from, and which other cells have it. The card says where. */
 function seenOf(book: Book, first: Observation, [, ...others]: readonly Cell[]): string {
+  const { cell, seen, isSentence } = first;
   const cause = causeOf(first);
-  const rest = others.map((cell) => addressFrom(book, cause ?? first.cell, cell));
+  const rest = others.map((other) => addressFrom(book, cause ?? cell, other));
   const more = rest.length > 0 ? ` The same in ${counted(rest.length, "more cell")}: ${list(rest)}.` : "";
-  if (!cause) return `${first.seen}${more}`;
+  if (isSentence) return `${seen}${more}`;
+  if (!cause) return `${subjectOf(book, cell)} ${seen}${more}`;
   const value = must(book.grids[cause.sheet]).value(cause.row, cause.column);
   const holds = value === "" ? "is blank" : `holds ${typeof value === "number" ? short(value) : `“${value}”`}`;
-  const own = areaAddress(first.cell);
-  // What the rule saw begins with the address of a cell that may be on another sheet.
-  const seen = first.seen.startsWith(`${own} `)
-    ? `${addressFrom(book, cause, first.cell)}${first.seen.slice(own.length)}`
-    : first.seen;
-  return `${areaAddress(cause)} (${nameOf(book, cause)}) ${holds}. ${seen}${more}`;
+  const name = nameOf(book, cell);
+  const observed = addressFrom(book, cause, cell) + (name === areaAddress(cell) ? "" : ` (${name})`);
+  return `${subjectOf(book, cause)} ${holds}. ${observed} ${seen}${more}`;
+}
+
+/** A cell at the start of a sentence: what it's called, since the card has its address. */
+function subjectOf(book: Book, cell: Cell): string {
+  const name = nameOf(book, cell);
+  return name === areaAddress(cell) ? "The cell" : name;
 }
 
 function placeOf(book: Book, place: Cell | Target): Place {
@@ -194,7 +199,7 @@ export function uncheckedOf(study: Study, scope: Scope): Unchecked[] {
     );
   }
   for (const { name, visibility, protected: isProtected } of book.facts.sheets) {
-    if (visibility === "VeryHidden") note(`Sheet ${name}`, name, "It's hidden so deep that Unhide doesn't list it.");
+    if (visibility === "VeryHidden") note(`Sheet ${name}`, name, "It's hidden in a way that Unhide doesn't list.");
     else if (isProtected)
       note(`Sheet ${name}`, name, "It's protected, so its formulas may not show. Unprotect it to check it.");
   }

@@ -51,7 +51,7 @@ export function withoutSheets(address: string): string {
 }
 
 /**
- * The area of an address of one run of cells; undefined for whole columns, and for what is no address of cells.
+ * The area of an address of one run of cells; undefined for whole columns, and for what isn't a cell address.
  *
  * @example areaIn("Rates!$B$2") // { row: 1, column: 1, rows: 1, columns: 1 }
  */
@@ -69,7 +69,7 @@ export function areaIn(address: string): Area | undefined {
  */
 export function areaOfAddress(address: string): Area {
   const area = areaIn(address);
-  if (!area) throw new RangeError(`${address} is no address of cells.`);
+  if (!area) throw new RangeError(`${address} isn't a cell address.`);
   return area;
 }
 

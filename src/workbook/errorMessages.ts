@@ -30,7 +30,7 @@ const ADD_IN_ERROR: ErrorMessage = { what: "The add-in made a mistake.", todo: T
 export const messageByCode: Readonly<Record<string, ErrorMessage>> = {
   InvalidOperationInCellEditMode: {
     what: "A cell is being edited.",
-    todo: "Press Enter or Esc in the sheet, then try again.",
+    todo: "Press Enter or Esc on the sheet, then try again.",
   },
   AccessDenied: {
     what: "The sheet or the workbook is protected.",

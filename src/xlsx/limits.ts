@@ -16,7 +16,7 @@ export class FileRefusal extends Error {
 
 /** What is said of a file that doesn't hold together. @param cause what failed while it was read. */
 export const damaged = (what: string, cause?: unknown): FileRefusal =>
-  new FileRefusal(`The file is damaged: ${what}. Nothing was opened; ask for the file once more, or save it anew.`, {
+  new FileRefusal(`The file is damaged: ${what}. Nothing was opened. Get a fresh copy of it, or save it again.`, {
     cause,
   });
 

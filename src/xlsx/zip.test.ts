@@ -31,7 +31,7 @@ describe("a zip file is refused in words", () => {
   test("where a part is not what was packed", () => {
     const file = stored();
     file[30 + "a.xml".length] = "x".charCodeAt(0);
-    expect(() => new ZipFile(file).part("a.xml")).toThrow("a.xml is not what was packed");
+    expect(() => new ZipFile(file).part("a.xml")).toThrow("a.xml isn't what was packed");
   });
 
   test("where its end is missing", () => {
@@ -59,6 +59,6 @@ describe("a zip file is refused in words", () => {
     // The unpacked size, 24 bytes into the only entry of the list, which ends 22 bytes before the file does.
     const entry = file.length - 22 - 46 - "a.xml".length;
     new DataView(file.buffer).setUint32(entry + 24, 100, true);
-    expect(() => new ZipFile(file).part("a.xml")).toThrow("a.xml is not what was packed");
+    expect(() => new ZipFile(file).part("a.xml")).toThrow("a.xml isn't what was packed");
   });
 });

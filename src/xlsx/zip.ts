@@ -33,7 +33,7 @@ class UnzipBudget {
     this.left -= bytes;
     if (this.left >= 0) return;
     throw new FileRefusal(
-      `The file is too large: unpacked, it is more than ${mostUnpackedBytes / 1e6} MB. Open a smaller part of it, saved as a file of its own.`,
+      `The file is too large: unpacked, it is more than ${mostUnpackedBytes / 1e6} MB. Save part of it as a file of its own, and open that.`,
     );
   }
 }
@@ -70,14 +70,14 @@ export class ZipFile {
     // The buffer has the size that the directory states, so a false size can't make a part larger.
     this.budget.take(entry.unpackedBytes);
     const whole = unpacked(entry, this.packed(entry));
-    if (crc32(whole) !== entry.crc) throw damaged(`${entry.name} is not what was packed`);
+    if (crc32(whole) !== entry.crc) throw damaged(`${entry.name} isn't what was packed`);
     return whole;
   }
 
   private packed({ name, localAt, packedBytes }: Entry): Uint8Array {
     const view = viewOf(this.bytes);
     if (localAt + LOCAL.length > view.byteLength || view.getUint32(localAt, true) !== LOCAL.mark)
-      throw damaged(`${name} is not where it should be`);
+      throw damaged(`${name} isn't where it should be`);
     const start = localAt + LOCAL.length + view.getUint16(localAt + 26, true) + view.getUint16(localAt + 28, true);
     if (start + packedBytes > view.byteLength) throw damaged(`the end of ${name} is missing`);
     return this.bytes.subarray(start, start + packedBytes);
@@ -91,11 +91,11 @@ export function writeZip(parts: ReadonlyMap<string, Uint8Array>): Uint8Array<Arr
 
 function unpacked({ name, method, unpackedBytes }: Entry, packed: Uint8Array): Uint8Array {
   if (method === STORED) return packed;
-  if (method !== DEFLATED) throw damaged(`${name} is packed in an unknown way`);
+  if (method !== DEFLATED) throw damaged(`${name} is packed in a way that can't be read here`);
   try {
     return inflateSync(packed, { out: new Uint8Array(unpackedBytes) });
   } catch (cause) {
-    throw damaged(`${name} cannot be unpacked`, cause);
+    throw damaged(`${name} can't be unpacked`, cause);
   }
 }
 
@@ -111,7 +111,7 @@ function viewOf(bytes: Uint8Array): DataView {
 function readDirectory(bytes: Uint8Array): Entry[] {
   const view = viewOf(bytes);
   const end = endOfDirectory(view);
-  if (end === undefined) throw damaged("its list of parts is missing, as where a download broke off");
+  if (end === undefined) throw damaged("its list of parts is missing; the download may have stopped partway");
   const count = view.getUint16(end + 10, true);
   let at = view.getUint32(end + 16, true);
   if (count > mostParts || at === IN_64_BITS)
@@ -119,11 +119,11 @@ function readDirectory(bytes: Uint8Array): Entry[] {
   const entries: Entry[] = [];
   for (let number = 0; number < count; number += 1) {
     if (at + ENTRY.length > end || view.getUint32(at, true) !== ENTRY.mark)
-      throw damaged("its list of parts breaks off");
+      throw damaged("its list of parts is cut short");
     const nameEnd = at + ENTRY.length + view.getUint16(at + 28, true);
-    if (nameEnd > end) throw damaged("its list of parts breaks off");
+    if (nameEnd > end) throw damaged("its list of parts is cut short");
     if (view.getUint16(at + 8, true) & LOCKED)
-      throw new FileRefusal("The file's parts are locked with a password. Take the password off, then open it.");
+      throw new FileRefusal("The file's parts are locked with a password. Remove the password, then open it.");
     entries.push({
       name: new TextDecoder().decode(bytes.subarray(at + ENTRY.length, nameEnd)),
       method: view.getUint16(at + 10, true),

@@ -11,7 +11,7 @@ export async function bench(): Promise<Table> {
     const found = fuzzStore(store, TEXTS, 11);
     faults.push(...found.faults.map((fault) => `${store.title}: ${fault}`));
     return {
-      "kept where": store.title,
+      "stored where": store.title,
       texts: TEXTS,
       read: found.kept,
       refused: found.refused,
@@ -21,11 +21,11 @@ export async function bench(): Promise<Table> {
   });
   if (faults.length > 0) throw new Error(`Faults found:\n${faults.join("\n")}`);
   const claim = {
-    what: `Faults in ${(TEXTS * stores.length).toLocaleString("en-US")} texts that stand where something is kept`,
+    what: `Faults in ${(TEXTS * stores.length).toLocaleString("en-US")} texts put where something is stored`,
     measured: faults.length,
     most: 0,
     unit: "",
-    how: "what was kept is read and written back whole, or known to be unreadable; nothing fails",
+    how: "stored data is read and written back in full, or known to be unreadable; nothing fails",
   };
-  return { title: "Fuzz: what is kept is read or refused, whatever stands there", rows, claims: [claim] };
+  return { title: "Fuzz: stored data is read or refused, whatever is there", rows, claims: [claim] };
 }

@@ -31,7 +31,7 @@ export async function bench(): Promise<Table> {
     measured: sum("faults"),
     most: 0,
     unit: "",
-    how: "each answer is checked: a number that can be, or an error with its reason in words",
+    how: "each answer is checked: a possible number, or an error that gives its reason",
   };
-  return { title: "Fuzz: a right answer or a worded error, whatever is typed", rows, claims: [claim] };
+  return { title: "Fuzz: a right answer or a clear error, whatever is typed", rows, claims: [claim] };
 }

@@ -78,7 +78,7 @@ export async function bench(): Promise<Table> {
         measured: rows[0]!["ours ÷ native"],
         most: MOST,
         unit: "times",
-        how: "against the grid's own formulas of the same arithmetic, in turns within one run, the least of each",
+        how: "against the grid's own formulas of the same arithmetic, in turns within one run, the fastest of each",
       },
     ],
   };

@@ -11,7 +11,7 @@ import { type Claim, median, short, type Table } from "./table";
 
 const DIST = resolve(process.env.DIST ?? "dist");
 const PACES: readonly Pace[] = [
-  { words: "as the machine is", rate: 1, runs: 11 },
+  { words: "full speed", rate: 1, runs: 11 },
   { words: "4 times slower", rate: 4, runs: 5 },
 ];
 const MOST_PANE_MS = 500;
@@ -76,22 +76,22 @@ export async function bench(): Promise<Table[]> {
     for (const pace of PACES) cell.push(await firstCellRow(browser, pace, pages));
     const [paneNow, cellNow] = [pane[0]!, cell[0]!];
     const paneClaim: Claim = {
-      what: "The pane can be used",
+      what: "The pane is ready",
       measured: paneNow["middle, ms"],
       most: MOST_PANE_MS,
       unit: "ms",
-      how: `from the arrival of its scripts, functions registered before; middle of ${paneNow.runs} runs in Chromium`,
+      how: `from when its scripts have loaded, with functions registered before; median of ${paneNow.runs} runs in Chromium`,
     };
     const cellClaim: Claim = {
       what: "First cell of the practice page",
       measured: cellNow["ours ÷ it"],
       most: MOST_TIMES_THE_GRID,
       unit: "times",
-      how: `against a bare page with the same grid packages, in turns; middle of ${cellNow.runs} ratios in Chromium`,
+      how: `against a bare page with the same grid packages, in turns; median of ${cellNow.runs} ratios in Chromium`,
     };
     return [
-      { title: "The pane usable after its scripts have arrived", rows: pane, claims: [paneClaim] },
-      { title: "First cell usable, from asking for the page", rows: cell, claims: [cellClaim] },
+      { title: "The pane ready after its scripts have loaded", rows: pane, claims: [paneClaim] },
+      { title: "First cell ready, from opening the page", rows: cell, claims: [cellClaim] },
       await reloadTable(browser, pages),
       await startTable(browser),
       await changeTable(),

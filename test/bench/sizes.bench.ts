@@ -32,7 +32,7 @@ export async function bench(): Promise<Table> {
     .filter((entry) => entry.isFile())
     .map(({ name }) => packed(join(DIST, "help", name)));
   const sum = (sizes: readonly number[]) => rounded(sizes.reduce((total, size) => total + size, 0));
-  rows.push({ file: `chunks/ (${chunks.length})`, "kB packed": sum(chunks), "may be": "", loads: "when first wanted" });
+  rows.push({ file: `chunks/ (${chunks.length})`, "kB packed": sum(chunks), "may be": "", loads: "when first needed" });
   rows.push({ file: `help/ (${help.length})`, "kB packed": sum(help), "may be": "", loads: "page by page" });
   const claims = FILES.flatMap(({ file, when, most }) =>
     most === undefined
@@ -43,9 +43,9 @@ export async function bench(): Promise<Table> {
             measured: rounded(packed(join(DIST, file))),
             most,
             unit: "kB",
-            how: "packed with gzip; the build fails where it is more",
+            how: "packed with gzip; the build fails if it's over",
           },
         ],
   );
-  return { title: "What the build weighs, packed with gzip", rows, claims };
+  return { title: "Size of the build, packed with gzip", rows, claims };
 }

@@ -4,11 +4,7 @@ import { benchHost } from "./benchHost";
 import type { Claim, Table } from "./table";
 
 /** What the operations that are promised something stand for in the words of the promise. */
-const PROMISED = [
-  "An estimate block is inserted at a cell",
-  "The workbook is read for a check",
-  "A block is drawn anew",
-];
+const PROMISED = ["Insert an estimate at a cell", "Read the workbook for a check", "Redraw a bed"];
 
 async function counted(sized: Sized) {
   const host = await benchHost(sized.office);

@@ -129,7 +129,7 @@ test("where a formula shows something else here, that is said, cell by cell", as
 test("what is no workbook is refused in words, and the workbook is as it was", async () => {
   await choose("notes.xlsx", new TextEncoder().encode("Lark walk, 18 ft by 6 ft"));
   await said().waitFor();
-  expect(await said().textContent()).toContain("The file is no .xlsx workbook");
+  expect(await said().textContent()).toContain("The file isn't an .xlsx workbook");
   await picture(page, "files-refused");
   await said().getByRole("button", { name: "Close" }).click();
   const broken = (await spring()).slice(0, 2000);

@@ -157,11 +157,11 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   // What somebody types meanwhile isn't replaced unseen: the preview starts over with it.
   await writeNamed(page, "Rate_fabric_roll", 199);
   await press(page, "Load these settings");
-  await page.getByText(/was changed meanwhile, so nothing was written/).waitFor();
+  await page.getByText(/was just changed, so nothing was written/).waitFor();
   await page.locator("li:visible", { hasText: ": $199.00 → $295.00" }).waitFor();
   await writeNamed(page, "Rate_fabric_roll", 195);
   await press(page, "Load these settings");
-  await page.getByText(/was changed meanwhile, so nothing was written/).waitFor();
+  await page.getByText(/was just changed, so nothing was written/).waitFor();
   await page.locator("li:visible", { hasText: ": $195.00 → $295.00" }).waitFor();
   await picture(page, "office-preview");
   expect(await findings(page)).toEqual([]);

@@ -142,7 +142,7 @@ describe("the office's rates, in the practice workbook", () => {
 
   test("a yard's name for a stone is asked about once, and understood from then on", async () => {
     const before = await shownPrice(page);
-    await page.getByText("Depth, stone and digging").click();
+    await page.getByText("Depth, stone, and digging").click();
     const stone = page.getByRole("combobox", { name: "Stone", exact: true }).last();
     await stone.fill("Ohio blue");
     await page

@@ -215,7 +215,7 @@ describe("the pane", () => {
       const now = () => writer.evaluate(() => localStorage.getItem("Bedrow.form"));
       expect(await now()).toBe(text);
       await picture(page, "storage-damaged-form");
-      await page.getByRole("button", { name: "Discard the old and save this" }).click();
+      await page.getByRole("button", { name: "Discard the old one and save this" }).click();
       await page.getByText("What was typed here before is damaged").waitFor({ state: "detached" });
       // Another tab's storage catches up in its own time.
       await expect.poll(async () => JSON.parse((await now())!)).toMatchObject({ kept: { name: "Back border" } });

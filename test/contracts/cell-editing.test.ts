@@ -37,7 +37,7 @@ test("an insert waits for the end of typing where the program can wait", async (
 test("an insert says what to do where the program can't wait, and works after that", async () => {
   withoutDelay();
   await expect(insert()).rejects.toThrow(
-    "A cell is being edited. Nothing was changed. Press Enter or Esc in the sheet, then try again.",
+    "A cell is being edited. Nothing was changed. Press Enter or Esc on the sheet, then try again.",
   );
   host.isEditing = false;
   expect(await insert()).toMatchObject({ done: true });

@@ -88,14 +88,14 @@ describe("a fix", () => {
 
   test("is not written over what has changed since, and says which cell", async () => {
     await host.type({ B3: 5 });
-    await expect(writeChanges("a fix", fix)).rejects.toThrow(/Jobs!B3 was changed meanwhile/);
+    await expect(writeChanges("a fix", fix)).rejects.toThrow(/Jobs!B3 was just changed/);
     expect(host.value("C4")).toBe("7");
   });
 
   test("is not taken back over what was typed since", async () => {
     const written = await writeChanges("a fix", fix);
     await host.type({ B3: 41 });
-    await expect(undoChanges(written)).rejects.toThrow(/Jobs!B3 was changed/);
+    await expect(undoChanges(written)).rejects.toThrow(/Jobs!B3 was just changed/);
     expect(host.formula("C4")).toBe("=B4*2");
   });
 

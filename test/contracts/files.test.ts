@@ -469,7 +469,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
   const small = () => made((sheet) => (sheet.getCell("A1").value = 1));
 
   test.each([
-    ["without a workbook in it", { "_rels/.rels": () => "<Relationships/>" }, "it holds no workbook"],
+    ["without a workbook in it", { "_rels/.rels": () => "<Relationships/>" }, "it has no workbook in it"],
     [
       "whose sheet is missing",
       { "xl/_rels/workbook.xml.rels": () => "<Relationships/>" },
@@ -496,7 +496,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
     [
       "with names of its own in a part",
       { "xl/workbook.xml": (xml: string) => xml.replace("<workbook", '<!DOCTYPE a [<!ENTITY b "c">]><workbook') },
-      "declares names of its own",
+      "defines XML entities",
     ],
     [
       "whose texts are missing",
@@ -514,7 +514,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
             '<Relationship Id="t" Type="x/sharedStrings" Target="sharedStrings.xml"/></Relationships>',
           ),
       },
-      "does not hold together",
+      "don't fit together",
     ],
     [
       "with more cells than there is room for",

@@ -25,6 +25,55 @@ describe("a question typed into Help", () => {
     expect(answers[0]?.about).toMatch(words);
   });
 
+  test.each([
+    ["how do I add sales tax", "questions.html#tax"],
+    ["change the waste percent", "questions.html#waste"],
+    ["how much does a yard of river rock weigh", "questions.html#weight"],
+    ["how many bags of stone", "questions.html#bags"],
+    ["my own prices", "questions.html#prices"],
+    ["can I use it offline", "questions.html#offline"],
+    ["how do I print the crew sheet", "questions.html#print"],
+    ["call 811", "questions.html#locate"],
+    ["labor hours too low", "questions.html#crew"],
+    ["change crew size", "questions.html#crew"],
+    ["add a line to the estimate", "questions.html#lines"],
+    ["tree ring", "questions.html#curves"],
+    ["kidney shaped bed", "questions.html#curves"],
+    ["how to measure a curved bed", "questions.html#curves"],
+    ["deduct a patio", "questions.html#deduct"],
+    ["no fabric", "questions.html#fabric"],
+    ["weed barrier", "questions.html#fabric"],
+    ["how do I undo", "questions.html#undo"],
+    ["markup vs margin", "questions.html#margin"],
+    ["stone not in list", "questions.html#unlisted"],
+    ["what does #VALUE! mean", "questions.html#errors"],
+    ["copy formulas down", "questions.html#copy-down"],
+    ["add a bed to the job", "questions.html#several"],
+    ["dump fee", "questions.html#hauling"],
+    ["send a proposal to the customer", "questions.html#send"],
+    ["steel edging", "questions.html#aluminum"],
+    ["plastic edging", "questions.html#aluminum"],
+    ["freight", "questions.html#delivery"],
+    ["staples", "pin-count.html"],
+    ["mulch", "questions.html#materials"],
+    ["metric", "questions.html#metric"],
+    ["price per square foot", "questions.html#square-foot"],
+    ["does it send my data anywhere", "questions.html#data"],
+    ["deposit", "papers.html#the-proposal"],
+    ["slope", "limits.html#ground-on-a-slope"],
+    ["excel version", "in-the-office.html#which-versions-run-it"],
+    ["save a template", "templates.html#save-one"],
+    ["update an estimate", "first-estimate.html#open"],
+  ])("“%s” is answered first by %s", (question, address) => {
+    const { isWhole, answers } = search(question);
+    expect([isWhole, answers[0]?.address]).toEqual([true, address]);
+  });
+
+  test("isn't answered with a word that only looks like it", () => {
+    expect(search("warranty").isWhole).toBe(false);
+    expect(search("retaining wall").isWhole).toBe(false);
+  });
+
   test("finds the page that goes into it as well", () => {
     expect(addresses("why 73 pins")).toContain("questions.html#pins");
     expect(addresses("round to half tons").some((address) => address.startsWith("limits.html"))).toBe(true);

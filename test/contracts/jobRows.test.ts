@@ -125,7 +125,7 @@ describe("cells with contents of a list", () => {
     const { fit, filling } = await proposed(WRITE_OVER);
     const written = await writeRows(fit, filling.changes);
     await host.type({ H5: 1.2 });
-    await expect(undoChanges(written)).rejects.toThrow(/List!H5 was changed/);
+    await expect(undoChanges(written)).rejects.toThrow(/List!H5 was just changed/);
     expect([host.value("H5"), host.value("I2")]).toEqual([1.2, 80]);
   });
 
@@ -196,7 +196,7 @@ describe("a write into a list", () => {
     const { fit, filling } = await proposed();
     await host.type(typed);
     const before = await everything();
-    await expect(writeRows(fit, filling.changes)).rejects.toThrow(`List!${address} was changed meanwhile`);
+    await expect(writeRows(fit, filling.changes)).rejects.toThrow(`List!${address} was just changed`);
     expect(await everything()).toEqual(before);
   });
 

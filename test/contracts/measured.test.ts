@@ -12,21 +12,21 @@ const measured = readMeasured(ROOT);
 
 /** The limits that the add-in keeps to; each has to be promised by some benchmark, and no higher. */
 const LIMITS: readonly (readonly [what: RegExp, most: number])[] = [
-  [/^A function call: the middle one$/, 3],
-  [/^A function call: the slowest one$/, 8],
+  [/^A function call: the median$/, 3],
+  [/^A function call: the slowest$/, 8],
   [/^A million lengths read from tape text$/, 3],
   [/^10,000 rows of 5 functions$/, 1.1],
-  [/^An estimate block is inserted at a cell$/, 3],
-  [/^The workbook is read for a check$/, 2],
-  [/^A block is drawn anew$/, 3],
+  [/^Insert an estimate at a cell$/, 3],
+  [/^Read the workbook for a check$/, 2],
+  [/^Redraw a bed$/, 3],
   [/^functions\.js/, 25],
   [/^pane\.js/, 60],
-  [/^The pane can be used$/, 500],
+  [/^The pane is ready$/, 500],
   [/^First cell of the practice page$/, 1.1],
-  [/^Check of a job list: growth exponent$/, 1.2],
-  [/^A bed laid out: growth exponent$/, 1.2],
-  [/^Heading row found, columns fitted: growth exponent$/, 1.2],
-  [/^Results proposed for a list: growth exponent$/, 1.2],
+  [/^Check a job list: growth exponent$/, 1.2],
+  [/^Lay out a bed: growth exponent$/, 1.2],
+  [/^Find the headings and read the columns: growth exponent$/, 1.2],
+  [/^Suggest results for a list: growth exponent$/, 1.2],
   [/^Faults in/, 0],
 ];
 
@@ -122,7 +122,7 @@ test("how much longer ten times as much takes is what the table of growth shows"
     for (const found of times(row))
       expect(found, String(row.what)).toBeLessThanOrEqual(isPapers(row) ? papers : promised);
   expect(atWorkOf(speedPage(measured).content)).toContain(`up to ${promised} times as long`);
-  expect(atWorkOf(speedPage(measured).content)).toContain(`the papers of a job take up to ${papers} times`);
+  expect(atWorkOf(speedPage(measured).content)).toContain(`a job's documents up to ${papers} times`);
 });
 
 test("no row shows a limit that it is over", () => {

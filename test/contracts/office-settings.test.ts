@@ -273,7 +273,7 @@ describe("undo", () => {
     const { written } = await load(file);
     await typeRates(host, sheet, { Rate_waste: 0.2 });
     const before = snapshotOf(host);
-    await expect(undoOffice(written)).rejects.toThrow(`${sheet}!${rateAddress("Rate_waste")} was changed`);
+    await expect(undoOffice(written)).rejects.toThrow(`${sheet}!${rateAddress("Rate_waste")} was just changed`);
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 });

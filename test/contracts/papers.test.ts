@@ -110,12 +110,12 @@ describe("the papers of a job", () => {
     };
     for (const [label, ...said] of [
       ["Notice and marks", "Buried lines: Call 811", "Private lines", "aren't marked"],
-      ["Scrape and load", "Buried lines: see at “Notice and marks”", "Trailers and trucks: "],
+      ["Scrape and load", "Buried lines: see “Notice and marks”", "Trailers and trucks: "],
       ["Level, and tamp low spots", "Water: "],
       [
         "Trench and set edging",
-        "Buried lines: see at “Notice and marks”",
-        "Dust, where stone is cut: see at “Wheelbarrow and spread stone”",
+        "Buried lines: see “Notice and marks”",
+        "Dust, where stone is cut: see “Wheelbarrow and spread stone”",
       ],
       ["Wheelbarrow and spread stone", "Dust: Crushing or cutting stone", "Lifting: ", "Meters and vents: "],
     ] as const)

@@ -196,7 +196,7 @@ describe("the page of a function", () => {
 test("a message of a function's own is told on its page, not only what all functions say", () => {
   for (const [id, says] of [
     ["AREA_TRIANGLE", "make a triangle"],
-    ["AREA_POINTS", "crosses itself"],
+    ["AREA_POINTS", "meets side"],
     ["AREA_RECTANGLE", "too large for these sides"],
     ["AREA_ROUND", "leaving no ring"],
     ["STONE_DEPTH", "leaving no depth for stone"],

@@ -302,7 +302,7 @@ describe("an update", () => {
     const opened = await open();
     const preview = await previewUpdate(opened, typed({ width: "6" })(opened.form), undefined);
     await host.type({ [cellOf("Length")]: "24" });
-    await expect(writeUpdate(preview, [])).rejects.toThrow(/was changed meanwhile, so nothing was written/);
+    await expect(writeUpdate(preview, [])).rejects.toThrow(/was just changed, so nothing was written/);
     expect(host.value(cellOf("Width"))).toBe(5);
   });
 
@@ -444,7 +444,7 @@ describe("an update by which rows come and go", () => {
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(/would move \(A200\)/);
     await host.type({ [`${sheet}!A200`]: "", "List!K1": `=${sheet}!B7*2` });
     expect((await previewUpdate(opened, ring, undefined)).refused).toMatch(
-      /formulas read rows that would go \(List!K1\)/,
+      /removes rows that formulas read \(List!K1\)/,
     );
     await host.type({ "List!K1": `=SUM(${sheet}!B2:B20)` });
     expect((await previewUpdate(opened, ring, undefined)).refused).toBeUndefined();
@@ -459,7 +459,7 @@ describe("an update by which rows come and go", () => {
     );
     await host.type({ [`${sheet}!B7`]: 5 });
     const stands = snapshotOf(host);
-    await expect(done.undo()).rejects.toThrow(/B7 was changed meanwhile, so nothing was written/);
+    await expect(done.undo()).rejects.toThrow(/B7 was just changed, so nothing was written/);
     expect(difference(stands, snapshotOf(host))).toBe("");
   });
 });

@@ -127,7 +127,7 @@ export const stores: readonly Store[] = [
     }),
   },
   {
-    title: "what was let be, in the workbook",
+    title: "ignored findings, in the workbook",
     ...through(DISMISSALS, textToKeep([DISMISSAL, { ...DISMISSAL, key: "b" }], DISMISSALS), (list) =>
       keepsAll(DISMISSALS, list.items.length + list.unread.length, listToKeep(list, list.items)),
     ),
@@ -172,7 +172,7 @@ export const stores: readonly Store[] = [
     },
   },
   {
-    title: "the work of the practice page, in the browser",
+    title: "the practice workbook, in the browser",
     sound: JSON.stringify({ sheetOrder: ["s1"], sheets: { s1: { name: "Jobs", cellData: { 0: { 0: { v: 1 } } } } } }),
     read: (text) => {
       let work: unknown;

@@ -205,13 +205,13 @@ describe("a job of two beds", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
           for (const { part, length, stock, isOffCut } of own)
             expect(words).toContain(
               part.startsWith("P")
-                ? `${part} cut to ${length} from ${isOffCut ? "the off-cut of " : ""}piece ${stock}`
+                ? `${part} cut to ${length} from ${isOffCut ? "the offcut of " : ""}piece ${stock}`
                 : `${length} off roll ${stock}`,
             );
           expect(words.match(/ off roll \d/g)?.length ?? 0).toBe(
             own.filter(({ part }) => !part.startsWith("P")).length,
           );
-          expect(words.match(/ from (?:the off-cut of )?piece \d/g)?.length ?? 0).toBe(
+          expect(words.match(/ from (?:the offcut of )?piece \d/g)?.length ?? 0).toBe(
             own.filter(({ part }) => part.startsWith("P")).length,
           );
         }

@@ -76,14 +76,14 @@ export function operations(): readonly Operation[] {
   let proposed: Awaited<ReturnType<typeof filled>>;
   return [
     {
-      what: "An estimate block is inserted on a new sheet",
+      what: "Insert an estimate on a new sheet",
       most: 3,
       run: () => insertPlan(block, { kind: "new sheet", name: "Bed" }),
     },
-    { what: "The selection is looked at, in a block", most: 2, ready: onBlock, run: readSelected },
-    { what: "The selection is looked at, in a list", most: 2, ready: onList, run: readSelected },
+    { what: "Read the selection, in an estimate", most: 2, ready: onBlock, run: readSelected },
+    { what: "Read the selection, in a list", most: 2, ready: onList, run: readSelected },
     { what: "A block is drawn", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
-    { what: "A block is drawn anew", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
+    { what: "Redraw a bed", most: 3, ready: onBlock, run: () => redrawSelectedBlock(drawn) },
     {
       what: "An estimate is opened in the pane",
       most: 1,
@@ -124,26 +124,26 @@ export function operations(): readonly Operation[] {
     },
     { what: "That update is undone", most: 2, run: () => updated.undo() },
     {
-      what: "An estimate block is inserted at a cell",
+      what: "Insert an estimate at a cell",
       most: 3,
       ready: besideList,
       run: () => insertPlan(block, { kind: "selection" }),
     },
-    { what: "An insert is taken back", most: 4, run: () => undoLastInsert() },
+    { what: "Undo an insert", most: 4, run: () => undoLastInsert() },
     {
-      what: "What stands in the way is told, and another place",
+      what: "Find what's in the way, and another place",
       most: 3,
       ready: onList,
       run: () => insertPlan(block, { kind: "selection" }),
     },
     {
-      what: "The sheet of rates is inserted",
+      what: "Insert the Rates sheet",
       most: 3,
       run: () => insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" }),
     },
-    { what: "The rates are read", most: 2, run: readRates },
+    { what: "Read the rates", most: 2, run: readRates },
     {
-      what: "A list is started",
+      what: "Start a list",
       most: 3,
       ready: besideList,
       run: () =>
@@ -164,7 +164,7 @@ export function operations(): readonly Operation[] {
         ),
     },
     {
-      what: "A list is read for filling",
+      what: "Read a list to fill it",
       most: 2,
       ready: onList,
       run: async () => {
@@ -172,34 +172,34 @@ export function operations(): readonly Operation[] {
       },
     },
     {
-      what: "The results are filled into the list",
+      what: "Fill results into the list",
       most: 2,
       run: async () => {
         written = await writeRows(proposed.fit, proposed.filling.changes);
       },
     },
-    { what: "The filling is taken back", most: 2, run: () => undoChanges(written) },
-    { what: "The workbook is read for a check", most: 2, run: readForCheck },
+    { what: "Undo the filled results", most: 2, run: () => undoChanges(written) },
+    { what: "Read the workbook for a check", most: 2, run: readForCheck },
     {
-      what: "A fix is written",
+      what: "Write a fix",
       most: 2,
       run: () => writeChanges("fix", [{ sheet: LIST, row: 1, column: 2, before: 20, after: 21 }]),
     },
-    { what: "A finding is gone to", most: 1, run: () => goTo({ sheet: LIST, row: 1, column: 2, rows: 1, columns: 1 }) },
-    { what: "The beds of a job are read", most: 4, run: readJob },
+    { what: "Go to a finding", most: 1, run: () => goTo({ sheet: LIST, row: 1, column: 2, rows: 1, columns: 1 }) },
+    { what: "Read the beds of a job", most: 4, run: readJob },
     {
-      what: "A job's papers are inserted",
+      what: "Insert a job's documents",
       most: 3,
       run: () => insertPlans("papers", [orderPaper(jobOf([foundBed(bed, 1)]), startingDetails, undefined)]),
     },
     {
-      what: "Cells are read to be copied",
+      what: "Read cells to copy",
       most: 4,
       ready: () => select(LIST, "A1:H4"),
       run: () => readSource("cells"),
     },
     {
-      what: "A copy without the add-in is written",
+      what: "Write a copy for others",
       most: 3,
       ready: async () => {
         await select(LIST, "A1:H4");
@@ -208,7 +208,7 @@ export function operations(): readonly Operation[] {
       run: () => writeCopy(source, "formulas", { kind: "new sheet" }),
     },
     {
-      what: "Cells are read to be saved as a template",
+      what: "Read cells for a template",
       most: 6,
       ready: () => select(LIST, "A1:H4"),
       run: async () => {
@@ -218,7 +218,7 @@ export function operations(): readonly Operation[] {
       },
     },
     {
-      what: "A template is inserted",
+      what: "Insert a template",
       most: 3,
       run: () => writeTemplate(template, new Map(), { kind: "new sheet", name: "Template" }),
     },

@@ -31,7 +31,7 @@ export const barrowTripsDeclared = /* @__PURE__ */ declare(BARROW_TRIPS, {
   arguments: {
     yards: { about: "Loose cubic yards to move. 0 yards is 0 trips.", kind: "cu yd" },
     barrow_cubic_ft: { about: "Tray size, cubic feet. Default: 6.", kind: "cu ft" },
-    barrow_lb: { about: "Most pounds in one load. Default: 300.", kind: "lb" },
+    barrow_lb: { about: "Maximum pounds per load. Default: 300.", kind: "lb" },
   },
   native: (yards, weight, tray, pounds) => ({
     text: wholeUpOf(`${yards.text}*MAX(27/${tray.text},${weight.text}*2000/${pounds.text})`),

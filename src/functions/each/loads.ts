@@ -20,7 +20,7 @@ export const loadsDeclared = /* @__PURE__ */ declare(LOADS, {
   name: "LOADS",
   purpose: "Dig and haul",
   about: "Truck or trailer loads, by volume or by weight, whichever is more. No weight given: weight isn't checked.",
-  gives: "loads to carry",
+  gives: "loads to haul",
   returns: "Whole loads.",
   kind: "count",
   whole: true,

@@ -117,7 +117,7 @@ export const trapezoid: Parameter<Answer> = {
 function cellOf(given: Given): { readonly text: string; readonly layers: Layers } {
   if (given.kind === "range") throw new NoNative(`${given.range.text} is several cells, and the function takes one`);
   if (given.kind === "blank" || given.kind === "constant" || given.kind === "list")
-    throw new NoNative("is no reference");
+    throw new NoNative("isn't a reference");
   return { text: inParentheses(given.text), layers: given.kind === "number" ? given.layers : [] };
 }
 

@@ -6,7 +6,7 @@ import { escaped, table } from "../html";
 
 const kinds: readonly { readonly kind: string; readonly choices: readonly Choice[] }[] = [
   { kind: "Stone", choices: stoneChoices },
-  { kind: "Border", choices: borderChoices },
+  { kind: "Edging", choices: borderChoices },
   { kind: "Fabric roll", choices: fabricChoices },
 ];
 

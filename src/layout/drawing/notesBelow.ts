@@ -72,7 +72,7 @@ function border({ border: runs, borderFt, borderRules, counts }: Layout, ordered
           .filter(({ isWhole }) => !isWhole)
           .map(({ number, lengthFt }) => {
             const cut = ordered.find(({ part }) => part === number);
-            const from = cut && ` from ${cut.isOffCut ? "the off-cut of " : ""}piece ${cut.stock}`;
+            const from = cut && ` from ${cut.isOffCut ? "the offcut of " : ""}piece ${cut.stock}`;
             return `${nameOf(number)} cut to ${cut?.length ?? cutTape(lengthFt, EDGING_STEP_IN)}${from ?? ""}`;
           }),
       ],

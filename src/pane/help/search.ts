@@ -1,4 +1,4 @@
-import { nearestName } from "../../quantities/nearestName";
+import { lettersApart, nearestName } from "../../quantities/nearestName";
 
 /** A part of a help page, as the build lists it in help/search.json. */
 export interface HelpPart {
@@ -16,7 +16,7 @@ export interface Answer {
 }
 
 export interface Answers {
-  /** Every word was found; otherwise these are the nearest. */
+  /** A part has every word; otherwise these are the nearest. */
   readonly isWhole: boolean;
   readonly answers: readonly Answer[];
 }
@@ -26,6 +26,16 @@ const NEAREST = 3;
 /** No page may crowd the others out. */
 const MOST_OF_PAGE = 2;
 const MOST_LETTERS = 220;
+/** Pages that answer before others, and those that list everything there is, by how their addresses begin. */
+const FIRST_PAGES = /^questions\.html/;
+const LAST_PAGES = /^(?:faults|numbers|speed)\.html|#(?:arguments|related|what-can-go-wrong|in-ordinary-formulas)/;
+const FIRST_COUNT = 1.25;
+const LAST_COUNT = 0.5;
+/** The page of a function whose name was typed. */
+const NAMED_COUNTS = 2;
+const FUNCTION_PAGE = /^([A-Z_]+)\.html$/;
+/** A word that is typed wrong differs from the right one in no more than one letter of this many. */
+const LETTERS_PER_SLIP = 4;
 /** A word in a heading says more than one in the text. */
 const HEADING_COUNTS = 5;
 const PAGE_COUNTS = 2;
@@ -34,9 +44,9 @@ const SYNONYM_COUNTS = 0.7;
 /** Words of a question that say nothing of what it is about. */
 const SMALL = new Set(
   (
-    "a about am an and are as at be by can could do does for from get give has have how i if in is it its like many me much " +
-    "my need of on or set should so some such that the their them there they this to use want was we what when where " +
-    "which who why will with would you your"
+    "a about add am an and any are as at be by can change could do does find for from get give has have how i if in is it its " +
+    "like make many me mean much my need of on or set should show so some such that the their them there they this to too " +
+    "use vs want was we what when where which who why will with would you your"
   ).split(" "),
 );
 
@@ -55,6 +65,8 @@ const SAME: Readonly<Record<string, readonly string[]>> = {
   labour: ["labor"],
   manhour: ["labor"],
   aluminium: ["aluminum"],
+  landscape: ["fabric"],
+  barrier: ["fabric"],
   cost: ["price"],
 };
 
@@ -70,7 +82,7 @@ const saying = (text: string) =>
   wordsOf(text)
     .filter((word) => !SMALL.has(word) && word.length > 1)
     .map(stem);
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[a-z]+/g) ?? [];
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[a-z]+|\d{3,}/g) ?? [];
 const same = new Map(Object.entries(SAME).map(([word, others]) => [stem(word), others.map(stem)]));
 
 interface Indexed {
@@ -79,48 +91,77 @@ interface Indexed {
   readonly page: readonly string[];
   readonly text: readonly string[];
   readonly all: ReadonlySet<string>;
+  /** The name of a function, on its page. */
+  readonly named: string;
 }
 
 /** What is searched, made once of the parts. */
 export type HelpSearch = (question: string) => Answers;
 
 /**
- * Full-text search of the help. Numbers and small words of a question are passed over, and a word that no page has is
- * taken for the nearest one.
+ * Full-text search of the help. Short numbers and small words of a question are passed over, and a word that is typed
+ * wrong is taken for the nearest one.
  *
- * @returns the parts that have every word of the question, best first; where none has, the three nearest.
+ * @returns the parts that have every word of the question, and any that answer better, best first; where none has every
+ *   word, the three nearest.
  * @example helpSearch(parts)("how deep for 1-1/2 in rock").answers[0]?.title
  */
 export function helpSearch(parts: readonly HelpPart[]): HelpSearch {
   const indexed = parts.map((part): Indexed => {
     const [heading, page, text] = [saying(part.heading || part.page), saying(part.page), wordsOf(part.text).map(stem)];
-    return { part, heading, page, text, all: new Set([...heading, ...page, ...text]) };
+    const named = nameIn(FUNCTION_PAGE.exec(part.address)?.[1] ?? "");
+    return { part, heading, page, text, all: new Set([...heading, ...page, ...text]), named };
   });
   const vocabulary = [...new Set(indexed.flatMap(({ all }) => [...all]))].filter((word) => word.length > 2);
   const known = new Set(vocabulary);
   const rarity = (words: readonly string[]) =>
     Math.log(1 + indexed.length / (1 + indexed.filter(({ all }) => words.some((word) => all.has(word))).length));
-  return (question) => {
-    const wanted = [...new Set(saying(question))].map((word) => {
-      const others = [word, ...(same.get(word) ?? [])];
-      return others.some((one) => known.has(one)) || vocabulary.length === 0 ? others : [nearestName(word, vocabulary)];
-    });
-    if (wanted.length === 0) return { isWhole: false, answers: [] };
-    const weighed = wanted.map((words) => ({ words, weight: rarity(words) }));
-    const scored = indexed
-      .map((one) => ({
-        one,
-        has: wanted.filter((words) => words.some((word) => one.all.has(word))).length,
-        score: weighed.reduce((sum, { words, weight }) => sum + weight * strength(one, words), 0),
-      }))
+  /** The parts that have any of the words, best first: all of a question counts more than some of it often. */
+  const ranked = (question: string, wanted: readonly (readonly string[])[]) =>
+    indexed
+      .map((one) => {
+        const has = wanted.filter((words) => words.some((word) => one.all.has(word))).length;
+        const about = wanted.reduce((sum, words) => sum + rarity(words) * strength(one, words), 0);
+        const isNamed = wanted.length > 1 && nameIn(question) === one.named;
+        const weight = weightOf(one.part) * (isNamed ? NAMED_COUNTS : 1);
+        return { one, has, score: about * (has / wanted.length) ** 2 * weight };
+      })
       .filter(({ has }) => has > 0)
-      .sort((a, b) => b.has - a.has || b.score - a.score);
-    const whole = scored.filter(({ has }) => has === wanted.length);
-    const isWhole = whole.length > 0;
-    const shown = spread(isWhole ? whole : scored).slice(0, isWhole ? MOST : NEAREST);
+      .sort((a, b) => b.score - a.score);
+  return (question) => {
+    const typed = [...new Set(saying(question))]
+      .filter((word) => known.has(word) || !/\d/.test(word))
+      .map((word) => [word, ...(same.get(word) ?? [])]);
+    if (typed.length === 0 || vocabulary.length === 0) return { isWhole: false, answers: [] };
+    const isKnown = (words: readonly string[]) => words.some((word) => known.has(word));
+    const nearest = ([word = ""]: readonly string[]) => nearestName(word, vocabulary);
+    const wanted = typed.map((words) => {
+      const isSlip = !isKnown(words) && lettersApart(words[0] ?? "", nearest(words)) <= mostSlips(words[0] ?? "");
+      return isSlip ? [nearest(words)] : words;
+    });
+    const found = ranked(question, wanted);
+    const whole = found.findIndex(({ has }) => has === wanted.length);
+    const isWhole = whole >= 0;
+    const about =
+      found.length > 0
+        ? found
+        : ranked(
+            question,
+            typed.map((words) => [nearest(words)]),
+          );
+    const all = isWhole ? about.filter(({ has }, place) => has === wanted.length || place < whole) : about;
+    const shown = spread(all).slice(0, isWhole ? MOST : NEAREST);
     return { isWhole, answers: shown.map(({ one }) => answerOf(one.part, wanted.flat())) };
   };
 }
+
+/** A function's name as people type it: `BED.STONE_TONS`, `stone tons`. */
+const nameIn = (text: string) => wordsOf(text).join(" ").replace(/^bed /, "");
+
+const mostSlips = (word: string) => Math.floor(word.length / LETTERS_PER_SLIP);
+
+const weightOf = ({ address }: HelpPart) =>
+  FIRST_PAGES.test(address) ? FIRST_COUNT : LAST_PAGES.test(address) ? LAST_COUNT : 1;
 
 /**
  * How much a part is about any of some words, the first of which was typed: a short heading is about each of its words,

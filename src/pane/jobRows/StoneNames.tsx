@@ -28,10 +28,10 @@ export function StoneNames({ names, stones, hasRates, off, onRemember, onUse }: 
   const given = answers.flatMap(({ name, is }) => (is === undefined ? [] : [{ name, is }]));
   return (
     <fieldset>
-      <legend>Stone names to explain</legend>
+      <legend>Unknown stone names</legend>
       <p class="below">
         {hasRates
-          ? "Say which stone each one is, or its tons per cubic yard. The answer is kept in Rates."
+          ? "Say which stone each one is, or its tons per cubic yard. Your answer is saved in Rates."
           : onUse
             ? "Say which stone it is, or its tons per cubic yard. Rates would keep the answer: add a Rates sheet first."
             : "They can be kept once this workbook has the office's rates: open Rates, insert them, then read the list again."}
@@ -44,7 +44,7 @@ export function StoneNames({ names, stones, hasRates, off, onRemember, onUse }: 
           names={stones}
           note={
             rows.length === 0
-              ? "which of our stones, or tons per cubic yard"
+              ? "a kind of stone, or tons per cubic yard"
               : rows.length === 1
                 ? `row ${(rows[0] ?? 0) + 1}`
                 : `${rows.length} rows, the first is ${(rows[0] ?? 0) + 1}`

@@ -8,7 +8,7 @@ import { rateKeysOf } from "../../sheets/jobRows/setting";
 import { insertPlan } from "../../workbook/change/insert";
 import type { InTheWay, Place } from "../../workbook/change/place";
 import { type LastInsert, lastInsert } from "../../workbook/change/receipt";
-import { refreshRates, useRates } from "../rates/store";
+import { stopIfRatesChanged, useRates } from "../rates/store";
 import { undoInsert } from "../undoInsert";
 import { useStatus } from "../useStatus";
 import { type AssumedTexts, askedTexts, readAssumed } from "./assumed";
@@ -57,8 +57,7 @@ export function useStart() {
     write: (place: Place) =>
       reporter.attempt("Writing the list…", async () => {
         setInTheWay(undefined);
-        if (await refreshRates())
-          return "The rates changed meanwhile, so nothing was written. Check the preview, then insert again.";
+        await stopIfRatesChanged();
         const inserted = await insertPlan((at) => newList(options, at), place);
         if (!inserted.done) {
           setInTheWay(inserted.inTheWay);

@@ -6,7 +6,7 @@ const GOES = "What you type now will be lost when the pane closes. What you inse
 
 const WORDS: Readonly<Record<StoreTrouble, string>> = {
   off: `This browser can't save what you type: its storage is full or turned off. ${GOES}`,
-  later: `A newer version of this add-in saved what was typed here before. It wasn't changed. Use that version to go on with it. ${GOES}`,
+  later: `A newer version of this add-in saved what was typed here before. It wasn't changed. Use that version to continue. ${GOES}`,
   damaged: `What was typed here before is damaged and can't be read. It wasn't changed. ${GOES}`,
 };
 
@@ -19,7 +19,7 @@ export function UnkeptNote({ unkept }: { readonly unkept: Unkept }) {
           <p>{WORDS[unkept.trouble]}</p>
           {unkept.trouble === "damaged" && (
             <p class="row">
-              <Button onPress={unkept.startOver}>Discard the old and save this</Button>
+              <Button onPress={unkept.startOver}>Discard the old one and save this</Button>
             </p>
           )}
         </>

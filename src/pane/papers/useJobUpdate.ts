@@ -55,7 +55,7 @@ export function useJobUpdate(
         await written.undo();
         setWritten(undefined);
         await reread();
-        return `The update is undone. The cells at ${written.where} hold what they held before.`;
+        return `The update is undone. The cells at ${written.where} are back to what they were.`;
       }),
   };
 }

@@ -33,7 +33,7 @@ import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
 import { jobChanges, updateComparison } from "./updateJob";
 import { useJobUpdate } from "./useJobUpdate";
 
-const CHANGED = "The beds changed meanwhile, so nothing was written. Refresh, then try again.";
+const CHANGED = "The beds just changed, so nothing was written. Refresh, then try again.";
 
 /** What could be worked out, or why not, and which of what was typed is to be changed. */
 interface Reckoned<T> {

@@ -47,7 +47,7 @@ export async function writeJobUpdate(
   return { count, undo };
 }
 
-const TAKEN = "A sheet was added or renamed meanwhile, so nothing was changed. Try again.";
+const TAKEN = "A sheet was added or renamed at the same time, so nothing was changed. Try again.";
 
 /** @returns what undoes it. */
 async function insertEstimates(title: string, sheets: readonly NewSheet[]): Promise<() => Promise<unknown>> {

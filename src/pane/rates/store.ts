@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { WorkbookFailure } from "../../workbook/failure";
 import { type FoundRates, readRates } from "../../workbook/read/rates";
 import { watchSheets } from "../../workbook/watchSheets";
 
@@ -34,6 +35,12 @@ async function read(): Promise<boolean> {
   for (const tell of listeners) tell(known);
   await follow(found?.sheets ?? []);
   return before !== undefined && JSON.stringify(found?.rates) !== JSON.stringify(before.found?.rates);
+}
+
+/** Before anything is written: what was shown is what is written, so rates that have changed since stop it. */
+export async function stopIfRatesChanged(): Promise<void> {
+  if (await refreshRates())
+    throw new WorkbookFailure("The rates just changed, so nothing was written. Check the preview, then try again.");
 }
 
 /** The rates, read once and again whenever a cell of their sheet changes. */

@@ -72,6 +72,6 @@ function Question({ opening, one, isThere, selected }: QuestionProps) {
 function noteFor(choice: Choice | undefined, isThere: boolean): string {
   if (choice) return "";
   return isThere
-    ? "To read other cells, select them in the sheet first."
-    : "This workbook has nothing by that name. To read other cells, select them in the sheet first.";
+    ? "To read other cells, select them on the sheet first."
+    : "This workbook has nothing by that name. To read other cells, select them on the sheet first.";
 }

@@ -16,12 +16,12 @@ export class Shelf<T> {
   private database(): Promise<IDBDatabase> {
     this.opened ??= new Promise<IDBDatabase>((resolve, reject) => {
       // Some browsers that keep their storage from a page never answer.
-      setTimeout(() => reject(new Error("The storage does not answer.")), patienceMs);
+      setTimeout(() => reject(new Error("The browser's storage isn't responding.")), patienceMs);
       const request = indexedDB.open(databaseName, version);
       request.onupgradeneeded = () => request.result.createObjectStore(storeName);
       request.onsuccess = () => resolve(this.letGoInTime(request.result));
       request.onerror = () => reject(request.error);
-      request.onblocked = () => reject(new Error("Another tab holds the storage."));
+      request.onblocked = () => reject(new Error("Another tab is using the storage."));
     });
     // It is asked again the next time: there may be room by then.
     this.opened.catch(() => {

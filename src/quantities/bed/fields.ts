@@ -39,7 +39,7 @@ export const shapeFields = {
     reads: "whole",
     initial: "0",
     mayBeZero: true,
-    note: "0 to 4, all of the same radius",
+    note: "0 to 4, all with the same radius",
   },
   roundFrontLeft: yesOrNo("Rounded, front left", "0"),
   roundFrontRight: yesOrNo("Rounded, front right", "0"),
@@ -118,7 +118,7 @@ export const shapeFields = {
   },
 } as const satisfies Record<string, Field>;
 
-/** Depth, stone and digging. */
+/** Depth, stone, and digging. */
 export const depthFields = {
   scrapeDepth: {
     label: "Scrape depth",
@@ -245,7 +245,7 @@ export const crewFields = {
   barrowSize: { label: "Wheelbarrow tray", unit: "cu ft", reads: "number", initial: "6" },
   barrowLoad: { label: "Wheelbarrow load limit", unit: "lb", reads: "number", initial: "300" },
   barrowDistance: { label: "Wheelbarrow distance", unit: "ft", reads: "feet", initial: "60", note: "one way" },
-  cleanUpHours: { label: "Clean-up", unit: "labor hours", reads: "number", initial: "1", mayBeZero: true },
+  cleanUpHours: { label: "Cleanup", unit: "labor hours", reads: "number", initial: "1", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 
 /** Prices, markups and charges: invented examples until the office types its own. */

@@ -64,6 +64,11 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "ft/h": "lin ft/hr",
   "sq ft/h": "sq ft/hr",
   "a job": "per job",
+  "Clean-up": "Cleanup",
+  // Notes.
+  "0 to 4, all of the same radius": "0 to 4, all with the same radius",
+  "share of the cost of the lines": "% of the cost of the lines",
+  "Pieces, the cheaper of both with their stakes": "Pieces, the cheaper way with its stakes",
 };
 
 const today = new Map<unknown, string>(Object.entries(olderTexts));

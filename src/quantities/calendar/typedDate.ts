@@ -10,9 +10,9 @@ const WEEKDAYS = "sun mon tue wed thu fri sat".split(" ");
 const LONGEST_TEXT = 40;
 
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
-const IN_FIGURES = /^(\d{1,2})([-/.])(\d{1,2})(?:\2(\d{4}|\d\d))?$/;
+const IN_FIGURES = /^(\d{1,2}) ?([-/.]) ?(\d{1,2})(?: ?\2 ?'?(\d{4}|\d\d))?$/;
 const MONTH_FIRST = /^([a-z]{3,9})\.?[ -]?(\d{1,2})(?:st|nd|rd|th)?(?:(?:,? ?|-)'?(\d{4}|(?<=['-])\d\d))?$/;
-const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th)?[ -]?([a-z]{3,9})\.?(?:(?:,? ?|-)'?(\d{4}|(?<=['-])\d\d))?$/;
+const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th)?(?:[ -]| of )?([a-z]{3,9})\.?(?:(?:,? ?|-)'?(\d{4}|(?<=['-])\d\d))?$/;
 /** A day of the week in front of the date or behind it. */
 const WEEKDAY = /^\(?(sun|mon|tue|wed|thu|fri|sat)[a-z]*\.?\)?,? +|,? +\(?(sun|mon|tue|wed|thu|fri|sat)[a-z]*\.?\)?$/;
 

@@ -115,7 +115,7 @@ export function kindAmounts(kinds: Kinds): JobAmount[] {
         ),
         amount(
           `${key}.pieces`,
-          "Pieces, the cheaper of both with their stakes",
+          "Pieces, the cheaper way with its stakes",
           "pieces",
           `IF(${cost(`{${key}.together}`)}>${cost(`{${key}.apart}`)},{${key}.apart},{${key}.together})`,
           "whole",
@@ -273,7 +273,7 @@ export const jobPrice = {
   overheadCost: {
     label: "Overhead",
     unit: "",
-    how: "share of the cost of the lines",
+    how: "% of the cost of the lines",
     shows: "money",
     is: priceAmounts.overheadCost.is,
   },

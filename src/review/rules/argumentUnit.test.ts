@@ -57,7 +57,7 @@ describe("a cell that a function takes in another unit", () => {
         related: ["C2"],
         // A number of feet taken as inches gives a twelfth of the stone.
         seen:
-          "F2 (“Front walk”, “Order”) gives C2 (“Front walk”, “Depth (ft)”, in ft) to depth_in of BED.STONE_TONS, " +
+          "“Front walk”, “Order” gives C2 (“Front walk”, “Depth (ft)”, in ft) to depth_in of BED.STONE_TONS, " +
           "which takes inches: 12 times too small.",
         todo: "Convert it to inches in the formula, or correct the heading.",
         fix: undefined,
@@ -68,7 +68,7 @@ describe("a cell that a function takes in another unit", () => {
         level: "warning",
         rank: 60,
         seen:
-          "F2 (“Front walk”, “Order”) gives B2 (“Front walk”, “Length (ft)”, in ft) to area of BED.STONE_TONS, " +
+          "“Front walk”, “Order” gives B2 (“Front walk”, “Length (ft)”, in ft) to area of BED.STONE_TONS, " +
           "which takes square feet: that's a different kind of measurement.",
         todo: "Check that it reads the right cell.",
       },
@@ -80,7 +80,7 @@ describe("a cell that a function takes in another unit", () => {
       {
         related: [],
         seen:
-          "F2 (“Front walk”, “Order”) gives what it is given to depth_in of BED.STONE_TONS, which takes inches: " +
+          "“Front walk”, “Order” gives what it is given to depth_in of BED.STONE_TONS, which takes inches: " +
           "144 times too small.",
       },
     ]);

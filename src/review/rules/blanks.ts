@@ -36,7 +36,7 @@ function cleared(study: Study, cell: Cell, family: Family): Observation {
     cell,
     group: `${cell.sheet}:${family.line.at}:${family.skeleton}`,
     about: "formula gone",
-    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is blank, but the cells next to it have a formula and the cells it reads are filled in.`,
+    seen: `is blank, but the cells next to it have a formula and the cells it reads are filled in.`,
     todo: "Put the formula back, or ignore this and say why.",
     ...(formula !== undefined && { fix: [change(study, cell, formula)] }),
   };
@@ -90,7 +90,7 @@ function observeBlanks(study: Study, { sheet, row, column }: Cell, member: Cell)
     more: [member],
     group: `${sheet}:${column}`,
     about: "blank",
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is blank, so ${areaAddress(member)} is worked out without it.`,
+    seen: `is blank, so ${areaAddress(member)} is worked out without it.`,
     todo: isQuantity ? "Type the quantity, or ignore this if you don't need the line." : "Type a value.",
     ...(isQuantity && { level: "question" as const }),
   };
@@ -148,7 +148,7 @@ function observeEmptyFactor(study: Study, cell: Cell, pattern: Pattern): Observa
         more: [cell],
         group: `${sheet}:${row}:${column}`,
         about: "empty",
-        seen: `${areaAddress(target)}${isNamed ? ` (${nameOf(book, target)})` : ""} is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reads it.`,
+        seen: `is empty, and ${addressFrom(book, target, cell)} (${nameOf(book, cell)}) reads it.`,
         todo: isNamed ? "Type a value, or ignore this if it should be empty." : "Check that it reads the right cell.",
         // A place that is labelled may have been left empty on purpose.
         ...(isNamed && { level: "question" as const }),

@@ -31,7 +31,7 @@ describe("a rate that is typed into a formula", () => {
         rank: 20,
         cells: ["C2"],
         related: ["Rates!B1"],
-        seen: "C2 (“Front walk”, “Labor”) has 46.5 typed into =B2*46.5; “Crew rate” in Rates!B1 is 46.5.",
+        seen: "“Front walk”, “Labor” has 46.5 typed into =B2*46.5; “Crew rate” in Rates!B1 is 46.5.",
         todo: "Read Rates!$B$1 instead.",
         fix: { C2: "=B2*Rates!$B$1" },
       },
@@ -117,7 +117,7 @@ describe("a rate that is typed into a formula", () => {
       {
         cells: ["D4"],
         related: ["B1"],
-        seen: "D4 (“Walk”, “Again”) has 46.5 typed into =B4*46.5; “Crew rate” in B1 is 46.5.",
+        seen: "“Walk”, “Again” has 46.5 typed into =B4*46.5; “Crew rate” in B1 is 46.5.",
         fix: { D4: "=B4*$B$1" },
       },
     ]);
@@ -153,7 +153,7 @@ describe("a rate that is typed into a formula", () => {
     });
     expect(findWith(buriedRate, named("=Tape!$B$1"))).toMatchObject([
       {
-        seen: "C2 (“Walk”, “Labor”) has 46.5 typed into =B2*46.5; CrewRate in Tape!B1 is 46.5.",
+        seen: "“Walk”, “Labor” has 46.5 typed into =B2*46.5; CrewRate in Tape!B1 is 46.5.",
         todo: "Read CrewRate instead.",
         fix: { C2: "=B2*CrewRate" },
       },
@@ -169,7 +169,7 @@ describe("a rate that is typed into a formula", () => {
 
   test("of a share is said in percent", () => {
     expect(findWith(buriedRate, job("=B2*1.08"))[0]!.seen).toBe(
-      "C2 (“Front walk”, “Labor”) has 8% typed into =B2*1.08; “Waste” in Rates!B2 is 8%.",
+      "“Front walk”, “Labor” has 8% typed into =B2*1.08; “Waste” in Rates!B2 is 8%.",
     );
   });
 

@@ -20,7 +20,7 @@ describe("a date in a column of lengths", () => {
         level: "error",
         rank: 100,
         cells: ["B2"],
-        seen: "B2 (“Walk”, “Width (ft)”) holds the date 4/6/2026, not a length.",
+        seen: "“Walk”, “Width (ft)” holds the date 4/6/2026, not a length.",
         todo: `If you typed 4-6, change it to 4' 6".`,
         fix: { B2: `4' 6"` },
         formats: { B2: "General" },

@@ -3,13 +3,11 @@ import { units } from "../../headings/units";
 import { isoDate } from "../../quantities/calendar/calendarDay";
 import { must } from "../../quantities/must";
 import { INCHES_PER_FOOT } from "../../quantities/units";
-import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { usesOf } from "../formula/readers";
 import { calledName, isCall } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { nameOf } from "../words";
 import { change, eachCell, type Observation, type Rule } from "./rule";
 
 /** Nobody dates a bed earlier, and a length in feet is never as much as its day number. */
@@ -52,7 +50,7 @@ function observe(study: Study, cell: Cell, format: string): Observation | undefi
     cell,
     group: `${cell.sheet}:${cell.column}:${isLikely}`,
     about: String(number),
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the date ${feet}/${inches}/${year}, not a length.`,
+    seen: `holds the date ${feet}/${inches}/${year}, not a length.`,
     todo: isLikely
       ? `If you typed ${feet}-${inches}, change it to ${meant}.`
       : `Type the length with its marks, like 4' 6".`,

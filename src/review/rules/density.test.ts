@@ -46,7 +46,7 @@ describe("the weight of a stone", () => {
       {
         cells: ["B2"],
         seen:
-          "B2 (“Stone density (tons/cu yd)”, “Front walk”) makes the stone 1.9 tons/cu yd; ordinary stone is 1.013 to 1.688, " +
+          "“Stone density (tons/cu yd)”, “Front walk” makes the stone 1.9 tons/cu yd; ordinary stone is 1.013 to 1.688, " +
           "lava and pumice 0.405 to 0.81.",
         todo: "Type the weight from your supplier's scale ticket, in tons per loose cubic yard.",
       },

@@ -1,6 +1,5 @@
 import { must } from "../../quantities/must";
 import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantities/units";
-import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
@@ -33,7 +32,7 @@ export const density: Rule = {
     }
     for (const { cell, tons } of weights.values()) {
       if (must(study.book.grids[cell.sheet]).formula(cell.row, cell.column) !== undefined) continue;
-      yield observe(study, cell, tons);
+      yield observe(cell, tons);
     }
   },
 };
@@ -57,7 +56,7 @@ function* givenAsStone(study: Study): Generator<Cell> {
 
 const within = (tons: number, [low, high]: readonly [number, number]) => tons >= low * 0.999 && tons <= high * 1.001;
 
-function observe(study: Study, cell: Cell, tons: number): Observation | undefined {
+function observe(cell: Cell, tons: number): Observation | undefined {
   if (within(tons, ORDINARY) || within(tons, LIGHT)) return undefined;
   const between = tons > LIGHT[1] && tons < ORDINARY[0];
   const as =
@@ -70,7 +69,7 @@ function observe(study: Study, cell: Cell, tons: number): Observation | undefine
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: String(tons),
-    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) makes the stone ${short(tons)} tons/cu yd; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
+    seen: `makes the stone ${short(tons)} tons/cu yd; ordinary stone is ${short(ORDINARY[0])} to ${short(ORDINARY[1])}, lava and pumice ${short(LIGHT[0])} to ${short(LIGHT[1])}.${as}`,
     todo: "Type the weight from your supplier's scale ticket, in tons per loose cubic yard.",
     ...(between && { level: "question" as const, rank: 15 }),
   };

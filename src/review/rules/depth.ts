@@ -4,7 +4,7 @@ import { INCHES_PER_FOOT } from "../../quantities/units";
 import { areaAddress } from "../../spreadsheet/areas";
 import { companion, type Measure } from "../sheet/measures";
 import type { Study } from "../study";
-import { nameOf, short } from "../words";
+import { short } from "../words";
 import { change, eachMeasure, type Observation, type Rule } from "./rule";
 
 const DEPTHS = new Set<Role>(["border height", "scrape", "depth", "trench depth"]);
@@ -41,7 +41,7 @@ function observeDepthUnit(study: Study, { cell, number, unit, role }: Measure): 
     group: `${cell.sheet}:${role}:${isInches}`,
     about: String(number),
     seen:
-      `${areaAddress(cell)} (${nameOf(study.book, cell)}) holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
+      `holds ${short(number)} ${isInches ? "in" : "ft"}, ` +
       `which looks like ${isInches ? "feet" : "inches"}: ${short(inches)} in.`,
     todo: `Type ${short(corrected)}, or type it with its unit, like ${short(inches)}".`,
     fix: [change(study, cell, corrected)],
@@ -66,7 +66,6 @@ export const depthSense: Rule = {
 
 function* observeDepthSense(study: Study, depth: Measure): Generator<Observation> {
   const { cell, amount } = depth;
-  const name = () => `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
   const seen = (what: string, words: string, todo: string, more?: Measure): Observation => ({
     cell,
     cause: study.book.shownBy(cell),
@@ -79,22 +78,18 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   const size = companion(study, depth, "stone size");
   const border = companion(study, depth, "border height");
   if (amount < DEPTH_LIMITS.leastIn) {
-    yield seen(
-      "shallow",
-      `${name()} is ${short(amount)} in of stone: fabric will show through.`,
-      "Make it 1.5 in or more.",
-    );
+    yield seen("shallow", `is ${short(amount)} in of stone: fabric will show through.`, "Make it 1.5 in or more.");
   } else if (amount > DEPTH_LIMITS.mostIn) {
     yield seen(
       "deep",
-      `${name()} is ${short(amount)} in of stone: more than anyone sees.`,
+      `is ${short(amount)} in of stone: more than anyone sees.`,
       "Make it 6 in or less, or ignore this and say why.",
     );
   }
   if (size && size.amount > amount * DEPTH_LIMITS.stoneShare * SLACK) {
     yield seen(
       "stone",
-      `${name()} is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two-thirds of the depth.`,
+      `is ${short(amount)} in deep for stone up to ${short(size.amount)} in (${areaAddress(size.cell)}), over two-thirds of the depth.`,
       "Use smaller stone, or taller edging and more depth.",
       size,
     );
@@ -102,7 +97,7 @@ function* observeDepthSense(study: Study, depth: Measure): Generator<Observation
   if (border && amount > border.amount * SLACK) {
     yield seen(
       "border",
-      `${name()} is ${short(amount)} in deep behind ${short(border.amount)} in edging (${areaAddress(border.cell)}), so it spills over.`,
+      `is ${short(amount)} in deep behind ${short(border.amount)} in edging (${areaAddress(border.cell)}), so it spills over.`,
       "Use taller edging or less depth.",
       border,
     );

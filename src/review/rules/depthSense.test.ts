@@ -82,21 +82,21 @@ test("each warning names the cell, the depth, and what it doesn't suit", () => {
       rank: 25,
       cells: ["B2"],
       related: [],
-      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in of stone: fabric will show through.",
+      seen: "“Front walk”, “Stone depth (in)” is 1 in of stone: fabric will show through.",
     },
     {
       cells: ["B2"],
       related: ["C2"],
-      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep for stone up to 1 in (C2), over two-thirds of the depth.",
+      seen: "“Front walk”, “Stone depth (in)” is 1 in deep for stone up to 1 in (C2), over two-thirds of the depth.",
     },
     {
       cells: ["B2"],
       related: ["D2"],
-      seen: "B2 (“Front walk”, “Stone depth (in)”) is 1 in deep behind 0.5 in edging (D2), so it spills over.",
+      seen: "“Front walk”, “Stone depth (in)” is 1 in deep behind 0.5 in edging (D2), so it spills over.",
     },
   ]);
   expect(findWith(depthSense, rows(7, 1, 8))).toMatchObject([
-    { seen: "B2 (“Front walk”, “Stone depth (in)”) is 7 in of stone: more than anyone sees." },
+    { seen: "“Front walk”, “Stone depth (in)” is 7 in of stone: more than anyone sees." },
   ]);
 });
 

@@ -72,14 +72,14 @@ test("the finding names both units and both numbers", () => {
       level: "error",
       rank: 95,
       cells: ["C2", "C3"],
-      seen: "C2 (“Front walk”, “Stone depth (in)”) holds 0.25 in, which looks like feet: 3 in. The same in 1 more cell: C3.",
+      seen: "“Front walk”, “Stone depth (in)” holds 0.25 in, which looks like feet: 3 in. The same in 1 more cell: C3.",
       todo: 'Type 3, or type it with its unit, like 3".',
       fix: { C2: 3, C3: 3 },
     },
     {
       cells: ["D2"],
       // 4 / 12 = 0.333333
-      seen: "D2 (“Front walk”, “Dig depth (ft)”) holds 4 ft, which looks like inches: 4 in.",
+      seen: "“Front walk”, “Dig depth (ft)” holds 4 ft, which looks like inches: 4 in.",
       todo: 'Type 0.333, or type it with its unit, like 4".',
       fix: { D2: 0.333333 },
     },

@@ -22,7 +22,7 @@ describe("a subtotal and its lines in one total", () => {
         rank: 43,
         cells: ["B6"],
         related: ["B4"],
-        seen: "B6 (“Total”, “Cost”) adds B4, plus the lines already in it: 150 too much.",
+        seen: "“Total”, “Cost” adds B4, plus the lines already in it: 150 too much.",
         todo: "Add up either the lines or the subtotals, not both.",
         fix: { B6: "=SUM(B2:B5)-B4" },
       },
@@ -44,7 +44,7 @@ describe("a subtotal and its lines in one total", () => {
       {
         cells: ["B8"],
         related: ["B4", "B7"],
-        seen: "B8 (“Total”, “Cost”) adds B4 and B7, plus the lines already in them: 200 too much.",
+        seen: "“Total”, “Cost” adds B4 and B7, plus the lines already in them: 200 too much.",
         fix: { B8: "=SUM(B2:B7)-B4-B7" },
       },
     ]);
@@ -176,7 +176,7 @@ describe("a cell that two parts of a sum both take", () => {
       {
         cells: ["B6"],
         related: ["B3"],
-        seen: "B6 (“Total”, “Cost”) adds B3 twice: 50 too much.",
+        seen: "“Total”, “Cost” adds B3 twice: 50 too much.",
         todo: "Add each cell once.",
         fix: { B6: "=SUM(B2:B3)" },
       },

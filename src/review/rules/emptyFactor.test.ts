@@ -54,7 +54,7 @@ describe("an empty cell that a formula multiplies with", () => {
         rank: 35,
         cells: ["C2"],
         related: ["B3"],
-        seen: "C2 is empty, and B3 (“Order”) reads it.",
+        seen: "The cell is empty, and B3 (“Order”) reads it.",
         todo: "Check that it reads the right cell.",
       },
     ]);
@@ -70,7 +70,7 @@ describe("an empty cell that a formula multiplies with", () => {
       {
         level: "question",
         cells: ["B2"],
-        seen: "B2 (“Waste”) is empty, and B3 (“Order”) reads it.",
+        seen: "“Waste” is empty, and B3 (“Order”) reads it.",
         todo: "Type a value, or ignore this if it should be empty.",
       },
     ]);
@@ -88,7 +88,7 @@ describe("an empty cell that a formula multiplies with", () => {
       },
     ];
     expect(findWith(emptyFactor, { sheets })).toMatchObject([
-      { cells: ["Rates!B1"], related: ["B2"], seen: "B1 (“Waste”) is empty, and Jobs!B2 (“Order”) reads it." },
+      { cells: ["Rates!B1"], related: ["B2"], seen: "“Waste” is empty, and Jobs!B2 (“Order”) reads it." },
     ]);
   });
 

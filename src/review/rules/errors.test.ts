@@ -31,7 +31,7 @@ describe("an error", () => {
         rank: 90,
         cells: ["B1"],
         related: [],
-        seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or a blank. It carries into B4.",
+        seen: "“Stone” shows #DIV/0!: it divides by 0 or a blank. It carries into B4.",
         todo: "Fix the cells this formula reads.",
         fix: undefined,
       },
@@ -53,18 +53,18 @@ describe("an error", () => {
       { name: "Quote", rows: [["Total", "=Jobs!B1"]] },
     ];
     expect(findWith(errors, { sheets })).toMatchObject([
-      { cells: ["B1"], seen: "B1 (“Stone”) shows #DIV/0!: it divides by 0 or a blank. It carries into Quote!B1." },
+      { cells: ["B1"], seen: "“Stone” shows #DIV/0!: it divides by 0 or a blank. It carries into Quote!B1." },
     ]);
   });
 
   test.each([
-    [shows("=SQFT(B1)", "#NAME?"), "B3 B3 (“Order”) shows #NAME?."],
-    [shows("=B1*#REF!", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads deleted cells."],
-    [shows("=B1/#REF!", "#VALUE!"), "B3 B3 (“Order”) shows #VALUE!: it reads deleted cells."],
-    [shows("=INDEX(B1:B2,9)", "#REF!"), "B3 B3 (“Order”) shows #REF!: it reads deleted cells."],
-    [shows("=B1/(B2-2)", "#DIV/0!"), "B3 B3 (“Order”) shows #DIV/0!: it divides by 0 or a blank."],
-    [shows("=B1+B2", "#VALUE!"), "B3 B3 (“Order”) shows #VALUE!."],
-    ["#N/A", "B3 B3 (“Order”) shows #N/A."],
+    [shows("=SQFT(B1)", "#NAME?"), "B3 “Order” shows #NAME?."],
+    [shows("=B1*#REF!", "#REF!"), "B3 “Order” shows #REF!: it reads deleted cells."],
+    [shows("=B1/#REF!", "#VALUE!"), "B3 “Order” shows #VALUE!: it reads deleted cells."],
+    [shows("=INDEX(B1:B2,9)", "#REF!"), "B3 “Order” shows #REF!: it reads deleted cells."],
+    [shows("=B1/(B2-2)", "#DIV/0!"), "B3 “Order” shows #DIV/0!: it divides by 0 or a blank."],
+    [shows("=B1+B2", "#VALUE!"), "B3 “Order” shows #VALUE!."],
+    ["#N/A", "B3 “Order” shows #N/A."],
     [shows("=B1", "#BUSY!"), undefined],
     [shows("=B1", "#GETTING_DATA"), undefined],
     [shows("=B1", "#CALC!"), undefined],
@@ -75,7 +75,7 @@ describe("an error", () => {
   });
 
   test("gives the reason that the function itself gives", () => {
-    expect(said("=ROUNDUP(BED.STONE_TONS(B1,-3,1.35),0)")).toMatch(/^B3 B3 \(“Order”\) shows #VALUE!: .*depth_in.*-3/);
+    expect(said("=ROUNDUP(BED.STONE_TONS(B1,-3,1.35),0)")).toMatch(/^B3 “Order” shows #VALUE!: .*depth_in.*-3/);
   });
 
   test("of a name needs another remedy", () => {
@@ -146,7 +146,7 @@ describe("an error from a blank", () => {
         level: "error",
         cells: ["B2"],
         related: ["B3"],
-        seen: "B2 (“Parts”) is blank, so B3 shows #DIV/0!. It carries into B4.",
+        seen: "“Parts” is blank, so B3 shows #DIV/0!. It carries into B4.",
         todo: "Type a value.",
       },
     ]);

@@ -1,5 +1,4 @@
 import { must } from "../../quantities/must";
-import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { targetOfTree } from "../formula/sums";
@@ -7,7 +6,7 @@ import { calledName, isCall, isReference, walk } from "../formula/tree";
 import { isFailure } from "../formula/values";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { addressFrom, list, nameOf } from "../words";
+import { addressFrom, list } from "../words";
 import { eachCell, type Observation, type Rule } from "./rule";
 
 /** The host's words for a cell that is still being worked out. */
@@ -66,7 +65,7 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
       more: [cell],
       group: `blank:${blank.sheet}:${blank.column}`,
       about: "blank",
-      seen: `${areaAddress(blank)} (${nameOf(book, blank)}) is blank, so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
+      seen: `is blank, so ${addressFrom(book, blank, cell)} shows ${error}.${into}`,
       todo: "Type a value.",
     };
   }
@@ -78,7 +77,7 @@ function observe(study: Study, cell: Cell, traced: Set<string>): Observation {
     group,
     about: error,
     echoOf: book.targetsOf(cell),
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) shows ${error}${reason ? `: ${reason}` : "."}${into}`,
+    seen: `shows ${error}${reason ? `: ${reason}` : "."}${into}`,
     todo:
       error === "#NAME?"
         ? "Check the spelling of the function or name, or load the add-in it comes from."

@@ -17,7 +17,7 @@ describe("a rate that is marked as an example", () => {
         rank: 40,
         cells: ["B1"],
         related: ["C1"],
-        seen: "B1 (“Stone price”) is marked “example” and is in use.",
+        seen: "“Stone price” is marked “example” and is in use.",
         todo: "Type your own price and remove the mark.",
         fix: undefined,
       },
@@ -95,7 +95,7 @@ describe("a mark that a formula makes", () => {
     expect(findWith(exampleRate, priced(mark))).toMatchObject([
       {
         cells: ["B1"],
-        seen: "B1 (“Stone price”) is marked “example” and is in use.",
+        seen: "“Stone price” is marked “example” and is in use.",
         todo: "Type your own price; the mark goes away.",
       },
     ]);

@@ -20,7 +20,7 @@ describe("hidden rows in a total", () => {
         rank: 35,
         cells: ["B6"],
         related: ["B3", "B4"],
-        seen: "B6 (“Total”, “Cost”) includes 2 hidden rows (3 and 4): 70 of 200.",
+        seen: "“Total”, “Cost” includes 2 hidden rows (3 and 4): 70 of 200.",
         todo: "Unhide the rows, take them out of the total, or ignore this and say why.",
         fix: undefined,
       },
@@ -105,7 +105,7 @@ describe("hidden columns in a total", () => {
       {
         cells: ["E2", "E3"],
         related: ["C2", "C3"],
-        seen: "E2 (“Stone”, “Total”) includes hidden columns: 50 of 170. The same in 1 more cell: E3.",
+        seen: "“Stone”, “Total” includes hidden columns: 50 of 170. The same in 1 more cell: E3.",
       },
     ]);
   });
@@ -134,7 +134,7 @@ describe("hidden columns in a total", () => {
     expect(findWith(hiddenInTotal, { rows, hiddenRows: [2], hiddenColumns: ["C"] })).toMatchObject([
       {
         related: ["B2", "C2", "D2", "C1", "C3"],
-        seen: "B4 (“All”) includes hidden columns: 262 of 666.",
+        seen: "“All” includes hidden columns: 262 of 666.",
       },
     ]);
   });

@@ -75,7 +75,7 @@ describe("a margin that is used as a markup, or the reverse", () => {
         cells: ["B4"],
         related: ["B2"],
         // 100 x 1.35 = 135; 100 / 0.65 = 153.846.
-        seen: "B4 (“Price”) takes B2 (“Margin”) as a markup: =B1*(1+B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
+        seen: "“Price” takes B2 (“Margin”) as a markup: =B1*(1+B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
         todo: "For a margin, divide cost by 1 − margin. If it's a markup, say so in the heading.",
         // 135 is 12% under 153.85.
         rank: 12,
@@ -83,7 +83,7 @@ describe("a margin that is used as a markup, or the reverse", () => {
       },
     ]);
     expect(findWith(marginAsMarkup, priced("Markup", "=B1/(1-B2)"))[0]).toMatchObject({
-      seen: "B4 (“Price”) takes B2 (“Markup”) as a margin: =B1/(1-B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
+      seen: "“Price” takes B2 (“Markup”) as a margin: =B1/(1-B2). On 100 a markup of 35% makes 135, a margin of 35% makes 153.85.",
       todo: "For a markup, multiply cost by 1 + markup. If it's a margin, say so in the heading.",
     });
   });

@@ -47,7 +47,7 @@ describe("a line that is missing", () => {
     ["Stakes", "There's edging but no stakes. Do enough come with the pieces?", 5, "A5"],
     ["Haul", "There's digging but no hauling. Where does the soil go?", 15, "A7"],
     ["Delivery", "There's stone but no delivery. How does it get to the site?", 15, "A2"],
-    ["Clean-up", "There's no clean-up. Who sweeps the walk and hauls the scraps?", 5, "A2"],
+    ["Clean-up", "There's no cleanup. Who sweeps the walk and hauls the scraps?", 5, "A2"],
     ["Waste", "There's no waste on the stone for low spots. Is that right?", 8, "A2"],
     ["Dig ticket", "There's digging but no dig notice. Did someone call?", 10, "A7"],
   ])("is asked for: %s", (line, question, rank, at) => {

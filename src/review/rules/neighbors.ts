@@ -42,7 +42,7 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${family.skeleton}`,
     about: String(typed),
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(typed)}, typed; ${gives}`,
+    seen: `holds ${short(typed)}, typed; ${gives}`,
     todo: "Put the formula back, or ignore this and say why.",
     rank: Math.max(5, offBy(typed, would, typedOver.rank)),
     fix: [change(study, cell, formula)],
@@ -110,7 +110,7 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${must(book.patternAt(cell.sheet, cell.row, cell.column)).id}`,
     about: own,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) has ${own}; to match the cells next to it, it would be ${formula}.${gives}`,
+    seen: `has ${own}; to match the cells next to it, it would be ${formula}.${gives}`,
     todo: "Use the formula from the cells next to it, or ignore this and say why.",
     rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
     fix: [change(study, cell, formula)],
@@ -119,7 +119,7 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
 
 export const sliding: Rule = {
   id: "sliding-reference",
-  title: "A formula slid off the rate it reads",
+  title: "A formula slipped off the rate it reads",
   level: "error",
   rank: 80,
   matters: "Filled down without a $, each line reads one cell farther and soon reads nothing.",
@@ -164,7 +164,7 @@ function observeSliding(study: Study, family: Family, place: number): Observatio
       echoOf,
       group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${place}`,
       about: `${place} ${must(book.grids[cell.sheet]).formula(cell.row, cell.column)}`,
-      seen: `${areaAddress(first)} reads ${rate}; ${areaAddress(cell)} reads ${addressFrom(book, cell, target)}, which has no number.`,
+      seen: `reads ${addressFrom(book, cell, target)}, which has no number; ${areaAddress(first)} reads ${rate}.`,
       todo: "Make every line read the same cell, and lock it with $.",
       ...(fix.length > 0 && { fix }),
     };

@@ -68,7 +68,7 @@ describe("a number stored as text", () => {
         rank: 40,
         matters: "Totals skip it, so it looks charged but isn't.",
         cells: ["B3"],
-        seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not a number. B4 skips it.",
+        seen: "“Fabric”, “Cost” holds the text “50”, not a number. B4 skips it.",
         todo: "Change it to a number.",
         fix: { B3: 50 },
       },
@@ -130,7 +130,7 @@ describe("a number stored as text", () => {
         level: "warning",
         rank: 15,
         matters: "It works as a number here, but totals would skip it.",
-        seen: "B3 (“Fabric”, “Cost”) holds the text “50”, not a number.",
+        seen: "“Fabric”, “Cost” holds the text “50”, not a number.",
         fix: { B3: 50 },
       },
     ]);

@@ -5,7 +5,7 @@ import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/re
 import { isBinary } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { list, nameOf } from "../words";
+import { list } from "../words";
 import { change, eachCell, type Observation, type Rule } from "./rule";
 
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
@@ -62,7 +62,7 @@ function observe(study: Study, cell: Cell, number: number): Observation | undefi
     cell,
     group: `${cell.sheet}:${cell.column}`,
     about: text,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds the text “${text}”, not a number.${over}`,
+    seen: `holds the text “${text}”, not a number.${over}`,
     todo: "Change it to a number.",
     ...(passed.length === 0 &&
       !isOutlier && {

@@ -44,7 +44,7 @@ describe("an overlap of fabric", () => {
         rank: 20,
         cells: ["B2"],
         related: ["C2"],
-        seen: "B2 (“Front walk”, “Overlap (in)”) laps 0.5 in; it looks like feet: 6 in.",
+        seen: "“Front walk”, “Overlap (in)” laps 0.5 in; it looks like feet: 6 in.",
         todo: "Check the unit; 6 to 12 in is common practice.",
       },
     ]);
@@ -52,7 +52,7 @@ describe("an overlap of fabric", () => {
 
   test("that is too much is compared with the roll", () => {
     expect(findWith(overlapSense, lapped(72))).toMatchObject([
-      { rank: 70, related: ["C2"], seen: "B2 (“Front walk”, “Overlap (in)”) laps 72 in of a roll 72 in wide (C2)." },
+      { rank: 70, related: ["C2"], seen: "“Front walk”, “Overlap (in)” laps 72 in of a roll 72 in wide (C2)." },
     ]);
   });
 

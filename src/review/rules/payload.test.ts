@@ -29,7 +29,7 @@ describe("a load over the truck's payload", () => {
         rank: 20,
         cells: ["C2"],
         related: ["B2", "B4"],
-        seen: "C2 (“Front walk”, “Loads”): 5.72 tons in 2 loads are 2.86 tons each, over the 2.6 payload in B4.",
+        seen: "“Front walk”, “Loads” is 2 for 5.72 tons: 2.86 tons each, over the 2.6-ton payload in B4.",
         todo: "Count 3 loads, or use a bigger truck.",
         fix: undefined,
       },
@@ -88,7 +88,7 @@ describe("loads counted by volume only", () => {
         level: "warning",
         cells: ["C2"],
         related: ["B4"],
-        seen: "C2 (“Front walk”, “Loads”) counts loads by volume only, but there's a payload in B4 (2.6 tons).",
+        seen: "“Front walk”, “Loads” counts loads by volume only, but there's a payload in B4 (2.6 tons).",
         todo: "Include tons/cu yd and the payload.",
       },
     ]);

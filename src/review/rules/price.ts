@@ -26,7 +26,7 @@ export const priceUnderCost: Rule = {
       const cost = role && companion(study, price, role);
       // Rounding down to whole money is no loss.
       if (!cost || cost.amount <= 0 || price.amount >= cost.amount - Math.min(1, cost.amount * 0.01)) return undefined;
-      return isPriceOf(study, price.cell, cost.cell) ? observePriceUnderCost(study, price, cost) : undefined;
+      return isPriceOf(study, price.cell, cost.cell) ? observePriceUnderCost(price, cost) : undefined;
     }),
 };
 
@@ -41,13 +41,13 @@ function isPriceOf(study: Study, price: Cell, cost: Cell): boolean {
   );
 }
 
-function observePriceUnderCost(study: Study, { cell, amount }: Measure, cost: Measure): Observation {
+function observePriceUnderCost({ cell, amount }: Measure, cost: Measure): Observation {
   return {
     cell,
     more: [cost.cell],
     group: `${cell.sheet}:${cell.column}`,
     about: `${amount} ${cost.amount}`,
-    seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is ${short(amount)}; its cost in ${areaAddress(cost.cell)} is ${short(cost.amount)}.`,
+    seen: `is ${short(amount)}; its cost in ${areaAddress(cost.cell)} is ${short(cost.amount)}.`,
     todo: "Check the markup and what goes into the price.",
     rank: Math.max(10, offBy(amount, cost.amount, priceUnderCost.rank)),
   };
@@ -158,7 +158,7 @@ function observeMarginAsMarkup(
     more: [target],
     group: `${cell.sheet}:${pattern.id}`,
     about: `${pattern.relative} ${name}`,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
+    seen: `takes ${addressFrom(book, cell, target)} (${name}) as a ${way}: ${formula}.${both}`,
     todo:
       says === "margin"
         ? "For a margin, divide cost by 1 − margin. If it's a markup, say so in the heading."

@@ -73,7 +73,7 @@ describe("a price under its cost", () => {
         rank: 40,
         cells: ["C2"],
         related: ["B2"],
-        seen: "C2 (“Stone”, “Price”) is 60; its cost in B2 is 100.",
+        seen: "“Stone”, “Price” is 60; its cost in B2 is 100.",
         todo: "Check the markup and what goes into the price.",
         fix: undefined,
       },

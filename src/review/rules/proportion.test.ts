@@ -90,12 +90,12 @@ test("the finding names both numbers and the ordinary range", () => {
       rank: 10,
       cells: ["C2"],
       related: ["B2"],
-      seen: "C2 (“Front walk”, “Pins”) is 4 pins for 1,000 sq ft (B2): 0.004 per sq ft; 0.05 to 4 is typical.",
+      seen: "“Front walk”, “Pins” is 4 pins for 1,000 sq ft (B2): 0.004 per sq ft; 0.05 to 4 is typical.",
       todo: "Check the spacing, the unit, and which bed it counts.",
     },
   ]);
   expect(findWith(proportion, counted("Stakes", 9, "Edging (ft)", 100))[0]!.seen).toBe(
-    "C2 (“Front walk”, “Stakes”) is 9 stakes for 100 ft (B2): 0.09 per ft; 0.1 to 3 is typical.",
+    "“Front walk”, “Stakes” is 9 stakes for 100 ft (B2): 0.09 per ft; 0.1 to 3 is typical.",
   );
 });
 

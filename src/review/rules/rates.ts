@@ -1,6 +1,6 @@
 import { toCol } from "@borgar/fx";
 import { must } from "../../quantities/must";
-import { areaAddress, quotedSheet } from "../../spreadsheet/areas";
+import { quotedSheet } from "../../spreadsheet/areas";
 import type { Cell, Target } from "../book";
 import { type Pattern, PatternReader } from "../formula/pattern";
 import { calledName, isCall, isNumber, type Tree, walk } from "../formula/tree";
@@ -42,7 +42,7 @@ function observeExampleRate(study: Study, mark: Cell, text: string): Observation
       more: [mark],
       group: isWorkedOut ? `${mark.sheet}` : `${mark.sheet}:${text}`,
       about: text,
-      seen: `${areaAddress(cell)} (${nameOf(study.book, cell)}) is marked “${text}” and is in use.`,
+      seen: `is marked “${text}” and is in use.`,
       todo: isWorkedOut ? "Type your own price; the mark goes away." : "Type your own price and remove the mark.",
     };
   }
@@ -187,7 +187,7 @@ function observeBuriedRate(study: Study, cell: Cell, pattern: Pattern, rate: Rat
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
     seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) has ${shown} typed into ${formula}; ` +
+      `has ${shown} typed into ${formula}; ` +
       `${rate.name ?? nameOf(book, rate.target)} in ${addressFrom(book, cell, rate.target)} is ${shown}.`,
     todo: `Read ${reference} instead.`,
     ...(corrected !== undefined && { fix: [change(study, cell, corrected)] }),

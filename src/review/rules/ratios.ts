@@ -62,7 +62,7 @@ function observeProportion(
     group: `${cell.sheet}:${cell.column}:${share < low}`,
     about: `${amount} ${base.amount}`,
     echoOf: study.book.restsOn(cell),
-    seen: `${areaAddress(cell)} (${name}) is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} per ${unit}; ${short(low)} to ${short(high)} is typical.`,
+    seen: `is ${short(amount)} ${counted} for ${short(base.amount)} ${unit} (${areaAddress(base.cell)}): ${short(share)} per ${unit}; ${short(low)} to ${short(high)} is typical.`,
     todo: "Check the spacing, the unit, and which bed it counts.",
   };
 }
@@ -87,7 +87,6 @@ function observeOverlapSense(study: Study, overlap: Measure): Observation | unde
   const { cell, amount } = overlap;
   const roll = companion(study, overlap, "roll width");
   const rollIn = roll && roll.amount * INCHES_PER_FOOT;
-  const name = `${areaAddress(cell)} (${nameOf(study.book, cell)})`;
   const isLittle = amount > 0 && amount < LEAST_IN;
   const isMuch = rollIn !== undefined && amount > rollIn * MOST_OF_ROLL;
   if (!isLittle && !isMuch) return undefined;
@@ -99,8 +98,8 @@ function observeOverlapSense(study: Study, overlap: Measure): Observation | unde
     group: `${cell.sheet}:${cell.column}`,
     about: String(amount),
     seen: isMuch
-      ? `${name} laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(must(roll).cell)}).`
-      : `${name} laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
+      ? `laps ${short(amount)} in of a roll ${short(rollIn)} in wide (${areaAddress(must(roll).cell)}).`
+      : `laps ${short(amount)} in; it looks like feet: ${short(amount * INCHES_PER_FOOT)} in.`,
     todo: "Check the unit; 6 to 12 in is common practice.",
     ...(isMuch && amount >= rollIn && { level: "error" as const, rank: 70 }),
   };
@@ -147,8 +146,8 @@ function overloaded(study: Study, loads: Measure, limit: Measure): Observation |
     group: `${cell.sheet}:${cell.column}`,
     about: `${loads.amount} ${tons.amount} ${limit.amount}`,
     seen:
-      `${areaAddress(cell)} (${nameOf(study.book, cell)}): ${short(tons.amount)} tons in ${short(loads.amount)} loads are ${short(each)} tons each, ` +
-      `over the ${short(limit.amount)} payload in ${addressFrom(study.book, cell, limit.cell)}.`,
+      `is ${short(loads.amount)} for ${short(tons.amount)} tons: ${short(each)} tons each, ` +
+      `over the ${short(limit.amount)}-ton payload in ${addressFrom(study.book, cell, limit.cell)}.`,
     todo: `Count ${Math.ceil(tons.amount / limit.amount)} loads, or use a bigger truck.`,
   };
 }
@@ -160,7 +159,7 @@ function byVolumeOnly(study: Study, cell: Cell, pattern: number, limit: Measure)
     more: [limit.cell],
     group: `${cell.sheet}:${pattern}`,
     about: "by volume only",
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) counts loads by volume only, but there's a payload in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
+    seen: `counts loads by volume only, but there's a payload in ${addressFrom(book, cell, limit.cell)} (${short(limit.amount)} tons).`,
     todo: "Include tons/cu yd and the payload.",
   };
 }

@@ -16,13 +16,13 @@ describe("things bought whole that are rounded down", () => {
         // One of 4 is 25%.
         rank: 25,
         cells: ["C2"],
-        seen: "C2 (“Front walk”, “Bags”) has =ROUNDDOWN(B2/2,0), which rounds down.",
+        seen: "“Front walk”, “Bags” has =ROUNDDOWN(B2/2,0), which rounds down.",
         todo: "Round up.",
         fix: { C2: "=ROUNDUP(B2/2,0)" },
       },
     ]);
     expect(findWith(roundedDown, counted("=ROUND(B2/2,0)"))[0]!.seen).toBe(
-      "C2 (“Front walk”, “Bags”) has =ROUND(B2/2,0), which rounds to the nearest whole one, down as often as up.",
+      "“Front walk”, “Bags” has =ROUND(B2/2,0), which rounds to the nearest whole one, down as often as up.",
     );
   });
 

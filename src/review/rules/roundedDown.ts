@@ -3,12 +3,10 @@ import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
 import { isWholeThing } from "../../headings/words";
 import { must } from "../../quantities/must";
-import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import type { Study } from "../study";
-import { nameOf } from "../words";
 import { change, eachFormula, type Observation, type Rule } from "./rule";
 
 const DOWN = new Set(["ROUNDDOWN", "INT", "TRUNC", "FLOOR", "FLOOR.MATH", "QUOTIENT"]);
@@ -47,9 +45,7 @@ function observe(study: Study, cell: Cell): Observation | undefined {
     cell,
     group: `${cell.sheet}:${cell.column}:${name}`,
     about: formula,
-    seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) has ${formula}, which rounds ` +
-      (nearest ? "to the nearest whole one, down as often as up." : "down."),
+    seen: `has ${formula}, which rounds ` + (nearest ? "to the nearest whole one, down as often as up." : "down."),
     todo: "Round up.",
     rank: Math.max(
       roundedDown.rank,

@@ -19,7 +19,10 @@ export interface Observation {
   readonly about: string;
   /** Cells that it may come from: where another rule found an error in one of them, this is no more than its echo. */
   readonly echoOf?: readonly Target[];
+  /** What was seen, from the verb on: the cell's name goes in front of it. */
   readonly seen: string;
+  /** What was seen is a sentence by itself. */
+  readonly isSentence?: true;
   readonly todo: string;
   /** Where they differ from the rule's own. */
   readonly matters?: string;

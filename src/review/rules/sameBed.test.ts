@@ -26,7 +26,7 @@ describe("a bed that is there twice", () => {
         rank: 50,
         cells: ["A4"],
         related: ["A4", "B4", "C4", "D4", "A2", "B2", "C2", "D2"],
-        seen: "row 4 (“Front walk”) has the same name and measurements as row 2.",
+        seen: "“Front walk” has the same name and measurements as row 2.",
         todo: "Delete one, or give them different names.",
         fix: undefined,
       },
@@ -149,7 +149,7 @@ describe("beds side by side", () => {
       {
         cells: ["D1"],
         related: ["D1", "D2", "D3", "D4", "B1", "B2", "B3", "B4"],
-        seen: "column D (“Front walk”) has the same name and measurements as column B.",
+        seen: "“Front walk” has the same name and measurements as column B.",
       },
     ]);
   });

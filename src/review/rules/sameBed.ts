@@ -101,7 +101,8 @@ function* twins(
       more: [bed.place, before.place],
       group: `${sheet}:${sign}`,
       about: sign,
-      seen: `${which(bed.place)} (“${name}”) has the same name and measurements as ${which(before.place)}.`,
+      seen: `“${name}” has the same name and measurements as ${which(before.place)}.`,
+      isSentence: true,
       todo: "Delete one, or give them different names.",
     };
   }

@@ -6,7 +6,7 @@ import { type Cell, cellKey, contains, type Target } from "../book";
 import { isPlainSum, type Sum } from "../formula/sums";
 import type { SheetGrid } from "../sheet/grid";
 import type { Study, SummingCell } from "../study";
-import { list, nameOf, short } from "../words";
+import { list, short } from "../words";
 import { change, eachSum, type Observation, offBy, type Rule } from "./rule";
 
 export const shortSum: Rule = {
@@ -36,7 +36,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
     group: `${cell.sheet}:${pattern.id}`,
     about: takes,
     seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) adds ${takes} but not ${list(left.map((one) => areaAddress(one)))}` +
+      `adds ${takes} but not ${list(left.map((one) => areaAddress(one)))}` +
       ` next to it${isKnown ? ` (${left.length > 1 ? "total " : ""}${short(amount)})` : ""}.`,
     todo: left.length > 1 ? "Include them, or ignore this and say why." : "Include it, or ignore this and say why.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, shortSum.rank)),

@@ -20,7 +20,7 @@ describe("a rate that was read without a $", () => {
         cells: ["C3", "C4", "C5"],
         related: ["Rates!B2", "Rates!B2", "Rates!B2"],
         seen:
-          "C2 reads Rates!B2 (“Crew”, “Amount”, 46); C3 reads Rates!B3, which has no number. " +
+          "“Bed”, “Labor” reads Rates!B3, which has no number; C2 reads Rates!B2 (“Crew”, “Amount”, 46). " +
           "The same in 2 more cells: C4 and C5.",
         todo: "Make every line read the same cell, and lock it with $.",
         fix: {

@@ -1,10 +1,9 @@
 import { must } from "../../quantities/must";
-import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains, type Target } from "../book";
 import { addendsOf, isPlainSum, type Sum, targetOfTree } from "../formula/sums";
 import { isBinary, isReference } from "../formula/tree";
 import type { Study, SummingCell } from "../study";
-import { addressFrom, counted, list, nameOf, short } from "../words";
+import { addressFrom, counted, list, short } from "../words";
 import { change, eachSum, type Observation, offBy, type Rule } from "./rule";
 import { touches } from "./shortSum";
 
@@ -150,9 +149,7 @@ function observeDoubleCount(
     more: places,
     group: `${cell.sheet}:${pattern.id}`,
     about: formula,
-    seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) adds ${list(addresses)}${how === "again" ? " " : ""}${which}:` +
-      ` ${short(amount)} too much.`,
+    seen: `adds ${list(addresses)}${how === "again" ? " " : ""}${which}:` + ` ${short(amount)} too much.`,
     todo: how === "again" ? "Add each cell once." : "Add up either the lines or the subtotals, not both.",
     rank: Math.max(10, offBy(total, (total ?? 0) - amount, doubleCount.rank)),
     ...(isPlain && { fix: [change(study, cell, addresses.reduce(takenOnce, formula))] }),
@@ -208,7 +205,7 @@ function observeHiddenInTotal(study: Study, cell: Cell, sum: Sum): Observation |
     more: hidden,
     group: `${cell.sheet}:${isRows ? rows.join(",") : "columns"}`,
     about: `${hidden.length}`,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) includes ${what}: ${short(amount)} of ${short(total ?? 0)}.`,
+    seen: `includes ${what}: ${short(amount)} of ${short(total ?? 0)}.`,
     todo: "Unhide the rows, take them out of the total, or ignore this and say why.",
     rank: Math.max(10, offBy((total ?? 0) - amount, total, hiddenInTotal.rank)),
   };

@@ -22,7 +22,7 @@ describe("a number typed over a formula", () => {
         rank: 31,
         cells: ["D4"],
         related: [],
-        seen: "D4 (“Patio”, “Area (sq ft)”) holds 50, typed; =B4*C4 would give 72.",
+        seen: "“Patio”, “Area (sq ft)” holds 50, typed; =B4*C4 would give 72.",
         todo: "Put the formula back, or ignore this and say why.",
         fix: { D4: "=B4*C4" },
       },
@@ -45,7 +45,7 @@ describe("a number typed over a formula", () => {
     expect(findWith(typedOver, beds(50, unknown))).toMatchObject([
       {
         rank: 40,
-        seen: "D4 (“Patio”, “Area (sq ft)”) holds 50, typed; to match the cells next to it, it would be =OFFICEAREA(B4,C4).",
+        seen: "“Patio”, “Area (sq ft)” holds 50, typed; to match the cells next to it, it would be =OFFICEAREA(B4,C4).",
       },
     ]);
   });

@@ -68,14 +68,14 @@ describe("a formula whose unit isn't that of its heading", () => {
         rank: 90,
         cells: ["H2"],
         seen:
-          "H2 (“Front walk”, “Stone (cu yd)”) is in cu yd; by the units it reads, =B2*C2*D2 is 324 times too large " +
+          "“Front walk”, “Stone (cu yd)” is in cu yd; by the units it reads, =B2*C2*D2 is 324 times too large " +
           "(square feet times inches and cubic yards).",
         todo: "Divide by 324 more, or correct the unit in a heading.",
       },
     ]);
     expect(findWith(unitFactor, rows("Stone (lb)", "=B2*C2*D2/324*E2"))[0]).toMatchObject({
       seen:
-        "H2 (“Front walk”, “Stone (lb)”) is in lb; by the units it reads, =B2*C2*D2/324*E2 is 2,000 times too small " +
+        "“Front walk”, “Stone (lb)” is in lb; by the units it reads, =B2*C2*D2/324*E2 is 2,000 times too small " +
         "(pounds and tons).",
       todo: "Multiply by 2000 more, or correct the unit in a heading.",
     });

@@ -9,7 +9,6 @@ import {
   POUNDS_PER_SHORT_TON,
   SQUARE_FOOT_INCHES_PER_CUBIC_YARD,
 } from "../../quantities/units";
-import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { dimensionOf, dimensionOfKind, dimensionOfUnit, isSameKind } from "../formula/dimension";
 import type { Pattern } from "../formula/pattern";
@@ -111,7 +110,7 @@ function observeUnitFactor(study: Study, cell: Cell, pattern: Pattern): Observat
     cell,
     group: `${cell.sheet}:${pattern.id}`,
     about: `${pattern.relative} ${unit}`,
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) is in ${unit}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
+    seen: `is in ${unit}; by the units it reads, ${formula} is ${timesOff(slip.times)} (${slip.words}).`,
     todo: `${slip.times >= 1 ? "Divide" : "Multiply"} by ${factor} more, or correct the unit in a heading.`,
   };
 }
@@ -165,7 +164,7 @@ function observeArgument(
     group: `${cell.sheet}:${pattern.id}:${name}`,
     about: `${pattern.relative} ${name} ${unit ?? ""}`,
     seen:
-      `${areaAddress(cell)} (${nameOf(book, cell)}) gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
+      `gives ${from} to ${name} of ${called}, which takes ${kindWords(kind)}` +
       (slip && !isOther ? `: ${timesOff(slip.times)}.` : ": that's a different kind of measurement."),
     todo:
       slip && !isOther

@@ -17,7 +17,7 @@ describe("a share that is typed as a whole number", () => {
         level: "error",
         rank: 100,
         cells: ["B2"],
-        seen: "B2 (“Waste”) holds 8, which is 800%.",
+        seen: "“Waste” holds 8, which is 800%.",
         todo: "Type 8% (or 0.08).",
         fix: { B2: 0.08 },
       },

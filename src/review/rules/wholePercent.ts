@@ -1,13 +1,12 @@
 import type { Role } from "../../headings/roles";
 import { units } from "../../headings/units";
 import { must } from "../../quantities/must";
-import { areaAddress } from "../../spreadsheet/areas";
 import type { Cell } from "../book";
 import { type Use, usesOf, usesThrough } from "../formula/readers";
 import { calledName, isBinary, isCall, isNumber } from "../formula/tree";
 import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
-import { nameOf, percent, short } from "../words";
+import { percent, short } from "../words";
 import { change, eachCell, type Observation, type Rule } from "./rule";
 
 const SHARES = new Set<Role>(["margin", "markup", "overhead", "tax", "waste"]);
@@ -54,7 +53,7 @@ function observe(study: Study, cell: Cell, value: number): Observation | undefin
     cell,
     group: `${cell.sheet}:${cell.column}:${role ?? ""}`,
     about: String(value),
-    seen: `${areaAddress(cell)} (${nameOf(book, cell)}) holds ${short(value)}, which is ${percent(value)}.`,
+    seen: `holds ${short(value)}, which is ${percent(value)}.`,
     todo: `Type ${short(value)}% (or ${short(value / 100)}).`,
     fix: [change(study, cell, Number((value / 100).toPrecision(12)))],
   };

@@ -57,7 +57,7 @@ function wasteWords(setting: ListSetting): string {
   const { rates, assumed } = setting;
   const followed = assumed.waste === undefined && rates.has("waste");
   const share = assumed.waste ?? Number(rate(setting, "waste"));
-  const taken = followed ? `the office's rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
+  const taken = followed ? `your rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
   return `No waste column: every bed gets ${taken}.`;
 }
 

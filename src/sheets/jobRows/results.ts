@@ -167,7 +167,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   yards: result("Stone, cu yd", "two", "area", "area × depth ÷ 324, and waste", ({ setting, row, of }) => {
     return `BED.STONE_YARDS(${of("area")},${depthArgument(setting, row)},${wasteArgument(setting, row)})`;
   }),
-  density: result("Stone, tons a cu yd", "two", "stone", "your own weight, or from the table", (at) => {
+  density: result("Stone, tons/cu yd", "two", "stone", "your own weight, or from the table", (at) => {
     const name = stoneArgument(at.setting, at.row);
     return at.setting.weighsStone ? withStone(stoneWeightFormula(), name) : `BED.STONE_DENSITY(${name})`;
   }),
@@ -206,7 +206,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Crew hours",
     "two",
     "sides",
-    "scrape, edging, fabric, stone by wheelbarrow 60 ft, and 1 h of cleanup",
+    "scrape, edging, fabric, stone by wheelbarrow 60 ft, and 1 hr of cleanup",
     (at) => {
       const { setting, of } = at;
       const fabric = alongStrips(
@@ -226,7 +226,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   ),
   // What a bed costs and is sold for, at the office's rates: without them, nothing.
   stonePrice: result(
-    "Stone price a ton",
+    "Stone price per ton",
     "money",
     "stone",
     "by kind, or the price for any other stone",

@@ -71,7 +71,7 @@ const AGAIN_AT: Readonly<Partial<Record<StepName, readonly { readonly about: str
  */
 export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper: Paper, at: Anchor): Plan {
   const { job, place, start, people, drawings, measures } = head;
-  const days = `${figure(plan.personHours)} labor hours: ${figure(plan.crewDays)} days for ${people} people`;
+  const days = `${counted(plan.personHours, "labor hours")}: ${counted(plan.crewDays, "days")} for ${people === 1 ? "1 person" : `${people} people`}`;
   const page = { ...pageOf(paper), paper };
   const work: DraftRow[][] = [
     [
@@ -82,7 +82,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
       blankLine,
     ],
     ...underHeading(
-      headingLine("Done", "Step", "How much", "How", "Labor h", "Actual h"),
+      headingLine("Done", "Step", "How much", "How", "Labor hr", "Actual hr"),
       plan.steps.map((step) => stepRows(step, plan.steps)),
     ),
   ];
@@ -90,7 +90,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
     ticked(count === undefined ? tool : `${count} × ${tool}`, why),
   );
   const loads = plan.loads.map(({ what, loads: count, weightTons }) =>
-    ticked(`${count} × load`, `${what}${weightTons === undefined ? "" : `, ${figure(weightTons)} tons in all`}`),
+    ticked(`${count} × load`, `${what}${weightTons === undefined ? "" : `, ${counted(weightTons, "tons")} in all`}`),
   );
   const eachApart = (rows: readonly DraftRow[]) => rows.map((row) => [row]);
   const stock: DraftRow[][] = [
@@ -155,7 +155,7 @@ function ticked(what: string, text: string): DraftRow {
 function cautionRows(key: StepName, steps: readonly PlannedStep[]): DraftRow[] {
   const again = (AGAIN_AT[key] ?? []).map(({ about, where }) => {
     const whole = steps.find((step) => CAUTION_AT[step.key]?.includes(about));
-    return `${about}${where ? `, ${where}` : ""}: see at “${whole?.label}”.`;
+    return `${about}${where ? `, ${where}` : ""}: see “${whole?.label}”.`;
   });
   const whole = cautions
     .filter(({ about }) => CAUTION_AT[key]?.includes(about))
@@ -170,8 +170,7 @@ function stepRows(
   steps: readonly PlannedStep[],
 ): DraftRow[] {
   const amounts = quantities.map(({ amount, unit, what }) => {
-    const counted = unit ? `${oneOr(amount, unit)} ${what}` : oneOr(amount, what);
-    return `${figure(amount)} ${counted}`;
+    return unit ? `${counted(amount, unit)} ${what}` : counted(amount, what);
   });
   return [
     {
@@ -190,9 +189,10 @@ function stepRows(
   ];
 }
 
-/** The name of what is counted, for one of it or for more. */
-function oneOr(amount: number, counted: string): string {
-  return amount === 1 ? counted.replace(/s$/, "") : counted;
+/** An amount with what it counts: `1 ton`, `2 tons`. */
+function counted(amount: number, what: string): string {
+  const shown = figure(amount);
+  return `${shown} ${shown === "1" ? what.replace(/s$/, "") : what}`;
 }
 
 /** One row for each piece or roll that is cut: what comes from it, and what is left over. */

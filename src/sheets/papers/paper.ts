@@ -52,8 +52,8 @@ export function titleLine(text: string): DraftRow {
 }
 
 /** Headings of columns that hold numbers, which are at the right of their cells, and of those behind them. */
-const NUMBER_HEADINGS = ["To order", "Needed", "Allowance", "Price", "Labor h", "Planned"];
-const NEXT_HEADINGS = ["Unit", "Where used", "Actual h", "Actual"];
+const NUMBER_HEADINGS = ["To order", "Needed", "Allowance", "Price", "Labor hr", "Planned"];
+const NEXT_HEADINGS = ["Unit", "Where used", "Actual hr", "Actual"];
 
 /** A heading across the page; the columns behind it say what they hold. */
 export function headingLine(text: string, ...columns: readonly string[]): DraftRow {

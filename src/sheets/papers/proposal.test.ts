@@ -100,7 +100,7 @@ describe("the proposal", () => {
   test("shows options side by side with the difference from the first, and says which is chosen", () => {
     const options = [option("River rock", 2249.94, 0), option("Pea gravel", 2105.5, -144.44, true)];
     expect(rowOf("Total with tax", { options })).toEqual([2249.94, 2105.5]);
-    expect(rowOf("More or less than River rock", { options })).toEqual([-144.44]);
+    expect(rowOf("Difference from River rock", { options })).toEqual([-144.44]);
     expect(rowOf("Your choice", { options })).toEqual(["Chosen"]);
     expect(labels({ options })).toContain("Price of Pea gravel");
   });

@@ -221,7 +221,7 @@ function optionRows(options: readonly ProposalOption[]): DraftRow[] {
     row(taxed ? "Total with tax" : "Price", ({ total }) => ({ ...money(total), look: "rightTotal" })),
     ...(options.length > 1
       ? [
-          row(`More or less than ${first.name}`, (option) =>
+          row(`Difference from ${first.name}`, (option) =>
             option === first ? textCell("") : { ...money(option.difference), format: "dollarsMore" },
           ),
         ]

@@ -31,7 +31,7 @@ const HOW = [
   "Prices and markups are samples until you type your own over them; then the row says “own”.",
   "Sizes, production rates, and percentages start at common practice; yours will differ.",
   "Estimates and job rows follow these cells by name, such as Rate_fabric_roll, even if you move them.",
-  "If your price happens to match the sample, choose “own” in the Whose column.",
+  "If your price happens to match the sample, choose “own” in the Source column.",
 ];
 
 /** The rates as plain cells, each with its unit, whose it is and a note, and with names that formulas read well by. */
@@ -53,12 +53,12 @@ function ratesRows({ keys, loaded }: WantedRates, stones: readonly DraftRow[]): 
     ...(loaded ? [{ cells: [{ content: sentence(versionRow(loaded.version)), look: "label" as const }] }] : []),
     ...HOW.map((content): DraftRow => ({ cells: [{ content, look: "caution" }] })),
     ...(stones.length > 0
-      ? [headingRow("Stone by kind", "Price", "Unit", "Whose", "Sample", "Tons a cu yd", "Note"), ...stones]
+      ? [headingRow("Stone by kind", "Price", "Unit", "Source", "Sample", "Tons/cu yd", "Note"), ...stones]
       : []),
     ...sections
       .filter(({ rates }) => rates.length > 0)
       .flatMap(({ heading, rates }) => [
-        headingRow(heading, "Rate", "Unit", "Whose", "Sample", "", "Note"),
+        headingRow(heading, "Rate", "Unit", "Source", "Sample", "", "Note"),
         ...rates.map(([key, note]) => rateRow(key, note, loaded?.rates)),
       ]),
   ];

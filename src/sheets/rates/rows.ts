@@ -85,7 +85,7 @@ function isUsable(field: Field, cell: string): string {
 
 /** A heading across the sheet, with what its columns hold. */
 export function headingRow(heading: string, ...columns: readonly string[]): DraftRow {
-  const numbers = ["Rate", "Price", "Sample", "Tons a cu yd"];
+  const numbers = ["Rate", "Price", "Sample", "Tons/cu yd"];
   const cells = columns.map(
     (content): DraftCell => ({ content, look: numbers.includes(content) ? "numberHeading" : "textHeading" }),
   );

@@ -39,7 +39,7 @@ function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] |
   const price = `${key}.price`;
   const start = example ? Number(example.perTon) : "";
   const note = example
-    ? `no weight here: common stone, ${stoneNamed(example.stone).tonsPerYard} tons a cu yd`
+    ? `no weight here: common stone, ${stoneNamed(example.stone).tonsPerYard} tons/cu yd`
     : index === count - BLANK_ROWS
       ? OWN_KINDS
       : "";

@@ -273,7 +273,7 @@ function refuseChanged<C extends Cell>(states: ReadonlyMap<C, CellState>, expect
 
 function changedSince(cell: Cell): WorkbookFailure {
   return new WorkbookFailure(
-    `${cell.sheet}!${cellAddress(cell)} was changed meanwhile, so nothing was written. Check again.`,
+    `${cell.sheet}!${cellAddress(cell)} was just changed, so nothing was written. Check again.`,
   );
 }
 

@@ -17,7 +17,7 @@ interface SheetState {
 const STRUCTURE_PROTECTED =
   "This workbook's structure is protected, so sheets can't be renamed. Nothing was changed. Unprotect the workbook, then try again.";
 const GONE =
-  "A sheet was renamed, hidden, or deleted meanwhile, so nothing was changed. Check the sheets, then try again.";
+  "A sheet was renamed, hidden, or deleted at the same time, so nothing was changed. Check the sheets, then try again.";
 
 /**
  * Hides sheets under another name, `Old Order Alder Court`, so that new ones can have theirs: nothing on them is lost. Two

@@ -267,7 +267,7 @@ function refuseChanged({ area, contents, sheetName }: RowsUpdate, now: readonly 
       if (String(cell) === String(now[row]?.[column])) return;
       const at = cellAddress({ row: area.row + row, column: area.column + column });
       throw new WorkbookFailure(
-        `${sheetName}!${at} was changed meanwhile, so nothing was written. Check it, then try again.`,
+        `${sheetName}!${at} was just changed, so nothing was written. Check it, then try again.`,
       );
     });
   });

@@ -49,5 +49,5 @@ function changeableIn(text: string, startOver: boolean): readonly KeptTemplate[]
   if (kept.ok) return kept.templates;
   if (!kept.isDamaged) throw new KeptFailure(kept.why, false);
   if (startOver) return [];
-  throw new KeptFailure(`${kept.why} Do it again to throw it away and start a new list.`, true);
+  throw new KeptFailure(`${kept.why} Do it again to discard it and start a new list.`, true);
 }

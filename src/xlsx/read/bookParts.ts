@@ -45,17 +45,17 @@ const STRICT = "http://purl.oclc.org/ooxml/spreadsheetml/main";
 /**
  * Takes a workbook's package apart.
  *
- * @throws FileRefusal where it holds no workbook, or one that nothing here reads.
+ * @throws FileRefusal where it has no workbook in it, or one that nothing here reads.
  */
 export function bookParts(zip: ZipFile): BookParts {
   const root = [...relationshipsOf(zip, "").values()].find(({ kind }) => kind === "officeDocument");
   const bytes = root && zip.part(root.target);
-  if (!root || !bytes) throw damaged("it holds no workbook");
+  if (!root || !bytes) throw damaged("it has no workbook in it");
   const workbook = readXml(bytes);
   if (Object.values(workbook.attributes).includes(STRICT)) {
     throw new FileRefusal("The file is a “strict” workbook. Save it as an ordinary .xlsx in your spreadsheet program.");
   }
-  if (workbook.name !== "workbook") throw new FileRefusal("The file holds a document, but no workbook.");
+  if (workbook.name !== "workbook") throw new FileRefusal("The file has a document in it, not a workbook.");
   const relationships = relationshipsOf(zip, root.target);
   const part = (kind: string) => {
     const found = [...relationships.values()].find((one) => one.kind === kind);
@@ -66,7 +66,7 @@ export function bookParts(zip: ZipFile): BookParts {
   if (listed.length === 0) throw damaged("it has no sheets");
   if (listed.length > mostSheets) {
     throw new FileRefusal(
-      `The file is too large: it has ${listed.length} sheets, and at most ${mostSheets} go in here.`,
+      `The file is too large: it has ${listed.length} sheets, and the limit here is ${mostSheets}.`,
     );
   }
   const strings = part("sharedStrings");

@@ -56,8 +56,8 @@ test("the elements around the cells are kept, and the cells are not", () => {
 });
 
 test.each([
-  ['<row><c t="s"><v>3</v></c></row>', "does not hold together"],
-  ['<row><c r="XFE1"><v>3</v></c></row>', "does not hold together"],
+  ['<row><c t="s"><v>3</v></c></row>', "don't fit together"],
+  ['<row><c r="XFE1"><v>3</v></c></row>', "don't fit together"],
 ])("%s is refused", (rows, words) => {
   expect(() => sheet(rows)).toThrow(words);
 });

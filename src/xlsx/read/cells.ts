@@ -67,7 +67,7 @@ export function readSheetPart(bytes: Uint8Array, texts: readonly FileText[] | un
         if (ht !== undefined || hidden !== undefined || outlineLevel !== undefined) rows.push({ row, attributes });
       } else if (name === "c") {
         const place = attributes.r === undefined ? { row, column: column + 1 } : placeOf(attributes.r);
-        if (!place) throw damaged("what is in it does not hold together");
+        if (!place) throw damaged("its contents don't fit together");
         ({ row, column } = place);
       }
     },
@@ -90,7 +90,7 @@ function cellOf({ attributes, children }: XmlElement, texts: readonly FileText[]
   if (attributes.t === "s" && held !== undefined) {
     if (!texts) throw damaged("its texts are missing");
     const shared = texts[Number(held)];
-    if (!shared) throw damaged("what is in it does not hold together");
+    if (!shared) throw damaged("its contents don't fit together");
     return { style, value: shared.text, isRich: shared.isRich, ...(formula && { formula }) };
   }
   const inline = child("is");

@@ -20,21 +20,23 @@ export function openPackage(bytes: Uint8Array): ZipFile {
   if (beginsWith(bytes, WRAPPED)) {
     throw new FileRefusal(
       holds(bytes, LOCKED)
-        ? "The file is locked with a password. Open it in your spreadsheet program, take the password off, and save it."
+        ? "The file is locked with a password. Open it in your spreadsheet program, remove the password, and save it."
         : "The file is an older kind, such as .xls. Open it in your spreadsheet program and save it as .xlsx.",
     );
   }
   if (!beginsWith(bytes, ZIP)) {
-    throw new FileRefusal("The file is no .xlsx workbook, whatever its name. Save it as .xlsx where it was made.");
+    throw new FileRefusal(
+      "The file isn't an .xlsx workbook, whatever its name says. Save it as .xlsx in the program it came from.",
+    );
   }
   const zip = new ZipFile(bytes);
   if (zip.has("xl/workbook.bin")) {
     throw new FileRefusal("The file is a binary workbook (.xlsb). Save it as .xlsx in your spreadsheet program.");
   }
   if (zip.has("content.xml") && zip.has("mimetype")) {
-    throw new FileRefusal("The file is an OpenDocument file (.ods). Save it as .xlsx where it was made.");
+    throw new FileRefusal("The file is an OpenDocument file (.ods). Save it as .xlsx in the program it came from.");
   }
-  if (!zip.has("[Content_Types].xml")) throw damaged("it is a zip file, but no workbook");
+  if (!zip.has("[Content_Types].xml")) throw damaged("it's a zip file, but not a workbook");
   return zip;
 }
 

@@ -37,10 +37,10 @@ export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement
     if (inside) inside.text += text;
   };
   parser.on("doctype", () => {
-    throw damaged("it declares names of its own, as no workbook does");
+    throw damaged("it defines XML entities, which no workbook does");
   });
   parser.on("opentag", ({ name: full, attributes }) => {
-    if (open.length > deepest) throw damaged("what is in it does not hold together");
+    if (open.length > deepest) throw damaged("its contents don't fit together");
     prefix ??= full.slice(0, full.indexOf(":") + 1);
     const name = prefix && full.startsWith(prefix) ? full.slice(prefix.length) : full;
     open.push({ name, attributes, children: [], text: "" });
@@ -58,9 +58,9 @@ export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement
   try {
     parser.write(decoded(bytes)).close();
   } catch (cause) {
-    throw cause instanceof FileRefusal ? cause : damaged("what is in it does not hold together", cause);
+    throw cause instanceof FileRefusal ? cause : damaged("its contents don't fit together", cause);
   }
-  if (!root) throw damaged("what is in it does not hold together");
+  if (!root) throw damaged("its contents don't fit together");
   return root;
 }
 

@@ -31,7 +31,7 @@ function blocks(count: number): (string | number)[][] {
 /** What is done with the beds of a job, by their number. */
 export const ofJobs: readonly Growing[] = [
   {
-    what: "Estimate blocks found on a sheet",
+    what: "Find estimates on a sheet",
     of: "blocks",
     least: 3,
     ready: (count) => {
@@ -40,7 +40,7 @@ export const ofJobs: readonly Growing[] = [
     },
   },
   {
-    what: "Order, crew's and customer's paper",
+    what: "Order, crew sheet, and proposal",
     of: "beds",
     least: 1,
     isPuzzle: true,

@@ -24,7 +24,7 @@ const rules = {
 /** What is laid out, drawn and cut, by its corners and pieces. */
 export const ofLayouts: readonly Growing[] = [
   {
-    what: "A bed laid out",
+    what: "Lay out a bed",
     of: "corners",
     least: 12,
     ready: (corners) => {
@@ -33,7 +33,7 @@ export const ofLayouts: readonly Growing[] = [
     },
   },
   {
-    what: "A bed drawn",
+    what: "Draw a bed",
     of: "corners",
     least: 12,
     ready: (corners) => {
@@ -42,7 +42,7 @@ export const ofLayouts: readonly Growing[] = [
     },
   },
   {
-    what: "Pieces fitted into stocks",
+    what: "Fit pieces into stock",
     of: "pieces",
     least: 12,
     ready: (pieces) => {

@@ -28,19 +28,19 @@ const ROWS = 70;
 /** What is read of a workbook in the practice grid, by the rows of its list; the stand-in's own work is in it. */
 export const ofReads: readonly Growing[] = [
   {
-    what: `Cells read with their looks (${jobRow(0).length} columns)`,
+    what: `Read cells with formatting (${jobRow(0).length} columns)`,
     of: "rows",
     least: ROWS,
     ready: (rows) => withRows(rows, () => readRegion({ kind: "sheet" })),
   },
   {
-    what: "Workbook read for a check",
+    what: "Read a workbook for a check",
     of: "rows",
     least: ROWS,
     ready: (rows) => withRows(rows, readWorkbook),
   },
   {
-    what: "List read for filling",
+    what: "Read a list to fill",
     of: "rows",
     least: ROWS,
     ready: (rows) => withRows(rows, readListSheet),

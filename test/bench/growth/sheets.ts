@@ -33,7 +33,7 @@ function region(rows: number): Region {
 /** What is done with sheets that were read, by their rows. */
 export const ofSheets: readonly Growing[] = [
   {
-    what: "Check of a job list",
+    what: "Check a job list",
     of: "rows",
     least: 100,
     ready: (rows) => {
@@ -42,7 +42,7 @@ export const ofSheets: readonly Growing[] = [
     },
   },
   {
-    what: "Heading row found, columns fitted",
+    what: "Find the headings and read the columns",
     of: "rows",
     least: 100,
     ready: (rows) => {
@@ -51,7 +51,7 @@ export const ofSheets: readonly Growing[] = [
     },
   },
   {
-    what: "Results proposed for a list",
+    what: "Suggest results for a list",
     of: "rows",
     least: 100,
     ready: (rows) => {
@@ -60,7 +60,7 @@ export const ofSheets: readonly Growing[] = [
     },
   },
   {
-    what: "Beds of a list read for a job's papers",
+    what: "Read beds of a list for a job's documents",
     of: "rows",
     least: 100,
     ready: (rows) => {
@@ -69,7 +69,7 @@ export const ofSheets: readonly Growing[] = [
     },
   },
   {
-    what: "Copy without the add-in",
+    what: "Make a copy for others",
     of: "rows",
     least: 100,
     ready: (rows) => {

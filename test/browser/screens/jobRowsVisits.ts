@@ -79,7 +79,7 @@ export const jobRowsVisits = visitsOf("Job rows", [
       });
       await selectCells(page, "Week", "A21");
       await press(page, "Read the list at the selection");
-      await page.getByText("Stone names to explain").waitFor();
+      await page.getByText("Unknown stone names").waitFor();
       await page.getByText("Type the depth for every bed").waitFor();
     },
   ],

@@ -61,7 +61,7 @@ export function planLoad(file: OfficeFile, workbook: OfficeWorkbook): LoadPlan {
   if (unknown.length > 0) notes.push(`This version of the add-in doesn't have ${unknown.join(", ")}: left out.`);
   const past = pastJobs && planPast(file, workbook, cells, sheets, notes);
   const stored = storedTexts();
-  if (texts && stored.trouble) notes.push("This browser can't keep the letterhead and terms, so they're left out.");
+  if (texts && stored.trouble) notes.push("This browser can't save the letterhead and terms, so they're left out.");
   const { why, mayReplace = false } = workbook.known;
   if (why) notes.push(mayReplace ? `${why} Loading replaces it.` : why);
   return {

@@ -157,7 +157,7 @@ function loadedWords({ file, differences, newSheet, texts, past }: LoadPlan, tex
     texts.length > 0 && !textsFailed && "letterhead and terms",
     past && past.jobs > 0 && counted(past.jobs, "past job"),
   ].filter(Boolean);
-  const failed = textsFailed ? " This browser can't keep the letterhead and terms." : "";
+  const failed = textsFailed ? " This browser can't save the letterhead and terms." : "";
   const what = parts.length > 0 ? `: ${parts.join(", ")}` : "";
   return `Loaded ${file.office}, ${versionWords(file)}${what}.${failed}`;
 }
