@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { insertEstimate } from "../../src/pane/insertEstimate";
 import { insertJob, insertOption, isInJob, priceTogether } from "../../src/pane/papers/jobTogether";
 import { type FoundBed, type FoundJob, readJob } from "../../src/pane/papers/readJob";
@@ -26,11 +26,18 @@ const forms = [
 const fourth = form("Ring", { length: "10", width: "6", stone: "crushed granite" });
 
 let host: HeadlessHost;
-beforeEach(async () => {
+// Inserted once, and opened for each test from there.
+let inserted: ReturnType<HeadlessHost["save"]>;
+beforeAll(async () => {
   host = await createProductHost();
   for (const one of [...forms, fourth]) await insertEstimate(one, { kind: "new sheet", name: one.name });
   const { beds } = await readJob();
   await insertJob("Alder Court", bedsNamed(beds, "Wall", "Walk", "Gate"));
+  inserted = host.save();
+  host.dispose();
+});
+beforeEach(async () => {
+  host = await createProductHost(undefined, structuredClone(inserted));
 });
 afterEach(() => host.dispose());
 

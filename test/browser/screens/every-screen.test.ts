@@ -52,7 +52,7 @@ describe("every screen is without findings in light, dark and forced colours, an
     const name = `${visit.screen}: ${visit.state}`;
     test(name, async ({ onTestFailed }) => {
       expect(notReached, "the screen that wasn't reached").toBe("");
-      onTestFailed(() => picture(page, "screen-failed"));
+      onTestFailed(() => picture(page, "screen-failed", true));
       notReached = name;
       await visit.show(page);
       const found = [...(await inEveryLook(page, "#pane")), ...(await misfitsEverywhere(page, "#pane"))];

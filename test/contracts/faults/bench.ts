@@ -45,6 +45,7 @@ export interface Situation {
 
 /** The workbook of an operation, made ready once; a new copy of it is opened after each change. */
 export class Bench {
+  /** A copy that nothing was changed in, where there is one. */
   private host: HeadlessHost | undefined;
   private initial: Snapshot | undefined;
   private readonly known = new Map<string, Snapshot>();
@@ -120,7 +121,6 @@ export class Bench {
     const key = steps.map((step) => this.keyOf(step)).join(" ");
     const known = this.known.get(key);
     if (known) return known;
-    this.discard();
     const host = await this.fresh();
     for (const step of steps) {
       if (step === "deed") await this.deed().catch(() => undefined);
