@@ -4,8 +4,8 @@ import { tmpdir } from "node:os";
 import { basename, join, resolve } from "node:path";
 import { STAMP } from "./building/inputs.mjs";
 import { adaptManifest, PLACEHOLDER_ORIGIN } from "./manifest.mjs";
+import { isHigher, readOptions } from "./packaging/cliOptions.mjs";
 import { installGuide } from "./packaging/installGuide.mjs";
-import { isHigher, readWishes } from "./packaging/wishes.mjs";
 
 /*
  * Makes package/, the folder that an office puts on its own https host:
@@ -22,7 +22,7 @@ const VERSION = /<Version>([^<]*)<\/Version>/;
 
 function make() {
   const { version: usual } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
-  const { origin, version, from, to } = readWishes(process.argv.slice(2), usual);
+  const { origin, version, from, to } = readOptions(process.argv.slice(2), usual);
   const target = resolve(ROOT, to);
   const earlier = existsSync(join(target, "manifest.xml"))
     ? VERSION.exec(readFileSync(join(target, "manifest.xml"), "utf8"))?.[1]

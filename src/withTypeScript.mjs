@@ -9,11 +9,11 @@ import { build } from "esbuild";
  * @template T
  * @param {string} root the project's folder.
  * @param {string} file the module's file.
- * @param {(module: any, inputs: string[]) => Promise<T>} deed what to do with it; the module is gone after that. The
+ * @param {(module: any, inputs: string[]) => Promise<T>} action what to do with it; the module is gone after that. The
  *   inputs are the files that it was made of.
  * @returns {Promise<T>}
  */
-export async function withTypeScript(root, file, deed) {
+export async function withTypeScript(root, file, action) {
   // Inside the project, so that the packages it imports are found; in a new folder, so that nothing old is imported.
   const folder = await mkdtemp(join(root, "node_modules/.module-"));
   const outfile = join(folder, `${basename(file, extname(file))}.mjs`);
@@ -30,7 +30,7 @@ export async function withTypeScript(root, file, deed) {
       logLevel: "warning",
     });
     const inputs = Object.keys(metafile.inputs).map((input) => join(root, input));
-    return await deed(await import(pathToFileURL(outfile).href), inputs);
+    return await action(await import(pathToFileURL(outfile).href), inputs);
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

@@ -53,7 +53,7 @@ const onTheWebFile = [
   "selectedBlock",
   "standin-{files,load,looks,names,office,pages,writing}",
   "stores",
-  "takenBackAsBefore",
+  "undoneAsBefore",
   "templates",
   "text-kept",
   "updateEstimate",

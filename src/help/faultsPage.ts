@@ -79,7 +79,7 @@ function groupSection(found: FaultTable, group: TroubleGroup, title: string, abo
     `<dl>\n${meanings}\n</dl>`,
     table(
       ["Action", ...troubles.map((one) => one.title)],
-      touched.map(({ title: deed, cells }) => [escaped(deed), ...troubles.map(({ key }) => cellWords(cells[key]))]),
+      touched.map(({ title: action, cells }) => [escaped(action), ...troubles.map(({ key }) => cellWords(cells[key]))]),
     ),
     "<h3>What the pane says</h3>",
     table(
@@ -89,7 +89,7 @@ function groupSection(found: FaultTable, group: TroubleGroup, title: string, abo
   );
 }
 
-/** What came of a deed in a trouble, in few words. */
+/** What came of a action in a trouble, in few words. */
 export function cellWords(cell: FaultCell | undefined): string {
   if (!cell) return "–";
   const { asBefore, done, told } = cell;

@@ -42,7 +42,7 @@ export interface WidthsBed extends BedBasics {
   readonly kind: "widths";
   readonly spacingFt: number;
   readonly widthsFt: readonly number[];
-  /** How the area is reckoned from the widths; left out: "simpson". */
+  /** How the area is calculated from the widths; left out: "simpson". */
   readonly rule?: "simpson" | "trapezoid";
 }
 

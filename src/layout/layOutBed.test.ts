@@ -114,7 +114,7 @@ describe("a layout", () => {
     expect(layout.counts.pieces).toBe(4);
   });
 
-  it("reckons taped widths by the rule, and says where the drawing differs", () => {
+  it("calculates taped widths by the rule, and says where the drawing differs", () => {
     const bed: Bed = { kind: "widths", spacingFt: 4, widthsFt: [0, 5, 7, 5, 0] };
     // Simpson: 4/3·(0 + 20 + 14 + 20 + 0) = 72; straight from width to width: 4·17 = 68.
     const layout = layOutBed(bed, roll);

@@ -70,8 +70,10 @@ function notesOnPieces(border: readonly BorderRun[]): string[] {
 }
 
 function notesOnArea(bed: Bed, outline: Outline): string[] {
-  const [reckoned, drawn] = [areaInPlan(bed, outline), netArea(outline)];
-  return Math.abs(reckoned - drawn) > drawn * NOTEWORTHY_SHARE ? [notes.straightBetweenWidths(reckoned, drawn)] : [];
+  const [calculated, drawn] = [areaInPlan(bed, outline), netArea(outline)];
+  return Math.abs(calculated - drawn) > drawn * NOTEWORTHY_SHARE
+    ? [notes.straightBetweenWidths(calculated, drawn)]
+    : [];
 }
 
 /** Two areas that differ by less than this share need no word. */

@@ -58,8 +58,8 @@ export const layoutMessages = {
 
 /** What the layout tells beside its counts. */
 export const layoutNotes = {
-  straightBetweenWidths: (reckoned: number, drawn: number) =>
-    `The area (${square(reckoned)} sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight ` +
+  straightBetweenWidths: (calculated: number, drawn: number) =>
+    `The area (${square(calculated)} sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight ` +
     `from width to width, which is ${square(drawn)} sq ft.`,
   looseEndLap: (cut: number, spacingIn: number) =>
     `No pin row crosses the end lap of cut ${cut}. Lap the pieces ${feet(spacingIn)} in, or pin the lap across.`,

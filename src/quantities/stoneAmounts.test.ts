@@ -21,7 +21,7 @@ describe("stone", () => {
     expect(stoneTons(108, 3, 1.35, 0.1)).toBeCloseTo(1.485, 12);
   });
 
-  test("covers what it was reckoned for", () => {
+  test("covers what it was calculated for", () => {
     expect(stoneCovers(stoneTons(90.78, 2, 1.3), 2, 1.3)).toBeCloseTo(90.78, 10);
     expect(stoneCovers(0, 2, 1.3)).toBe(0);
   });

@@ -2,14 +2,14 @@ import { messages } from "./messages";
 import { must } from "./must";
 import { Problem } from "./problem";
 
-/** How the area between taped widths is reckoned. */
+/** How the area between taped widths is calculated. */
 export type WidthRule = "simpson" | "trapezoid";
 
 /**
  * Area of a bed from widths taped square off a base line, evenly spaced, end to end.
  *
  * "simpson" is Simpson's 1/3 rule over an even number of intervals; with an odd number, the last interval is
- * reckoned by the trapezoidal rule. "trapezoid" takes every stretch between two widths as straight. (Surveying
+ * calculated by the trapezoidal rule. "trapezoid" takes every stretch between two widths as straight. (Surveying
  * textbooks; both rules are exact for straight edges, Simpson's also for edges that bend as a parabola.)
  *
  * @param spacingFt from one width to the next, more than 0.

@@ -15,7 +15,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What a proposal's file must not hold: formulas, names but those of printing, notes, and words of our reckoning. */
+/** What a proposal's file must not hold: formulas, names but those of printing, notes, and words of our calculating. */
 const TELLTALE = /<f[ >]|<definedName name="(?!_xlnm\.Print)|hidden="1"|<comment|markup|overhead|Rate_|unit cost/i;
 
 /** Three invented beds of one job. */

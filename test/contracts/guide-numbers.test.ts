@@ -126,7 +126,7 @@ describe.each(fragments)("the guide's page %s", (_, html) => {
     expect(formulas.filter((formula) => !numbers.some(({ source }) => source === formula))).toEqual([]);
   });
 
-  test("reckons with the numbers that it supposes", () => {
+  test("calculates with the numbers that it supposes", () => {
     const sources = numbers.map(({ source }) => source).join(" ");
     const stands = (number: string) =>
       new RegExp(`(?<![\\d.])${number.replace(".", "\\.")}(?![\\d]|\\.\\d)`).test(sources);

@@ -452,15 +452,15 @@ describe("several plans at once", () => {
 });
 
 describe("a request that fails leaves the workbook as it was", () => {
-  const deeds = [
+  const actions = [
     ["at a cell", () => insertPlan(plan, { kind: "selection" }), 60],
     ["on a new sheet", () => insertPlan(plan, { kind: "new sheet", name: "Fresh" }), 70],
     ["on several sheets", () => insertPlans("papers", papers), 140],
   ] as const;
 
-  test.each(deeds)(
+  test.each(actions)(
     "%s, at whatever sync, after whatever changes",
-    async (_, deed, most) => {
+    async (_, action, most) => {
       const before = await everything();
       // The first changes of a sync, and places spread over the others.
       const after = [0, 1, 2, 3, ...Array.from({ length: 8 }, (__, step) => Math.round(((step + 1) * most) / 8))];
@@ -471,7 +471,7 @@ describe("a request that fails leaves the workbook as it was", () => {
         ...[0, 1, 3, 6, 7].map((n) => [3, n] as const),
       ]) {
         host.failAtSync(sync, changes);
-        await expect(deed()).rejects.toThrow(/Try again/);
+        await expect(action()).rejects.toThrow(/Try again/);
         failed += 1;
         expect(await everything(), `at sync ${sync} after ${changes} changes`).toEqual(before);
         expect(await lastInsert()).toBeUndefined();

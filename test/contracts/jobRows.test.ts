@@ -33,9 +33,9 @@ beforeEach(async () => {
 });
 afterEach(() => host.dispose());
 
-const onSheet = <T>(deed: (sheet: Excel.Worksheet, context: Excel.RequestContext) => T) =>
+const onSheet = <T>(action: (sheet: Excel.Worksheet, context: Excel.RequestContext) => T) =>
   Excel.run(async (context) => {
-    deed(context.workbook.worksheets.getItem("List"), context);
+    action(context.workbook.worksheets.getItem("List"), context);
     await context.sync();
   });
 

@@ -3,19 +3,19 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node
 import { tmpdir } from "node:os";
 import { basename, join, resolve } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
+import { fourParts, isHigher, readOptions } from "../../src/packaging/cliOptions.mjs";
 import { installGuide } from "../../src/packaging/installGuide.mjs";
-import { fourParts, isHigher, readWishes } from "../../src/packaging/wishes.mjs";
 import { DIST } from "../dist";
 
 describe("a package for the office", () => {
   test("takes an https origin, and the version in the four parts of a manifest", () => {
-    expect(readWishes(["--origin", "https://tools.example", "--version", "1.4"], "0.1.0")).toEqual({
+    expect(readOptions(["--origin", "https://tools.example", "--version", "1.4"], "0.1.0")).toEqual({
       origin: "https://tools.example",
       version: "1.4.0.0",
       from: undefined,
       to: "package",
     });
-    expect(readWishes(["--origin", "https://tools.example:8443/"], "0.1.0").origin).toBe("https://tools.example:8443");
+    expect(readOptions(["--origin", "https://tools.example:8443/"], "0.1.0").origin).toBe("https://tools.example:8443");
   });
 
   test.each([
@@ -34,7 +34,7 @@ describe("a package for the office", () => {
     [["--origin", "https://tools.example", "--version", "new"], /isn't a version/],
     [["--origin", "https://tools.example", "--version", "1.2.3.4.5"], /isn't a version/],
   ])("refuses %j in words", (given, words) => {
-    expect(() => readWishes(given, "0.1.0")).toThrow(words);
+    expect(() => readOptions(given, "0.1.0")).toThrow(words);
   });
 
   test("comes after the one before it", () => {

@@ -168,7 +168,7 @@ describe("while somebody is typing into a cell", () => {
 });
 
 test("where the workbook's structure is protected, sheets are neither added, taken away nor renamed", async () => {
-  const deeds: ((sheets: Excel.WorksheetCollection) => unknown)[] = [
+  const actions: ((sheets: Excel.WorksheetCollection) => unknown)[] = [
     (sheets) => sheets.add("More"),
     (sheets) => sheets.getItem("Sheet1").delete(),
     (sheets) => {
@@ -176,8 +176,8 @@ test("where the workbook's structure is protected, sheets are neither added, tak
     },
   ];
   await Excel.run(async ({ workbook }) => workbook.protection.protect());
-  for (const deed of deeds) {
-    const run = Excel.run(async ({ workbook }) => void deed(workbook.worksheets));
+  for (const action of actions) {
+    const run = Excel.run(async ({ workbook }) => void action(workbook.worksheets));
     await expect(run).rejects.toMatchObject({ code: "AccessDenied" });
   }
   expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["Sheet1"]);

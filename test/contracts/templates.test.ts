@@ -465,16 +465,16 @@ describe("a fault at any sync leaves the workbook as it was, or all of it done",
   test.each([1, 2])("keeping, changing and deleting one, at sync %i", async (n) => {
     await select("Jobs", "B3:E6");
     const { template } = await saveAs("Two beds", "cells");
-    const deeds = [
+    const actions = [
       (all: readonly KeptTemplate[]) => withTemplate(all, template, true),
       (all: readonly KeptTemplate[]) => withoutTemplate(all, { name: "Two beds", content: template }),
     ];
-    for (const deed of deeds) {
+    for (const action of actions) {
       const before = await everything();
       host.failAtSync(n, 0);
-      await expect(changeKeptTemplates(deed)).rejects.toThrow(/Try again/);
+      await expect(changeKeptTemplates(action)).rejects.toThrow(/Try again/);
       expect(await everything()).toEqual(before);
-      await changeKeptTemplates(deed);
+      await changeKeptTemplates(action);
     }
   });
 

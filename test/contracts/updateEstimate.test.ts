@@ -7,7 +7,7 @@ import { readRates } from "../../src/workbook/read/rates";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { select } from "./faults/bench";
-import { furnish, office } from "./faults/office";
+import { addFixtures, office } from "./faults/office";
 import { bed, insertRates } from "./faults/operations/inserts";
 import { written } from "./faults/operations/said";
 import { difference, snapshotOf } from "./faults/snapshot";
@@ -19,7 +19,7 @@ import { difference, snapshotOf } from "./faults/snapshot";
 let host: HeadlessHost;
 beforeEach(async () => {
   host = await createProductHost(office);
-  await furnish(host);
+  await addFixtures(host);
   await select("Notes", "D12");
 });
 afterEach(() => host.dispose());

@@ -12,15 +12,15 @@ const TODAY = new Date(2031, 1, 24, 9);
  * Serves a build, opens browsers on its practice workbook, and closes all of it in the end.
  *
  * @param {string} dist the folder of the build.
- * @param {(open: (size?: { width?: number, height?: number, scale?: number }) => Promise<import("playwright-core").Page>) => Promise<void>} deed
+ * @param {(open: (size?: { width?: number, height?: number, scale?: number }) => Promise<import("playwright-core").Page>) => Promise<void>} action
  */
-export async function atTheDesk(dist, deed) {
+export async function atTheDesk(dist, action) {
   const finder = join(ROOT, "test/browser/findBrowser.ts");
   const browserPath = await withTypeScript(ROOT, finder, async ({ findBrowser }) => findBrowser());
   const server = await serve(dist);
   const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox", "--disable-gpu"] });
   try {
-    await deed(async ({ width = 1280, height = 800, scale = 1 } = {}) => {
+    await action(async ({ width = 1280, height = 800, scale = 1 } = {}) => {
       const context = await browser.newContext({
         viewport: { width, height },
         deviceScaleFactor: scale,

@@ -9,9 +9,9 @@ const MOST_NAMED = 12;
 
 /** What will become of the cells, told before anything is written. */
 export function CopyPreview({ looked }: { readonly looked: Looked }) {
-  const { wish, source, copy } = looked;
+  const { choice, source, copy } = looked;
   const formulas = source.region.formulas.flat().filter((content) => String(content).startsWith("=")).length;
-  const valuesOnly = wish.mode === "values only";
+  const valuesOnly = choice.mode === "values only";
   return (
     <>
       <PanelHeading id="copy-preview">Preview</PanelHeading>
@@ -29,7 +29,7 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
       </ul>
       {copy.replaced.length > 0 && <Replaced replaced={copy.replaced} />}
       {copy.leftAsValues.length > 0 && <Left left={copy.leftAsValues} />}
-      {copy.outside.length > 0 && <Outside copy={copy} isElsewhere={wish.where === "workbook"} />}
+      {copy.outside.length > 0 && <Outside copy={copy} isElsewhere={choice.where === "workbook"} />}
       {copy.alsoRead.length > 0 && (
         <Part heading="May show something else">
           <p>These read a taped length as text, which is a number in the copy: {someOf(copy.alsoRead, MOST_NAMED)}.</p>
@@ -39,10 +39,10 @@ export function CopyPreview({ looked }: { readonly looked: Looked }) {
   );
 }
 
-function goal({ wish, source }: Looked): string {
-  if (wish.where === "workbook") return "as a separate workbook";
-  if (wish.where === "cell") return "starting at the cell you select";
-  return `on a new sheet, ${copyName(source, wish.mode)}`;
+function goal({ choice, source }: Looked): string {
+  if (choice.where === "workbook") return "as a separate workbook";
+  if (choice.where === "cell") return "starting at the cell you select";
+  return `on a new sheet, ${copyName(source, choice.mode)}`;
 }
 
 function Replaced({ replaced }: { readonly replaced: readonly ReplacedInput[] }) {

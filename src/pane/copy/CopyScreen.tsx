@@ -27,7 +27,7 @@ const modes = [
 /** A copy of cells for people who do not have the add-in. */
 export function CopyScreen() {
   const copying = useCopy();
-  const { wish, looked, inTheWay, status, isWorking: working, selected, choose } = copying;
+  const { choice, looked, inTheWay, status, isWorking: working, selected, choose } = copying;
   const lookButton = useFocusBack(looked !== undefined);
   return (
     <>
@@ -40,19 +40,19 @@ export function CopyScreen() {
       </p>
       <Select
         label="What to copy"
-        value={wish.what}
+        value={choice.what}
         options={whats}
         onChoose={(what) => choose({ what: what as What })}
       />
       <Select
         label="Copy to"
-        value={wish.where}
+        value={choice.where}
         options={wheres}
         onChoose={(where) => choose({ where: where as Where })}
       />
       <Select
         label="What to keep"
-        value={wish.mode}
+        value={choice.mode}
         options={modes}
         onChoose={(mode) => choose({ mode: mode as CopyMode })}
       />
@@ -95,8 +95,8 @@ export function CopyScreen() {
   );
 }
 
-function makeLabel({ wish }: Looked, selected: string, opens: boolean): string {
-  if (wish.where === "workbook") return opens ? "Open the copy" : "Download the copy";
-  if (wish.where === "new sheet") return "Make the copy";
+function makeLabel({ choice }: Looked, selected: string, opens: boolean): string {
+  if (choice.where === "workbook") return opens ? "Open the copy" : "Download the copy";
+  if (choice.where === "new sheet") return "Make the copy";
   return `Put it at ${selected || "the selected cell"}`;
 }

@@ -13,7 +13,7 @@ import { readAgain, readSource, type Source, type What } from "./source";
 
 export type Where = "new sheet" | "cell" | "workbook";
 
-export interface Wish {
+export interface CopyChoice {
   readonly what: What;
   readonly where: Where;
   readonly mode: CopyMode;
@@ -21,14 +21,14 @@ export interface Wish {
 
 /** What was looked at before anything is written, and what it would become. */
 export interface Looked {
-  readonly wish: Wish;
+  readonly choice: CopyChoice;
   readonly source: Source;
   readonly copy: PlainCopy;
 }
 
 /** Copies cells so that they work without the add-in: looks at them first, and writes what was looked at. */
 export function useCopy() {
-  const [wish, setWish] = useState<Wish>({ what: "sheet", where: "new sheet", mode: "formulas" });
+  const [choice, setChoice] = useState<CopyChoice>({ what: "sheet", where: "new sheet", mode: "formulas" });
   const [looked, setLooked] = useState<Looked>();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   /** The id of the insert that can be taken back. */
@@ -42,7 +42,7 @@ export function useCopy() {
     return reporter.attempt(text, action);
   };
 
-  const write = async ({ wish: { mode }, source: before }: Looked, to: OnSheet): Promise<string | undefined> => {
+  const write = async ({ choice: { mode }, source: before }: Looked, to: OnSheet): Promise<string | undefined> => {
     const inserted = await writeCopy(await readAgain(before), mode, to);
     if (!inserted.done) {
       setInTheWay(inserted.inTheWay);
@@ -53,7 +53,7 @@ export function useCopy() {
     return `Copied to ${inserted.sheetName}!${inserted.address}.`;
   };
 
-  const hand = async ({ wish: { mode }, source: before }: Looked): Promise<string> => {
+  const hand = async ({ choice: { mode }, source: before }: Looked): Promise<string> => {
     const source = await readAgain(before);
     if (opens) await openCopy(source, mode);
     else download(await copyFile(source, mode), copyName(source, mode));
@@ -62,7 +62,7 @@ export function useCopy() {
   };
 
   return {
-    wish,
+    choice,
     looked,
     inTheWay,
     canUndo,
@@ -71,8 +71,8 @@ export function useCopy() {
     selected,
     /** Whether the host opens the copy as a workbook, or the browser saves it. */
     opens,
-    choose: (change: Partial<Wish>) => {
-      setWish({ ...wish, ...change });
+    choose: (change: Partial<CopyChoice>) => {
+      setChoice({ ...choice, ...change });
       setLooked(undefined);
       setInTheWay(undefined);
       // What is being written goes on, and is still to be told.
@@ -80,18 +80,18 @@ export function useCopy() {
     },
     look: () =>
       attempt("Reading the cells…", async () => {
-        const source = await readSource(wish.what);
-        const isElsewhere = wish.where === "workbook";
+        const source = await readSource(choice.what);
+        const isElsewhere = choice.where === "workbook";
         const copy = isElsewhere
-          ? copyForWorkbook(source, wish.mode)
-          : copyForSheet(source, wish.mode, { kind: "new sheet" });
-        setLooked({ wish, source, copy });
+          ? copyForWorkbook(source, choice.mode)
+          : copyForSheet(source, choice.mode, { kind: "new sheet" });
+        setLooked({ choice, source, copy });
         return undefined;
       }),
     make: (found: Looked) =>
       attempt("Making the copy…", async () => {
-        if (found.wish.where === "workbook") return hand(found);
-        if (found.wish.where === "new sheet") return write(found, { kind: "new sheet" });
+        if (found.choice.where === "workbook") return hand(found);
+        if (found.choice.where === "new sheet") return write(found, { kind: "new sheet" });
         return write(found, { kind: "cell", ...(await selectedPlace()) });
       }),
     makeAt: (found: Looked, to: OnSheet) => attempt("Making the copy…", () => write(found, to)),

@@ -35,7 +35,7 @@ const LAST_COUNT = 0.5;
 const NAMED_COUNTS = 2;
 const FUNCTION_PAGE = /^([A-Z_]+)\.html$/;
 /** A word that is typed wrong differs from the right one in no more than one letter of this many. */
-const LETTERS_PER_SLIP = 4;
+const LETTERS_PER_TYPO = 4;
 /** A word in a heading says more than one in the text. */
 const HEADING_COUNTS = 5;
 const PAGE_COUNTS = 2;
@@ -136,8 +136,8 @@ export function helpSearch(parts: readonly HelpPart[]): HelpSearch {
     const isKnown = (words: readonly string[]) => words.some((word) => known.has(word));
     const nearest = ([word = ""]: readonly string[]) => nearestName(word, vocabulary);
     const wanted = typed.map((words) => {
-      const isSlip = !isKnown(words) && lettersApart(words[0] ?? "", nearest(words)) <= mostSlips(words[0] ?? "");
-      return isSlip ? [nearest(words)] : words;
+      const isTypo = !isKnown(words) && lettersApart(words[0] ?? "", nearest(words)) <= mostTypos(words[0] ?? "");
+      return isTypo ? [nearest(words)] : words;
     });
     const found = ranked(question, wanted);
     const whole = found.findIndex(({ has }) => has === wanted.length);
@@ -158,7 +158,7 @@ export function helpSearch(parts: readonly HelpPart[]): HelpSearch {
 /** A function's name as people type it: `BED.STONE_TONS`, `stone tons`. */
 const nameIn = (text: string) => wordsOf(text).join(" ").replace(/^bed /, "");
 
-const mostSlips = (word: string) => Math.floor(word.length / LETTERS_PER_SLIP);
+const mostTypos = (word: string) => Math.floor(word.length / LETTERS_PER_TYPO);
 
 const weightOf = ({ address }: HelpPart) =>
   FIRST_PAGES.test(address) ? FIRST_COUNT : LAST_PAGES.test(address) ? LAST_COUNT : 1;

@@ -36,7 +36,7 @@ import { useJobUpdate } from "./useJobUpdate";
 const CHANGED = "The beds just changed, so nothing was written. Refresh, then try again.";
 
 /** What could be worked out, or why not, and which of what was typed is to be changed. */
-interface Reckoned<T> {
+interface Computed<T> {
   readonly value: T | undefined;
   readonly problem: string | undefined;
   readonly argument?: string | undefined;
@@ -71,11 +71,11 @@ export function usePapers() {
   const chosen = useMemo(() => (found?.beds ?? []).filter((bed) => bed.worked && isTicked(bed)), [found, isTicked]);
   const onSheet = useMemo(() => jobOnSheetOf(found?.jobs ?? [], chosen), [found, chosen]);
   const job = useMemo(
-    () => reckoned(() => (chosen.length > 0 ? jobOf(chosen, onSheet, found?.jobs) : undefined)),
+    () => computed(() => (chosen.length > 0 ? jobOf(chosen, onSheet, found?.jobs) : undefined)),
     [chosen, onSheet, found],
   );
-  const together = useMemo(() => reckoned(() => (chosen.length > 0 ? priceTogether(chosen) : undefined)), [chosen]);
-  const notice = useMemo(() => reckoned(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
+  const together = useMemo(() => computed(() => (chosen.length > 0 ? priceTogether(chosen) : undefined)), [chosen]);
+  const notice = useMemo(() => computed(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
 
   const read = () =>
     attempt("Reading the beds…", async () => {
@@ -271,9 +271,9 @@ export function usePapers() {
 
 export type Papers = ReturnType<typeof usePapers>;
 
-function reckoned<T>(reckon: () => T | undefined): Reckoned<T> {
+function computed<T>(compute: () => T | undefined): Computed<T> {
   try {
-    return { value: reckon(), problem: undefined };
+    return { value: compute(), problem: undefined };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     return { value: undefined, problem: inWords(error), argument: error.argument };

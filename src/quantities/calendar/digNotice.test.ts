@@ -1,21 +1,21 @@
 import { describe, expect, test } from "vitest";
 import { dateWords, serialOf } from "./calendarDay";
-import { digNotice, type NoticeWish } from "./digNotice";
+import { digNotice, type NoticeOptions } from "./digNotice";
 import { lastNoticeDate } from "./lastNoticeDate";
 import { marksLastDay } from "./marksLastDay";
 
 const day = serialOf;
 const thursday = day(2026, 3, 5);
 
-const notice = (wish: Partial<NoticeWish> = {}) =>
+const notice = (options: Partial<NoticeOptions> = {}) =>
   digNotice({
     startDate: thursday,
     workingDays: 2,
     today: day(2026, 2, 25),
     holidays: { federal: true, own: [] },
-    ...wish,
+    ...options,
   });
-const kinds = (wish: Partial<NoticeWish>) => notice(wish).warnings.map(({ kind }) => kind);
+const kinds = (options: Partial<NoticeOptions>) => notice(options).warnings.map(({ kind }) => kind);
 
 describe("the last day to give notice", () => {
   test("leaves the full working days between it and the start", () => {
@@ -164,6 +164,6 @@ test.each([
   [{ daysOfWork: 0 }, /days_of_work/],
   [{ daysOfWork: 400 }, /These beds come to 400 days of work.*check their sizes/],
   [{ marks: { days: -1, counted: "working", from: "notice" } as const }, /marks_days: -1 is less/],
-])("a notice is refused for %o", (wish, message) => {
-  expect(() => notice(wish)).toThrow(message);
+])("a notice is refused for %o", (options, message) => {
+  expect(() => notice(options)).toThrow(message);
 });

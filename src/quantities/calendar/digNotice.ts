@@ -7,8 +7,8 @@ import { type MarksLife, marksLastDay } from "./marksLastDay";
 import { calendarMessages } from "./messages";
 import { type NoticeWarning, noticeWarnings } from "./noticeWarnings";
 
-/** What the office knows and wishes. All dates are whole serial numbers of the workbook's 1900 calendar. */
-export interface NoticeWish {
+/** What the office knows and asks for. All dates are whole serial numbers of the workbook's 1900 calendar. */
+export interface NoticeOptions {
   readonly startDate: number;
   /** Full working days of notice that the place asks for, a whole number, 1 to 366. */
   readonly workingDays: number;
@@ -53,8 +53,8 @@ const reachOf = (workingDays: number, daysOff: number) => 60 + 2 * (workingDays 
  * @example digNotice({ startDate: 46086, workingDays: 2, today: 46080, holidays: { federal: true, own: [] } })
  *   .lastNoticeDate // 46083: notice by Monday 2026-03-02 for a start on Thursday
  */
-export function digNotice(wish: NoticeWish): DigNotice {
-  const { startDate, workingDays, today, noticeDate = today, marks, daysOfWork = 1 } = wish;
+export function digNotice(options: NoticeOptions): DigNotice {
+  const { startDate, workingDays, today, noticeDate = today, marks, daysOfWork = 1 } = options;
   checkDays("working_days", workingDays, MOST_WORKING_DAYS);
   // Nobody types these: they are what the beds come to.
   if (daysOfWork > MOST_WORKING_DAYS)
@@ -63,13 +63,13 @@ export function digNotice(wish: NoticeWish): DigNotice {
   if (marks) checkDays("marks_days", marks.days, MOST_WORKING_DAYS);
 
   const dates = [startDate, today, noticeDate];
-  const own = wish.holidays.own.length;
+  const own = options.holidays.own.length;
   const before = reachOf(workingDays, own);
   const after = before + reachOf(daysOfWork, own) + reachOf(marks?.days ?? 0, own);
   const all = holidaysBetween(
     Math.min(...dates) - before,
     Math.min(Math.max(...dates) + after, LAST_DATE),
-    wish.holidays,
+    options.holidays,
   );
   const daysOff = all.map(({ date }) => date);
 

@@ -1,7 +1,7 @@
+import type { Incumbent } from "./incumbent";
 import { type Cut, isDone, type Job, type Pattern, type Pieces, stocksIn, timesWithin, without } from "./job";
 import { quickPlan } from "./quickPlan";
 import { relax } from "./relax";
-import type { Standing } from "./standing";
 import type { Steps } from "./steps";
 
 /** How near the cost of a fractional plan must come to what is proven. */
@@ -16,12 +16,12 @@ export function dive(
   pieces: Pieces,
   roundUp: number,
   pool: Pattern[],
-  standing: Standing,
+  incumbent: Incumbent,
   steps: Steps,
 ): void {
   const settled: Cut[] = [];
   let rest = pieces;
-  while (!isDone(rest) && standing.isOpen) {
+  while (!isDone(rest) && incumbent.isOpen) {
     const relaxed = relax(
       job,
       rest,
@@ -30,8 +30,8 @@ export function dive(
       (value, cost) => Math.ceil(value) >= Math.ceil(cost - NEAR) || cost - value < NEAR,
     );
     const needed = stocksIn(settled) + Math.ceil(relaxed.value);
-    if (settled.length === 0) standing.prove(needed);
-    if (needed >= standing.stocks) return;
+    if (settled.length === 0) incumbent.prove(needed);
+    if (needed >= incumbent.stocks) return;
     const before = settled.length;
     for (const { pattern, times } of [...relaxed.plan].sort((a, b) => b.times - a.times)) {
       const wholeTimes = Math.floor(times + NEAR);
@@ -41,6 +41,6 @@ export function dive(
       settled.push({ pattern, times: possible });
       rest = without(rest, pattern, possible);
     }
-    standing.offer([...settled, ...quickPlan(job, rest)]);
+    incumbent.offer([...settled, ...quickPlan(job, rest)]);
   }
 }

@@ -34,8 +34,8 @@ test("the last of the dearest patterns is worth as much as the best of all ways"
   fc.assert(
     fc.property(jobs, ({ job, pieces, worth }) => {
       let best = 0;
-      const wish = { room: job.capacity, worth, least: 1, want: "dearest" } as const;
-      eachPattern(job, pieces, wish, new Steps(1e6), (pattern, sum, room) => {
+      const options = { room: job.capacity, worth, least: 1, want: "dearest" } as const;
+      eachPattern(job, pieces, options, new Steps(1e6), (pattern, sum, room) => {
         expect(sum).toBe(sumOver(pattern, worth));
         expect(sum).toBeGreaterThan(best);
         expect(room).toBe(job.capacity - sumOver(pattern, job.sizes));
@@ -59,8 +59,8 @@ test("so it is where there are many ways to the same length, which are not all w
       const pieces = rows.map(([count]) => count);
       const worth = rows.map(([, each]) => each);
       let best = 0;
-      const wish = { room: capacity, worth, least: 1, want: "dearest" } as const;
-      eachPattern(job, pieces, wish, new Steps(1e7), (_, sum) => {
+      const options = { room: capacity, worth, least: 1, want: "dearest" } as const;
+      eachPattern(job, pieces, options, new Steps(1e7), (_, sum) => {
         best = sum;
         return sum + 1;
       });
@@ -84,8 +84,8 @@ test("all full patterns are those ways to which no piece at hand can be added", 
   fc.assert(
     fc.property(jobs, fc.integer({ min: 0, max: 60 }), ({ job, pieces, worth }, least) => {
       const found: string[] = [];
-      const wish = { room: job.capacity, worth, least, want: "all" } as const;
-      eachPattern(job, pieces, wish, new Steps(1e6), ({ at, copies }) => {
+      const options = { room: job.capacity, worth, least, want: "all" } as const;
+      eachPattern(job, pieces, options, new Steps(1e6), ({ at, copies }) => {
         const way = pieces.map(() => 0);
         at.forEach((size, n) => {
           way[size] = copies[n]!;

@@ -9,7 +9,7 @@ const SAFE_SIDE = 2 ** -10;
 /** Steps that it takes to set the sizes in order, for each of them. */
 const STEPS_TO_SORT = 4;
 
-export interface PatternWish {
+export interface PatternOptions {
   /** Length to cut from: a whole stock, or what is left of one. */
   readonly room: number;
   /** A whole number for each size, 0 or more. */
@@ -32,15 +32,15 @@ export interface PatternWish {
 export function eachPattern(
   job: Job,
   pieces: Pieces,
-  wish: PatternWish,
+  options: PatternOptions,
   steps: Steps,
   found: (pattern: Pattern, worth: number, room: number) => number,
 ): void {
-  const { worth, want } = wish;
+  const { worth, want } = options;
   const valueForLength = (size: number) => worth[size]! / job.sizes[size]!;
   const order = job.sizes
     .map((_, size) => size)
-    .filter((size) => pieces[size]! > 0 && job.sizes[size]! <= wish.room && (want === "all" || worth[size]! > 0))
+    .filter((size) => pieces[size]! > 0 && job.sizes[size]! <= options.room && (want === "all" || worth[size]! > 0))
     .sort((a, b) => valueForLength(b) - valueForLength(a) || a - b);
   const count = order.length;
   steps.spend(1 + STEPS_TO_SORT * count);
@@ -55,7 +55,7 @@ export function eachPattern(
     shortest[n] = Math.min(shortest[n + 1]!, length[n]!);
     total[n] = total[n + 1]! + length[n]! * supply[n]!;
   }
-  let least = wish.least;
+  let least = options.least;
   const isAsGood = seenBefore(count);
 
   function report(sum: number, left: number): void {
@@ -87,5 +87,5 @@ export function eachPattern(
     chosen[n] = 0;
   }
 
-  walk(0, wish.room, 0, Number.POSITIVE_INFINITY);
+  walk(0, options.room, 0, Number.POSITIVE_INFINITY);
 }

@@ -1,10 +1,10 @@
 import { dive } from "./dive";
-import { haggle } from "./haggle";
+import { improve } from "./improve";
+import { Incumbent } from "./incumbent";
 import type { Job, Pieces } from "./job";
 import { quickBound } from "./quickBound";
 import { quickPlan } from "./quickPlan";
 import { search } from "./search";
-import { Standing } from "./standing";
 import { Steps, StepsSpent } from "./steps";
 
 /** With more sizes than this, haggling comes before fractional plans, which take longer the more sizes there are. */
@@ -21,23 +21,23 @@ const MORE_ROUNDS = 40;
  *
  * @param allowed steps that may be taken; where they run out, the plan is the best found.
  */
-export function fewestStocks(job: Job, pieces: Pieces, allowed: number): Standing {
-  const standing = new Standing(quickPlan(job, pieces), quickBound(job, pieces));
+export function fewestStocks(job: Job, pieces: Pieces, allowed: number): Incumbent {
+  const incumbent = new Incumbent(quickPlan(job, pieces), quickBound(job, pieces));
   const steps = new Steps(allowed);
   const isLong = job.sizes.length > FEW_SIZES;
-  const pool = standing.plan.map(({ pattern }) => pattern);
+  const pool = incumbent.plan.map(({ pattern }) => pattern);
   try {
-    if (job.sizes.length > MOST_SIZES) return standing;
-    if (isLong) haggle(job, pieces, ROUNDS, standing, steps);
-    for (const roundUp of [0.5, 1]) dive(job, pieces, roundUp, pool, standing, steps);
-    if (isLong) haggle(job, pieces, MORE_ROUNDS, standing, steps);
-    while (standing.isOpen && standing.atLeast <= DEEPEST_SEARCH) {
-      const plan = search(job, pieces, standing.atLeast, pool, steps);
-      if (plan) standing.offer(plan);
-      else standing.prove(standing.atLeast + 1);
+    if (job.sizes.length > MOST_SIZES) return incumbent;
+    if (isLong) improve(job, pieces, ROUNDS, incumbent, steps);
+    for (const roundUp of [0.5, 1]) dive(job, pieces, roundUp, pool, incumbent, steps);
+    if (isLong) improve(job, pieces, MORE_ROUNDS, incumbent, steps);
+    while (incumbent.isOpen && incumbent.atLeast <= DEEPEST_SEARCH) {
+      const plan = search(job, pieces, incumbent.atLeast, pool, steps);
+      if (plan) incumbent.offer(plan);
+      else incumbent.prove(incumbent.atLeast + 1);
     }
   } catch (reason) {
     if (!(reason instanceof StepsSpent)) throw reason;
   }
-  return standing;
+  return incumbent;
 }

@@ -1,6 +1,6 @@
 import { must } from "../must";
 import { eachPattern } from "./eachPattern";
-import { isOutdone } from "./isOutdone";
+import { isDominated } from "./isDominated";
 import { type Job, type Pattern, type Pieces, sumOfPieces, without } from "./job";
 import type { Relaxed } from "./relax";
 import type { Steps } from "./steps";
@@ -18,10 +18,10 @@ export function fillings(job: Job, pieces: Pieces, stocks: number, { worth, most
   // The other stocks hold no more than `most` each, so this one must hold what is over.
   const least = sumOfPieces(pieces, worth) - (stocks - 1) * most - must(worth[longest]);
   const found: { pattern: Pattern; worth: number }[] = [];
-  const wish = { room: job.capacity - must(job.sizes[longest]), worth, least, want: "all" } as const;
-  eachPattern(job, others, wish, steps, (pattern, sum, room) => {
+  const options = { room: job.capacity - must(job.sizes[longest]), worth, least, want: "all" } as const;
+  eachPattern(job, others, options, steps, (pattern, sum, room) => {
     steps.spend(job.sizes.length);
-    if (!isOutdone(job, others, pattern, room)) found.push({ pattern: withOneMore(pattern, longest), worth: sum });
+    if (!isDominated(job, others, pattern, room)) found.push({ pattern: withOneMore(pattern, longest), worth: sum });
     return least;
   });
   return found.sort((a, b) => b.worth - a.worth).map(({ pattern }) => pattern);

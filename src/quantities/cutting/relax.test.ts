@@ -39,8 +39,8 @@ test("no pattern is worth more than it says, so the bound holds whatever the pri
       let left = rounds;
       const { worth, most, value } = relax(job, pieces, [], unhurried(), () => left-- <= 0);
       let dearest = 0;
-      const wish = { room: job.capacity, worth, least: 0, want: "all" } as const;
-      eachPattern(job, pieces, wish, unhurried(), (_, sum) => {
+      const options = { room: job.capacity, worth, least: 0, want: "all" } as const;
+      eachPattern(job, pieces, options, unhurried(), (_, sum) => {
         dearest = Math.max(dearest, sum);
         return 0;
       });

@@ -60,8 +60,8 @@ export function relax(
     );
     let most = OVER_A_STOCK;
     let dearest: Pattern | undefined;
-    const wish = { room: job.capacity, worth, least: most + 1, want: "dearest" } as const;
-    eachPattern(job, pieces, wish, steps, (pattern, sum) => {
+    const options = { room: job.capacity, worth, least: most + 1, want: "dearest" } as const;
+    eachPattern(job, pieces, options, steps, (pattern, sum) => {
       most = sum;
       dearest = pattern;
       return sum + 1;

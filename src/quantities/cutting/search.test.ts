@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fillings } from "./fillings";
-import { isOutdone } from "./isOutdone";
+import { isDominated } from "./isDominated";
 import { type Job, stocksIn, sumOfPieces, sumOver } from "./job";
 import { search } from "./search";
 import { Steps, StepsSpent } from "./steps";
@@ -76,15 +76,15 @@ test("a filling is outdone where a longer piece from elsewhere fits in place of 
   const inTen: Job = { capacity: 10, sizes };
   const six = { at: [2, 4], copies: [1, 1] };
   // 6 + 3 leaves 1: an 8 in place of the 6 does not fit, nor does a 5 in place of the 3; a 9 does in place of both.
-  expect(isOutdone(inTen, [0, 1, 1, 1, 1], six, 1)).toBe(false);
-  expect(isOutdone(inTen, [1, 1, 1, 1, 1], six, 1)).toBe(true);
+  expect(isDominated(inTen, [0, 1, 1, 1, 1], six, 1)).toBe(false);
+  expect(isDominated(inTen, [1, 1, 1, 1, 1], six, 1)).toBe(true);
   // 5 + 3 leaves 2: a 6 in place of the 5 fits, and so does an 8 in place of both.
   const five = { at: [3, 4], copies: [1, 1] };
-  expect(isOutdone(inTen, [0, 0, 1, 1, 1], five, 2)).toBe(true);
-  expect(isOutdone(inTen, [0, 1, 0, 1, 1], five, 2)).toBe(true);
-  expect(isOutdone(inTen, [0, 0, 0, 1, 1], five, 2)).toBe(false);
+  expect(isDominated(inTen, [0, 0, 1, 1, 1], five, 2)).toBe(true);
+  expect(isDominated(inTen, [0, 1, 0, 1, 1], five, 2)).toBe(true);
+  expect(isDominated(inTen, [0, 0, 0, 1, 1], five, 2)).toBe(false);
   // Two together do not make way for a piece that is longer than they and what is left over; nor a 5 for another 5.
-  expect(isOutdone(inTen, [0, 1, 1, 1, 1], five, 0)).toBe(true);
-  expect(isOutdone(inTen, [1, 0, 1, 1, 1], five, 0)).toBe(false);
-  expect(isOutdone(inTen, [0, 0, 0, 2, 0], { at: [3], copies: [1] }, 4)).toBe(false);
+  expect(isDominated(inTen, [0, 1, 1, 1, 1], five, 0)).toBe(true);
+  expect(isDominated(inTen, [1, 0, 1, 1, 1], five, 0)).toBe(false);
+  expect(isDominated(inTen, [0, 0, 0, 2, 0], { at: [3], copies: [1] }, 4)).toBe(false);
 });

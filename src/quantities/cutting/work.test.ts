@@ -3,13 +3,13 @@ import { dive } from "./dive";
 import { eachPattern } from "./eachPattern";
 import { fewestStocks } from "./fewestStocks";
 import { fillings } from "./fillings";
-import { haggle } from "./haggle";
+import { improve } from "./improve";
+import { Incumbent } from "./incumbent";
 import { type Job, type Pattern, type Pieces, stocksIn } from "./job";
 import { quickBound } from "./quickBound";
 import { quickPlan } from "./quickPlan";
 import { relax } from "./relax";
 import { search } from "./search";
-import { Standing } from "./standing";
 import { Steps } from "./steps";
 
 /*
@@ -52,7 +52,7 @@ const lists = {
 type Name = keyof typeof lists;
 
 const unhurried = () => new Steps(1e8);
-const start = ({ job, pieces }: (typeof lists)[Name]) => new Standing(quickPlan(job, pieces), quickBound(job, pieces));
+const start = ({ job, pieces }: (typeof lists)[Name]) => new Incumbent(quickPlan(job, pieces), quickBound(job, pieces));
 
 /** By what is measured; the comment says what the numbers are. */
 const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = {
@@ -112,7 +112,7 @@ const expected: Record<string, Record<Name, readonly (number | undefined)[]>> = 
     many: [9, 9, 38, 25545.75],
   },
   // Stocks, and steps.
-  haggle: {
+  improve: {
     several: [29, 1382],
     tight: [15, 13489],
     uneven: [14, 1040],
@@ -155,8 +155,8 @@ const measured: Record<string, (name: Name) => (number | undefined)[]> = {
     const { job, pieces } = lists[name];
     const steps = unhurried();
     let [count, last] = [0, 0];
-    const wish = { room: job.capacity, worth: job.sizes.map((size) => size - (size % 7)), least: 1 };
-    eachPattern(job, pieces, { ...wish, want: "dearest" }, steps, (_, sum) => {
+    const options = { room: job.capacity, worth: job.sizes.map((size) => size - (size % 7)), least: 1 };
+    eachPattern(job, pieces, { ...options, want: "dearest" }, steps, (_, sum) => {
       count++;
       last = sum;
       return sum + 1;
@@ -177,17 +177,17 @@ const measured: Record<string, (name: Name) => (number | undefined)[]> = {
     return [fillings(job, pieces, Math.ceil(relaxed.value), relaxed, steps).length, steps.taken];
   },
   dive: (name) => {
-    const standing = start(lists[name]);
+    const incumbent = start(lists[name]);
     const steps = unhurried();
     const pool: Pattern[] = [];
-    for (const roundUp of [0.5, 1]) dive(lists[name].job, lists[name].pieces, roundUp, pool, standing, steps);
-    return [standing.stocks, standing.atLeast, pool.length, steps.taken];
+    for (const roundUp of [0.5, 1]) dive(lists[name].job, lists[name].pieces, roundUp, pool, incumbent, steps);
+    return [incumbent.stocks, incumbent.atLeast, pool.length, steps.taken];
   },
-  haggle: (name) => {
-    const standing = start(lists[name]);
+  improve: (name) => {
+    const incumbent = start(lists[name]);
     const steps = unhurried();
-    haggle(lists[name].job, lists[name].pieces, 20, standing, steps);
-    return [standing.stocks, steps.taken];
+    improve(lists[name].job, lists[name].pieces, 20, incumbent, steps);
+    return [incumbent.stocks, steps.taken];
   },
   search: (name) => {
     const { job, pieces } = lists[name];

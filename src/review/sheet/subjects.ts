@@ -6,7 +6,7 @@ import type { Knowledge } from "../knowledge";
 import { fullName } from "../knowledge";
 import type { Study } from "../study";
 
-/** What an estimate may be about, by the words that say so and the functions that reckon it. */
+/** What an estimate may be about, by the words that say so and the functions that calculate it. */
 const SUBJECTS = {
   stone: {
     words: /\b(stone|rock|gravel|pebbles?|cobbles?|granite|limestone|marble|lava|river\s?rock)\b/i,

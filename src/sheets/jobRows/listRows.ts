@@ -127,7 +127,7 @@ function namesUnits(cells: ListCells, row: number, first: number, last: number):
   return units >= 2;
 }
 
-/** What a row of a list is: a bed with what it takes to reckon, or why it is none. */
+/** What a row of a list is: a bed with what it takes to calculate, or why it is none. */
 export interface ListRow {
   readonly row: number;
   readonly kind: "bed" | "blank" | "total" | "note" | "short";

@@ -128,7 +128,7 @@ function converted(cell: string, { unit = "ft", hasText }: ReadColumn, wanted: "
   return `IF(ISNUMBER(${cell}),${cell}${factor},IFERROR(${reader}(${cell}&${quoted(` ${unit}`)}),${cell}))`;
 }
 
-/** A length in decimal feet, to be reckoned with: a blank is an error there, and not 0. */
+/** A length in decimal feet, to be calculated with: a blank is an error there, and not 0. */
 export function decimalFeet(setting: ListSetting, role: InputRole, row: number): string | undefined {
   const column = setting.columns.get(role);
   const argument = lengthArgument(setting, role, row, "ft");

@@ -15,12 +15,12 @@ async function slowed(page: Page, { rate }: Pace): Promise<void> {
 }
 
 /** A page in a browser context of its own, so that nothing is kept from the run before. */
-async function withPage<T>(browser: Browser, pace: Pace, deed: (page: Page) => Promise<T>): Promise<T> {
+async function withPage<T>(browser: Browser, pace: Pace, action: (page: Page) => Promise<T>): Promise<T> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   try {
     const page = await context.newPage();
     await slowed(page, pace);
-    return await deed(page);
+    return await action(page);
   } finally {
     await context.close();
   }

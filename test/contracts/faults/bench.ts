@@ -4,13 +4,13 @@ import type { Operation } from "./operation";
 import { difference, type Snapshot, sheetsAdded, snapshotOf, withoutIds } from "./snapshot";
 
 /** What a person is told, and whether it was done. */
-export interface Told {
+export interface Report {
   readonly done: boolean;
   readonly text: string;
 }
 
-/** A deed tried once. */
-export interface Try extends Told {
+/** A action tried once. */
+export interface Try extends Report {
   /** What differs from how the workbook was, for a message; "" for nothing. */
   readonly changed: string;
   /** Where it is said to be done, what differs from all of it done, in each order in which it can be; "" for nothing. */
@@ -19,7 +19,7 @@ export interface Try extends Told {
   readonly newSheets: readonly string[];
 }
 
-/** The deed done where nothing is in its way. */
+/** The action done where nothing is in its way. */
 export interface Clean {
   readonly syncs: number;
   /** How many changes each of its requests made. */
@@ -32,11 +32,11 @@ type Happening = (host: HeadlessHost) => void | Promise<void>;
 export interface Situation {
   /** Brings it about before the workbook is looked at. */
   readonly arrange?: Happening;
-  /** What to bring about before the deed for a workbook in which all of it is done; as arranged where left out. */
+  /** What to bring about before the action for a workbook in which all of it is done; as arranged where left out. */
   readonly arrangeDone?: Happening;
   /** Plans what goes wrong later; the workbook itself stays as it is. */
   readonly plan?: (host: HeadlessHost) => void;
-  /** What happens to the workbook while the deed runs; it is part of how the workbook is to be then. */
+  /** What happens to the workbook while the action runs; it is part of how the workbook is to be then. */
   readonly meanwhile?: {
     readonly beforeSync: number;
     readonly happens: Happening;
@@ -55,7 +55,7 @@ export class Bench {
   private constructor(
     private readonly operation: Operation,
     private readonly kept: ReturnType<HeadlessHost["save"]>,
-    private readonly deed: () => Promise<Told>,
+    private readonly action: () => Promise<Report>,
     front: { address: string; sheet: string },
   ) {
     this.selection = front;
@@ -64,8 +64,8 @@ export class Bench {
   static async of(operation: Operation): Promise<Bench> {
     const host = await createProductHost(operation.office);
     try {
-      const deed = await operation.ready(host);
-      return new Bench(operation, host.save(), deed, { sheet: operation.front, address: operation.selected });
+      const action = await operation.ready(host);
+      return new Bench(operation, host.save(), action, { sheet: operation.front, address: operation.selected });
     } finally {
       host.dispose();
     }
@@ -88,7 +88,7 @@ export class Bench {
     this.host = undefined;
   }
 
-  /** Does the deed once, in trouble. */
+  /** Does the action once, in trouble. */
   async play({ arrange, arrangeDone = arrange, plan, meanwhile }: Situation): Promise<Try> {
     const expected = meanwhile && (await this.after([meanwhile.happens]));
     const host = await this.fresh();
@@ -97,7 +97,7 @@ export class Bench {
     const before = expected ?? (arrange ? snapshotOf(host) : this.initial);
     plan?.(host);
     if (meanwhile) host.session.beforeSync(meanwhile.beforeSync, () => meanwhile.happens(host));
-    const told = await this.deed().catch((error: Error): Told => ({ done: false, text: textOf(error) }));
+    const told = await this.action().catch((error: Error): Report => ({ done: false, text: textOf(error) }));
     host.session.planNothing();
     await host.grid.settled();
     const now = snapshotOf(host);
@@ -106,24 +106,24 @@ export class Bench {
     const newSheets = sheetsAdded(before!, now);
     if (!told.done || !changed) return { ...told, changed, lacking: [""], newSheets };
     // What happened meanwhile may as well have happened before it, or after it.
-    const after = await this.lacks(now, [arrangeDone, "deed", meanwhile?.happens]);
-    const otherwise = after && meanwhile ? await this.lacks(now, [arrangeDone, meanwhile.happens, "deed"]) : after;
+    const after = await this.lacks(now, [arrangeDone, "action", meanwhile?.happens]);
+    const otherwise = after && meanwhile ? await this.lacks(now, [arrangeDone, meanwhile.happens, "action"]) : after;
     return { ...told, changed, lacking: [after, otherwise], newSheets };
   }
 
   /** What differs from a workbook in which only these steps were taken, one after the other. */
-  private async lacks(now: Snapshot, steps: readonly (Happening | "deed" | undefined)[]): Promise<string> {
+  private async lacks(now: Snapshot, steps: readonly (Happening | "action" | undefined)[]): Promise<string> {
     return difference(withoutIds(await this.after(steps)), withoutIds(now));
   }
 
   /** The workbook after these steps alone; played once. */
-  private async after(steps: readonly (Happening | "deed" | undefined)[]): Promise<Snapshot> {
+  private async after(steps: readonly (Happening | "action" | undefined)[]): Promise<Snapshot> {
     const key = steps.map((step) => this.keyOf(step)).join(" ");
     const known = this.known.get(key);
     if (known) return known;
     const host = await this.fresh();
     for (const step of steps) {
-      if (step === "deed") await this.deed().catch(() => undefined);
+      if (step === "action") await this.action().catch(() => undefined);
       else await step?.(host);
     }
     await host.grid.settled();
@@ -144,11 +144,11 @@ export class Bench {
     return Object.values(this.kept.sheets).map(({ name = "" }) => name);
   }
 
-  /** Does the deed where nothing is in its way. */
+  /** Does the action where nothing is in its way. */
   async clean(): Promise<Clean> {
     const host = await this.fresh();
     const before = host.syncCount;
-    const { done, text } = await this.deed();
+    const { done, text } = await this.action();
     if (!done) throw new Error(`${this.operation.title} is not done where nothing is in its way: ${text}`);
     const syncs = host.syncCount - before;
     const changes = host.session.changesOfRequests.slice(-syncs);

@@ -1,4 +1,4 @@
-/** Where a deed is done and the workbook is still not as it is after the deed alone: what differs, and why. */
+/** Where a action is done and the workbook is still not as it is after the action alone: what differs, and why. */
 export const exceptions: readonly {
   readonly troubles: readonly string[];
   readonly what: RegExp;

@@ -3,7 +3,7 @@ import { resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { FaultTable } from "../../../src/help/faultTable";
 import { createProductHost } from "../../productHost";
-import { Bench, type Told, type Try } from "./bench";
+import { Bench, type Report, type Try } from "./bench";
 import { exceptions } from "./exceptions";
 import { operations } from "./operations";
 import { startTable } from "./table";
@@ -21,7 +21,7 @@ const SAYS_WHAT_TO_DO =
 /** What no sentence for a person has: codes, and the words of programs. */
 const WORDS_OF_PROGRAMS = /undefined|null|NaN|\[object|Exception|Error|[a-z][A-Z]|argument|sync|request context/;
 
-function expectWords({ done, text }: Told, where: string): void {
+function expectWords({ done, text }: Report, where: string): void {
   if (done) return;
   expect.soft(text, where).toMatch(SAYS_WHAT_TO_DO);
   expect.soft(text, where).not.toMatch(WORDS_OF_PROGRAMS);

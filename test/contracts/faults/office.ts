@@ -31,7 +31,7 @@ export const office: PracticeOffice = {
 };
 
 /** Gives the office everything else that a write could spoil: a table, a name, rules, merged cells, a picture, a page. */
-export async function furnish(_host: HeadlessHost): Promise<void> {
+export async function addFixtures(_host: HeadlessHost): Promise<void> {
   await Excel.run(async (context) => {
     const { workbook } = context;
     const notes = workbook.worksheets.getItem("Notes");

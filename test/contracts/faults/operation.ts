@@ -1,6 +1,6 @@
 import type { PracticeOffice } from "../../../src/practice/grid/practiceOffice";
 import type { HeadlessHost } from "../../headlessHost";
-import type { Told } from "./bench";
+import type { Report } from "./bench";
 
 /** Something that a person does in the pane, and that writes to the workbook. */
 export interface Operation {
@@ -20,6 +20,6 @@ export interface Operation {
   readonly bySelection?: boolean;
   /** Whether it makes or takes away sheets. */
   readonly withSheets?: boolean;
-  /** Makes the workbook ready, and gives the deed: what the pane does once the button is pressed. */
-  readonly ready: (host: HeadlessHost) => Promise<() => Promise<Told>>;
+  /** Makes the workbook ready, and gives the action: what the pane does once the button is pressed. */
+  readonly ready: (host: HeadlessHost) => Promise<() => Promise<Report>>;
 }

@@ -1,6 +1,6 @@
 import type { FaultCell, FaultTable } from "../../../src/help/faultTable";
 import { inLines } from "../../generated/inLines.mjs";
-import type { Told, Try } from "./bench";
+import type { Report, Try } from "./bench";
 import { type Outcome, troubles } from "./troubles";
 
 /** Collects what came of everything, for the page of the help. */
@@ -8,7 +8,7 @@ export function startTable() {
   const sentences: string[] = [];
   const operations: FaultTable["operations"][number][] = [];
   const panes: FaultTable["panes"][number][] = [];
-  const saysOf = (told: readonly Told[]): number[] => {
+  const saysOf = (told: readonly Report[]): number[] => {
     const texts = new Set(told.filter(({ done }) => !done).map(({ text }) => text));
     return [...texts].map((text) => {
       const known = sentences.indexOf(text);
@@ -19,7 +19,7 @@ export function startTable() {
     addOperation: (title: string, steps: number, cells: Readonly<Record<string, FaultCell>>) => {
       operations.push({ title, steps, cells });
     },
-    addPanes: (title: string, outcome: string, told: readonly Told[]) => {
+    addPanes: (title: string, outcome: string, told: readonly Report[]) => {
       panes.push({ title, outcome, says: saysOf(told) });
     },
     cellOf: (tries: readonly Try[], outcomeOf: (one: Try) => Outcome): FaultCell => {

@@ -4,7 +4,7 @@ import type { HeadlessHost } from "../../headlessHost";
 import { type Bench, type Clean, select, type Try } from "./bench";
 import type { Operation } from "./operation";
 
-/** What may come of a deed in a trouble. */
+/** What may come of a action in a trouble. */
 export type Outcome =
   /** The workbook is as it was, and the person is told. */
   | "as before"

@@ -14,8 +14,8 @@ import { changeDismissals } from "../../../src/workbook/settings/dismissals";
 import { changeKeptTemplates, readKeptTemplates } from "../../../src/workbook/settings/templates";
 import type { HeadlessHost } from "../../headlessHost";
 import { selectedBlock } from "../../selectedBlock";
-import { select, type Told } from "./bench";
-import { furnish, office, PNG } from "./office";
+import { type Report, select } from "./bench";
+import { addFixtures, office, PNG } from "./office";
 import { draw, insertBlock } from "./operations/drawn";
 import { bed, insertRates, startList } from "./operations/inserts";
 import { dismissal } from "./operations/kept";
@@ -30,14 +30,14 @@ export interface TwoPanes {
   readonly title: string;
   /** In few words, for the table. */
   readonly outcome: string;
-  readonly play: (host: HeadlessHost) => Promise<readonly Told[]>;
+  readonly play: (host: HeadlessHost) => Promise<readonly Report[]>;
 }
 
 /** Both at the same moment: their requests reach the host in turn. */
-async function both(...deeds: readonly (() => Promise<Told>)[]): Promise<Told[]> {
+async function both(...actions: readonly (() => Promise<Report>)[]): Promise<Report[]> {
   return Promise.all(
-    deeds.map((deed) =>
-      deed().catch((error: Error): Told => {
+    actions.map((action) =>
+      action().catch((error: Error): Report => {
         if (error.name !== "WorkbookFailure") throw error;
         return { done: false, text: error.message };
       }),
@@ -45,7 +45,7 @@ async function both(...deeds: readonly (() => Promise<Told>)[]): Promise<Told[]>
   );
 }
 
-const deedOf = (work: () => Promise<unknown>) => async () => {
+const actionOf = (work: () => Promise<unknown>) => async () => {
   await work();
   return done;
 };
@@ -58,7 +58,7 @@ function timesOn(host: HeadlessHost, range: string, text: string): number {
     .filter((value) => value === text).length;
 }
 
-const doneOf = (told: readonly Told[]) => told.filter((one) => one.done).length;
+const doneOf = (told: readonly Report[]) => told.filter((one) => one.done).length;
 const keep = (name: string) =>
   changeKeptTemplates((templates) => withTemplate(templates, { ...smallTemplate, name }, false));
 const LINE = { job: "Elm Row 3", date: 46_000, measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 };
@@ -192,7 +192,7 @@ export const twoPanes: readonly TwoPanes[] = [
       const id = await insertBlock();
       const told = await both(
         async () => ({ done: true, text: await undoInsert(id) }),
-        deedOf(() => redrawSelectedBlock(draw)),
+        actionOf(() => redrawSelectedBlock(draw)),
       );
       expect(told[0]?.done).toBe(true);
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
@@ -206,8 +206,8 @@ export const twoPanes: readonly TwoPanes[] = [
     outcome: "both are kept",
     play: async () => {
       const told = await both(
-        deedOf(() => keep("Day sheet")),
-        deedOf(() => keep("Crew day")),
+        actionOf(() => keep("Day sheet")),
+        actionOf(() => keep("Crew day")),
       );
       expect((await readKeptTemplates()).map(({ name }) => name).sort()).toEqual(["Crew day", "Day sheet"]);
       return told;
@@ -218,8 +218,8 @@ export const twoPanes: readonly TwoPanes[] = [
     outcome: "one is kept, the other is asked for another name",
     play: async () => {
       const told = await both(
-        deedOf(() => keep("Day sheet")),
-        deedOf(() => keep("Day sheet")),
+        actionOf(() => keep("Day sheet")),
+        actionOf(() => keep("Day sheet")),
       );
       expect(doneOf(told)).toBe(1);
       expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["Day sheet"]);
@@ -233,8 +233,8 @@ export const twoPanes: readonly TwoPanes[] = [
       await keep("Old");
       const [old] = await readKeptTemplates();
       const told = await both(
-        deedOf(() => keep("Day sheet")),
-        deedOf(() => changeKeptTemplates((templates) => withoutTemplate(templates, old!))),
+        actionOf(() => keep("Day sheet")),
+        actionOf(() => changeKeptTemplates((templates) => withoutTemplate(templates, old!))),
       );
       expect((await readKeptTemplates()).map(({ name }) => name)).toEqual(["Day sheet"]);
       return told;
@@ -244,7 +244,7 @@ export const twoPanes: readonly TwoPanes[] = [
     title: "Both ignore a finding at the same moment",
     outcome: "both are ignored",
     play: async () => {
-      const dismiss = (key: string) => deedOf(() => changeDismissals((others) => [...others, dismissal(key)], false));
+      const dismiss = (key: string) => actionOf(() => changeDismissals((others) => [...others, dismissal(key)], false));
       const told = await both(dismiss("waste"), dismiss("depth"));
       const { dismissals } = (await readForCheck()).known;
       expect(dismissals.map(({ key }) => key).sort()).toEqual(["depth", "waste"]);
@@ -256,8 +256,8 @@ export const twoPanes: readonly TwoPanes[] = [
     outcome: "one fix is made, the other is refused",
     play: async (host) => {
       const told = await both(
-        deedOf(() => writeChanges("waste", [{ ...WASTE, after: 0.1 }])),
-        deedOf(() => writeChanges("waste", [{ ...WASTE, after: 0.12 }])),
+        actionOf(() => writeChanges("waste", [{ ...WASTE, after: 0.1 }])),
+        actionOf(() => writeChanges("waste", [{ ...WASTE, after: 0.12 }])),
       );
       expect(doneOf(told)).toBe(1);
       expect(host.value("List!G2")).toBe(told[0]?.done ? 0.1 : 0.12);
@@ -270,7 +270,7 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async (host) => {
       const fixed = await writeChanges("waste", [{ ...WASTE, after: 0.1 }]);
       await writeChanges("waste", [{ ...WASTE, before: 0.1, after: 0.12 }]);
-      const told = await both(deedOf(() => undoChanges(fixed)));
+      const told = await both(actionOf(() => undoChanges(fixed)));
       expect([doneOf(told), host.value("List!G2")]).toEqual([0, 0.12]);
       return told;
     },
@@ -281,8 +281,8 @@ export const twoPanes: readonly TwoPanes[] = [
     play: async (host) => {
       await insertBlock();
       const told = await both(
-        deedOf(() => redrawSelectedBlock(draw)),
-        deedOf(() => redrawSelectedBlock(draw)),
+        actionOf(() => redrawSelectedBlock(draw)),
+        actionOf(() => redrawSelectedBlock(draw)),
       );
       expect(await selectedBlock()).toMatchObject({ drawing: "current" });
       expect(host.grid.pictures.list(notesOf(host)).filter(({ name }) => name !== "Mine")).toHaveLength(1);
@@ -301,7 +301,7 @@ export const twoPanes: readonly TwoPanes[] = [
         lines: [LINE],
         unusable: [],
       };
-      const add = (job: string) => deedOf(() => addPastLines([{ ...LINE, job }], past));
+      const add = (job: string) => actionOf(() => addPastLines([{ ...LINE, job }], past));
       const told = await both(add("Alder Court"), add("Birch Lane"));
       expect(doneOf(told)).toBe(1);
       expect(host.values("'Past jobs'!A4:A8").flat().filter(Boolean)).toHaveLength(3);
@@ -319,4 +319,4 @@ function withoutNote(snapshot: ReturnType<typeof snapshotOf>) {
 }
 
 /** The workbook in which they happen. */
-export const ready = furnish;
+export const ready = addFixtures;

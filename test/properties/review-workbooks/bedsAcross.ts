@@ -14,7 +14,7 @@ const BEDS: readonly (readonly [string, number, number, number, number])[] = [
   ["Orchard path", 64, 3, 2.5, 3],
 ];
 
-/** One bed a column, what is measured and reckoned down the side, a column of totals at the right. */
+/** One bed a column, what is measured and calculated down the side, a column of totals at the right. */
 export function bedsAcross(): WorkbookInput {
   const columns = BEDS.map((_, index) => toCol(index + 2));
   const [first, last] = [columns[0]!, columns.at(-1)!];

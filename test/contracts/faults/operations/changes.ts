@@ -12,7 +12,7 @@ import { readWorkbook } from "../../../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../../../headlessHost";
 import { fillOf } from "../../../listSheets";
 import { select } from "../bench";
-import { furnish, office } from "../office";
+import { addFixtures, office } from "../office";
 import type { Operation } from "../operation";
 import { insertBlock } from "./drawn";
 import { bed, insertRates } from "./inserts";
@@ -26,7 +26,7 @@ const onEstimate = { office, front: "Notes", selected: "D14", sheet: "Notes", ce
 
 /** An estimate on Notes that was changed by hand, opened in the pane, and changed there. */
 async function previewed(host: HeadlessHost) {
-  await furnish(host);
+  await addFixtures(host);
   await insertBlock();
   await host.type({ "Notes!E36": 3 });
   const opened = await openBed("selected", undefined);
@@ -45,7 +45,7 @@ const onOwnSheet = {
 
 /** An estimate on a sheet of its own, opened in the pane, and measured there in another way. */
 async function reshaped(host: HeadlessHost) {
-  await furnish(host);
+  await addFixtures(host);
   await written(insertEstimate(bed, { kind: "new sheet", name: bed.name }));
   await select(bed.name, "B3");
   const opened = await openBed("selected", undefined);
@@ -77,7 +77,7 @@ export const changes: readonly Operation[] = [
     writers: ["writeRows"],
     ...onList,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const { fit, changes: wanted } = await proposed();
       return async () => {
         await writeRows(fit, wanted);
@@ -90,7 +90,7 @@ export const changes: readonly Operation[] = [
     writers: ["writeRows"],
     ...onList,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await Excel.run(async (context) => {
         const list = context.workbook.worksheets.getItem("List");
         list.tables.add(list.getRange("A1:H4"), true).name = "Beds";
@@ -108,7 +108,7 @@ export const changes: readonly Operation[] = [
     writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const { fit, changes: wanted } = await proposed();
       const rows = await writeRows(fit, wanted);
       return async () => {
@@ -122,7 +122,7 @@ export const changes: readonly Operation[] = [
     writers: ["writeChanges"],
     ...onList,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return async () => {
         await writeChanges("waste", FIX);
         return done;
@@ -134,7 +134,7 @@ export const changes: readonly Operation[] = [
     writers: ["undoChanges"],
     ...onList,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const fixed = await writeChanges("waste", FIX);
       return async () => {
         await undoChanges(fixed);
@@ -151,7 +151,7 @@ export const changes: readonly Operation[] = [
     sheet: "Notes",
     cell: "Notes!E21",
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await select("Notes", "D12");
       await written(insertEstimate(bed, { kind: "selection" }));
       await written(insertRates());
@@ -220,7 +220,7 @@ export const changes: readonly Operation[] = [
     writers: ["writeChanges"],
     ...onRates,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await written(insertRates());
       return async () => {
         const cell = await namedCell(rateNames.waste);
@@ -234,7 +234,7 @@ export const changes: readonly Operation[] = [
     writers: ["undoChanges"],
     ...onRates,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await written(insertRates());
       const cell = await namedCell(rateNames.waste);
       const changed = await writeChanges("Waste: changed to what past jobs say.", [{ ...cell, after: 0.12 }]);
@@ -249,7 +249,7 @@ export const changes: readonly Operation[] = [
     writers: ["setSheetsAside"],
     ...{ office, front: "List", selected: "A2", sheet: "Notes", withSheets: true },
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return async () => {
         await setSheetsAside(["Notes"]);
         return done;

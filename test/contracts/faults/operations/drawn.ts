@@ -1,7 +1,7 @@
 import { insertEstimate } from "../../../../src/pane/insertEstimate";
 import { redrawSelectedBlock } from "../../../../src/workbook/drawing/drawing";
 import { select } from "../bench";
-import { furnish, office, PNG } from "../office";
+import { addFixtures, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { bed } from "./inserts";
 import { done, written } from "./said";
@@ -17,7 +17,7 @@ export const drawn: readonly Operation[] = [
     writers: ["redrawSelectedBlock"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await insertBlock();
       return async () => {
         await redrawSelectedBlock(draw);
@@ -30,7 +30,7 @@ export const drawn: readonly Operation[] = [
     writers: ["redrawSelectedBlock"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await insertBlock();
       await redrawSelectedBlock(draw);
       await host.type({ "Notes!E16": "19" });

@@ -4,14 +4,14 @@ import { drawn } from "./drawn";
 import { inserts } from "./inserts";
 import { kept } from "./kept";
 import { officeSettings } from "./officeSettings";
-import { takenBack } from "./takenBack";
+import { undone } from "./undone";
 
 /** Everything that writes to the workbook, as the rows of the table. */
 export const operations: readonly Operation[] = [
   ...inserts,
   ...drawn,
   ...changes,
-  ...takenBack,
+  ...undone,
   ...kept,
   ...officeSettings,
 ];

@@ -16,7 +16,7 @@ import type { Place } from "../../../../src/workbook/change/place";
 import { readRates } from "../../../../src/workbook/read/rates";
 import { selectedPlace } from "../../../../src/workbook/read/selection";
 import { belowUsed } from "../../../../src/workbook/sheets";
-import { furnish, office, PNG } from "../office";
+import { addFixtures, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { done, said, saidOfSheets, written } from "./said";
 import { smallTemplate } from "./smallTemplate";
@@ -45,7 +45,7 @@ export const inserts: readonly Operation[] = [
     cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("block", insertEstimate(bed, { kind: "selection" }));
     },
   },
@@ -55,7 +55,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("block", insertEstimate(bed, { kind: "new sheet", name: bed.name }));
     },
   },
@@ -65,7 +65,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("sheet of rates", insertRates());
     },
   },
@@ -75,7 +75,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     sheet: "Rates",
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const some = { keys: ["waste", "crewRate"] as const, stones: true };
       await written(insertPlan((at) => ratesSheet(at, some), { kind: "new sheet", name: "Rates" }));
       return async () => {
@@ -96,7 +96,7 @@ export const inserts: readonly Operation[] = [
     cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("list", startList());
     },
   },
@@ -106,7 +106,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("list", startList({ kind: "new sheet", name: "Beds" }));
     },
   },
@@ -116,7 +116,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("template", writeTemplate(smallTemplate, new Map(), { kind: "new sheet", name: "Day sheet" }));
     },
   },
@@ -128,7 +128,7 @@ export const inserts: readonly Operation[] = [
     cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return () => said("template", writeTemplate(smallTemplate, new Map(), { kind: "selection" }));
     },
   },
@@ -141,7 +141,7 @@ export const inserts: readonly Operation[] = [
     sheet: "List",
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const looked = await lookedAt("sheet");
       return async () => said("copy", writeCopy(await readAgain(looked), "formulas", { kind: "new sheet" }));
     },
@@ -154,7 +154,7 @@ export const inserts: readonly Operation[] = [
     cell: "Notes!E13",
     bySelection: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const looked = await lookedAt("sheet");
       return async () => {
         const place = { kind: "cell" as const, ...(await selectedPlace()) };
@@ -168,7 +168,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const paper = (name: string, withDrawing: boolean) => {
         const plan = checkReport([{ kind: "title", cells: [name] }], { row: 0, column: 0 });
         const drawing = { area: { row: 0, column: 0, rows: 1, columns: 2 }, png: PNG, altText: "The bed in plan" };
@@ -184,7 +184,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return async () => {
         await addPastLines([LINE], undefined);
         return done;
@@ -198,7 +198,7 @@ export const inserts: readonly Operation[] = [
     sheet: "Past jobs",
     cell: "'Past jobs'!B6",
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await written(insertPlan((at) => pastJobsSheet([LINE], at), { kind: "new sheet", name: "Past jobs" }));
       return async () => {
         await addPastLines([NEXT], (await readJob()).past);
@@ -212,7 +212,7 @@ export const inserts: readonly Operation[] = [
     ...onNotes,
     withSheets: true,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const lines = [{ kind: "title" as const, cells: ["What the check found"] }];
       return () =>
         said(

@@ -2,7 +2,7 @@ import type { Dismissal } from "../../../../src/review/dismissals";
 import { renamedTemplate, withoutTemplate, withTemplate } from "../../../../src/sheets/templates/keptTemplates";
 import { changeDismissals } from "../../../../src/workbook/settings/dismissals";
 import { changeKeptTemplates, readKeptTemplates } from "../../../../src/workbook/settings/templates";
-import { furnish, office } from "../office";
+import { addFixtures, office } from "../office";
 import type { Operation } from "../operation";
 import { done } from "./said";
 import { smallTemplate } from "./smallTemplate";
@@ -27,7 +27,7 @@ export const kept: readonly Operation[] = [
     writers: ["changeKeptTemplates"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await keep("Other");
       return async () => {
         await keep("Day sheet");
@@ -40,7 +40,7 @@ export const kept: readonly Operation[] = [
     writers: ["changeKeptTemplates"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await keep("Day sheet");
       return async () => {
         await changeKeptTemplates((templates) => renamedTemplate(templates, "Day sheet", "Crew day"));
@@ -53,7 +53,7 @@ export const kept: readonly Operation[] = [
     writers: ["changeKeptTemplates"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await keep("Day sheet");
       const [one] = await readKeptTemplates();
       return async () => {
@@ -67,7 +67,7 @@ export const kept: readonly Operation[] = [
     writers: ["changeDismissals"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       return async () => {
         await changeDismissals((others) => [...others, dismissal("waste")], false);
         return done;
@@ -79,7 +79,7 @@ export const kept: readonly Operation[] = [
     writers: ["changeDismissals"],
     ...onNotes,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await changeDismissals(() => [dismissal("waste"), dismissal("depth")], false);
       return async () => {
         await changeDismissals((others) => others.filter(({ key }) => key !== "waste"), false);

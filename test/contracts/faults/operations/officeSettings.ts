@@ -2,7 +2,7 @@ import { planLoad } from "../../../../src/pane/rates/office/planLoad";
 import { readOfficeWorkbook } from "../../../../src/pane/rates/office/readOfficeWorkbook";
 import type { OfficeFile } from "../../../../src/sheets/office/officeFile";
 import { undoOffice, writeOffice } from "../../../../src/workbook/change/officeSettings";
-import { furnish, office } from "../office";
+import { addFixtures, office } from "../office";
 import type { Operation } from "../operation";
 import { insertRates } from "./inserts";
 import { done, written } from "./said";
@@ -35,7 +35,7 @@ export const officeSettings: readonly Operation[] = [
     writers: ["writeOffice", "keepOfficeRecord"],
     ...onRates,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await written(insertRates());
       const { writes } = planLoad(FILE, await readOfficeWorkbook());
       return async () => {
@@ -49,7 +49,7 @@ export const officeSettings: readonly Operation[] = [
     writers: ["writeOffice"],
     ...base,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       const { writes } = planLoad(FILE, await readOfficeWorkbook());
       return async () => {
         await writeOffice(writes);
@@ -62,7 +62,7 @@ export const officeSettings: readonly Operation[] = [
     writers: ["undoOffice", "restoreOfficeText"],
     ...onRates,
     ready: async (host) => {
-      await furnish(host);
+      await addFixtures(host);
       await written(insertRates());
       const loaded = await load();
       return async () => {

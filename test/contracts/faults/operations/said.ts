@@ -1,12 +1,12 @@
 import { inTheWayWords } from "../../../../src/pane/inTheWayWords";
 import { undoInsert } from "../../../../src/pane/undoInsert";
 import type { Inserted, InsertedSheets } from "../../../../src/workbook/change/insert";
-import type { Told } from "../bench";
+import type { Report } from "../bench";
 
-export const done: Told = { done: true, text: "" };
+export const done: Report = { done: true, text: "" };
 
 /** What the pane makes of an insert. */
-export async function said(what: string, inserted: Promise<Inserted>): Promise<Told> {
+export async function said(what: string, inserted: Promise<Inserted>): Promise<Report> {
   const result = await inserted;
   if (result.done) return done;
   const { lead, things, instead } = inTheWayWords(result.inTheWay, what);
@@ -14,7 +14,7 @@ export async function said(what: string, inserted: Promise<Inserted>): Promise<T
   return { done: false, text: `${lead} ${things.join("; ")}. ${buttons.join(" ")}` };
 }
 
-export async function saidOfSheets(inserted: Promise<InsertedSheets>): Promise<Told> {
+export async function saidOfSheets(inserted: Promise<InsertedSheets>): Promise<Report> {
   await written(inserted);
   return done;
 }
@@ -26,6 +26,6 @@ export async function written<T extends { readonly done: boolean }>(inserted: Pr
   return result as T & { done: true };
 }
 
-export async function saidOfTakeBack(id: string): Promise<Told> {
+export async function saidOfTakeBack(id: string): Promise<Report> {
   return { done: true, text: await undoInsert(id) };
 }

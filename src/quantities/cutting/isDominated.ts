@@ -11,7 +11,7 @@ import { type Job, type Pattern, type Pieces, without } from "./job";
  * @param pieces all the pieces at hand, those of the pattern included.
  * @param room what the pattern leaves over.
  */
-export function isOutdone(job: Job, pieces: Pieces, pattern: Pattern, room: number): boolean {
+export function isDominated(job: Job, pieces: Pieces, pattern: Pattern, room: number): boolean {
   const spare = without(pieces, pattern);
   const lengths = pattern.at.flatMap((size, n) =>
     new Array<number>(Math.min(2, must(pattern.copies[n]))).fill(must(job.sizes[size])),

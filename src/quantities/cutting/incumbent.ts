@@ -1,7 +1,7 @@
 import { type Plan, stocksIn } from "./job";
 
 /** How matters stand: the best plan so far, and what is proven. Kept up to date, so that work can stop anywhere. */
-export class Standing {
+export class Incumbent {
   constructor(
     public plan: Plan,
     public atLeast: number,

@@ -8,7 +8,7 @@ import { pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
 import { insertPlan, insertPlans } from "../../../../src/workbook/change/insert";
 import { redrawSelectedBlock } from "../../../../src/workbook/drawing/drawing";
 import { select } from "../bench";
-import { furnish, office, PNG } from "../office";
+import { addFixtures, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { draw, insertBlock } from "./drawn";
 import { insertRates, LINE, lookedAt, NEXT, startList } from "./inserts";
@@ -17,17 +17,17 @@ import { smallTemplate } from "./smallTemplate";
 
 const onNotes = { office, front: "Notes", selected: "A1" } as const;
 
-/** Makes a workbook ready in which that was inserted last; the deed takes it back. */
+/** Makes a workbook ready in which that was inserted last; the action takes it back. */
 const afterInsert =
   (insert: () => Promise<{ readonly id: string }>): Operation["ready"] =>
   async (host) => {
-    await furnish(host);
+    await addFixtures(host);
     const { id } = await insert();
     return () => saidOfTakeBack(id);
   };
 
 /** Taking back what was inserted last. */
-export const takenBack: readonly Operation[] = [
+export const undone: readonly Operation[] = [
   {
     title: "Undo an estimate, with its drawing",
     writers: ["undoLastInsert"],

@@ -12,15 +12,15 @@ const PARTS = 4;
  *   version in the four parts that a manifest wants, a build to use instead of making one, and the folder to make.
  * @throws {Error} in words for the person, before anything is written.
  */
-export function readWishes(given, usualVersion) {
-  const wishes = new Map();
+export function readOptions(given, usualVersion) {
+  const options = new Map();
   for (let index = 0; index < given.length; index += 2) {
     const [name, value] = [given[index], given[index + 1]];
     if (!NAMES.includes(name)) throw new Error(`"${name}" isn't an option. ${HOW}`);
     if (value === undefined || value.startsWith("--")) throw new Error(`${name} needs a value. ${HOW}`);
-    wishes.set(name, value);
+    options.set(name, value);
   }
-  const origin = wishes.get("--origin");
+  const origin = options.get("--origin");
   if (origin === undefined) throw new Error(`Say where you'll host the folder. ${HOW}`);
   // Refuses what is no https origin.
   adaptManifest("", { origin });
@@ -30,9 +30,9 @@ export function readWishes(given, usualVersion) {
   }
   return {
     origin: plain,
-    version: fourParts(wishes.get("--version") ?? usualVersion),
-    from: wishes.get("--from"),
-    to: wishes.get("--to") ?? "package",
+    version: fourParts(options.get("--version") ?? usualVersion),
+    from: options.get("--from"),
+    to: options.get("--to") ?? "package",
   };
 }
 

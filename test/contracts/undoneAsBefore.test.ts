@@ -4,7 +4,7 @@ import { undoLastInsert } from "../../src/workbook/change/undo";
 import type { HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { select } from "./faults/bench";
-import { furnish, office } from "./faults/office";
+import { addFixtures, office } from "./faults/office";
 import { bed } from "./faults/operations/inserts";
 import { difference, type Snapshot, snapshotOf } from "./faults/snapshot";
 
@@ -16,7 +16,7 @@ let host: HeadlessHost;
 let before: Snapshot;
 beforeEach(async () => {
   host = await createProductHost(office);
-  await furnish(host);
+  await addFixtures(host);
   await select("Notes", "D12");
   before = snapshotOf(host);
 });

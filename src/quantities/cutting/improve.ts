@@ -1,7 +1,7 @@
 import { must } from "../must";
 import { eachPattern } from "./eachPattern";
+import type { Incumbent } from "./incumbent";
 import { type Cut, type Job, type Pattern, type Pieces, sumOfPieces, sumOver, timesWithin, without } from "./job";
-import type { Standing } from "./standing";
 import { Steps, StepsSpent } from "./steps";
 
 /** Prices as whole numbers are this many times the share of a stock they stand for. */
@@ -15,14 +15,14 @@ const STEPS_FOR_A_STOCK = 500;
  * After the sequential value correction of Mukhacheva and others, as Belov and Scheithauer use it (A Branch-and-Cut-
  * and-Price Algorithm for One-Dimensional Stock Cutting, 2006): from memory.
  */
-export function haggle(job: Job, pieces: Pieces, rounds: number, standing: Standing, steps: Steps): void {
+export function improve(job: Job, pieces: Pieces, rounds: number, incumbent: Incumbent, steps: Steps): void {
   const prices = job.sizes.map((length) => overrated(length / job.capacity));
-  for (let round = 0; round < rounds && standing.isOpen; round++) {
+  for (let round = 0; round < rounds && incumbent.isOpen; round++) {
     const plan: Cut[] = [];
     let stocks = 0;
     let rest: number[] = [...pieces];
     let total = sumOfPieces(pieces, job.sizes);
-    while (total > 0 && stocks + Math.ceil(total / job.capacity) < standing.stocks) {
+    while (total > 0 && stocks + Math.ceil(total / job.capacity) < incumbent.stocks) {
       const pattern = dearest(job, rest, prices, steps);
       const times = Math.max(1, Math.floor(timesWithin(rest, pattern) / 2));
       plan.push({ pattern, times });
@@ -36,7 +36,7 @@ export function haggle(job: Job, pieces: Pieces, rounds: number, standing: Stand
       });
       rest = without(rest, pattern, times);
     }
-    if (total === 0) standing.offer(plan);
+    if (total === 0) incumbent.offer(plan);
   }
 }
 
