@@ -6,7 +6,7 @@ import type { BedLine } from "../src/sheets/job/jobBeds";
 /**
  * A bed whose block shows what its inputs come to; a test of blocks holds the two equal.
  *
- * @param typed quantities that somebody typed over, by their lines' keys.
+ * @param typed quantities that someone typed over, by their lines' keys.
  */
 export function foundBed(form: BedForm, id: number, typed: Readonly<Record<string, number>> = {}): FoundBed {
   const preview = previewOf(form);

@@ -60,7 +60,7 @@ const triangle = [
   [0, 3],
 ];
 
-/** Functions that give a list; their own tests stand in `src/functions/lists.test.ts`. */
+/** Functions that give a list; their own tests are in `src/functions/lists.test.ts`. */
 export const LISTS = [
   "CUT_LIST",
   "FABRIC_CUTS",

@@ -39,7 +39,7 @@ export interface HostOptions {
     readonly calls: Readonly<Record<string, AssociatedFunction>>;
     readonly metadata: FunctionsFile;
   };
-  /** What stands before the dot in a function's name. "BED" where left out. */
+  /** What is before the dot in a function's name. "BED" where left out. */
   readonly namespace?: string;
   /** A workbook that was saved, in place of the office. */
   readonly kept?: Partial<KeptWorkbook>;
@@ -68,7 +68,7 @@ export interface HeadlessHost {
   failAtSync: HostSession["failAtSync"];
   /** What all requests share, for what only a test has happen: protections, what happens meanwhile, what is selected. */
   readonly session: HostSession;
-  /** Whether somebody is typing into a cell; a test sets it. */
+  /** Whether someone is typing into a cell; a test sets it. */
   isEditing: boolean;
   /** Types values or formulas into cells, by address (`B2`, `Jobs!B2`), and waits for the results. */
   type(cells: Readonly<Record<string, CellInput>>): Promise<void>;

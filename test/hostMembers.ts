@@ -34,7 +34,7 @@ const HOST_TYPES = /[\\/]@types[\\/]office-js[\\/]/;
  * for it: properties and methods, names in `load("values,format/fill/color")`, and the keys of what is handed over.
  *
  * @param files paths from the project's folder.
- * @param planted further sources by path, which stand in no file.
+ * @param planted further sources by path, which are in no file.
  */
 export function hostUses(files: readonly string[], planted: Readonly<Record<string, string>> = {}): HostUses {
   const program = programOf(files, planted);

@@ -51,7 +51,7 @@ export function fitOf(sheet: ListSheet): ListFit {
   return fit;
 }
 
-/** Preview, where nothing is wished for but what is proposed. */
+/** Preview, where nothing is requested for but what is proposed. */
 export function fillOf(fit: ListFit, options: Partial<FillOptions> = {}): Filling {
   const corrections = options.corrections ?? new Map();
   return fillList(fit, {

@@ -3,7 +3,7 @@ import { SOILS } from "../src/quantities/soil";
 import { STONES } from "../src/quantities/stone";
 import { CASES, type Kind } from "./functionCases";
 
-/** What stands in a cell or in a formula: a value, or a formula with its "=". */
+/** What is in a cell or in a formula: a value, or a formula with its "=". */
 export type Typed = string | number | boolean;
 
 /** One argument of a tried call: typed into the formula, or cells that it refers to. */

@@ -46,7 +46,7 @@ const hasSource = (source: string | undefined) => /\p{L}{3}/u.test(source ?? "")
 
 /**
  * The functions that are truly held to something from outside: of these, at least one check with a source passes as
- * things are, and fails once the function gives 1 % more. An import, or a call whose result nobody looks at, is no check.
+ * things are, and fails once the function gives 1 % more. An import, or a call whose result no one looks at, is no check.
  */
 export function heldFromOutside(checks: readonly OutsideCheck[]): Set<FunctionId> {
   const held = new Set<FunctionId>();

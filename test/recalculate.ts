@@ -22,7 +22,7 @@ export function hasLibreOffice(): boolean {
   }
 }
 
-/** Has LibreOffice open .xlsx files, work every formula out anew and save them; gives the saved files in the same order. */
+/** Has LibreOffice open .xlsx files, work every formula out again and save them; gives the saved files in the same order. */
 export function recalculated(files: readonly Uint8Array[]): Uint8Array[] {
   return converted(files, "xlsx");
 }

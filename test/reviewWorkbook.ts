@@ -96,7 +96,7 @@ function sheetFacts(sheet: SheetInput): SheetFacts {
   };
 }
 
-/** A formula that nobody has worked out shows nothing. */
+/** A formula that no one has worked out shows nothing. */
 const notYet = (content: CellValue): CellValue =>
   typeof content === "string" && content.startsWith("=") ? "" : content;
 
@@ -132,7 +132,7 @@ function withValues(
   };
 }
 
-/** Also where somebody typed it: the host takes `#N/A` for an error. */
+/** Also where someone typed it: the host takes `#N/A` for an error. */
 const isError = (value: CellValue) => typeof value === "string" && /^#[A-Z]+[/A-Z_\d]*[!?]?$/.test(value);
 
 /** The host takes the text mark off what was typed as text. */
@@ -140,7 +140,7 @@ const plain = (value: CellValue): CellValue =>
   typeof value === "string" && value.startsWith("'") ? value.slice(1) : value;
 
 /**
- * The same facts with every formula worked out anew, by the small evaluator of the check and the functions
+ * The same facts with every formula worked out again, by the small evaluator of the check and the functions
  * themselves; a test holds it against the grid's engine.
  *
  * @throws {Error} for a formula that the evaluator does not know.

@@ -66,7 +66,7 @@ export default defineConfig({
     // A machine under load is slow, not wrong; speed is the benchmarks' business.
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    // Loading the grid anew for each file would take a third of the run. A file cleans up what it changes.
+    // Loading the grid again for each file would take a third of the run. A file cleans up what it changes.
     isolate: false,
     // The grid makes much that is thrown away at once; with more room for it, tests that run on the grid take a fifth less.
     execArgv: ["--max-semi-space-size=32"],

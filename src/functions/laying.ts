@@ -155,7 +155,7 @@ export function cutsOf({ fabric }: Laid): (string | number)[][] {
   return [["Cut", "Strip", "Piece", "Roll", "Starts at, ft", "Length, ft"], ...rows];
 }
 
-/** Every pin, with why it stands there. */
+/** Every pin, with why it is there. */
 export function pinsOf({ fabric }: Laid): (string | number)[][] {
   const why = { corner: "corner", edge: "edge", cutOut: "cut-out", seam: "overlap", row: "row" };
   return [["x, ft", "y, ft", "Where"], ...fabric.pins.map(({ x, y, kind }) => [x + 0, y + 0, why[kind]])];

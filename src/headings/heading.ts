@@ -24,7 +24,7 @@ const COUNTING = new Set(["no", "number", "qty", "count", "#"]);
 /**
  * Reads a heading or a label. Job rows and the check both go by this one reading.
  *
- * @param heading as it is in the sheet, such as "Length (ft)", "Len. in.", "W'", "Depth – cm", "Sq ft" or "Inches deep".
+ * @param heading as it is on the sheet, such as "Length (ft)", "Len. in.", "W'", "Depth – cm", "Sq ft" or "Inches deep".
  * @example readHeading("Depth – cm") // { whole: "depth - cm", words: "depth", unit: "cm", isPer: false, saysT: false }
  */
 export function readHeading(heading: string): Heading {

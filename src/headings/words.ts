@@ -37,7 +37,7 @@ const TOTAL =
 /** Whether a row is one of sums or averages, by its label: `Total`, `Sub-totals`, `Stone total`, `All beds`. */
 export const isTotalLabel = (label: string): boolean => TOTAL.test(label.trim());
 
-/** Words of headings that tell nothing of the trade, yet stand in headings and hardly among data. */
+/** Words of headings that tell nothing of the trade, yet are in headings and hardly among data. */
 const GENERAL =
   /^(units?|u\/m|uom|qty|quantity|each|notes?|remarks?|typed|value|amount|items?|descriptions?|beds?|jobs?|reads as|kind|total|hours|stone|fabric|pins|stakes|loads|date|no\.?|#|what|taped)$/i;
 

@@ -8,7 +8,7 @@ import type { CellContent } from "../sheets/plain/region";
 export interface Example {
   /** The call with its "="; of a list the call itself, without INDEX. */
   readonly formula: string;
-  /** What stands in the cells that it refers to, and where their first one is. */
+  /** What is in the cells that it refers to, and where their first one is. */
   readonly cells: readonly (readonly CellContent[])[];
   readonly firstCell: string | undefined;
   /** The arguments as the host sends them. */

@@ -1,4 +1,4 @@
-/** Text as it stands in a page: nothing in it is markup. */
+/** Text as it is in a page: nothing in it is markup. */
 export function escaped(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

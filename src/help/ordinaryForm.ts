@@ -6,7 +6,7 @@ import { cellAddress } from "../spreadsheet/areas";
 import type { Result } from "./calls";
 import type { Example } from "./example";
 
-/** An example as it stands on a sheet: the cells it refers to, and beside them the call. */
+/** An example as it is on a sheet: the cells it refers to, and beside them the call. */
 export interface ExampleSheet {
   readonly cells: readonly (readonly CellContent[])[];
   /** Where the call stands. */
@@ -30,7 +30,7 @@ export function sheetOf({ formula, cells, firstCell }: Example): ExampleSheet {
 /**
  * The example in ordinary formulas, as a copy for others writes it; or why there is none.
  *
- * @param answer what the call gives, which stands in the copy where it has no ordinary form.
+ * @param answer what the call gives, which is in the copy where it has no ordinary form.
  */
 export function ordinaryForm(id: string, example: Example, answer: Result): { formula: string } | { none: string } {
   const form = nativeForms[id];

@@ -5,7 +5,7 @@ export interface Page {
   readonly address: string;
   readonly title: string;
   readonly about: string;
-  /** What stands in it, as markup, without its title. */
+  /** What is in it, as markup, without its title. */
   readonly content: string;
 }
 

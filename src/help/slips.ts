@@ -13,7 +13,7 @@ export interface Slip {
 }
 
 /**
- * What can go wrong with a function, found by trying: each argument of its example is given slips of its kind, and
+ * What can go wrong with a function, found by trying: each argument of its example is given mistakes of its kind, and
  * what the function says is told once. So the page says what the function says, and nothing else.
  *
  * @param given the arguments of the example.

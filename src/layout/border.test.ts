@@ -50,7 +50,7 @@ describe("border round corners", () => {
     expect(run!.stakes.filter(({ kind }) => kind === "corner")).toHaveLength(2);
   });
 
-  it("needs no stake more at a corner that one stands at already", () => {
+  it("needs no stake more at a corner that one is at already", () => {
     // Two pieces of 8 ft end at the corner of a side of 16 ft.
     const [run] = borderOf({ kind: "rectangle", lengthFt: 16, widthFt: 8, borderSides: [2, 3] }, 0, 48);
     expect(run!.stakes).toHaveLength(stakes(24, 8, 48));

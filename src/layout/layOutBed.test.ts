@@ -86,7 +86,7 @@ describe("strips over a bed that is no rectangle", () => {
 });
 
 describe("pins", () => {
-  it("stand in every corner", () => {
+  it("are in every corner", () => {
     const { pins: placed, seams } = layOutBed(lShape, roll);
     if (lShape.kind !== "points") throw new Error("the L is given by points");
     for (const corner of lShape.points) expect(placed.some((pin) => distance(pin, corner) < 1e-6)).toBe(true);

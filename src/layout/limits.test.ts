@@ -21,7 +21,7 @@ const ring = (corners: number): PointsBed => ({
   }),
 });
 
-describe("what can only be a slip of units is refused before the work is done", () => {
+describe("what can only be a mistake of units is refused before the work is done", () => {
   test.each([0.02, 2e-11, 2e-302])("pins %d in apart over a field", (pinSpacingIn) => {
     for (const one of [bed, square])
       expect(() => layOutBed(one, { ...rules, pinSpacingIn })).toThrow(

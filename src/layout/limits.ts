@@ -4,7 +4,7 @@ import type { Bed } from "./bed";
 import { layoutMessages as messages } from "./messages";
 
 /*
- * How much of a bed is laid out at most. A sheet waits for its functions, so what can only be a slip of units is refused
+ * How much of a bed is laid out at most. A sheet waits for its functions, so what can only be a mistake of units is refused
  * before the work is done. The limits count work, not time: the same sheet gives the same answer on every machine.
  */
 
@@ -12,7 +12,7 @@ import { layoutMessages as messages } from "./messages";
 export const MOST_FT = 1_000_000;
 /** Corners of an outline, or widths from a base line. A crew tapes a few dozen. */
 export const MOST_CORNERS = 2000;
-/** Things that stand in a bed and are placed in plan. */
+/** Things that are in a bed and are placed in plan. */
 export const MOST_CUT_OUTS = 100;
 export const MOST_PINS = 100_000;
 /** Pins times the straight pieces of the edge: each pin is looked for on each piece. */
@@ -21,7 +21,7 @@ const MOST_PINS_BY_EDGE = 1e8;
 const MOST_PLACES = 1_000_000;
 
 /**
- * Refuses a bed that is given with more corners or cut-outs than anybody tapes, or with a measure beyond all beds.
+ * Refuses a bed that is given with more corners or cut-outs than anyone tapes, or with a measure beyond all beds.
  *
  * @throws Problem that says how many, and how many there may be.
  */

@@ -9,7 +9,7 @@ export interface Ring {
   readonly runOf: readonly number[];
 }
 
-/** What stands in the bed and gets no fabric and no stone: a meter pad, a plant, a post. */
+/** What is in the bed and gets no fabric and no stone: a meter pad, a plant, a post. */
 export interface OutlineCutOut {
   readonly name: string;
   readonly ring: Ring;

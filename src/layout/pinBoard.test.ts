@@ -24,7 +24,7 @@ describe("pins on the board", () => {
     [0, 0.49, true],
     [-0.49, 0, true],
     [0, -0.51, false],
-  ])("are found %s along and %s across from where somebody asks: %s", (along, across, near) => {
+  ])("are found %s along and %s across from where someone asks: %s", (along, across, near) => {
     for (const [x, y] of [
       [5.1, 7.6],
       [-3.1, -0.1],

@@ -101,16 +101,16 @@ describe("a rectangle of 8 by 4 ft, pinned at 12 in.", () => {
     expect(countsOf(plain, { directionDegrees: 45 })).toMatchObject({ corner: 4, edge: 7 });
   });
 
-  it("has four pins around a pad of a foot in place of the one that would stand in it", () => {
+  it("has four pins around a pad of a foot in place of the one that would be in it", () => {
     const bed: Bed = { kind: "rectangle", lengthFt: 8, widthFt: 4, cutOuts: [pad(2.5, 1.5, 1, 1)] };
     expect(pinsOf(bed, "cutOut")).toEqual(["2.5,1.5", "2.5,2.5", "3.5,1.5", "3.5,2.5"]);
     expect(pinsOf(bed, "row")).toEqual(["1,2", "5,2", "7,2"]);
     expect(countsOf(bed)).toEqual({ corner: 4, edge: 6, row: 3, cutOut: 4 });
   });
 
-  it("keeps a pin that stands on a pad's edge once, and drops one of the rows that is nearer than a third of a foot", () => {
+  it("keeps a pin that is on a pad's edge once, and drops one of the rows that is nearer than a third of a foot", () => {
     const onEdge: Bed = { kind: "rectangle", lengthFt: 8, widthFt: 4, cutOuts: [pad(3, 1.5, 1, 1)] };
-    // The pin of row 3 stands at 3, 2, midway up the pad's left side.
+    // The pin of row 3 is at 3, 2, midway up the pad's left side.
     expect(pinsOf(onEdge, "row")).toEqual(["1,2", "3,2", "5,2", "7,2"]);
     const close: Bed = { kind: "rectangle", lengthFt: 8, widthFt: 4, cutOuts: [pad(3.1, 1.9, 0.5, 0.5)] };
     expect(pinsOf(close, "row")).toEqual(["1,2", "5,2", "7,2"]);
@@ -193,7 +193,7 @@ describe("pins along lines that meet", () => {
     expect(rows).toContain("2,3");
   });
 
-  it("stand in both arms of a U and not between them", () => {
+  it("are in both arms of a U and not between them", () => {
     // One strip of 12 ft, bays of 4.5 ft: middles at 2.25 and 6.75 ft take rows 2, 6 and 10, the line at 4.5 ft the even rows,
     // all of which are on the arms' sides. Row 6 at 6.75 ft would be in the opening.
     expect(pinsOf(uShape, "row", { rollWidthFt: 12, pinSpacingIn: 24, bayFt: 6 })).toEqual([
@@ -220,7 +220,7 @@ describe("pins along lines that meet", () => {
     );
   });
 
-  it("of a rectangle stand beside a cut-out that bends around them", () => {
+  it("of a rectangle are beside a cut-out that bends around them", () => {
     const corner = (...pairs: [number, number][]): Bed => ({
       kind: "rectangle",
       lengthFt: 8,

@@ -231,11 +231,11 @@ function firstFrom(places: readonly number[], least: number): number {
   return low;
 }
 
-/** Whether a pin is near enough to a chain to stand on it: most of a large bed's pins are not. */
+/** Whether a pin is near enough to a chain to be on it: most of a large bed's pins are not. */
 const isWithin = ({ minX, maxX, minY, maxY }: Bounds, { x, y }: Point): boolean =>
   x >= minX - SAME_FT && x <= maxX + SAME_FT && y >= minY - SAME_FT && y <= maxY + SAME_FT;
 
-/** How far along the chain a pin stands on it; nothing where it does not. */
+/** How far along the chain a pin is; nothing where it is not on it. */
 function placesOn({ points, along, lengthFt }: Chain, pin: Point): number[] {
   const i = along.findIndex((start, k) => {
     const next = must(points[(k + 1) % points.length]);

@@ -85,7 +85,7 @@ describe("what a package says of its license", () => {
     if (existsSync(file)) expect(JSON.parse(readFileSync(file, "utf8")).license ?? license).toBe(license);
   });
 
-  test("is nothing where nobody knows", () => {
+  test("is nothing where no one knows", () => {
     expect(packageFacts("nobody-knows", "/nowhere")).toMatchObject({ license: undefined, text: "" });
   });
 });

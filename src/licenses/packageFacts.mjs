@@ -15,7 +15,7 @@ export function packageFolder(file) {
 }
 
 /**
- * What a package says of its license; where `known.json` names the package, what stands there.
+ * What a package says of its license; where `known.json` names the package, what is there.
  *
  * @param {string} name such as "jszip".
  * @param {string} folder where it lies, if it does.

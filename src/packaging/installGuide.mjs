@@ -1,5 +1,5 @@
 /**
- * One page for whoever installs the add-in for everybody.
+ * One page for whoever installs the add-in for everyone.
  *
  * @param {{ origin: string, version: string }} place
  */

@@ -12,7 +12,7 @@ const parts: readonly { readonly part: keyof CutOut; readonly label: string }[] 
   { part: "deep", label: "deep" },
 ];
 
-/** What stands in the bed and gets no stone, by its place from the bed's zero point. */
+/** What is in the bed and gets no stone, by its place from the bed's zero point. */
 export function CutOuts({ form, problemAt, onChange }: ListProps) {
   const change = (index: number, part: keyof CutOut, text: string) =>
     onChange({ cutOuts: form.cutOuts.map((cutOut, at) => (at === index ? withPart(cutOut, part, text) : cutOut)) });

@@ -37,7 +37,7 @@ const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
   soil: SOILS.map(({ name }) => name),
 };
 
-/** Everything with a sensible starting value, closed until somebody wants to change it. */
+/** Everything with a sensible starting value, closed until someone wants to change it. */
 export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsProps) {
   return (
     <section aria-label="Defaults">

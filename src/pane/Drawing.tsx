@@ -60,7 +60,7 @@ interface Picked {
 const PAUSE_MS = 150;
 const LEAST_WIDTH = 300;
 
-/** The bed in plan and through its edging, drawn anew while the inputs change. */
+/** The bed in plan and through its edging, drawn again while the inputs change. */
 function Plan({ name, bed, plan }: { readonly name: string; readonly bed: Bed; readonly plan: Layout }) {
   const place = useRef<HTMLDivElement>(null);
   const [drawn, setDrawn] = useState<{ readonly plan: string; readonly section: string }>();

@@ -100,7 +100,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
   );
 }
 
-/** Brings the person to the first field that stands in the way, opening what hides it. */
+/** Brings the person to the first field that is in the way, opening what hides it. */
 function focusFirstProblem(): void {
   const field = document.querySelector<HTMLElement>(".bedrow [aria-invalid=true]");
   field?.closest("details")?.setAttribute("open", "");

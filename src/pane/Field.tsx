@@ -74,7 +74,7 @@ interface BedFieldProps {
   readonly onType: (field: FieldKey, text: string) => void;
   readonly problem?: string | undefined;
   readonly names?: readonly string[];
-  /** Where the value comes from, where nobody typed it. */
+  /** Where the value comes from, where no one typed it. */
   readonly source?: string;
   /** Takes the office's rate instead of what was typed. */
   readonly onUseRate?: (field: FieldKey) => void;

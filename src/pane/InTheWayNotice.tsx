@@ -18,7 +18,7 @@ interface NoticeProps {
   readonly onCancel: () => void;
 }
 
-/** What stands in the way of something that was to be written, and where it can go instead. */
+/** What is in the way of something that was to be written, and where it can go instead. */
 export function InTheWayNotice({ inTheWay, what, onPlace, onCancel }: NoticeProps) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);

@@ -1,7 +1,7 @@
 import type { FormProblem } from "../quantities/bed/read";
 import { useSettled } from "./useSettled";
 
-/** What stands in the way of inserting; each field says its own at once, this says all of them once there is a pause. */
+/** What is in the way of inserting; each field says its own at once, this says all of them once there is a pause. */
 export function Problems({ problems }: { readonly problems: readonly FormProblem[] }) {
   const lines = useSettled(problems.map(({ message }) => message).join("\n"));
   const shows = problems.length > 0 && lines !== "";

@@ -8,7 +8,7 @@ import type { Status } from "./useStatus";
 export function StatusMessage({ status }: { readonly status: Status | undefined }) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    // It may stand below all else, which may be long.
+    // It may be below all else, which may be long.
     if (status && status.kind !== "working") place.current?.scrollIntoView({ block: "nearest" });
   }, [status]);
   const isTrouble = status?.kind === "trouble";

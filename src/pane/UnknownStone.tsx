@@ -11,7 +11,7 @@ import { refreshRates } from "./rates/store";
 import { StatusMessage } from "./StatusMessage";
 import { useStatus } from "./useStatus";
 
-/** The bed's stone, where it's a name that nobody has explained yet. */
+/** The bed's stone, where it's a name that no one has explained yet. */
 export function unknownStone(form: BedForm): string | undefined {
   const name = textOf(form, "stone").trim();
   return name === "" || isKnownStone(name, form.rates) ? undefined : name;

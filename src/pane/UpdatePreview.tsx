@@ -16,7 +16,7 @@ interface UpdatePreviewProps {
   readonly onCancel: () => void;
 }
 
-/** What an update will change in the sheet, and what was changed there by hand: kept, unless it is checked. */
+/** What an update will change on the sheet, and what was changed there by hand: kept, unless it is checked. */
 export function UpdatePreviewPanel({ where, preview, replaced, onTick, onWrite, onCancel }: UpdatePreviewProps) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);

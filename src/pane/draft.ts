@@ -34,7 +34,7 @@ function isWay(value: unknown): value is BedForm["way"] {
   return isText(value) && Object.hasOwn(ways, value);
 }
 
-/** Far more than anybody types, so that what is no form does not keep the pane from coming up. */
+/** Far more than anyone types, so that what is no form does not keep the pane from coming up. */
 const MOST_LINES = 5000;
 
 function isTexts(value: unknown, length?: number): value is readonly string[] {

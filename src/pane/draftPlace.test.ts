@@ -43,7 +43,7 @@ describe("the place of a half-typed bed", () => {
     expect(await openPane()).toBe("Bedrow.form");
   });
 
-  test("is waited for a moment, since a page that is loaded anew has just let go of it", async () => {
+  test("is waited for a moment, since a page that is loaded again has just let go of it", async () => {
     held.add("Bedrow.form");
     setTimeout(() => held.delete("Bedrow.form"), 150);
     expect(await openPane()).toBe("Bedrow.form");

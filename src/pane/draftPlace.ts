@@ -1,6 +1,6 @@
 /** As many panes keep a bed of their own; what goes beyond shares the last place. */
 const MOST_PLACES = 9;
-/** A page that is loaded anew may come up a moment before the one in front of it has let go of the first place. */
+/** A page that is loaded again may come up a moment before the one in front of it has let go of the first place. */
 const TRIES = 4;
 const PAUSE_MS = 100;
 

@@ -4,7 +4,7 @@ import type { InTheWay } from "../workbook/change/place";
 const MOST_CHARACTERS = 80;
 
 /**
- * What stands in the way of something that was to be written.
+ * What is in the way of something that was to be written.
  *
  * @param what what was to be written: "block".
  * @returns the sentence before the list, the things in the list, and where it can go instead, as a button has it.

@@ -6,7 +6,7 @@ import { type Bed, type FormProblem, readForm } from "../quantities/bed/read";
 import { fieldOf, inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
 
-/** What the form comes to: an estimate, or what stands in its way. */
+/** What the form comes to: an estimate, or what is in its way. */
 export type Preview =
   | {
       readonly form: BedForm;

@@ -26,7 +26,7 @@ export interface OpenedBed {
   readonly where: string;
   /** As it was opened. */
   readonly form: BedForm;
-  /** What was changed by hand in the sheet and is kept, in words. */
+  /** What was changed by hand on the sheet and is kept, in words. */
   readonly kept: readonly string[];
 }
 

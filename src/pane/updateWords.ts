@@ -7,7 +7,7 @@ import { cellAddress } from "../spreadsheet/areas";
  * What an update of a block changes and keeps, in words for its preview.
  */
 
-/** Something that the person changed in the sheet, and the cells that an update would take back to how they are made. */
+/** Something that the person changed on the sheet, and the cells that an update would undo to how they are made. */
 export interface KeptChange {
   readonly words: string;
   readonly cells: readonly CellUpdate[];

@@ -12,7 +12,7 @@ const BLANK = blankForm();
 /**
  * The form with what it comes to. Blanks are named only once the person has tried to insert.
  *
- * @param rates the office's rates, which stand in the fields that nobody typed into; the draft never keeps them.
+ * @param rates the office's rates, which are in the fields that no one typed into; the draft never keeps them.
  */
 export function useForm(rates: Rates | undefined) {
   const { value: form, setValue: setForm, unkept } = useStored(draft, BLANK);
@@ -30,7 +30,7 @@ export function useForm(rates: Rates | undefined) {
     problemAt: (place: FormPlace) => shown.find((problem) => problem.place === place)?.message,
     /** Changes the form as typed; what the plan filled in does not count as typed. */
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
-    /** What stands in fields as if typed; undefined gives a field back to its rate or starting value. */
+    /** What is in fields as if typed; undefined gives a field back to its rate or starting value. */
     fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
       setForm((now) => ({ ...now, typed: withoutBlanks({ ...now.typed, ...typed }) })),
     showAll: () => setTried(true),

@@ -13,7 +13,7 @@ export type WhereTo = "new sheet" | "cell";
 /** As it was chosen last, for as long as the pane is open. */
 let chosenLast: WhereTo = "new sheet";
 
-/** Inserting, what stands in the way of it, and taking it back. */
+/** Inserting, what is in the way of it, and undoing it. */
 export function useInsert() {
   const reporter = useStatus();
   const [whereTo, setWhereTo] = useState(chosenLast);
@@ -26,7 +26,7 @@ export function useInsert() {
   };
 
   useEffect(() => {
-    // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
+    // Before the first insert nothing can be undone, and a host that cannot tell is treated the same.
     lastInsert().then(setLast, () => setLast(undefined));
   }, []);
 
@@ -79,7 +79,7 @@ export function useInsert() {
   };
 }
 
-/** Whatever it was, the estimate stands: none of these words may make somebody insert it again. */
+/** Whatever it was, the estimate stands: none of these words may make someone insert it again. */
 function whyNotDrawn(error: unknown): string {
   if (error instanceof WorkbookFailure || error instanceof Problem) return error.message;
   const todo = "Select a cell of the block, then press Draw.";

@@ -3,7 +3,7 @@ import { KeptFailure } from "../workbook/settings/setting";
 
 /**
  * Runs a action that changes what the workbook keeps. Where that is damaged, the action is refused in words; the same action
- * once more is told that it may start anew.
+ * once more is told that it may start again.
  */
 export function useOnceMore() {
   const asked = useRef(false);

@@ -7,7 +7,7 @@ export function useSelection(): string {
 }
 
 /**
- * What is selected, read anew at each change of the selection.
+ * What is selected, read again at each change of the selection.
  *
  * @param read reads what is wanted of it.
  * @returns it, undefined where the host tells nothing; and what sets it when something else has changed it.

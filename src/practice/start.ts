@@ -28,7 +28,7 @@ import type { OpenedNews } from "./xlsx/openedMessage";
  * Brings the grid up: the kept work or the invented office in it, the add-in's functions known to it before the first
  * formula is worked out. What the first cell does not need comes after it: the results, the files, the pane.
  *
- * @param namespace What stands before the dot in the functions' names.
+ * @param namespace What is before the dot in the functions' names.
  * @param associations What the add-in's scripts have handed over, and will.
  */
 export async function start(

@@ -5,7 +5,7 @@ import { Problem } from "./problem";
 export const FIRST_DATE = 61;
 /** 9999-12-31, the last date a workbook knows. */
 export const LAST_DATE = 2_958_465;
-/** The longest notice that is still a number of days and no slip. */
+/** The longest notice that is still a number of days and no mistake. */
 export const MOST_WORKING_DAYS = 366;
 
 const DAYS_PER_WEEK = 7;

@@ -45,7 +45,7 @@ describe("edging pieces", () => {
 });
 
 describe("stakes", () => {
-  test("stand at both ends, at joints, and between", () => {
+  test("are at both ends, at joints, and between", () => {
     expect(stakes(8, 8, 48)).toBe(3); // at 0, 4, 8
     expect(stakes(8, 8, 47)).toBe(4);
     expect(stakes(20, 8, 48)).toBe(6); // at 0, 4, 8, 12, 16, 20

@@ -29,7 +29,7 @@ describe("fabric in the bed", () => {
     // Laps of half a foot: 2 strips, ⌈(11 − 0.5) ÷ 5.5⌉; 4 pieces a strip, ⌈(60 − 0.5) ÷ 19.5⌉.
     expect(fabricArea(60, 11, 6, 6, 20, 6)).toBe((11 + 0.5) * (60 + 3 * 0.5));
     expect(fabricArea(149, 6, 6, 6, 50, 12)).toBe(6 * (149 + 3)); // ⌈148 ÷ 49⌉ = 4
-    expect(fabricArea(30, 5, 6, 12, 20)).toBe(5 * 31); // pieces lap by a foot, where nobody says otherwise
+    expect(fabricArea(30, 5, 6, 12, 20)).toBe(5 * 31); // pieces lap by a foot, where no one says otherwise
     expect(fabricArea(0.5, 6, 6, 6, 50, 12)).toBe(3); // shorter than the end lap
   });
 

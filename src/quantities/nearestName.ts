@@ -7,7 +7,7 @@ export function plainName(name: string): string {
 }
 
 /**
- * The name of a list that somebody most likely meant: the one that shares the most whole words with what was
+ * The name of a list that someone most likely meant: the one that shares the most whole words with what was
  * typed, and among those the one with the fewest letters to change.
  *
  * @param typed what was typed.

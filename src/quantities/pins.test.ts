@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { pinGrid, pins } from "./pins";
 
 describe("pins", () => {
-  test("stand at the corners of a bed too short for more", () => {
+  test("are at the corners of a bed too short for more", () => {
     expect(pins(1, 4, 6, 6)).toBe(4);
   });
 
@@ -13,7 +13,7 @@ describe("pins", () => {
     expect(pins(3, 4, 6, 6)).toBe(7); // 2, 1, 2, 2: the last row has its corners
   });
 
-  test("stand in rows a foot apart, where nobody says otherwise", () => {
+  test("are in rows a foot apart, where no one says otherwise", () => {
     // 13 ft: 13 intervals, 14 rows; 8 of them in pairs, and 6 singles between.
     expect(pinGrid(13, 4, 6, 6).intervals).toBe(13);
     expect(pins(13, 4, 6, 6)).toBe(2 * 8 + 6);
@@ -29,7 +29,7 @@ describe("pins", () => {
     expect(pins(2, 4, 6, 6, 18, 6.1)).toBe(pins(2, 4, 6, 6, 18) + 5);
   });
 
-  test("stand in bays no wider than asked", () => {
+  test("are in bays no wider than asked", () => {
     expect(pinGrid(12, 6, 6, 6).bays).toBe(2);
     expect(pinGrid(12, 6, 6, 6, 12, 3).bays).toBe(2);
     expect(pinGrid(12, 6, 6, 6, 12, 2.9).bays).toBe(3);

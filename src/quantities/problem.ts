@@ -7,7 +7,7 @@
  */
 export class Problem extends Error {
   /**
-   * @param kind "value" for a value that cannot be used; "name" for a name that stands in no table.
+   * @param kind "value" for a value that cannot be used; "name" for a name that is in no table.
    * @param message the whole message, from the catalogue.
    * @param argument the argument's name, so that a pane can put the message at its field.
    */

@@ -69,7 +69,7 @@ test("names are compared by their words alone", () => {
   expect(plainName(" River -- Rock, (3/4)")).toBe("river rock 3 4");
 });
 
-describe("a name that stands in no table", () => {
+describe("a name that is in no table", () => {
   test("is met with the first of two that are as near", () => {
     expect(nearestName("ad", ["ab", "ac"])).toBe("ab");
   });

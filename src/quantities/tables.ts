@@ -12,7 +12,7 @@ export type HowSure = "seen" | "memory" | "practice";
 export interface TableRow {
   /** As the user types it: lower case, whole words. */
   readonly name: string;
-  /** Title of the source and the figure as it stands there. */
+  /** Title of the source and the figure as it is there. */
   readonly source: string;
   readonly sure: HowSure;
 }

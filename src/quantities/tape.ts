@@ -49,7 +49,7 @@ const COMMA = /^\d+,(?:\d|1[01])$/;
  *   they are refused: `4-6` may be a range.
  * - A fraction stays under 1: `18/6` is refused.
  * - A whole number with a fraction is one number: `6 1/2` and `6-1/2` are six and a half of `unit`.
- * - Inches after feet stay under 12, as on a tape: `5' 14"` and `18-14` are refused as a likely slip.
+ * - Inches after feet stay under 12, as on a tape: `5' 14"` and `18-14` are refused as a likely mistake.
  * - A bare fraction is inches on a tape, so in feet `3/4` is refused: it takes `3/4"` or `3/4'`.
  * - A comma that may part thousands, decimals or feet from inches is refused: `1,200`, `18,6`.
  *

@@ -103,7 +103,7 @@ export class Book {
     return reference && !reference.name ? this.targetOf(reference, { sheet, row: 0, column: 0 }) : undefined;
   }
 
-  /** What a reference of a formula reaches from the cell that the formula stands in; undefined where unknown. */
+  /** What a reference of a formula reaches from the cell that the formula is in; undefined where unknown. */
   targetOf(reference: Reference, from: Cell): Target | undefined {
     if (reference.workbook !== undefined) return undefined;
     if (reference.table) return this.#tableTarget(reference.table, from);

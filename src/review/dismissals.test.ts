@@ -39,7 +39,7 @@ describe("a dismissed finding", () => {
     expect(sortDismissed(found(changed), [dismissal]).open).toHaveLength(1);
   });
 
-  test("does not cover the same slip at another bed", () => {
+  test("does not cover the same mistake at another bed", () => {
     const other = [head, bed("Walk", 2), bed("Yard", 3, 50), bed("Patio", 4), bed("Gate", 5)];
     expect(sortDismissed(found(other), [dismissal]).open).toHaveLength(1);
   });

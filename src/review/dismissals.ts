@@ -3,7 +3,7 @@ import { areaAddress } from "../spreadsheet/areas";
 import type { Book, Cell } from "./book";
 import type { Finding } from "./finding";
 
-/** A finding that somebody looked at and let be. It is kept with the workbook, and is plain data. */
+/** A finding that someone looked at and let be. It is kept with the workbook, and is plain data. */
 export interface Dismissal {
   /** The finding's key. */
   readonly key: string;
@@ -66,7 +66,7 @@ function landmarkOf(book: Book, cell: Cell): string {
   return [grid.name, ...(around.length > 0 ? around : [areaAddress(cell)])].join("|");
 }
 
-/** Two 32-bit sums in the manner of FNV-1a: short, and no two findings of a workbook are likely to share both. */
+/** Two 32-bit sums in the style of FNV-1a: short, and no two findings of a workbook are likely to share both. */
 function hashOf(text: string): string {
   let [low, high] = [0x811c9dc5, 0x01000193];
   for (const letter of text) {

@@ -12,7 +12,7 @@ export type CellValue = string | number | boolean;
 /** The contents of a used range, as the host's properties of the same names give them. */
 export interface UsedFacts extends Anchor {
   readonly values: readonly (readonly CellValue[])[];
-  /** English names and comma separators; a constant stands here as it stands in `values`. */
+  /** English names and comma separators; a constant stands here as it is in `values`. */
   readonly formulas: readonly (readonly CellValue[])[];
   readonly text: readonly (readonly string[])[];
   readonly numberFormat: readonly (readonly string[])[];

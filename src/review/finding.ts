@@ -12,7 +12,7 @@ export interface Place extends Area {
   readonly sheet: string;
 }
 
-/** One cell of a fix: what stands there, and what would stand there. */
+/** One cell of a fix: what is there, and what would be there. */
 export interface Change {
   readonly sheet: string;
   readonly row: number;

@@ -9,7 +9,7 @@ export interface KnownRow {
 
 /** What of the other rooms is handed to a check or an explanation, since this room asks none of them. */
 export interface Knowledge {
-  /** What stands before the dot in the names of the functions: "BED". */
+  /** What is before the dot in the names of the functions: "BED". */
   readonly namespace: string;
   readonly functions: readonly Declaration[];
   /** The table of stone; weights in short tons a loose cubic yard. */

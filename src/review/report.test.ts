@@ -40,7 +40,7 @@ test("the report has a row for each finding, errors first, with its safe fix bef
   expect(rows.at(-1)?.cells[0]).toBe("Whether what you typed is what was taped and agreed");
 });
 
-test("what was dismissed stands below with its reason", () => {
+test("what was dismissed is below with its reason", () => {
   const sorted = sortDismissed(findings, [dismiss(findings[1]!, "round corner", "2026-03-02")]);
   expect(summaryOf(sorted)).toBe("1 error. 1 ignored.");
   const rows = reportRows(sorted, unchecked, "Jobs");

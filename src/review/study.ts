@@ -116,7 +116,7 @@ export class Study {
     });
   }
 
-  /** What stands in cells: one value, or rows of them. */
+  /** What is in cells: one value, or rows of them. */
   valuesAt(target: Target): Value | undefined {
     if (target.rows * target.columns > MOST_CELLS) return undefined;
     const rows = Array.from({ length: target.rows }, (_, row) =>

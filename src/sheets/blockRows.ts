@@ -18,12 +18,12 @@ export interface RowOperation {
 const LABEL_COUNTS = 4;
 
 /**
- * Finds the rows of a block in the sheet, where rows were put in, deleted, or renamed meanwhile: the order of both is
+ * Finds the rows of a block on the sheet, where rows were put in, deleted, or renamed meanwhile: the order of both is
  * kept, and as much as possible matches.
  *
  * @param rows the block's rows as they were printed.
- * @param contents the block's columns in the sheet.
- * @returns for each row its place in the sheet, counted from the block's first; undefined where it is gone.
+ * @param contents the block's columns on the sheet.
+ * @returns for each row its place on the sheet, counted from the block's first; undefined where it is gone.
  */
 export function alignRows(
   rows: readonly DraftRow[],
@@ -95,7 +95,7 @@ function comparable(content: Content): string {
   return plain.replace(ONE_CELL, "$1");
 }
 
-/** How rows move when a block's rows become others; places are counted from the block's first row in the sheet. */
+/** How rows move when a block's rows become others; places are counted from the block's first row on the sheet. */
 export function movesOf(
   previous: readonly DraftRow[],
   next: readonly DraftRow[],

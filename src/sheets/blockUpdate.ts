@@ -4,11 +4,11 @@ import type { DraftCell, DraftRow } from "./compose";
 import { numberFormats } from "./plan";
 
 /*
- * A block is updated where it is: the rows it was printed from, the rows it is to have, and what is in the sheet by now
- * are compared cell by cell. What the person changed in the sheet is told from what the product wrote there, and kept.
+ * A block is updated where it is: the rows it was printed from, the rows it is to have, and what is on the sheet by now
+ * are compared cell by cell. What the person changed on the sheet is told from what the product wrote there, and kept.
  */
 
-/** A block's columns as they are in the sheet, from its first row to its last. */
+/** A block's columns as they are on the sheet, from its first row to its last. */
 export interface BlockCells {
   readonly at: Anchor;
   /** Contents: formulas with their "=", text that begins like one with its mark. */
@@ -27,7 +27,7 @@ export interface CellUpdate extends Anchor {
   readonly format?: string;
 }
 
-/** Rows of a block that are new in the sheet: where they are once all rows have come and gone. */
+/** Rows of a block that are new on the sheet: where they are once all rows have come and gone. */
 export interface NewRows {
   readonly row: number;
   /** With addresses in their formulas, and without keys. */
@@ -38,7 +38,7 @@ export interface NewRows {
 export interface BlockUpdate {
   /** Cells that the new rows change. */
   readonly changes: readonly CellUpdate[];
-  /** Cells that were changed by hand in the sheet, with what the new rows have for them. */
+  /** Cells that were changed by hand on the sheet, with what the new rows have for them. */
   readonly byHand: readonly CellUpdate[];
   /** Labels of rows that the person put in. */
   readonly ownRows: readonly string[];
@@ -90,7 +90,7 @@ export function blockUpdate(
       const made = [was, ...others.map((rows) => rows[index]?.cells[column])].map((cell) =>
         resolved(cell?.content ?? "", before),
       );
-      // A formula that read a row which is gone is in error, and no work of anybody's.
+      // A formula that read a row which is gone is in error, and no work of anyone's.
       const isAsMade = made.some(([content, ...gone]) => gone.length > 0 || isSame(holds, content));
       if (isAsMade && (!isChanged || (moves.operations.length === 0 && isSame(holds, wanted)))) continue;
       if (isAsMade && lacking.length > 0) {
@@ -154,7 +154,7 @@ function withoutKey({ key: _, ...cell }: DraftCell, content: Content): DraftCell
 
 const KEY = /\{([A-Za-z][\w.]*)\}/g;
 
-/** The addresses of keyed cells, from the places of their rows in the sheet. */
+/** The addresses of keyed cells, from the places of their rows on the sheet. */
 export function addressesOf(
   rows: readonly DraftRow[],
   places: readonly (number | undefined)[],

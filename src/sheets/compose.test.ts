@@ -18,7 +18,7 @@ describe("composing a plan", () => {
     ]);
   });
 
-  test("joins what is alike and stands below one another", () => {
+  test("joins what is alike and is below one another", () => {
     expect(compose("x", rows, [10, 10], { row: 0, column: 0 }).warnings).toEqual([
       { area: { row: 1, column: 1, rows: 2, columns: 1 }, when: "=NOT(ISFORMULA(B2))" },
     ]);

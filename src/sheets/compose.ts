@@ -46,7 +46,7 @@ const KEY = /\{([A-Za-z][\w.]*)\}/g;
 export function compose(title: string, rows: readonly DraftRow[], widths: readonly number[], at: Anchor): Plan {
   const addresses = keyAddresses(rows, at);
   const resolve = (content: string | number) => {
-    // The host's client library sends these as "leave the cell alone", so that nobody would notice.
+    // The host's client library sends these as "leave the cell alone", so that no one would notice.
     if (typeof content === "number" && !Number.isFinite(content)) throw new Error(`A cell can't hold ${content}.`);
     if (typeof content === "number" || !content.startsWith("=")) return content;
     return content.replace(KEY, (_, key: string) => {

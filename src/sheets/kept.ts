@@ -5,7 +5,7 @@
  * - Text that is damaged, or of a later version, is told to the person and stays as it is.
  * - What is damaged gives way once the person has said so; what a later version wrote never does.
  *
- * The note of the last insert alone is no list that grows: the next insert takes its place, whatever stood there.
+ * The note of the last insert alone is no list that grows: the next insert takes its place, whatever was there.
  */
 export type Kept<T> =
   | { readonly state: "none" }
@@ -17,11 +17,11 @@ export type Kept<T> =
 export interface Keeping<T> {
   /** Counts up when an earlier add-in could no longer read it. */
   readonly version: number;
-  /** The thing, of what JSON gave; undefined where it is damaged. It is never trusted: anybody can write a setting. */
+  /** The thing, of what JSON gave; undefined where it is damaged. It is never trusted: anyone can write a setting. */
   readonly read: (content: unknown) => T | undefined;
 }
 
-/** Before versions were written, the thing itself stood there. */
+/** Before versions were written, the thing itself was there. */
 const FIRST_VERSION = 1;
 
 /**

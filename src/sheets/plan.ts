@@ -5,7 +5,7 @@ import type { Area } from "../spreadsheet/areas";
  * Everything the product inserts is such a plan; `workbook/` has the one writer for it.
  */
 
-/** How a cell looks. The colours of each stand in `looks.ts`. */
+/** How a cell looks. The colours of each are in `looks.ts`. */
 export type LookName =
   | "title"
   | "section"
@@ -119,7 +119,7 @@ export interface Plan {
   readonly warnings: readonly { readonly area: Area; readonly when: string }[];
   /** Cells that offer a list to choose from. */
   readonly choices: readonly { readonly area: Area; readonly names: readonly string[] }[];
-  /** Names, valid in the whole workbook, for cells of the plan. A name that is there already stands in the way. */
+  /** Names, valid in the whole workbook, for cells of the plan. A name that is there already is in the way. */
   readonly names?: readonly { readonly name: string; readonly area: Area }[];
   /** Cells that become a table where the host has tables; its first row holds the headings. */
   readonly table?: { readonly name: string; readonly area: Area };

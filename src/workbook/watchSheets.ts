@@ -1,7 +1,7 @@
 import { inWorkbook } from "./failure";
 
 /**
- * Tells when somebody changes a cell of one of these sheets.
+ * Tells when someone changes a cell of one of these sheets.
  *
  * @param sheets their names now; a new name later changes nothing.
  * @returns stops it.

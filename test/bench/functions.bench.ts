@@ -57,7 +57,7 @@ function compare(id: keyof typeof BARE): Compared {
 /** Arithmetic quicker than this share of the loop is too little to be told from it. */
 const LEAST_NET = 0.2;
 
-/** What the loop and a call of nothing take by themselves, so that they flatter nobody. */
+/** What the loop and a call of nothing take by themselves, so that they flatter no one. */
 function loopOf(rows: readonly (readonly number[])[]): number {
   const nothing: Called = (first) => first!;
   return Math.min(...Array.from({ length: ROUNDS }, () => timeOf(nothing, rows)));

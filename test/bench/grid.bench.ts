@@ -7,7 +7,7 @@ const ROUNDS = 4;
 const MOST = 1.1;
 const FIRST_RESULT = 4;
 
-/** Five of our functions a row, and native formulas of the same arithmetic; the row's own cells stand in A to D. */
+/** Five of our functions a row, and native formulas of the same arithmetic; the row's own cells are in A to D. */
 const OURS = [
   "BED.AREA_RECTANGLE(A#,B#)",
   "BED.DIG_YARDS(A#,C#)",

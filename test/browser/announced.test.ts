@@ -51,7 +51,7 @@ describe("what changes is heard", () => {
     expect((await heard())[0]).toContain(`Price ${await price()};`);
   });
 
-  test("what stands in the way once typing pauses, at its field and together", async () => {
+  test("what is in the way once typing pauses, at its field and together", async () => {
     const heard = await listen();
     const length = page.getByLabel("Length", { exact: true });
     await length.fill("");

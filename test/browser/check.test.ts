@@ -70,7 +70,7 @@ describe("checking the sheets", () => {
     await picture(page, "check-clean");
   });
 
-  test("finds what was planted, goes there, writes a safe fix, and takes it back", async () => {
+  test("finds what was planted, goes there, writes a safe fix, and undoes it", async () => {
     const right = await formula("L8");
     await write({ L8: 0.6, I9: 10, M17: "=SUM(M5:M14)", G11: 0.25 });
     await check();
@@ -104,7 +104,7 @@ describe("checking the sheets", () => {
     await picture(page, "check-report");
   });
 
-  test("asks nobody outside, and meets no error", () => {
+  test("asks no one outside, and meets no error", () => {
     expect(practice.outside).toEqual([]);
     expect(practice.errors).toEqual([]);
   });

@@ -68,7 +68,7 @@ describe.each(["light", "dark"] as const)("a copy, in %s", (scheme) => {
   });
 });
 
-test("a copy of values holds no formula, and can be taken back", async () => {
+test("a copy of values holds no formula, and can be undone", async () => {
   const page = await open();
   await openScreen(page, "Copy for others");
   await page.getByLabel("What to keep").selectOption("values only");

@@ -58,7 +58,7 @@ describe("explaining a cell", () => {
     await picture(page, "explain-function");
   });
 
-  test("says why a cell is an error, and how to mend it", async () => {
+  test("says why a cell is an error, and how to fix it", async () => {
     await select("Jobs!H9", "pea gravle");
     const text = await explained("Jobs!L9");
     expect(text).toMatch(/Gives\s+#N\/A/);
@@ -87,7 +87,7 @@ describe("explaining a cell", () => {
     expect(await explained("Jobs!C5")).toMatch(/This was typed in\. There's no formula behind it/);
   });
 
-  test("meets no error, and asks nobody outside", () => {
+  test("meets no error, and asks no one outside", () => {
     expect(practice.errors).toEqual([]);
     expect(practice.outside).toEqual([]);
   });

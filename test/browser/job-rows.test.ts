@@ -65,7 +65,7 @@ async function panePicture(page: Page, name: string): Promise<void> {
 }
 
 describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (scheme) => {
-  test("is read, asked about, shown, written and taken back", async () => {
+  test("is read, asked about, shown, written and undone", async () => {
     const page = await open(scheme);
     await putList(page);
     const before = await read(page, "Week", "A1:L8");
@@ -74,7 +74,7 @@ describe.each(["light", "dark"] as const)("a list of the office's own, in %s", (
     await page.getByText("One heading can be read more than one way").waitFor();
     await page.getByText(/of 6 columns besides are used/).click();
     await page.getByLabel("D “Width”").waitFor();
-    // Left alone at first: somebody typed a number into F5.
+    // Left alone at first: someone typed a number into F5.
     await page.getByText("Kept as they are (1)").waitFor();
     await page.getByLabel("Add a result").selectOption("area");
     await press(page, "Move Area earlier");
@@ -115,7 +115,7 @@ test("the practice list is fitted whole, and there is nothing to write", async (
   await page.context().close();
 });
 
-test("a list is started by keyboard alone, refuses to stand on anything, reads back, and is taken back", async () => {
+test("a list is started by keyboard alone, refuses to be on anything, reads back, and is undone", async () => {
   const page = await open();
   await page.getByLabel("What you have").selectOption("start");
   expect(await findings(page)).toEqual([]);

@@ -32,7 +32,7 @@ function plant(cells: Readonly<Record<string, string | number>>): Promise<void> 
 }
 
 describe("by keyboard alone, with its place kept throughout,", () => {
-  test("an estimate is refused, mended, put elsewhere and taken back", async () => {
+  test("an estimate is refused, fixed, put elsewhere and undone", async () => {
     await keys.press(/^Tools/);
     for (const key of ["ArrowDown", "ArrowDown", "ArrowUp"]) await page.keyboard.press(key);
     await keys.arrives(/^Rates$/);
@@ -50,7 +50,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.tabTo(/^Where it goes$/);
     await page.keyboard.press("ArrowDown");
     await keys.press(/^Insert/);
-    // The first field that stands in the way has the keyboard, and says why.
+    // The first field that is in the way has the keyboard, and says why.
     await keys.arrives(/^Length$/);
     const length = page.getByLabel("Length", { exact: true });
     expect(await length.getAttribute("aria-invalid")).toBe("true");
@@ -68,7 +68,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^(Insert|Undo)/);
     await keys.press(/^Undo/, "Space");
     await said(/^Removed the .* from Side bed/);
-    // Nothing is left to take back, and still the button keeps the keyboard.
+    // Nothing is left to undo, and still the button keeps the keyboard.
     await keys.arrives(/^Undo/);
   });
 
@@ -90,7 +90,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Added the Rates sheet: Rates!/);
   });
 
-  test("job rows are filled and taken back", async () => {
+  test("job rows are filled and undone", async () => {
     await page.evaluate(() =>
       Excel.run(async (context) => {
         const sheet = context.workbook.worksheets.add("Week");
@@ -121,7 +121,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Undo$/);
   });
 
-  test("papers are made and taken back", async () => {
+  test("papers are made and undone", async () => {
     await selectCells(page, "Estimate", "A4");
     await keys.open("Estimate", "Stone bed estimate");
     await keys.press(/^Insert/);
@@ -180,7 +180,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/^Explain the selected cell$/);
   });
 
-  test("a template is saved, asked about, renamed, opened and taken back", async () => {
+  test("a template is saved, asked about, renamed, opened and undone", async () => {
     await selectCells(page, "Estimate", "A4");
     await keys.open("Templates", "Templates");
     await keys.press(/^Save the estimate$/);
@@ -214,7 +214,7 @@ describe("by keyboard alone, with its place kept throughout,", () => {
     await keys.arrives(/./);
   });
 
-  test("a copy is looked at, let go, made and taken back", async () => {
+  test("a copy is looked at, let go, made and undone", async () => {
     await selectCells(page, "Jobs", "A5");
     await keys.open("Copy for others", "Copy for others");
     await keys.press(/^Preview copy$/);

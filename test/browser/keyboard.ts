@@ -12,7 +12,7 @@ export interface Keyboard {
   tabTo(name: RegExp): Promise<void>;
   /** Goes there and presses it. */
   press(name: RegExp, key?: "Enter" | "Space"): Promise<void>;
-  /** Goes there and types over what stands in it. */
+  /** Goes there and types over what is in it. */
   type(name: RegExp, text: string): Promise<void>;
   /** Opens a screen, and sees that its heading has the keyboard. */
   open(screen: string, heading: string): Promise<void>;

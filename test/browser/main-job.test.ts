@@ -203,7 +203,7 @@ describe("the main job, in the practice workbook", () => {
     expect(await page.getByLabel("Bed name").inputValue()).toBe("Front walk");
   });
 
-  test("will not take back what somebody has typed into", async () => {
+  test("will not undo what someone has typed into", async () => {
     await page.getByRole("button", { name: "Undo" }).click();
     await page.getByText(/were changed or moved since/).waitFor();
     expect(await value("Estimate!A4")).toBe("Stone bed estimate");
@@ -228,7 +228,7 @@ describe("the main job, in the practice workbook", () => {
     await expect.poll(() => value("Jobs!J19").catch(() => "loading")).toBe("");
   });
 
-  test("asks nobody outside, and meets no error", () => {
+  test("asks no one outside, and meets no error", () => {
     expect(practice.outside).toEqual([]);
     expect(practice.errors).toEqual([]);
   });

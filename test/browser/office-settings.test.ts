@@ -138,7 +138,7 @@ test("the next workbook shows what would change, then has the same price for a b
   await picture(page, "office-loaded");
 });
 
-test("an estimate in the sheet follows the next version, and undo puts its price back", async () => {
+test("an estimate on the sheet follows the next version, and undo puts its price back", async () => {
   const { page } = next;
   await openScreen(page, "Estimate");
   await selectCells(page, "Estimate", "A4");
@@ -154,7 +154,7 @@ test("an estimate in the sheet follows the next version, and undo puts its price
   second.rates.values.Rate_fabric_roll = 295;
   await chooseFile(page, JSON.stringify(second));
   await page.getByText("Your own rates that it replaces (1)").waitFor();
-  // What somebody types meanwhile isn't replaced unseen: the preview starts over with it.
+  // What someone types meanwhile isn't replaced unseen: the preview starts over with it.
   await writeNamed(page, "Rate_fabric_roll", 199);
   await press(page, "Load these settings");
   await page.getByText(/was just changed, so nothing was written/).waitFor();

@@ -3,7 +3,7 @@ import { resolve } from "node:path";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 
-/** Flags that keep the browser from asking anybody outside. */
+/** Flags that keep the browser from asking anyone outside. */
 const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",

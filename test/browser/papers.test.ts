@@ -62,7 +62,7 @@ const press = (page: Page, name: string | RegExp) => page.getByRole("button", { 
 const labelled = (rows: unknown[][], column: number, label: string) => rows.find((row) => row[column] === label);
 
 describe("a job of three beds", () => {
-  test("is handed over as four pieces of paper, comes back with what was used, and mends a rate", async () => {
+  test("is handed over as four pieces of paper, comes back with what was used, and fixes a rate", async () => {
     const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
     await openScreen(page, "Rates");
     await press(page, "Add the Rates sheet");
@@ -95,7 +95,7 @@ describe("a job of three beds", () => {
     const notice = await values(page, "Dig notice Alder Court 4");
     expect(notice.flat().join(" ")).toContain("Monday, March 3, 2031");
 
-    // What stands in the blocks, added up, is what stands on paper.
+    // What is in the blocks, added up, is what is on paper.
     const blocks = await Promise.all(BEDS.map((_, index) => values(page, `Bed ${index + 1}`)));
     const added = (label: string) =>
       blocks.reduce((sum, rows) => sum + Number(rows.findLast((row) => row[0] === label)?.[1]), 0);

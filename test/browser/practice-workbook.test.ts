@@ -12,7 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** Formulas of a range on the sheet in front, read as an add-in reads them, once nobody types into a cell. */
+/** Formulas of a range on the sheet in front, read as an add-in reads them, once no one types into a cell. */
 function formulas(address: string, on: Page = page): Promise<unknown[][]> {
   return on.evaluate(
     (at) =>

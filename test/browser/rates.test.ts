@@ -173,7 +173,7 @@ describe("the office's rates, in the practice workbook", () => {
     await dark.page.context().close();
   });
 
-  test("asks nobody outside, and meets no error", () => {
+  test("asks no one outside, and meets no error", () => {
     expect(practice.outside).toEqual([]);
     expect(practice.errors).toEqual([]);
   });

@@ -37,7 +37,7 @@ test("an estimate goes on a new sheet named after the bed", async () => {
   expect(await value("B1")).toBe(SHEET);
 });
 
-test("a bed is opened with what was changed in the sheet, updated, and undone cell by cell", async () => {
+test("a bed is opened with what was changed on the sheet, updated, and undone cell by cell", async () => {
   const stone = await lineRow("Stone");
   const spare = (await lineRow("Clean up")) + 1;
   const waste = (await formulas()).findIndex(([cell]) => cell === "Waste and low spots") + 1;
@@ -93,7 +93,7 @@ test("a bed is opened with what was changed in the sheet, updated, and undone ce
   expect(await page.getByLabel("Width", { exact: true }).inputValue()).toBe("5");
 });
 
-test("what was changed in the sheet is replaced where it is checked", async () => {
+test("what was changed on the sheet is replaced where it is checked", async () => {
   const stone = await lineRow("Stone");
   await button(/^Update /).click();
   await page.getByLabel("Stone, quantity: 2.5").check();

@@ -98,7 +98,7 @@ describe("the practice page", () => {
     expect(Object.keys(marks).filter((mark) => order.includes(mark))).toEqual(order);
   });
 
-  test("keeps nothing that nobody has typed", async () => {
+  test("keeps nothing that no one has typed", async () => {
     await page.goto(`${inject("origin")}/practice.html`);
     await ready(page);
     // Work is kept within half a second of a change.

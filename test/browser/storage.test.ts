@@ -104,7 +104,7 @@ describe("the practice workbook", () => {
     await first.page.reload();
     await ready(first.page);
     expect(await read(first.page, "B40")).toBe("first");
-    // Loaded anew, the first tab is still the one that keeps.
+    // Loaded again, the first tab is still the one that keeps.
     await write(first.page, "B40", "again");
     await untilKept(first.page, `"again"`);
     await first.page.close();

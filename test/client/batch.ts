@@ -138,7 +138,7 @@ export class Batch {
 
   private call(action: Action, object: Found): void {
     const { Name } = action;
-    // A range that is to be kept was noted beforehand. Events go on being told; the library drops what nobody wants.
+    // A range that is to be kept was noted beforehand. Events go on being told; the library drops what no one wants.
     if (Name === "_KeepReference" || Name.startsWith("_Unregister")) return;
     if (Name === "_RemoveReference") this.kept.forget(action.ArgumentInfo?.Arguments?.[0]);
     else if (object === NOTHING) this.refuseNothing();

@@ -1,6 +1,6 @@
 import type { StandIn } from "./wire";
 
-/** The kinds of objects that the library knows by an id it shows to nobody. */
+/** The kinds of objects that the library knows by an id it shows to no one. */
 const PRIVATE_ID = new Set(["NamedItem", "Setting"]);
 
 /** What the library may ask for again by an id: ranges that it holds on to, and the items of collections. */

@@ -21,7 +21,7 @@ async function countedIn(batch: (context: Excel.RequestContext) => Promise<unkno
   return { awaited: awaited - before.awaited, cleanup: host.wire!.cleanup - before.cleanup };
 }
 
-test("each sync is one awaited request, and a run that used ranges sends one more that nobody waits for", async () => {
+test("each sync is one awaited request, and a run that used ranges sends one more that no one waits for", async () => {
   const counted = await countedIn(async (context) => {
     const range = context.workbook.worksheets.getItem("Sheet1").getRange("A1:B2").load("values");
     await context.sync();

@@ -77,7 +77,7 @@ export interface AnswerError {
   readonly HttpStatusCode: number;
 }
 
-/** Whether the request waits until nobody is editing a cell: one bit of the flags that go with it. */
+/** Whether the request waits until no one is editing a cell: one bit of the flags that go with it. */
 export const DELAY_FOR_CELL_EDIT = 64;
 
 /** An object of the stand-in, reached by its names as they come over the wire. */

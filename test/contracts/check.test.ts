@@ -78,7 +78,7 @@ const cells = () =>
   host.grid.cells.read({ sheetId: host.grid.sheets.list()[0]!.id, row: 1, column: 1, rowCount: 4, columnCount: 2 });
 
 describe("a fix", () => {
-  test("is written where still stands what stood there, and taken back whole", async () => {
+  test("is written where still stands what was there, and undone whole", async () => {
     const before = cells();
     const written = await writeChanges("a fix", fix);
     expect([host.formula("C4"), host.value("C4"), host.value("B3")]).toEqual(["=B4*2", 10, 40]);
@@ -92,7 +92,7 @@ describe("a fix", () => {
     expect(host.value("C4")).toBe("7");
   });
 
-  test("is not taken back over what was typed since", async () => {
+  test("is not undone over what was typed since", async () => {
     const written = await writeChanges("a fix", fix);
     await host.type({ B3: 41 });
     await expect(undoChanges(written)).rejects.toThrow(/Jobs!B3 was just changed/);

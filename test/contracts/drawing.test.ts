@@ -80,7 +80,7 @@ describe("the drawing of a block", () => {
     expect(await selectedBlock()).toMatchObject({ drawing: "current" });
   });
 
-  test("does not cover what stands beside the block", async () => {
+  test("does not cover what is beside the block", async () => {
     await host.type({ L9: "a note of the office" });
     await select("B8");
     await redrawSelectedBlock(draw);
@@ -88,7 +88,7 @@ describe("the drawing of a block", () => {
     expect(shape!.top).toBeGreaterThan(1000);
   });
 
-  test("leaves that of another block of the same name alone, and goes with the block that is taken back", async () => {
+  test("leaves that of another block of the same name alone, and goes with the block that is undone", async () => {
     await select("B8");
     await redrawSelectedBlock(draw);
     await select("A200");

@@ -51,7 +51,7 @@ describe.each(Object.entries(lists))("every error code of %s", (_, codes) => {
   });
 });
 
-test("a code that nobody knows is told from the ones that have words", () => {
+test("a code that no one knows is told from the ones that have words", () => {
   expect(isUnknown({ code: "0x800A03EC" })).toBe(true);
   expect(wordsOf("0x800A03EC")).toContain("refused");
 });

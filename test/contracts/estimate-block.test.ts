@@ -39,7 +39,7 @@ afterAll(() => host.dispose());
 describe.each(Object.entries(beds))("the block of a bed measured as %s", (_, bed) => {
   const keys = keyAddresses(estimateRows(bed), { row: 0, column: 0 });
 
-  test("works out in the sheet what the pane shows before it is written", async () => {
+  test("works out on the sheet what the pane shows before it is written", async () => {
     const inserted = await insertPlan((at) => estimateBlock(bed, at), { kind: "new sheet", name: "Bed" });
     if (!inserted.done) throw new Error("a new sheet is free");
     const value = (key: string) => host.value(`'${inserted.sheetName}'!${keys.get(key)}`);
@@ -151,7 +151,7 @@ describe("the block of an 18 ft 6 in by 5 ft bed with two rounded corners of 2 f
   });
 });
 
-describe("a block that somebody works with", () => {
+describe("a block that someone works with", () => {
   test("follows every input that is typed over", async () => {
     const typed = {
       length: `41' 2"`,

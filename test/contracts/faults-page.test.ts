@@ -44,7 +44,7 @@ test("lists what is compared as the test compares it", () => {
   }
 });
 
-test("does not promise that undoing in the sheet, or closing, brings a workbook back", () => {
+test("does not promise that undoing on the sheet, or closing, brings a workbook back", () => {
   expect(said).toContain("Undo on the sheet (Ctrl+Z) may not help");
   expect(said).toContain("Go back to an earlier version of the file");
   expect(said).toMatch(/Closing doesn't help if AutoSave is on/);

@@ -40,7 +40,7 @@ function seen(host: HeadlessHost) {
       texts: cells.text(used),
       looks: each((row, column) => {
         const look = looks.read(id, row, column);
-        // Indented text stands at the left by itself, and is told to in a file.
+        // Indented text is at the left by itself, and is told to in a file.
         return look.horizontal === "General" && look.indent > 0 ? { ...look, horizontal: "Left" } : look;
       }),
       borders: each((row, column) =>
@@ -203,7 +203,7 @@ describe("a workbook that is saved and opened again", () => {
     }
   });
 
-  test("is a file whose parts all stand in its list of contents, and that tells nobody's name", () => {
+  test("is a file whose parts all are in its list of contents, and that tells no one's name", () => {
     const parts = unzip(file);
     const types = parts.get("[Content_Types].xml") ?? "";
     for (const name of parts.keys()) {

@@ -18,7 +18,7 @@ const read = (path: string) => readFileSync(join(ROOT, path), "utf8");
 
 /** What the project has, by the places where a function has to be. */
 interface House {
-  /** Files of src/functions/each, and what stands in them. */
+  /** Files of src/functions/each, and what is in them. */
   readonly files: ReadonlyMap<string, string>;
   readonly declared: readonly Declaration[];
   readonly exported: readonly string[];

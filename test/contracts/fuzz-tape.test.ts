@@ -4,7 +4,7 @@ import { printTape, readTape } from "../../src/quantities/tape";
 import { Chance } from "../fuzz/random";
 
 const CALLS = 40_000;
-/** What stands in tape text, and what gets into it by slips of the keys, other keyboards and copying. */
+/** What is in tape text, and what gets into it by typing error, other keyboards and copying. */
 const PIECES = [
   ..."0123456789 '\"/-.,+x×°",
   ..."′″‘’“”´`½¼¾⅓⅔⅛⅜⅝⅞⁄−–‐‑",

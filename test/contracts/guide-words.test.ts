@@ -41,7 +41,7 @@ function textsOf(file: string): string[] {
 }
 
 describe.each(fragments)("the guide's page %s", (_, html) => {
-  test("quotes only labels that stand on the screens and sheets, letter by letter", () => {
+  test("quotes only labels that are on the screens and sheets, letter by letter", () => {
     expect(textsIn(html, "b").filter((label) => !said.has(label))).toEqual([]);
   });
 
@@ -121,7 +121,7 @@ test("every picture is shown somewhere, and all together are small", () => {
   expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThan(MOST_BYTES);
 });
 
-test("the pages stand in the order in which the work is done", () => {
+test("the pages are in the order in which the work is done", () => {
   expect(fragments.map(([name]) => name.replace(/^\d+-|\.html$/g, ""))).toEqual([
     "first-estimate",
     "other-shapes",

@@ -183,7 +183,7 @@ describe("a write that fails", () => {
   );
 });
 
-describe("taking back", () => {
+describe("undoing", () => {
   test("leaves the place as it was, with its looks and widths", async () => {
     await select("D4");
     const before = await everything();
@@ -194,7 +194,7 @@ describe("taking back", () => {
     await expect(undoLastInsert()).rejects.toThrow("There's nothing to undo.");
   });
 
-  test("refuses once somebody has typed into it, and names the cell", async () => {
+  test("refuses once someone has typed into it, and names the cell", async () => {
     await select("D4");
     await insertPlan(plan, { kind: "selection" });
     await host.type({ D5: 7 });
@@ -244,7 +244,7 @@ describe("taking back", () => {
     expect([host.value("D4"), host.value("D9")]).toEqual(["Heading", ""]);
   });
 
-  test("takes the new sheet away with it, unless something else stands there by now", async () => {
+  test("takes the new sheet away with it, unless something else is there by now", async () => {
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
     await undoLastInsert();
     expect((await everything()).sheets).toEqual(["Jobs", "Other"]);
@@ -265,7 +265,7 @@ describe("taking back", () => {
     expect(await everything()).toEqual(before);
   });
 
-  test("takes back what is meant, and not what was inserted since", async () => {
+  test("undoes what is meant, and not what was inserted since", async () => {
     await select("D4");
     const first = await insertPlan(plan, { kind: "selection" });
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
@@ -276,7 +276,7 @@ describe("taking back", () => {
     expect(host.value("D4")).toBe("Heading");
   });
 
-  test("leaves a sheet that somebody has put a picture onto", async () => {
+  test("leaves a sheet that someone has put a picture onto", async () => {
     await insertPlan(plan, { kind: "new sheet", name: "Fresh" });
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Fresh").shapes.addImage(PNG);

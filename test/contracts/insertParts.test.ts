@@ -8,7 +8,7 @@ import { createHost, type HeadlessHost } from "../headlessHost";
 
 /*
  * The one writer with every part that a plan can have: nothing of it may be left where a request fails, or when it is
- * taken back.
+ * undone.
  */
 
 // The smallest PNG there is: one pixel (RFC 2083), square.
@@ -209,7 +209,7 @@ describe("a plan with all parts", () => {
           tables.add("A10:B11", true).name = "rate_STONE";
         }),
     ],
-  ])("writes nothing where %s stands in the way, wherever it is put", async (_, occupy) => {
+  ])("writes nothing where %s is in the way, wherever it is put", async (_, occupy) => {
     await occupy();
     const before = await everything();
     const inserted = await insertPlan(plan, { kind: "selection" });
@@ -233,7 +233,7 @@ describe("a plan with all parts", () => {
     expect(host.grid.tables.list().map(({ name }) => name)).toEqual(["Rate_list", "Rate_list2"]);
   });
 
-  test("is taken back with all that came with it, also after a reload", async () => {
+  test("is undone with all that came with it, also after a reload", async () => {
     await nobodyReads();
     const before = await everything();
     await insertPlan(plan, { kind: "selection" });
@@ -264,7 +264,7 @@ describe("a plan with all parts", () => {
   test.each([
     ["a chart", () => host.session.chartedSheets],
     ["a comment", () => host.session.commentedSheets],
-  ])("leaves its sheet where somebody has put %s on it", async (_, sheets) => {
+  ])("leaves its sheet where someone has put %s on it", async (_, sheets) => {
     await nobodyReads();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     sheets().add(sheetId("Rates"));
@@ -314,7 +314,7 @@ describe("a plan with all parts", () => {
     expect(host.values("Jobs!D6:F9").flat()).toEqual(expect.arrayContaining(["Rates", "Item", "Stone", "Twice"]));
   });
 
-  test("keeps its sheet where somebody types beside it right before it would go", async () => {
+  test("keeps its sheet where someone types beside it right before it would go", async () => {
     await nobodyReads();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
     host.session.beforeSync(3, () => host.type({ "Rates!A60": "mine" }));
@@ -324,7 +324,7 @@ describe("a plan with all parts", () => {
     expect([host.value("Rates!A60"), host.value("Rates!A1")]).toEqual(["mine", "Rates"]);
   });
 
-  test("is taken back with its sheet", async () => {
+  test("is undone with its sheet", async () => {
     await nobodyReads();
     const before = await everything();
     await insertPlan(plan, { kind: "new sheet", name: "Rates" });
@@ -332,7 +332,7 @@ describe("a plan with all parts", () => {
     expect(await everything()).toEqual(before);
   });
 
-  test("is taken back as a whole where the first tries fail", async () => {
+  test("is undone as a whole where the first tries fail", async () => {
     await nobodyReads();
     const before = await everything();
     for (const afterOperations of [0, 1, 2, 4, 6, 9, 12]) {
@@ -348,7 +348,7 @@ describe("a plan with all parts", () => {
 describe("a first request that fails", () => {
   const typeB3 = () => host.type({ "Jobs!E5": "mine too" });
 
-  test("before it began leaves what somebody else typed there meanwhile", async () => {
+  test("before it began leaves what someone else typed there meanwhile", async () => {
     const before = await everything();
     host.session.beforeSync(2, typeB3);
     host.failAtSync(2, 0);
@@ -391,7 +391,7 @@ describe("a first request that fails", () => {
 });
 
 describe("several plans at once", () => {
-  test("stand on sheets of their own after three syncs, and are taken back together", async () => {
+  test("are on sheets of their own after three syncs, and are undone together", async () => {
     const before = await everything();
     const syncs = host.syncCount;
     expect(await insertPlans("papers for Front walk", papers)).toEqual({
@@ -430,7 +430,7 @@ describe("several plans at once", () => {
     expect(host.grid.sheets.list()).toHaveLength(3);
   });
 
-  test("are taken back as far as they are there", async () => {
+  test("are undone as far as they are there", async () => {
     await insertPlans("papers", papers);
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Crew sheet").delete();
@@ -441,7 +441,7 @@ describe("several plans at once", () => {
     expect(host.grid.names.list()).toEqual([]);
   });
 
-  test("are not written where a name of one stands in the way", async () => {
+  test("are not written where a name of one is in the way", async () => {
     await onJobs((sheet, { workbook }) => workbook.names.add("Crew_stone", sheet.getRange("A1")));
     expect(await insertPlans("papers", papers)).toEqual({
       done: false,

@@ -132,7 +132,7 @@ async function shown(sheet: string) {
   const isWork = ({ kind }: { readonly kind: string }) => kind === "labor";
   return {
     amounts,
-    // Nobody orders the dump: its fee is in the estimate alone.
+    // No one orders the dump: its fee is in the estimate alone.
     bought: needed
       .filter((line) => !isWork(line) && line.label !== "Dump fee")
       .map(({ label, quantity, unit }): Line => [label, quantity, unit]),

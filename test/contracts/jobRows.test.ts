@@ -99,7 +99,7 @@ describe("cells with contents of a list", () => {
     expect(await everything()).toEqual(before);
   });
 
-  test("give a new column its width back, unless somebody has set another since", async () => {
+  test("give a new column its width back, unless someone has set another since", async () => {
     const width = (column: number) => host.grid.looks.columnWidth(host.grid.sheets.activeId(), column);
     const setWidth = (points: number) =>
       onSheet((sheet) => {
@@ -121,7 +121,7 @@ describe("cells with contents of a list", () => {
     expect(width(8)).toBe(210);
   });
 
-  test("are not taken back over what was typed since", async () => {
+  test("are not undone over what was typed since", async () => {
     const { fit, filling } = await proposed(WRITE_OVER);
     const written = await writeRows(fit, filling.changes);
     await host.type({ H5: 1.2 });
@@ -235,7 +235,7 @@ describe("a write into a list", () => {
     expect(filling.changes.every(({ row }) => row !== 4)).toBe(true);
   });
 
-  test("keeps off what stands to the right of the list", async () => {
+  test("keeps off what is to the right of the list", async () => {
     await onSheet((sheet) => {
       sheet.getRange("K2:L3").formulas = [
         ["Roll", 64],
@@ -440,7 +440,7 @@ async function listOn(sheet: string): Promise<{ values: unknown[][] }> {
   });
 }
 
-/** Types into the first cell of a name; gives what stood there. */
+/** Types into the first cell of a name; gives what was there. */
 async function setName(name: string, content: unknown): Promise<unknown> {
   return Excel.run(async (context) => {
     const cell = context.workbook.names.getItemOrNullObject(name).getRangeOrNullObject().getCell(0, 0);

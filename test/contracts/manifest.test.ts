@@ -76,7 +76,7 @@ describe("the manifest", () => {
   test("names icons that have the size they are named for", () => {
     for (const size of [16, 32, 64, 80]) {
       const png = readFileSync(join(ROOT, `assets/icon-${size}.png`));
-      // Width and height stand at bytes 16 and 20 of a PNG (its IHDR chunk, RFC 2083).
+      // Width and height are at bytes 16 and 20 of a PNG (its IHDR chunk, RFC 2083).
       expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([size, size]);
     }
     const named = [...xml.matchAll(/assets\/icon-(\d+)\.png/g)].map(([, size]) => Number(size));

@@ -56,7 +56,7 @@ const SHOWN_WHOLE = [
 const NO_STATEMENT: Readonly<Record<string, string>> = {
   STRIP_DIGITS: "how many digits a list of strips has in its cell",
   jobInputs: "what is typed about a job starts at 0",
-  // Exact by geometry, or by the calendar and the units that stand on the page.
+  // Exact by geometry, or by the calendar and the units that are on the page.
   CORNER_LOSS: "geometry",
   CORNER_SHORTCUT: "geometry",
   CORNER_SINE: "geometry",
@@ -90,7 +90,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   FEWEST_POINTS: "geometry",
   LOG_OF_HALF: "arithmetic",
   LAYOUT_COLUMNS: "places in a list",
-  // The ordinary range of each stone stands in its row.
+  // The ordinary range of each stone is in its row.
   ORDINARY: "in the table of stone",
   LIGHT: "in the table of stone",
   stoneFrom: "in the table of stone",

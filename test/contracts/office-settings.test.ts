@@ -60,7 +60,7 @@ const TYPED = {
   Whose_border_piece: "own",
 };
 
-/** The row of the list of stone at which a kind stands in a new sheet; the first blank one for "". */
+/** The row of the list of stone at which a kind is in a new sheet; the first blank one for "". */
 const stoneAt = async (kind: string) => {
   const list = (await readRateCells())!.named.get("rate_stone_kinds")!;
   return { row: list.row + list.values.findIndex(([name]) => name === kind), sheet: list.sheet };
@@ -196,7 +196,7 @@ describe("the preview", () => {
       [rateLabel("crewSize"), "3 people", "2 people", true],
       [rateLabel("waste"), "12%", "10%", true],
     ]);
-    // What differs in the sheet is what was to be written, and the row that says which settings they are.
+    // What differs on the sheet is what was to be written, and the row that says which settings they are.
     const cells = (snapshot: ReturnType<typeof snapshotOf>) =>
       (snapshot.sheets as { name: string; cells: Record<string, [{ formula?: string; value: unknown }]> }[]).find(
         ({ name }) => name === sheet,

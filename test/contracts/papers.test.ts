@@ -225,7 +225,7 @@ describe("the sample prices of a block", () => {
     }
   }
 
-  test("are all of them where nobody has set a price", async () => {
+  test("are all of them where no one has set a price", async () => {
     expect(await samplesOf({})).toEqual(
       expect.arrayContaining(["Stone", "Edging pieces", "Scrape and load", "Markup on labor", "Overhead on cost"]),
     );
@@ -249,7 +249,7 @@ describe("a row of a list", () => {
     formulas: {},
   };
 
-  test("is a bed of the job, ordered as it stands there, at the price that it shows", () => {
+  test("is a bed of the job, ordered as it is there, at the price that it shows", () => {
     const { block, worked, problem } = rowBed("Jobs", row, undefined);
     expect(problem).toBeUndefined();
     expect(block).toMatchObject({ name: "Alder Court 4, Front strip", price: 812.35 });

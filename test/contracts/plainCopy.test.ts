@@ -121,7 +121,7 @@ describe("what is copied", () => {
     expect(source.region.formulas.flat()).not.toContain("not of the block");
   });
 
-  test("is the selected cells, as far as anything stands in them", async () => {
+  test("is the selected cells, as far as anything is in them", async () => {
     await select("Jobs", "C4:Z40");
     const { region, where } = await readSource("cells");
     expect(where).toBe("Jobs, C4:D6");

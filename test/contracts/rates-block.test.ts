@@ -20,7 +20,7 @@ describe("a block in a workbook with rates", () => {
   });
   afterAll(() => host.dispose());
 
-  /** Puts something into a rate's cell while `look` looks, and then what stood there before. */
+  /** Puts something into a rate's cell while `look` looks, and then what was there before. */
   async function during(name: string, content: number | string, look: () => Promise<void> | void): Promise<void> {
     const address = `${sheet}!${rateAddress(name)}`;
     const [formula, before] = [host.formula(address), host.value(address)];
@@ -154,7 +154,7 @@ describe("a block in a workbook with rates", () => {
 });
 
 describe("blocks of each way of measuring", () => {
-  /** Rates of an office, as somebody might type them. */
+  /** Rates of an office, as someone might type them. */
   const office = fc.record(
     Object.fromEntries(rateKeys.map((key) => [key, anyRate(fields[key])])) as Record<RateKey, fc.Arbitrary<number>>,
   );
@@ -238,7 +238,7 @@ function remarkOf(key: RateKey): string {
   return cell.endsWith(".unitCost") ? cell.replace("unitCost", "remark") : `${key}.note`;
 }
 
-/** Another sensible value for a rate, in the way that somebody types it. */
+/** Another sensible value for a rate, in the way that someone types it. */
 function changed(key: RateKey): number | string {
   const { reads, initial }: Field = fields[key];
   if (reads === "feet") return `${Number(initial) - 1}' 3"`;

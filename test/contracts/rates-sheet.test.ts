@@ -33,7 +33,7 @@ describe("the sheet of rates", () => {
     expect(host.value(`Rates!${rateAddress("Whose_fabric_roll")}`)).toBe("sample");
     expect(host.value(`Rates!${rateAddress("Whose_stone_kinds")}`)).toBe("sample");
     expect(found.rates.byField.rollCost).toMatchObject({ isExample: true });
-    // A size is no price; nobody is asked to prove that theirs is their own.
+    // A size is no price; no one is asked to prove that theirs is their own.
     expect(found.rates.byField.rollWidth).toMatchObject({ isExample: false });
   });
 

@@ -90,7 +90,7 @@ const sources = readdirSync(SRC, { recursive: true, encoding: "utf8" })
   .map((name) => join(SRC, name));
 
 describe("the rooms of the house", () => {
-  test("every source file stands in a room", () => {
+  test("every source file is in a room", () => {
     expect(sources.map(roomOf).filter((room) => !(room in allowed))).toEqual([]);
     expect(sources.length).toBeGreaterThan(20);
   });

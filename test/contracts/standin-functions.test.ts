@@ -216,6 +216,6 @@ describe("a result", () => {
   });
 });
 
-test("a function that nobody associated is a name that the workbook does not know", async () => {
+test("a function that no one associated is a name that the workbook does not know", async () => {
   expect(await shown("=BED.NOBODY(1)")).toBe("#NAME?");
 });

@@ -222,7 +222,7 @@ describe("what is not there", () => {
   });
 });
 
-test("the used range goes round everything that stands on the sheet, and is a null object on an empty one", async () => {
+test("the used range goes round everything that is on the sheet, and is a null object on an empty one", async () => {
   await Excel.run(async (context) => {
     const sheet = context.workbook.worksheets.add("Used");
     const empty = sheet.getUsedRangeOrNullObject();

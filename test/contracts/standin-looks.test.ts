@@ -11,7 +11,7 @@ const rangeAt = (context: Excel.RequestContext, address: string) =>
   context.workbook.worksheets.getActiveWorksheet().getRange(address);
 
 describe("a range's looks", () => {
-  test("read back as they were set, and leave what stands in the cells alone", async () => {
+  test("read back as they were set, and leave what is in the cells alone", async () => {
     await Excel.run(async (context) => {
       const range = rangeAt(context, "A1:B2");
       range.formulas = [

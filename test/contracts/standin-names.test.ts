@@ -36,7 +36,7 @@ describe("a name", () => {
     expect(host.value("B1")).toBe(14);
   });
 
-  test("is read anew in long formulas, too", async () => {
+  test("is read again in long formulas, too", async () => {
     await host.type({ D1: `=IF(ISNUMBER(Waste),Waste*2,"${"no rate was found for the waste ".repeat(3)}")` });
     expect(host.value("D1")).toMatch(/^no rate/);
     await addWaste();

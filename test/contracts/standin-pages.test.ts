@@ -27,7 +27,7 @@ const setUp = () =>
   });
 
 describe("a sheet's pages", () => {
-  test("are as the host has them where nobody has set them up", async () => {
+  test("are as the host has them where no one has set them up", async () => {
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem("Crew sheet");
       const { pageLayout } = sheet;

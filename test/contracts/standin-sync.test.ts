@@ -135,7 +135,7 @@ describe("for tests", () => {
   });
 });
 
-describe("while somebody is typing into a cell", () => {
+describe("while someone is typing into a cell", () => {
   const write = async (context: Excel.RequestContext) => {
     sheetOf(context).getRange("A1").values = [[1]];
     await context.sync();

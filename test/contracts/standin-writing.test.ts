@@ -103,7 +103,7 @@ describe("what is written", () => {
     expect(host.value("I1")).toBe("0042");
   });
 
-  test("keeps the number format that somebody chose, and brings its own where nobody did", async () => {
+  test("keeps the number format that someone chose, and brings its own where no one did", async () => {
     await Excel.run(async (context) => {
       const range = context.workbook.worksheets.getActiveWorksheet().getRange("J1:J2");
       range.getCell(0, 0).numberFormat = [["0.000"]];

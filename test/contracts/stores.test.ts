@@ -95,7 +95,7 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
     await insertBed();
   });
 
-  test("of a later version isn't changed, also where the person would start anew", async () => {
+  test("of a later version isn't changed, also where the person would start again", async () => {
     await put(key, later);
     for (const startOver of [false, true]) {
       const refusal = await change(startOver).then(
@@ -126,7 +126,7 @@ describe.each(lists)("$key", ({ key, later, change, now, after, writesAt }) => {
     },
   );
 
-  test("damaged stays as it is where starting anew fails", async () => {
+  test("damaged stays as it is where starting again fails", async () => {
     await put(key, "{half");
     host.failAtSync(writesAt);
     await expect(change(true)).rejects.toThrow();
@@ -161,7 +161,7 @@ describe("the note of the last insert", () => {
     expect(await setting("Bedrow.lastInsert")).toBe("{half");
   });
 
-  test("of a later version, or damaged, gives way to the next insert, which is then the one to take back", async () => {
+  test("of a later version, or damaged, gives way to the next insert, which is then the one to undo", async () => {
     for (const text of ['{"version":2,"kept":{}}', "{half"]) {
       await put("Bedrow.lastInsert", text);
       await insertBed();
@@ -171,7 +171,7 @@ describe("the note of the last insert", () => {
     }
   });
 
-  test("that claims more cells than it has formulas for takes nothing back: they may be somebody else's", async () => {
+  test("that claims more cells than it has formulas for takes nothing back: they may be someone else's", async () => {
     await insertBed();
     await host.type({ H40: "typed by somebody" });
     const text = (await setting("Bedrow.lastInsert"))!;

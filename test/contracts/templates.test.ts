@@ -171,7 +171,7 @@ describe("from a sheet to a file to another workbook", () => {
       return cell.conditionalFormats.items.length;
     });
     expect(marks).toBeGreaterThan(0);
-    // Taken back like anything that was inserted.
+    // Undone like anything that was inserted.
     await undoLastInsert();
     expect(host.value("Another!G41")).toBe("");
     expect(host.value("Another!A1")).toBe("theirs");
@@ -198,7 +198,7 @@ describe("from a sheet to a file to another workbook", () => {
     expect(host.value("Room!J13")).toBeCloseTo(tons * 41.5 * 1.35, 6);
   });
 
-  test("what was to be put as its value stands in the formulas, or in place of them", async () => {
+  test("what was to be put as its value is in the formulas, or in place of them", async () => {
     await host.type({ "Jobs!D6": "=SUM(Rates!B2:B3)" });
     await select("Jobs", "B3:E6");
     const { template } = await saveAs("Two beds", "cells", () => "value");
@@ -328,7 +328,7 @@ describe("from a sheet to a file to another workbook", () => {
 });
 
 describe("where it can't be done, it says why", () => {
-  test("cells with a function that a template may not call are named as they stand on the sheet", async () => {
+  test("cells with a function that a template may not call are named as they are on the sheet", async () => {
     await host.type({ "Jobs!F4": `=INDIRECT("B4")` });
     await select("Jobs", "B3:F6");
     const read = await readToSave("cells");

@@ -70,7 +70,7 @@ describe("text that begins like a formula stays asleep", () => {
     expect(column("Date", 1)[1]).toMatchObject({ formula: "=A1", value: "=1+1" });
   });
 
-  test("when a change of its cell is taken back", async () => {
+  test("when a change of its cell is undone", async () => {
     const { facts } = await readWorkbook();
     const before = facts.sheets[0]!.used!.formulas;
     const changes = ASLEEP.map((_, row) => ({ sheet: "Sheet1", row, column: 0, before: before[row]![0]!, after: row }));
@@ -109,7 +109,7 @@ describe("errors and text that reads as one are told apart", () => {
     expect(there()).toEqual(AS_THEY_WERE);
   });
 
-  test("when a change of their cells is taken back", async () => {
+  test("when a change of their cells is undone", async () => {
     const written = await writeChanges("numbers", await wanted());
     expect(there().map(({ value }) => value)).toEqual([0, 1]);
     await undoChanges(written);

@@ -22,8 +22,8 @@ import { hostileTexts } from "../hostileTexts";
 import { createProductHost } from "../productHost";
 
 /*
- * Text that people type, or that stands in cells and templates, is only ever text: wherever it is written, no formula
- * comes of it, no formula changes by it, and it stands there as it was typed.
+ * Text that people type, or that is in cells and templates, is only ever text: wherever it is written, no formula
+ * comes of it, no formula changes by it, and it is there as it was typed.
  */
 let host: HeadlessHost;
 beforeAll(async () => {
@@ -123,7 +123,7 @@ const places: readonly (readonly [string, (text: string) => Plan])[] = [
 /** A text of the same kind that nothing could take for anything else. */
 const HARMLESS = "Harmless words";
 
-/** The cells of a plan as the host holds them: it reads anew what is written, as if it were typed. */
+/** The cells of a plan as the host holds them: it reads again what is written, as if it were typed. */
 function written({ formulas, rows, columns }: Plan) {
   const area = { sheetId: host.grid.sheets.list()[0]!.id, ...AT, rowCount: rows, columnCount: columns };
   host.grid.cells.clear(area, "all");
@@ -183,5 +183,5 @@ test.each([
 
 const isFormula = (cell: string | number) => typeof cell === "string" && cell.startsWith("=");
 
-/** Spaces at the ends go, and some papers set lines anew: the words count. */
+/** Spaces at the ends go, and some papers set lines again: the words count. */
 const inWords = (value: unknown) => String(value).replace(/\s+/g, " ").trim();

@@ -157,7 +157,7 @@ const IN_FEET: readonly Way[] = [
   ["3048mm", 10],
   ["3,048 m", ASKED],
   ["9,8 m", 9.8 / 0.3048],
-  // Commas and points that can be two things, and slips of the keys.
+  // Commas and points that can be two things, and typing error.
   ["1,200", ASKED],
   ["18,6", ASKED],
   ["18, 6", REFUSED],

@@ -9,7 +9,7 @@ import { bed } from "./faults/operations/inserts";
 import { difference, type Snapshot, snapshotOf } from "./faults/snapshot";
 
 /*
- * What was inserted over cells that somebody had dressed, and is taken back, leaves no trace: their lines, their letters
+ * What was inserted over cells that someone had dressed, and is undone, leaves no trace: their lines, their letters
  * and their locks are as they were.
  */
 let host: HeadlessHost;
@@ -24,7 +24,7 @@ afterEach(() => host.dispose());
 
 const insert = () => insertEstimate(bed, { kind: "selection" });
 
-describe("an estimate over cells that somebody had dressed", () => {
+describe("an estimate over cells that someone had dressed", () => {
   test("is over lines, letters and locks that are not usual", () => {
     const { looks, sheets } = host.grid;
     const id = sheets.list().find(({ name }) => name === "Notes")!.id;
@@ -34,14 +34,14 @@ describe("an estimate over cells that somebody had dressed", () => {
     expect(looks.read(id, 15, 4).locked).toBe(false);
   });
 
-  test("leaves no trace once it is taken back", async () => {
+  test("leaves no trace once it is undone", async () => {
     expect(await insert()).toMatchObject({ done: true });
     expect(difference(before, snapshotOf(host))).not.toBe("");
     await undoLastInsert();
     expect(difference(before, snapshotOf(host))).toBe("");
   });
 
-  test("leaves a column as wide as somebody has made it since", async () => {
+  test("leaves a column as wide as someone has made it since", async () => {
     const { looks, sheets } = host.grid;
     const id = sheets.list().find(({ name }) => name === "Notes")!.id;
     const width = (column: number) => looks.columnWidth(id, column);

@@ -14,7 +14,7 @@ import { difference, snapshotOf } from "./faults/snapshot";
 
 /*
  * A bed's estimate is opened from the sheet, changed in the pane, and written back where it is. What the person changed
- * in the sheet is kept.
+ * on the sheet is kept.
  */
 let host: HeadlessHost;
 beforeEach(async () => {
@@ -64,7 +64,7 @@ describe("the sides with edging", () => {
   const bare = { rightEdging: "0", frontEdging: "0", leftEdging: "0" };
   const plain: BedForm = { ...blankForm(), name: "Front walk", typed: { length: "20", width: "6" } };
 
-  test("of a bed are typed in the sheet, counted live, and read back", async () => {
+  test("of a bed are typed on the sheet, counted live, and read back", async () => {
     await written(insertEstimate(plain, { kind: "selection" }));
     const edging = () => host.values(cellOf("Edging", 1))[0]?.[0];
     // Front and both ends: 20 + 6 + 6.
@@ -103,7 +103,7 @@ describe("the sides with edging", () => {
     expect(again.form.typed).toEqual({ ...others, ...bare, houseEdging: "1" });
   });
 
-  test("and its rounded corners are laid out where they were picked, in the sheet as in the pane", async () => {
+  test("and its rounded corners are laid out where they were picked, on the sheet as in the pane", async () => {
     const picked: BedForm = {
       ...plain,
       typed: { ...plain.typed, ...bare, houseEdging: "1", cornerRadius: "2", roundBackRight: "1" },
@@ -225,7 +225,7 @@ describe("an update", () => {
     expect(host.values(`Notes!D12:L${11 + rows}`)).toEqual(host.values(`${sheetName}!A1:I${rows}`));
   });
 
-  test("keeps what was changed by hand in the sheet, and the price follows it", async () => {
+  test("keeps what was changed by hand on the sheet, and the price follows it", async () => {
     await written(insertEstimate(bed, { kind: "selection" }));
     await host.type({
       [lineCell("Stone", 1)]: 4.5,

@@ -110,7 +110,7 @@ test("looks, widths, merged cells, rules, lists, names, pictures and the page co
   );
 });
 
-test("a plan that stands elsewhere on its sheet keeps its place", async () => {
+test("a plan that is elsewhere on its sheet keeps its place", async () => {
   const at = { row: 2, column: 1 };
   const book = await read(await workbookFile([{ sheetName: "Bed", plan: estimateBlock(blankForm(), at), at }]));
   expect(book.worksheets[0]!.getCell("B3").value).toBe(BLOCK_TITLE);

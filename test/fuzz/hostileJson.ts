@@ -1,6 +1,6 @@
 import type { Chance } from "./random";
 
-/** Names that reach into the language itself where somebody reads them carelessly. */
+/** Names that reach into the language itself where someone reads them carelessly. */
 const NAMES = ["__proto__", "constructor", "prototype", "toString", "length", "kept", "version", "0", ""] as const;
 
 const PLAIN: readonly unknown[] = [

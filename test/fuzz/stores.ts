@@ -24,7 +24,7 @@ import { OFFICE } from "../../src/workbook/settings/office";
 /** What came of reading a text: what was kept, or that it cannot be read. */
 type Outcome = "kept" | "refused";
 
-/** A place where something is kept as text that anybody could have written. */
+/** A place where something is kept as text that anyone could have written. */
 export interface Store {
   readonly title: string;
   /** A text as the product writes it. */

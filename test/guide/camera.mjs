@@ -1,8 +1,8 @@
 import { join } from "node:path";
 
-/** High enough that the longest screen of the pane stands in it whole. */
+/** High enough that the longest screen of the pane is in it whole. */
 export const TALL = { height: 6000 };
-/** The pane's small letters are drawn larger than they stand there. */
+/** The pane's small letters are drawn larger than they are there. */
 export const SHARP = { ...TALL, scale: 1.25 };
 /** Wide enough for all columns of the practice list beside the pane. */
 export const WIDE = { height: 900, width: 1480 };
@@ -51,12 +51,12 @@ export class Camera {
   /**
    * Cells of the sheet in front, from the letters of the columns on.
    *
-   * @param {number} below how much further down the picture begins; less than 0 for what stands above the letters.
+   * @param {number} below how much further down the picture begins; less than 0 for what is above the letters.
    */
   async cells(page, name, width, height, below = 0) {
     // The grid draws a moment after the cells have changed.
     await page.waitForTimeout(800);
-    // What stands above the grid is higher where its words need two lines.
+    // What is above the grid is higher where its words need two lines.
     const { y } = await page.locator("canvas[id^=univer-sheet-main]").boundingBox();
     const clip = { x: 0, y: Math.round(y) + below, width, height };
     await page.screenshot({ path: this.file(name), clip });

@@ -35,7 +35,7 @@ export const typedFor = ({ typed, widths = [], points = [], cutOuts = [] }: Guid
 /** Markup as the text that is read. */
 export const textOf = (html: string): string => unescaped(html.replace(/<[^>]*>/g, ""));
 
-/** What stands in every element of a kind, as text. */
+/** What is in every element of a kind, as text. */
 export function textsIn(html: string, element: string): string[] {
   return [...html.matchAll(new RegExp(`<${element}(?:\\s[^>]*)?>([\\s\\S]*?)</${element}>`, "g"))].map(([, inner]) =>
     textOf(inner!),

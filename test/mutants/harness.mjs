@@ -86,7 +86,7 @@ function withForms(register) {
 }
 
 function withEach(register) {
-  // Options may stand before or after the body; none of them changes what is tested.
+  // Options may be before or after the body; none of them changes what is tested.
   const call = (name, ...rest) =>
     register(
       name,

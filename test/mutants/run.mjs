@@ -13,7 +13,7 @@ import { reportOf } from "./report.mjs";
 const root = fileURLToPath(new URL("../..", import.meta.url));
 /** Of a folder for what comes out. */
 const LONGEST_NAME = 100;
-/** Tests that calculate whole workbooks in the grid's engine, and those that plant a thousand slips. */
+/** Tests that calculate whole workbooks in the grid's engine, and those that plant a thousand mistakes. */
 const TOO_SLOW = /\/(native-\w+|jobRowHeadings|review-(engine|fifteen|mutations|rates))\.test\.ts$/;
 const { values, positionals } = parseArgs({
   allowPositionals: true,

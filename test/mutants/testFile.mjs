@@ -33,7 +33,7 @@ export class TestFile {
     this.script = new Script(`(module, exports, require) => {${code}\n}`, { filename: bundle });
   }
 
-  /** Runs the file's code anew, with whatever mutant is on, and collects its tests. */
+  /** Runs the file's code again, with whatever mutant is on, and collects its tests. */
   fresh() {
     const run = this.script.runInThisContext();
     const root = collect("", () => {

@@ -17,7 +17,7 @@ import { RANDOM_BEDS } from "../layoutShapes";
 
 /*
  * One bed, one answer: what the estimate says, what the drawing shows mark by mark, and what the order cuts. The marks
- * are counted in the SVG, as somebody counts them on paper.
+ * are counted in the SVG, as someone counts them on paper.
  */
 
 const feet = (least: number, most: number) =>

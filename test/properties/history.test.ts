@@ -58,7 +58,7 @@ describe("with planted truth", () => {
     expect(found.filter(({ proposal }) => proposal.isClear).length).toBeGreaterThanOrEqual(54);
   });
 
-  test("three slips among twenty-five jobs hardly move it, though they carry the mean away", () => {
+  test("three mistakes among twenty-five jobs hardly move it, though they carry the mean away", () => {
     const slips = (list: PastEntry[]) =>
       list.map((entry, n) => (n % 10 === 3 ? { ...entry, actual: entry.actual * 10 } : entry));
     const found = proposals(slips);

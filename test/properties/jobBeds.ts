@@ -28,7 +28,7 @@ export function jobBed(
 const oneOf = (...values: string[]) => fc.constantFrom(...values);
 const inches = (least: number, most: number) => fc.integer({ min: least, max: most }).map((count) => `${count} in`);
 
-/** Beds as they stand beside one another on a lot; mostly of the same stone, border and rolls, and not always. */
+/** Beds as they are beside one another on a lot; mostly of the same stone, border and rolls, and not always. */
 const fields: fc.Arbitrary<Partial<Record<FieldKey, string>>> = fc.record({
   length: inches(30, 900),
   width: inches(18, 260),

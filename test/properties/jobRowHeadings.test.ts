@@ -80,7 +80,7 @@ test("the job rows of the practice workbook are fitted wholly right, and nothing
   host.dispose();
 });
 
-describe("whatever stands in the headings", () => {
+describe("whatever is in the headings", () => {
   const word = fc.constantFrom(
     ...["length", "width", "depth", "stone", "rock", "waste", "area", "tons", "order", "pins", "border", "edging"],
     ...["loads", "size", "dig", "(ft)", "in", '"', "'", "%", "sq ft", "cm", "of", "per", "-", "/", "radius", "corners"],
@@ -92,7 +92,7 @@ describe("whatever stands in the headings", () => {
   );
   const cell = fc.oneof(fc.constant(""), fc.double({ noNaN: true }), fc.string({ maxLength: 12 }), fc.constant("=1+1"));
 
-  test("no column has two roles, no role two columns, and nothing is written over what stands there", () => {
+  test("no column has two roles, no role two columns, and nothing is written over what is there", () => {
     let fitted = 0;
     fc.assert(
       fc.property(

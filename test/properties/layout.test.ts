@@ -220,7 +220,7 @@ function rowsOf(layout: Layout): number {
   return Math.ceil(Math.max(...places) - Math.min(...places));
 }
 
-/** The most pins that stand in one row across the strips. */
+/** The most pins that are in one row across the strips. */
 function mostInRow(layout: Layout): number {
   const counts = new Map<string, number>();
   for (const pin of layout.pins) {

@@ -7,7 +7,7 @@ import { type Compared, compare } from "../nativeSheet";
 import { createProductHost } from "../productHost";
 
 /*
- * The outside check is a spreadsheet's own calculation engine: every call stands in one sheet, its copy in ordinary
+ * The outside check is a spreadsheet's own calculation engine: every call is in one sheet, its copy in ordinary
  * formulas in another, with the same cells beside it.
  */
 

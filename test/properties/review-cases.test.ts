@@ -9,7 +9,7 @@ import { factsOf, knowledge, type WorkbookInput } from "../reviewWorkbook";
 
 /*
  * Small workbooks, each with what a check has to find in it and nothing else: a folder a case, input.json and
- * expected.json. The numbers in the expected words were worked out by hand; what each case is about stands in it.
+ * expected.json. The numbers in the expected words were worked out by hand; what each case is about is in it.
  */
 const CASES = new URL("./review-cases/", import.meta.url);
 

@@ -7,7 +7,7 @@ import { callFunction } from "../callFunction";
 import { type CellText, factsOf, knowledge, type SheetInput, type WorkbookInput } from "../reviewWorkbook";
 import { jobRows } from "./review-workbooks/jobRows";
 
-/** Fifteen mistakes in the sheet of spring beds, most of them with a price to it. */
+/** Fifteen mistakes on the sheet of spring beds, most of them with a price to it. */
 const MISTAKES: Readonly<Record<string, CellValue>> = {
   "Jobs!E9": 0.17, // 2 in, typed in feet
   "Jobs!F11": 2700, // pounds a cubic yard for crushed granite

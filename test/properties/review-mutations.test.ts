@@ -46,7 +46,7 @@ interface Tally {
   missed: string[];
 }
 
-test("of a thousand slips planted at random at least 95 in 100 of each kind are found, and little else", () => {
+test("of a thousand mistakes planted at random at least 95 in 100 of each kind are found, and little else", () => {
   const random = randomFrom(SEED);
   const tallies = new Map<string, Tally>(
     Object.keys(slips).map((name) => [name, { planted: 0, found: 0, falseAlarms: 0, echoes: 0, missed: [] }]),

@@ -111,7 +111,7 @@ describe("the command in the README, in a fresh copy", () => {
       ["pane.js", "src/pane/index.tsx", 'Object.assign(globalThis, { changed: "by a test" });'],
       ["help/limits.html", "src/help/guide/8-limits.html", "<p>changed by a test</p>"],
       ["manifest.xml", "manifest.xml", "<!-- changed by a test -->"],
-    ])("serves %s anew when %s is changed", async (file, source, change) => {
+    ])("serves %s again when %s is changed", async (file, source, change) => {
       const [mark = ""] = /changed[^*<};-]*/.exec(change) ?? [];
       expect(await served(file)).not.toContain(mark);
       appendFileSync(join(copy.folder, source), `\n${change}\n`);

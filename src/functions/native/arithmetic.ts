@@ -1,9 +1,9 @@
 import { WHOLE_TOLERANCE, wholeUp } from "../../quantities/whole";
 import type { Layers, Least } from "./worked";
 
-/** A number as it stands in a formula. */
+/** A number as it is in a formula. */
 export interface Operand {
-  /** A reference, a number, a function's call or something in parentheses, so that it can stand in any arithmetic. */
+  /** A reference, a number, a function's call or something in parentheses, so that it can be in any arithmetic. */
   readonly text: string;
   /** The number itself where it was typed into the formula. */
   readonly constant?: number;
@@ -14,7 +14,7 @@ export interface Operand {
 export function constant(value: number): Operand {
   const text = numberText(value);
   return {
-    // The practice workbook's engine takes 1E-9 for text where it stands alone in a comparison.
+    // The practice workbook's engine takes 1E-9 for text where it is alone in a comparison.
     text: text.includes("E") ? `(${text}*1)` : text,
     constant: value,
     layers: [],

@@ -2,7 +2,7 @@ import { BLANK, type Given } from "./given";
 import type { Reading } from "./textReading";
 import { type Layers, type Least, merged, type Worked } from "./worked";
 
-/** One argument of a native form: how text in its cells is read, and how it stands in a formula. */
+/** One argument of a native form: how text in its cells is read, and how it is in a formula. */
 export interface Parameter<Operand extends { readonly layers: Layers }> {
   readonly reading: Reading;
   /**

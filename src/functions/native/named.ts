@@ -137,7 +137,7 @@ function typedNumber(given: Given, read: (value: unknown) => number): Operand | 
 /** Marks that part the words of a name; the others that MATCH would take for wildcards are among them. */
 const PARTING = ["-", "*", "?"];
 
-/** The number that stands beside a name: capitals, hyphens and extra spaces do not matter; #N/A where it is unknown. */
+/** The number that is beside a name: capitals, hyphens and extra spaces do not matter; #N/A where it is unknown. */
 function nameLookup(text: string, table: readonly (readonly [name: string, number: number])[]): string {
   const words = PARTING.reduce((inner, mark) => `SUBSTITUTE(${inner},"${mark}"," ")`, `LOWER(${text})`);
   const names = table.map(([name]) => `"${name}"`).join(",");

@@ -23,7 +23,7 @@ interface NumberRule {
   readonly also?: (text: string) => readonly string[];
 }
 
-/** What stands in a formula where the function takes infinity: larger than any bed. */
+/** What is in a formula where the function takes infinity: larger than any bed. */
 const NO_LIMIT = 1e15;
 
 export function numberParameter(rule: NumberRule): Parameter<Operand> {

@@ -11,7 +11,7 @@ export interface Coordinates {
   readonly y: string;
 }
 
-/** An outline whose points stand in cells: how many of the rows are filled shows only when it is calculated. */
+/** An outline whose points are in cells: how many of the rows are filled shows only when it is calculated. */
 export interface Outline {
   readonly layers: Layers;
   readonly first: Coordinates;

@@ -8,7 +8,7 @@ export const HOW_SURE: Readonly<Record<HowSure, string>> = {
   practice: "common practice",
 };
 
-/** What nobody else stands behind. */
+/** What no one else is behind. */
 export const OUR_CHOICE = "our own choice";
 
 /** A number that is built in: what it is for, and what it rests on. */
@@ -19,7 +19,7 @@ export interface Stated {
   readonly rests: string;
   /** The publication or the working behind it, where there is one. */
   readonly source?: string;
-  /** The constants that hold it, by their names: a test finds those that stand in no table. */
+  /** The constants that hold it, by their names: a test finds those that are in no table. */
   readonly constants: readonly string[];
 }
 

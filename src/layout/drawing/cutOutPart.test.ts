@@ -80,7 +80,7 @@ describe("what stays free in the plan", () => {
   it("has its name give way to what is drawn there, and keeps others off it", () => {
     const view = viewWith(named(pad(2, 1, 4, 2), "meter pad"));
     view.labels.take({ center: { x: 180, y: 260 }, width: 4, height: 2 });
-    // Word by word it would stand on the same place; its letter finds none within, and stands beside.
+    // Word by word it would be on the same place; its letter finds none within, and is beside.
     expect(cutOutNames(view).letters).toEqual(["A"]);
     const free = viewWith(named(pad(2, 1, 4, 2), "meter pad"));
     cutOutNames(free);

@@ -45,7 +45,7 @@ describe("the cross-section", () => {
     expect(fill / border).toBeCloseTo(1.5 / 4, 3);
   });
 
-  it("says where the border stands above or below the lawn", () => {
+  it("says where the border is above or below the lawn", () => {
     expect(drawSection({ ...depths, borderHeightIn: 6 })).toContain("2&quot; above the lawn");
     expect(drawSection({ ...depths, scrapeDepthIn: 3.5 })).toContain("1&quot; below the lawn");
   });

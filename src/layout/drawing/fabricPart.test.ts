@@ -69,7 +69,7 @@ it("draws pins as round dots, one for each", () => {
 });
 
 describe("the number of a cut", () => {
-  it("stands in a ring in the middle of its strip, its length beside it", () => {
+  it("is in a ring in the middle of its strip, its length beside it", () => {
     const svg = numbersOf(numberedView(bed));
     // The second strip's middle is at 7.25 ft. Its length stands 7.2 + 4 to the right, and half of its width, 13.8/2 = 6.9.
     expect(placedWordsOf(svg)).toEqual(["1 at 300,240", "2 at 300,155", "20' at 318.1,240", "20' at 318.1,155"]);
@@ -99,7 +99,7 @@ describe("the number of a cut", () => {
     expect(numberAt((view) => view.labels.avoid({ center: { x: 300, y: 250 }, width: 400, height: 2 }))).toBe(
       "1 at 300,262",
     );
-    // With pins everywhere it stands on them.
+    // With pins everywhere it is on them.
     expect(numberAt((view) => view.labels.avoid({ center: { x: 300, y: 250 }, width: 500, height: 140 }))).toBe(
       "1 at 300,250",
     );
@@ -132,13 +132,13 @@ describe("the number of a cut", () => {
     expect(strips([318, 240, 4, 4], [282, 240, 4, 4], [300, 256, 4, 4], [300, 224, 4, 4])).toEqual([]);
   });
 
-  it("stands on its own fabric, not in a notch of it", () => {
+  it("is on its own fabric, not in a notch of it", () => {
     // A pad of 4 ft in the middle of a strip of 20 ft: at 0.34 of it there is fabric all around.
     const view = numberedView({ ...rectangle(20, 5), cutOuts: [pad(8, 1, 4, 3)] });
     expect(placedWordsOf(numbersOf(view))[0]).toBe("1 at 236,250");
   });
 
-  it("stands on the fabric as it is trimmed", () => {
+  it("is on the fabric as it is trimmed", () => {
     // A triangle of 20 by 5 ft: the middle of the strip, is on the long side, and at 0.42 of it the
     // number clears it.
     const wedge = numbersOf(numberedView(byPoints([0, 0], [20, 0], [0, 5])));
@@ -149,7 +149,7 @@ describe("the number of a cut", () => {
     expect(placedWordsOf(turned)[0]).toBe(`1 at ${Number((100 + 20 * (23 - 0.42 * 20)).toFixed(2))},190`);
   });
 
-  it("stands beside a strip that is too small for it, with a line to a dot on it", () => {
+  it("is beside a strip that is too small for it, with a line to a dot on it", () => {
     // A spur of 0.2 ft, 4 pixels, from 5 up to 6.3 ft at the right end: the first strip is 6 ft wide.
     const spur = byPoints([0, 0], [12, 0], [12, 6.3], [11.8, 6.3], [11.8, 5], [0, 5]);
     const svg = numbersOf(numberedView(spur));

@@ -49,7 +49,7 @@ const DIRECTIONS = 16;
 
 /**
  * The number of each cut in a ring on its own fabric, clear of pins where there is room; beside a strip that is too
- * small for it, with a line that leads there. Where most of them have room for it, the length to cut stands beside.
+ * small for it, with a line that leads there. Where most of them have room for it, the length to cut is beside.
  */
 export function cutNumbers(view: PlanView, { cuts }: FabricShapes): string {
   const { layout, pen, at } = view;
@@ -65,7 +65,7 @@ export function cutNumbers(view: PlanView, { cuts }: FabricShapes): string {
 
 interface Spot {
   readonly center: Point;
-  /** The place on the fabric to which a line leads, where the number stands beside it. */
+  /** The place on the fabric to which a line leads, where the number is beside it. */
   readonly leadTo?: Point;
 }
 

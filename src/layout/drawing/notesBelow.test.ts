@@ -191,7 +191,7 @@ describe("the legend", () => {
     expect(entries(bed, { border: undefined })[2]).toBe("pin");
   });
 
-  it("stands in as many columns as fit, in rows of 1.6 of the text's size", () => {
+  it("is in as many columns as fit, in rows of 1.6 of the text's size", () => {
     // The widest entry, "fabric strips", takes 101.8, its mark 26 and 12 between columns: 139.8, so two in 400.
     const { svg, height } = legendOf(bed);
     expect(height).toBe(64);

@@ -12,7 +12,7 @@ import { coordinate, countOf, cutLength, inches, taped } from "./words";
 const MOST_POINTS = 40;
 
 /**
- * What stands below the plan in words: lengths to cut, pieces, and where things are.
+ * What is below the plan in words: lengths to cut, pieces, and where things are.
  *
  * @param ordered what the job's order cuts this bed's pieces and strips from, where that is known.
  * @param letters for each cut-out, the letter by which the plan shows it, if any.

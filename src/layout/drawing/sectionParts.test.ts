@@ -48,7 +48,7 @@ describe("the ground of a section", () => {
   it("has grass all over the lawn, a blade every 6", () => {
     const [grass] = partsOf(svg, "path").filter(({ attributes }) => attributes.stroke === "#6f8f4e");
     const blades = grass!.attributes.d!.split("M").slice(1);
-    // 90 pixels of lawn; each blade stands on it at 54, and its two tips are 6 and 4.8 above.
+    // 90 pixels of lawn; each blade is on it at 54, and its two tips are 6 and 4.8 above.
     expect(blades).toHaveLength(15);
     expect([blades[0], blades[14]]).toEqual(["81 48L83 54L85.5 49.2", "165 48L167 54L169.5 49.2"]);
     expect(grass!.attributes).toMatchObject({ "stroke-width": "1.4", "stroke-linecap": "round" });

@@ -11,7 +11,7 @@ export function element(name: string, attributes: Attributes, ...children: reado
   return children.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${children.join("")}</${name}>`;
 }
 
-/** Text as it may stand in an element or an attribute. Control characters, which XML forbids, are dropped. */
+/** Text as it may be in an element or an attribute. Control characters, which XML forbids, are dropped. */
 export function escaped(text: string): string {
   return (
     text

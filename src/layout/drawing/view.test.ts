@@ -20,7 +20,7 @@ describe("the bed on the sheet", () => {
     expect(at({ x: 20, y: 5 })).toEqual({ x: 240, y: 30 });
   });
 
-  it("stands in the middle where its height is what limits it", () => {
+  it("is in the middle where its height is what limits it", () => {
     // 180 − 30 − 50 = 100 pixels for 20 ft: 5 ft are 25 pixels in a room of 200.
     const bed = {
       kind: "points" as const,

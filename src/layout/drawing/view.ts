@@ -27,7 +27,7 @@ export function projection(layout: Layout, width: number, margins: Margins, most
   const { minX, maxX, minY, maxY } = boundsOf(layout.outline.ring.points);
   const room = { x: width - margins.left - margins.right, y: mostHeight - margins.top - margins.bottom };
   const scale = Math.min(room.x / (maxX - minX), room.y / (maxY - minY));
-  // A narrow bed stands in the middle of its room.
+  // A narrow bed is in the middle of its room.
   const left = margins.left + (room.x - (maxX - minX) * scale) / 2;
   return {
     scale,

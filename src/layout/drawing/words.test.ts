@@ -52,7 +52,7 @@ describe("text in lines", () => {
     expect(wrapped(["wwwwwwwwwwww"], 60, 10)).toEqual(["wwwwwwwwwwww"]);
   });
 
-  it("stands in paragraphs under their headings, 1.4 of the text's size from line to line", () => {
+  it("is in paragraphs under their headings, 1.4 of the text's size from line to line", () => {
     const pen = new Pen("bed", "light", 10);
     const texts = [
       { heading: "Pins", items: ["aaaa", "bbbb"] },

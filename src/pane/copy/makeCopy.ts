@@ -26,7 +26,7 @@ export function copyForWorkbook({ what, region, around }: Source, mode: CopyMode
   return toPlain(region, around, { ...onNewSheet(what), isElsewhere: true }, mode);
 }
 
-/** Writes the copy on a sheet, over nothing; a write that fails is taken back. */
+/** Writes the copy on a sheet, over nothing; a write that fails is undone. */
 export async function writeCopy(source: Source, mode: CopyMode, to: OnSheet): Promise<Inserted> {
   if (to.kind === "new sheet") {
     const { plan } = copyForSheet(source, mode, to);

@@ -31,7 +31,7 @@ export function useCopy() {
   const [choice, setChoice] = useState<CopyChoice>({ what: "sheet", where: "new sheet", mode: "formulas" });
   const [looked, setLooked] = useState<Looked>();
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  /** The id of the insert that can be taken back. */
+  /** The id of the insert that can be undone. */
   const [canUndo, setCanUndo] = useState<string>();
   const reporter = useStatus();
   const selected = useSelection();

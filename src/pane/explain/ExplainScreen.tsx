@@ -6,7 +6,7 @@ import { Button } from "../Button";
 import { dollarText } from "../numbers";
 import { useExplain } from "./useExplain";
 
-/** What stands behind the selected cell: its arguments, the rule, the working, and why it is an error. */
+/** What is behind the selected cell: its arguments, the rule, the working, and why it is an error. */
 export function ExplainScreen() {
   const { explained, trouble, look } = useExplain();
   return (

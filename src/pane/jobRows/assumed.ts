@@ -37,7 +37,7 @@ export const borderChoices = [
   label: longBorders + shortBorders === 4 ? "all around" : borderWords({ longBorders, shortBorders }),
 }));
 
-/** What was typed, read; and what is wrong with a field that cannot be read: then its usual value stands in. */
+/** What was typed, read; and what is wrong with a field that cannot be read: then its usual value is in. */
 export function readAssumed(texts: AssumedTexts): {
   readonly assumed: Assumed;
   readonly problems: Readonly<Partial<Record<keyof AssumedTexts, string>>>;

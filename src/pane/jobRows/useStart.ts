@@ -36,7 +36,7 @@ export function useStart() {
   };
 
   useEffect(() => {
-    // Before the first insert nothing can be taken back, and a host that cannot tell is treated the same.
+    // Before the first insert nothing can be undone, and a host that cannot tell is treated the same.
     lastInsert().then(setLast, () => setLast(undefined));
   }, []);
 

@@ -33,7 +33,7 @@ describe("what the browser keeps for the pane", () => {
     expect(readStored(names)).toEqual({ value: { customer: "Hollis Vane" } });
   });
 
-  test("is found where it stood before versions were written, and is taken over from there", () => {
+  test("is found where it was before versions were written, and is taken over from there", () => {
     const moved = { ...names, oldKey: "names.1" };
     kept.set("names.1", '{"office":"Fernlea Stone"}');
     const found = readStored(moved).value!;
@@ -62,7 +62,7 @@ describe("what the browser keeps for the pane", () => {
     });
   });
 
-  test("stays where a later version wrote it, also where the person would start anew", () => {
+  test("stays where a later version wrote it, also where the person would start again", () => {
     const text = '{"version":2,"kept":{}}';
     kept.set("names", text);
     expect(readStored(names)).toEqual({ trouble: "later" });

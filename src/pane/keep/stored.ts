@@ -3,7 +3,7 @@ import { type Keeping, readKeptText, textToKeep } from "../../sheets/kept";
 /** One thing in the browser's own storage, which panes of several workbooks share. */
 export interface StoredThing<T> extends Keeping<T> {
   readonly key: () => string;
-  /** Where it stood before versions were written: read while nothing is under its key, and gone once something is. */
+  /** Where it was before versions were written: read while nothing is under its key, and gone once something is. */
   readonly oldKey?: string;
   /**
    * What is to be kept where another pane may have kept something, too.

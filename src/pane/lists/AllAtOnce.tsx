@@ -9,7 +9,7 @@ interface AllAtOnceProps {
   readonly onType: (text: string) => void;
 }
 
-/** One field for a whole list, typed or pasted; while nobody types into it, it shows the list as it is. */
+/** One field for a whole list, typed or pasted; while no one types into it, it shows the list as it is. */
 export function AllAtOnce({ label, example, now, onType }: AllAtOnceProps) {
   const [typed, setTyped] = useState<string>();
   return (

@@ -22,7 +22,7 @@ interface ProposalPartProps {
 
 /** The proposal to the customer, to check before it is made. */
 export function ProposalPart({ work: { details, type, makeProposal, opens }, job, disabled }: ProposalPartProps) {
-  /** The line about sample prices that the person accepted: another line has to be accepted anew. */
+  /** The line about sample prices that the person accepted: another line has to be accepted again. */
   const [accepted, setAccepted] = useState<string>();
   const unpriced = job.beds.filter(({ block }) => block.price === undefined);
   const samples = samplesIn(job.beds);

@@ -12,7 +12,7 @@ export const DAYS = {
   valid: "Days the price is good",
 } as const;
 
-/** A price that holds longer than a year is a slip. */
+/** A price that holds longer than a year is a mistake. */
 const MOST_VALID_DAYS = 365;
 
 /**

@@ -6,7 +6,7 @@ import type { FoundBed } from "./readJob";
 export interface PlannedMeasure {
   readonly measure: Measure;
   readonly planned: number;
-  /** The rate behind it, the same for all beds; undefined where they differ or none stands behind it. */
+  /** The rate behind it, the same for all beds; undefined where they differ or none is behind it. */
   readonly setThen: number | undefined;
 }
 

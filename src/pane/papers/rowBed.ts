@@ -33,7 +33,7 @@ export interface RowBed {
 
 /**
  * A bed of a list that has one bed a row. What its columns do not say takes the office's rates and starting values; a
- * quantity that stands in the row is ordered as it stands there. It has the price that the row shows, or none.
+ * quantity that is in the row is ordered as it is there. It has the price that the row shows, or none.
  *
  * @param sheet the sheet's name.
  * @param rates the office's, where the workbook has them.

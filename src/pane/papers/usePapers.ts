@@ -48,7 +48,7 @@ export function usePapers() {
   const [turned, setTurned] = useState<readonly string[]>([]);
   const { value: details, setValue: setDetails, unkept } = useStored(storedDetails, startingDetails);
   const { status, isWorking, attempt } = useStatus();
-  /** The id of the insert that can be taken back. */
+  /** The id of the insert that can be undone. */
   const [canUndo, setCanUndo] = useState<string>();
   /** The table of options that was written along with it. */
   const [along, setAlong] = useState<WrittenBlock>();
@@ -195,7 +195,7 @@ export function usePapers() {
         return question && made(await insertSheets(question.wanted));
       }),
     /**
-     * Makes the new documents in place of the earlier ones: those that were made last are removed, unless somebody has
+     * Makes the new documents in place of the earlier ones: those that were made last are removed, unless someone has
      * changed them; any others are hidden under another name.
      */
     replace: () =>

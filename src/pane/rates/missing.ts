@@ -7,6 +7,6 @@ export function missingRates({ names }: FoundRates): WantedRates {
   const has = new Set(names.map((name) => name.toLowerCase()));
   const isMissing = (name: string) => !has.has(name.toLowerCase());
   const keys: RateKey[] = rateKeys.filter((key) => isMissing(rateNames[key]));
-  // The list belongs together; where a part of it is left, a second one would stand beside it.
+  // The list belongs together; where a part of it is left, a second one would be beside it.
   return { keys, stones: Object.values(stoneListNames).every(isMissing), taken: names };
 }

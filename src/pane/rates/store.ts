@@ -6,7 +6,7 @@ import { watchSheets } from "../../workbook/watchSheets";
 /** What the pane knows of the office's rates; undefined until it has looked, `found` absent where there are none. */
 export type KnownRates = { readonly found?: FoundRates } | undefined;
 
-/** Several cells change at once when somebody pastes; they are read once. */
+/** Several cells change at once when someone pastes; they are read once. */
 const PAUSE_MS = 200;
 
 let known: KnownRates;

@@ -24,7 +24,7 @@ export function groupsOf(cells: readonly OlderCell[]): [estimate: string, cells:
   return [...groups];
 }
 
-/** Older estimates the workbook had rates: looked for, let follow, and taken back. */
+/** Older estimates the workbook had rates: looked for, let follow, and undone. */
 export function useOlderEstimates() {
   const [cells, setCells] = useState<readonly OlderCell[]>();
   const [written, setWritten] = useState<WrittenChanges>();

@@ -12,7 +12,7 @@ import { refreshRates } from "./store";
 
 /** Inserting the sheet of rates, adding to it, and going there. */
 export function useRatesSheet({ complain, attempt }: Reporter) {
-  /** The id of the insert that can be taken back. */
+  /** The id of the insert that can be undone. */
   const [canUndo, setCanUndo] = useState<string>();
 
   useEffect(() => {
@@ -32,7 +32,7 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
     canUndo,
     insert: () =>
       attempt("Writing the rates…", async () => {
-        // Somebody may have put one there in the meantime; there is never a second.
+        // Someone may have put one there in the meantime; there is never a second.
         if (await readRates())
           throw new WorkbookFailure(
             "This workbook already has rates, so nothing was written. Use those, or undo them first.",

@@ -9,7 +9,7 @@ interface OfficeListProps {
   readonly onOpen: (template: Template) => void;
 }
 
-/** The templates that the office offers to everybody; nothing where it offers none. */
+/** The templates that the office offers to everyone; nothing where it offers none. */
 export function OfficeList({ working, onOpen }: OfficeListProps) {
   const [folder, setFolder] = useState<OfficeFolder>();
   useEffect(() => {

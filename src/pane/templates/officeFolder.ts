@@ -5,7 +5,7 @@ import type { Template } from "../../sheets/templates/template";
 /** The office's templates, beside the add-in's own pages. */
 const FOLDER = "templates/";
 
-/** A template that an office offers to everybody, or why it can't be opened. */
+/** A template that an office offers to everyone, or why it can't be opened. */
 export interface OfficeTemplate {
   readonly file: string;
   readonly template?: Template;

@@ -5,7 +5,7 @@ import { type Inserted, insertPlan } from "../../workbook/change/insert";
 import type { Place } from "../../workbook/change/place";
 import type { SheetsAndNames } from "../../workbook/read/selection";
 
-/** Writes a template as a plan, over nothing; a write that fails is taken back. */
+/** Writes a template as a plan, over nothing; a write that fails is undone. */
 export async function writeTemplate(template: Template, choices: Choices, place: Place): Promise<Inserted> {
   return insertPlan((at) => templatePlan(template, choices, at), place);
 }

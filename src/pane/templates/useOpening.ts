@@ -20,7 +20,7 @@ export function useOpening(reporter: Reporter) {
   const [looking, setLooking] = useState<Looking>();
   const [choices, setChoices] = useState<Choices>(new Map());
   const [inTheWay, setInTheWay] = useState<InTheWay>();
-  /** The id of the insert that can be taken back. */
+  /** The id of the insert that can be undone. */
   const [canUndo, setCanUndo] = useState<string>();
 
   const choose = (reads: string, choice: Choice) => setChoices(new Map([...choices, [reads, choice]]));

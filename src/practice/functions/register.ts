@@ -17,7 +17,7 @@ export interface WorksheetFunction {
 /**
  * Makes worksheet functions known to the grid, with the help that shows while a formula is typed.
  *
- * @param namespace What stands before the dot in the cell, such as MY in MY.FUNCTION.
+ * @param namespace What is before the dot in the cell, such as MY in MY.FUNCTION.
  * @param messages Where the reasons for errors are kept.
  */
 export function registerFunctions(

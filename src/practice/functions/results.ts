@@ -8,7 +8,7 @@ type Values = GridLibrary["sheets"];
  * Turns what a worksheet function returned into the grid's own values, as the host shows them: null as 0, a list of
  * rows as a spill, anything that is no number, text or truth as an error.
  *
- * @param cell The call, which knows the cell it stands in.
+ * @param cell The call, which knows the cell it is in.
  */
 export function writeResult(values: Values, cell: BaseFunction, result: unknown): BaseValueObject {
   if (!Array.isArray(result)) return one(values, result);

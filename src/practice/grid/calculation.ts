@@ -85,7 +85,7 @@ export class Calculation {
     await this.settled();
   }
 
-  /** Calculates now, as the grid would a tenth of a second after the last change: somebody waits for the results. */
+  /** Calculates now, as the grid would a tenth of a second after the last change: someone waits for the results. */
   private start(): void {
     const { collector } = this;
     clearTimeout(collector._setTimeoutKey);

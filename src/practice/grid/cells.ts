@@ -10,7 +10,7 @@ import { setStyles } from "./setStyle";
 import { heldRange, makeRoom, worksheetOf } from "./sheetOf";
 import { usedArea } from "./used";
 
-/** Reading and writing what stands in the grid's cells. */
+/** Reading and writing what is in the grid's cells. */
 export class GridCells implements CellsPort {
   private readonly errors: ReadonlySet<string>;
 
@@ -56,7 +56,7 @@ export class GridCells implements CellsPort {
       if (cell === undefined) return;
       const pattern = sheet.getComposedCellStyle(row, column).n?.pattern;
       const data = writeCellData(this.grid.library, cell, pattern === "@");
-      // A format that somebody chose is kept: only a cell without one takes the format that was typed.
+      // A format that someone chose is kept: only a cell without one takes the format that was typed.
       if (pattern) delete data.s;
       value[row] = { ...value[row], [column]: data };
     });
@@ -131,7 +131,7 @@ export class GridCells implements CellsPort {
   }
 }
 
-/** Text is marked as text, so that it is not read anew as a number or a formula. */
+/** Text is marked as text, so that it is not read again as a number or a formula. */
 function untyped(cell: CellContent): CellInput {
   return cell.kind === "text" && cell.value !== "" ? `'${cell.value}` : cell.value;
 }

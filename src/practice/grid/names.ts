@@ -67,7 +67,7 @@ export class GridNames implements NamesPort {
     this.changed.add(name);
   }
 
-  /** The grid remembers what a formula meant when it was first read, so the formulas with a name are read anew. */
+  /** The grid remembers what a formula meant when it was first read, so the formulas with a name are read again. */
   private workOutAnew(): void {
     const { injector, library, workbook } = this.grid;
     const unitId = workbook.getId();

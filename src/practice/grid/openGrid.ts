@@ -36,7 +36,7 @@ function withId(kept: Partial<IWorkbookData>, id: string): Partial<IWorkbookData
   return { ...kept, id, ...(resources && { resources }) };
 }
 
-/** A file says how high a row is only where somebody set it, so rows with text that wraps are measured once. */
+/** A file says how high a row is only where someone set it, so rows with text that wraps are measured once. */
 function fitWrappedRows({ workbook }: OpenGrid, office: PracticeOffice): void {
   for (const { name, looks = [] } of office.sheets) {
     for (const { range } of looks.filter(({ wrap }) => wrap)) {

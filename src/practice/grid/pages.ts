@@ -4,7 +4,7 @@ import type { CellsChanged, PageSetup, PagesPort, WatchPort } from "./port";
 import { sheetOf } from "./sheetOf";
 import { shiftedArea } from "./shift";
 
-/** What a sheet has that nobody has set up: the host's own "normal" margins, 0.75, 0.7 and 0.3 in, from memory. */
+/** What a sheet has that no one has set up: the host's own "normal" margins, 0.75, 0.7 and 0.3 in, from memory. */
 const plain: PageSetup = {
   orientation: "Portrait",
   paperSize: "Letter",

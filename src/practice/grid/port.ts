@@ -69,7 +69,7 @@ export interface CellsPort {
   merge(area: Area): void;
   unmerge(area: Area): void;
   merged(sheetId: string): Area[];
-  /** What a function said about the error that stands in this cell. */
+  /** What a function said about the error that is in this cell. */
   errorMessage(sheetId: string, row: number, column: number): string | undefined;
 }
 
@@ -136,7 +136,7 @@ export interface Stopper {
 export interface WatchPort {
   selection(listener: () => void): Stopper;
   cells(listener: (change: CellsChanged) => void): Stopper;
-  /** Formulas have been worked out anew. */
+  /** Formulas have been worked out again. */
   calculated(listener: () => void): Stopper;
   /** Anything that should be kept has changed. */
   anything(listener: () => void): Stopper;

@@ -28,7 +28,7 @@ export interface CellLook {
   horizontal: "General" | "Left" | "Center" | "Right";
   vertical: "Top" | "Center" | "Bottom";
   indent: number;
-  /** By how many degrees text is turned, upwards where positive; 180 where its letters stand below one another. */
+  /** By how many degrees text is turned, upwards where positive; 180 where its letters are below one another. */
   turned: number;
   numberFormat: string;
   /** Whether the cell can not be typed into once its sheet is protected. */

@@ -7,7 +7,7 @@ import { heldPart, makeRoom } from "./sheetOf";
 
 /**
  * Sets one part of the cells' style: one value for all, or a table of the area's shape in which undefined leaves a
- * cell alone and null takes it back to the default. Only this one of the grid's commands lets formulas be where looks
+ * cell alone and null undoes it to the default. Only this one of the grid's commands lets formulas be where looks
  * alone change.
  */
 export function setStyle(grid: OpenGrid, area: Area, type: string, value: unknown): void {

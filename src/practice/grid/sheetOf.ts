@@ -21,7 +21,7 @@ export function sheetOf({ workbook }: OpenGrid, sheetId: string): FacadeSheet {
   return found(workbook.getSheetBySheetId(sheetId) ?? undefined, sheetId);
 }
 
-/** The sheet itself, without the facade that is made anew for each {@link sheetOf}: what is asked cell by cell asks this. */
+/** The sheet itself, without the facade that is made again for each {@link sheetOf}: what is asked cell by cell asks this. */
 export function worksheetOf({ workbook }: OpenGrid, sheetId: string): Worksheet {
   return found(workbook.getWorkbook().getSheetBySheetId(sheetId) ?? undefined, sheetId);
 }

@@ -14,7 +14,7 @@ const ownPaddingPixels = 2;
 /** The grid's own font size, in points. */
 const defaultFontSize = 11;
 
-// The grid's own numbers for where text stands in a cell.
+// The grid's own numbers for where text is in a cell.
 const horizontals: Record<CellLook["horizontal"], number> = { General: 0, Left: 1, Center: 2, Right: 3 };
 const verticals: Record<CellLook["vertical"], number> = { Top: 1, Center: 2, Bottom: 3 };
 
@@ -76,7 +76,7 @@ function turnedFrom(turned: IStyleData["tr"]): number {
   return turned.v === 1 ? LETTERS_BELOW : 0 - turned.a;
 }
 
-/** The host's number for text whose letters stand below one another. */
+/** The host's number for text whose letters are below one another. */
 const LETTERS_BELOW = 180;
 
 function keyOf<K extends string>(table: Record<K, number>, value: unknown): K | undefined {

@@ -10,7 +10,7 @@ export interface Loadable {
   readonly children?: Readonly<Record<string, () => ClientObject>>;
 }
 
-/** The host's manner common to all its objects: a property is there only after it was loaded and synced. */
+/** The host's behavior common to all its objects: a property is there only after it was loaded and synced. */
 export abstract class ClientObject {
   private readonly loaded = new Map<string, unknown>();
   /** The objects that hang on this one and were asked for. */

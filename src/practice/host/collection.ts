@@ -1,7 +1,7 @@
 import { ClientObject, type Loadable } from "./clientObject";
 import { ClientResult } from "./clientResult";
 
-/** The host's manner common to all its collections: `items` is there after load and sync, with what was asked of each. */
+/** The host's behavior common to all its collections: `items` is there after load and sync, with what was asked of each. */
 export abstract class Collection<T extends ClientObject> extends ClientObject {
   protected abstract itemsNow(): T[];
 

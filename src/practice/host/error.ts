@@ -54,7 +54,7 @@ export function atLocation(error: unknown, errorLocation: string): HostError {
   if (error instanceof HostError) {
     return error.debugInfo.errorLocation ? error : new HostError(error.code, errorLocation, error.message);
   }
-  // What was found before a sheet was deleted is looked for anew by the host, and not found.
+  // What was found before a sheet was deleted is looked for again by the host, and not found.
   const code = (error as { readonly name?: string }).name === "SheetGone" ? "ItemNotFound" : "GeneralException";
   return new HostError(code, errorLocation, undefined, error);
 }

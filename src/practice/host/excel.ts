@@ -8,7 +8,7 @@ type Batch<T> = (context: RequestContext) => Promise<T>;
 
 /** What `Excel.run` takes before the batch. */
 export interface RunOptions {
-  /** Has each request wait until nobody is typing into a cell, in a host with the set DelayForCellEdit. */
+  /** Has each request wait until no one is typing into a cell, in a host with the set DelayForCellEdit. */
   readonly delayForCellEdit?: boolean;
 }
 

@@ -40,7 +40,7 @@ const clearParts = new Map<string, "all" | "contents" | "formats">([
   ["Formats", "formats"],
 ]);
 
-/** What stands in a range's cells: reading and writing it. */
+/** What is in a range's cells: reading and writing it. */
 export abstract class RangeContents extends Placed<Area> implements Carried {
   protected loadable(): Loadable {
     const { session } = this.context;

@@ -101,7 +101,7 @@ export class RangeFormat extends RangeLook implements Carried {
     apply(this.area());
   }
 
-  /** Makes each row as high as what stands in it. */
+  /** Makes each row as high as what is in it. */
   autofitRows(): void {
     this.act("autofitRows", () => this.looks.fitRows(this.area()));
   }

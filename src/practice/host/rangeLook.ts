@@ -4,7 +4,7 @@ import { ClientObject } from "./clientObject";
 import type { RequestContext } from "./requestContext";
 import { carriable } from "./tableOfValues";
 
-/** The host's manner common to a range's looks: one value for all cells, null where they differ. */
+/** The host's behavior common to a range's looks: one value for all cells, null where they differ. */
 export abstract class RangeLook extends ClientObject {
   constructor(
     context: RequestContext,

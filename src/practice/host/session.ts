@@ -15,7 +15,7 @@ interface PlannedFailure {
   readonly detail: string | undefined;
 }
 
-/** How often the grid is asked whether somebody is still typing into a cell. */
+/** How often the grid is asked whether someone is still typing into a cell. */
 const editPollMs = 100;
 
 /** What all request contexts share: the grid, the protections, and the order in which syncs run. */
@@ -27,7 +27,7 @@ export class HostSession {
   /** How many workbooks the add-in has asked for so far. */
   workbooksCreated = 0;
   readonly protectedSheets = new Set<string>();
-  /** Sheets on which somebody has put a chart, or a comment: the grid has none, so that only a test puts them there. */
+  /** Sheets on which someone has put a chart, or a comment: the grid has none, so that only a test puts them there. */
   readonly chartedSheets = new Set<string>();
   readonly commentedSheets = new Set<string>();
   private last: Promise<unknown> = Promise.resolve();
@@ -39,7 +39,7 @@ export class HostSession {
   private readonly meanwhile = new Map<number, () => void | Promise<void>>();
 
   /**
-   * @param namespace What stands before the dot in the names of the add-in's functions.
+   * @param namespace What is before the dot in the names of the add-in's functions.
    * @param handOver Gives a file to the person, as where the add-in asks for a workbook of its own.
    */
   constructor(
@@ -103,9 +103,9 @@ export class HostSession {
   }
 
   /**
-   * Resolves when nobody is typing into a cell.
+   * Resolves when no one is typing into a cell.
    *
-   * @throws HostError where somebody is, and the request does not wait.
+   * @throws HostError where someone is, and the request does not wait.
    */
   async editingOver(waits: boolean): Promise<void> {
     if (!this.grid.isEditing()) return;

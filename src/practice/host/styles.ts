@@ -4,7 +4,7 @@ import type { Members } from "./mirror";
 import { Placed } from "./placed";
 import type { RequestContext } from "./requestContext";
 
-/** The letters of cells that nobody has dressed. */
+/** The letters of cells that no one has dressed. */
 class StyleFont extends ClientObject implements Members<Excel.RangeFont, "color" | "name" | "size"> {
   constructor(context: RequestContext) {
     super(context, "RangeFont");

@@ -50,7 +50,7 @@ export class Shelf<T> {
     });
   }
 
-  /** What is kept, as it was put or as anybody else has left it; undefined where nothing is. */
+  /** What is kept, as it was put or as anyone else has left it; undefined where nothing is. */
   async get(): Promise<unknown> {
     return this.run("readonly", (store) => store.get(this.key));
   }

@@ -1,4 +1,4 @@
-/** A page that is loaded anew may come up a moment before the one in front of it has let go. */
+/** A page that is loaded again may come up a moment before the one in front of it has let go. */
 const TRIES = 10;
 const PAUSE_MS = 100;
 const NAME = "practice-workbook";

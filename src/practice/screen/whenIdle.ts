@@ -1,4 +1,4 @@
-/** Nobody waits longer than this for what is only begun when the page is idle. */
+/** No one waits longer than this for what is only begun when the page is idle. */
 const longestMs = 1000;
 
 /** Resolves when the browser has nothing more pressing to do, and soon in any case. */

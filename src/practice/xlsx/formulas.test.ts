@@ -42,7 +42,7 @@ describe("a formula in a file and in a cell", () => {
     expect(toFile("=bed.area_points(A1:B4)", functions)).toBe("_xldudf_BED_AREA_POINTS(A1:B4)");
   });
 
-  test("a name that only looks like a function of ours in a file is nobody's", () => {
+  test("a name that only looks like a function of ours in a file is no one's", () => {
     expect(toFile("=BED_STONE_TONS(1)", functions)).toBe("BED_STONE_TONS(1)");
   });
 
@@ -80,7 +80,7 @@ describe("a formula that cannot be one here", () => {
 });
 
 describe("a reference to a table is one to its cells", () => {
-  // Worked by hand on B2:D6 with headings in row 2 and totals in row 6; the formula stands in row 4.
+  // Worked by hand on B2:D6 with headings in row 2 and totals in row 6; the formula is in row 4.
   test.each([
     ["Beds[Length]", "$B$3:$B$5"],
     ["Beds[[#This Row],[Width]]", "$C4"],

@@ -140,7 +140,7 @@ export class FunctionNames {
   }
 
   /**
-   * A function's name as a file holds it; names of anybody else's functions come back as they are.
+   * A function's name as a file holds it; names of anyone else's functions come back as they are.
    *
    * @example new FunctionNames(["MY.SUM_UP"]).inFile("my.sum_up") // "_xldudf_MY_SUM_UP"
    */

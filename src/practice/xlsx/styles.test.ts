@@ -77,12 +77,12 @@ test("a look goes into a file and comes back", () => {
   expect(read && styleFromFile(library, read, colorReader(undefined))).toEqual(style);
 });
 
-test("a cell that nobody dressed comes back as such", () => {
+test("a cell that no one dressed comes back as such", () => {
   const file = styleToFile(library, {}, false);
   expect(styleFromFile(library, file, colorReader(undefined))).toEqual({});
 });
 
-test("text that is indented stands at the left in a file, and a number where it stood", () => {
+test("text that is indented is at the left in a file, and a number where it stood", () => {
   const style = { pd: { l: 11 } };
   expect(styleToFile(library, style, true).alignment).toEqual({ horizontal: "left", indent: 1 });
   expect(styleToFile(library, style, false).alignment).toEqual({ indent: 1 });

@@ -7,7 +7,7 @@ import { byRuleOrPlan, counted, countedEdging, type Outline, PINS_AROUND_OTHERS,
 /*
  * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
  * formulas in which `{key}` is another amount or a field, and `{key.decimal}` the number that tape text reads as. The
- * pane evaluates them (`estimate.ts`), and the block in the sheet prints them (`sheets/estimate`).
+ * pane evaluates them (`estimate.ts`), and the block on the sheet prints them (`sheets/estimate`).
  */
 
 export interface Amount {

@@ -1,7 +1,7 @@
 import { borderChoices, fabricChoices } from "./choices";
 import { type FieldKey, fields } from "./fields";
 
-/** Invented prices of common stone by the ton; nobody sells at them. */
+/** Invented prices of common stone by the ton; no one sells at them. */
 export const exampleStonePrices: readonly { readonly stone: string; readonly perTon: string }[] = [
   { stone: "river rock", perTon: "62" },
   { stone: "pea gravel", perTon: "48" },

@@ -1,9 +1,9 @@
 /**
  * Every value that an estimator can give for a bed, once: what it is called, its unit, how it is read, and
- * what stands there until somebody types something else. The block in the sheet and the form in the pane are
+ * what is there until someone types something else. The block on the sheet and the form in the pane are
  * both made from this list, so that they use the same words.
  *
- * Starting values are common practice unless a source stands beside them; prices and rates are invented
+ * Starting values are common practice unless a source is beside them; prices and rates are invented
  * examples, and the block says so.
  */
 export interface Field {

@@ -57,9 +57,9 @@ export interface BedForm {
   readonly widths: readonly string[];
   /** For "points": the corners in order. */
   readonly points: readonly PointText[];
-  /** What stands in the bed, by its place in plan: none where the area alone is known. */
+  /** What is in the bed, by its place in plan: none where the area alone is known. */
   readonly cutOuts: readonly CutOutText[];
-  /** The office's rates, where its workbook has them: they stand in the fields that nobody typed into. */
+  /** The office's rates, where its workbook has them: they are in the fields that no one typed into. */
   readonly rates?: Rates;
   /** Cells of the workbook that inputs follow in place of what was typed: addresses by the keys of the block's cells. */
   readonly links?: Readonly<Record<string, string>>;
@@ -136,7 +136,7 @@ export function blankForm(): BedForm {
   };
 }
 
-/** What stands in a field: what was typed, or the office's rate, or the field's starting value. */
+/** What is in a field: what was typed, or the office's rate, or the field's starting value. */
 export function textOf(form: BedForm, key: FieldKey): string {
   const typed = form.typed[key];
   if (typed !== undefined) return typed;
@@ -151,7 +151,7 @@ export function followedRate(form: BedForm, key: FieldKey): Rate | undefined {
   return rateFor(form.rates, key, textOf(form, "stone"));
 }
 
-/** The form's stone in the office's list; undefined where it stands in none. */
+/** The form's stone in the office's list; undefined where it is in none. */
 export function listedStone(form: BedForm): StoneRate | undefined {
   return form.rates && stoneRateOf(form.rates, textOf(form, "stone"));
 }

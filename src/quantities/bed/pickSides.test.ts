@@ -44,7 +44,7 @@ describe("the sides of a rectangle", () => {
     expect(shapeFieldsOf(picked)).not.toContain("longBorders");
   });
 
-  test("are 1 or 0 in the sheet, and anything else is refused with its side", () => {
+  test("are 1 or 0 on the sheet, and anything else is refused with its side", () => {
     const { problems } = readForm(rectangle({ frontEdging: "2" }));
     expect(problems.map(({ place }) => place)).toEqual(["frontEdging"]);
     expect(problems[0]?.message).toContain("Edging, front");

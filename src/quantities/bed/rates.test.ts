@@ -43,7 +43,7 @@ describe("the name of a cell", () => {
     ["Rate_stone_prices", true],
     ["Whose_stone_kinds", true],
     ["Whose_crew_hour", true],
-    ["Whose_waste", false], // waste starts with common practice, so nobody asks whose it is
+    ["Whose_waste", false], // waste starts with common practice, so no one asks whose it is
     ["Overhead", false],
   ])("%s is one of ours: %s", (name, isOurs) => {
     expect(isRateName(name)).toBe(isOurs);

@@ -112,7 +112,7 @@ const ownLabels: Readonly<Partial<Record<RateKey, string>>> = {
   rakeRate: "Spread and rake, pace",
 };
 
-/** What a rate is called where it stands among all others. */
+/** What a rate is called where it is among all others. */
 export function rateLabel(key: RateKey): string {
   return ownLabels[key] ?? fields[key].label;
 }

@@ -44,7 +44,7 @@ export interface Bed {
   readonly weighedTonsPerYard?: number;
 }
 
-/** What stands in the bed, in feet: round where it has no depth. */
+/** What is in the bed, in feet: round where it has no depth. */
 export interface CutOut {
   readonly x: number;
   readonly y: number;
@@ -52,7 +52,7 @@ export interface CutOut {
   readonly deep: number | undefined;
 }
 
-/** Where a problem stands in the form: a field, or a place in its list of widths or points. */
+/** Where a problem is in the form: a field, or a place in its list of widths or points. */
 export type FormPlace =
   | FieldKey
   | `width${number}`
@@ -110,7 +110,7 @@ export function readForm(form: BedForm): Reading {
     problems.push({ place: "stone", message: stonesProblem, unfinished: false });
   const weight = listedStone(form)?.tonsPerYard;
   if (weight?.problem !== undefined) problems.push({ place: "stone", message: weight.problem, unfinished: false });
-  // What another way of measuring asks for is kept in the form, and isn't read: nobody sees it to fix it.
+  // What another way of measuring asks for is kept in the form, and isn't read: no one sees it to fix it.
   const widthsFt = (form.way === "widths" ? givenWidths(form) : []).map((text, index) =>
     attempt(`width${index + 1}`, text, () => readListed(`Width ${index + 1}`, text), 0),
   );

@@ -44,7 +44,7 @@ function readCell(field: Field, cell: unknown, isExample: boolean): Rate {
   try {
     if (cell === "" || cell === null) throw new Problem("value", messages.missing(label, initial), label);
     const isLength = reads === "feet" || reads === "inches";
-    // Plain arithmetic in the sheet reads no text, so a number that was typed as text is none.
+    // Plain arithmetic on the sheet reads no text, so a number that was typed as text is none.
     if (typeof cell !== "number" && !(isLength && typeof cell === "string")) {
       throw new Problem("value", messages.notANumber(label, cell, initial), label);
     }

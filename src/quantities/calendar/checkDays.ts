@@ -6,7 +6,7 @@ import { Problem } from "../problem";
  *
  * @param argument the name to use in the message.
  * @param days what was given.
- * @param most the longest stretch that is still a number of days and no slip.
+ * @param most the longest stretch that is still a number of days and no mistake.
  * @throws Problem "value" for days that are not whole, under 1, or more than the most.
  * @example checkDays("working_days", -2, 366) // refused: less than 0
  */

@@ -33,7 +33,7 @@ export interface DigNotice {
   /** The same if notice were given today. */
   readonly earliestIfToday: number;
   readonly isInTime: boolean;
-  /** The last working day of the work, begun on the wished day. */
+  /** The last working day of the work, begun on the requested day. */
   readonly lastDayOfWork: number;
   /** The last day on which marks are good; undefined where the office entered no life of marks. */
   readonly marksLastDay: number | undefined;
@@ -46,7 +46,7 @@ export interface DigNotice {
 const reachOf = (workingDays: number, daysOff: number) => 60 + 2 * (workingDays + daysOff);
 
 /**
- * The notice before digging: by when to give it, from when to dig, how long marks are good, and what stands in the way.
+ * The notice before digging: by when to give it, from when to dig, how long marks are good, and what is in the way.
  * Working days are counted as BED.DIG_DATE counts them. A guide only: the ticket and your state's rule come first.
  *
  * @throws Problem for days of notice, of marks or of work that are not whole or not over 0, and where the calendar ends.
@@ -56,7 +56,7 @@ const reachOf = (workingDays: number, daysOff: number) => 60 + 2 * (workingDays 
 export function digNotice(options: NoticeOptions): DigNotice {
   const { startDate, workingDays, today, noticeDate = today, marks, daysOfWork = 1 } = options;
   checkDays("working_days", workingDays, MOST_WORKING_DAYS);
-  // Nobody types these: they are what the beds come to.
+  // No one types these: they are what the beds come to.
   if (daysOfWork > MOST_WORKING_DAYS)
     throw new Problem("value", calendarMessages.tooMuchWork(daysOfWork, MOST_WORKING_DAYS), "days_of_work");
   checkDays("days_of_work", daysOfWork, MOST_WORKING_DAYS);

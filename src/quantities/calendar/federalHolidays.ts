@@ -8,7 +8,7 @@ export interface FederalHoliday {
   readonly name: string;
   /** Serial number of the day by law. */
   readonly onDate: number;
-  /** Serial number of the day on which nobody works for it: the day by law unless that is a Saturday or Sunday. */
+  /** Serial number of the day on which no one works for it: the day by law unless that is a Saturday or Sunday. */
   readonly keptOn: number;
 }
 

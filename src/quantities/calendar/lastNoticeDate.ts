@@ -3,13 +3,13 @@ import { Problem } from "../problem";
 import { calendarMessages } from "./messages";
 
 /**
- * The last working day on which notice can be given so that digging may start on the wished day: `digDate` the other
+ * The last working day on which notice can be given so that digging may start on the requested day: `digDate` the other
  * way round. The day of notice is not counted, and all the working days of notice have passed before the start.
  *
  * A start on a Saturday, Sunday or holiday counts as one on the working day before it, since notice that is early
- * enough for that day is early enough for the wished one.
+ * enough for that day is early enough for the requested one.
  *
- * @param startDate wished start, as a serial number of the workbook's 1900 calendar.
+ * @param startDate requested start, as a serial number of the workbook's 1900 calendar.
  * @param workingDays full working days of notice, a whole number, 1 to 366.
  * @param holidays serial numbers of days that are no working days.
  * @returns serial number of a working day; notice on the working day after it would be too late.

@@ -20,7 +20,7 @@ interface NoticeDates {
 }
 
 /**
- * What stands in the way of a start, the gravest first.
+ * What is in the way of a start, the gravest first.
  *
  * @param dates as worked out by `digNotice`.
  * @param today serial number.

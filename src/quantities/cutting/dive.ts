@@ -9,7 +9,7 @@ const NEAR = 1e-4;
 
 /**
  * Whole plans by rounding fractional ones: what is cut whole times is settled, of the rest what is cut more than
- * `roundUp` times, and at least one; then the pieces left are planned anew. What is proven on the way is kept.
+ * `roundUp` times, and at least one; then the pieces left are planned again. What is proven on the way is kept.
  */
 export function dive(
   job: Job,

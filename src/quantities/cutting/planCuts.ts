@@ -35,7 +35,7 @@ export interface CutPlan {
   readonly stocks: readonly CutStock[];
 }
 
-/** More pieces than any job has; beyond it some number is a slip of the keys. */
+/** More pieces than any job has; beyond it some number is a typing error. */
 const MOST_PIECES = 10_000;
 /** About two seconds on a slow machine. A list of a real job takes a few thousandths of it. */
 export const USUAL_STEPS = 50_000_000;

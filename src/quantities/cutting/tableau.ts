@@ -31,7 +31,7 @@ export interface Tableau {
  */
 export function tableauOf(job: Job, pieces: Pieces, steps: Steps): Tableau {
   const rows = pieces.length;
-  /** Element (row, column) stands at column × rows + row. */
+  /** Element (row, column) is at column × rows + row. */
   const inverse = new Float64Array(rows ** 2);
   const amounts = new Float64Array(rows);
   const prices = new Float64Array(rows);

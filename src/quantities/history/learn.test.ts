@@ -85,7 +85,7 @@ describe("a proposal is clear only where today's rate is outside the interval", 
     expect(found.proposal).toMatchObject({ proposed, isClear, isUnderNet: false });
   });
 
-  test("and a rate that nobody changed is the starting one", () => {
+  test("and a rate that no one changed is the starting one", () => {
     expect(lesson(jobs("border", [10, 10, 10, 10, 10])).proposal).toMatchObject({ now: 14 });
     expect(lesson(jobs("stoneTons", [10, 10, 10, 10, 10])).proposal).toMatchObject({ now: 0.08 });
   });

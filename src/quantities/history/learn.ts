@@ -16,7 +16,7 @@ export interface Lesson {
   readonly jobs: readonly JobRatio[];
   /** Of actual over estimated; for stone of actual over net. Undefined with fewer than `FEWEST_JOBS` jobs. */
   readonly ratio: MedianInterval | undefined;
-  /** "too few" jobs; "compare" where no rate stands behind it; else whether to keep the rate or change it. */
+  /** "too few" jobs; "compare" where no rate is behind it; else whether to keep the rate or change it. */
   readonly verdict: "too few" | "compare" | "keep" | "change";
   /** The rate that the jobs speak for, whether or not it is worth a change. */
   readonly proposal: Proposal | undefined;
@@ -29,7 +29,7 @@ export type RatesNow = Readonly<Partial<Record<string, number>>>;
 
 /**
  * What past jobs tell, measure by measure: the median of actual over estimated, an interval for it that supposes nothing
- * about how jobs are spread, and the rate or waste share that would have fitted. A slip of the keys or a job that went
+ * about how jobs are spread, and the rate or waste share that would have fitted. A typing error or a job that went
  * wrong moves the median little. Nothing is changed here: the office decides.
  *
  * @param entries in any order; @param rates of today.

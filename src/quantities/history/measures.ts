@@ -15,7 +15,7 @@ export interface Measure {
   readonly key: string;
   readonly label: string;
   readonly unit: string;
-  /** The rate that past jobs can correct; undefined where none stands behind the measure, or several do. */
+  /** The rate that past jobs can correct; undefined where none is behind the measure, or several do. */
   readonly rate?: { readonly key: RateKey; readonly kind: RateKind; readonly label: string; readonly unit: string };
   /** Why no rate is proposed; there wherever `rate` is not. */
   readonly noRate?: string;

@@ -5,7 +5,7 @@ export interface PastEntry {
   readonly date: number;
   /** A key of `measures`, or the office's own words for something else. */
   readonly measure: string;
-  /** As it stood in the estimate, in the measure's unit. */
+  /** As it was in the estimate, in the measure's unit. */
   readonly estimated: number;
   /** What the crew wrote down, in the same unit. */
   readonly actual: number;

@@ -1,15 +1,15 @@
 /*
- * What one bed of a job takes, as its block or its row in the sheet says: the needs behind each line, so that they can
+ * What one bed of a job takes, as its block or its row on the sheet says: the needs behind each line, so that they can
  * be added before they are rounded to what is sold, and beside them what the bed's own line orders.
  *
  * Lengths in feet, small dimensions in inches, areas in square feet, volumes in loose cubic yards, weights in short
- * tons, money in the sheet's own currency. Every number is finite and 0 or more.
+ * tons, money on the sheet's own currency. Every number is finite and 0 or more.
  */
 
-/** A quantity as it stands on a line of the bed's own sheet, rounded to what is sold. */
+/** A quantity as it is on a line of the bed's own sheet, rounded to what is sold. */
 export interface OwnQuantity {
   readonly quantity: number;
-  /** Somebody typed it over what was worked out. It is then ordered as typed, beside what is worked out together. */
+  /** Someone typed it over what was worked out. It is then ordered as typed, beside what is worked out together. */
   readonly typed?: boolean;
   /** Cost of one, before markup; left out where the sheet gives none. */
   readonly unitCost?: number;

@@ -30,7 +30,7 @@ test("a ring has two closed runs", () => {
   ]);
 });
 
-test("what was typed over stands in place of what was worked out", () => {
+test("what was typed over is in place of what was worked out", () => {
   const typed = [
     { line: "edging", quantity: 9 },
     { line: "stoneLine", unitCost: 55 },

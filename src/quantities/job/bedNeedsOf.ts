@@ -6,7 +6,7 @@ import { must } from "../must";
 import { stoneOnLine } from "../stone";
 import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
 
-/** What somebody typed over on a line of the bed's sheet. */
+/** What someone typed over on a line of the bed's sheet. */
 export interface TypedLine {
   /** Its key in `bed/lines`, such as "edging". */
   readonly line: string;

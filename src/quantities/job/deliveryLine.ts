@@ -43,7 +43,7 @@ export function deliveryLine(key: string, stone: string, lots: readonly StoneLot
 
 function deliveriesOf({ stones, orderTons }: StoneLot): OrderedDelivery[] {
   const parts = partsOf(stones.map(askOf));
-  // Where trucks differ nobody knows which of them brings the stone of which bed; so each brings its own.
+  // Where trucks differ no one knows which of them brings the stone of which bed; so each brings its own.
   const isOneTruck = parts.filter(({ joined }) => joined.length > 0).length === 1;
   const typedTons = addedUp(stones.filter(({ deliveries }) => deliveries.typed).map(({ order }) => order.quantity));
   const restTons = Math.max(0, orderTons - typedTons);

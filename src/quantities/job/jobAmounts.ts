@@ -5,7 +5,7 @@ import { type BedRowKey, type KindOf, kindRows } from "./bedRows";
 /*
  * The price of a job, declared once like the estimate of a bed (`bed/amounts.ts`): the lines of the whole job, and from
  * them to the total. In its expressions `{beds.X}` is a row of what the job takes of each bed (`bedRows.ts`). The pane
- * evaluates them (`priceJob.ts`), and the block in the sheet prints them (`sheets/job/jobBlock.ts`). Needs are added
+ * evaluates them (`priceJob.ts`), and the block on the sheet prints them (`sheets/job/jobBlock.ts`). Needs are added
  * before they are rounded to what is sold.
  */
 

@@ -129,7 +129,7 @@ describe("stone", () => {
     const small = stone(1, 1, { truck: { yards: 4, payloadTons: 3 } });
     const large = stone(1, 1);
     const { lines } = job({ stone: large }, { stone: large }, { stone: small }, { stone: small });
-    // Two tons would fit on either truck; but nobody knows whose stone comes on which.
+    // Two tons would fit on either truck; but no one knows whose stone comes on which.
     expect(line(lines, "delivery")).toMatchObject({ order: 4, bedByBed: 4 });
     expect(line(lines, "delivery").notes[0]).toMatch(/differ in truck size and truck payload/);
   });

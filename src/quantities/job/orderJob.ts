@@ -21,7 +21,7 @@ export interface OrderChoices {
  * the yard's step and minimum, pins to boxes, deliveries and spoil to loads; border pieces and rolls are cut across
  * beds. The order of the beds does not matter, and one bed alone is ordered as its own sheet says.
  *
- * A quantity that somebody typed over in a bed's sheet is ordered as typed, as whole units beside what the other beds
+ * A quantity that someone typed over in a bed's sheet is ordered as typed, as whole units beside what the other beds
  * take together: it is neither lost nor worked into the cutting. Ordering together never takes more than the beds' own
  * lines together; for stakes alone that holds for pieces and stakes in money.
  *

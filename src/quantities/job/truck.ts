@@ -29,7 +29,7 @@ export function truckWarnings(what: string, { yards, tonsPerYard, loads: count, 
   const { payloadTons } = truck;
   if (yards === 0) return warnings;
   const isOver = (amount: number, limit: number) => amount > limit * (1 + WHOLE_TOLERANCE);
-  // Nobody hauls something in no load: then all of it is over.
+  // No one hauls something in no load: then all of it is over.
   const [yardsEach, tonsEach] = [yards / Math.max(1, count), (yards * tonsPerYard) / Math.max(1, count)];
   if (payloadTons === 0 || tonsPerYard === 0) warnings.push(truckWords.noPayload(what));
   else if (isOver(tonsEach, payloadTons)) warnings.push(truckWords.overloaded(what, count, tonsEach, payloadTons));

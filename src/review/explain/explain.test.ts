@@ -57,7 +57,7 @@ describe("a call of ours", () => {
 });
 
 describe("an error", () => {
-  test("gives the full reason and the mend, in the function's own words", () => {
+  test("gives the full reason and the fix, in the function's own words", () => {
     expect(told('=BED.STONE_TONS(100,2,"rivr rock")').error).toEqual({
       reason: "stone: “rivr rock” isn't in the list.",
       fix: "Did you mean “river rock”? Or type the tons per cubic yard.",
@@ -73,7 +73,7 @@ describe("an error", () => {
     expect(explained.error?.reason).toBe("The error comes from BED.AREA_RECTANGLE(B3,5): length is blank or 0.");
   });
 
-  test("is explained from the arguments where nobody knows the function's own words", () => {
+  test("is explained from the arguments where no one knows the function's own words", () => {
     const silent = { ...cellAround(sheet(bed), place, knowledge, () => ({ error: "#VALUE!" })) };
     expect(explain("=BED.STONE_YARDS(B3,2)", silent)?.error).toEqual({
       reason: "area is blank, and it's required.",

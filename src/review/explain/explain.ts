@@ -145,7 +145,7 @@ const MOST_CELLS = 20_000;
  * What explaining a cell needs, from what was read of the workbook, so that the host is asked for nothing more.
  *
  * @param facts the sheets that the formula reads, as far as they were read.
- * @param place the cell that the formula stands in.
+ * @param place the cell that the formula is in.
  * @param knowledge what is known of the functions.
  * @param call works out the functions of ours.
  */

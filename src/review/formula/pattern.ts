@@ -6,7 +6,7 @@ import { type Tree, walk } from "./tree";
 /** A formula as it is when its place is taken away: all cells filled down from one another share it. */
 export interface Pattern {
   readonly id: number;
-  /** The formula that was read first, with its "=", and the cell it stands in. */
+  /** The formula that was read first, with its "=", and the cell it is in. */
   readonly text: string;
   readonly row: number;
   readonly column: number;
@@ -31,7 +31,7 @@ export class PatternReader {
   readonly patterns: Pattern[] = [];
   readonly #known = new Map<string, Pattern>();
 
-  /** The pattern of a formula that stands in a cell. */
+  /** The pattern of a formula that is in a cell. */
   read(formula: string, row: number, column: number): Pattern {
     const tokens = tokenize(formula, { withLocation: true, mergeRefs: true });
     const relative = writtenPlain(translateTokensToR1C1(tokens, `${toCol(column)}${row + 1}`));

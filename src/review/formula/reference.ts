@@ -1,7 +1,7 @@
 import { parseA1Ref, parseStructRef, stringifyA1Ref, tokenize } from "@borgar/fx";
 import { must } from "../../quantities/must";
 
-/** One edge of a reference: fixed by a "$", or counted from the cell that the formula stands in. */
+/** One edge of a reference: fixed by a "$", or counted from the cell that the formula is in. */
 export interface Edge {
   readonly at: number;
   readonly fixed: boolean;
@@ -11,7 +11,7 @@ export interface Edge {
 export interface Reference {
   /** As written in the formula that was read first. */
   readonly text: string;
-  /** Where it stands in the text of that formula. */
+  /** Where it is in the text of that formula. */
   readonly start: number;
   readonly end: number;
   /** The name of another workbook that it reaches into. */
@@ -29,9 +29,9 @@ type Kind = "name" | "range" | "beam" | "table";
 /**
  * Reads one reference of a formula.
  *
- * @param text as it stands in the formula: `$B$2`, `Rates!B2:B9`, `CrewRate`, `Jobs[@Depth]`.
+ * @param text as it is in the formula: `$B$2`, `Rates!B2:B9`, `CrewRate`, `Jobs[@Depth]`.
  * @param kind what the parser took it for.
- * @param start where it stands in the formula's text.
+ * @param start where it is in the formula's text.
  * @param row the formula's own cell, to count relative edges from; likewise `column`.
  */
 export function readReference(text: string, kind: Kind, start: number, row: number, column: number): Reference {

@@ -100,7 +100,7 @@ export function isPlainSum({ tree = null }: Pattern): boolean {
   return terms !== undefined && terms.length >= 2 && terms.every((term) => isReference(term) || isCall(term));
 }
 
-/** Whether a formula takes up other cells of the line it stands in, as the total below a column does. */
+/** Whether a formula takes up other cells of the line it is in, as the total below a column does. */
 export function sumsItsOwnLine(book: Book, cell: Cell, pattern: Pattern, direction: "down" | "across"): boolean {
   return sumsOf(book, cell, pattern).some(({ targets }) =>
     targets.some((target) =>

@@ -62,7 +62,7 @@ export function textOf(whole: string, part: Tree): string {
   return whole.slice(start, end);
 }
 
-/** Where a part stands in the formula's text; the parser leaves brackets at its ends out. */
+/** Where a part is in the formula's text; the parser leaves brackets at its ends out. */
 export function spanOf(whole: string, part: Tree): readonly [start: number, end: number] | undefined {
   if (!part?.loc) return undefined;
   let [start, end] = part.loc as [number, number];

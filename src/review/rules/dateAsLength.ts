@@ -10,7 +10,7 @@ import { knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { change, eachCell, type Observation, type Rule } from "./rule";
 
-/** Nobody dates a bed earlier, and a length in feet is never as much as its day number. */
+/** No one dates a bed earlier, and a length in feet is never as much as its day number. */
 const FIRST_YEAR = "1930";
 
 export const dateAsLength: Rule = {

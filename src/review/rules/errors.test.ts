@@ -124,7 +124,7 @@ describe("an error", () => {
     ];
     expect(cellsFound(errors, rows)).toEqual(["E4"]);
     expect(cellsFound([errors, typedOver], rows)).toEqual(["D4"]);
-    // A number as text that a formula can read is no slip, and no cause.
+    // A number as text that a formula can read is no mistake, and no cause.
     const text = [
       ["Stone", "'9"],
       ["Order", "=B1/0"],

@@ -17,7 +17,7 @@ import { doubleCount, hiddenInTotal } from "./totals";
 import { argumentUnit, unitFactor } from "./units";
 import { wholePercent } from "./wholePercent";
 
-/** All rules, in three kinds: slips of the keys, units and sense, and what may be missing. */
+/** All rules, in three kinds: typing error, units and sense, and what may be missing. */
 export const rules: readonly Rule[] = [
   typedOver,
   unlike,

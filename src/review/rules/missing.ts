@@ -170,7 +170,7 @@ function speaksOfNotice({ book }: Study, sheet: number): boolean {
   return false;
 }
 
-/** A sheet, and those that it reads or that read it: an estimate may stand on several. */
+/** A sheet, and those that it reads or that read it: an estimate may be on several. */
 function linkedWith(study: Study, sheet: number): number[] {
   const links = study.once("links between sheets", () => {
     const found = new Map<number, Set<number>>();

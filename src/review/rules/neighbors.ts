@@ -65,7 +65,7 @@ function isNear(typed: number, would: number | undefined): boolean {
   return ratio > 1 / LIKELY_RATIO && ratio < LIKELY_RATIO;
 }
 
-/** More formulas of another kind than this, as a share of the family, are a choice and no slip. */
+/** More formulas of another kind than this, as a share of the family, are a choice and no mistake. */
 export const MOST_OTHERS = 0.25;
 
 export const unlike: Rule = {
@@ -132,7 +132,7 @@ export const sliding: Rule = {
   },
 };
 
-/** A reference that goes along, from a typed number that stands alone into blanks. */
+/** A reference that goes along, from a typed number that is alone into blanks. */
 function observeSliding(study: Study, family: Family, place: number): Observation[] {
   const { book } = study;
   const [first, ...rest] = family.members as [Cell, ...Cell[]];

@@ -25,7 +25,7 @@ describe("an overlap of fabric", () => {
     expect(findWith(overlapSense, lapped(overlap)).map((one) => one.level)).toEqual(level === undefined ? [] : [level]);
   });
 
-  test("can be too little, but not too much, where nobody says how wide the roll is", () => {
+  test("can be too little, but not too much, where no one says how wide the roll is", () => {
     expect(cellsFound(overlapSense, lapped(0.5, ""))).toEqual(["B2"]);
     expect(cellsFound(overlapSense, lapped(80, ""))).toEqual([]);
   });

@@ -103,7 +103,7 @@ describe("loads counted by volume only", () => {
     expect(cellsFound(payload, counted(formula))).toEqual(found);
   });
 
-  test("are fine where nobody says what the truck may carry", () => {
+  test("are fine where no one says what the truck may carry", () => {
     expect(cellsFound(payload, counted("=BED.LOADS(B2,5)").slice(0, 2))).toEqual([]);
   });
 });

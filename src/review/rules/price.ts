@@ -30,7 +30,7 @@ export const priceUnderCost: Rule = {
     }),
 };
 
-/** Whether the price follows from the cost, or would if no number stood there. */
+/** Whether the price follows from the cost, or would if no number was there. */
 function isPriceOf(study: Study, price: Cell, cost: Cell): boolean {
   const key = cellKey(cost);
   if (study.book.targetsOf(price).some((target) => cellKey(target) === key)) return true;

@@ -26,7 +26,7 @@ export const exampleRate: Rule = {
 };
 
 /**
- * The number in the row of the mark that is in use. Where the mark is a formula, as in blocks and in the sheet of rates,
+ * The number in the row of the mark that is in use. Where the mark is a formula, as in blocks and on the sheet of rates,
  * only a constant counts: what follows a rate is told of where the rate stands.
  */
 function observeExampleRate(study: Study, mark: Cell, text: string): Observation | undefined {
@@ -93,7 +93,7 @@ interface Rate {
   readonly name?: string;
 }
 
-/** Typed numbers that a name stands for, that formulas read by a fixed "$" reference, or that stand on a sheet of rates. */
+/** Typed numbers that a name stands for, that formulas read by a fixed "$" reference, or that are on a sheet of rates. */
 function ratesOf({ book, readers }: Study): Map<number, Rate> {
   const found: Rate[] = [];
   for (const { name } of book.facts.names) {

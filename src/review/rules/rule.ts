@@ -52,7 +52,7 @@ export function offBy(is: number | undefined, shouldBe: number | undefined, othe
   return Math.min(100, Math.round((Math.abs(is - shouldBe) / Math.abs(shouldBe)) * 100));
 }
 
-/** A change of one cell, from what stands there now. */
+/** A change of one cell, from what is there now. */
 export function change(
   study: Study,
   { sheet, row, column }: Cell,

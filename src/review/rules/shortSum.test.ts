@@ -405,7 +405,7 @@ describe("what is near enough to be left out", () => {
     expect(leftOut(block)).toEqual([]);
   });
 
-  test("a sum that stands among its lines doesn't leave itself out", () => {
+  test("a sum that is among its lines doesn't leave itself out", () => {
     const rows = [
       ["Line", "Amount", "Qty", "Each"],
       ["Stone", "=C2*D2", 5, 6],

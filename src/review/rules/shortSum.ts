@@ -74,7 +74,7 @@ function hullOf(targets: readonly Target[]): Target {
   return { sheet: must(targets[0]).sheet, row, column, rows: bottom - row, columns: right - column };
 }
 
-/** Years stand in headings as numbers. */
+/** Years are in headings as numbers. */
 const isYear = (value: number) => Number.isInteger(value) && value >= 1990 && value <= 2100;
 /** Left out in larger numbers than this, they are not left out by mistake; the first are told. */
 const MOST = 200;
@@ -141,7 +141,7 @@ const sideways = ({ direction }: Stretch, { row, column }: Cell) => (direction =
 const cellAt = ({ direction, at, sheet }: Stretch, along: number): Cell =>
   direction === "down" ? { sheet, row: along, column: at } : { sheet, row: at, column: along };
 
-/** Moving averages and running totals stand beside one another along their own range, and take parts on purpose. */
+/** Moving averages and running totals are beside one another along their own range, and take parts on purpose. */
 function isRepeated({ book }: Study, { cell, pattern }: SummingCell, direction: Stretch["direction"]): boolean {
   const [down, across] = direction === "down" ? [1, 0] : [0, 1];
   return [-1, 1].some(

@@ -62,7 +62,7 @@ function* subtotalsIn(sum: Sum, byColumn: ReadonlyMap<string, readonly SummingCe
   }
 }
 
-/** The place of the first subtotal at or below a row; they stand in the order of the sheet. */
+/** The place of the first subtotal at or below a row; they are in the order of the sheet. */
 function firstFrom(list: readonly SummingCell[], row: number): number {
   let [low, high] = [0, list.length];
   while (low < high) {

@@ -40,7 +40,7 @@ describe("a number typed over a formula", () => {
     expect(found!.rank).toBe(5);
   });
 
-  test("is found, too, where nobody can work the formula out", () => {
+  test("is found, too, where no one can work the formula out", () => {
     const unknown = (row: number): CellText => ({ f: `=OFFICEAREA(B${row},C${row})`, v: 80 });
     expect(findWith(typedOver, beds(50, unknown))).toMatchObject([
       {
@@ -59,7 +59,7 @@ describe("a number typed over a formula", () => {
     expect(cellsFound(typedOver, beds(area))).toEqual([]);
   });
 
-  test("is left alone where nobody can write the formula for its row", () => {
+  test("is left alone where no one can write the formula for its row", () => {
     const names = (row: number): CellText => ({ f: `=LET(l,B${row},l*C${row})`, v: 80 });
     expect(cellsFound(typedOver, beds(50, names))).toEqual([]);
   });

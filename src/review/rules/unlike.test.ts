@@ -99,7 +99,7 @@ describe("a formula that differs from those beside it", () => {
     expect(cellsFound(unlike, rows)).toEqual([]);
   });
 
-  test("is left alone where nobody can write the neighbors' formula for its row", () => {
+  test("is left alone where no one can write the neighbors' formula for its row", () => {
     const names = (row: number): CellText => ({ f: `=LET(l,B${row},l*C${row})`, v: 80 });
     const given = { 2: names(2), 3: names(3), 4: "=B4*C4", 5: names(5), 6: names(6) };
     expect(cellsFound(unlike, beds(5, given))).toEqual([]);

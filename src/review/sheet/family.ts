@@ -189,7 +189,7 @@ function commonest<Value>(values: readonly Value[]): { readonly value: Value; re
   return best;
 }
 
-/** What a formula of the family would read if it stood in a cell, reference by reference; undefined where unknown. */
+/** What a formula of the family would read if it was in a cell, reference by reference; undefined where unknown. */
 export function readBy(
   book: Book,
   { line, members, slots }: Family,

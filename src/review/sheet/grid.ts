@@ -16,7 +16,7 @@ export class SheetGrid {
   readonly name: string;
   readonly top: number;
   readonly left: number;
-  /** The last row, inclusive; before the first where nothing stands on the sheet. */
+  /** The last row, inclusive; before the first where nothing is on the sheet. */
   readonly bottom: number;
   readonly right: number;
   readonly #hiddenRows: ReadonlySet<number>;

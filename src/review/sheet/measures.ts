@@ -10,7 +10,7 @@ import { asNumber, type Study } from "../study";
 export interface Measure {
   readonly cell: Cell;
   readonly role: Role;
-  /** As it stands in the cell. */
+  /** As it is in the cell. */
   readonly number: number;
   /** The unit that the sheet names; undefined where it names none. */
   readonly unit: UnitName | undefined;

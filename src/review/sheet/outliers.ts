@@ -68,7 +68,7 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
   const blanks = found.filter(({ holds }) => holds === "blank").length;
   const others = found.filter(({ holds }) => holds === "number" || holds === "formula").length;
   if (members.length < LEAST_SHARE * (members.length + others)) return [];
-  // Where blanks are common, the formula stands only where somebody wanted it.
+  // Where blanks are common, the formula stands only where someone wanted it.
   const blanksStand = blanks <= MOST_BLANKS * members.length;
   const isGap = (cell: Cell) =>
     blanksStand && !(line.direction === "down" && readsAnotherUnit(book, family, needs, cell));
@@ -92,7 +92,7 @@ function holdsOf(book: Book, { sheet, row, column }: Cell): Outlier["holds"] | u
   return kind === "truth" || kind === "error" ? undefined : kind;
 }
 
-/** Which of the family's references need something to stand there: single cells that go along and are mostly filled. */
+/** Which of the family's references need something to be there: single cells that go along and are mostly filled. */
 function needsOf(book: Book, family: Family): number[] {
   const step = Math.max(1, Math.floor(family.members.length / SAMPLE));
   const sample = family.members.filter((_, place) => place % step === 0).map((cell) => readBy(book, family, cell));

@@ -11,7 +11,7 @@ export interface HeadingRow {
   readonly row: number;
   readonly first: number;
   readonly last: number;
-  /** A row of units, or of narrower headings, stands below this one: both are read together. */
+  /** A row of units, or of narrower headings, is below this one: both are read together. */
   readonly above?: HeadingRow;
 }
 
@@ -156,7 +156,7 @@ export class SheetPlaces {
     return amounts < 2;
   }
 
-  /** The row of headings that a cell stands below. */
+  /** The row of headings that a cell is below. */
   headingRowOf(row: number, column: number): HeadingRow | undefined {
     for (let place = this.headingRows.length - 1; place >= 0; place--) {
       const heading = must(this.headingRows[place]);

@@ -4,7 +4,7 @@ import { cautions } from "../cautions";
 import { estimateBlock } from "./block";
 import { headings } from "./headings";
 
-test("the cautions stand in the block whole, in lines no longer than it is wide", () => {
+test("the cautions are in the block whole, in lines no longer than it is wide", () => {
   const { formulas, widths } = estimateBlock(blankForm(), { row: 0, column: 0 });
   const first = formulas.findIndex(([cell]) => cell === headings.cautions) + 1;
   const rows = formulas.slice(

@@ -27,11 +27,11 @@ const UNIT_COST = 3;
 const VALUE = 1;
 
 /**
- * The cells of a sheet's estimates that nobody has changed and that follow no rate: those of blocks from before the
+ * The cells of a sheet's estimates that no one has changed and that follow no rate: those of blocks from before the
  * workbook had rates.
  *
  * @param values what the sheet's used range shows.
- * @param formulas what stands in the same cells.
+ * @param formulas what is in the same cells.
  * @param at where that range begins.
  */
 export function unfollowingCells(

@@ -37,7 +37,7 @@ function noPriceWords(form: BedForm): string {
   return `IF(AND(${areNumbers}),${quoted(NO_VALUE_WORDS)},${quoted(NO_RATE_WORDS)})`;
 }
 
-/** The cell that holds a followed rate as a number: a price stands in its line, tape text in the cell that reads it. */
+/** The cell that holds a followed rate as a number: a price is in its line, tape text in the cell that reads it. */
 function numberCell(key: FieldKey): string {
   const line = lines.find(({ cost }) => cost === key);
   if (line && key !== "crewRate") return `{${line.key}.unitCost}`;

@@ -7,7 +7,7 @@ export const BLOCK_TITLE = "Stone bed estimate";
 /** The measured part is headed by how the bed was measured. */
 export const MEASURED = "Measured: ";
 
-/** Headings of the block's parts, as they stand in its first column. */
+/** Headings of the block's parts, as they are in its first column. */
 export const headings = {
   lines: "Lines",
   price: "Price",

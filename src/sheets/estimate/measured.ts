@@ -21,7 +21,7 @@ export function shapeResultRows(form: BedForm): DraftRow[] {
 const POINT_COLUMNS = ["x, ft", "y, ft", "Reads as x", "Reads as y", "Side, ft", "Border"];
 const CUT_OUT_COLUMNS = ["Center x, ft", "Center y, ft", "Across, ft", "Deep or round", "Area, sq ft"];
 
-/** What stands in the bed: its place and size, and the area of it all together. */
+/** What is in the bed: its place and size, and the area of it all together. */
 function cutOutRows(form: BedForm): DraftRow[] {
   const cutOuts = givenCutOuts(form);
   const rows = cutOuts.map(([x, y, across, deep], index): DraftRow => {

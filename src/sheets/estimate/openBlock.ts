@@ -164,7 +164,7 @@ export function estimateUpdate(there: BlockOnSheet, was: BedForm, wanted: BedFor
 }
 
 /**
- * The rows of a block whose prices were typed over in the sheet: what is said beside them is still as it was printed for
+ * The rows of a block whose prices were typed over on the sheet: what is said beside them is still as it was printed for
  * a rate, for a sample price, or for a price of the office's own.
  */
 function notedOtherwise({ rates, ...was }: BedForm): DraftRow[][] {

@@ -65,7 +65,7 @@ const PARTS = 1000;
 
 /**
  * The condition under which a typed cell still holds an sample price. It is compared as the text of a whole number,
- * which reads alike in every country, so that no price stands in the formula, where it would look like a buried rate.
+ * which reads alike in every country, so that no price is in the formula, where it would look like a buried rate.
  */
 export function isStillExample(cell: string, example: number): string {
   return `${cell}*${PARTS}&""=${quoted(String(Math.round(example * PARTS)))}`;

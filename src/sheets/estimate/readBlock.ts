@@ -30,7 +30,7 @@ export function blockAt(blocks: readonly FoundBlock[], cell: Anchor): FoundBlock
  *
  * @param shown what the sheet's used range shows.
  * @param at where that range begins.
- * @param formulas what stands in the same cells; with it, a cell that follows one of the office's rates was not typed.
+ * @param formulas what is in the same cells; with it, a cell that follows one of the office's rates was not typed.
  *   Without it such a cell reads as the rate that it shows now.
  */
 export function findBlocks(

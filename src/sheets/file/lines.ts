@@ -1,6 +1,6 @@
 import { must } from "../../quantities/must";
 
-/** A text in lines of at most so many characters, for cells that cannot grow with what stands in them. */
+/** A text in lines of at most so many characters, for cells that cannot grow with what is in them. */
 export function inLines(text: string, characters: number): string[] {
   const lines = [""];
   for (const word of text.split(" ")) {

@@ -69,7 +69,7 @@ function belowList(last: string, cells: BedCells): string | undefined {
   return cells.has("cutOut1.x") ? "cutOut1.x" : "placedArea";
 }
 
-/** What stands before an address on a sheet; nothing for the formula's own. */
+/** What is before an address on a sheet; nothing for the formula's own. */
 export const inSheet = (sheet: string): string => (sheet === "" ? "" : `${quotedSheet(sheet)}!`);
 
 /** A block has lost a cell that a job needs. */

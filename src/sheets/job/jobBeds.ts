@@ -16,7 +16,7 @@ export interface BedLine {
   /** Before markup; undefined where the cell holds no number. */
   readonly unitCost: number | undefined;
   readonly kind: string;
-  /** Whether somebody typed the quantity over its formula. */
+  /** Whether someone typed the quantity over its formula. */
   readonly typed: boolean;
   /** A markup that was typed over its formula, as a share. */
   readonly typedMarkup?: number;
@@ -46,7 +46,7 @@ interface UsedCells extends Anchor {
 type Row = readonly unknown[];
 
 /**
- * The beds whose estimate blocks stand on a sheet, with the quantities and prices that the blocks show: what was typed
+ * The beds whose estimate blocks are on a sheet, with the quantities and prices that the blocks show: what was typed
  * over counts as typed.
  *
  * @param sheet the sheet's name.
@@ -113,7 +113,7 @@ function samplesOf(values: readonly Row[]): string[] {
   });
 }
 
-/** What a label's last row below a heading shows: an input and a result may share a label, and results stand below. */
+/** What a label's last row below a heading shows: an input and a result may share a label, and results are below. */
 function resultBelow(values: readonly Row[], heading: string, label: string): unknown {
   // The head of a block says "Price", too.
   const start = values.findIndex(([first], row) => first === heading && row > 2);

@@ -1,7 +1,7 @@
 /** The first cell of every job block, by which it is found again. */
 export const JOB_TITLE = "Stone bed job";
 
-/** Headings of the block's parts, as they stand in its first column. */
+/** Headings of the block's parts, as they are in its first column. */
 export const jobHeadings = {
   beds: "Beds",
   lines: "Lines",

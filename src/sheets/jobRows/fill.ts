@@ -20,7 +20,7 @@ export interface FillOptions {
   readonly replace: ReadonlySet<ResultRole>;
 }
 
-/** One cell that would change: what stands there, and what would stand there. */
+/** One cell that would change: what is there, and what would be there. */
 export interface CellChange {
   readonly sheet: string;
   readonly row: number;
@@ -69,7 +69,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
     [...byRole].flatMap(([role, { facts }]) => (isResult(role) && facts.filled > 0 ? [role] : [])),
   );
   const givenBefore = listSetting(fit, byRole, options.assumed, filled);
-  // What is to be written anew cannot be what it is worked out from.
+  // What is to be written again cannot be what it is worked out from.
   const given = new Set(
     [...filled].filter((role) => !options.results.includes(role) || isTyped(must(byRole.get(role)).facts)),
   );
@@ -263,7 +263,7 @@ function neededColumns(
 }
 
 /**
- * Where new columns go: right beside the list, else to the right of everything that stands there.
+ * Where new columns go: right beside the list, else to the right of everything that is there.
  *
  * @param count how many.
  * @returns the first of them; undefined where the sheet has no room.
@@ -279,7 +279,7 @@ function freeColumns({ cells, heading, rows }: ListFit, count: number): number |
     return true;
   };
   const beside = Math.max(heading.last, heading.table ? lastOf(heading.table.area) : 0) + 1;
-  // What stands to the right keeps a blank column before it.
+  // What is to the right keeps a blank column before it.
   const first =
     isFree(beside, count + 1) || beside + count === SHEET_COLUMNS ? beside : beyond(cells.sheet, cells.right);
   return count === 0 || first + count <= SHEET_COLUMNS ? first : undefined;

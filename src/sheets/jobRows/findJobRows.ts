@@ -7,7 +7,7 @@ import { headingRows, judgeRows, rowsBelow } from "./listRows";
 import { isMeasure, ListCells, type ListSheet } from "./listSheet";
 import { type InputRole, isResult, measureOf, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
 
-/** One bed of a list, as its row stands in the sheet. */
+/** One bed of a list, as its row is on the sheet. */
 export interface JobRow {
   /** Counted from 0, on the sheet. */
   readonly row: number;
@@ -16,7 +16,7 @@ export interface JobRow {
   readonly stone: string;
   /** Lengths in feet, depths in inches, waste as a share. Absent where no column holds it or the cell cannot be read. */
   readonly measured: Readonly<Partial<Record<InputRole, number>>>;
-  /** What stands in the columns of results, in the units of {@link ResultRole}: square feet, feet, short tons, pieces. */
+  /** What is in the columns of results, in the units of {@link ResultRole}: square feet, feet, short tons, pieces. */
   readonly quantities: Readonly<Partial<Record<ResultRole, number>>>;
   /** The same values as formulas on their cells, in the same units. */
   readonly formulas: Readonly<Partial<Record<Role, string>>>;

@@ -138,7 +138,7 @@ function columnMeaning(heading: Heading): Meaning {
   return isOtherDensity ? { roles: [], strength: "vague" } : meaning;
 }
 
-/** What stands in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */
+/** What is in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */
 function byData(meaning: Meaning, { numbers, tape, formulas, otherTexts }: ColumnFacts): Meaning {
   const holdsNames = otherTexts.length > 0 && numbers.length + tape + formulas === 0;
   if (holdsNames && meaning.roles.length === 1 && meaning.roles[0] === "area")
@@ -255,7 +255,7 @@ function inWords(roles: readonly Role[]): string {
   return labels.length < 2 ? labels.join("") : `${labels.slice(0, -1).join(", ")} or ${labels.at(-1)}`;
 }
 
-/** A heading as it is read, with what stands below it. */
+/** A heading as it is read, with what is below it. */
 interface Reading {
   readonly column: number;
   readonly heading: string;

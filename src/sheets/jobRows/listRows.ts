@@ -21,7 +21,7 @@ export interface HeadingRow {
 const LONGEST_HEADING = 60;
 /** Roles that rows of data name as well as headings do. */
 const NAMES: ReadonlySet<Role> = new Set<Role>(["job", "bed", "stone"]);
-/** So many blank headings side by side part a list from what stands beside it. */
+/** So many blank headings side by side part a list from what is beside it. */
 const PARTING_BLANKS = 2;
 
 /** All rows that head a list of beds, from the top; two lists side by side are two. */
@@ -53,7 +53,7 @@ export function headingRowAt(rows: readonly HeadingRow[], selection: Area): Head
   return undefined;
 }
 
-/** The heading as it is read: with the unit from the row below, where one stands there. */
+/** The heading as it is read: with the unit from the row below, where one is there. */
 export function headingAt(cells: ListCells, { row, hasUnitsBelow }: HeadingRow, column: number): string {
   const heading = cells.typedText(row, column)?.trim() ?? "";
   const below = hasUnitsBelow ? (cells.typedText(row + 1, column)?.trim() ?? "") : "";

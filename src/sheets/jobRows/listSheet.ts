@@ -15,7 +15,7 @@ export interface ListTable {
 /** What is known of a sheet that may hold a list of beds. Rows and columns are counted from 0, on the sheet. */
 export interface ListSheet extends Anchor {
   readonly name: string;
-  /** What stands in the used cells, from `row` and `column` on; a formula with its "=", in English, with commas. */
+  /** What is in the used cells, from `row` and `column` on; a formula with its "=", in English, with commas. */
   readonly formulas: readonly (readonly CellContent[])[];
   readonly values: readonly (readonly CellContent[])[];
   /** Rows that do not show, by hand or by a filter. */
@@ -85,12 +85,12 @@ export function isMeasure(text: string): boolean {
   }
 }
 
-/** What stands in a column of a list, below its heading. */
+/** What is in a column of a list, below its heading. */
 export interface ColumnFacts {
   readonly filled: number;
   readonly blank: number;
   readonly formulas: number;
-  /** Numbers that were typed, in their order in the sheet. */
+  /** Numbers that were typed, in their order on the sheet. */
   readonly numbers: readonly number[];
   /** Texts that read as a length, and others. */
   readonly tape: number;

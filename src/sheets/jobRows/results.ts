@@ -26,9 +26,9 @@ export interface Result {
   /** The heading of a new column; it reads back as this result. */
   readonly heading: string;
   readonly format: FormatName;
-  /** What a bed's row must tell; area and border may stand in a column of their own instead. */
+  /** What a bed's row must tell; area and border may be in a column of their own instead. */
   readonly needs: "area" | "border" | "sides" | "stone" | "nothing";
-  /** Results that have to stand in columns of their own, so that the formula can be read. */
+  /** Results that have to be in columns of their own, so that the formula can be read. */
   readonly columns: readonly ResultRole[];
   /** Rates without which it would rest on invented prices or paces. */
   readonly rates: readonly RateKey[];

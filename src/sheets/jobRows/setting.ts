@@ -32,7 +32,7 @@ export interface Assumed {
 /** What the formulas of a list are made from. */
 export interface ListSetting {
   readonly columns: ReadonlyMap<Role, ReadColumn>;
-  /** Results that stand in a column already, or will: formulas name their cells. Others are worked out in place. */
+  /** Results that are in a column already, or will: formulas name their cells. Others are worked out in place. */
   readonly shown: ReadonlySet<ResultRole>;
   readonly assumed: Assumed;
   readonly rates: ReadonlySet<RateKey>;
@@ -68,7 +68,7 @@ export function rateKeysOf(names: readonly string[]): Set<RateKey> {
 const NONE = quoted("no rate");
 
 /**
- * A size or pace of the office as it stands in a formula: its name where the workbook has it, else its usual value.
+ * A size or pace of the office as it is in a formula: its name where the workbook has it, else its usual value.
  *
  * @param blankMatters set where a blank would be taken for 0 or for "not given": then the formula gets words instead,
  *   which it refuses.

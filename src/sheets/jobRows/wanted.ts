@@ -14,7 +14,7 @@ interface WantedResults {
 /**
  * The results that were asked for, with those that they rest on in front of them.
  *
- * @param filled results that stand in the list already, with something in their column.
+ * @param filled results that are in the list already, with something in their column.
  */
 export function wantedResults(
   asked: readonly ResultRole[],

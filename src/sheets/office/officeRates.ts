@@ -42,7 +42,7 @@ export interface StoneRow {
   readonly kind: CellContent;
   readonly price: CellContent;
   readonly weight: CellContent;
-  /** What the cells show; formulas may stand behind them. */
+  /** What the cells show; formulas may be behind them. */
   readonly shows: {
     readonly kind: unknown;
     readonly price: unknown;

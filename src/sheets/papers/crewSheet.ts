@@ -151,7 +151,7 @@ function ticked(what: string, text: string): DraftRow {
   return { cells: [box, ...words] };
 }
 
-/** The cautions of a step, each line a row: those that stand elsewhere first, by a word of where. */
+/** The cautions of a step, each line a row: those that are elsewhere first, by a word of where. */
 function cautionRows(key: StepName, steps: readonly PlannedStep[]): DraftRow[] {
   const again = (AGAIN_AT[key] ?? []).map(({ about, where }) => {
     const whole = steps.find((step) => CAUTION_AT[step.key]?.includes(about));

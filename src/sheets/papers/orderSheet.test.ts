@@ -74,7 +74,7 @@ describe("the order sheet", () => {
     expect([formatOf("River rock", 2), formatOf("River rock", 4)]).toEqual(["#,##0.00", "#,##0.00"]);
   });
 
-  test("shows a part of a piece that somebody typed as it was typed", () => {
+  test("shows a part of a piece that someone typed as it was typed", () => {
     const half = orderSheet({ ...order, lines: [{ ...pins, order: 2.5 }] }, head, "letter", { row: 0, column: 0 });
     expect(half.formats[half.formulas.findIndex(([cell]) => cell === "Pins")]?.[2]).toBe("#,##0.00");
   });

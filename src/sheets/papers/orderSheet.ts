@@ -17,7 +17,7 @@ import {
   underHeading,
 } from "./paper";
 
-/** What stands on top of an order. Text that is "" leaves a blank to write in. */
+/** What is on top of an order. Text that is "" leaves a blank to write in. */
 export interface OrderHead {
   readonly office: string;
   readonly job: string;
@@ -40,7 +40,7 @@ const HEADINGS: Readonly<Record<Supplier, string>> = {
 
 /**
  * The order of a job, by kind of supplier: what to order and what of it is needed, how much of that is allowance, for
- * which beds, and what the loads weigh against their limits. No cost stands in it, since it goes to the yard.
+ * which beds, and what the loads weigh against their limits. No cost is in it, since it goes to the yard.
  *
  * @param order all beds together, from `orderJob`.
  */
@@ -74,13 +74,13 @@ function wideFact(label: string, fact: string): DraftRow {
   return { cells: [first, ...over(3, must(second))] };
 }
 
-/** Nobody orders the dump: its fee is in the estimate alone. */
+/** No one orders the dump: its fee is in the estimate alone. */
 const isBought = ({ key }: OrderLine) => key !== "dump";
 
 /** What is sold and needed by the piece. */
 const COUNTED = ["pieces", "stakes", "rolls", "boxes", "pins", "loads"];
 
-/** A count as a whole number, unless somebody typed a part of one; anything else with two decimals. */
+/** A count as a whole number, unless someone typed a part of one; anything else with two decimals. */
 export function quantity(amount: number, unit: string, look: LookName): DraftCell {
   const isCount = COUNTED.includes(unit) && Number.isInteger(amount);
   return { content: amount, format: isCount ? "whole" : "two", look };
@@ -138,7 +138,7 @@ function weightRows({ lines, warnings }: JobOrder): DraftRow[] {
   ];
 }
 
-/** A quantity in words, without digits that nobody measures. */
+/** A quantity in words, without digits that no one measures. */
 export function figure(value: number): string {
   return String(Number(value.toFixed(2)));
 }

@@ -12,7 +12,7 @@ export interface PastLine {
   readonly unit: string;
   readonly estimated: number;
   readonly actual: number;
-  /** The rate by which it was estimated; undefined where none stands behind it. */
+  /** The rate by which it was estimated; undefined where none is behind it. */
   readonly setThen?: number;
 }
 

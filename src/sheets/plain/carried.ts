@@ -16,7 +16,7 @@ export interface Noticed {
   readonly cell?: SheetArea;
 }
 
-/** More would make a list that nobody reads. */
+/** More would make a list that no one reads. */
 const MOST_CARRIED = 500;
 
 /** Collects the values to bring along, first all that are wanted, and then gives each its cell. */
@@ -24,7 +24,7 @@ export class Carried {
   private readonly kept = new Map<string, CarriedValue>();
   private places: ReadonlyMap<string, number> | undefined;
 
-  /** @param first the cell of the first value in the copy; the others stand below it. */
+  /** @param first the cell of the first value in the copy; the others are below it. */
   constructor(
     private readonly around: Surroundings,
     private readonly first: Anchor,

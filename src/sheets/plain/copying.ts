@@ -159,7 +159,7 @@ export class Copying {
   }
 }
 
-/** The values that are brought along stand below the cells and a heading, beside what they are. */
+/** The values that are brought along are below the cells and a heading, beside what they are. */
 function carriedPlace(region: Region, { at }: Destination): Anchor {
   return { row: at.row + region.formulas.length + 2, column: at.column + 1 };
 }

@@ -1,6 +1,6 @@
 import { tokenize } from "@borgar/fx";
 
-/** What stands before the functions' names: the office's own copy, and that of whoever develops it. */
+/** What is before the functions' names: the office's own copy, and that of whoever develops it. */
 const NAMESPACES = ["BED", "BEDDEV"];
 
 /** As the functions are written, and as a spreadsheet program without the add-in writes them. */

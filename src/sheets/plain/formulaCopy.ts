@@ -30,7 +30,7 @@ const KINDS: Readonly<Record<string, ReferenceIdentifier["kind"]>> = {
 };
 
 /**
- * Copies one formula: calls of ours as arithmetic, references as they have to stand in the copy.
+ * Copies one formula: calls of ours as arithmetic, references as they have to be in the copy.
  *
  * @param formula with its "=".
  * @param at its cell.

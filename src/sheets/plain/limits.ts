@@ -16,7 +16,7 @@ export function refuseTooLong(formula: string): void {
     throw new NoNative(`as an ordinary formula it nests ${levels} levels deep; the limit is ${MOST_LEVELS}`);
 }
 
-/** How deep parentheses stand in one another, outside of text. */
+/** How deep parentheses are in one another, outside of text. */
 export function levelsOf(formula: string): number {
   let [level, deepest] = [0, 0];
   for (const mark of formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, "")) {

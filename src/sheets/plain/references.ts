@@ -13,7 +13,7 @@ export interface Found extends SheetArea {
   readonly isInside: boolean;
 }
 
-/** Finds what references refer to, and writes them as they have to stand in the copy. */
+/** Finds what references refer to, and writes them as they have to be in the copy. */
 export class References {
   constructor(
     private readonly region: Region,
@@ -26,7 +26,7 @@ export class References {
   private readonly seen = new Map<string, Noticed>();
   private definesNames = false;
 
-  /** Begins a formula. Names that it defines by itself are nobody else's. */
+  /** Begins a formula. Names that it defines by itself are no one else's. */
   begin(definesNames: boolean): void {
     this.seen.clear();
     this.definesNames = definesNames;
@@ -46,7 +46,7 @@ export class References {
    * The cells that a reference means.
    *
    * @param at the cell of its formula, for a table's "this row".
-   * @returns undefined where its text does not tell, as of a name nobody explained.
+   * @returns undefined where its text does not tell, as of a name no one explained.
    * @throws NoNative where the copy cannot read it, in a workbook of its own.
    */
   find(node: ReferenceIdentifier, at: SheetArea): Found | undefined {
@@ -56,7 +56,7 @@ export class References {
   }
 
   /**
-   * The reference as it stands in the copy; undefined where it can only stand in the original.
+   * The reference as it is in the copy; undefined where it can only are in the original.
    *
    * @throws NoNative where the copy cannot read it, in a workbook of its own.
    */

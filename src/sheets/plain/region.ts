@@ -3,7 +3,7 @@ import type { CellStyle } from "../plan";
 
 export type CellContent = string | number | boolean;
 
-/** What stands in the cells that are copied, as the host reads them. */
+/** What is in the cells that are copied, as the host reads them. */
 export interface Region extends Anchor {
   readonly sheetName: string;
   /** Formulas with their "=", in English and with commas; a constant where a cell has none, "" where it is blank. */

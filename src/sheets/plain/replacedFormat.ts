@@ -4,7 +4,7 @@ import type { Replacement } from "./taped";
 const CLOSE = 1e-9;
 
 /**
- * The number format of a cell whose text became a number: a number must not stand in a cell that is formatted as text,
+ * The number format of a cell whose text became a number: a number must not be in a cell that is formatted as text,
  * a share or a date has to look like one, and a length needs no more than three decimals to be told.
  *
  * @param format of the original cell.

@@ -42,6 +42,6 @@ export interface PlainCopy {
   readonly results: readonly (readonly CellContent[])[];
   /** What formulas of the copy read outside of it. */
   readonly outside: readonly OutsideRead[];
-  /** Values from outside that stand below the copied cells, in a workbook of its own. */
+  /** Values from outside that are below the copied cells, in a workbook of its own. */
   readonly carried: readonly CarriedValue[];
 }

@@ -9,7 +9,7 @@ export function a1(range: RangeA1): string {
   return stringifyA1Ref({ range });
 }
 
-/** What stands before a reference to another sheet: `'Front yard'!`. */
+/** What is before a reference to another sheet: `'Front yard'!`. */
 export function prefix(sheetName: string): string {
   return stringifyA1Ref({ context: [sheetName], name: "_" }).slice(0, -1);
 }

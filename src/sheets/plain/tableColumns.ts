@@ -4,7 +4,7 @@ import type { SheetArea, TableFacts } from "./region";
 /**
  * The cells that a reference to columns of a table means, such as `Jobs[Length]` or `[@Length]`.
  *
- * @param text the reference as it stands in a formula.
+ * @param text the reference as it is in a formula.
  * @param at the formula's cell, for a table's "this row".
  * @returns undefined for a table or column that is not known, and for its headings and totals.
  */

@@ -144,7 +144,7 @@ function givenFor(
   const isLength = (one: Reading | undefined) => one === "ft" || one === "in";
   if (own !== undefined && isLength(reading) && isLength(stored))
     return { ...plain, holds: stored === "ft" ? "ft" : "in" };
-  // Read in another way here than what the cell holds now, so that it stands in the formula itself.
+  // Read in another way here than what the cell holds now, so that it is in the formula itself.
   return { kind: "constant", value: own ?? was };
 }
 

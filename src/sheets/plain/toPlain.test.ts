@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { fromA1, regionOf } from "../../../test/plainRegion";
 import { toPlain } from "./toPlain";
 
-/** The copied contents of one cell, where the copy stands at the same address. */
+/** The copied contents of one cell, where the copy is at the same address. */
 function copied(cells: Parameters<typeof regionOf>[0], address: string, around: Parameters<typeof toPlain>[1] = {}) {
   const region = regionOf(cells);
   const { row, column } = fromA1(address);

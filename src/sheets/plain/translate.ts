@@ -12,7 +12,7 @@ import type { SheetArea } from "./region";
 import { PERCENT, STRENGTH, UNARY } from "./strength";
 import type { CellReader } from "./taped";
 
-/** Writes one formula anew, with every call of ours as ordinary arithmetic. */
+/** Writes one formula again, with every call of ours as ordinary arithmetic. */
 export class Translation {
   /** Cells that the formula reads by itself, and not as a function's argument. */
   readonly read: Found[] = [];

@@ -12,7 +12,7 @@ export const plainName = (name: string): string => name.replace(PREFIX, "").toUp
 /**
  * Why a template may not call a function, in words that follow the cell's address; undefined where it may.
  *
- * @param name as it stands in the formula.
+ * @param name as it is in the formula.
  * @example callFault("WEBSERVICE") // "calls WEBSERVICE, which reaches out to the web"
  */
 export function callFault(name: string): string | undefined {

@@ -7,7 +7,7 @@ import { canonical } from "./reference";
 import { isOfRatesSheet, isWhose, type Template, type TemplateCell, type TemplateOutside } from "./template";
 import { tokensOf } from "./tokens";
 
-/** Something typed that stands in a template. */
+/** Something typed that is in a template. */
 export interface TypedIn {
   readonly at: string;
   /** What the cells beside or above call it; "" where they say nothing. */
@@ -19,7 +19,7 @@ export interface TypedIn {
 export interface Contents {
   readonly formulas: number;
   readonly inputs: readonly TypedIn[];
-  /** Prices, markups and other money matters that stand in it. */
+  /** Prices, markups and other money matters that are in it. */
   readonly prices: readonly TypedIn[];
   /** Functions that it calls, in alphabetical order. */
   readonly functions: readonly string[];
@@ -121,7 +121,7 @@ function readBy(template: Template) {
       if (type === "func") functions.add(ownFunction(value) === undefined ? plainName(value) : value.toUpperCase());
       if (type === "range" || type === "range_beam" || type === "range_named") {
         reads.add((canonical(value) ?? value).toLowerCase());
-        // Whose a rate is stands on the sheet of rates beside it, so that the rate alone is named.
+        // Whose a rate is is on the sheet of rates beside it, so that the rate alone is named.
         if (type === "range_named" && isOfRatesSheet(value) && !isWhose(value) && !rates.has(value.toLowerCase())) {
           rates.set(value.toLowerCase(), value);
         }

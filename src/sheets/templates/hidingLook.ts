@@ -5,7 +5,7 @@ import { numberFormatFault } from "./numberFormat";
 const SMALLEST_LETTERS = 6;
 /** Below this contrast letters are not told from the ground; the faintest grey in use on white has about 1.8. */
 const LEAST_CONTRAST = 1.5;
-/** What cells have that nobody has dressed. */
+/** What cells have that no one has dressed. */
 const PLAIN_GROUND = "#FFFFFF";
 const PLAIN_LETTERS = "#000000";
 /** Names of fonts as a template holds them. */
@@ -14,13 +14,13 @@ const LARGEST_LETTERS = 96;
 /** Fonts whose letters are pictures, from memory. */
 const PICTURE_FONTS = /webdings|wingdings|dingbats|^symbol$|marlett/i;
 
-/** A part of a look that keeps what stands in a cell from being seen, and why. */
+/** A part of a look that keeps what is in a cell from being seen, and why. */
 export interface Hiding {
   readonly part: "numberFormat" | "color" | "size" | "font";
   readonly why: string;
 }
 
-/** All by which a look hides what stands in a cell, or disguises it. */
+/** All by which a look hides what is in a cell, or disguises it. */
 export function hidingIn({ numberFormat, ...dress }: CellStyle & { readonly numberFormat?: string }): Hiding[] {
   const { fill = PLAIN_GROUND, color = PLAIN_LETTERS, size, font } = dress;
   const format = numberFormat === undefined ? undefined : numberFormatFault(numberFormat);

@@ -1,6 +1,6 @@
 /** Number formats that show a cell as something it is not. */
 
-/** What stands in quotes, or behind a backslash, an underscore or an asterisk. */
+/** What is in quotes, or behind a backslash, an underscore or an asterisk. */
 const QUOTED = /"[^"]*"|\\.|[_*]./g;
 const BRACKETED = /\[[^\]]*\]/g;
 /** Placeholders of numbers, text, dates and times. */
@@ -9,7 +9,7 @@ const SHOWS = /[0#?@]|General|Standard|[dmyhseg]/i;
 const OWN_DIGIT = /(?<![/\d])[1-9]/;
 
 /**
- * Why a number format disguises what stands in a cell.
+ * Why a number format disguises what is in a cell.
  *
  * @param format as spreadsheet programs write it, sections split by ";".
  * @returns words that follow the cell's address; undefined where numbers and text show. A blank zero is usual.

@@ -15,7 +15,7 @@ export type OfficeIndex =
   | { readonly ok: false; readonly why: string };
 
 /**
- * Reads the list of templates and the name of the settings file that an office offers to everybody.
+ * Reads the list of templates and the name of the settings file that an office offers to everyone.
  *
  * @param text of the file `templates/index.json` beside the add-in.
  * @example readOfficeIndex('{"format":"bedrow-template-index","version":1,"templates":["front-bed.json"]}')

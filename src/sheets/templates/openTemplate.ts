@@ -71,7 +71,7 @@ function contentOf({ formula, text, number, truth }: TemplateCell, answers: Choi
   return written(number ?? truth ?? text ?? "");
 }
 
-/** A formula of a template as it stands in a sheet. */
+/** A formula of a template as it is in a sheet. */
 function moved(formula: string, answers: Choices, at: Anchor): string {
   return tokensOf(formula)
     .map(({ type, value }) => {

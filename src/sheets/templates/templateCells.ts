@@ -10,7 +10,7 @@ import { movedBy } from "./reference";
 import type { TemplateCell } from "./template";
 
 /**
- * What stands in the cells of a region, as a template holds it: formulas in the template's own addresses, and values.
+ * What is in the cells of a region, as a template holds it: formulas in the template's own addresses, and values.
  *
  * @param treatments what becomes of what they read outside.
  * @returns the cells, and what is otherwise than on the sheet, in sentences.
@@ -59,7 +59,7 @@ function withoutHiddenText(cell: TemplateCell): TemplateCell[] {
 
 type Listed = ReadonlyMap<string, Outside>;
 
-/** How a piece stands in the template; undefined where the whole formula has to give way to what it shows. */
+/** How a piece is in the template; undefined where the whole formula has to give way to what it shows. */
 function stands(
   piece: Piece,
   listed: Listed,

@@ -12,7 +12,7 @@ import { isOfRatesSheet, type Template, type TemplateCell } from "./template";
 export interface Fault {
   /** The cell in the template; absent where it is about the whole. */
   readonly at?: string;
-  /** Words that follow the cell's address, or stand alone. */
+  /** Words that follow the cell's address, or are alone. */
   readonly what: string;
 }
 

@@ -97,7 +97,7 @@ export async function writeChanges(
 }
 
 /**
- * Restores what the cells held before, unless somebody has typed into one of them since. Two requests.
+ * Restores what the cells held before, unless someone has typed into one of them since. Two requests.
  *
  * @throws WorkbookFailure that names the cell; nothing is changed then.
  */

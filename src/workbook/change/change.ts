@@ -8,7 +8,7 @@ import { asFailure, codeOf, isUnknown, NOTHING_CHANGED, WorkbookFailure, whatHap
  * afterwards, and can be restored.
  */
 export interface Change<T> {
-  /** Writes, then verifies: throws where somebody else's work was overwritten. */
+  /** Writes, then verifies: throws where someone else's work was overwritten. */
   readonly apply: () => Promise<T>;
   /**
    * Restores what was there, whatever part of the change was made. It looks again each time, since it is retried.

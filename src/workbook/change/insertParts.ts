@@ -22,13 +22,13 @@ interface Progress {
     readonly shapesBefore: readonly string[];
     readonly formulas: readonly (readonly unknown[])[];
   }[];
-  /** Whether tables and pictures can have been written, too: before that, those in its place are somebody else's. */
+  /** Whether tables and pictures can have been written, too: before that, those in its place are someone else's. */
   isFinishing?: boolean;
 }
 
 /**
  * Writes plans to their places, which were free when they were looked at: two requests. The first of them is brought to
- * the front. If either request fails, or somebody else was quicker, all of it is undone.
+ * the front. If either request fails, or someone else was quicker, all of it is undone.
  *
  * @param title what is written, for the person.
  * @returns the id under which it can be undone.
@@ -108,7 +108,7 @@ async function undoInsert(
   await context.sync();
   const last = receipt.kept();
   const isRecorded = last.state === "kept" && last.value.id === id;
-  // The record is written last; somebody can still have deleted the sheet right before it.
+  // The record is written last; someone can still have deleted the sheet right before it.
   if (isRecorded && found.every((part) => part.isThere())) return id;
   if (isRecorded) queueReceiptText(context, receiptBefore ?? "");
   for (const { before, overwritten, typed, ...part } of found) {
@@ -126,7 +126,7 @@ async function undoInsert(
   return undefined;
 }
 
-/** Names come first: where one was taken, what is in the cells, and the names there, are somebody else's. */
+/** Names come first: where one was taken, what is in the cells, and the names there, are someone else's. */
 function isAboutName(cause: unknown): boolean {
   const { debugInfo } = cause as { readonly debugInfo?: { readonly errorLocation?: string } };
   return codeOf(cause) === "ItemAlreadyExists" || /^NamedItem/.test(debugInfo?.errorLocation ?? "");
@@ -137,7 +137,7 @@ function bringToFront(first: QueuedPart | undefined): void {
   first?.target.getCell(0, 0).select();
 }
 
-/** @throws WorkbookFailure where somebody else has written to the place of a part since it was looked at. */
+/** @throws WorkbookFailure where someone else has written to the place of a part since it was looked at. */
 function refuseOverwritten(queued: readonly QueuedPart[]): void {
   const { part } = queued.find((one) => one.overwritten()) ?? {};
   if (!part) return;

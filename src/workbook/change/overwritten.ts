@@ -65,7 +65,7 @@ export function queueWidths(target: Excel.Range, columns: number): () => readonl
  * Queues that a place that was written to is blank, and looks as it did before.
  *
  * @param keepsContents whether only its looks go, for cells that were cleared before.
- * @param widthsNow of its columns: those that somebody has set since it was written stay.
+ * @param widthsNow of its columns: those that someone has set since it was written stay.
  */
 export function queueRestore(
   target: Excel.Range,
@@ -97,7 +97,7 @@ export function queueLooksBack(target: Excel.Range, before: PlaceBefore, widthsN
   });
 }
 
-/** What somebody else had written where a plan was written. */
+/** What someone else had written where a plan was written. */
 export interface OverwrittenContent {
   /** Queues it in the place of what was written over it. The color rules of the range are loaded. */
   readonly queueBack: (target: Excel.Range) => void;
@@ -161,7 +161,7 @@ interface Wanted {
 }
 
 /**
- * Asks what is in a place by now, so that what somebody else has typed there survives an undo; readable after the
+ * Asks what is in a place by now, so that what someone else has typed there survives an undo; readable after the
  * request.
  *
  * @param wanted what was to be written: the plan's own, where the host has not said how it holds it.

@@ -71,7 +71,7 @@ export function queueReadReceipt(context: Excel.RequestContext) {
 
 /**
  * Whether a value is a receipt. Undo empties cells, so all of it has to fit together: an area larger than the formulas
- * that were written there would empty what somebody else has typed.
+ * that were written there would empty what someone else has typed.
  */
 function isReceipt(value: unknown): value is Receipt {
   if (!isObject(value)) return false;

@@ -14,18 +14,18 @@ import { areBlank, contentsAsWritten } from "../read/cells";
 import { type OverwrittenContent, queueRestore, queueWidths } from "./overwritten";
 import type { ReceiptPart, Written } from "./receipt";
 
-/** A plan that was written, and what was there before: blank cells, or what somebody wrote there meanwhile. */
+/** A plan that was written, and what was there before: blank cells, or what someone wrote there meanwhile. */
 interface WrittenPlan extends Pick<Written, "area" | "names"> {
   readonly before?: Written["before"] | undefined;
   readonly overwritten?: OverwrittenContent | undefined;
 }
 
-/** Tells what came with a plan from what was there, or is somebody else's. */
+/** Tells what came with a plan from what was there, or is someone else's. */
 export interface Ownership {
   readonly isPicture: (shape: { readonly id: string; readonly name: string }) => boolean;
   /** Whether tables in its place came with it. */
   readonly hasTables: boolean;
-  /** Whether its cells were cleared before, so that what is in them by now is somebody else's. */
+  /** Whether its cells were cleared before, so that what is in them by now is someone else's. */
   readonly isCleared?: boolean;
 }
 
@@ -72,7 +72,7 @@ export function queueRemoval(
     seen: (): unknown[] => [shapes.names(), tables.items.map(({ name }) => name), ownItems().map(({ name }) => name)],
     isThere: (): boolean => !worksheet.isNullObject,
     isProtected: (): boolean => !worksheet.isNullObject && worksheet.protection.protected,
-    /** Whether somebody else's pictures are on its sheet. */
+    /** Whether someone else's pictures are on its sheet. */
     hasOtherPictures: (): boolean => !worksheet.isNullObject && shapes.has((shape) => !isPicture(shape)),
     /** The names of the workbook for its cells. */
     ownNames: (): string[] => ownItems().map(({ name }) => name),
@@ -140,7 +140,7 @@ export function queueInsertedPart(context: Excel.RequestContext, part: ReceiptPa
     seen: () => (worksheet.isNullObject ? [] : [target.formulas, ...removal.seen()]),
     changed: (withSheet: boolean) => changedCells(target.formulas, withSheet),
     /**
-     * Queues that its cells are cleared, and before that, in the same request, a read of what they hold: what somebody
+     * Queues that its cells are cleared, and before that, in the same request, a read of what they hold: what someone
      * typed into one right before can be restored.
      */
     queueClear: () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { reads, receiptOf, refuseChanged, refuseRead } from "./undo";
 
-describe("an insert that can't be taken back", () => {
+describe("an insert that can't be undone", () => {
   test("names three of the cells that were changed", () => {
     const refused = () => refuseChanged("estimate", ["B1", "B2", "B3", "B4", "B5"]);
     expect(refused).toThrow(/\(B1, B2, B3[^B]*2[^B]*\)/);

@@ -25,7 +25,7 @@ interface PartialUndo {
 }
 
 /**
- * Undoes the last insert, with all that came with it, unless somebody has typed into it since. Where the host fails
+ * Undoes the last insert, with all that came with it, unless someone has typed into it since. Where the host fails
  * halfway, a retry finishes it.
  *
  * @param id of the insert that is meant; the last one of all where left out.
@@ -99,7 +99,7 @@ async function tryUndo(
   const wasEmpty = there.every((part) => part.isBlank());
   const what = partial?.what ?? { title, where, ...(wasEmpty && { wasEmpty }) };
   const seen = seenOf(parts, known);
-  // Of cells that held nothing nobody can see whether their looks are gone.
+  // Of cells that held nothing no one can see whether their looks are gone.
   const canBeSeen = there.every((part) => going.includes(part) || !part.isBlank());
   const isAsItWas = async () => {
     if (!canBeSeen) return false;
@@ -180,7 +180,7 @@ function refuseProtected(parts: readonly InsertedPart[], wouldDeleteSheets: bool
   }
 }
 
-/** @throws WorkbookFailure where somebody has typed into it since. */
+/** @throws WorkbookFailure where someone has typed into it since. */
 export function refuseChanged(title: string, changed: readonly string[]): void {
   if (changed.length === 0) return;
   throw new WorkbookFailure(
@@ -207,7 +207,7 @@ export function receiptOf(kept: Kept<Receipt>): Receipt {
   );
 }
 
-/** What is said where somebody was quicker. @param filled the sheet that something was put onto; undefined where cells were emptied. */
+/** What is said where someone was quicker. @param filled the sheet that something was put onto; undefined where cells were emptied. */
 function overtakenMessage(title: string, filled: string | undefined): WorkbookFailure {
   return new WorkbookFailure(
     filled === undefined

@@ -5,7 +5,7 @@ import type { Area } from "../../spreadsheet/areas";
 import { undoChanges, writeChanges } from "./cells";
 import { updateRows } from "./updateRows";
 
-/** A block in the sheet, as it was read. */
+/** A block on the sheet, as it was read. */
 export interface BlockInSheet {
   readonly sheetId: string;
   readonly sheetName: string;

@@ -18,7 +18,7 @@ export interface Part {
   readonly sheetName: string;
   /** Left out for a sheet that is made for it. */
   readonly sheetId?: string;
-  /** The name of a sheet that is made for it until all of it is in place: one that nobody else gives. */
+  /** The name of a sheet that is made for it until all of it is in place: one that no one else gives. */
   readonly tempName?: string;
   /** How the place was; left out for a sheet that is made for it. */
   readonly before?: PlaceBefore;
@@ -37,7 +37,7 @@ const RULE_SIDES = { ruleAbove: "EdgeTop", ruleBelow: "EdgeBottom" } as const;
 
 /**
  * Queues the cells of a part onto its sheet. The table, the sheet's own name, and the pictures wait for `finish`: before
- * the cells are there, they can't be told from what somebody else makes at the same moment, and cells get their size
+ * the cells are there, they can't be told from what someone else makes at the same moment, and cells get their size
  * only then.
  */
 export function queuePart(context: Excel.RequestContext, part: Part) {

@@ -6,12 +6,12 @@ import { filledAreas, nearestFreePlace } from "./areas";
 const area = (row: number, column: number, rows: number, columns: number) => ({ row, column, rows, columns });
 
 describe("the nearest free place", () => {
-  test("leaves a blank row or column to what stands there", () => {
+  test("leaves a blank row or column to what is there", () => {
     expect(nearestFreePlace([area(0, 0, 3, 2)], area(0, 0, 5, 2))).toEqual({ row: 0, column: 3 });
     expect(nearestFreePlace([area(0, 0, 1, 9)], area(0, 0, 5, 2))).toEqual({ row: 2, column: 0 });
   });
 
-  test("stays where it was wanted when nothing stands there", () => {
+  test("stays where it was wanted when nothing is there", () => {
     expect(nearestFreePlace([area(20, 0, 1, 1)], area(0, 0, 5, 2))).toEqual({ row: 0, column: 0 });
   });
 

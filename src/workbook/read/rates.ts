@@ -7,7 +7,7 @@ import { contentsOf } from "./cells";
 /** The office's rates, and where they are. */
 export interface FoundRates {
   readonly rates: NonNullable<ReturnType<typeof ratesFrom>>;
-  /** Names of the sheets that hold them; one, unless somebody moved some. */
+  /** Names of the sheets that hold them; one, unless someone moved some. */
   readonly sheets: readonly string[];
   /** Which of our names the workbook has, so that no second one is made. */
   readonly names: readonly string[];

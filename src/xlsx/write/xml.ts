@@ -10,7 +10,7 @@ export const OFFICE_TYPES = "application/vnd.openxmlformats-officedocument";
  */
 export const SETTINGS = "urn:practice-workbook:settings";
 
-/** Stands at the head of every part. */
+/** Is at the head of every part. */
 export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
 /**

@@ -17,7 +17,7 @@ export type Work = () => unknown;
 /** A list of beds as offices keep it: seven columns, the last three worked out. */
 export const jobHeadings = ["Bed", "Length (ft)", "Width (ft)", "Depth (in)", "Area (sq ft)", "Stone (tons)", "Cost"];
 
-/** A row of such a list, which stands on the sheet's row `place + 2`. */
+/** A row of such a list, which is on the sheet's row `place + 2`. */
 export function jobRow(place: number): (string | number)[] {
   const r = place + 2;
   const [length, width] = [20 + (place % 30), 4 + (place % 3)];

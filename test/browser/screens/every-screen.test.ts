@@ -33,7 +33,7 @@ beforeAll(async () => {
   page = practice.page;
   // So narrow, the pane lies over the grid and takes the whole width.
   await page.setViewportSize(paneWidth);
-  // The pane covers the grid, which would be painted anew for each look and each height all the same.
+  // The pane covers the grid, which would be painted again for each look and each height all the same.
   await page.addStyleTag({ content: "#practice-grid { position: fixed; width: 300px; height: 300px; }" });
 });
 afterAll(() => browser.close());

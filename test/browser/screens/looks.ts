@@ -28,7 +28,7 @@ export async function pictures(page: Page, name: string): Promise<void> {
   const height = await page.evaluate(
     () => document.querySelector("#practice-pane")?.scrollHeight ?? document.documentElement.scrollHeight,
   );
-  // What stands above and below the pane.
+  // What is above and below the pane.
   const bar = await page.evaluate(() => {
     const pane = document.querySelector("#practice-pane")?.getBoundingClientRect();
     return pane ? innerHeight - pane.height : 0;

@@ -51,7 +51,7 @@ export function writeCells(page: Page, sheet: string, cells: Readonly<Record<str
   );
 }
 
-/** Has the workbook keep everybody waiting until it is let go, so that what is said meanwhile can be looked at. */
+/** Has the workbook keep everyone waiting until it is let go, so that what is said meanwhile can be looked at. */
 export async function holdWorkbook(page: Page): Promise<() => Promise<void>> {
   await page.evaluate(() => {
     const host = globalThis as unknown as { letGo?: () => void };

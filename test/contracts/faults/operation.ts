@@ -14,7 +14,7 @@ export interface Operation {
   readonly selected: string;
   /** The sheet that it reads or writes to; left out where it only makes new ones. */
   readonly sheet?: string;
-  /** One of the cells that it writes to and that somebody else may type into, such as Notes!E14. */
+  /** One of the cells that it writes to and that someone else may type into, such as Notes!E14. */
   readonly cell?: string;
   /** Whether it goes by what is selected. */
   readonly bySelection?: boolean;

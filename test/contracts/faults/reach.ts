@@ -51,7 +51,7 @@ export function sourcesOf(...rooms: readonly string[]): string[] {
 /**
  * What every function and constant at the top of some files reaches.
  *
- * @param planted further sources by path, which stand in no file.
+ * @param planted further sources by path, which are in no file.
  */
 export function reachOf(files: readonly string[], planted: Readonly<Record<string, string>> = {}): Reach[] {
   const program = programOf(files, planted);

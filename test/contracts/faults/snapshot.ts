@@ -34,7 +34,7 @@ export function snapshotOf(host: HeadlessHost): Snapshot {
     front: sheets.find(({ id }) => id === active)?.name,
     selection: grid.selection.get(),
   };
-  // Sheets that were made anew have other ids.
+  // Sheets that were made again have other ids.
   return fromText(sheets.reduce((so, { id, name }) => so.replaceAll(id, `sheet ${name}`), JSON.stringify(all)));
 }
 
@@ -131,7 +131,7 @@ function cellsOf({ row, column, rowCount, columnCount }: Area): string[] {
 const sorted = <T>(things: readonly T[]): T[] =>
   [...things].sort((one, other) => (JSON.stringify(one) < JSON.stringify(other) ? -1 : 1));
 
-/** The same without what is made up anew each time: ids, and names that hold one. */
+/** The same without what is made up again each time: ids, and names that hold one. */
 export function withoutIds(snapshot: Snapshot): Snapshot {
   const known = masked.get(snapshot);
   if (known) return known;

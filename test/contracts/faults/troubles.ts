@@ -33,7 +33,7 @@ const FIRST = [0, 6] as const;
 /** What is written is written by the last requests; those before only read, so that they are the same after any. */
 const WRITING_SYNCS = 2;
 
-/** A code that stands in no list, and words such as come up from inside a program. */
+/** A code that is in no list, and words such as come up from inside a program. */
 const UNKNOWN_FAULT = [
   "0x800A03EC" as "GeneralException",
   "Exception from HRESULT: 0x800A03EC. RichApi.Error: undefined is not an object (evaluating 'e.argumentId')",
@@ -333,7 +333,7 @@ export const troubles: readonly Trouble[] = [
     allowed: ["as before", "done", "told of the rest"],
     applies: ({ cell, sheet }, { syncs }) => cell !== undefined && sheet !== undefined && syncs > 1,
     tries: meanwhile((host, id) => {
-      // Somebody else does it: what is selected here stays.
+      // Someone else does it: what is selected here stays.
       const selected = host.grid.selection.get();
       host.open.workbook.getSheetBySheetId(id)!.insertRows(0, 3);
       host.grid.selection.set(selected);

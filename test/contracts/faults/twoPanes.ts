@@ -50,7 +50,7 @@ const actionOf = (work: () => Promise<unknown>) => async () => {
   return done;
 };
 
-/** How often a text stands in the cells of a sheet. */
+/** How often a text is in the cells of a sheet. */
 function timesOn(host: HeadlessHost, range: string, text: string): number {
   return host
     .values(range)
@@ -75,7 +75,7 @@ export const twoPanes: readonly TwoPanes[] = [
       expect(doneOf(told)).toBe(1);
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(1);
       const stands = snapshotOf(host);
-      // What stands is the whole of one, which can be taken back, and leaves the sheet as it was.
+      // What stands is the whole of one, which can be undone, and leaves the sheet as it was.
       await undoLastInsert();
       expect(timesOn(host, "Notes!A1:Z160", "Front walk")).toBe(0);
       await written(insertEstimate(bed, { kind: "cell", sheetId: notesOf(host), at: { row: 11, column: 3 } }));

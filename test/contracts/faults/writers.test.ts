@@ -61,7 +61,7 @@ const talkingNames = talking.filter((one) => !isPlanted(one) && !MECHANISM.inclu
 /** What runs a batch by itself, and not through the room that talks to the host. */
 const strays = (reach: readonly Reach[]) => reach.filter((one) => !isInRoom(one) && one.runs).map(({ name }) => name);
 
-test("every function that writes to the workbook stands in the table of faults", () => {
+test("every function that writes to the workbook is in the table of faults", () => {
   const tried = new Set(operations.flatMap(({ writers }) => writers));
   const told = [...READERS, ...ELSEWHERE, ...tried];
   const missing = talkingNames.filter((name) => !told.includes(name));
@@ -78,7 +78,7 @@ test("what is said to read reaches nothing by which a workbook is changed, and w
   expect(tried.filter((name) => !writing.some((one) => one.name === name))).toEqual([]);
 });
 
-test("none stands there that is gone", () => {
+test("none is there that is gone", () => {
   const tried = operations.flatMap(({ writers }) => writers);
   expect([...READERS, ...ELSEWHERE, ...tried].filter((name) => !talkingNames.includes(name))).toEqual([]);
 });

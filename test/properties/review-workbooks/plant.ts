@@ -9,7 +9,7 @@ export interface Spot {
   readonly column: number;
 }
 
-/** A workbook with one slip in it, and where. */
+/** A workbook with one mistake in it, and where. */
 export interface Planted {
   readonly input: WorkbookInput;
   readonly at: readonly Spot[];
@@ -131,7 +131,7 @@ function findFed(field: Field): Set<string> {
   return fed;
 }
 
-/** The ranges of the sums in a formula, each with where it stands in the text. */
+/** The ranges of the sums in a formula, each with where it is in the text. */
 function sumRanges(content: string): {
   text: string;
   start: number;
@@ -161,7 +161,7 @@ const summing = (field: Field) =>
     (spot) => isFormula(contentAt(field, spot)) && sumRanges(String(contentAt(field, spot))).length === 1,
   );
 
-/** The slips, each by its name; undefined where a workbook has no place for it. */
+/** The mistakes, each by its name; undefined where a workbook has no place for it. */
 export const slips: Readonly<
   Record<
     string,

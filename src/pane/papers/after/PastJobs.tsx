@@ -81,7 +81,7 @@ function ChangeButton({ lesson: { proposal, measure }, disabled, onChange }: Cha
   );
 }
 
-/** The jobs below one another, so that the columns of all of them stand below one heading. */
+/** The jobs below one another, so that the columns of all of them are below one heading. */
 function JobsTable({ jobs }: { readonly jobs: readonly ComparedJob[] }) {
   return (
     <table>

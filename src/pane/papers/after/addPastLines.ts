@@ -12,7 +12,7 @@ import { sheetId } from "../../../workbook/sheets";
 import type { PastJobsOnSheet } from "../readJob";
 import { today } from "../today";
 
-/** Where lines were added, and the id under which they can be taken back. */
+/** Where lines were added, and the id under which they can be undone. */
 export interface AddedLines {
   readonly where: string;
   readonly id: string;
@@ -21,7 +21,7 @@ export interface AddedLines {
 /**
  * Writes lines below the list, or a list on a sheet of its own where there is none.
  *
- * @throws WorkbookFailure where the job stands in the list already, or something stands below the list.
+ * @throws WorkbookFailure where the job is in the list already, or something is below the list.
  */
 export async function addPastLines(lines: readonly PastLine[], past: PastJobsOnSheet | undefined): Promise<AddedLines> {
   if (past && lines.some(({ job }) => past.lines.some((line) => line.job === job && isSameDay(line)))) {

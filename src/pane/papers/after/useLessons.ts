@@ -68,7 +68,7 @@ function numberOf(rates: Rates, key: RateKey): [RateKey, number][] {
   try {
     return [[key, fields[key].reads === "share" ? readShare(rate.text, key) : readNumber(rate.text, key)]];
   } catch (error) {
-    // Tape text stands behind no measure of past jobs.
+    // Tape text is behind no measure of past jobs.
     if (error instanceof Problem) return [];
     throw error;
   }

@@ -14,7 +14,7 @@ export async function readOfficeFile(file: File): Promise<ReadOffice> {
 }
 
 /**
- * The settings that the office offers to everybody: the file that the list of its folder names as `officeSettings`.
+ * The settings that the office offers to everyone: the file that the list of its folder names as `officeSettings`.
  *
  * @param get gives the text of a file of the folder; undefined where there is no such file.
  * @returns undefined for an office that offers none.

@@ -17,7 +17,7 @@ import { smallTemplate } from "./smallTemplate";
 
 const onNotes = { office, front: "Notes", selected: "A1" } as const;
 
-/** Makes a workbook ready in which that was inserted last; the action takes it back. */
+/** Makes a workbook ready in which that was inserted last; the action undoes it. */
 const afterInsert =
   (insert: () => Promise<{ readonly id: string }>): Operation["ready"] =>
   async (host) => {
@@ -26,7 +26,7 @@ const afterInsert =
     return () => saidOfTakeBack(id);
   };
 
-/** Taking back what was inserted last. */
+/** Undoing what was inserted last. */
 export const undone: readonly Operation[] = [
   {
     title: "Undo an estimate, with its drawing",
