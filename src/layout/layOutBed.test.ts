@@ -145,9 +145,7 @@ describe("a layout", () => {
     // 24 ft 1/2 in. in pieces of 8 ft: the fourth piece is half an inch long.
     const border = { pieceLengthFt: 8, stakeSpacingIn: 30 };
     const edged = (lengthFt: number) => layOutBed({ ...rectangle(lengthFt, 5), borderSides: [3] }, { ...roll, border });
-    expect(edged(24 + 0.5 / 12).notes).toEqual([
-      "P4 is shorter than an inch. Lap the others a little less, and you save a piece.",
-    ]);
+    expect(edged(24 + 0.5 / 12).notes).toEqual(["P4 covers less than an inch. Lap the rest less, or leave it off."]);
     expect(edged(24 + 1.5 / 12).notes).toEqual([]);
     expect(edged(24).notes).toEqual([]);
   });

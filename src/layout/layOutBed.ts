@@ -1,4 +1,4 @@
-import { SHORTEST_PIECE_FT } from "../quantities/edging";
+import { shortPieces } from "../quantities/edging";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
@@ -6,7 +6,7 @@ import { type BorderRun, placeBorder } from "./border";
 import { layFabric } from "./layFabric";
 import type { FabricLayout, Layout } from "./layout";
 import { layoutNotes as notes } from "./messages";
-import { borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
+import { type BorderRules, borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
 import { netArea, type Outline, ringLength, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
 import { distance, type Point, SAME_FT } from "./plane";
@@ -45,7 +45,7 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
       pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
       stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
     },
-    notes: [...notesOnArea(bed, outline), ...notesOnEndLaps(fabric), ...notesOnPieces(border)],
+    notes: [...notesOnArea(bed, outline), ...notesOnEndLaps(fabric), ...notesOnPieces(border, borderRules)],
   };
 }
 
@@ -62,11 +62,11 @@ function notesOnEndLaps({ cuts, pins, rules }: FabricLayout): string[] {
   });
 }
 
-/** A piece that is bought for less than an inch. */
-function notesOnPieces(border: readonly BorderRun[]): string[] {
-  return border
-    .flatMap(({ pieces }) => pieces)
-    .flatMap(({ number, lengthFt }) => (lengthFt < SHORTEST_PIECE_FT ? [notes.shortPiece(number)] : []));
+/** Pieces that are bought for less than an inch. */
+function notesOnPieces(border: readonly BorderRun[], rules: BorderRules | undefined): string[] {
+  if (!rules) return [];
+  const runs = border.map(({ lengthFt, closed }) => ({ feet: lengthFt, closed }));
+  return shortPieces(runs, rules.pieceLengthFt, rules.lapFt * INCHES_PER_FOOT).map(notes.shortPiece);
 }
 
 function notesOnArea(bed: Bed, outline: Outline): string[] {

@@ -1,3 +1,4 @@
+import { SHORT_PIECE_WORDS } from "../quantities/edging";
 import { quoted } from "../quantities/messages";
 import type { Point } from "./plane";
 
@@ -63,8 +64,7 @@ export const layoutNotes = {
     `from width to width, which is ${square(drawn)} sq ft.`,
   looseEndLap: (cut: number, spacingIn: number) =>
     `No pin row crosses the end lap of cut ${cut}. Lap the pieces ${feet(spacingIn)} in, or pin the lap across.`,
-  shortPiece: (number: number) =>
-    `P${number} is shorter than an inch. Lap the others a little less, and you save a piece.`,
+  shortPiece: (number: number) => `P${number} ${SHORT_PIECE_WORDS}`,
 } as const;
 
 const square = (value: number): string => value.toFixed(1);

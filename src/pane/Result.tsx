@@ -1,5 +1,6 @@
 import type { Estimate } from "../quantities/bed/estimate";
 import { type BedForm, hasPlan } from "../quantities/bed/form";
+import { SHORT_PIECE_WORDS } from "../quantities/edging";
 import { Group } from "./Group";
 import { amountWithUnit, dollarText, shareText } from "./numbers";
 import type { Preview } from "./preview";
@@ -48,6 +49,11 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         <Amount label="Labor" value={estimate.laborHours} unit="labor hours" />
         <Amount label="Crew time" value={estimate.crewDays} unit="days" />
       </dl>
+      {estimate.shortPieces.map((piece) => (
+        <p key={piece} class="notice">
+          P{piece} {SHORT_PIECE_WORDS}
+        </p>
+      ))}
       <p class="below">{countedBy(form)}</p>
       <table>
         <thead>

@@ -3,8 +3,10 @@ import { Problem } from "./problem";
 import { INCHES_PER_FOOT } from "./units";
 import { WHOLE_TOLERANCE, wholeUp } from "./whole";
 
-/** A piece that is bought for less than this is worth a word: an inch. */
+/** A piece that covers less of the run than this is worth a word: an inch. */
 export const SHORTEST_PIECE_FT = 1 / INCHES_PER_FOOT;
+/** What is said of such a piece, after what it is called. */
+export const SHORT_PIECE_WORDS = "covers less than an inch. Lap the rest less, or leave it off.";
 
 /** A stake this near a corner holds the corner, too; common practice, a hand's breadth. */
 export const HOLDS_CORNER_FT = 3 / INCHES_PER_FOOT;
@@ -29,6 +31,28 @@ export function edgingPieces(edgeLengthFt: number, pieceLengthFt: number, lapIn 
   if (edgeLengthFt === 0) return 0;
   if (closed) return wholeUp(edgeLengthFt / gain);
   return Math.max(1, wholeUp((edgeLengthFt - lapFt) / gain));
+}
+
+/**
+ * The pieces that are bought to cover less than an inch, by their numbers in the bed's drawing: a run that is an inch
+ * shorter would take one less.
+ *
+ * @param runs in the order of the drawing; @param pieceLengthFt and @param lapIn as for {@link edgingPieces}.
+ * @example shortPieces([{ feet: 16.04, closed: false }], 8, 0) // [3]
+ */
+export function shortPieces(
+  runs: readonly { readonly feet: number; readonly closed: boolean }[],
+  pieceLengthFt: number,
+  lapIn: number,
+): number[] {
+  let pieces = 0;
+  return runs.flatMap(({ feet, closed }) => {
+    const count = edgingPieces(feet, pieceLengthFt, lapIn, closed);
+    const without = edgingPieces(Math.max(0, feet - SHORTEST_PIECE_FT), pieceLengthFt, lapIn, closed);
+    pieces += count;
+    // A run of its own needs its one piece, however short it is.
+    return without > 0 && without < count ? [pieces] : [];
+  });
 }
 
 /**

@@ -13,7 +13,7 @@ interface JobPriceProps {
 }
 
 /** What the beds cost as one job, and its estimate in the workbook. */
-export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: JobPriceProps) {
+export function JobPrice({ work, job: { onSheet, beds, options, order }, disabled }: JobPriceProps) {
   const { together, insertJob, details, addOption, there, outdated, update } = work;
   const { value, problem } = together;
   if (problem) return <p class="notice trouble">{problem}</p>;
@@ -44,6 +44,13 @@ export function JobPrice({ work, job: { onSheet, beds, options }, disabled }: Jo
           ))}
         </ul>
       )}
+      {order.lines
+        .flatMap(({ warnings = [] }) => warnings)
+        .map((warning) => (
+          <p key={warning} class="notice">
+            {warning}
+          </p>
+        ))}
       {onSheet && (
         <p class="below">
           From the job estimate on the sheet {onSheet.sheet}. The order, the crew sheet, and the proposal follow it.

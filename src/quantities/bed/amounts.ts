@@ -1,3 +1,5 @@
+import { SHORT_PIECE_WORDS } from "../edging";
+import { INCHES_PER_FOOT } from "../units";
 import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
@@ -18,6 +20,8 @@ export interface Amount {
   /** How the number is shown; with two decimals where left out. */
   readonly shows?: "whole" | "money" | "share";
   readonly is: string | ((outline: Outline) => string);
+  /** An expression for what to check about it, in words: none where there is nothing to say. */
+  readonly warns?: (outline: Outline) => string;
 }
 
 /** A formula that differs by the way a bed was measured. */
@@ -93,6 +97,25 @@ const rectangleStakes = (edging: Edged, corners: string, sides = "") => {
 /** A count along one run, and along the inner one of a ring, which always closes. */
 const alongRuns = (count: (run: string, closed: string) => string) => (outline: Outline) =>
   count("{borderRun}", isClosed(outline)) + (outline.way === "round" ? `+${count("{innerRun}", "TRUE")}` : "");
+
+/**
+ * Pieces that an inch less of every run would save: those bought for less than an inch, as `shortPieces` finds them. A
+ * piece and a lap that are both an inch longer reach an inch farther with the same joints; a closed run is an inch shorter.
+ */
+export const savedByAnInch = (outline: Outline): string => {
+  const inch = `1/${INCHES_PER_FOOT}`;
+  const longer = `{pieceLength.decimal}+${inch},{pieceLap.decimal}+1`;
+  const shorter = (run: string) => `BED.EDGING_PIECES(MAX(0,${run}-${inch}),${EACH_PIECE},TRUE)`;
+  if (outline.way === "round") return `{pieces}-${shorter("{borderRun}")}-${shorter("{innerRun}")}`;
+  const runs = outline.way === "rectangle" ? runsOf(edged(outline)) : "1";
+  const open = countedEdging(
+    () => `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${longer})`,
+    "pieces",
+    `{pieceLength.decimal}+${inch},{stakeSpacing},{pieceLap.decimal}+1`,
+  )(outline);
+  const closed = isClosed(outline);
+  return `{pieces}-${closed === "FALSE" ? open : `IF(${closed},${shorter("{borderRun}")},${open})`}`;
+};
 
 /** What the measurements come to. */
 const shapeAmounts = {
@@ -226,6 +249,7 @@ const workingAmounts = {
         ? `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${EACH_PIECE},${isClosed(outline)})`
         : alongRuns((run, closed) => `BED.EDGING_PIECES(${run},${EACH_PIECE},${closed})`)(outline);
     }, "pieces"),
+    warns: (outline) => `IF(${savedByAnInch(outline)}>0,${quoted(`A piece ${SHORT_PIECE_WORDS}`)},"")`,
   },
   stakes: {
     label: "Stakes",

@@ -2,7 +2,7 @@ import { areaRectangle, areaRound } from "../area";
 import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
 import { edgeLength } from "../edge";
-import { edgingPieces, stakes } from "../edging";
+import { edgingPieces, shortPieces, stakes } from "../edging";
 import { fabricArea, fabricStrips, listedStrips, stripList } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
@@ -65,6 +65,8 @@ export interface Estimate {
   readonly depthCheck: string;
   /** The runs of edging, along the outer edge and then inside. */
   readonly runs: readonly { readonly feet: number; readonly closed: boolean }[];
+  /** Pieces of edging that are bought for less than an inch, by their numbers in the drawing. */
+  readonly shortPieces: readonly number[];
 }
 
 /** What was counted on the bed laid out in plan. */
@@ -171,6 +173,10 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     );
   }
   const share = (key: AmountKey) => (find(key) === "" ? undefined : number(key));
+  const runs = [
+    ...(laid?.openRunsFt ?? listedStrips(String(work(openRuns)))).map((feet) => ({ feet, closed: false })),
+    ...[work(closedRun) as number, number("innerRun")].filter(Boolean).map((feet) => ({ feet, closed: true })),
+  ];
   return {
     amounts: quantities,
     lines: priced,
@@ -186,10 +192,8 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     laborHours: number("laborHours"),
     crewDays: number("crewDays"),
     depthCheck: work(verdicts.depthCheck.is) as string,
-    runs: [
-      ...(laid?.openRunsFt ?? listedStrips(String(work(openRuns)))).map((feet) => ({ feet, closed: false })),
-      ...[work(closedRun) as number, number("innerRun")].filter(Boolean).map((feet) => ({ feet, closed: true })),
-    ],
+    runs,
+    shortPieces: shortPieces(runs, bed.numbers.pieceLength, bed.numbers.pieceLap),
   };
 }
 

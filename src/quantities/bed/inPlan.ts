@@ -18,13 +18,14 @@ export interface Outline {
   readonly picksCorners?: boolean;
 }
 
+const EDGING_RULE = "{pieceLength},{stakeSpacing},{pieceLap}";
+
 /** The call that lays a bed out in plan, and which column of its list holds what. */
-function layout(outline: Outline): string {
+function layout(outline: Outline, edging = EDGING_RULE): string {
   const { way, cutOuts } = outline;
   const laying =
     "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
     `${cutOuts > 0 ? "{cutOuts.placed}" : ""},{pinBay},IF(ISNUMBER({stripDirection}),{stripDirection},"")`;
-  const edging = "{pieceLength},{stakeSpacing},{pieceLap}";
   // The edging of a round bed has no corners and no gaps, so that the rule counts it (`counted`).
   const [corners, rounded] = outline.picksCorners ? ["", ",{rounded}"] : ["{roundedCorners}", ""];
   const [sides, ends] = outline.countsEdging
@@ -74,15 +75,15 @@ export function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): 
 
 /** A count by the rule for a plain rectangle, or the one of the layout's list. */
 export const counted =
-  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "") =>
+  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "", edging = EDGING_RULE) =>
   (outline: Outline) =>
-    byRuleOrPlan(outline, byRule, `INDEX(${layout(outline)},2,${LAYOUT_COLUMNS[column]})${after}`);
+    byRuleOrPlan(outline, byRule, `INDEX(${layout(outline, edging)},2,${LAYOUT_COLUMNS[column]})${after}`);
 
 /** A count of edging: by the rule for one run where there are no corners or they are typed, too. */
 export const countedEdging =
-  (byRule: (outline: Outline) => string, column: keyof typeof LAYOUT_COLUMNS) =>
+  (byRule: (outline: Outline) => string, column: keyof typeof LAYOUT_COLUMNS, edging?: string) =>
   (outline: Outline): string =>
-    outline.way === "round" ? byRule(outline) : counted(byRule(outline), column)(outline);
+    outline.way === "round" ? byRule(outline) : counted(byRule(outline), column, "", edging)(outline);
 
 export const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
 /** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */

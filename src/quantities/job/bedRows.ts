@@ -1,4 +1,4 @@
-import { type Amount, allRuns, closedRun, openRuns } from "../bed/amounts";
+import { type Amount, allRuns, closedRun, openRuns, savedByAnInch } from "../bed/amounts";
 import { fields } from "../bed/fields";
 import { type Outline, STRIPS_TO_CUT } from "../bed/inPlan";
 
@@ -73,6 +73,7 @@ export const bedRows = {
   piecesOfTyped: row("Pieces those stakes go with", "pieces", `IF(${STAKES_TYPED},{edging.quantity},0)`),
   stakesPerPiece: row("Stakes included per piece", "stakes", "{stakesPerPiece}"),
   stakeCost: row("Cost per stake", "", "{stakeLine.unitCost}", "money"),
+  shortPieces: row("Pieces to save", "pieces", pieceSaved, "whole"),
 
   fabricKind: row("Fabric", "", `${sizeOf("rollWidth")}&" ft × "&${sizeOf("rollLength")}&" ft"`, "words"),
   strips: row("Strips to cut", "ft", stripsToCut, "words"),
@@ -102,6 +103,10 @@ export type BedRowKey = keyof typeof bedRows;
 
 function openRun(outline: Outline): string {
   return unlessTyped("edging", openRuns(outline));
+}
+
+function pieceSaved(outline: Outline): string {
+  return unlessTyped("edging", savedByAnInch(outline));
 }
 
 function innerRun({ way }: Outline): string {

@@ -1,4 +1,4 @@
-import { SHORTEST_PIECE_FT } from "../edging";
+import { shortPieces } from "../edging";
 import { must } from "../must";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, ownOf, type Part, partsOf } from "./asks";
@@ -52,15 +52,10 @@ function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, st
     ordered.map((part) => part.pieces),
     {
       cutting,
-      notes: [
-        ...ordered.flatMap(({ notes }) => notes),
-        ...(cutting.proven ? [] : [orderNotes.unproven()]),
-        ...cutting.stocks
-          .flatMap(({ cuts }) => cuts)
-          .flatMap(({ bed, part, lengthFt }) =>
-            lengthFt < SHORTEST_PIECE_FT ? [orderNotes.shortPiece(bed, part)] : [],
-          ),
-      ],
+      notes: [...ordered.flatMap(({ notes }) => notes), ...(cutting.proven ? [] : [orderNotes.unproven()])],
+      warnings: borders.flatMap(({ bed, runs = [], pieceLengthFt, lapIn, pieces: own }) =>
+        (own.typed ? [] : shortPieces(runs, pieceLengthFt, lapIn)).map((piece) => orderNotes.shortPiece(bed, piece)),
+      ),
     },
   );
   const stakeParts = ordered.map((part) => part.stakes);

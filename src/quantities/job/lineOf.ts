@@ -23,6 +23,7 @@ interface LineExtras {
   readonly weightTons?: number;
   readonly cutting?: Cutting;
   readonly notes?: readonly string[];
+  readonly warnings?: readonly string[];
 }
 
 /** A line of the order from its parts: sums, money, where used, and what to know about it. */
@@ -50,7 +51,8 @@ export function lineOf<Source>(
       typed: own.typed === true,
     })),
     ...(extras.cutting ? { cutting: extras.cutting } : {}),
-    notes: [...notesOf(head.orderUnit, parts), ...(extras.notes ?? [])],
+    notes: [...notesOf(head.orderUnit, parts), ...(extras.notes ?? []), ...(extras.warnings ?? [])],
+    ...(extras.warnings?.length ? { warnings: extras.warnings } : {}),
   };
 }
 

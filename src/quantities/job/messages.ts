@@ -1,3 +1,5 @@
+import { SHORT_PIECE_WORDS } from "../edging";
+
 /** What is said about needs that cannot be ordered. Part of the one catalogue. */
 export const jobMessages = {
   badNeed: (bed: string, what: string, given: unknown) =>
@@ -15,8 +17,7 @@ export const orderNotes = {
   notKnown: (bed: string) => `${bed}: only its order is known, so it's ordered by itself.`,
   withPieces: (stakes: number) => `${short(stakes)} more come with the pieces.`,
   piecesApart: () => "Cut bed by bed: saving pieces would mean buying stakes that cost more.",
-  shortPiece: (bed: string, piece: number) =>
-    `${bed}: P${piece} is shorter than an inch. Lap the others a little less, and you save a piece.`,
+  shortPiece: (bed: string, piece: number) => `${bed}: P${piece} ${SHORT_PIECE_WORDS}`,
   unproven: () => "This is the best cut list found; fewer may be possible.",
 } as const;
 

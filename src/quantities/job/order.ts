@@ -29,6 +29,8 @@ export interface OrderLine {
   readonly cutting?: Cutting;
   /** In sentences: what is ordered apart and why, what was typed by hand, what is not known. */
   readonly notes: readonly string[];
+  /** Of these, what is worth a change before it is bought or cut: the crew reads it, too. */
+  readonly warnings?: readonly string[];
 }
 
 export interface LineMoney {

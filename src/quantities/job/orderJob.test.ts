@@ -167,9 +167,7 @@ describe("border", () => {
 
   test("is told where a piece is bought for less than an inch, by its number in the drawing", () => {
     const notes = (feet: number) => line(job({ border: border(feet, 3) }).lines, "border").notes;
-    expect(notes(16 + 0.5 / 12)).toEqual([
-      "Bed A: P3 is shorter than an inch. Lap the others a little less, and you save a piece.",
-    ]);
+    expect(notes(16 + 0.5 / 12)).toEqual(["Bed A: P3 covers less than an inch. Lap the rest less, or leave it off."]);
     expect(notes(16 + 1.5 / 12)).toEqual([]);
   });
 

@@ -144,8 +144,13 @@ export function readsAsCell(key: string, reader: string): DraftCell {
 
 /** An amount that the block works out, with its unit and how it comes about. */
 export function amountRow(form: BedForm, key: AmountKey): DraftRow {
-  const { label, unit, how = "", shows, is }: Amount = amounts[key];
+  const { label, unit, how = "", shows, is, warns }: Amount = amounts[key];
   const weighed = key === "stoneDensity" && form.rates !== undefined;
+  const warning: DraftCell | undefined = warns && {
+    content: printed(form, warns),
+    key: `${key}.note`,
+    warnWhen: "=LEN({self})>0",
+  };
   return resultRow(
     label,
     {
@@ -155,19 +160,20 @@ export function amountRow(form: BedForm, key: AmountKey): DraftRow {
       ...(key === "price" && { look: "total" }),
     },
     unit,
-    weighed ? "loose, from Rates or the table of common stone" : how,
+    weighed ? "loose, from Rates or the table of common stone" : (warning ?? how),
   );
 }
 
 /** Something the block works out: its label, formula and unit, and how it comes about in words. */
-export function resultRow(label: string, cell: DraftCell, unit: string, how = ""): DraftRow {
+export function resultRow(label: string, cell: DraftCell, unit: string, how: string | DraftCell = ""): DraftRow {
+  const note = typeof how === "string" ? { content: how } : how;
   return {
     cells: [
       { content: label, look: "label" },
       { format: "two", warnWhen: TYPED_OVER, look: "result", ...cell },
       { content: unit, look: "note" },
       undefined,
-      how ? { content: how, look: "note" } : undefined,
+      note.content ? { look: "note", ...note } : undefined,
     ],
   };
 }

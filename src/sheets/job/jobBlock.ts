@@ -1,5 +1,6 @@
 import type { Amount } from "../../quantities/bed/amounts";
 import { quoted } from "../../quantities/bed/evaluate";
+import { SHORT_PIECE_WORDS } from "../../quantities/edging";
 import { jobInputs, jobPrice, type Kinds } from "../../quantities/job/jobAmounts";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
@@ -114,6 +115,8 @@ function headRows(beds: readonly SheetBed[]): DraftRow[] {
   const words =
     `=IF({newKinds}>0,${quoted(NEW_KIND)},IF(ISERROR({price}),${quoted(IN_ERROR)},` +
     `IF(COUNTIF(${across("beds.words", beds)},"*ample prices*")>0,${quoted(SAMPLES)},"")))`;
+  const edging = `=IF(SUM(${across("beds.shortPieces", beds)})>0,${quoted(`Edging: a piece ${SHORT_PIECE_WORDS}`)},"")`;
+  const total = resultRow("Total due", { content: "={priceWithTax}", format: "dollars" }, "with tax");
   const price = resultRow(
     "Price",
     { content: "={price}", key: "headPrice", format: "dollars", look: "total" },
@@ -121,7 +124,7 @@ function headRows(beds: readonly SheetBed[]): DraftRow[] {
   );
   return [
     { cells: [...price.cells.slice(0, 4), { content: words, key: "headWords", look: "warning" }] },
-    resultRow("Total due", { content: "={priceWithTax}", format: "dollars" }, "with tax"),
+    { cells: [...total.cells.slice(0, 4), { content: edging, key: "headEdging", look: "warning" }] },
   ];
 }
 

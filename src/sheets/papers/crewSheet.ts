@@ -207,7 +207,8 @@ function cutRows(line: OrderLine): DraftRow[] {
     const parts = stock.cuts.map(({ bed, part }, n) => `${bed} ${isEdging ? "P" : ""}${part}: ${lengths[n]}`);
     return `${index + 1}. ${parts.join(" + ")}; ${leftOver} left over`;
   });
-  return [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks].map(
+  const { warnings = [] } = line;
+  return [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks, ...warnings].map(
     (text, index): DraftRow => ({
       cells: [
         textCell("☐", "checkBox"),
