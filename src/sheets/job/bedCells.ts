@@ -46,10 +46,10 @@ export function fromBed(
     return cellAddress(cell);
   };
   const expression = typeof is === "string" ? is : is(outlineOf(form));
-  const typedOver = expression.replace(
-    /\{(\w+)\.isTyped\}/g,
-    (_, line: string) => `NOT(ISFORMULA({${line}.quantity}))`,
-  );
+  const typedOver = expression
+    .replace(/\{(\w+)\.isTyped\}/g, (_, line: string) => `NOT(ISFORMULA({${line}.quantity}))`)
+    // The last width that there will be, and not the one that there is now.
+    .replaceAll("{widths.last}", "INDEX({widths.decimal},ROWS({widths.decimal}))");
   return printed(form, typedOver)
     .slice(1)
     .replace(KEYS, (_, one: string, other?: string) => {
