@@ -26,10 +26,6 @@ function person(page: Page) {
       count++;
       await page.getByLabel(label, { exact: true }).and(page.locator(":visible")).fill(text);
     },
-    choose: async (label: string, option: string) => {
-      count++;
-      await page.getByLabel(label, { exact: true }).selectOption({ label: option });
-    },
     tick: async (name: string) => {
       count++;
       await page.getByRole("checkbox", { name }).check();

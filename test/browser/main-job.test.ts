@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { shownPrice } from "./bedForm";
 import { chooseCell, placeOf, readCells, selectCells } from "./cells";
@@ -110,6 +110,35 @@ describe("the main job, in the practice workbook", () => {
     await picture(page, "pane-first-view");
     await page.keyboard.press("Enter");
     await page.getByText("Added to Side bed").waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.getByText("from Side bed").waitFor();
+    await page.getByRole("button", { name: "New bed" }).click();
+
+    // The same by mouse: three fields, a click into each and one on the button, and the pane stays where it is.
+    const ofMouse = { fields: 0, clicks: 0 };
+    const click = async (spot: Locator) => {
+      const box = await spot.boundingBox();
+      const top = (await page.locator(".insert-bar").boundingBox())?.y;
+      const isButton = (await spot.evaluate((element) => element.tagName)) === "BUTTON";
+      // In sight, and not under the strip at the foot.
+      expect(box && top && (isButton || box.y + box.height <= top)).toBe(true);
+      await page.mouse.click(box!.x + box!.width / 2, box!.y + box!.height / 2);
+      ofMouse.clicks += 1;
+    };
+    for (const [label, text] of [
+      ["Bed name", "Side bed"],
+      ["Length", "20"],
+      ["Width", "6"],
+    ] as const) {
+      await click(page.getByLabel(label, { exact: true }));
+      await page.keyboard.type(text);
+      ofMouse.fields += 1;
+    }
+    expect(await shownPrice(page)).toBe(before);
+    await click(page.getByRole("button", { name: "Insert on a new sheet" }));
+    await page.getByText("Added to Side bed").waitFor();
+    expect(ofMouse).toEqual({ fields: 3, clicks: 4 });
+    expect(await pane.evaluate((element) => element.scrollTop)).toBe(0);
     await page.getByRole("button", { name: "Undo" }).click();
     await page.getByText("from Side bed").waitFor();
     await page.getByRole("button", { name: "New bed" }).click();

@@ -84,7 +84,9 @@ export async function jobRows(open, camera) {
     page.getByText(/^sure: says stone, tons/),
   );
   await page.getByLabel("Add a result").selectOption("area");
-  await camera.between(page, "rows-shown", heading(page, "Preview"), page.getByText(/^reads C4 L m/));
+  const reads = page.getByText(/^reads C4 L m/).first();
+  await reads.locator("xpath=ancestor::details[1]/summary").click();
+  await camera.between(page, "rows-shown", heading(page, "Preview"), reads);
   await press(page, /^Write \d+ cells/);
   await page.getByText(/^Wrote /).waitFor();
   await camera.cells(page, "rows-written", 760, 150);

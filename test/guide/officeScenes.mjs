@@ -38,7 +38,10 @@ export async function papers(open, camera) {
     page.getByText(/^Ordering together/),
   );
   await camera.between(page, "papers-notice", heading(page, "Start and dig notice"), page.getByText(/^Give notice by/));
-  await page.getByText("Type what was actually used").click();
+  // The part moves while beds are read, and a click would miss it.
+  await page
+    .locator("details", { hasText: "Type what was actually used" })
+    .evaluate((part) => part.setAttribute("open", ""));
   await page.getByLabel("Set edging, actual").fill("7");
   await press(page, "Add to past jobs");
   await page.getByText(/lines? (was|were) added/).waitFor();

@@ -78,10 +78,10 @@ const isClosed = (outline: Outline): string =>
   byWay({
     rectangle: isAllAround(edged(outline)),
     round: "TRUE",
-    // An end of no width is no side.
+    // An end of no width is no side. The last width is found in its list, which may have grown since.
     widths: outline.countsEdging
       ? "FALSE"
-      : "{baseEdging}*{outerEdging}*IF({widths.first}=0,1,{firstEdging})*IF({widths.last}=0,1,{lastEdging})=1",
+      : "{baseEdging}*{outerEdging}*IF({widths.first}=0,1,{firstEdging})*IF(INDEX({widths.decimal},ROWS({widths.decimal}))=0,1,{lastEdging})=1",
     points: "MIN({points.border})=1",
     area: "FALSE",
   })(outline);

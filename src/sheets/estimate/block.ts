@@ -13,7 +13,7 @@ import { measuredRows, shapeResultRows } from "./measured";
 import { blankRow, partRows, resultRow, sectionRow, textRow } from "./rows";
 
 /** Least widths of the block's nine columns, in characters. */
-const WIDTHS = [27, 11, 10, 10, 11, 9, 11, 9, 28];
+const WIDTHS = [27, 11, 12, 10, 13, 11, 11, 9, 28];
 /** The parts that everything above rests on. */
 const WORKING = ["stone", "border", "fabric", "digging", "crew"] as const;
 /** Characters of a caution that fit from the second column to the last. */

@@ -19,7 +19,7 @@ import { settingRows, workingRows } from "./jobWorking";
 import type { SheetBed } from "./sheetBed";
 
 /** Least widths of the first ten columns, in characters; more beds than fit there have columns of this last width. */
-const WIDTHS = [35, 11, 12, 10, 11, 8, 9, 11, 10, 22];
+const WIDTHS = [35, 12, 12, 10, 11, 8, 10, 11, 10, 22];
 const BED_WIDTH = 9;
 /** In the working, beds begin at this column. */
 export const FIRST_BED = 2;
