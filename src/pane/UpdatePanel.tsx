@@ -22,7 +22,7 @@ export function OpenedNote({ update }: { readonly update: Update }) {
         </p>
       )}
       <p class="row">
-        <Button onPress={close}>Close it</Button>
+        <Button onPress={close}>Close</Button>
         {canBringBack && <Button onPress={bringBack}>Undo: back to my last bed</Button>}
       </p>
     </div>

@@ -153,7 +153,7 @@ test("an estimate on the sheet follows the next version, and undo puts its price
   second.number = 2;
   second.rates.values.Rate_fabric_roll = 295;
   await chooseFile(page, JSON.stringify(second));
-  await page.getByText("Your own rates that it replaces (1)").waitFor();
+  await page.getByText("Your own rates this replaces (1)").waitFor();
   // What someone types meanwhile isn't replaced unseen: the preview starts over with it.
   await writeNamed(page, "Rate_fabric_roll", 199);
   await press(page, "Load these settings");

@@ -51,7 +51,7 @@ export const crewSteps: readonly Step[] = [
   {
     key: "scrape",
     label: "Scrape and load",
-    hint: "Take sod and soil to depth, sloped away from the house.",
+    hint: "Cut sod and soil to depth, sloped away from the house.",
     quantities: [
       { amount: "areaSqFt", what: "bed", unit: "sq ft" },
       { amount: "bankYards", what: "bank", unit: "cu yd" },

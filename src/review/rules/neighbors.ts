@@ -34,9 +34,9 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   const gives =
     would === undefined
-      ? `to match the cells next to it, it would be ${formula}.`
+      ? `the cells next to it would make it ${formula}.`
       : offBy(typed, would, 0) === 0
-        ? `${formula} gives the same result now, and would follow changes.`
+        ? `${formula} gives the same result now, and would update.`
         : `${formula} would give ${short(would)}.`;
   return {
     cell,
@@ -110,7 +110,7 @@ function observeUnlike(study: Study, { cell, family }: Outlier): Observation | u
     cell,
     group: `${cell.sheet}:${family.line.direction}:${family.line.at}:${must(book.patternAt(cell.sheet, cell.row, cell.column)).id}`,
     about: own,
-    seen: `has ${own}; to match the cells next to it, it would be ${formula}.${gives}`,
+    seen: `has ${own}; the cells next to it would make it ${formula}.${gives}`,
     todo: "Use the formula from the cells next to it, or ignore this and say why.",
     rank: isError ? 90 : Math.max(5, offBy(is, would, unlike.rank)),
     fix: [change(study, cell, formula)],

@@ -31,8 +31,8 @@ describe("a number typed over a formula", () => {
 
   // 0.5% of 72 are 0.36.
   test.each([
-    [72, "=B4*C4 gives the same result now, and would follow changes."],
-    [72.35, "=B4*C4 gives the same result now, and would follow changes."],
+    [72, "=B4*C4 gives the same result now, and would update."],
+    [72.35, "=B4*C4 gives the same result now, and would update."],
     [72.37, "=B4*C4 would give 72."],
   ])("gives the same within half a percent: %f", (area, says) => {
     const [found] = findWith(typedOver, beds(area));
@@ -45,7 +45,7 @@ describe("a number typed over a formula", () => {
     expect(findWith(typedOver, beds(50, unknown))).toMatchObject([
       {
         rank: 40,
-        seen: "“Patio”, “Area (sq ft)” holds 50, typed; to match the cells next to it, it would be =OFFICEAREA(B4,C4).",
+        seen: "“Patio”, “Area (sq ft)” holds 50, typed; the cells next to it would make it =OFFICEAREA(B4,C4).",
       },
     ]);
   });

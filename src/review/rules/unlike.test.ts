@@ -21,7 +21,7 @@ describe("a formula that differs from those beside it", () => {
         // 144 for 72 is 100% off.
         rank: 100,
         cells: ["D4"],
-        seen: "“Bed 4”, “Area (sq ft)” has =B4*C4*2; to match the cells next to it, it would be =B4*C4. It gives 144, the other 72.",
+        seen: "“Bed 4”, “Area (sq ft)” has =B4*C4*2; the cells next to it would make it =B4*C4. It gives 144, the other 72.",
         todo: "Use the formula from the cells next to it, or ignore this and say why.",
         fix: { D4: "=B4*C4" },
       },
@@ -32,7 +32,7 @@ describe("a formula that differs from those beside it", () => {
     expect(findWith(unlike, beds(5, { 4: "=C4*B4*1" }))).toMatchObject([
       {
         rank: 5,
-        seen: "“Bed 4”, “Area (sq ft)” has =C4*B4*1; to match the cells next to it, it would be =B4*C4. Both give the same result now.",
+        seen: "“Bed 4”, “Area (sq ft)” has =C4*B4*1; the cells next to it would make it =B4*C4. Both give the same result now.",
       },
     ]);
   });
@@ -41,7 +41,7 @@ describe("a formula that differs from those beside it", () => {
     expect(findWith(unlike, beds(5, { 4: "=B4/0" }))).toMatchObject([
       {
         rank: 90,
-        seen: "“Bed 4”, “Area (sq ft)” has =B4/0; to match the cells next to it, it would be =B4*C4. It shows #DIV/0!.",
+        seen: "“Bed 4”, “Area (sq ft)” has =B4/0; the cells next to it would make it =B4*C4. It shows #DIV/0!.",
       },
     ]);
   });
@@ -50,7 +50,7 @@ describe("a formula that differs from those beside it", () => {
     expect(findWith(unlike, beds(5, { 4: `=B4&" ft"` }))).toMatchObject([
       {
         rank: 30,
-        seen: `“Bed 4”, “Area (sq ft)” has =B4&" ft"; to match the cells next to it, it would be =B4*C4.`,
+        seen: `“Bed 4”, “Area (sq ft)” has =B4&" ft"; the cells next to it would make it =B4*C4.`,
       },
     ]);
   });
@@ -61,7 +61,7 @@ describe("a formula that differs from those beside it", () => {
     expect(findWith(unlike, rows)).toMatchObject([
       {
         rank: 30,
-        seen: "“Bed 4”, “Area (sq ft)” has =B4*C4; to match the cells next to it, it would be =OFFICEAREA(B4,C4).",
+        seen: "“Bed 4”, “Area (sq ft)” has =B4*C4; the cells next to it would make it =OFFICEAREA(B4,C4).",
       },
     ]);
   });

@@ -81,7 +81,7 @@ describe("the proposal", () => {
   });
 
   test("goes from list price to balance in the figures that it is given", () => {
-    const money = ["List price", "Spring discount", "Price before tax", "Sales tax", "Total due"].map(
+    const money = ["Price before discount", "Spring discount", "Price before tax", "Sales tax", "Total due"].map(
       (label) => rowOf(label)?.[0],
     );
     expect(money).toEqual([2202.75, -100, 2102.75, 147.19, 2249.94]);
@@ -92,7 +92,7 @@ describe("the proposal", () => {
   test("shows only what is due where there is no discount, tax, or deposit", () => {
     const price = { price: 900, salesTax: 0, total: 900, deposit: 0, balance: 900 };
     const shown = labels({ price });
-    for (const label of ["List price", "Price before tax", "Sales tax", "Deposit, due when you sign"])
+    for (const label of ["Price before discount", "Price before tax", "Sales tax", "Deposit, due when you sign"])
       expect(shown).not.toContain(label);
     expect(rowOf("Total due", { price })).toEqual([900]);
   });

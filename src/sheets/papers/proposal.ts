@@ -246,7 +246,7 @@ function priceRows({ price: priced, options }: Proposal): DraftRow[] {
   const chosen = options.find(({ isChosen }) => isChosen);
   return [
     heading(chosen && options.length > 1 ? `Price of ${chosen.name}` : "Price"),
-    ...(discount ? [line("List price", discount.listPrice), line(discount.label, -discount.amount)] : []),
+    ...(discount ? [line("Price before discount", discount.listPrice), line(discount.label, -discount.amount)] : []),
     ...(salesTax !== 0 ? [line("Price before tax", price), line("Sales tax", salesTax)] : []),
     sum("Total due", total),
     ...(deposit > 0 ? [line("Deposit, due when you sign", deposit), line("Balance, due when we finish", balance)] : []),

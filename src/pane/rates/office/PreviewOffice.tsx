@@ -29,11 +29,11 @@ export function PreviewOffice({ office, plan, working }: PreviewOfficeProps) {
         </p>
       ))}
       {changesNothing(plan) && <p>This workbook already has all of it.</p>}
-      <PartList summary="Your own rates that it replaces" items={typed.map(differenceWords)} open />
-      <PartList summary="Samples and defaults that it replaces" items={others.map(differenceWords)} open />
+      <PartList summary="Your own rates this replaces" items={typed.map(differenceWords)} open />
+      <PartList summary="Samples and defaults this replaces" items={others.map(differenceWords)} open />
       <PartList summary="Rates for a new Rates sheet" items={newSheet} open />
-      <PartList summary="Stone that only this workbook lists: it stays" items={stays} />
-      <PartList summary="Letterhead and terms that it replaces" items={texts} open />
+      <PartList summary="Stone only this workbook lists, which stays" items={stays} />
+      <PartList summary="Letterhead and terms this replaces" items={texts} open />
       {past && <p>{pastWords(past)}</p>}
       <p class="insert-bar row">
         <Button main off={working} onPress={() => void office.load()}>
