@@ -54,6 +54,7 @@ describe("a heading says what a column holds, in the words that offices use", ()
     ["Stone (lb)", "tons", "lb"],
     ["Total tons", "tons", "tons"],
     ["Order, tons", "order", "tons"],
+    ["Edging, lin ft", "border", "ft"],
     ["Stone to order", "order", ""],
     ["Stone (cu yd)", "yards", "cu yd"],
     ["Cubic yards", "yards", "cu yd"],

@@ -140,7 +140,7 @@ test("a list is started by keyboard alone, refuses to be on anything, reads back
   const { values } = await read(page, "Beds", "A1:P2");
   // 18.5 × 5 = 92.5 sq ft; 18.5 + 2 × 5 = 28.5 ft; 92.5 × 2 × 1.35 ÷ 324 × 1.08 = 0.8325 tons; the yard's least is 1.
   expect(values[0]).toEqual(
-    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Edging, ft|Edging pieces|Tons|Order, tons|Fabric rolls|Pins".split(
+    "Job|Bed|Length, ft|Width, ft|Corner radius, ft|Rounded corners|Depth, in|Stone|Waste|Area, sq ft|Edging, lin ft|Edging pieces|Tons|Order, tons|Fabric rolls|Pins".split(
       "|",
     ),
   );

@@ -44,7 +44,7 @@ export const stakesDeclared = /* @__PURE__ */ declare(STAKES, {
     },
     corners: { about: "How many corners get one more stake. Default: 0." },
     first_side: { about: "Side the run starts with, around a rectangle: feet or text. Default: not known." },
-    next_side: { about: "Side after it; from there the two take turns: feet or text. Default: 0." },
+    next_side: { about: "Next side; from there the two alternate: feet or text. Default: 0." },
   },
   native: (edge, piece, spacing, lap, corners, closed, first, next) => {
     const pieces = piecesFormula(edge, piece, lap, closed);

@@ -65,6 +65,7 @@ export const olderTexts: Readonly<Record<string, string>> = {
   "sq ft/h": "sq ft/hr",
   "a job": "per job",
   "Clean-up": "Cleanup",
+  "Edging, ft": "Edging, lin ft",
   // Notes.
   "0 to 4, all of the same radius": "0 to 4, all with the same radius",
   "share of the cost of the lines": "% of the cost of the lines",

@@ -135,7 +135,7 @@ function bedTable(beds: readonly SheetBed[]): DraftRow[] {
     look: "result",
   });
   return [
-    sectionRow(jobHeadings.beds, "Area, sq ft", "Edging, ft", "Depth, in", "Price", "Stone"),
+    sectionRow(jobHeadings.beds, "Area, sq ft", "Edging, lin ft", "Depth, in", "Price", "Stone"),
     ...beds.map(({ sheet, cells, name, form }, index): DraftRow => {
       const n = index + 1;
       const nameCell = cells.get("name");

@@ -136,7 +136,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const round = cornerArguments(at.setting, at.row);
     return `BED.AREA_RECTANGLE(${sides(at)}${round ? `,${round.radius},${round.corners}` : ""})`;
   }),
-  border: result("Edging, ft", "two", "sides", "along the sides with edging", (at) => {
+  border: result("Edging, lin ft", "two", "sides", "along the sides with edging", (at) => {
     const { longBorders, shortBorders } = at.setting.assumed;
     const { long, short } = longAndShort(at);
     const run = [
