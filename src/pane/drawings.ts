@@ -52,8 +52,10 @@ export async function printPicture(form: BlockForm): Promise<Picture> {
 }
 
 /**
- * Each bed in plan, for the crew's sheet, cut as the order of all beds together cuts it; a bed of which only the area is known has no drawing. A long bed is drawn along
- * the long side of the page, where that makes it larger.
+ * Each bed in plan, for the crew's sheet, cut as the order of all beds together cuts it; a bed of which only the area is
+ * known has no drawing. A long bed is drawn along the long side of the page, where that makes it larger.
+ *
+ * @param beds by the names that the order has for them.
  */
 export async function crewDrawings(
   beds: readonly { readonly name: string; readonly plan: Layout | undefined }[],
@@ -61,11 +63,8 @@ export async function crewDrawings(
 ): Promise<{ readonly bed: string; readonly png: string; readonly altText: string }[]> {
   const drawn = beds.flatMap(({ name, plan }, index) => {
     if (!plan) return [];
-    // The cut list can't tell beds of one name apart, so their drawings don't say what it cuts them from.
-    const isAlone = beds.filter((bed) => bed.name === name).length === 1;
-    const options = { theme: "light", title: name, id: `crew-${index}` } as const;
-    const ordered = isAlone ? { ordered: cutsOfBed(order, name) } : {};
-    const draw = (widthPx: number) => drawPlan(plan, { ...options, ...ordered, widthPx });
+    const options = { theme: "light", title: name, id: `crew-${index}`, ordered: cutsOfBed(order, name) } as const;
+    const draw = (widthPx: number) => drawPlan(plan, { ...options, widthPx });
     const along = draw(PRINT_LENGTH);
     const isLong = heightOf(along) <= PRINT_WIDTH;
     return [{ name, svg: isLong ? along : draw(PRINT_WIDTH), isLong }];

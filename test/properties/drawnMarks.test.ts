@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { drawPlan } from "../../src/layout/drawing/drawPlan";
-import type { Layout } from "../../src/layout/layout";
 import { countsInPlan, planOfEstimate } from "../../src/layout/planOfEstimate";
 import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
@@ -14,94 +13,12 @@ import { orderJob } from "../../src/quantities/job/orderJob";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import type { Plan } from "../../src/sheets/plan";
 import { RANDOM_BEDS } from "../layoutShapes";
+import { anyForm, edging, laying, marksOf, sides } from "./drawnForms";
 
 /*
  * One bed, one answer: what the estimate says, what the drawing shows mark by mark, and what the order cuts. The marks
  * are counted in the SVG, as someone counts them on paper.
  */
-
-const feet = (least: number, most: number) =>
-  fc.double({ min: least, max: most, noNaN: true }).map((value) => (Math.round(value * 192) / 192).toString());
-
-const laying = fc.record({
-  rollWidth: fc.constantFrom("3", "4", "6", "12"),
-  rollLength: fc.constantFrom("25", "50", "100"),
-  overlap: fc.constantFrom("3", "6", "12"),
-  pinSpacing: fc.constantFrom("12", "18", "24"),
-});
-
-const edging = fc.record({
-  pieceLength: fc.constantFrom("5", "8", "10"),
-  pieceLap: fc.constantFrom("0", "2", "6"),
-  stakeSpacing: fc.constantFrom("18", "30", "48"),
-  innerBorder: fc.constantFrom("0", "1"),
-});
-
-/** Sides as they are picked, or counted as in a list of jobs and in earlier beds. */
-const sides = fc.oneof(
-  fc.record({ longBorders: fc.constantFrom("0", "1", "2"), shortBorders: fc.constantFrom("0", "1", "2") }),
-  fc.record({ endBorders: fc.constantFrom("0", "1", "2") }),
-  fc.record({
-    houseEdging: fc.constantFrom("0", "1"),
-    rightEdging: fc.constantFrom("0", "1"),
-    frontEdging: fc.constantFrom("0", "1"),
-    leftEdging: fc.constantFrom("0", "1"),
-    baseEdging: fc.constantFrom("0", "1"),
-    lastEdging: fc.constantFrom("0", "1"),
-    outerEdging: fc.constantFrom("0", "1"),
-    firstEdging: fc.constantFrom("0", "1"),
-  }),
-);
-
-/** A bed of each way of measuring, with cut-outs, several strips, and rolls that run out. */
-const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
-  .tuple(
-    fc.oneof(
-      fc.record({ length: feet(2, 60), width: feet(1, 25) }).map((typed) => ({ typed })),
-      fc
-        .record({ length: feet(6, 40), width: feet(5, 15), roundedCorners: fc.constantFrom("1", "2", "3", "4") })
-        .map((typed) => ({ typed: { ...typed, cornerRadius: "2" } })),
-      fc.record({ length: feet(10, 40), width: feet(5, 15) }).map((typed) => ({
-        typed,
-        cutOuts: [["4", "2", "2", "3"] as const, ["8", "3", "1", ""] as const],
-      })),
-      fc
-        .record({ diameter: feet(4, 25), innerDiameter: fc.constantFrom("0", "2", "3") })
-        .map((typed) => ({ way: "round" as const, typed })),
-      fc
-        .tuple(feet(2, 5), fc.array(feet(1, 12), { minLength: 3, maxLength: 8 }))
-        .map(([spacing, widths]) => ({ way: "widths" as const, typed: { spacing }, widths })),
-      fc
-        .array(
-          fc.tuple(
-            fc.double({ min: 0.3, max: 1, noNaN: true }),
-            fc.double({ min: 3, max: 12, noNaN: true }),
-            fc.constantFrom("0", "1", "1"),
-          ),
-          {
-            minLength: 5,
-            maxLength: 9,
-          },
-        )
-        .map((steps) => {
-          const whole = steps.reduce((sum, [step]) => sum + step, 0);
-          let angle = 0;
-          const points = steps.map(([step, radius, border]) => {
-            angle += (step / whole) * 2 * Math.PI;
-            const at = (value: number) => (Math.round(value * 192) / 192).toString();
-            return [at(15 + radius * Math.cos(angle)), at(15 + radius * Math.sin(angle)), border] as const;
-          });
-          return { way: "points" as const, typed: {}, points };
-        }),
-    ),
-    laying,
-    edging,
-    sides,
-  )
-  .map(
-    ([shape, rolls, pieces, edged]) =>
-      ({ ...shape, typed: { ...shape.typed, ...rolls, ...pieces, ...edged } }) as Partial<BedForm>,
-  );
 
 function worked(form: Partial<BedForm>) {
   const { bed } = readForm({ ...blankForm(), ...form } as BedForm);
@@ -109,27 +26,6 @@ function worked(form: Partial<BedForm>) {
   if (!bed || !plan) throw new Error("this bed can't be laid out");
   const laid = countsInPlan(bed, plan);
   return { bed, plan, laid, estimate: estimateBed(bed, laid) };
-}
-
-/** Marks of a drawing, counted in it. */
-function marksOf(plan: Layout) {
-  const svg = drawPlan(plan, { widthPx: 720, theme: "light", title: "Bed", id: "bed" });
-  return {
-    pins: svg.match(/M[\d.-]+ [\d.-]+h0/g)?.length ?? 0,
-    pinsInWords: Number(/Pins: (\d+)/.exec(svg)?.[1]),
-    cutsInWords: Number(/Fabric: (\d+) cut/.exec(svg)?.[1]),
-    ...stakesOf(svg),
-    edgingInWords: /Edging: .* in (\d+) pieces?, (\d+) stakes?/.exec(svg)?.slice(1).map(Number) ?? [0, 0],
-  };
-}
-
-/** Stakes in the drawing, but for those of its legend. A stake is a small square, on its corner where it holds a joint. */
-function stakesOf(svg: string) {
-  const count = (outline: string) =>
-    svg.match(new RegExp(`d="M[\\d.-]+ [\\d.-]+${outline}Z" fill="[^"]+" stroke="[^"]+" stroke-width="1.1"`, "g"))
-      ?.length ?? 0;
-  const [hollow, onCorner] = [count("h[\\d.]+v[\\d.]+h-[\\d.]+"), count("(?:L[\\d.-]+ [\\d.-]+){3}")];
-  return { stakes: Math.max(0, hollow - 1) + Math.max(0, onCorner - 1), stakesAtJoints: Math.max(0, onCorner - 1) };
 }
 
 describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {

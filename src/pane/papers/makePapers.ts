@@ -4,6 +4,8 @@ import { type CrewPlan, crewPlan } from "../../quantities/job/crewPlan";
 import { inOneJob } from "../../quantities/job/inOneJob";
 import type { JobOrder } from "../../quantities/job/order";
 import { orderJob } from "../../quantities/job/orderJob";
+import { distinctNames } from "../../quantities/job/plain";
+import { must } from "../../quantities/must";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import { crewSheet } from "../../sheets/papers/crewSheet";
 import { noticeSheet } from "../../sheets/papers/noticeSheet";
@@ -47,7 +49,7 @@ const CORNER = { row: 0, column: 0 };
  * @throws Problem where a bed's number cannot be used; it names the bed.
  */
 export function jobOf(beds: readonly FoundBed[], onSheet?: JobOnSheet, jobs: readonly JobOnSheet[] = []): Job {
-  const needs = inOneJob(beds.flatMap(({ block, worked }) => (worked ? [needsOf(block, worked)] : [])));
+  const needs = inOneJob(workedOut(beds).map(({ block, worked, name }) => ({ ...needsOf(block, worked), name })));
   const withOwn = onSheet ? [...needs, ownNeeds(onSheet)] : needs;
   const order = onSheet ? asTyped(orderJob(withOwn), onSheet) : orderJob(needs);
   const numbers = beds.flatMap(({ worked }) => (worked ? [worked.bed.numbers] : []));
@@ -92,9 +94,16 @@ export function noticePaper(job: Job, details: JobDetails, notice: DigNotice): P
   return { name: named("Dig notice", details), plan: noticeSheet(facts, details.paper, CORNER) };
 }
 
-function namedBeds({ beds }: Job): NamedBed[] {
-  return beds.flatMap(({ block, worked }) => (worked ? [{ ...worked, name: block.name || block.sheet }] : []));
+/** The beds that were worked out, each by a name of its own: the cut list tells by it which bed a length is for. */
+function workedOut(beds: readonly FoundBed[]) {
+  const found = beds.flatMap(({ block, worked }) => (worked ? [{ block, worked }] : []));
+  const names = distinctNames(found.map(({ block }) => block.name || block.sheet));
+  return found.map((bed, index) => ({ ...bed, name: must(names[index]) }));
 }
+
+/** The beds of a job by the names that its order has for them. */
+export const namedBeds = ({ beds }: Job): NamedBed[] =>
+  workedOut(beds).map(({ worked, name }) => ({ ...worked, name }));
 
 /** `Order Alder Court`: the sheet's name, cut to what a host takes by the writer. */
 function named(paper: string, details: JobDetails): string {

@@ -31,7 +31,7 @@ export function stockTapes({ supplier }: Pick<OrderLine, "supplier">, { cuts, le
 /**
  * What a job's order cuts for one bed, for its drawing.
  *
- * @param bed its name; of two beds that share one, neither can be told apart.
+ * @param bed the name that the order has for it, which no other bed of the job has.
  * @example cutsOfBed(orderJob(beds), "Walk").edging // P4 from the offcut of piece 2
  */
 export function cutsOfBed({ lines }: JobOrder, bed: string): OrderedCuts {

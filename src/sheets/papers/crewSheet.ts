@@ -208,10 +208,11 @@ function cutRows(line: OrderLine): DraftRow[] {
     return `${index + 1}. ${parts.join(" + ")}; ${leftOver} left over`;
   });
   const { warnings = [] } = line;
-  return [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks, ...warnings].map(
+  const cuts = [...(whole.length > 0 ? [whole.join(", ")] : []), ...stocks];
+  return [...cuts, ...warnings].map(
     (text, index): DraftRow => ({
       cells: [
-        textCell("☐", "checkBox"),
+        index < cuts.length ? textCell("☐", "checkBox") : undefined,
         index === 0 ? textCell(item, "wrapped") : undefined,
         index === 0 ? textCell(specification, "wrapped") : undefined,
         ...over(3, textCell(text, "wrapped")),

@@ -1,0 +1,151 @@
+import fc from "fast-check";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { jobOf, namedBeds } from "../../src/pane/papers/makePapers";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { readForm } from "../../src/quantities/bed/read";
+import { cutsOfBed } from "../../src/quantities/job/cutsOfBed";
+import { kindsOfBeds } from "../../src/quantities/job/priceJob";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock } from "../../src/sheets/estimate/block";
+import { jobBlock, jobRows } from "../../src/sheets/job/jobBlock";
+import { findSheetBeds } from "../../src/sheets/job/sheetBed";
+import { crewSheet } from "../../src/sheets/papers/crewSheet";
+import { orderSheet } from "../../src/sheets/papers/orderSheet";
+import { insertPlan } from "../../src/workbook/change/insert";
+import { readWorkbook } from "../../src/workbook/read/workbook";
+import { foundBed } from "../foundBed";
+import type { HeadlessHost } from "../headlessHost";
+import { RANDOM_BEDS } from "../layoutShapes";
+import { createProductHost } from "../productHost";
+import { anyForm, edging, laying, marksOf } from "./drawnForms";
+import { bedOfJob } from "./jobToPrice";
+
+/*
+ * One job, one answer: what the pane says of its beds, what their drawings show, what is ordered, and what the crew's
+ * sheet says are the same counts, for jobs of several beds with cut-outs, gaps, shared rolls, and even one name.
+ */
+
+const AT = { row: 0, column: 0 };
+const NAMES = ["Walk", "Wall", "walk", "Walk (2)"];
+
+/** Two to four beds with the same fabric and edging, of which some share a name. */
+const anyJob = fc
+  .tuple(
+    fc.array(fc.tuple(anyForm, fc.constantFrom(...NAMES)), { minLength: 2, maxLength: 4 }),
+    laying,
+    edging.map(({ pieceLength, pieceLap, stakeSpacing }) => ({ pieceLength, pieceLap, stakeSpacing })),
+  )
+  .map(([beds, rolls, pieces]) =>
+    beds.map(
+      ([form, name]): BedForm => ({ ...blankForm(), ...form, name, typed: { ...form.typed, ...rolls, ...pieces } }),
+    ),
+  )
+  .filter((forms) => forms.every((form) => readForm(form).bed !== undefined));
+
+const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+
+/** What is counted on paper: in the drawings, mark by mark, and in the lines of the crew's cut list. */
+function onPaper(forms: readonly BedForm[]) {
+  const found = forms.map((form, index) => foundBed(form, index));
+  const job = jobOf(found);
+  const head = { job: "", place: "", start: "", people: 2, drawings: [], measures: [] };
+  const crew = crewSheet(job.crew, job.order, head, "letter", AT).formulas.flat().map(String);
+  const buying = { office: "", job: "", place: "", date: "", wantedBy: "" };
+  const order = orderSheet(job.order, buying, "letter", AT).formulas;
+  const marks = namedBeds(job).map(({ name, plan }) => ({ name, ...marksOf(plan!, cutsOfBed(job.order, name)) }));
+  return { estimates: found.map(({ worked }) => worked!.estimate.amounts), job, crew, order, marks };
+}
+
+describe("a job of several beds", { timeout: 60_000 + RANDOM_BEDS * 60 }, () => {
+  it("has the same counts in the pane, in its drawings, on the order, and on the crew's sheet", () => {
+    let named = 0;
+    fc.assert(
+      fc.property(anyJob, (forms) => {
+        const { estimates, job, crew, order, marks } = onPaper(forms);
+        const { amounts } = job.crew;
+        const ordered = (supplier: string, key: string) =>
+          job.order.lines.filter((line) => line.supplier === supplier && line.key.startsWith(key));
+
+        expect(new Set(marks.map(({ name }) => name)).size).toBe(forms.length);
+        if (new Set(forms.map(({ name }) => name)).size < forms.length) named++;
+
+        expect(amounts.pins).toBe(sum(estimates.map(({ pins }) => pins)));
+        expect(amounts.pins).toBe(sum(marks.map(({ pins }) => pins)));
+        expect(amounts.stakes).toBe(sum(estimates.map(({ stakes }) => stakes)));
+        expect(amounts.stakes).toBe(sum(marks.map(({ stakes }) => stakes)));
+        expect(amounts.strips).toBe(sum(marks.map(({ cutsInWords }) => cutsInWords)));
+        const step = (text: string) => crew.some((cell) => new RegExp(`(^'?|; )${text}(;|$)`).test(cell));
+        expect(step(`${amounts.pins.toLocaleString("en-US")} pins set`)).toBe(true);
+
+        const fabric = ordered("fabric and pins", "fabric|");
+        const edgingLines = ordered("border", "border|");
+        expect(amounts.rolls).toBe(sum(fabric.map((line) => line.order)));
+        expect(amounts.pieces).toBe(sum(edgingLines.map((line) => line.order)));
+        for (const line of [...fabric, ...edgingLines]) {
+          const { whole, stocks } = line.cutting!;
+          expect(line.order).toBe(stocks.length + sum(whole.map(({ count }) => count)));
+          const onOrder = order.map((row) => row.map((cell) => String(cell).replace(/^'/, "")));
+          const bought = onOrder.find((row) => row.includes(line.item) && row.includes(line.specification));
+          expect(bought).toContain(String(line.order));
+        }
+        // Every piece and roll of the cut list is in a drawing, and in no other bed's than its own.
+        const cuts = edgingLines.flatMap(({ cutting }) => cutting!.stocks).flatMap((stock) => stock.cuts);
+        for (const { name, svg } of marks) {
+          const words = svg.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");
+          const own = cuts.filter(({ bed }) => bed === name);
+          expect(words.match(/ from (?:the off-?cut of )?piece \d/g)?.length ?? 0).toBe(own.length);
+          for (const { part } of own) expect(words).toMatch(new RegExp(` P${part} cut to `));
+        }
+        expect(sum(estimates.map(({ pieces }) => pieces))).toBe(
+          cuts.length + sum(edgingLines.flatMap(({ cutting }) => cutting!.whole).map(({ count }) => count)),
+        );
+      }),
+      { numRuns: Math.max(60, RANDOM_BEDS / 10), seed: 18 },
+    );
+    expect(named).toBeGreaterThan(20);
+  });
+});
+
+describe("the workbook", () => {
+  let host: HeadlessHost;
+  beforeAll(async () => {
+    host = await createProductHost();
+  });
+  afterAll(() => host.dispose());
+
+  const bedsOnSheets = async () => {
+    const { facts } = await readWorkbook();
+    return facts.sheets.flatMap(({ name, used }) => (used ? findSheetBeds(name, used) : []));
+  };
+
+  it.each(fc.sample(anyJob, { numRuns: 2, seed: 181 }).map((forms, index) => [index + 1, forms] as const))(
+    "has the counts of the pane in random job %i: each bed's block, and the order of the job's",
+    async (_, forms) => {
+      const { estimates, job } = onPaper(forms);
+      const before = new Set((await bedsOnSheets()).map(({ sheet }) => sheet));
+      for (const form of forms) await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "Bed" });
+      const beds = (await bedsOnSheets()).filter(({ sheet }) => !before.has(sheet));
+      expect(beds).toHaveLength(forms.length);
+      const counts = ["pins", "stakes", "pieces", "rolls", "fabricStrips", "cornerStakes"] as const;
+      beds.forEach(({ sheet, cells }, index) => {
+        const shown = counts.map((key) => {
+          const { row, column } = cells.get(key)!;
+          return host.values(`'${sheet}'!A1:J${row + 1}`)[row]![column];
+        });
+        expect(shown).toEqual(counts.map((key) => expect.closeTo(estimates[index]![key], 9)));
+      });
+      const kinds = kindsOfBeds(forms.map((form) => bedOfJob(form).toPrice));
+      const written = { name: "Job", option: "Option 1", differs: "", isChosen: true, beds, kinds };
+      const inserted = await insertPlan((at) => jobBlock(written, at), { kind: "new sheet", name: "Job" });
+      if (!inserted.done) throw new Error("a new sheet is free");
+      const keys = keyAddresses(jobRows(written), AT);
+      const line = (key: string) => Number(host.value(`'${inserted.sheetName}'!${keys.get(key)}`));
+      const ordered = (key: string) =>
+        sum(job.order.lines.filter((one) => one.key.startsWith(key)).map((one) => one.order));
+      expect(line("edgingLine1.quantity")).toBe(ordered("border|"));
+      expect(line("stakeLine1.quantity")).toBe(ordered("stakes|"));
+      expect(line("fabricLine1.quantity")).toBe(ordered("fabric|"));
+      expect(line("pinLine.quantity")).toBe(ordered("pins"));
+    },
+  );
+});
