@@ -24,7 +24,8 @@ export function DateField({ label, value, problem, onType }: DateFieldProps) {
         label={label}
         value={value}
         placeholder="12/7/2026 or Dec 7"
-        note={shown && value.trim() !== shown ? `= ${shown}` : undefined}
+        // A blank line in its place keeps what is below from moving away under a click.
+        note={shown && (value.trim() === shown ? "\u00a0" : `= ${shown}`)}
         problem={problem}
         onType={onType}
         button={{ label: "Pick a date", onPress: () => picker.current?.showPicker() }}
