@@ -55,6 +55,22 @@ export async function firstEstimate(open, camera) {
   await rated.context().close();
 }
 
+/** The picture at the top of the README: an estimate in the workbook, and the pane beside it. */
+export async function practice(open, file) {
+  const page = await open();
+  await page.addStyleTag({ content: ".insert-bar { position: sticky !important }" });
+  await fillBed(page, frontWalk);
+  await select(page, "Estimate", "A4");
+  await insertBed(page);
+  await page.locator("#practice-pane").evaluate((pane) => {
+    pane.scrollTop = 0;
+  });
+  // The grid draws a moment after the cells have changed.
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: file });
+  await page.context().close();
+}
+
 /** An invented list in the words, order and units of an office of its own. */
 const LIST = [
   ["Beds for the week, invented", "", "", "", "", "", ""],

@@ -1,8 +1,8 @@
-// Makes the guide's pictures again from a build: `npm run build && node test/guide/pictures.mjs [folder of the build]`.
+// Makes the guide's pictures and the README's again from a build: `npm run build && node test/guide/pictures.mjs [folder of the build]`.
 import { cp, mkdtemp, readdir, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { firstEstimate, jobRows, limits, looksWrong } from "./bedScenes.mjs";
+import { firstEstimate, jobRows, limits, looksWrong, practice } from "./bedScenes.mjs";
 import { Camera } from "./camera.mjs";
 import { atTheDesk } from "./desk.mjs";
 import { papers, sheetsOfPaper, templates, withoutTheAddIn } from "./officeScenes.mjs";
@@ -29,6 +29,7 @@ const scratch = await mkdtemp(join(tmpdir(), "pictures-"));
 try {
   await atTheDesk(build, async (open) => {
     for (const scene of SCENES) await scene(open, new Camera(scratch));
+    await practice(open, join(ROOT, "assets/practice.png"));
   });
   await rm(PICTURES, { recursive: true, force: true });
   await cp(scratch, PICTURES, { recursive: true });
