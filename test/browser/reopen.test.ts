@@ -62,7 +62,7 @@ test("a bed is opened with what was changed on the sheet, updated, and undone ce
   expect(await page.getByLabel("Bed name").inputValue()).toBe(SHEET);
   expect(await page.getByLabel("Waste and low spots").inputValue()).toBe("12%");
   await page
-    .getByText("2 changes made in the sheet are kept: Stone, quantity: 2.5; line “Remove old shrubs” added")
+    .getByText("2 changes made on the sheet are kept: Stone, quantity: 2.5; line “Remove old shrubs” added")
     .waitFor();
   await button("Undo: back to my last bed").click();
   expect(await page.getByLabel("Bed name").inputValue()).toBe("Half typed");

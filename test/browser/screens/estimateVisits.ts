@@ -100,7 +100,7 @@ export const estimateVisits = visitsOf("Estimate", [
     async (page) => {
       await writeCells(page, "Estimate", { E31: 3, A47: "Remove the old shrubs and the stumps along the whole fence" });
       await press(page, "Open this bed");
-      await page.getByText("made in the sheet").waitFor();
+      await page.getByText("made on the sheet").waitFor();
     },
   ],
   [
