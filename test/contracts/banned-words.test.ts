@@ -29,7 +29,11 @@ const BANNED: readonly (readonly [phrase: RegExp, say: string])[] = [
   [/\blies so\b/i, "is too"],
   [/\bso that their\b/i, "so the"],
   [/\bis no (?:working day|number|date|length|version)\b/i, "isn't a …"],
-  [/\bstands? behind\b/i, "what's behind"],
+  [/\bstands? (?:behind|at|on|there|beside|below|above)\b/i, "is"],
+  [/\bmeanwhile\b/i, "just, at the same time"],
+  [/\bnobody\b|\beverybody\b/i, "no one, everyone"],
+  [/\banew\b/i, "again"],
+  [/\b(?:labor|actual) h\b/i, "hr"],
 ];
 
 /** The rooms whose words this holds: all they say can be read on a screen, a sheet, or a page of the help. */
