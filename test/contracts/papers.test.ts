@@ -260,6 +260,22 @@ describe("a row of a list", () => {
     expect(jobOf([bed]).order.lines.find(({ key }) => key.startsWith("stone|"))?.order).toBe(1.5);
   });
 
+  test("has edging along the sides that its list counts, whichever of its sides is the longer", () => {
+    const runOf = (border?: number) => {
+      const shown = {
+        ...row,
+        measured: { length: 5, width: 18.5 },
+        quantities: border === undefined ? {} : { border },
+      };
+      return rowBed("Jobs", shown, undefined).worked?.estimate.amounts.borderRun;
+    };
+    // By hand: one long side and two ends are 18.5 + 2 × 5, as lists start; two and one 2 × 18.5 + 5; all around 47.
+    expect(runOf()).toBeCloseTo(28.5, 9);
+    for (const border of [28.5, 42, 47]) expect(runOf(border)).toBeCloseTo(border, 9);
+    // What was typed and fits no sides leaves the bed as lists start.
+    expect(runOf(30)).toBeCloseTo(28.5, 9);
+  });
+
   test("with the area alone is measured by it", () => {
     const { worked } = rowBed("Jobs", { ...row, measured: {}, quantities: { area: 80, border: 30 } }, undefined);
     expect(worked?.bed.way ?? "area").toBe("area");

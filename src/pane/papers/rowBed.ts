@@ -7,6 +7,7 @@ import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
 import type { JobRow } from "../../sheets/jobRows/findJobRows";
 import type { ResultRole } from "../../sheets/jobRows/roles";
+import { usualAssumed } from "../../sheets/jobRows/setting";
 import { previewOf } from "../preview";
 import type { WorkedOutBed } from "./needsOf";
 
@@ -87,11 +88,32 @@ function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates 
     borderHeight: measured.depth === undefined ? undefined : borderFor(measured.depth, base),
   };
   const typed = Object.entries(given).flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)]]));
-  return {
+  const form: BedForm = {
     ...base,
     way: isRectangle ? "rectangle" : "area",
     typed: { ...Object.fromEntries(typed), ...(stone && { stone }) },
   };
+  return isRectangle ? withSides(form, quantities.border) : form;
+}
+
+/** How near two runs of edging are the same, in feet: a column may show hundredths. */
+const SAME_RUN_FT = 0.01;
+const COUNTS = [0, 1, 2];
+
+/**
+ * A rectangle with edging along as many long and short sides as the list's formulas count: those that come to what the
+ * row shows, or those that lists start with, where it shows nothing or something that was typed.
+ */
+function withSides(form: BedForm, borderFt: number | undefined): BedForm {
+  const along = (long: number, short: number): BedForm => ({
+    ...form,
+    typed: { ...form.typed, longBorders: String(long), shortBorders: String(short) },
+  });
+  const usual = along(usualAssumed.longBorders, usualAssumed.shortBorders);
+  if (borderFt === undefined) return usual;
+  const others = COUNTS.flatMap((long) => COUNTS.map((short) => along(long, short)));
+  const comesTo = (one: BedForm) => previewOf(one).estimate?.amounts.borderRun ?? Number.NaN;
+  return [usual, ...others].find((one) => Math.abs(comesTo(one) - borderFt) < SAME_RUN_FT) ?? usual;
 }
 
 /** The row's cells behind the inputs of its form. */
