@@ -8,6 +8,15 @@ export const mostParts = 2_000;
 export const mostCells = 200_000;
 export const mostSheets = 100;
 export const mostPictures = 200;
+/** What is wider is kept as far as the sheet shows columns: the grid takes a minute for a list on all 16,384. */
+export const widestRule = 256;
+export const mostMerged = 200_000;
+/** A formula that reads more, or fills more, is kept as the value it shows. */
+export const mostCellsOfFormula = 200_000;
+/** In words and signs: the grid goes as deep into itself as a formula has terms, and 4,000 of them end it. */
+export const longestFormula = 4_000;
+/** The formulas of a file together, read one after the other. */
+export const mostCellsOfFormulas = 10_000_000;
 
 /** Why a file can't be opened or made, in words for the person. */
 export class FileRefusal extends Error {

@@ -530,7 +530,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
   });
 });
 
-test("merges, names and rules over whole columns take no longer than small ones", async () => {
+test("merges, names, and rules across a whole sheet are kept for the cells it shows, and that is said", async () => {
   const everything = "A1:XFD1048576";
   const file = await withParts(
     await made((sheet) => {
@@ -546,14 +546,73 @@ test("merges, names and rules over whole columns take no longer than small ones"
       "xl/worksheets/sheet1.xml": (xml) =>
         xml
           .replace('sqref="B1"', `sqref="${everything}"`)
-          .replace("</sheetData>", `</sheetData><mergeCells count="1"><mergeCell ref="A2:XFD9"/></mergeCells>`),
+          .replace(
+            "</sheetData>",
+            `</sheetData><mergeCells count="2"><mergeCell ref="A2:B3"/><mergeCell ref="C5:XFD1048576"/></mergeCells>`,
+          ),
     },
   );
-  const opened = await readFile(reader, file);
-  expect(opened.lost).toEqual([]);
+  const { host, opened } = await openFile(reader, file);
+  expect(opened.lost).toEqual(["2 merged areas or rules across the whole sheet, kept for the cells shown here"]);
   expect(opened.book.sheets["sheet-1"]?.mergeData).toEqual([
-    { startRow: 1, startColumn: 0, endRow: 8, endColumn: 16_383 },
+    { startRow: 1, startColumn: 0, endRow: 2, endColumn: 1 },
+    { startRow: 4, startColumn: 2, endRow: 199, endColumn: 25 },
   ]);
+  const [list] = host.grid.rules.lists({ sheetId: "sheet-1", row: 0, column: 0, rowCount: 1, columnCount: 1 });
+  expect(list?.rule).toMatchObject({ source: "a,b" });
+  host.dispose();
+});
+
+describe("a file made to keep a program busy", () => {
+  /** A workbook whose first sheet has these formulas from A1 down, each showing 1. */
+  const withFormulas = async (formulas: readonly string[], attributes = "") =>
+    withParts(await made((sheet) => (sheet.getCell("A1").value = 1)), {
+      "xl/worksheets/sheet1.xml": (xml) =>
+        xml.replace(
+          /<sheetData>.*<\/sheetData>/s,
+          `<sheetData>${formulas
+            .map((text, row) => {
+              const formula = `<f ${attributes}>${text.replaceAll("&", "&amp;")}</f>`;
+              return `<row r="${row + 1}"><c r="A${row + 1}">${formula}<v>1</v></c></row>`;
+            })
+            .join("")}</sheetData>`,
+        ),
+    });
+
+  test.each([
+    ["fills a whole sheet", ["ROW(A1:XFD1048576)"], 't="array" ref="A1:XFD1048576"'],
+    ["reads a whole column cell by cell", ["SUMPRODUCT(ROW(B1:B1048576))"], ""],
+    ["has 4,000 terms", [Array(4_000).fill("1").join("+")], ""],
+  ])("keeps the value of a formula that %s, and says so", async (_, formulas, attributes) => {
+    const { host, opened } = await openFile(reader, await withFormulas(formulas, attributes));
+    expect(opened.lost).toEqual(["1 formula too large to work out here, kept as the value last shown: Jobs!A1"]);
+    expect([host.value("Jobs!A1"), host.formula("Jobs!A1")]).toEqual([1, undefined]);
+    host.dispose();
+  });
+
+  test("works out formulas until they have read ten million cells together, and keeps the values of the rest", async () => {
+    // Each reads 150,000 cells.
+    const opened = await readFile(reader, await withFormulas(Array(80).fill("COUNT(B1:C75000)")));
+    expect(opened.formulas).toBe(66);
+    expect(opened.lost).toEqual([expect.stringMatching(/^14 formulas too large .*: Jobs!A67, /)]);
+  });
+
+  test("shows #VALUE! for a text that no cell holds, as a spreadsheet program does", async () => {
+    const doubled = Array.from({ length: 28 }, (_, row) => `A${row + 1}&A${row + 1}`);
+    const { host } = await openFile(reader, await withFormulas(['REPT("A",32767)', ...doubled]));
+    expect([String(host.value("Jobs!A1")).length, host.value("Jobs!A2"), host.value("Jobs!A29")]).toEqual([
+      32_767,
+      "#VALUE!",
+      "#VALUE!",
+    ]);
+    host.dispose();
+  });
+
+  test("has room for what stands in the last row and column of a sheet", async () => {
+    const file = await made((sheet) => (sheet.getCell("XFD1048576").value = 1));
+    const { book } = await readFile(reader, file);
+    expect(book.sheets["sheet-1"]).toMatchObject({ rowCount: 1_048_576, columnCount: 16_384 });
+  });
 });
 
 test("a list over a whole column is saved by its first and last cell, and comes back", async () => {

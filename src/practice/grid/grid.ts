@@ -5,6 +5,7 @@ import { GridCells } from "./cells";
 import { GridGroups } from "./groups";
 import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
+import { refuseLongTexts } from "./longTexts";
 import { GridLooks } from "./looks";
 import { GridNames } from "./names";
 import { GridPages } from "./pages";
@@ -67,6 +68,7 @@ export class Grid implements GridPort {
 
   /** Makes the functions known under `namespace` and shows their results in the cells that call them. */
   async register(namespace: string, functions: readonly WorksheetFunction[]): Promise<void> {
+    refuseLongTexts(this.grid);
     registerFunctions(this.grid, namespace, functions, this.messages);
     await this.recalculate();
   }

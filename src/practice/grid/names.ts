@@ -13,9 +13,14 @@ interface Cell {
 /** The workbook's defined names. */
 export class GridNames implements NamesPort {
   private readonly changed = new Set<string>();
+  /** By their names in lower case, until one of them changes: a workbook can have tens of thousands. */
+  private byName: ReadonlyMap<string, DefinedName> | undefined;
 
   constructor(private readonly grid: OpenGrid) {
     const { core, sheets } = grid.library;
+    grid.injector.get(sheets.IDefinedNamesService).update$.subscribe(() => {
+      this.byName = undefined;
+    });
     const changing = [sheets.SetDefinedNameMutation.id, sheets.RemoveDefinedNameMutation.id];
     grid.injector.get(core.ICommandService).onCommandExecuted(({ id, params }) => {
       if (changing.includes(id)) this.note((params as { name: string }).name);
@@ -31,6 +36,15 @@ export class GridNames implements NamesPort {
       formula: text.startsWith("=") ? text : `=${text}`,
       scope: localSheetId === library.sheets.SCOPE_WORKBOOK_VALUE_DEFINED_NAME ? "Workbook" : "Worksheet",
     }));
+  }
+
+  find(name: string): DefinedName | undefined {
+    this.byName ??= new Map(
+      this.list()
+        .reverse()
+        .map((one) => [one.name.toLowerCase(), one]),
+    );
+    return this.byName.get(name.toLowerCase());
   }
 
   add(name: string, formula: string): void {

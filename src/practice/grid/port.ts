@@ -82,6 +82,8 @@ export interface DefinedName {
 
 export interface NamesPort {
   list(): DefinedName[];
+  /** In any case of its letters. */
+  find(name: string): DefinedName | undefined;
   /** `formula` has its "=". */
   add(name: string, formula: string): void;
   change(name: string, formula: string): void;

@@ -33,7 +33,7 @@ export class NamedItem
   }
 
   private now(): DefinedName {
-    const found = this.context.session.grid.names.list().find(({ name }) => name === this.place.name);
+    const found = this.context.session.grid.names.find(this.place.name);
     if (!found) throw refuse("ItemNotFound");
     return found;
   }
@@ -93,8 +93,7 @@ export class NamedItemCollection
   }
 
   private find(name: string): DefinedName | null {
-    const all = this.context.session.grid.names.list();
-    return all.find((item) => item.name.toLowerCase() === name.toLowerCase()) ?? null;
+    return this.context.session.grid.names.find(name) ?? null;
   }
 
   add(name: string, reference: Range | string): NamedItem {

@@ -18,6 +18,8 @@ export interface OpenedWords {
 }
 
 const mostLines = 12;
+/** A cell may hold 32,767 letters. */
+const longestShown = 60;
 
 export function openedWords(
   news: OpenedNews,
@@ -83,5 +85,7 @@ function isSame(inFile: ShownResult["value"], { value: here, kind }: CellContent
 
 function words(value: ShownResult["value"]): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value === "" ? "nothing" : String(value);
+  if (value === "") return "nothing";
+  const text = String(value);
+  return text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
 }

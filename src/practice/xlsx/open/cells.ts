@@ -1,6 +1,8 @@
+import { parseA1Ref, tokenize } from "@borgar/fx";
 import type { ICellData } from "@univerjs/core";
-import { cellAddress } from "../../../spreadsheet/areas";
+import { cellAddress, SHEET_COLUMNS } from "../../../spreadsheet/areas";
 import { rectangleOf } from "../../../xlsx/addresses";
+import { longestFormula, mostCellsOfFormula, mostCellsOfFormulas } from "../../../xlsx/limits";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
 import { showsDate } from "../../../xlsx/style";
 import { counted, type Opening } from "../context";
@@ -22,17 +24,20 @@ export interface CellsReading {
   readonly shown: ShownResult[];
   formulas: number;
   cells: number;
+  /** How many cells the formulas read so far. */
+  work: number;
 }
 
 /** Days between the first days of the two calendars of spreadsheets: 1904-01-01 less 1899-12-31, with a day that never was. */
 const daysTo1904 = 1462;
 
-const refusals: Readonly<Record<Unreadable, (count: number) => string>> = {
+const refusals: Readonly<Record<Unreadable | "large", (count: number) => string>> = {
   outside: (count) =>
     counted(count, "formula that reads another workbook or program", "formulas that read another workbook or program"),
   table: (count) =>
     counted(count, "formula with a table that isn't in the file", "formulas with a table that isn't in the file"),
   unreadable: (count) => counted(count, "formula that can't be read here", "formulas that can't be read here"),
+  large: (count) => counted(count, "formula too large to work out here", "formulas too large to work out here"),
 };
 
 /** The cells of one sheet, as the grid keeps them. */
@@ -44,11 +49,12 @@ export function readCells(
 ): Record<number, Record<number, ICellData>> {
   const shared = sharedFormulas(cells);
   const spilled = spilledCells(cells);
+  const lastRow = cells.reduce((most, { row }) => Math.max(most, row), 0);
   const rows: Record<number, Record<number, ICellData>> = {};
   for (const cell of cells) {
     const { row, column, style } = cell;
     const isSpilled = spilled.has(`${row},${column}`);
-    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell).read(shared);
+    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell, lastRow + 1).read(shared);
     const s = reading.styleIds[style];
     if (s === undefined && Object.keys(data).length === 0) continue;
     rows[row] ??= {};
@@ -92,6 +98,8 @@ class CellReader {
     private readonly reading: CellsReading,
     private readonly sheet: { readonly id: string; readonly name: string },
     private readonly cell: FileCell,
+    /** How many rows of a whole column there are to be read. */
+    private readonly rows: number,
   ) {}
 
   read(shared: ReadonlyMap<string, FileCell>): ICellData {
@@ -101,6 +109,9 @@ class CellReader {
     if (text === undefined || formula.kind === "dataTable") return this.keptAsValue("unreadable");
     const read = fromFile(text, { sheetName: this.sheet.name, row, column }, this.opening);
     if ("refused" in read) return this.keptAsValue(read.refused);
+    const work = workOf(read.formula, this.cell, this.rows);
+    if (work > mostCellsOfFormula || this.reading.work + work > mostCellsOfFormulas) return this.keptAsValue("large");
+    this.reading.work += work;
     for (const name of read.foreign) {
       this.opening.findings.place("foreign", this.where, (count) => {
         return `${counted(count, "formula")} of an add-in that isn't here, such as ${name}, which will show #NAME?`;
@@ -119,7 +130,7 @@ class CellReader {
     return master?.formula && movedFormula(master.formula.text, cellAddress(master), cellAddress(this.cell));
   }
 
-  private keptAsValue(why: Unreadable): ICellData {
+  private keptAsValue(why: Unreadable | "large"): ICellData {
     this.opening.findings.place(why, this.where, (count) => `${refusals[why](count)}, kept as the value last shown`);
     return this.constant(this.cell.value);
   }
@@ -146,6 +157,29 @@ class CellReader {
     const format = this.reading.formats[this.cell.style] ?? "General";
     return showsDate(format) && value >= 0 ? value + daysTo1904 : value;
   }
+}
+
+/**
+ * How many cells a formula reads and fills; more than any for one that is too long to be worked out.
+ *
+ * @param usedRows how many rows of a whole column hold anything.
+ */
+function workOf(formula: string, { formula: inFile }: FileCell, usedRows: number): number {
+  const filled = inFile?.kind === "array" && inFile.area ? rectangleOf(inFile.area) : undefined;
+  let read = filled ? filled.rowCount * filled.columnCount : 1;
+  const tokens = tokenize(formula, { mergeRefs: true });
+  if (tokens.length > longestFormula) return Number.POSITIVE_INFINITY;
+  for (const { type, value } of tokens) {
+    if (type === "range" || type === "range_beam") {
+      const reference = parseA1Ref(value);
+      if (!reference || !("range" in reference) || !reference.range) continue;
+      const { top, bottom, left, right } = reference.range;
+      const rows = top === null || bottom === null ? usedRows : (bottom ?? top ?? 0) - (top ?? 0) + 1;
+      const columns = left === null || right === null ? SHEET_COLUMNS : (right ?? left ?? 0) - (left ?? 0) + 1;
+      read += rows * columns;
+    }
+  }
+  return read;
 }
 
 function plainValue(value: FileValue): ShownResult["value"] {

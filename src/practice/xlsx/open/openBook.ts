@@ -74,6 +74,7 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     shown: [],
     cells: 0,
     formulas: 0,
+    work: 0,
   };
   const parts = book.sheets.map((sheet, place) => readSheet(opening, reading, sheet, place, rules));
   const settings = readSettings(book.zip);

@@ -1,6 +1,6 @@
 import type { IRange } from "@univerjs/core";
 import { cellAddress } from "../../../spreadsheet/areas";
-import { fixedRange, rectanglesOf } from "../../../xlsx/addresses";
+import { fixedRange, type Rectangle, rectanglesOf } from "../../../xlsx/addresses";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { countOf, elements, firstElement, isTrue, type XmlElement } from "../../../xlsx/read/xml";
 import type { FileStyle } from "../../../xlsx/style";
@@ -26,15 +26,35 @@ const comparisons: Readonly<Record<string, string>> = {
 /** The grid's own numbers: a list that refuses what is not in it, one that takes it, and a list with its arrow. */
 const [refuses, takes, arrow] = [1, 2, 1] as const;
 
-/** @param styles those that the file has for rules, by their numbers. */
-export function readRules(opening: Opening, styles: readonly FileStyle[], sheet: SheetPart, id: string): SheetRules {
-  return { shadings: readShadings(opening, styles, sheet, id), lists: readLists(opening, sheet, id) };
+/**
+ * @param styles those that the file has for rules, by their numbers.
+ * @param narrowed an area as far as the grid can hold a rule for it.
+ */
+export function readRules(
+  opening: Opening,
+  styles: readonly FileStyle[],
+  sheet: SheetPart,
+  id: string,
+  narrowed: Narrowed,
+): SheetRules {
+  return {
+    shadings: readShadings(opening, styles, sheet, id, narrowed),
+    lists: readLists(opening, sheet, id, narrowed),
+  };
 }
 
-function readShadings(opening: Opening, styles: readonly FileStyle[], sheet: SheetPart, id: string): object[] {
+type Narrowed = (area: Rectangle) => Rectangle;
+
+function readShadings(
+  opening: Opening,
+  styles: readonly FileStyle[],
+  sheet: SheetPart,
+  id: string,
+  narrowed: Narrowed,
+): object[] {
   const made: object[] = [];
   for (const formatting of elements(sheet.xml, "conditionalFormatting")) {
-    const ranges = rangesOf(formatting.attributes.sqref ?? "");
+    const ranges = rangesOf(formatting.attributes.sqref ?? "", narrowed);
     for (const rule of elements(formatting, "cfRule")) {
       const value = conditionOf(opening, sheet, rule, ranges[0]);
       const style = shadingStyle(opening, styles[Number(rule.attributes.dxfId ?? -1)]);
@@ -96,14 +116,14 @@ function shadingStyle({ colorOf }: Opening, style: FileStyle | undefined): objec
   };
 }
 
-function readLists(opening: Opening, sheet: SheetPart, id: string): object[] {
+function readLists(opening: Opening, sheet: SheetPart, id: string, narrowed: Narrowed): object[] {
   const made: object[] = [];
   for (const validation of elements(sheet.xml, "dataValidation")) {
     const { type = "none", sqref = "", errorStyle = "stop", ...attributes } = validation.attributes;
     const { allowBlank, showErrorMessage, showDropDown } = attributes;
     if (type === "none") continue;
     const source = type === "list" ? (firstElement(validation, "formula1")?.text ?? "").trim() : "";
-    const ranges = rangesOf(sqref);
+    const ranges = rangesOf(sqref, narrowed);
     const first = ranges[0];
     const formula1 = first && sourceOf(opening, sheet, source, first);
     if (formula1 === undefined) {
@@ -142,6 +162,6 @@ function sourceOf(opening: Opening, sheet: SheetPart, source: string, first: IRa
   return "refused" in read ? undefined : `=${fixedRange(read.formula.slice(1))}`;
 }
 
-function rangesOf(list: string): IRange[] {
-  return rectanglesOf(list).map((rectangle) => toRange({ sheetId: "", ...rectangle }));
+function rangesOf(list: string, narrowed: Narrowed): IRange[] {
+  return rectanglesOf(list).map((rectangle) => toRange({ sheetId: "", ...narrowed(rectangle) }));
 }

@@ -1,7 +1,8 @@
 import type { IColumnData, IFreeze, IRowData, IWorksheetData } from "@univerjs/core";
 import { SHEET_COLUMNS, SHEET_ROWS } from "../../../spreadsheet/areas";
-import { rectangleOf } from "../../../xlsx/addresses";
+import { type Rectangle, rectangleOf } from "../../../xlsx/addresses";
 import { colorOf } from "../../../xlsx/colors";
+import { mostMerged, widestRule } from "../../../xlsx/limits";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../../xlsx/read/xml";
 import { digitPixels, type FileStyle } from "../../../xlsx/style";
@@ -36,17 +37,33 @@ export function readSheet(
   const measures = readMeasures(sheet, (number) => reading.styleIds[number]);
   const pictures = readPictures(book.zip, sheet, measures, findings);
   const { drawings, words } = drawingsOf(pictures, unitId, id);
-  const { shadings, lists } = readRules(opening, ruleStyles, sheet, id);
+  const lastColumn = sheet.cells.reduce((most, { column }) => Math.max(most, column), 0);
+  const columnCount = Math.min(SHEET_COLUMNS, Math.max(newSheet.columnCount, lastColumn + margin.columns));
+  const lastRow = sheet.cells.reduce((most, { row }) => Math.max(most, row), 0);
+  const rowCount = Math.min(SHEET_ROWS, Math.max(newSheet.rowCount, lastRow + margin.rows));
+  const narrowed = (area: Rectangle, isLarge = area.columnCount > widestRule): Rectangle => {
+    if (!isLarge || area.column >= columnCount || area.row >= rowCount) return area;
+    findings.count(
+      "merged area or rule across the whole sheet, kept for the cells shown here",
+      1,
+      "merged areas or rules across the whole sheet, kept for the cells shown here",
+    );
+    return {
+      ...area,
+      columnCount: Math.min(area.columnCount, columnCount - area.column),
+      ...(area.rowCount > rowCount && { rowCount: rowCount - area.row }),
+    };
+  };
+  const { shadings, lists } = readRules(opening, ruleStyles, sheet, id, narrowed);
   const cellData = readCells(opening, reading, { id, name: sheet.name }, sheet.cells);
   const mergeData = [...elements(firstElement(sheet.xml, "mergeCells"), "mergeCell")].flatMap(({ attributes }) => {
     const area = rectangleOf(attributes.ref ?? "");
-    return area ? [toRange({ sheetId: id, ...area })] : [];
+    // The grid takes merged cells one by one.
+    return area ? [toRange({ sheetId: id, ...narrowed(area, area.rowCount * area.columnCount > mostMerged) })] : [];
   });
   const groups = groupsOf(sheet.rows.map(({ row, attributes }) => [row, levelOf(attributes)]));
   const page = readPage(book, sheet, id);
   const tab = opening.colorOf(colorOf(firstElement(sheet.xml, "tabColor")));
-  const lastRow = Object.keys(cellData).reduce((most, row) => Math.max(most, Number(row)), 0);
-  const lastColumn = sheet.cells.reduce((most, { column }) => Math.max(most, column), 0);
   const data: Partial<IWorksheetData> = {
     id,
     name: sheet.name,
@@ -56,8 +73,8 @@ export function readSheet(
     rowData: measures.rows,
     defaultColumnWidth: measures.plainWidth,
     defaultRowHeight: measures.plainHeight,
-    rowCount: Math.max(newSheet.rowCount, lastRow + margin.rows),
-    columnCount: Math.max(newSheet.columnCount, lastColumn + margin.columns),
+    rowCount,
+    columnCount,
     freeze: readFreeze(sheet.xml),
     hidden: sheet.hidden ? 1 : 0,
     showGridlines: attributesOf(sheet.xml, "sheetView").showGridLines === "0" ? 0 : 1,
