@@ -43,6 +43,8 @@ export interface HostOptions {
   readonly namespace?: string;
   /** A workbook that was saved, in place of the office. */
   readonly kept?: Partial<KeptWorkbook>;
+  /** Whether the workbook that was saved has the results of its formulas, so that they needn't be worked out again. */
+  readonly isCalculated?: boolean;
 }
 
 type KeptWorkbook = Core.IWorkbookData;
@@ -115,6 +117,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
       const call = associations.get(one.id);
       return call ? [{ metadata: one, call }] : [];
     }),
+    options.kept !== undefined && options.isCalculated === true,
   );
 
   // The stand-in carries only what the product uses, so its globals pass for the host's whole ones here.

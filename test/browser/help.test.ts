@@ -10,15 +10,15 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
+describe("the help", () => {
   test("is found from the pane, and its pages are readable, at a pane's width too", async () => {
-    const { page } = await openPractice(browser, { colorScheme, bypassCSP: true });
+    const { page } = await openPractice(browser, { bypassCSP: true });
     await openScreen(page, "Help");
     await page
       .getByRole("status")
       .filter({ hasText: /^\d+ pages/ })
       .waitFor();
-    await picture(page, `help-${colorScheme}`);
+    await picture(page, `help`);
     expect(await findings(page, "#pane")).toEqual([]);
 
     await page.getByLabel("Search").fill("stone tons");
@@ -36,7 +36,7 @@ describe.each(["light", "dark"] as const)("the help in %s", (colorScheme) => {
     await help.getByRole("heading", { name: "BED.STONE_TONS" }).waitFor();
     expect(await findings(help, "main")).toEqual([]);
     await help.setViewportSize({ width: 350, height: 700 });
-    await picture(help, `help-page-${colorScheme}`);
+    await picture(help, `help-page`);
     const width = await help.evaluate(() => document.documentElement.scrollWidth);
     expect(width).toBeLessThanOrEqual(350);
     await help.getByRole("link", { name: "Where the numbers come from" }).first().click();

@@ -37,7 +37,7 @@ beforeAll(async () => {
   host.dispose();
 });
 beforeEach(async () => {
-  host = await createProductHost(undefined, structuredClone(inserted));
+  host = await createProductHost(undefined, structuredClone(inserted), true);
 });
 afterEach(() => host.dispose());
 

@@ -66,11 +66,15 @@ export class Grid implements GridPort {
     this.grid.api.getFormula().executeCalculation();
   }
 
-  /** Makes the functions known under `namespace` and shows their results in the cells that call them. */
-  async register(namespace: string, functions: readonly WorksheetFunction[]): Promise<void> {
+  /**
+   * Makes the functions known under `namespace` and shows their results in the cells that call them.
+   *
+   * @param areShown whether the cells show them already, as in a workbook that was kept with the same functions.
+   */
+  async register(namespace: string, functions: readonly WorksheetFunction[], areShown = false): Promise<void> {
     refuseLongTexts(this.grid);
     registerFunctions(this.grid, namespace, functions, this.messages);
-    await this.recalculate();
+    if (!areShown) await this.recalculate();
   }
 
   async asHost(work: () => void | Promise<void>): Promise<void> {

@@ -6,12 +6,17 @@ const LONGEST_TEXT = 32_767;
 /** What text is made longer by; the first is also the & between two texts. */
 const MAKE_TEXT = ["CONCATENATE", "CONCAT", "REPLACE", "REPT", "SUBSTITUTE", "TEXTJOIN"];
 
+/** The grids that have this already. */
+const limited = new WeakSet<object>();
+
 /**
  * Makes a text that no cell could hold the error that it is elsewhere, #VALUE!. Without this, a column of cells that
  * each hold the one above twice is worked out until the page is out of memory.
  */
 export function refuseLongTexts({ injector, library: { sheets } }: OpenGrid): void {
   const functions = injector.get(sheets.IFunctionService);
+  if (limited.has(functions)) return;
+  limited.add(functions);
   const refused = (value: BaseValueObject) =>
     value.isString() && String(value.getValue()).length > LONGEST_TEXT
       ? sheets.ErrorValueObject.create(sheets.ErrorType.VALUE)

@@ -73,7 +73,7 @@ export class Bench {
 
   /** The workbook as it was made ready, with nothing in the way. */
   async fresh(): Promise<HeadlessHost> {
-    this.host ??= await createProductHost(undefined, structuredClone(this.kept));
+    this.host ??= await createProductHost(undefined, structuredClone(this.kept), true);
     const { session } = this.host;
     session.planNothing();
     session.protectedSheets.clear();

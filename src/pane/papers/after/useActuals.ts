@@ -28,7 +28,7 @@ export function useActuals({ attempt, details, setCanUndo, read }: Papers, job: 
         setCanUndo(id);
         setTyped({});
         await read();
-        return `${lines.length} lines added to past jobs on ${where}.`;
+        return `${lines.length === 1 ? "1 line" : `${lines.length} lines`} added to past jobs on ${where}.`;
       }),
   };
 }
