@@ -90,8 +90,8 @@ export const anyOddBed: fc.Arbitrary<Bed> = fc.oneof(
 
 export const anyBed: fc.Arbitrary<Bed> = fc.oneof(anyStarBed, anyWidthsBed, anyRectangle, anyBedWithCutOuts, anyOddBed);
 
-/** How many random beds a test tries: a thousand, or as many as the environment asks for. */
-export const RANDOM_BEDS = Number(process.env.RANDOM_BEDS ?? 1000);
+/** How many random beds a test tries: five hundred, or as many as the environment asks for. */
+export const RANDOM_BEDS = Number(process.env.RANDOM_BEDS ?? 500);
 
 /** A bed taped in seven widths, bent like a kidney, with a meter pad against the base line. */
 export const kidneyBed: Bed = {

@@ -178,7 +178,7 @@ describe("a job of three beds", () => {
     );
     await page.getByLabel("Set edging, actual").fill(String(planned * 1.25));
     await press(page, "Add to past jobs");
-    await page.getByText(/lines added to past jobs/).waitFor();
+    await page.getByText(/lines? added to past jobs/).waitFor();
     await page.getByText(/It takes 5 to suggest a rate/).waitFor();
     // Five more invented jobs, typed into the list by hand.
     await page.evaluate(() =>

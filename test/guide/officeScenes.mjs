@@ -43,7 +43,7 @@ export async function papers(open, camera) {
   await page.getByText("Type what was actually used").click();
   await page.getByLabel("Set edging, actual").fill("7");
   await press(page, "Add to past jobs");
-  await page.getByText(/lines added to past jobs/).waitFor();
+  await page.getByText(/lines? added to past jobs/).waitFor();
   await page.evaluate(
     (took) =>
       Excel.run(async (context) => {

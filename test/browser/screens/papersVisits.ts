@@ -58,7 +58,7 @@ export const papersVisits = visitsOf("Job documents", [
     async (page) => {
       await page.getByLabel("Set edging, actual").fill("12.5");
       await press(page, "Add to past jobs");
-      await page.getByText(/lines added to past jobs/).waitFor();
+      await page.getByText(/lines? added to past jobs/).waitFor();
       await page.evaluate(() =>
         Excel.run(async (context) => {
           const list = context.workbook.worksheets.getItem("Past jobs");

@@ -151,11 +151,13 @@ export const troubles: readonly Trouble[] = [
     key: "faultUnknown",
     group: "fails",
     title: "It fails for its own reason",
-    about: "The program answers with an error code we don't know.",
+    about: "The program answers with an error code we don't know, at the first step and at the last.",
     allowed: ["as before", "done"],
     applies: () => true,
     tries: (bench, _, { syncs }) =>
-      each(numbers(1, syncs), (sync) => bench.play({ plan: (host) => host.failAtSync(sync, 2, ...UNKNOWN_FAULT) })),
+      each([...new Set([1, syncs])], (sync) =>
+        bench.play({ plan: (host) => host.failAtSync(sync, 2, ...UNKNOWN_FAULT) }),
+      ),
   },
   {
     key: "protected",
