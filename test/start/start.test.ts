@@ -102,7 +102,8 @@ describe("the command in the README, in a fresh copy", () => {
       writeBeside("dev-beside");
       await sleep(REST_MS / 4);
       expect(builds()).toBe(1);
-      if (seesProcesses) expect(dev.cpuSeconds() - used).toBeLessThan(REST_CPU_SECONDS);
+      // A watcher tidies up after its first build, for longer on a busy machine; another build takes several seconds.
+      if (seesProcesses) expect(dev.cpuSeconds() - used).toBeLessThan(REST_CPU_SECONDS * 4);
     });
 
     test.each([
