@@ -23,8 +23,9 @@ export async function inEveryLook(page: Page, at: string): Promise<string[]> {
   return found;
 }
 
-/** Pictures in light and dark, as long as what is shown. */
+/** Pictures in each look, as long as what is shown. */
 export async function pictures(page: Page, name: string): Promise<void> {
+  if (process.env.PICTURES === undefined) return;
   const height = await page.evaluate(
     () => document.querySelector("#practice-pane")?.scrollHeight ?? document.documentElement.scrollHeight,
   );
@@ -37,7 +38,7 @@ export async function pictures(page: Page, name: string): Promise<void> {
     ...paneWidth,
     height: Math.min(MOST_PX, Math.max(paneWidth.height, Math.ceil(height + bar))),
   });
-  for (const [look, media] of looks.slice(0, 2)) {
+  for (const [look, media] of looks) {
     await page.emulateMedia(media);
     await picture(page, `${name} ${look}`.replace(/\W+/g, "-").toLowerCase());
   }
