@@ -5,7 +5,7 @@ export function followTheme(): void {
   if (background && dark) dark.media = isDark(background) ? "all" : "not all";
 }
 
-/** Whether a colour such as `#262626` is dark: its relative luminance is under that of middle grey. */
+/** Whether a color such as `#262626` is dark: its relative luminance is under that of middle gray. */
 export function isDark(hex: string): boolean {
   const [red = 255, green = 255, blue = 255] =
     hex.match(/[0-9a-f]{2}/gi)?.map((pair) => Number.parseInt(pair, 16)) ?? [];

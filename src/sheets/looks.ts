@@ -19,7 +19,7 @@ export interface Look {
   readonly ruleBelow?: string;
 }
 
-/** Colours are our own, with at least 4.5:1 between text and fill; typed cells are the only tinted ones. */
+/** Colors are our own, with at least 4.5:1 between text and fill; typed cells are the only tinted ones. */
 export const looks: Readonly<Record<LookName, Look>> = {
   title: { fill: "#24413A", color: "#FFFFFF", bold: true, size: 13 },
   section: { fill: "#DCE7E1", color: "#1B332D", bold: true },

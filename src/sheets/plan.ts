@@ -5,7 +5,7 @@ import type { Area } from "../spreadsheet/areas";
  * Everything the product inserts is such a plan; `workbook/` has the one writer for it.
  */
 
-/** How a cell looks. The colours of each are in `looks.ts`. */
+/** How a cell looks. The colors of each are in `looks.ts`. */
 export type LookName =
   | "title"
   | "section"
@@ -66,7 +66,7 @@ export interface CellStyle {
   readonly vertical?: "Top" | "Center" | "Bottom";
   readonly indent?: number;
   readonly wrap?: boolean;
-  /** Colours of the rules at the cell's sides. */
+  /** Colors of the rules at the cell's sides. */
   readonly rules?: Readonly<Partial<Record<"top" | "bottom" | "left" | "right", string>>>;
 }
 

@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** Rules whose answer depends on the colours; all others have the same answer in each look. */
+/** Rules whose answer depends on the colors; all others have the same answer in each look. */
 export const OF_COLORS = ["color-contrast", "link-in-text-block"] as const;
 
 /**

@@ -249,11 +249,11 @@ describe("by keyboard alone, with its place kept throughout,", () => {
   });
 });
 
-describe.each(["light", "dark", "forced colours"] as const)("in %s", (look) => {
+describe.each(["light", "dark", "forced colors"] as const)("in %s", (look) => {
   test("each stop of the estimate shows that it has the keyboard, and nothing lies over it", async () => {
     await page.emulateMedia({
       colorScheme: look === "dark" ? "dark" : "light",
-      forcedColors: look === "forced colours" ? "active" : "none",
+      forcedColors: look === "forced colors" ? "active" : "none",
     });
     await keys.open("Estimate", "Stone bed estimate");
     await page.evaluate(() => {

@@ -79,7 +79,7 @@ describe("a range's looks", () => {
     });
   });
 
-  test("have borders on each edge, drawn once they are given a style, a weight or a colour", async () => {
+  test("have borders on each edge, drawn once they are given a style, a weight or a color", async () => {
     await Excel.run(async (context) => {
       const range = rangeAt(context, "H1:I2");
       const bottom = range.format.borders.getItem(Excel.BorderIndex.edgeBottom);

@@ -8,7 +8,7 @@ import type { CellLook } from "./port";
 import { styleFrom } from "./styles";
 
 /**
- * How a stretch of cells looks: `bold`, `italic`, `wrap`, `fill` and `fontColor` (HTML colours, such as #EEF3E6),
+ * How a stretch of cells looks: `bold`, `italic`, `wrap`, `fill` and `fontColor` (HTML colors, such as #EEF3E6),
  * `horizontal`, `numberFormat` (in the spreadsheet's own notation, such as `#,##0.00`) and so on.
  */
 export interface OfficeLook extends Partial<Readonly<CellLook>> {

@@ -135,7 +135,7 @@ export function bordersOf({ format }: Excel.SettableCellProperties): CellBorders
   return Object.fromEntries(given.map(([edge, border]) => [edge, borderOf(border)]));
 }
 
-/** A border that is given a colour or a weight alone is drawn, as in the host. */
+/** A border that is given a color or a weight alone is drawn, as in the host. */
 function borderOf({ style = "Continuous", weight = "Thin", color = "#000000" }: Excel.CellBorder): Border {
   const line = {
     style: borderStyles.find((one) => one === style),

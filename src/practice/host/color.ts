@@ -1,4 +1,4 @@
-/** The host gives colours as #RRGGBB in capitals; the grid also keeps `rgb(1, 2, 3)`. */
+/** The host gives colors as #RRGGBB in capitals; the grid also keeps `rgb(1, 2, 3)`. */
 export function hostColor(color: string): string {
   const parts = /^rgba?\(\s*(\d+),\s*(\d+),\s*(\d+)/.exec(color);
   if (!parts) return color.toUpperCase();

@@ -72,7 +72,7 @@ export class RangeBorder
       const { cells, edge } = this.band();
       if (cells.rowCount < 1 || cells.columnCount < 1) return;
       this.context.session.checkWritable(cells.sheetId);
-      // A border that is given a weight or a colour is drawn, as in the host.
+      // A border that is given a weight or a color is drawn, as in the host.
       const base = this.now();
       const drawn: Border = base.style === "None" ? { ...base, style: "Continuous" } : base;
       const line = { ...drawn, ...part };

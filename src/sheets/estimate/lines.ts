@@ -54,7 +54,7 @@ function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: Esti
   };
 }
 
-/** The remarks of all lines, which say in words what the colours show. */
+/** The remarks of all lines, which say in words what the colors show. */
 export function remarksRange(): string {
   return `{${must(lines[0]).key}.remark}:{${must(lines.at(-1)).key}.remark}`;
 }

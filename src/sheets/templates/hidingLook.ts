@@ -43,7 +43,7 @@ export function hidingIn({ numberFormat, ...dress }: CellStyle & { readonly numb
 
 const sizeWord = (size: number): string => (size < SMALLEST_LETTERS ? "small" : "large");
 
-/** Contrast of two colours, 1 to 21, as the web content accessibility guidelines (WCAG 2.2) define it. */
+/** Contrast of two colors, 1 to 21, as the web content accessibility guidelines (WCAG 2.2) define it. */
 function contrast(one: string, other: string): number {
   const [darker = 0, lighter = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
   return (lighter + 0.05) / (darker + 0.05);

@@ -120,7 +120,7 @@ describe("what hides or disguises itself is refused", () => {
     ["escaped digits that are not there", look({ numberFormat: "0\\0" }), /adds digits of its own/],
     ["digits beside the number", look({ numberFormat: `0.00" 000"` }), /adds digits of its own/],
     ["white letters on white", look({ color: "#FFFFFF" }), /text that doesn't show on its fill \(#FFFFFF on/],
-    ["letters in the fill's colour", look({ color: "#24413A", fill: "#24413B" }), /text that doesn't show/],
+    ["letters in the fill's color", look({ color: "#24413A", fill: "#24413B" }), /text that doesn't show/],
     ["black letters on black", look({ fill: "#000000" }), /text that doesn't show/],
     ["a number format of five sections", look({ numberFormat: "0;0;0;@;0" }), /number format that hides/],
     ["letters of 97 points", look({ size: 97 }), /97 is greater than 96/],

@@ -45,7 +45,7 @@ function openLook(dress: CellStyle | undefined, numberFormat: string) {
   const hiding = hidingIn(look);
   const parts: readonly string[] = hiding.map(({ part }) => part);
   const open = Object.fromEntries(Object.entries(look).filter(([part]) => !parts.includes(part)));
-  // Without a colour of their own letters may still not show on a dark ground.
+  // Without a color of their own letters may still not show on a dark ground.
   const left = hidingIn(open).some(({ part }) => part === "color");
   if (left) delete open.fill;
   return { look: open as typeof look, why: hiding.map(({ why }) => why) };

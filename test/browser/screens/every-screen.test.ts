@@ -44,7 +44,7 @@ test("every screen of the pane is visited", async () => {
   expect(listed.filter((screen) => !visits.some((visit) => visit.screen === screen))).toEqual([]);
 });
 
-describe("every screen is without findings in light, dark and forced colours, and fits", () => {
+describe("every screen is without findings in light, dark and forced colors, and fits", () => {
   // One workbook goes through all of them, each beginning where the last one ended: nothing comes after one that isn't
   // reached, since each of the rest would wait for what can't come.
   let notReached = "";

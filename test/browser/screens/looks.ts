@@ -8,7 +8,7 @@ const MOST_PX = 5000;
 const looks = [
   ["light", { colorScheme: "light", forcedColors: "none" }],
   ["dark", { colorScheme: "dark", forcedColors: "none" }],
-  ["forced colours", { colorScheme: "light", forcedColors: "active" }],
+  ["forced colors", { colorScheme: "light", forcedColors: "active" }],
 ] as const;
 
 /** What the checker finds in a part of the page, in each look that a person may have set. */
