@@ -117,7 +117,7 @@ export async function createHost(options: HostOptions = {}): Promise<HeadlessHos
       const call = associations.get(one.id);
       return call ? [{ metadata: one, call }] : [];
     }),
-    options.kept !== undefined && options.isCalculated === true,
+    options.isCalculated,
   );
 
   // The stand-in carries only what the product uses, so its globals pass for the host's whole ones here.

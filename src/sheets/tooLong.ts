@@ -1,7 +1,7 @@
+import { MOST_IN_CELL } from "../spreadsheet/areas";
 import type { Plan } from "./plan";
 
 /** What spreadsheet programs take, by their published limits (from memory). */
-const MOST_IN_CELL = 32_767;
 const MOST_IN_FORMULA = 8192;
 /** Of a text that is quoted inside a formula. */
 const MOST_QUOTED = 255;

@@ -13,6 +13,8 @@ export interface Area extends Anchor {
 /** Rows and columns of a worksheet. */
 export const SHEET_ROWS = 1_048_576;
 export const SHEET_COLUMNS = 16_384;
+/** How many characters a cell holds, in any spreadsheet program: published specifications and limits. */
+export const MOST_IN_CELL = 32_767;
 
 /** The letters of a zero-based column: 0 is A, 26 is AA. */
 export function columnLetters(column: number): string {

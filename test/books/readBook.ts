@@ -1,16 +1,15 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { callFunction } from "../../src/pane/callFunction";
-import { writeAddress } from "../../src/practice/grid/a1";
-import { differences } from "../../src/practice/xlsx/openedMessage";
-import { SOURCED_SOILS, SOURCED_STONES } from "../../src/quantities/tableSources";
+import { differenceLine, differences } from "../../src/practice/xlsx/openedMessage";
 import type { WorkbookFacts } from "../../src/review/facts";
-import { knowledgeOf } from "../../src/review/knowledge";
 import { reviewAtOnce } from "../../src/review/review";
+import { cellAddress } from "../../src/spreadsheet/areas";
 import { readForCheck } from "../../src/workbook/read/workbook";
 import { FileRefusal } from "../../src/xlsx/limits";
 import { openFile, savedFile } from "../files";
 import { createProductHost } from "../productHost";
+import { knowledge } from "../reviewWorkbook";
 
 /** What became of one workbook. */
 export interface BookReport {
@@ -37,8 +36,6 @@ interface BookFinding {
   readonly seen: string;
 }
 
-const knowledge = knowledgeOf(SOURCED_STONES, SOURCED_SOILS);
-
 /** Opens a workbook as the practice page does, checks it as the pane does, and saves it. */
 export async function readBook(path: string, copy?: string): Promise<BookReport> {
   const milliseconds: { open?: number; check?: number; save?: number } = {};
@@ -58,11 +55,8 @@ export async function readBook(path: string, copy?: string): Promise<BookReport>
     const opened = await timed("open", () => openFile(reader, bytes));
     host = opened.host;
     const { lost, notes, shown } = opened.opened;
-    const names = new Map(host.grid.sheets.list().map(({ id, name }) => [id, name]));
-    const differs = differences(host.grid.cells, shown).map(
-      ({ sheetId, row, column, inFile, here }) =>
-        `${writeAddress(names.get(sheetId), { row, column, rowCount: 1, columnCount: 1 })}: ${inFile} in the file, ${here} here`,
-    );
+    const sheets = host.grid.sheets.list();
+    const differs = differences(host.grid.cells, shown).map((one) => differenceLine(one, sheets));
     const { findings, why } = await timed("check", checkNow);
     const saved = await timed("save", () => savedFile(opened.host));
     if (copy) await writeFile(copy, saved.bytes);
@@ -102,12 +96,7 @@ function findingsIn(facts: WorkbookFacts): BookFinding[] {
     level,
     cells: places.flatMap(({ row, column, rows, columns }) =>
       Array.from({ length: rows * columns }, (_, place) =>
-        writeAddress(undefined, {
-          row: row + Math.floor(place / columns),
-          column: column + (place % columns),
-          rowCount: 1,
-          columnCount: 1,
-        }),
+        cellAddress({ row: row + Math.floor(place / columns), column: column + (place % columns) }),
       ),
     ),
     seen,

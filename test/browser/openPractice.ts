@@ -54,8 +54,11 @@ export async function ready(page: Page): Promise<void> {
   await page.getByRole("button", { name: /^Insert/ }).waitFor();
 }
 
-/** Keeps a picture for people to look at, where `PICTURES` asks for them or something failed. */
-export async function picture(page: Page, name: string, always = process.env.PICTURES !== undefined): Promise<void> {
+/** Whether pictures are asked for. */
+export const TAKES_PICTURES = process.env.PICTURES !== undefined;
+
+/** Keeps a picture for people to look at, where they are asked for or something failed. */
+export async function picture(page: Page, name: string, always = TAKES_PICTURES): Promise<void> {
   if (!always) return;
   const folder = resolve(import.meta.dirname, "../../test-output");
   mkdirSync(folder, { recursive: true });

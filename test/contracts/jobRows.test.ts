@@ -17,6 +17,7 @@ import { readListSheet, writeRows } from "../../src/workbook/jobRows";
 import type { HeadlessHost } from "../headlessHost";
 import { fillOf, officeOf, type Rows } from "../listSheets";
 import { createProductHost } from "../productHost";
+import { resultsOf } from "../resultsOf";
 
 const ROWS: Rows = [
   ["Job", "Bed", "Length (ft)", "Width (ft)", "Depth (in)", "Stone", "Waste", "Tons"],
@@ -319,30 +320,14 @@ describe("a new list", () => {
     const { values } = await listOn("Beds");
     const reading = readForm({ ...blankForm(), typed: { length: `18' 6"`, width: "5" } });
     if (!reading.bed) throw new Error("the form was to be read");
-    const { amounts, lines, price, minimumApplies, laborHours } = estimateBed(reading.bed);
-    const cost = (kind: string) =>
-      lines.filter((line) => line.kind === kind).reduce((sum, line) => sum + line.costSum, 0);
+    const estimate = estimateBed(reading.bed);
+    const { amounts, price, minimumApplies } = estimate;
     expect(minimumApplies).toBe(false);
     const expected: Readonly<Record<ResultRole, number>> = {
-      area: amounts.stoneArea,
-      border: amounts.borderRun,
-      pieces: amounts.pieces,
-      stakes: amounts.extraStakes,
+      ...resultsOf(estimate),
       yards: amounts.stoneYards,
       density: amounts.stoneDensity,
-      tons: amounts.stoneTons,
-      order: amounts.orderTons,
-      rolls: amounts.rolls,
-      pins: amounts.pins,
-      boxes: amounts.pinBoxes,
-      dig: amounts.digYards,
-      spoilLoads: amounts.spoilLoads,
-      deliveries: amounts.deliveries,
-      hours: laborHours,
       stonePrice: 62,
-      materialCost: cost("material"),
-      laborCost: cost("labor"),
-      haulingCost: cost("hauling"),
       price,
     };
     offeredResults.forEach((role, index) => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { countsInPlan } from "../../src/layout/planOfEstimate";
-import { type Estimate, estimateBed } from "../../src/quantities/bed/estimate";
+import { estimateBed } from "../../src/quantities/bed/estimate";
 import { blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { fitList } from "../../src/sheets/jobRows/fit";
@@ -12,6 +12,7 @@ import { insertPlan } from "../../src/workbook/change/insert";
 import { readListSheet, writeRows } from "../../src/workbook/jobRows";
 import { fillOf, officeOf } from "../listSheets";
 import { createProductHost } from "../productHost";
+import { resultsOf } from "../resultsOf";
 
 /*
  * A bed that was taped once has one answer, whether it is a row of a list or an estimate of its own: the formulas that are
@@ -62,29 +63,6 @@ function estimateOf({ length, width, radius = 0, corners = 0 }: Taped, longBorde
   return estimateBed(bed, countsInPlan(bed));
 }
 
-function expectedOf({ amounts, laborHours, lines }: Estimate): Readonly<Partial<Record<ResultRole, number>>> {
-  const cost = (kind: string) =>
-    lines.filter((line) => line.kind === kind).reduce((sum, line) => sum + line.costSum, 0);
-  return {
-    area: amounts.stoneArea,
-    border: amounts.borderRun,
-    pieces: amounts.pieces,
-    stakes: amounts.extraStakes,
-    tons: amounts.stoneTons,
-    order: amounts.orderTons,
-    rolls: amounts.rolls,
-    pins: amounts.pins,
-    boxes: amounts.pinBoxes,
-    dig: amounts.digYards,
-    spoilLoads: amounts.spoilLoads,
-    deliveries: amounts.deliveries,
-    hours: laborHours,
-    materialCost: cost("material"),
-    laborCost: cost("labor"),
-    haulingCost: cost("hauling"),
-  };
-}
-
 type Sides = readonly [long: number, short: number];
 const ALL_SIDES = [0, 1, 2].flatMap((long) => [0, 1, 2].map((short): Sides => [long, short]));
 const SOME_SIDES: readonly Sides[] = [
@@ -128,7 +106,7 @@ test.each([
         return range.values;
       });
       beds.forEach((bed, at) => {
-        const expected = expectedOf(estimateOf(bed, long, short));
+        const expected: Readonly<Partial<Record<ResultRole, number>>> = resultsOf(estimateOf(bed, long, short));
         const found = Object.fromEntries(
           filling.columns.flatMap(({ role }, place) =>
             role in expected ? [[roleLabel(role), values[at + 1]?.[headings.length + place]]] : [],

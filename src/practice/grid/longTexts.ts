@@ -1,8 +1,7 @@
 import type { BaseValueObject, FunctionVariantType } from "@univerjs/preset-sheets-node-core";
+import { MOST_IN_CELL } from "../../spreadsheet/areas";
 import type { OpenGrid } from "./library";
 
-/** What a cell holds of text, in any spreadsheet program: published specifications and limits. */
-const LONGEST_TEXT = 32_767;
 /** What text is made longer by; the first is also the & between two texts. */
 const MAKE_TEXT = ["CONCATENATE", "CONCAT", "REPLACE", "REPT", "SUBSTITUTE", "TEXTJOIN"];
 
@@ -18,7 +17,7 @@ export function refuseLongTexts({ injector, library: { sheets } }: OpenGrid): vo
   if (limited.has(functions)) return;
   limited.add(functions);
   const refused = (value: BaseValueObject) =>
-    value.isString() && String(value.getValue()).length > LONGEST_TEXT
+    value.isString() && String(value.getValue()).length > MOST_IN_CELL
       ? sheets.ErrorValueObject.create(sheets.ErrorType.VALUE)
       : value;
   for (const name of MAKE_TEXT) {

@@ -36,11 +36,7 @@ export function openedWords(
       lines: [],
     };
   }
-  const lines = found.slice(0, mostLines).map(({ sheetId, row, column, inFile, here }) => {
-    const sheet = sheets.find(({ id }) => id === sheetId)?.name;
-    const address = writeAddress(sheet, { row, column, rowCount: 1, columnCount: 1 });
-    return `${address}: ${inFile} in the file, ${here} here`;
-  });
+  const lines = found.slice(0, mostLines).map((one) => differenceLine(one, sheets));
   const rest = found.length - lines.length;
   return {
     title,
@@ -58,6 +54,15 @@ export interface Difference {
   readonly column: number;
   readonly inFile: string;
   readonly here: string;
+}
+
+/** Such as `Jobs!B7: 3 in the file, 4 here`. */
+export function differenceLine(
+  { sheetId, row, column, inFile, here }: Difference,
+  sheets: readonly Pick<SheetFacts, "id" | "name">[],
+): string {
+  const sheet = sheets.find(({ id }) => id === sheetId)?.name;
+  return `${writeAddress(sheet, { row, column, rowCount: 1, columnCount: 1 })}: ${inFile} in the file, ${here} here`;
 }
 
 /** Programs work with about fifteen digits, and not all of them in the same order. */

@@ -60,7 +60,7 @@ export function fieldLook(form: BedForm, key: FieldKey): Pick<DraftCell, "look" 
   return follows ? { look: "result", warnWhen: TYPED_OVER } : { look: "input" };
 }
 
-/** Headings of columns that hold numbers, which are at the right of their cells. */
+/** Headings of columns of numbers, aligned right as the numbers are. */
 const NUMBER_HEADINGS = ["Taped", "Typed", "Reads as", "Quantity", "Unit cost", "Cost", "Markup", "Price"];
 
 /** A heading across the block, with what its columns hold. */

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { findings, OF_COLORS } from "../accessibility";
-import { picture } from "../openPractice";
+import { picture, TAKES_PICTURES } from "../openPractice";
 
 export const paneWidth = { width: 350, height: 900 } as const;
 const MOST_PX = 5000;
@@ -25,7 +25,7 @@ export async function inEveryLook(page: Page, at: string): Promise<string[]> {
 
 /** Pictures in each look, as long as what is shown. */
 export async function pictures(page: Page, name: string): Promise<void> {
-  if (process.env.PICTURES === undefined) return;
+  if (!TAKES_PICTURES) return;
   const height = await page.evaluate(
     () => document.querySelector("#practice-pane")?.scrollHeight ?? document.documentElement.scrollHeight,
   );

@@ -40,21 +40,27 @@ const refusals: Readonly<Record<Unreadable | "large", (count: number) => string>
   large: (count) => counted(count, "formula too large to work out here", "formulas too large to work out here"),
 };
 
+/** The sheet of some cells, with how many rows of a whole column there are to be read. */
+interface ReadInto {
+  readonly id: string;
+  readonly name: string;
+  readonly rows: number;
+}
+
 /** The cells of one sheet, as the grid keeps them. */
 export function readCells(
   opening: Opening,
   reading: CellsReading,
-  sheet: { readonly id: string; readonly name: string },
+  sheet: ReadInto,
   cells: readonly FileCell[],
 ): Record<number, Record<number, ICellData>> {
   const shared = sharedFormulas(cells);
   const spilled = spilledCells(cells);
-  const lastRow = cells.reduce((most, { row }) => Math.max(most, row), 0);
   const rows: Record<number, Record<number, ICellData>> = {};
   for (const cell of cells) {
     const { row, column, style } = cell;
     const isSpilled = spilled.has(`${row},${column}`);
-    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell, lastRow + 1).read(shared);
+    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell).read(shared);
     const s = reading.styleIds[style];
     if (s === undefined && Object.keys(data).length === 0) continue;
     rows[row] ??= {};
@@ -96,10 +102,8 @@ class CellReader {
   constructor(
     private readonly opening: Opening,
     private readonly reading: CellsReading,
-    private readonly sheet: { readonly id: string; readonly name: string },
+    private readonly sheet: ReadInto,
     private readonly cell: FileCell,
-    /** How many rows of a whole column there are to be read. */
-    private readonly rows: number,
   ) {}
 
   read(shared: ReadonlyMap<string, FileCell>): ICellData {
@@ -109,7 +113,7 @@ class CellReader {
     if (text === undefined || formula.kind === "dataTable") return this.keptAsValue("unreadable");
     const read = fromFile(text, { sheetName: this.sheet.name, row, column }, this.opening);
     if ("refused" in read) return this.keptAsValue(read.refused);
-    const work = workOf(read.formula, this.cell, this.rows);
+    const work = workOf(read.formula, this.cell, this.sheet.rows);
     if (work > mostCellsOfFormula || this.reading.work + work > mostCellsOfFormulas) return this.keptAsValue("large");
     this.reading.work += work;
     for (const name of read.foreign) {

@@ -55,7 +55,7 @@ export function readSheet(
     };
   };
   const { shadings, lists } = readRules(opening, ruleStyles, sheet, id, narrowed);
-  const cellData = readCells(opening, reading, { id, name: sheet.name }, sheet.cells);
+  const cellData = readCells(opening, reading, { id, name: sheet.name, rows: lastRow + 1 }, sheet.cells);
   const mergeData = [...elements(firstElement(sheet.xml, "mergeCells"), "mergeCell")].flatMap(({ attributes }) => {
     const area = rectangleOf(attributes.ref ?? "");
     // The grid takes merged cells one by one.

@@ -26,6 +26,13 @@ const afterInsert =
     return () => saidOfTakeBack(id);
   };
 
+/** The same with what goes to a selected cell, Notes!D12. */
+const afterInsertAtCell = (insert: () => ReturnType<typeof startList>) =>
+  afterInsert(async () => {
+    await select("Notes", "D12");
+    return written(insert());
+  });
+
 /** Undoing what was inserted last. */
 export const undone: readonly Operation[] = [
   {
@@ -72,10 +79,7 @@ export const undone: readonly Operation[] = [
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
-    ready: afterInsert(async () => {
-      await select("Notes", "D12");
-      return written(startList());
-    }),
+    ready: afterInsertAtCell(() => startList()),
   },
   {
     title: "Undo a template",
@@ -83,10 +87,7 @@ export const undone: readonly Operation[] = [
     ...onNotes,
     sheet: "Notes",
     cell: "Notes!E13",
-    ready: afterInsert(async () => {
-      await select("Notes", "D12");
-      return written(writeTemplate(smallTemplate, new Map(), { kind: "selection" }));
-    }),
+    ready: afterInsertAtCell(() => writeTemplate(smallTemplate, new Map(), { kind: "selection" })),
   },
   {
     title: "Undo a copy for others",
