@@ -272,8 +272,10 @@ describe("a row of a list", () => {
     // By hand: one long side and two ends are 18.5 + 2 × 5, as lists start; two and one 2 × 18.5 + 5; all around 47.
     expect(runOf()).toBeCloseTo(28.5, 9);
     for (const border of [28.5, 42, 47]) expect(runOf(border)).toBeCloseTo(border, 9);
-    // What was typed and fits no sides leaves the bed as lists start.
-    expect(runOf(30)).toBeCloseTo(28.5, 9);
+    // What was typed and fits no sides is the edging, along a bed that is known by its area; what fits but for rounding to
+    // feet leaves it along its sides.
+    expect(runOf(30)).toBeCloseTo(30, 9);
+    expect(runOf(28)).toBeCloseTo(28.5, 9);
   });
 
   test("with the area alone is measured by it", () => {

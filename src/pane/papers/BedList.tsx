@@ -22,7 +22,7 @@ export function BedList({ beds, isTicked, onTick }: BedListProps) {
           />
           <span class="grow">
             {bed.block.name || "Unnamed bed"} <span class="below">{bed.where}</span>
-            {bed.problem && <span class="below"> {bed.problem}</span>}
+            {[bed.problem, ...(bed.notes ?? [])].map((said) => said && <span class="below"> {said}</span>)}
           </span>
           <span class="number">{bed.block.price === undefined ? "no price" : dollarText(bed.block.price)}</span>
         </label>

@@ -1,6 +1,6 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
-import { lines } from "../../quantities/bed/lines";
+import { lines as estimateLines } from "../../quantities/bed/lines";
 import { estimateBlock } from "../../sheets/estimate/block";
 import { blockAt } from "../../sheets/estimate/readBlock";
 import { linkedTo } from "../../sheets/estimate/rows";
@@ -51,7 +51,11 @@ function newEstimate(form: BedForm, wanted: string, sheetNames: string[]): Taken
     throw new WorkbookFailure(`${form.name || "A bed"}: ${preview.problems[0]?.message} Nothing was changed.`);
   const onSheet = bedAt(form, name, CORNER);
   const { bed, plan, estimate } = preview;
-  const block = { sheet: name, area: onSheet.area, name: onSheet.name, form, lines: [], price: undefined, salesTax: 0 };
+  const lines = estimate.lines.map(({ amount, ...line }) => {
+    const typed = form.quantities?.[line.key];
+    return { ...line, quantity: typed ?? amount, typed: typed !== undefined };
+  });
+  const block = { sheet: name, area: onSheet.area, name: onSheet.name, form, lines, price: undefined, salesTax: 0 };
   return {
     bed: {
       ...{ id: name, where: name, tickedAtFirst: false, block, onSheet },
@@ -117,7 +121,7 @@ function follows(bed: SheetBed, other: SheetBed, found: FoundJob): boolean {
 /** What all beds of a version have typed alike, where the others follow: what sets the version apart. */
 function differencesOf(beds: readonly SheetBed[], found: FoundJob): Partial<Record<FieldKey, string>> {
   const cellOf = ({ cells }: SheetBed, key: FieldKey) => {
-    const line = lines.find(({ cost }) => cost === key && cost !== "crewRate");
+    const line = estimateLines.find(({ cost }) => cost === key && cost !== "crewRate");
     return cells.get(line ? `${line.key}.unitCost` : key);
   };
   const typedOf = (bed: SheetBed, key: FieldKey) => {

@@ -28,6 +28,8 @@ export interface FoundBed {
   readonly follows?: BedForm | undefined;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
+  /** For a row of a list: where it and its measurements differ. */
+  readonly notes?: readonly string[];
 }
 
 /** The list of past jobs and the sheet on which it stands. */

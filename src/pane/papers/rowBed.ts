@@ -6,10 +6,11 @@ import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
 import type { JobRow } from "../../sheets/jobRows/findJobRows";
-import type { ResultRole } from "../../sheets/jobRows/roles";
+import { type ResultRole, roleLabel } from "../../sheets/jobRows/roles";
 import { usualAssumed } from "../../sheets/jobRows/setting";
-import { previewOf } from "../preview";
-import type { WorkedOutBed } from "./needsOf";
+import { amountText } from "../numbers";
+import { type Preview, previewOf } from "../preview";
+import { typedLines, type WorkedOutBed } from "./needsOf";
 
 /** Which column of a list is the quantity of which line of an estimate. */
 const QUANTITY_OF: Readonly<Record<string, ResultRole>> = {
@@ -30,6 +31,8 @@ export interface RowBed {
   readonly follows: BedForm;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
+  /** What the row says otherwise than its measurements do, and which of the two counts. */
+  readonly notes: readonly string[];
 }
 
 /**
@@ -42,7 +45,7 @@ export interface RowBed {
 export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): RowBed {
   const form = formOf(row, rates);
   const preview = previewOf(form);
-  const follows: BedForm = { ...form, links: linksOf(row, form) };
+  const links = linksOf(row, form);
   const price = row.quantities.price;
   const base = {
     sheet,
@@ -53,15 +56,49 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     salesTax: 0,
     samples: rates && price !== undefined ? samplesOf(rates, textOf(form, "stone")) : [],
   };
-  if (!preview.estimate)
-    return { block: { ...base, lines: [] }, follows, worked: undefined, problem: preview.problems[0]?.message };
+  if (!preview.estimate) {
+    const problem = preview.problems[0]?.message;
+    return { block: { ...base, lines: [] }, follows: { ...form, links }, worked: undefined, problem, notes: [] };
+  }
   const { bed, plan, estimate } = preview;
   const lines = estimate.lines.map(({ key, label, unit, amount, unitCost, kind }): BedLine => {
     const role = QUANTITY_OF[key];
     const quantity = (role && row.quantities[role]) ?? amount;
     return { key, label, unit, quantity, unitCost, kind, typed: false };
   });
-  return { block: { ...base, lines }, follows, worked: { bed, plan, estimate }, problem: undefined };
+  const block = { ...base, lines };
+  const typed = typedLines(block, estimate).flatMap(({ line, quantity }) =>
+    quantity === undefined ? [] : [[line, quantity] as const],
+  );
+  return {
+    block,
+    follows: { ...form, links, ...(typed.length > 0 && { quantities: Object.fromEntries(typed) }) },
+    worked: { bed, plan, estimate },
+    problem: undefined,
+    notes: notesOf(row, preview),
+  };
+}
+
+/** Where the row and the estimate of its measurements differ, in words: nothing of it is a surprise in what is written. */
+function notesOf({ quantities, measured }: JobRow, { form, estimate }: Preview): string[] {
+  if (!estimate) return [];
+  const { amounts } = estimate;
+  const isByArea = form.way === "area" && measured.length !== undefined && measured.width !== undefined;
+  const own: Partial<Record<ResultRole, number>> = {
+    ...{ border: amounts.borderRun, pieces: amounts.pieces, stakes: amounts.extraStakes, order: amounts.orderTons },
+    ...{ rolls: amounts.rolls, pins: amounts.pins, boxes: amounts.pinBoxes },
+    ...{ spoilLoads: amounts.spoilLoads, deliveries: amounts.deliveries },
+  };
+  const counts = Object.values(QUANTITY_OF);
+  const differ = Object.entries(own).flatMap(([key, calculated]) => {
+    const role = key as ResultRole;
+    const shown = quantities[role];
+    if (shown === undefined || Math.abs(shown - calculated) < SAME_RUN_FT) return [];
+    const used = counts.includes(role) ? ", and the row's is used" : "";
+    return [`${roleLabel(role)}: ${amountText(shown)} in the row, ${amountText(calculated)} calculated${used}.`];
+  });
+  const edging = `${amountText(quantities.border ?? 0)} lin ft of edging fits no sides of the bed`;
+  return [...(isByArea ? [`${edging}, so it's estimated by area and edging, without a drawing.`] : []), ...differ];
 }
 
 /** A row's price rests on the rates of the workbook, so on those that are still samples. */
@@ -93,27 +130,57 @@ function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates 
     way: isRectangle ? "rectangle" : "area",
     typed: { ...Object.fromEntries(typed), ...(stone && { stone }) },
   };
-  return isRectangle ? withSides(form, quantities.border) : form;
+  if (!isRectangle) return form;
+  return alongSides(form, length, width, quantities.border) ?? byArea(form, quantities, length * width);
 }
 
 /** How near two runs of edging are the same, in feet: a column may show hundredths. */
 const SAME_RUN_FT = 0.01;
+/** How near a run is still that of whole sides: lists round to feet. */
+const ROUNDED_RUN_FT = 0.5;
 const COUNTS = [0, 1, 2];
 
 /**
  * A rectangle with edging along as many long and short sides as the list's formulas count: those that come to what the
- * row shows, or those that lists start with, where it shows nothing or something that was typed.
+ * row shows, or those that lists start with, where it shows nothing. Undefined where no sides come to it.
  */
-function withSides(form: BedForm, borderFt: number | undefined): BedForm {
+function alongSides(form: BedForm, length: number, width: number, borderFt: number | undefined): BedForm | undefined {
   const along = (long: number, short: number): BedForm => ({
     ...form,
     typed: { ...form.typed, longBorders: String(long), shortBorders: String(short) },
   });
-  const usual = along(usualAssumed.longBorders, usualAssumed.shortBorders);
-  if (borderFt === undefined) return usual;
-  const others = COUNTS.flatMap((long) => COUNTS.map((short) => along(long, short)));
-  const comesTo = (one: BedForm) => previewOf(one).estimate?.amounts.borderRun ?? Number.NaN;
-  return [usual, ...others].find((one) => Math.abs(comesTo(one) - borderFt) < SAME_RUN_FT) ?? usual;
+  const usual = [usualAssumed.longBorders, usualAssumed.shortBorders] as const;
+  if (borderFt === undefined) return along(...usual);
+  const isRounded = Number(form.typed.cornerRadius ?? 0) > 0 && Number(form.typed.roundedCorners ?? 0) > 0;
+  const runOf = (long: number, short: number) =>
+    isRounded
+      ? (previewOf(along(long, short)).estimate?.amounts.borderRun ?? Number.POSITIVE_INFINITY)
+      : long * Math.max(length, width) + short * Math.min(length, width);
+  const all = [usual, ...COUNTS.flatMap((long) => COUNTS.map((short) => [long, short] as const))];
+  const offs = all.map((sides) => ({ sides, off: Math.abs(runOf(...sides) - borderFt) }));
+  const nearest = offs.find(({ off }) => off < SAME_RUN_FT) ?? offs.reduce((a, b) => (b.off < a.off ? b : a));
+  return nearest.off <= ROUNDED_RUN_FT ? along(...nearest.sides) : undefined;
+}
+
+/**
+ * A bed by its area and edging, where the edging was typed and runs along no whole sides: counted by the rule that the
+ * list's formulas have for it, with as many corners as come to the row's stakes.
+ */
+function byArea(form: BedForm, { area, border, stakes }: JobRow["quantities"], sidesSqFt: number): BedForm {
+  const { length = "", width = "", cornerRadius: _, roundedCorners: __, ...typed } = form.typed;
+  const cornered = (corners: number): BedForm => ({
+    ...form,
+    way: "area",
+    typed: {
+      ...typed,
+      ...{ area: String(area ?? sidesSqFt), edge: String(border), longest: length, widest: width },
+      corners: String(corners),
+    },
+  });
+  const usual = usualAssumed.longBorders * usualAssumed.shortBorders;
+  const all = [usual, 0, 1, 3, 4].map(cornered);
+  const fits = (one: BedForm) => previewOf(one).estimate?.amounts.extraStakes === stakes;
+  return all.find(fits) ?? cornered(usual);
 }
 
 /** The row's cells behind the inputs of its form. */
@@ -122,10 +189,11 @@ function linksOf({ formulas }: JobRow, form: BedForm): Record<string, string> {
     feet && (inches ? `(${feet}+${inches}/${INCHES_PER_FOOT})` : feet);
   const length = withInchesOf(formulas.length, formulas.lengthInches);
   const width = withInchesOf(formulas.width, formulas.widthInches);
+  const ofSides = length && width && `BED.AREA_RECTANGLE(${length},${width})`;
   const shape =
     form.way === "rectangle"
       ? { length, width, cornerRadius: formulas.radius, roundedCorners: formulas.corners }
-      : { area: formulas.area, edge: formulas.border, longest: length, widest: width };
+      : { area: formulas.area ?? ofSides, edge: formulas.border, longest: length, widest: width };
   const given = {
     ...shape,
     waste: formulas.waste,

@@ -63,6 +63,8 @@ export interface BedForm {
   readonly rates?: Rates;
   /** Cells of the workbook that inputs follow in place of what was typed: addresses by the keys of the block's cells. */
   readonly links?: Readonly<Record<string, string>>;
+  /** Quantities that a list has for lines of the estimate in place of what is worked out, by the lines' keys. */
+  readonly quantities?: Readonly<Record<string, number>>;
 }
 
 /** A corner as typed, and whether border is set from it to the next: "1" or "0". */

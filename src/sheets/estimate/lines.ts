@@ -44,7 +44,10 @@ function lineRow(form: BedForm, { key, label, unit, quantity, cost, kind }: Esti
   return {
     cells: [
       { content: label, look: "label" },
-      { content: `={${quantity}}`, key: `${key}.quantity`, format: "two", look: "result", warnWhen: TYPED_OVER },
+      {
+        content: form.quantities?.[key] ?? `={${quantity}}`,
+        ...{ key: `${key}.quantity`, format: "two", look: "result", warnWhen: TYPED_OVER },
+      },
       { content: unit, look: "note" },
       unitCostCell(form, key, cost),
       ...pricedCells(key),
