@@ -10,6 +10,7 @@ import type { Knowledge } from "./knowledge";
 import { type Family, familiesOf, linesAcross, linesDown } from "./sheet/family";
 import { findMeasures, type Measure } from "./sheet/measures";
 import { type Outlier, outliersOf, withoutOpenEnds } from "./sheet/outliers";
+import { totalRowsOf } from "./sheet/totalRows";
 
 /** Works out a worksheet function of ours; undefined for one it does not know. */
 export type CallFunction = (name: string, given: readonly Value[]) => Value | undefined;
@@ -52,6 +53,7 @@ export class Study {
     const book = yield* part(Book.read(facts), 0, 0.5);
     const readers = yield* part(Readers.read(book), 0.5, 0.6);
     const summing = yield* part(readSumming(book), 0.6, 0.6);
+    const totalRows = totalRowsOf(book, summing);
     const families: Family[] = [];
     const outliers: Outlier[] = [];
     for (const grid of book.grids) {
@@ -63,7 +65,7 @@ export class Study {
             yield 0.6 + (0.4 * (grid.index + 0.5)) / book.grids.length;
           for (const family of familiesOf(book, line)) {
             families.push(family);
-            outliers.push(...outliersOf(book, family));
+            outliers.push(...outliersOf(book, family, must(totalRows[grid.index])));
           }
         }
       }
@@ -99,6 +101,16 @@ export class Study {
   wouldGive(cell: Cell, formula: string): Value | undefined {
     const pattern = new PatternReader().read(formula, cell.row, cell.column);
     return pattern.tree === undefined ? undefined : this.valueOf(cell, pattern, pattern.tree);
+  }
+
+  /** What a formula would read in a cell, and how many numbers there are in it; undefined where that is not known. */
+  readBy(cell: Cell, formula: string): { readonly targets: readonly Target[]; readonly count: number } | undefined {
+    const { references } = new PatternReader().read(formula, cell.row, cell.column);
+    const targets = references.flatMap((reference) => this.book.targetOf(reference, cell) ?? []);
+    if (targets.length < references.length || targets.some(({ rows, columns }) => rows * columns > MOST_CELLS))
+      return undefined;
+    const values = targets.flatMap((target) => [this.valuesAt(target)].flat(2));
+    return { targets, count: values.filter((value) => typeof value === "number").length };
   }
 
   /** The value of a part of a formula. */

@@ -171,3 +171,71 @@ describe("a blank that a formula reads", () => {
     expect(findWith(blanks, rows).map(({ cells }) => cells)).toEqual([["C4", "C6"], ["B8"]]);
   });
 });
+
+describe("a blank that is none", () => {
+  test("a part that a line doesn't have adds nothing", () => {
+    const rows = (formula: (row: number) => string) => [
+      ["Bed", "Front (ft)", "Side (ft)", "Edging"],
+      ...[2, 3, 4, 5, 6, 7].map((row) => ["Bed", 12, row === 4 ? "" : 6, formula(row)]),
+    ];
+    expect(
+      cellsFound(
+        blanks,
+        rows((row) => `=B${row}+C${row}`),
+      ),
+    ).toEqual([]);
+    expect(
+      cellsFound(
+        blanks,
+        rows((row) => `=SUM(B${row},C${row})`),
+      ),
+    ).toEqual([]);
+    expect(
+      cellsFound(
+        blanks,
+        rows((row) => `=B${row}*(1+C${row})`),
+      ),
+    ).toEqual(["C4"]);
+  });
+
+  test("a column that few lines fill in is a choice", () => {
+    const rows = (filled: number) => [
+      ["Bed", "Extra (h)", "Charge"],
+      ...Array.from({ length: 10 }, (_, at) => [`Bed ${at}`, at < filled ? 2 : "", `=B${at + 2}*46`]),
+    ];
+    expect(cellsFound(blanks, rows(2))).toEqual([]);
+    expect(cellsFound(blanks, rows(9))).toEqual(["B11"]);
+  });
+
+  test("a heading or a note has words where lines have numbers", () => {
+    const rows = (words: CellText) => [
+      ["Bed", "Length", "Width", "Area"],
+      ...[2, 3, 4].map((row) => ["Bed", 12, 6, `=B${row}*C${row}`]),
+      ["Back yard", words, words, ""],
+      ...[6, 7, 8].map((row) => ["Bed", 12, 6, `=B${row}*C${row}`]),
+    ];
+    expect(cellsFound(blanks, rows("feet"))).toEqual([]);
+    expect(cellsFound(blanks, rows(12))).toEqual(["D5"]);
+  });
+
+  test("a row of totals, by its formulas, has no share or rate of its own", () => {
+    const rows = (sum: CellText) => [
+      ["Bed", "Area", "Hours", "Pace"],
+      ...[2, 3, 4, 5].map((row) => ["Bed", 120, 6, `=B${row}/C${row}`]),
+      ["", sum, 24, ""],
+    ];
+    expect(cellsFound(blanks, rows("=SUM(B2:B5)"))).toEqual([]);
+    expect(cellsFound(blanks, rows(480))).toEqual(["D6"]);
+  });
+
+  test("below an empty row another table begins", () => {
+    const rows = (between: readonly CellText[]) => [
+      ["Bed", "Length", "Width", "Area"],
+      ...[2, 3, 4, 5].map((row) => ["Bed", 12, 6, `=B${row}*C${row}`]),
+      [...between],
+      ["Gate", 9, 3, ""],
+    ];
+    expect(cellsFound(blanks, rows(["", "", "", ""]))).toEqual([]);
+    expect(cellsFound(blanks, rows(["by hand from here", "", "", ""]))).toEqual(["D7"]);
+  });
+});

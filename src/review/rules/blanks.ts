@@ -3,7 +3,7 @@ import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { asksFirst, usesOf } from "../formula/readers";
-import { isBinary, isNumber, type Tree } from "../formula/tree";
+import { calledName, isBinary, isCall, isNumber, type Tree } from "../formula/tree";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
 import { addressFrom, nameOf } from "../words";
@@ -61,9 +61,23 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
     for (const place of blank) {
       const cell = must(readBy(book, family, member)[place]);
       if (study.isOutlier(cell) || asksFirst(pattern, must(pattern.references[place]).text)) continue;
+      if (isOnlyAdded(pattern, must(pattern.references[place]).start)) continue;
       yield observeBlanks(study, cell, member);
     }
   }
+}
+
+/** Functions that go on without a blank. */
+const ADDS = new Set(["SUM", "AVERAGE", "ROUND", "MAX", "MIN", "COUNT", "SUBTOTAL"]);
+
+/** Whether a formula only adds a reference to others: then a blank there is a part that this line doesn't have. */
+function isOnlyAdded(pattern: Pattern, start: number): boolean {
+  const use = usesOf(pattern).find(({ reference }) => reference.start === start);
+  const isSum = (part: Tree) =>
+    (isBinary(part) && "+-".includes(part.operator)) ||
+    part?.type === "UnaryExpression" ||
+    (isCall(part) && ADDS.has(calledName(part)));
+  return use !== undefined && use.around.length > 0 && use.around.every(isSum);
 }
 
 /** Whether anything that goes along with a line is filled in, or it has a name and there is only one such thing. */
@@ -101,7 +115,9 @@ function neededBy(study: Study, family: Family, moving: readonly number[]): numb
   const { members } = family;
   // Spare lines, in which nothing is typed yet, tell nothing of what a line needs.
   const used = members.filter((member) => moving.some((place) => isFilled(study, family, place, member, "typed")));
-  const counted = used.length > 0 ? used : members;
+  // Where one cell is all that a line reads, the lines in use are told by their names.
+  const named = members.filter(({ sheet, row, column }) => must(study.book.places[sheet]).labelOf(row, column) !== "");
+  const counted = moving.length === 1 && named.length > 0 ? named : used.length > 0 ? used : members;
   return moving.filter(
     (place) => counted.filter((member) => isFilled(study, family, place, member)).length >= USUALLY * counted.length,
   );

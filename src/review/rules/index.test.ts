@@ -10,6 +10,8 @@ test("rules keep their ids", () => {
     "unlike-neighbors",
     "short-sum",
     "double-count",
+    "adjusted-total",
+    "empty-row-in-total",
     "number-as-text",
     "date-as-length",
     "error",
@@ -50,6 +52,15 @@ const SAID_BETTER: readonly (readonly [better: string, other: string, cell: stri
     [["Bed", "Length", "Width", "Area"], ...rows(5, (row) => ["Bed", 12, 6, row === 4 ? "=B4/0" : `=B${row}*C${row}`])],
   ],
   [
+    "unlike-neighbors",
+    "adjusted-total",
+    "F4",
+    [
+      ["Bed", "Front", "Side", "Back", "Fence", "All"],
+      ...rows(5, (row) => ["Bed", 12, 6, 8, 4, row === 4 ? "=SUM(B4:E4)+9" : `=SUM(B${row}:E${row})`]),
+    ],
+  ],
+  [
     "short-sum",
     "unlike-neighbors",
     "E4",
@@ -75,14 +86,15 @@ const SAID_BETTER: readonly (readonly [better: string, other: string, cell: stri
   [
     "double-count",
     "short-sum",
-    "B6",
+    "B7",
     [
       ["Line", "Cost"],
       ["Stone", 100],
       ["Fabric", 50],
-      ["Materials", "=SUM(B2:B3)"],
+      ["Pins", 20],
+      ["Materials", "=SUM(B3:B4)"],
       ["Labor", 200],
-      ["Total", "=SUM(B3:B5)"],
+      ["Total", "=SUM(B3:B6)"],
     ],
   ],
   [

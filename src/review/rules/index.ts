@@ -1,7 +1,9 @@
+import { adjustedTotal } from "./adjustedTotal";
 import { blanks, emptyFactor } from "./blanks";
 import { dateAsLength } from "./dateAsLength";
 import { density } from "./density";
 import { depthSense, depthUnit } from "./depth";
+import { emptyRow } from "./emptyRow";
 import { errors } from "./errors";
 import { missing } from "./missing";
 import { sliding, typedOver, unlike } from "./neighbors";
@@ -23,6 +25,8 @@ export const rules: readonly Rule[] = [
   unlike,
   shortSum,
   doubleCount,
+  adjustedTotal,
+  emptyRow,
   numberAsText,
   dateAsLength,
   errors,

@@ -2,8 +2,11 @@ import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
 import { shifted } from "../formula/reference";
+import { isPlainSum } from "../formula/sums";
+import { isReference } from "../formula/tree";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import type { Outlier } from "../sheet/outliers";
+import { type Retyped, retypedIn } from "../sheet/retyped";
 import { asNumber, type Study } from "../study";
 import { addressFrom, nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
@@ -22,8 +25,23 @@ export const typedOver: Rule = {
       if (outlier.holds !== "number" || !study.isChecked(outlier.cell.sheet)) continue;
       yield observeTypedOver(study, outlier);
     }
+    for (const retyped of retypedIn(study)) yield retyped && observeRetyped(study, retyped);
   },
 };
+
+/** The number is right today, so that this is no error yet. */
+function observeRetyped(study: Study, { cell, typed, formula, direction }: Retyped): Observation {
+  return {
+    cell,
+    level: "warning",
+    group: `${cell.sheet}:${direction}:${direction === "down" ? cell.column : cell.row}`,
+    about: String(typed),
+    seen: `holds ${short(typed)}, typed; ${formula} gives the same result now, and would update.`,
+    todo: "Put the formula back, or ignore this and say why.",
+    rank: 5,
+    fix: [change(study, cell, formula)],
+  };
+}
 
 function observeTypedOver(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
@@ -32,6 +50,9 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   if (formula === undefined) return undefined;
   const would = asNumber(study.wouldGive(cell, formula));
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
+  // A formula that only shows another cell says little of what is in the next one.
+  if (isReference(patternOf(study, family).tree ?? null) && !isNear(typed, would)) return undefined;
+  if (isNumbering(study, cell) || isNoSum(study, family, cell, typed, would)) return undefined;
   const gives =
     would === undefined
       ? `the cells next to it would make it ${formula}.`
@@ -47,6 +68,38 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
     rank: Math.max(5, offBy(typed, would, typedOver.rank)),
     fix: [change(study, cell, formula)],
   };
+}
+
+const patternOf = ({ book }: Study, { members: [first] }: Family) =>
+  must(book.patternAt(must(first).sheet, must(first).row, must(first).column));
+
+/** A number in a row or column of 1, 2, 3 counts lines. */
+function isNumbering({ book }: Study, { sheet, row, column }: Cell): boolean {
+  const grid = must(book.grids[sheet]);
+  const at = (down: number, across: number) => {
+    const text = String(grid.value(row + down, column + across)).replace(/^\((.*)\)$/, "$1");
+    return /^\d+$/.test(text) ? Number(text) : undefined;
+  };
+  const own = at(0, 0);
+  if (own === undefined) return false;
+  return [
+    [0, 1],
+    [1, 0],
+  ].some(([down = 0, across = 0]) => {
+    const next = (by: number) => at(by * down, by * across) === own + by;
+    return (next(-1) && (next(-2) || next(1))) || (next(1) && next(2));
+  });
+}
+
+/** In a row of sums, what is less than its largest part is something else, such as an average. */
+function isNoSum(study: Study, family: Family, cell: Cell, typed: number, would: number | undefined): boolean {
+  if (family.line.direction === "down" || typed === would || !isPlainSum(patternOf(study, family))) return false;
+  const parts = readBy(study.book, family, cell).flatMap((target) => {
+    const values = target && study.valuesAt(target);
+    return Array.isArray(values) ? values.flat() : [values];
+  });
+  const numbers = parts.filter((one) => typeof one === "number");
+  return numbers.length > 1 && numbers.every((one) => one >= 0) && typed < Math.max(...numbers);
 }
 
 /** Whether a line across runs through columns that hold different things. */
@@ -73,7 +126,7 @@ export const unlike: Rule = {
   title: "A formula differs from the ones next to it",
   level: "error",
   rank: 30,
-  covers: ["error"],
+  covers: ["error", "adjusted-total"],
   matters: "One line is worked out differently from the rest but looks the same.",
   *look(study) {
     const members = new Set(study.families.flatMap((family) => family.members.map(cellKey)));
@@ -86,10 +139,53 @@ export const unlike: Rule = {
       if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
       if (must(others.get(family)) > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family))
         continue;
+      if (isLikeBeside(study, outlier) || isSameSum(study, outlier)) continue;
       yield observeUnlike(study, outlier);
     }
   },
 };
+
+/** How far another formula of its kind may be, past a column of air or two. */
+const REACH = 3;
+
+/** Whether a cell's formula is the one that its neighbors across the line have: then it goes with those. */
+function isLikeBeside({ book }: Study, { cell, family }: Outlier): boolean {
+  const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+  const [down, across] = family.line.direction === "down" ? [0, 1] : [1, 0];
+  return [1, -1].some((way) => {
+    for (let step = 1; step <= REACH; step++) {
+      const [row, column] = [cell.row + way * step * down, cell.column + way * step * across];
+      const beside = book.patternAt(cell.sheet, row, column);
+      if (beside) return beside === pattern;
+    }
+    return false;
+  });
+}
+
+/** `E4+E5` and `SUM(E4:E5)` are one thing, written in two ways. */
+function isSameSum(study: Study, { cell, family }: Outlier): boolean {
+  const { book } = study;
+  const formula = formulaFor(book, family, cell);
+  const pattern = must(book.patternAt(cell.sheet, cell.row, cell.column));
+  if (formula === undefined || !isPlainSum(pattern) || !isPlainSum(patternOf(study, family))) return false;
+  const cellsOf = (targets: readonly (Target | undefined)[]) =>
+    targets.flatMap((target) =>
+      target && target.rows * target.columns <= SAME_SUM_CELLS
+        ? Array.from({ length: target.rows * target.columns }, (_, at) =>
+            cellKey({
+              sheet: target.sheet,
+              row: target.row + Math.floor(at / target.columns),
+              column: target.column + (at % target.columns),
+            }),
+          )
+        : ["too many"],
+    );
+  const [own, others] = [cellsOf(book.targetsOf(cell)), cellsOf(readBy(book, family, cell))];
+  return own.toSorted().join() === others.toSorted().join();
+}
+
+/** Longer sums are not written out cell by cell. */
+const SAME_SUM_CELLS = 200;
 
 function observeUnlike(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;

@@ -47,7 +47,7 @@ describe("a sum that stops short or skips a row", () => {
     ["=100*SUM(B2:B4)/SUM(B2:B5)", undefined, undefined],
     ["=100*SUM(B2:B4)/SUM(B3:B5)", ["B5"], undefined],
     ["=SUM(B2:B3,B5)", ["B4"], "=SUM(B2:B5)"],
-    ["=SUM(B2:B3)+B5", ["B4", "B5"], "=SUM(B2:B5)+B5"],
+    ["=SUM(B2:B3)+B5", ["B4"], "=SUM(B2:B4)+B5"],
     ["=B2+B3+B5", ["B4"], undefined],
     ["=B2+B3+B4+B5", undefined, undefined],
     ["=B2+B3", ["B4", "B5"], undefined],
@@ -514,5 +514,72 @@ describe("the same column", () => {
     expect(leftOut(near("Amount"))).toEqual([["B4"]]);
     const bare = { ...near("Amount"), rows: near("Amount").rows.map((row, at) => (at === 0 ? ["", ""] : row)) };
     expect(leftOut(bare)).toEqual([]);
+  });
+});
+
+describe("cells that a sum leaves to others", () => {
+  const lines = (...rest: (readonly CellText[])[]) => [
+    ["Line", "Cost"],
+    ["Stone", 100],
+    ["Fabric", 50],
+    ["Discount", 20],
+    ...rest,
+  ];
+
+  test("are taken off in the same formula", () => {
+    expect(leftOut(lines(["Total", "=SUM(B2:B3)-B4"]))).toEqual([]);
+    expect(leftOut(lines(["Total", "=SUM(B2:B3)*B4"]))).toEqual([["B4"]]);
+  });
+
+  test("are added by a cell that it takes", () => {
+    const rows = (both: CellText) => [
+      ["Line", "Cost"],
+      ["Stone", 100],
+      ["Fabric", 50],
+      ["Materials", "=B2+B3"],
+      ["Digging", 200],
+      ["Spreading", 90],
+      ["Labor", "=B5+B6"],
+      ["Both", both],
+    ];
+    expect(leftOut(rows("=B4+B7"))).toEqual([]);
+    expect(leftOut(rows("=SUM(B4:B5,B7)"))).toEqual([]);
+  });
+
+  test("are left out in every line, or picked from another sheet, on purpose", () => {
+    const rows = (count: number) => [
+      ["Bed", "March", "April", "May", "June", "Spring"],
+      ...Array.from({ length: count }, (_, at) => ["Bed", 100, 3, 50, 20, `=B${at + 2}+D${at + 2}+E${at + 2}`]),
+    ];
+    expect(leftOut(rows(1))).toEqual([["C2"]]);
+    expect(leftOut(rows(2))).toEqual([]);
+    const sheets = (formula: string) => [
+      { name: "Jobs", rows: [["Part", formula]] },
+      { name: "Lines", rows: lines(["Stakes", 30]) },
+    ];
+    expect(leftOut({ sheets: sheets("=Lines!B2+Lines!B4") })).toEqual([]);
+    expect(leftOut({ sheets: sheets("=SUM(Lines!B2:B4)") })).toEqual([["Lines!B5"]]);
+  });
+
+  test("are the rest of a list, where they're more than the sum takes", () => {
+    const rows = (range: string) => [
+      ["Of that", "", `=SUM(${range})`],
+      ["Line", "Cost", ""],
+      ...[1, 2, 3, 4, 5, 6, 7].map((cost) => ["Stone", 100 * cost]),
+    ];
+    expect(leftOut(rows("B3:B5"))).toEqual([]);
+    expect(leftOut(rows("B3:B6"))).toEqual([["B7", "B8", "B9"]]);
+  });
+
+  test("aren't set in as those are that it takes", () => {
+    const rows = (label: string) => [
+      ["Paper", "=SUM(B2:B3)"],
+      ["  Plans", 100],
+      ["  Permits", 50],
+      [label, 400],
+      ["", ""],
+    ];
+    expect(leftOut(rows("Copies"))).toEqual([]);
+    expect(leftOut(rows("  Copies"))).toEqual([["B4"]]);
   });
 });

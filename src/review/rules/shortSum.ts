@@ -3,7 +3,9 @@ import { unitIn } from "../../headings/heading";
 import { must } from "../../quantities/must";
 import { areaAddress, overlap, quotedSheet } from "../../spreadsheet/areas";
 import { type Cell, cellKey, contains, type Target } from "../book";
+import { usesOf } from "../formula/readers";
 import { isPlainSum, type Sum } from "../formula/sums";
+import { calledName, isBinary, isCall, type Tree } from "../formula/tree";
 import type { SheetGrid } from "../sheet/grid";
 import type { Study, SummingCell } from "../study";
 import { list, short } from "../words";
@@ -23,7 +25,7 @@ function observe(study: Study, summing: SummingCell, sum: Sum): Observation | un
   const { book } = study;
   const { cell, pattern } = summing;
   const left = leftOutOf(study, summing, sum);
-  if (left.length === 0 || isPartOfWhole(summing, sum, left)) return undefined;
+  if (left.length === 0 || isPartOfWhole(summing, sum, left) || isChosen(study, summing, sum, left)) return undefined;
   const grid = must(book.grids[must(left[0]).sheet]);
   const amount = left.reduce((total, { row, column }) => total + (grid.number(row, column) ?? 0), 0);
   const isKnown = left.every(({ row, column }) => grid.number(row, column) !== undefined);
@@ -49,6 +51,31 @@ function isPartOfWhole({ sums }: SummingCell, sum: Sum, left: readonly Cell[]): 
   const takes = ({ targets }: Sum, cell: Cell) => targets.some((target) => contains(target, cell));
   return sums.some((whole) => whole.takesAll && [...left, ...sum.targets].every((cell) => takes(whole, cell)));
 }
+
+/** Whether cells were picked one by one, or more are left out than taken: then the rest is left out on purpose. */
+function isChosen({ book }: Study, { cell, pattern }: SummingCell, sum: Sum, left: readonly Cell[]): boolean {
+  const stretch = stretchOf(sum.targets);
+  if (!stretch) return false;
+  const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
+  const taken = sum.targets.reduce((count, { rows, columns }) => count + rows * columns, 0);
+  if (!isOnLine && left.length > Math.max(FEW, taken)) return true;
+  if (sum.targets.some(({ rows, columns }) => rows * columns > 1)) return false;
+  // The next line picks the same cells, or these are far from their sum.
+  const isLikeNext = AROUND.some(
+    ([down, across]) => book.patternAt(cell.sheet, cell.row + down, cell.column + across) === pattern,
+  );
+  return isLikeNext || !isOnLine || left.some((one) => lengthwise(stretch, one) < stretch.from);
+}
+
+/** As many may be left out of a sum of one or two. */
+const FEW = 2;
+
+const AROUND = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+] as const;
 
 /** The formula with one range over all that is taken and all that is left out, where the call is nothing else. */
 function wholeRange(study: Study, cell: Cell, sum: Sum, left: readonly Cell[]): string | undefined {
@@ -169,21 +196,42 @@ function isLeftOut(
   const grid = must(book.grids[at.sheet]);
   if (!isAmount(grid, at) || cellKey(at) === cellKey(cell)) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
+  const taken = takenOf(study, stretch, sum);
   // A subtotal is no line, unless lines are subtotals themselves.
   if (
     pattern &&
     isPlainSum(pattern) &&
-    !takenOf(study, stretch, sum).some((one) => book.patternAt(one.sheet, one.row, one.column) === pattern)
+    !taken.some((one) => book.patternAt(one.sheet, one.row, one.column) === pattern)
   )
     return false;
   if (stretch.direction === "down" && must(book.places[at.sheet]).isTotalRow(at.row, at.column)) return false;
   // What is worked out from the cells that are taken is no further item beside them.
   const reads = book.targetsOf(at);
   if (reads.some((target) => target.sheet === cell.sheet && contains(target, cell))) return false;
+  // Neither is what the formula adds or takes off elsewhere, as in `SUM(F4:F5)-F6`, or what a cell that is taken adds.
+  if (addedBy(study, cell).some((target) => reaches(target, at))) return false;
+  if (taken.some((one) => addedBy(study, one).some((target) => reaches(target, at)))) return false;
   const ranges = reads.filter(({ rows, columns }) => rows * columns > 1);
   if (ranges.some((target) => sum.targets.some((taken) => touches(taken, target)))) return false;
   return isLike(study, stretch, sum, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
 }
+
+const reaches = (target: Target, cell: Cell) => target.sheet === cell.sheet && contains(target, cell);
+
+/** What the formula of a cell adds or takes off, and nothing else. */
+function addedBy({ book }: Study, cell: Cell): Target[] {
+  const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
+  if (!pattern) return [];
+  return usesOf(pattern).flatMap(({ reference, around }) => {
+    const target = around.every(isAdding) ? book.targetOf(reference, cell) : undefined;
+    return target ? [target] : [];
+  });
+}
+
+const isAdding = (part: Tree) =>
+  (isBinary(part) && "+-".includes(part.operator)) ||
+  part?.type === "UnaryExpression" ||
+  (isCall(part) && ["SUM", "ROUND"].includes(calledName(part)));
 
 /** A number, or a formula that would give one if nothing were wrong with what it reads. */
 function isAmount(grid: SheetGrid, { row, column }: Cell): boolean {
@@ -217,6 +265,9 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
   const alike = pattern ? skeletons.has(pattern.skeleton) || areDifferent : typed > 0 || isNear;
   if (!alike || (!pattern && isYear(grid.number(at.row, at.column) ?? 0))) return false;
   const places = must(book.places[at.sheet]);
+  // Lines of a group are set in below its name.
+  if (stretch.direction === "down" && places.indentOf(at.row, at.column) < places.indentOf(sample.row, sample.column))
+    return false;
   const [one, other] = [places.describe(at.row, at.column), places.describe(sample.row, sample.column)];
   // A heading that says what its column holds speaks for the whole of it.
   const isTold = one.roleFrom === "heading" || unitIn(one.heading) !== undefined;

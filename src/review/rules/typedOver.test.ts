@@ -128,3 +128,129 @@ describe("a number in a row of sums", () => {
     expect(cellsFound(typedOver, sums(0, undefined, 0))).toEqual([]);
   });
 });
+
+describe("a typed number that agrees with the formula beside it", () => {
+  /** Costs of two seasons, with a total of the first, and what is typed below the second. */
+  const seasons = (typed: CellText, first = "=SUM(B2:B4)", gap: readonly CellText[] = []) => [
+    ["Line", "Spring", ...gap.map(() => ""), "Fall"],
+    ["Stone", 1210, ...gap.map(() => ""), 980],
+    ["Fabric", 305, ...gap.map(() => ""), 417],
+    ["Labor", 2480, ...gap.map(() => ""), 1911],
+    ["Total", first, ...gap, typed],
+  ];
+
+  test("is a warning with the formula that it was", () => {
+    expect(findWith(typedOver, seasons(3308))).toMatchObject([
+      {
+        level: "warning",
+        rank: 5,
+        cells: ["C5"],
+        seen: "“Total”, “Fall” holds 3,308, typed; =SUM(C2:C4) gives the same result now, and would update.",
+        fix: { C5: "=SUM(C2:C4)" },
+      },
+    ]);
+  });
+
+  test("is found past one or two empty columns, down a column, and from number to number", () => {
+    expect(cellsFound(typedOver, seasons(3308, undefined, ["", ""]))).toEqual(["E5"]);
+    expect(cellsFound(typedOver, seasons(3308, undefined, ["", "", ""]))).toEqual([]);
+    const across = [
+      ["Line", "Front", "Back", "Side", "All"],
+      ["Stone", 1210, 980, 15, "=SUM(B2:D2)"],
+      ["Fabric", 305, 417, 22, 744],
+      ["Labor", 2480, 1911, 31, 4422],
+    ];
+    expect(cellsFound(typedOver, across)).toEqual(["E3", "E4"]);
+  });
+
+  test.each([
+    ["another number", seasons(3300)],
+    ["rounded", seasons(3308.4)],
+    ["text", seasons("3308 or so")],
+    [
+      "beside a formula that reads one cell",
+      [
+        ["Line", 1210, 3308],
+        ["Again", "=B1", 3308],
+      ],
+    ],
+  ])("is not %s", (_, rows) => {
+    expect(cellsFound(typedOver, rows)).toEqual([]);
+  });
+
+  test("with one or two digits, or a 0, agrees by chance", () => {
+    const small = (typed: CellText) => [
+      ["Pins", 4, 5],
+      ["Stakes", 6, 7],
+      ["All", "=B1+B2", typed],
+    ];
+    expect(cellsFound(typedOver, small(12))).toEqual([]);
+    const large = (typed: CellText) => [["Pins", 4, 5.25], ...small(typed).slice(1)];
+    expect(cellsFound(typedOver, large(12.25))).toEqual(["C3"]);
+    const three = [
+      ["Pins", 4, 5],
+      ["Tape", 2, 1],
+      ["Stakes", 6, 7],
+      ["All", "=SUM(B1:B3)", 13],
+    ];
+    expect(cellsFound(typedOver, three)).toEqual(["C4"]);
+  });
+
+  test("is none of a formula that chooses", () => {
+    expect(cellsFound(typedOver, seasons(3308, "=IF(B4>0,SUM(B2:B4),0)"))).toEqual([]);
+  });
+
+  test("is no formula where others are worked out from it", () => {
+    const rows = [
+      ["Bed", "Area", "Rate", "Cost"],
+      ["Front walk", 210, 4.25, "=B2*C2"],
+      ["All", 210, "=D3/B3", "=SUM(D2:D2)"],
+    ];
+    expect(cellsFound(typedOver, rows)).toEqual([]);
+  });
+
+  test("is not asked about beside a formula that is filled down", () => {
+    const rows = [
+      ["Bed", "Run (ft)", "Width (ft)", "Area", "Check"],
+      ...[2, 3, 4].map((row) => ["Bed", 100 + row, 6.5, `=B${row}*C${row}`, (100 + row) * 6.5 * 6.5]),
+    ];
+    expect(cellsFound(typedOver, rows)).toEqual([]);
+  });
+});
+
+describe("a number that is something else", () => {
+  test("below sums of columns, it's an average where it's less than its largest part", () => {
+    const rows = (share: number) => [
+      ["Crew", "March", "April", "May", "June"],
+      ["Ann", 8, 9, 7, 0.4],
+      ["Bob", 6, 7, 9, 0.5],
+      ["All", "=SUM(B2:B3)", "=SUM(C2:C3)", "=SUM(D2:D3)", share],
+    ];
+    expect(cellsFound(typedOver, rows(0.45))).toEqual([]);
+    expect(cellsFound(typedOver, rows(0.8))).toEqual(["E4"]);
+  });
+
+  test("among numbers of lines, it counts them", () => {
+    const rows = (first: CellText) => [
+      ["Bed", "Front", "Back", "Both"],
+      [first, 2, 3, 4],
+      ...[3, 4, 5].map((row) => ["Bed", 12, 6, `=SUM(B${row}:C${row})`]),
+    ];
+    expect(cellsFound(typedOver, rows(1))).toEqual([]);
+    expect(
+      cellsFound(
+        typedOver,
+        rows("Bed").map((row, at) => (at === 1 ? ["Bed", 9, 5, 4] : row)),
+      ),
+    ).toEqual(["D2"]);
+  });
+
+  test("among cells that only show others, it's a lump sum unless it's near", () => {
+    const rows = (typed: number) => [
+      ["Line", "Spring", "Order"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Stone", 100, row === 4 ? typed : `=B${row}`]),
+    ];
+    expect(cellsFound(typedOver, rows(900))).toEqual([]);
+    expect(cellsFound(typedOver, rows(120))).toEqual(["C4"]);
+  });
+});

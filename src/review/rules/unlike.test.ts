@@ -126,3 +126,27 @@ describe("a formula that differs from those beside it", () => {
     expect(findWith(unlike, beds(12, { ...given, 5: "=B5-C5" })).map(({ cells }) => cells)).toEqual([["D5"], ["D4"]]);
   });
 });
+
+describe("a formula that goes with others than those in its column", () => {
+  const rows = (cell: CellText) => [
+    ["Line", "Front", "", "Back", "", "Both"],
+    ...[2, 3, 4].map((row) => ["Stone", 100, "", 50, "", `=B${row}+D${row}`]),
+    ["All", "=B2+B3", "", "=D2+D3", "", cell],
+    ...[6, 7].map((row) => ["Stone", 100, "", 50, "", `=B${row}+D${row}`]),
+  ];
+
+  test("is right beside its like", () => {
+    expect(cellsFound(unlike, rows("=F2+F3"))).toEqual([]);
+    expect(cellsFound(unlike, rows("=F2+F4"))).toEqual(["F5"]);
+  });
+
+  test("may add the same cells in another way", () => {
+    const sums = (cell: CellText) => [
+      ["Line", "Front", "Side", "Back", "All"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Stone", 100, 70, 50, row === 4 ? cell : `=SUM(B${row}:D${row})`]),
+    ];
+    expect(cellsFound(unlike, sums("=B4+C4+D4"))).toEqual([]);
+    expect(cellsFound(unlike, sums("=B4+C4"))).toEqual(["E4"]);
+    expect(cellsFound(unlike, sums("=B4+C4+D5"))).toEqual(["E4"]);
+  });
+});

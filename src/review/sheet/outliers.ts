@@ -39,14 +39,14 @@ export function withoutOpenEnds(outliers: readonly Outlier[], families: readonly
 }
 
 /** The outliers of a family, from one cell before its first member to one behind its last, or a few. */
-export function outliersOf(book: Book, family: Family): Outlier[] {
+export function outliersOf(book: Book, family: Family, totalRows: ReadonlySet<number>): Outlier[] {
   const { line, members } = family;
   const member = new Set(members.map((cell) => alongOf(line, cell)));
   const needs = needsOf(book, family);
   if (needs.length === 0) return [];
   const found: Outlier[] = [];
   const [first, last] = [alongOf(line, must(members[0])), alongOf(line, must(members.at(-1)))];
-  const look = (along: number): "seen" | "passed" | "ended" => {
+  const look = (along: number, isCutOff = false): "seen" | "passed" | "ended" => {
     const cell = cellOf(line, along);
     const pattern = book.patternAt(cell.sheet, cell.row, cell.column);
     const isTotal =
@@ -55,15 +55,15 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
     if (isTotal) return "ended";
     if (!hasNeeds(book, family, needs, cell)) return "passed";
     const holds = holdsOf(book, cell);
-    // A running balance ends where it ends.
-    const isOpenEnd = holds === "blank" && along > last && isRolling(family);
-    if (holds !== undefined && !isOpenEnd) found.push({ family, cell, holds });
+    // A running balance ends where it ends, and a blank row ends a table; what is blank in a row of totals has no total.
+    const isOpenEnd = (along > last && isRolling(family)) || isCutOff || totalRows.has(cell.row);
+    if (holds !== undefined && !(holds === "blank" && isOpenEnd)) found.push({ family, cell, holds });
     return "seen";
   };
   // A running balance has to begin with something else.
-  if (!isRolling(family)) outwards(first - 1, line.from, -1, look);
+  if (!isRolling(family)) outwards(book, line, first - 1, -1, look);
   for (let along = first; along <= last; along++) if (!member.has(along)) look(along);
-  outwards(last + 1, line.to, 1, look);
+  outwards(book, line, last + 1, 1, look);
 
   const blanks = found.filter(({ holds }) => holds === "blank").length;
   const others = found.filter(({ holds }) => holds === "number" || holds === "formula").length;
@@ -76,10 +76,20 @@ export function outliersOf(book: Book, family: Family): Outlier[] {
 }
 
 /** Looks on beyond the first or the last member, past a note or two, to where a total ends the line. */
-function outwards(from: number, to: number, step: 1 | -1, look: (along: number) => "seen" | "passed" | "ended"): void {
+function outwards(
+  book: Book,
+  line: Family["line"],
+  from: number,
+  step: 1 | -1,
+  look: (along: number, isCutOff: boolean) => "seen" | "passed" | "ended",
+): void {
+  const to = step === 1 ? line.to : line.from;
+  const grid = must(book.grids[line.sheet]);
   let passed = 0;
+  let isCutOff = false;
   for (let along = from; (to - along) * step >= 0 && passed <= PASSED_OVER; along += step) {
-    const found = look(along);
+    isCutOff ||= line.direction === "down" && grid.isRowBlank(along);
+    const found = look(along, isCutOff);
     if (found === "ended") return;
     if (found === "passed") passed++;
   }
@@ -123,10 +133,19 @@ function readsAnotherUnit(book: Book, family: Family, needs: readonly number[], 
 
 function hasNeeds(book: Book, family: Family, needs: readonly number[], cell: Cell): boolean {
   const read = readBy(book, family, cell);
+  const usual = readBy(book, family, must(family.members[0]));
   return needs.every((place) => {
     const target = read[place];
-    return target !== undefined && !isBlankAt(book, target);
+    return target !== undefined && !isBlankAt(book, target) && !(isWords(book, target) && !isWords(book, usual[place]));
   });
+}
+
+/** Text without a digit where the family reads numbers is a heading or a note, and no line. */
+function isWords(book: Book, target: Target | undefined): boolean {
+  if (!target || target.rows * target.columns > 1) return false;
+  const { sheet, row, column } = target;
+  const grid = must(book.grids[sheet]);
+  return grid.isTypedText(row, column) && !/\d/.test(String(grid.value(row, column)));
 }
 
 /** A range counts as blank where its first and its last cell are. */

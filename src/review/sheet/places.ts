@@ -195,6 +195,16 @@ export class SheetPlaces {
     return this.#named(label) && label.length < 4 ? "" : label;
   }
 
+  /** How many spaces the label of a row begins with. */
+  indentOf(row: number, column: number): number {
+    for (let left = this.grid.left; left < column; left++) {
+      if (!this.grid.isTypedText(row, left)) continue;
+      const text = String(this.grid.value(row, left));
+      return text.length - text.trimStart().length;
+    }
+    return 0;
+  }
+
   /** The unit of a number, from its heading, from a unit beside it, from its label, or from its format. */
   unitOf(row: number, column: number): UnitName | undefined {
     const heading = this.headingOf(row, column);

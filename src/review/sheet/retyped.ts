@@ -1,0 +1,136 @@
+import { must } from "../../quantities/must";
+import { type Cell, cellKey, contains, type Target } from "../book";
+import type { Pattern } from "../formula/pattern";
+import { shifted } from "../formula/reference";
+import { isPlainSum } from "../formula/sums";
+import { calledName, isCall, walk } from "../formula/tree";
+import { asNumber, type Study } from "../study";
+import type { SheetGrid } from "./grid";
+
+/** A typed number that is what the formula next to it would give in its place. */
+export interface Retyped {
+  readonly cell: Cell;
+  readonly typed: number;
+  /** The neighbor's formula, moved here. */
+  readonly formula: string;
+  readonly direction: "down" | "across";
+}
+
+/** Columns of air between the months, or a rule above a total, separate neighbors no further than this. */
+const MOST_BLANKS = 2;
+/** One or two digits agree by chance, but in a row of totals hardly with the sum of three cells. */
+const TELLING_DIGITS = 3;
+const TELLING_CELLS = 3;
+/** A typed number is rounded as it shows, and then not off by more than this. */
+const ROUNDED_BY = 0.005;
+
+const WAYS = [
+  { down: 0, across: 1 },
+  { down: 0, across: -1 },
+  { down: 1, across: 0 },
+  { down: -1, across: 0 },
+] as const;
+
+/**
+ * Typed numbers that agree with the formula to their left or right, above or below: where only one or two formulas are
+ * left of a row of totals, that the number is the same is what tells that it was a formula once. A step between is a place to pause.
+ */
+export function* retypedIn(study: Study): Generator<Retyped | undefined> {
+  const { book } = study;
+  let count = 0;
+  for (const grid of book.grids) {
+    if (!study.isChecked(grid.index)) continue;
+    for (const { pattern, ...cell } of book.formulaCells(grid.index)) {
+      if (count++ % 500 === 0) yield undefined;
+      if (!isArithmetic(pattern) || !readsSeveral(pattern)) continue;
+      for (const way of WAYS) {
+        // A formula that is filled down a column says nothing of what is beside it.
+        const side = (by: 1 | -1) =>
+          book.patternAt(cell.sheet, cell.row + by * Math.abs(way.across), cell.column + by * Math.abs(way.down));
+        if (side(1) === pattern || side(-1) === pattern) continue;
+        yield* along(study, grid, cell, pattern, way);
+      }
+    }
+  }
+}
+
+const CALLS = new Set(["SUM", "AVERAGE", "MAX", "MIN", "PRODUCT", "ROUND"]);
+
+/** A formula that chooses or looks up gives many a number, and agrees by chance. */
+function isArithmetic({ tree }: Pattern): boolean {
+  if (tree === undefined) return false;
+  for (const { part } of walk(tree)) if (isCall(part) && !CALLS.has(calledName(part))) return false;
+  return true;
+}
+
+const readsSeveral = ({ references }: Pattern) =>
+  references.length > 1 ||
+  references.some(({ edges }) => edges && !(edges.top?.at === edges.bottom?.at && edges.left?.at === edges.right?.at));
+
+function* along(
+  study: Study,
+  grid: SheetGrid,
+  from: Cell,
+  pattern: Pattern,
+  { down, across }: (typeof WAYS)[number],
+): Generator<Retyped> {
+  const formula = must(grid.formula(from.row, from.column));
+  const isTotal = across !== 0 && isPlainSum(pattern);
+  let blanks = 0;
+  for (let step = 1; blanks <= MOST_BLANKS; step++) {
+    const cell = { sheet: from.sheet, row: from.row + step * down, column: from.column + step * across };
+    if (cell.row < grid.top || cell.row > grid.bottom || cell.column < grid.left || cell.column > grid.right) return;
+    if (grid.isBlank(cell.row, cell.column)) {
+      blanks++;
+      continue;
+    }
+    if (!grid.isTypedNumber(cell.row, cell.column)) return;
+    const typed = must(grid.number(cell.row, cell.column));
+    const by = { top: step * down, bottom: step * down, left: step * across, right: step * across };
+    const moved = shifted(formula, pattern.references, ({ edges }) => {
+      const { top, left } = edges ?? {};
+      return edges && { ...by, ...(top?.fixed && { top: 0, bottom: 0 }), ...(left?.fixed && { left: 0, right: 0 }) };
+    });
+    if (moved === undefined || !agrees(study, cell, typed, moved, isTotal)) return;
+    yield { cell, typed, formula: moved, direction: down === 0 ? "across" : "down" };
+    blanks = 0;
+  }
+}
+
+function agrees(study: Study, cell: Cell, typed: number, formula: string, isTotal: boolean): boolean {
+  const would = asNumber(study.wouldGive(cell, formula));
+  // A sum of nothing is 0 everywhere.
+  if (would === undefined || would === 0) return false;
+  const digits = String(Math.abs(typed))
+    .replace(/^0\.?0*|\./g, "")
+    .replace(/0+$/, "").length;
+  const decimals = String(typed).split(".")[1]?.length ?? 0;
+  const isSame =
+    Math.abs(typed - would) <= Math.min(0.5 * 10 ** -decimals, ROUNDED_BY * Math.abs(would)) + 1e-9 * Math.abs(would);
+  if (!isSame) return false;
+  const read = study.readBy(cell, formula);
+  const isTelling = digits >= TELLING_DIGITS || (isTotal && read !== undefined && read.count >= TELLING_CELLS);
+  if (read === undefined || read.count < 2 || !isTelling) return false;
+  return !comesFrom(study, read.targets, cell);
+}
+
+/** Whether cells come from a cell, through other formulas as well: what is worked out from a number is no formula for it. */
+function comesFrom({ book }: Study, targets: readonly Target[], cell: Cell): boolean {
+  const open = [...targets];
+  const seen = new Set<string>();
+  for (let next = open.pop(); next; next = open.pop()) {
+    if (next.sheet === cell.sheet && contains(next, cell)) return true;
+    for (let at = 0; at < next.rows * next.columns; at++) {
+      const [row, column] = [next.row + Math.floor(at / next.columns), next.column + (at % next.columns)];
+      const source = { sheet: next.sheet, row, column };
+      if (seen.has(cellKey(source)) || !book.patternAt(source.sheet, row, column)) continue;
+      seen.add(cellKey(source));
+      // So much is more than a row of totals rests on.
+      if (seen.size > MOST_SOURCES) return true;
+      open.push(...book.targetsOf(source));
+    }
+  }
+  return false;
+}
+
+const MOST_SOURCES = 2000;
