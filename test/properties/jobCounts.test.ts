@@ -5,18 +5,23 @@ import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
 import { cutsOfBed } from "../../src/quantities/job/cutsOfBed";
 import { kindsOfBeds } from "../../src/quantities/job/priceJob";
+import { cellAround, explain } from "../../src/review/explain/explain";
+import type { WorkbookFacts } from "../../src/review/facts";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { jobBlock, jobRows } from "../../src/sheets/job/jobBlock";
 import { findSheetBeds } from "../../src/sheets/job/sheetBed";
 import { crewSheet } from "../../src/sheets/papers/crewSheet";
 import { orderSheet } from "../../src/sheets/papers/orderSheet";
+import { type Anchor, areaIn } from "../../src/spreadsheet/areas";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { readWorkbook } from "../../src/workbook/read/workbook";
+import { callFunction } from "../callFunction";
 import { foundBed } from "../foundBed";
 import type { HeadlessHost } from "../headlessHost";
 import { RANDOM_BEDS } from "../layoutShapes";
 import { createProductHost } from "../productHost";
+import { knowledge } from "../reviewWorkbook";
 import { anyForm, edging, laying, marksOf } from "./drawnForms";
 import { bedOfJob } from "./jobToPrice";
 
@@ -26,7 +31,19 @@ import { bedOfJob } from "./jobToPrice";
  */
 
 const AT = { row: 0, column: 0 };
+/** Jobs that are written to a workbook. */
+const JOBS = 4;
 const NAMES = ["Walk", "Wall", "walk", "Walk (2)"];
+
+/** The lengths in a list such as “2 x 18.5; 7”, each as often as it is cut. */
+const lengthsIn = (text: string) =>
+  text
+    .replace(/[“”]/g, "")
+    .split(/[;,]\s*/)
+    .flatMap((part) => {
+      const [length, count = "1"] = part.split(" x ").reverse();
+      return Array<number>(Number(count)).fill(Number(length));
+    });
 
 /** Two to four beds with the same fabric and edging, of which some share a name. */
 const anyJob = fc
@@ -118,10 +135,21 @@ describe("the workbook", () => {
     return facts.sheets.flatMap(({ name, used }) => (used ? findSheetBeds(name, used) : []));
   };
 
-  it.each(fc.sample(anyJob, { numRuns: 2, seed: 181 }).map((forms, index) => [index + 1, forms] as const))(
-    "has the counts of the pane in random job %i: each bed's block, and the order of the job's",
+  /** What Explain says that a cell comes to, and the call of ours inside it that the number comes from, if any. */
+  const explained = (facts: WorkbookFacts, sheet: string, cell: Anchor) => {
+    const { used } = facts.sheets.find(({ name }) => name === sheet)!;
+    const formula = String(used!.formulas[cell.row - used!.row]![cell.column - used!.column]);
+    const { result, working, inside } = explain(
+      formula,
+      cellAround(facts, { sheet, ...cell }, knowledge, callFunction),
+    )!;
+    return { result: Number.parseFloat(result.replaceAll(",", "")), text: result, working, inside };
+  };
+
+  it.each(fc.sample(anyJob, { numRuns: JOBS, seed: 181 }).map((forms, index) => [index + 1, forms] as const))(
+    "has the counts of the pane in random job %i: each bed's block, what Explain says of it, and the order of the job's",
     async (_, forms) => {
-      const { estimates, job } = onPaper(forms);
+      const { estimates, job, marks } = onPaper(forms);
       const before = new Set((await bedsOnSheets()).map(({ sheet }) => sheet));
       for (const form of forms) await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "Bed" });
       const beds = (await bedsOnSheets()).filter(({ sheet }) => !before.has(sheet));
@@ -134,11 +162,34 @@ describe("the workbook", () => {
         });
         expect(shown).toEqual(counts.map((key) => expect.closeTo(estimates[index]![key], 9)));
       });
+      const { facts } = await readWorkbook();
+      beds.forEach(({ sheet, cells }, index) => {
+        const said = (key: string) => explained(facts, sheet, cells.get(key)!);
+        for (const key of [...counts, "fabricArea", "borderRun"] as const) {
+          const { result, working } = said(key);
+          expect([key, result]).toEqual([key, expect.closeTo(estimates[index]![key], 3)]);
+          // Its working ends with the same number, where it has one.
+          const last = working
+            .at(-1)
+            ?.replaceAll(",", "")
+            .match(/(?:^|= )([\d.]+)[^=]*$/)?.[1];
+          if (last !== undefined) expect([key, Number(last)]).toEqual([key, expect.closeTo(result, 3)]);
+        }
+        expect([said("pins").result, said("stakes").result]).toEqual([marks[index]!.pins, marks[index]!.stakes]);
+      });
       const kinds = kindsOfBeds(forms.map((form) => bedOfJob(form).toPrice));
       const written = { name: "Job", option: "Option 1", differs: "", isChosen: true, beds, kinds };
       const inserted = await insertPlan((at) => jobBlock(written, at), { kind: "new sheet", name: "Job" });
       if (!inserted.done) throw new Error("a new sheet is free");
       const keys = keyAddresses(jobRows(written), AT);
+      // The lengths of fabric that the job's sheet cuts, as Explain tells them, are those of the drawings.
+      const { facts: after } = await readWorkbook();
+      forms.forEach((_form, index) => {
+        const { text } = explained(after, inserted.sheetName, areaIn(keys.get(`beds.strips.${index + 1}`)!)!);
+        const plan = namedBeds(job)[index]!.plan!;
+        expect(lengthsIn(text)).toEqual(plan.cuts.map(({ lengthFt }) => expect.closeTo(lengthFt, 6)));
+        expect(lengthsIn(text)).toHaveLength(marks[index]!.cutsInWords);
+      });
       const line = (key: string) => Number(host.value(`'${inserted.sheetName}'!${keys.get(key)}`));
       const ordered = (key: string) =>
         sum(job.order.lines.filter((one) => one.key.startsWith(key)).map((one) => one.order));

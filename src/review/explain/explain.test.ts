@@ -93,6 +93,13 @@ describe("a plain formula", () => {
     expect(told('=IF(B3="",0,BED.FEET(B3))', bed).inside).toEqual([]);
   });
 
+  test("reads a range up to where INDEX says that it ends", () => {
+    const rows: SheetInput["rows"] = [["Width (ft)"], [4], [6], [9]];
+    expect(told("=SUM(A2:INDEX(A2:A4,ROWS(A2:A4)-1))", rows).result).toBe("10");
+    expect(told("=SUM(A2:INDEX(A2:A4,3))+1", rows).result).toBe("20");
+    expect(told("=SUM(A3:INDEX(A2:A4,1,0))", rows).result).toBe("?");
+  });
+
   test("that cannot be read has no explanation", () => {
     expect(explain("=5 +* 3", cellAround(sheet([]), place, knowledge, callFunction))).toBeUndefined();
   });

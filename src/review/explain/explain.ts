@@ -183,6 +183,12 @@ export function cellAround(
         const target = targetAt(start);
         return target && valuesAt(target);
       },
+      span: (start, end, row, column) => {
+        const [from, to] = [targetAt(start), targetAt(end)];
+        if (!from || !to || from.sheet !== to.sheet) return undefined;
+        const [rows, columns] = [to.row + row - from.row, to.column + column - from.column];
+        return rows > 0 && columns > 0 ? valuesAt({ ...from, rows, columns }) : undefined;
+      },
       isFormula: (_, start) => {
         const target = targetAt(start);
         return target !== undefined && must(book.grids[target.sheet]).formula(target.row, target.column) !== undefined;

@@ -1,6 +1,6 @@
 import type { CellValue } from "../facts";
 import { natives } from "./natives";
-import { calledName, type Tree } from "./tree";
+import { calledName, isCall, isReference, type Tree } from "./tree";
 import { isFailure, numberOf, single, textOf, truthOf, Unknown, type Value } from "./values";
 
 /** What a formula needs from around it. */
@@ -9,6 +9,11 @@ export interface Surroundings {
   readonly reach: (text: string, start: number) => Value | undefined;
   /** Calls a worksheet function that is not one of the plain ones; undefined where it is not known. */
   readonly call: (name: string, given: readonly Value[]) => Value | undefined;
+  /**
+   * What is from one reference to a row and a column, both from 1, of another: `B4:INDEX(B4:B9,3)`. Undefined where that
+   * is not known.
+   */
+  readonly span?: (from: number, to: number, row: number, column: number) => Value | undefined;
   /** Whether a cell holds a formula, for ISFORMULA. */
   readonly isFormula?: (text: string, start: number) => boolean;
 }
@@ -47,6 +52,7 @@ function workOut(tree: Tree, around: Surroundings): Value {
       return tree.operator === "-" ? -number : tree.operator === "%" ? number / 100 : number;
     }
     case "BinaryExpression":
+      if (tree.operator === ":") return spanned(tree.arguments, around);
       return binary(
         tree.operator,
         workOut(tree.arguments[0] ?? null, around),
@@ -82,6 +88,20 @@ function called(name: string, given: readonly Tree[], around: Surroundings): Val
   if (native) return native(values);
   const value = around.call(name, values);
   if (value === undefined) throw new Unknown(name);
+  return value;
+}
+
+/** A range that ends where INDEX says. */
+function spanned([from = null, end = null]: readonly Tree[], around: Surroundings): Value {
+  const [to = null, ...places] = isCall(end) && calledName(end) === "INDEX" ? end.arguments : [];
+  if (!isReference(from) || !isReference(to as Tree)) throw new Unknown(":");
+  const [row, column] = [0, 1].map((place) => {
+    const given = places[place] as Tree | undefined;
+    return given === undefined ? 1 : numberOf(workOut(given, around));
+  });
+  if (typeof row !== "number" || typeof column !== "number") throw new Unknown(":");
+  const value = around.span?.(from.loc?.[0] ?? 0, (to as Tree)?.loc?.[0] ?? 0, row, column);
+  if (value === undefined) throw new Unknown(":");
   return value;
 }
 
