@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { measureBy } from "./bedForm";
 import { launch, openPractice, picture } from "./openPractice";
+import { openScreen } from "./openScreen";
 
 let browser: Browser;
 let page: Page;
@@ -11,9 +12,9 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What the cells of the last block say, by label; where a label stands twice, what stands last. */
-async function cells(sheet: string): Promise<Record<string, number>> {
-  const rows = await page.evaluate(
+/** What a sheet shows, row by row. */
+const rowsOf = (sheet: string): Promise<unknown[][]> =>
+  page.evaluate(
     (name) =>
       Excel.run(async (context) => {
         const used = context.workbook.worksheets.getItem(name).getUsedRangeOrNullObject(true);
@@ -23,8 +24,16 @@ async function cells(sheet: string): Promise<Record<string, number>> {
       }),
     sheet,
   );
+
+/** What the cells of the last block say, by label; where a label stands twice, what stands last. */
+async function cells(sheet: string): Promise<Record<string, number>> {
+  const rows = await rowsOf(sheet);
   return Object.fromEntries(rows.map(([label, value]) => [String(label), Number(value)]));
 }
+
+/** How many cuts of fabric the drawing writes below itself. */
+const cutsInWords = async () =>
+  Number(/Fabric: (\d+) cut/.exec((await page.locator("#pane-plan").textContent()) ?? "")?.[1]);
 
 /** The counts that the drawing in the pane writes below itself. */
 async function drawnCounts() {
@@ -38,12 +47,16 @@ async function drawnCounts() {
 }
 
 /**
- * The marks in the picture itself, as the browser shows it: pins as dots counted in its pixels, after all else is taken
- * out of it, and stakes as squares beside the edging, without those of the legend.
+ * The marks in a picture itself, as the browser shows it: pins as dots counted in its pixels, after all else is taken
+ * out of it, stakes as squares beside the edging, without those of the legend, and cuts of fabric as areas.
+ *
+ * @param printed the picture as its text; left out, the one in the pane.
  */
-async function marks() {
-  return page.evaluate(async () => {
-    const svg = document.querySelector("#pane-plan") as SVGSVGElement;
+async function marks(printed?: string) {
+  return page.evaluate(async (text) => {
+    const svg = (text === undefined
+      ? document.querySelector("#pane-plan")
+      : new DOMParser().parseFromString(text, "image/svg+xml").documentElement) as unknown as SVGSVGElement;
     const dots = svg.querySelector('path[stroke-linecap="round"]') as SVGPathElement;
     const only = svg.cloneNode(false) as SVGSVGElement;
     const copy = dots.cloneNode(true) as SVGPathElement;
@@ -82,8 +95,9 @@ async function marks() {
     }
     const squares = [...svg.querySelectorAll('path[stroke-width="1.1"]')].map((path) => path.getAttribute("d") ?? "");
     const held = squares.filter((d) => d.includes("L")).length;
-    return { pins, stakes: squares.length - 1 - (held > 0 ? 1 : 0) };
-  });
+    const cuts = svg.querySelectorAll('path[fill-rule="evenodd"][stroke-width="0.8"]').length;
+    return { pins, stakes: Math.max(0, squares.length - 1 - (held > 0 ? 1 : 0)), cuts };
+  }, printed);
 }
 
 async function insertOnNewSheet(name: string): Promise<void> {
@@ -150,6 +164,23 @@ shapes.push(
   },
 );
 shapes.push({
+  name: "Steps",
+  fill: async () => {
+    await measureBy(page, "rectangle");
+    await page.getByLabel("Length", { exact: true }).fill("20");
+    await page.getByLabel("Width", { exact: true }).fill("11");
+    await page.getByText("Rounded corners, areas to deduct").click();
+    await page.getByLabel("Corner radius").fill("2");
+    await page.getByLabel("Front left corner").check();
+    // Steps at the wall, which the cut-out touches. The group is open from the first bed on.
+    await page.getByRole("button", { name: "Add a cut-out" }).click();
+    await page.getByLabel("Cut-out 1, along, to center").fill("12");
+    await page.getByLabel("Cut-out 1, out, to center").fill("1");
+    await page.getByLabel("Cut-out 1, across").fill("4");
+    await page.getByLabel("Cut-out 1, deep").fill("2");
+  },
+});
+shapes.push({
   name: "Tied bed",
   fill: async () => {
     await measureBy(page, "points");
@@ -176,7 +207,7 @@ describe("a bed that is drawn", () => {
     await expect
       .poll(drawnCounts)
       .toEqual({ pins: counted.Pins, pieces: counted["Edging pieces"], stakes: counted.Stakes });
-    expect(await marks()).toEqual({ pins: counted.Pins, stakes: counted.Stakes });
+    expect(await marks()).toEqual({ pins: counted.Pins, stakes: counted.Stakes, cuts: await cutsInWords() });
     await page.getByText(": drawing up to date").waitFor();
     await picture(page, `drawing-${name.toLowerCase().replace(" ", "-")}`);
   });
@@ -213,4 +244,75 @@ describe("a bed that is drawn", () => {
     expect(after[0]).not.toBe(before);
     await picture(page, "drawing-again");
   });
+});
+
+test("a job of all these beds has on its order and its crew sheet as much as is drawn on that sheet", async () => {
+  await openScreen(page, "Job documents");
+  const ticked = page.getByRole("group", { name: "Beds of this job" }).getByRole("checkbox", { checked: true });
+  await expect.poll(() => ticked.count()).toBe(shapes.length);
+  await page.getByLabel("Job", { exact: true }).fill("All ways");
+  // The drawings of the crew sheet are pictures; what they are made from passes by here.
+  await page.evaluate(() => {
+    const drawn: string[] = [];
+    const source = Object.getOwnPropertyDescriptor(HTMLImageElement.prototype, "src")!;
+    Object.defineProperty(HTMLImageElement.prototype, "src", {
+      ...source,
+      set(address: string) {
+        if (address.includes("crew-")) drawn.push(decodeURIComponent(address.slice(address.indexOf(",") + 1)));
+        source.set!.call(this, address);
+      },
+    });
+    Object.assign(window, { drawn });
+  });
+  for (const paper of ["Crew sheet", "Order"]) {
+    await page.getByRole("button", { name: paper, exact: true }).click();
+    await page.getByText(`Added ${paper.replace(" sheet", "")} All ways.`).waitFor();
+  }
+  const svgs = await page.evaluate(() => (window as unknown as { drawn: string[] }).drawn);
+  expect(svgs).toHaveLength(shapes.length);
+  const drawn: Awaited<ReturnType<typeof marks>>[] = [];
+  for (const svg of svgs) drawn.push(await marks(svg));
+  const all = (key: "pins" | "stakes" | "cuts") => drawn.reduce((sum, one) => sum + one[key], 0);
+  const blocks = await Promise.all(shapes.map(({ name }) => cells(name)));
+  const counted = (label: string) => blocks.reduce((sum, one) => sum + one[label]!, 0);
+  expect([all("pins"), all("stakes")]).toEqual([counted("Pins"), counted("Stakes")]);
+
+  const crew = (await rowsOf("Crew All ways")).flat().map(String);
+  const said = (words: RegExp) =>
+    crew.flatMap((cell) => words.exec(cell)?.[1] ?? []).map((n) => Number(n.replace(",", "")));
+  expect(said(/([\d,]+) pins set/)).toEqual([all("pins")]);
+  // Each length of the cut list is in the drawing of its bed, and rolls and pieces are shared across beds.
+  const words = svgs.map((svg) =>
+    svg
+      .replace(/<[^>]+>/g, " ")
+      .replaceAll("&quot;", '"')
+      .replace(/\s+/g, " "),
+  );
+  const stocks = crew.flatMap((cell) => /^(\d+)\. (.*); .* left over$/.exec(cell)?.slice(1, 3).join("|") ?? []);
+  const cuts = stocks.flatMap((stock) => {
+    const [number = "", list = ""] = stock.split("|");
+    return list.split(" + ").map((cut, place) => {
+      const [, bed = "", part = "", length = ""] = /^(.*) (P?\d+): (.*)$/.exec(cut) ?? [];
+      return { number, place, bed, part, length };
+    });
+  });
+  expect(
+    stocks.some(
+      (stock) => new Set(cuts.filter(({ number }) => stock.startsWith(`${number}|`)).map(({ bed }) => bed)).size > 1,
+    ),
+  ).toBe(true);
+  shapes.forEach(({ name }, index) => {
+    for (const { number, place, part, length } of cuts.filter(({ bed }) => bed === name))
+      expect(words[index]).toContain(
+        part.startsWith("P")
+          ? `${part} cut to ${length} from ${place > 0 ? "the offcut of " : ""}piece ${number}`
+          : `${length} off roll ${number}`,
+      );
+    const own = cuts.filter(({ bed, part }) => bed === name && !part.startsWith("P"));
+    expect(new Set(own.map(({ part }) => part)).size).toBe(drawn[index]!.cuts);
+  });
+  const order = await rowsOf("Order All ways");
+  const rolls = order.find((row) => /fabric/i.test(String(row[0])) && row.some((cell) => typeof cell === "number"));
+  const numbers = cuts.filter(({ part }) => !part.startsWith("P")).map(({ number }) => Number(number));
+  expect(rolls).toContain(Math.max(...numbers));
 });
