@@ -3,6 +3,8 @@ import { fabricArea, fabricStrips } from "../quantities/fabric";
 import { fabricRolls } from "../quantities/fabricRolls";
 import { pins } from "../quantities/pins";
 import type { Bed } from "./bed";
+import { notesBelow } from "./drawing/notesBelow";
+import { cutLength } from "./drawing/words";
 import { layOutBed } from "./layOutBed";
 import { distance, type Point } from "./plane";
 
@@ -75,6 +77,40 @@ describe("strips over a bed that is no rectangle", () => {
     // A ring of 8 ft off rolls of 6 ft: the first strip reaches past its middle, so 8 ft and not an inch more.
     const ring: Bed = { kind: "round", diameterFt: 8, innerDiameterFt: 3 };
     expect(layOutBed(ring, roll).cuts[0]!.lengthFt).toBe(8);
+  });
+
+  it("of a bed with a base of 18 ft are none of them longer than 18 ft, on the crew's paper too", () => {
+    // Strips of 6 ft that lap by 6 in. The bed in an L: 18 ft below, and twice the leg of 4 ft above 6 and 11.5 ft.
+    const corner: Bed = { kind: "points", points: points([0, 0], [18, 0], [18, 4], [4, 4], [4, 12], [0, 12]) };
+    const wedge: Bed = { kind: "points", points: points([0, 0], [18, 0], [16, 4]) };
+    const widths: Bed = { kind: "widths", spacingFt: 6, widthsFt: [3, 6, 6, 3] };
+    const rounded: Bed = { kind: "rectangle", lengthFt: 18, widthFt: 5, cornerRadiusFt: 2, roundedCorners: 4 };
+    const printed = (bed: Bed) =>
+      layOutBed(bed, roll).cuts.map(({ lengthFt, pieces }) => [
+        cutLength(lengthFt),
+        ...pieces.map((piece) => cutLength(piece.lengthFt)),
+      ]);
+    expect(printed(corner)).toEqual([
+      ["18'", "18'"],
+      ["4'", "4'"],
+      ["4'", "4'"],
+    ]);
+    expect(printed(wedge)).toEqual([["18'", "18'"]]);
+    expect(printed(widths)).toEqual([["18'", "18'"]]);
+    expect(printed(rounded)).toEqual([["18'", "18'"]]);
+    expect(printed({ kind: "round", diameterFt: 8, innerDiameterFt: 2 })[0]).toEqual(["8'", "8'"]);
+  });
+
+  it("along a slanted side that is longer than the base say so where the lengths to cut are", () => {
+    // √(18² + 8²) = 19.698 ft, 19' 8.37"; off it the corner is 18 × 8 / 19.698 = 7.31 ft, so that 1.31 ft are left for another
+    // strip, 1.31 / 7.31 of 19.698 long, 3' 6.4".
+    const slanted = layOutBed({ kind: "points", points: points([0, 0], [18, 0], [0, 8]) }, roll);
+    const [fabric] = notesBelow(slanted, []);
+    expect(fabric!.items.slice(0, 3)).toEqual([
+      `1: 19' 8 1/2"`,
+      `2: 3' 6 1/2"`,
+      `strips run at 156°, along the side of 19' 8 1/4"`,
+    ]);
   });
 
   it("are begun from the side from which they take less", () => {

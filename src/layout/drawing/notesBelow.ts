@@ -2,7 +2,9 @@ import { cutTape, EDGING_STEP_IN } from "../../quantities/cutTape";
 import type { OrderedCut, OrderedCuts } from "../../quantities/job/cutsOfBed";
 import type { Layout } from "../layout";
 import { reachOfPins } from "../pins";
+import { cross, SAME_FT } from "../plane";
 import { withoutRepeats } from "../ringPoints";
+import { headingAt, type Run, runLength } from "../runs";
 import { nameOf } from "./borderPart";
 import { cutOutInWords } from "./cutOutPart";
 import type { Paragraph } from "./flow";
@@ -28,7 +30,8 @@ export function notesBelow(
   ];
 }
 
-function fabric({ cuts, counts, rules, directionDegrees }: Layout, ordered: readonly OrderedCut[]): Paragraph {
+function fabric(layout: Layout, ordered: readonly OrderedCut[]): Paragraph {
+  const { cuts, counts, rules } = layout;
   const { rollWidthFt, overlapFt, endLapFt } = rules;
   const lapped = counts.strips > 1 ? `, strips lap ${inches(overlapFt)}` : "";
   const ends = counts.endLaps > 0 ? `, pieces lap ${inches(endLapFt)}` : "";
@@ -41,10 +44,19 @@ function fabric({ cuts, counts, rules, directionDegrees }: Layout, ordered: read
         const parts = pieces.map((piece) => cutLength(piece.lengthFt));
         return `${number}: ${parts.length > 1 ? parts.join(" + ") : cutLength(lengthFt)}`;
       }),
-      `strips run at ${Math.round(directionDegrees)}°`,
+      `strips run at ${Math.round(layout.directionDegrees)}°${alongSide(layout)}`,
       ...(Number.isFinite(rules.rollLengthFt) && ordered.length === 0 ? [countOf(counts.rolls, "roll")] : []),
     ],
   };
+}
+
+/** The side along which slanted strips run: it is why they are longer than the bed is from left to right. */
+function alongSide({ direction, outline }: Layout): string {
+  if (Math.min(Math.abs(direction.x), Math.abs(direction.y)) < SAME_FT) return "";
+  const isBeside = (run: Run) =>
+    run.kind === "straight" && Math.abs(cross({ x: 0, y: 0 }, headingAt(run, 0), direction)) < SAME_FT;
+  const beside = outline.ring.runs.filter(isBeside);
+  return beside.length > 0 ? `, along the side of ${taped(Math.max(...beside.map(runLength)))}` : "";
 }
 
 const offRoll = ({ length, stock }: OrderedCut) => `${length} ${stock ? `off roll ${stock}` : "whole roll"}`;
