@@ -22,26 +22,29 @@ export class GridCells implements CellsPort {
   }
 
   read(area: Area): CellContent[][] {
-    const sheet = worksheetOf(this.grid, area.sheetId);
-    return eachCell(area, (row, column) => this.readOne(sheet, row, column));
+    return eachCell(area, this.reader(worksheetOf(this.grid, area.sheetId)));
   }
 
-  private readOne(sheet: Worksheet, row: number, column: number): CellContent {
+  /** Reads cells of a sheet, with what the grid holds of its formulas looked up once for all of them. */
+  private reader(sheet: Worksheet): (row: number, column: number) => CellContent {
     const { library, injector, workbook } = this.grid;
     const formulas = injector.get(library.sheets.FormulaDataModel);
     const unitId = workbook.getId();
     const sheetId = sheet.getSheetId();
-    const cell = sheet.getCellRaw(row, column);
-    const hasFormula = Boolean(cell?.f || cell?.si);
-    const formula = hasFormula ? formulas.getFormulaStringByCell(row, column, sheetId, unitId) : undefined;
-    const spilled = hasFormula ? undefined : formulas.getArrayFormulaCellData()[unitId]?.[sheetId]?.[row]?.[column];
-    return readCellData(library, this.errors, spilled ?? cell, formula ?? undefined);
+    const spilled = formulas.getArrayFormulaCellData()[unitId]?.[sheetId];
+    return (row, column) => {
+      const cell = sheet.getCellRaw(row, column);
+      if (!cell?.f && !cell?.si) return readCellData(library, this.errors, spilled?.[row]?.[column] ?? cell, undefined);
+      const formula = formulas.getFormulaStringByCell(row, column, sheetId, unitId) ?? undefined;
+      return readCellData(library, this.errors, cell, formula);
+    };
   }
 
   text(area: Area): string[][] {
     const sheet = worksheetOf(this.grid, area.sheetId);
+    const read = this.reader(sheet);
     return eachCell(area, (row, column) => {
-      const { kind, value } = this.readOne(sheet, row, column);
+      const { kind, value } = read(row, column);
       if (kind === "truth") return value ? "TRUE" : "FALSE";
       return kind === "number" ? String(sheet.getCell(row, column)?.v ?? "") : String(value);
     });
@@ -54,11 +57,13 @@ export class GridCells implements CellsPort {
     eachCell(area, (row, column) => {
       const cell = input[row - area.row]?.[column - area.column];
       if (cell === undefined) return;
-      const pattern = sheet.getComposedCellStyle(row, column).n?.pattern;
+      const pattern = sheet.getComposedCellStyleByCellData(row, column, sheet.getCellRaw(row, column)).n?.pattern;
       const data = writeCellData(this.grid.library, cell, pattern === "@");
       // A format that someone chose is kept: only a cell without one takes the format that was typed.
       if (pattern) delete data.s;
-      value[row] = { ...value[row], [column]: data };
+      const cells = value[row] ?? {};
+      cells[column] = data;
+      value[row] = cells;
     });
     this.setCells(area, value);
   }
@@ -126,7 +131,7 @@ export class GridCells implements CellsPort {
   }
 
   errorMessage(sheetId: string, row: number, column: number): string | undefined {
-    const { kind, formula } = this.readOne(worksheetOf(this.grid, sheetId), row, column);
+    const { kind, formula } = this.reader(worksheetOf(this.grid, sheetId))(row, column);
     return kind === "error" && formula !== undefined ? this.messages.get(sheetId, row, column) : undefined;
   }
 }

@@ -1,3 +1,4 @@
+import type { IStyleData } from "@univerjs/core";
 import { borderFrom, bordersTo, borderTo, edgeKeys } from "./borders";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
@@ -12,11 +13,15 @@ export class GridLooks implements LooksPort {
   constructor(private readonly grid: OpenGrid) {}
 
   read(sheetId: string, row: number, column: number): CellLook {
+    const { library } = this.grid;
+    const locked = !isUnlocked(worksheetOf(this.grid, sheetId).getCellRaw(row, column));
+    return { ...lookFrom(library, this.style(sheetId, row, column)), locked };
+  }
+
+  /** The cell's own style over its row's and column's, without what rules and number formats add when it's shown. */
+  private style(sheetId: string, row: number, column: number): IStyleData {
     const sheet = worksheetOf(this.grid, sheetId);
-    return {
-      ...lookFrom(this.grid.library, sheet.getComposedCellStyle(row, column)),
-      locked: !isUnlocked(sheet.getCellRaw(row, column)),
-    };
+    return sheet.getComposedCellStyleByCellData(row, column, sheet.getCellRaw(row, column));
   }
 
   set(area: Area, look: Partial<CellLook>): void {
@@ -32,12 +37,11 @@ export class GridLooks implements LooksPort {
   }
 
   border(sheetId: string, row: number, column: number, edge: Edge): Border {
-    const style = worksheetOf(this.grid, sheetId).getComposedCellStyle(row, column);
-    return borderFrom(style.bd?.[edgeKeys[edge]]);
+    return borderFrom(this.style(sheetId, row, column).bd?.[edgeKeys[edge]]);
   }
 
   borders(sheetId: string, row: number, column: number): Record<Edge, Border> {
-    const { bd } = worksheetOf(this.grid, sheetId).getComposedCellStyle(row, column);
+    const { bd } = this.style(sheetId, row, column);
     return { top: borderFrom(bd?.t), bottom: borderFrom(bd?.b), left: borderFrom(bd?.l), right: borderFrom(bd?.r) };
   }
 
