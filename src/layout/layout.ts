@@ -82,6 +82,8 @@ export interface Layout extends FabricLayout {
   readonly border: readonly BorderRun[];
   readonly borderRules: BorderRules | undefined;
   readonly counts: LayoutCounts;
+  /** Pins around areas that have no place in the plan, beside those of the counts; left out where there are none. */
+  readonly pinsElsewhere?: number;
   /** What to know before relying on the counts, in sentences for the user. */
   readonly notes: readonly string[];
 }

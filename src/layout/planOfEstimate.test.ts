@@ -44,6 +44,13 @@ describe("the plan of an estimate", () => {
     expect(borderRules).toEqual({ pieceLengthFt: 10, lapFt: 0.25, stakeSpacingFt: 3 });
   });
 
+  it("counts pins around areas that have no place in it beside those that it places", () => {
+    // 8.5 ft at 12 in. are 9 pins more, and at 24 in. five.
+    expect(planOf(rectangle({ cutAround: "8.5" })).pinsElsewhere).toBe(9);
+    expect(planOf(rectangle({ cutAround: "8.5", pinSpacing: "24" })).pinsElsewhere).toBe(5);
+    expect(planOf(rectangle({})).pinsElsewhere).toBeUndefined();
+  });
+
   it("lays strips in the direction that takes least, or in the one typed", () => {
     expect(planOf(rectangle({ rollWidth: "6" })).rules.directionDegrees).toBeUndefined();
     expect(planOf(rectangle({ stripDirection: "90" })).rules.directionDegrees).toBe(90);

@@ -4,6 +4,8 @@ import { cornerFields, edgingFields } from "../quantities/bed/form";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
 import { placesOf, widthsSides } from "../quantities/bed/sides";
 import { readNumber } from "../quantities/numberText";
+import { INCHES_PER_FOOT } from "../quantities/units";
+import { wholeUp } from "../quantities/whole";
 import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed } from "./layOutBed";
@@ -19,7 +21,10 @@ import type { LayoutOptions } from "./options";
  */
 export function planOfEstimate(bed: EstimateBed): Layout | undefined {
   const plan = bedInPlan(bed);
-  return plan && layOutBed(plan, optionsOf(bed));
+  if (!plan) return undefined;
+  const { cutAround, pinSpacing } = bed.numbers;
+  const pinsElsewhere = wholeUp(cutAround / (pinSpacing / INCHES_PER_FOOT));
+  return { ...layOutBed(plan, optionsOf(bed)), ...(pinsElsewhere > 0 && { pinsElsewhere }) };
 }
 
 /**

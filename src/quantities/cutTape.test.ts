@@ -25,6 +25,14 @@ describe("lengths from one piece", () => {
     });
   });
 
+  test("are rounded up to finer steps where not all of them fit otherwise", () => {
+    // 40.1 and 55.85 in. of 96: 40 1/4 and 56 would be 1/4 in. too long; 40 1/8 and 55 7/8 are just 96.
+    expect(cutTapes([40.1 / 12, 55.85 / 12], 0.05 / 12, EDGING_STEP_IN)).toEqual({
+      lengths: [`3' 4 1/8"`, `4' 7 7/8"`],
+      leftOver: `0"`,
+    });
+  });
+
   test("stay as they are where rounded up they would not all come out of it", () => {
     // 48 1/16 and 47 15/16 in. of 96.
     expect(cutTapes([48.0625 / 12, 47.9375 / 12], 0, EDGING_STEP_IN)).toEqual({

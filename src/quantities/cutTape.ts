@@ -1,4 +1,4 @@
-import { printTape } from "./tape";
+import { printTape, SIXTEENTHS_PER_INCH } from "./tape";
 import { INCHES_PER_FOOT } from "./units";
 
 /** Fabric is cut with scissors to the half inch, and edging with a saw to the quarter: common practice. */
@@ -20,16 +20,23 @@ export const upToStep = (feet: number, stepIn: number): number =>
  */
 export const cutTape = (feet: number, stepIn: number): string => printTape(upToStep(feet, stepIn));
 
+/** Lengths to cut from one piece or roll, and what is left over of it, in words. */
+interface CutTapes {
+  readonly lengths: readonly string[];
+  readonly leftOver: string;
+}
+
 /**
- * The lengths cut from one piece or roll, each up to the next step where all of them still fit; else as they are.
+ * The lengths cut from one piece or roll, each up to the next step. Where they would not all come out of it so, half that
+ * step is tried, down to a sixteenth of an inch; where not even that fits, they are as they are.
  *
  * @param leftOverFt what the lengths as they are leave of it.
- * @returns the lengths, and what is left over, in words.
  */
-export function cutTapes(lengthsFt: readonly number[], leftOverFt: number, stepIn: number) {
+export function cutTapes(lengthsFt: readonly number[], leftOverFt: number, stepIn: number): CutTapes {
   const rounded = lengthsFt.map((feet) => upToStep(feet, stepIn));
   const leftFt = lengthsFt.reduce((left, feet, i) => left + feet - (rounded[i] ?? feet), leftOverFt);
-  const fits = leftFt >= 0;
+  const fits = leftFt >= -ROUNDING_STEPS;
+  if (!fits && stepIn * SIXTEENTHS_PER_INCH > 1) return cutTapes(lengthsFt, leftOverFt, stepIn / 2);
   return {
     lengths: (fits ? rounded : lengthsFt).map(printTape),
     leftOver: printTape(fits ? leftFt : leftOverFt),

@@ -144,7 +144,7 @@ function amountOf(part: RegExpExecArray): number | "ambiguous" | undefined {
   return Number(whole ?? 0) + share;
 }
 
-const SIXTEENTHS_PER_INCH = 16;
+export const SIXTEENTHS_PER_INCH = 16;
 const SIXTEENTHS_PER_FOOT = INCHES_PER_FOOT * SIXTEENTHS_PER_INCH;
 const LONGEST_PRINTED_FEET = 1e9;
 

@@ -83,10 +83,12 @@ export const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
     laying,
     edging,
     sides,
+    // The edge of other areas, which have no place in the plan.
+    fc.record({ cutAround: fc.constantFrom("0", "0", "0", "7.5") }),
   )
   .map(
-    ([shape, rolls, pieces, edged]) =>
-      ({ ...shape, typed: { ...shape.typed, ...rolls, ...pieces, ...edged } }) as Partial<BedForm>,
+    ([shape, rolls, pieces, edged, others]) =>
+      ({ ...shape, typed: { ...shape.typed, ...rolls, ...pieces, ...edged, ...others } }) as Partial<BedForm>,
   );
 
 /** Marks of a drawing, counted in it. */
@@ -95,6 +97,7 @@ export function marksOf(plan: Layout, ordered?: OrderedCuts) {
   return {
     svg,
     pins: svg.match(/M[\d.-]+ [\d.-]+h0/g)?.length ?? 0,
+    pinsElsewhere: Number(/, and (\d+) around other areas/.exec(svg)?.[1] ?? 0),
     pinsInWords: Number(/Pins: (\d+)/.exec(svg)?.[1]),
     cutsInWords: Number(/Fabric: (\d+) cut/.exec(svg)?.[1]),
     ...stakesOf(svg),

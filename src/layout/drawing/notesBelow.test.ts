@@ -140,6 +140,12 @@ describe("the plan in words", () => {
     expect(rest(bed)).toBe(
       "Fabric in 1 strip at 0 degrees to the base line: cut 1, 20'. 53 pins. Edging 30' in 4 pieces with 11 stakes.",
     );
+    const elsewhere = { ...viewOf(bed).layout, pinsElsewhere: 8 };
+    expect(describePlan(elsewhere)).toContain(" 61 pins, 8 of them around other areas. ");
+    expect(notesBelow(elsewhere, [])[1]).toMatchObject({
+      heading: "Pins: 61",
+      items: expect.arrayContaining(["53 drawn, and 8 around other areas, which aren't drawn"]),
+    });
     // Strips of 6 ft that lap by 6 in. over 9 ft, across 2.5 ft of bed.
     expect(rest(rectangle(9, 2.5), { directionDegrees: 90, border: undefined })).toMatch(
       /^Fabric in 2 strips at 90 degrees to the base line: cut 1, 2' 6"; cut 2, 2' 6"\. \d+ pins\.$/,

@@ -61,9 +61,10 @@ function alongSide({ direction, outline }: Layout): string {
 
 const offRoll = ({ length, stock }: OrderedCut) => `${length} ${stock ? `off roll ${stock}` : "whole roll"}`;
 
-const pins = ({ counts, rules }: Layout): Paragraph => ({
-  heading: `Pins: ${counts.pins}`,
+const pins = ({ counts, rules, pinsElsewhere = 0 }: Layout): Paragraph => ({
+  heading: `Pins: ${counts.pins + pinsElsewhere}`,
   items: [
+    ...(pinsElsewhere > 0 ? [`${counts.pins} drawn, and ${pinsElsewhere} around other areas, which aren't drawn`] : []),
     `rows ${inches(rules.pinSpacingFt)} apart or less, and along every overlap`,
     `no spot more than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
   ],
