@@ -198,7 +198,13 @@ export function uncheckedOf(study: Study, scope: Scope): Unchecked[] {
       "You didn't ask to check it.",
     );
   }
-  for (const { name, visibility, protected: isProtected } of book.facts.sheets) {
+  for (const { name, visibility, protected: isProtected, notReadFrom } of book.facts.sheets) {
+    if (notReadFrom !== undefined)
+      note(
+        `Rows ${(notReadFrom + 1).toLocaleString("en-US")} and below on ${name}`,
+        name,
+        "The sheet is too long to check all of it. If something is there by mistake, delete those rows.",
+      );
     if (visibility === "VeryHidden") note(`Sheet ${name}`, name, "It's hidden in a way that Unhide doesn't list.");
     else if (isProtected)
       note(`Sheet ${name}`, name, "It's protected, so its formulas may not show. Unprotect it to check it.");

@@ -30,6 +30,8 @@ export interface SheetFacts {
   readonly hiddenRows: readonly number[];
   readonly hiddenColumns: readonly number[];
   readonly merged: readonly Area[];
+  /** The first row that was not read, where the sheet has more cells than can be read. */
+  readonly notReadFrom?: number;
 }
 
 export interface NameFacts {

@@ -144,7 +144,7 @@ export class Study {
     const kind = grid.kind(row, column);
     if (kind === "blank") return null;
     const value = grid.value(row, column);
-    return kind === "error" ? { error: String(value) } : value;
+    return kind === "error" || kind === "unknown" ? { error: String(value) } : value;
   }
 
   #targetAt(cell: Cell, pattern: Pattern, start: number): Target | undefined {

@@ -1,7 +1,7 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { callFunction } from "../../src/pane/callFunction";
-import { differenceLine, differences } from "../../src/practice/xlsx/openedMessage";
+import { differenceLine, differences, noteBeyond } from "../../src/practice/xlsx/openedMessage";
 import type { WorkbookFacts } from "../../src/review/facts";
 import { reviewAtOnce } from "../../src/review/review";
 import { cellAddress } from "../../src/spreadsheet/areas";
@@ -56,7 +56,9 @@ export async function readBook(path: string, copy?: string): Promise<BookReport>
     host = opened.host;
     const { lost, notes, shown } = opened.opened;
     const sheets = host.grid.sheets.list();
-    const differs = differences(host.grid.cells, shown).map((one) => differenceLine(one, sheets));
+    const found = differences(host.grid.cells, shown);
+    noteBeyond(host.grid.cells, found);
+    const differs = found.map((one) => differenceLine(one, sheets));
     const { findings, why } = await timed("check", checkNow);
     const saved = await timed("save", () => savedFile(opened.host));
     if (copy) await writeFile(copy, saved.bytes);

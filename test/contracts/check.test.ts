@@ -1,10 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Change } from "../../src/review/finding";
+import { reviewAtOnce } from "../../src/review/review";
 import { areaOfAddress } from "../../src/spreadsheet/areas";
 import { undoChanges, writeChanges } from "../../src/workbook/change/cells";
 import { readForCheck, readWorkbook, scopeOf } from "../../src/workbook/read/workbook";
 import { changeDismissals } from "../../src/workbook/settings/dismissals";
 import { createHost, type HeadlessHost } from "../headlessHost";
+import { knowledge } from "../reviewWorkbook";
 
 let host: HeadlessHost;
 beforeEach(async () => {
@@ -66,6 +68,38 @@ describe("reading a workbook for a check", () => {
       sheet: "Jobs",
       area: { row: 2, column: 1, rows: 2, columns: 2 },
     });
+  });
+});
+
+describe("a sheet whose last row is used", () => {
+  beforeEach(() => host.type({ A1048576: "moved here by mistake" }));
+
+  test("is read as far as it can be, in two syncs more", async () => {
+    const before = host.syncCount;
+    const { facts } = await readForCheck();
+    expect(host.syncCount - before).toBe(6);
+    const [jobs, , secret] = facts.sheets;
+    // 250,000 cells of three columns; the rest of them is empty.
+    expect(jobs).toMatchObject({ name: "Jobs", notReadFrom: 83_335, hiddenRows: [3] });
+    expect(jobs!.used!.formulas.map(([, , twice]) => twice)).toEqual(["Twice", "=B3*2", "7", "=B5*2"]);
+    expect(secret).toMatchObject({ name: "Secret", protected: true });
+    expect(secret!.notReadFrom).toBeUndefined();
+  });
+
+  test("is checked, and what wasn't is listed", async () => {
+    await host.type({ C6: "=SUM(C3:C5)" });
+    const { facts } = await readForCheck();
+    const { findings, unchecked } = reviewAtOnce(facts, knowledge);
+    expect(findings.map(({ where }) => where)).toContain("Jobs!C4");
+    expect(unchecked).toContainEqual({
+      what: "Rows 83,336 and below on Jobs",
+      where: "Jobs",
+      why: "The sheet is too long to check all of it. If something is there by mistake, delete those rows.",
+    });
+  });
+
+  test("isn't copied in parts", async () => {
+    await expect(readWorkbook()).rejects.toThrow();
   });
 });
 

@@ -36,8 +36,18 @@ export class GridCells implements CellsPort {
       const cell = sheet.getCellRaw(row, column);
       if (!cell?.f && !cell?.si) return readCellData(library, this.errors, spilled?.[row]?.[column] ?? cell, undefined);
       const formula = formulas.getFormulaStringByCell(row, column, sheetId, unitId) ?? undefined;
-      return readCellData(library, this.errors, cell, formula);
+      const content = readCellData(library, this.errors, cell, formula);
+      const isBeyond = content.kind === "error" && formula !== undefined && cell.custom?.beyond === formula;
+      return isBeyond ? { ...content, isBeyond } : content;
     };
+  }
+
+  /** Kept with the formula, so that another one that is typed into the cell isn't meant. */
+  noteBeyond(sheetId: string, row: number, column: number): void {
+    const sheet = worksheetOf(this.grid, sheetId);
+    const cell = sheet.getCellRaw(row, column);
+    const { formula } = this.reader(sheet)(row, column);
+    if (cell && formula !== undefined) cell.custom = { ...cell.custom, beyond: formula };
   }
 
   text(area: Area): string[][] {

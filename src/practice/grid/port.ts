@@ -26,6 +26,8 @@ export interface CellContent {
   readonly value: CellValue;
   /** With its "=", only where the cell itself carries a formula. */
   readonly formula: string | undefined;
+  /** The formula shows an error that it didn't show in the file it came from: the grid can't work it out. */
+  readonly isBeyond?: true;
 }
 
 export interface SheetFacts {
@@ -69,6 +71,8 @@ export interface CellsPort {
   merge(area: Area): void;
   unmerge(area: Area): void;
   merged(sheetId: string): Area[];
+  /** Notes that a formula gave a result in the file it came from, and gives an error only here. */
+  noteBeyond(sheetId: string, row: number, column: number): void;
   /** What a function said about the error that is in this cell. */
   errorMessage(sheetId: string, row: number, column: number): string | undefined;
 }

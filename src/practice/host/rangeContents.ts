@@ -58,7 +58,8 @@ export abstract class RangeContents extends Placed<Area> implements Carried {
         cellCount: () => this.place.rowCount * this.place.columnCount,
         values: each((cell) => cell.value),
         formulas: each((cell) => cell.formula ?? cell.value),
-        valueTypes: each((cell) => typeNames[cell.kind]),
+        // An error that only this grid shows is no error of the workbook's.
+        valueTypes: each((cell) => (cell.isBeyond ? "Unknown" : typeNames[cell.kind])),
         left: () => total(0, this.place.column, (column) => looks.columnWidth(this.place.sheetId, column)),
         top: () => total(0, this.place.row, (row) => looks.rowHeight(this.place.sheetId, row)),
         width: () => {

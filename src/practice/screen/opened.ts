@@ -1,7 +1,7 @@
 import type { GridPort } from "../grid/port";
 import type { Shelf } from "../keep/database";
 import { plainName } from "../xlsx/fileName";
-import { type OpenedNews, openedWords } from "../xlsx/openedMessage";
+import { differences, noteBeyond, type OpenedNews, openedWords } from "../xlsx/openedMessage";
 import { element } from "./element";
 import { sayInBar, sayInFront } from "./say";
 
@@ -19,6 +19,7 @@ export async function sayOpened(shelf: Shelf<OpenedNews>, grid: GridPort): Promi
 
 function say(news: OpenedNews, grid: GridPort): void {
   grid.sheets.activate(news.front);
+  noteBeyond(grid.cells, differences(grid.cells, news.shown));
   const words = openedWords(news, grid.cells, grid.sheets.list());
   if (words.lines.length > 0) sayInFront(words);
   else sayInBar([words.title, words.text].join(" ").trim());

@@ -70,6 +70,17 @@ const tolerance = 1e-9;
 /** Show something else at any time, in any program. */
 const changing = /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
 
+/** Notes the formulas that give an error here and gave none in the file, so that no one takes it for the workbook's. */
+export function noteBeyond(
+  cells: Pick<CellsPort, "read" | "noteBeyond">,
+  found: readonly Pick<Difference, "sheetId" | "row" | "column">[],
+): void {
+  for (const { sheetId, row, column } of found) {
+    const [[content] = []] = cells.read({ sheetId, row, column, rowCount: 1, columnCount: 1 });
+    if (content?.kind === "error") cells.noteBeyond(sheetId, row, column);
+  }
+}
+
 /** Compares what formulas show with what they showed in the file. */
 export function differences(cells: Pick<CellsPort, "read">, shown: readonly ShownResult[]): Difference[] {
   return shown.flatMap(({ sheetId, row, column, value }) => {

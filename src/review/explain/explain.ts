@@ -162,7 +162,7 @@ export function cellAround(
     const kind = grid.kind(row, column);
     if (kind === "blank") return null;
     const value = grid.value(row, column);
-    return kind === "error" ? { error: String(value) } : value;
+    return kind === "error" || kind === "unknown" ? { error: String(value) } : value;
   };
   const valuesAt = ({ sheet, row, column, rows, columns }: Target): Value | undefined => {
     if (rows * columns > MOST_CELLS) return undefined;

@@ -54,6 +54,8 @@ describe("a date in a column of lengths", () => {
     ["a format that only names days or months", "Width (ft)", APRIL_6, `0 "days"`],
     ["a time of day", "Length", APRIL_6, "h:mm"],
     ["a date in a column of dates", "Measured on", APRIL_6, "m/d/yyyy"],
+    ["a date in a column that says so", "Date of the tape (ft)", APRIL_6, "d-mmm"],
+    ["the day a bed was started", "Started, width 4 ft", APRIL_6, "d-mmm"],
     ["an area", "Area (sq ft)", APRIL_6, "d-mmm"],
     ["a length of 12 in a cell that once held a date", "Width (ft)", 12, "d-mmm"],
   ])("isn't %s", (_, heading, value, format) => {

@@ -28,6 +28,9 @@ export const dateAsLength: Rule = {
     }),
 };
 
+/** Words of headings that hold dates. */
+const DATED = /\b(?:dates?|days?|when|due|since|until|start\w*|end\w*|finish\w*|established|year|month)\b/i;
+
 /** Whether a number format shows a day: day and month, or month and year, and no time of day. */
 function isDateFormat(format: string): boolean {
   const bare = format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
@@ -40,7 +43,9 @@ function observe(study: Study, cell: Cell, format: string): Observation | undefi
   const number = must(grid.number(cell.row, cell.column));
   const [year = "", month, day] = number >= 1 && number < 1e6 ? isoDate(number).split("-") : [];
   if (year < FIRST_YEAR || !holdsLength(study, cell)) return undefined;
-  const { role, unit } = must(book.places[cell.sheet]).describe(cell.row, cell.column);
+  const { role, unit, heading, label } = must(book.places[cell.sheet]).describe(cell.row, cell.column);
+  // A column of dates is one, whatever the label of a row sounds like.
+  if (DATED.test(heading) || (heading === "" && DATED.test(label))) return undefined;
   const [feet, inches] = [Number(month), Number(day)];
   // In a column of inches 4-6 may have been a range, and a fraction such as 3/4 was none of feet and inches.
   const isInches = (unit ?? (role && usualUnit(role))) === "in";

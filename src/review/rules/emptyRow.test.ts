@@ -32,9 +32,29 @@ describe("a total that takes in an empty row", () => {
     ["a row with a note", costs("=SUM(B2:B5)", ["", "", "prices of March"])],
     ["a sum in another column", [...costs(""), ["", "", "=SUM(B2:B5)"]]],
     ["two ranges", costs("=SUM(B2:B3,B4:B5)")],
+    [
+      "a form with room for more lines",
+      [
+        ["Line", "Cost"],
+        ["Stone", 100],
+        ["", ""],
+        ["", ""],
+        ["", ""],
+        ["", ""],
+        ["Total", "=SUM(B2:B6)"],
+      ],
+    ],
     ["a total far below", [...costs(""), [""], [""], [""], [""], ["", "=SUM(B2:B5)"]]],
   ])("is not %s", (_, rows) => {
     expect(cellsFound(emptyRow, rows)).toEqual([]);
+  });
+
+  test("is not asked about in a table", () => {
+    const sheet = { name: "Jobs", rows: costs("=SUM(B2:B5)") };
+    const table = { name: "Costs", sheet: "Jobs", range: "A1:B6", columnNames: ["Line", "Cost"] };
+    expect(
+      cellsFound(emptyRow, { sheets: [sheet], tables: [{ ...table, headingRow: true, totalsRow: true }] }),
+    ).toEqual([]);
   });
 
   test("may be above its lines, or have a row more between", () => {

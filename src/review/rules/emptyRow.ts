@@ -1,10 +1,12 @@
 import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
-import type { Target } from "../book";
+import { contains, type Target } from "../book";
 import type { Study, SummingCell } from "../study";
 import { counted } from "../words";
 import { eachSum, type Observation, type Rule } from "./rule";
 
+/** More empty rows than this are room for more lines. */
+const MOST_EMPTY = 3;
 /** How many rows may be between a range and its total. */
 const MOST_BETWEEN = 3;
 /** Functions that take a whole range. */
@@ -33,7 +35,7 @@ function observe(study: Study, { cell }: SummingCell, targets: readonly Target[]
   let rows = 0;
   // Only rows with nothing in them at all: a line that isn't filled in yet has its label.
   for (let row = range.row + range.rows - 1; row > range.row && grid.isRowBlank(row); row--) rows++;
-  if (rows === 0) return [];
+  if (rows === 0 || rows > MOST_EMPTY || isInTable(study, range)) return [];
   const last = range.row + range.rows - 1;
   const which = rows === 1 ? `row ${last + 1}` : `rows ${last - rows + 2} to ${last + 1}`;
   return [
@@ -45,6 +47,11 @@ function observe(study: Study, { cell }: SummingCell, targets: readonly Target[]
       todo: `End the range at the last line, or ignore this if you keep the ${counted(rows, "empty row")} for inserting lines.`,
     },
   ];
+}
+
+/** A table grows by itself, and its empty rows are lines to fill in. */
+function isInTable({ book }: Study, range: Target): boolean {
+  return book.facts.tables.some(({ sheet, area }) => book.sheetNamed(sheet) === range.sheet && contains(area, range));
 }
 
 /** Whether a total is right below its range, or right above it, with nothing between but empty rows. */

@@ -40,7 +40,7 @@ function comesFromElsewhere({ book }: Study, cell: Cell): boolean {
     const grid = must(book.grids[sheet]);
     for (let r = Math.max(row, grid.top); r < row + rows && r <= grid.bottom; r++) {
       for (let c = Math.max(column, grid.left); c < column + columns && c <= grid.right; c++) {
-        if (grid.kind(r, c) === "error") return true;
+        if (grid.kind(r, c) === "error" || grid.kind(r, c) === "unknown") return true;
       }
     }
     return false;

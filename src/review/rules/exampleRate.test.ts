@@ -114,3 +114,18 @@ describe("a mark that a formula makes", () => {
     expect(findWith(exampleRate, rows).map(({ cells }) => cells)).toEqual([["B1", "B2"]]);
   });
 });
+
+test("words about an example of something else mark no rate", () => {
+  const rows = (mark: string) => [
+    ["Stone price", 60, mark],
+    ["Order", "=9*B1"],
+  ];
+  expect(cellsFound(exampleRate, rows("worked example, see the plan"))).toEqual([]);
+  expect(cellsFound(exampleRate, rows("a sample price"))).toEqual(["B1"]);
+  expect(
+    cellsFound(exampleRate, [
+      ["Sample bed", 60],
+      ["Order", "=9*B1"],
+    ]),
+  ).toEqual([]);
+});

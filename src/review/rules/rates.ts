@@ -8,8 +8,8 @@ import type { Study } from "../study";
 import { addressFrom, nameOf, percent, short } from "../words";
 import { change, eachCell, eachFormula, type Observation, type Rule } from "./rule";
 
-/** A rate marked so is not the office's own. */
-const EXAMPLE = /\b(example|sample)s?\b/i;
+/** A rate marked so is not the office's own; “worked example of row 3” is about something else. */
+const EXAMPLE = /^\W*(example|sample)s?\b|\b(example|sample) (price|rate|cost|figure|value)s?\b/i;
 const LONGEST = 60;
 
 export const exampleRate: Rule = {
@@ -32,7 +32,8 @@ export const exampleRate: Rule = {
 function observeExampleRate(study: Study, mark: Cell, text: string): Observation | undefined {
   const grid = must(study.book.grids[mark.sheet]);
   const isWorkedOut = grid.formula(mark.row, mark.column) !== undefined;
-  for (let column = grid.left; column <= grid.right; column++) {
+  // A mark is behind its rate; in front of numbers it's the name of the row.
+  for (let column = grid.left; column < mark.column; column++) {
     const cell = { ...mark, column };
     if (grid.number(mark.row, column) === undefined) continue;
     const isFormula = grid.formula(mark.row, column) !== undefined;

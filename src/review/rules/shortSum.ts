@@ -236,7 +236,7 @@ const isAdding = (part: Tree) =>
 /** A number, or a formula that would give one if nothing were wrong with what it reads. */
 function isAmount(grid: SheetGrid, { row, column }: Cell): boolean {
   const kind = grid.kind(row, column);
-  return kind === "number" || (kind === "error" && grid.formula(row, column) !== undefined);
+  return kind === "number" || ((kind === "error" || kind === "unknown") && grid.formula(row, column) !== undefined);
 }
 
 /** Cells with a number that a sum takes; of many the first. */

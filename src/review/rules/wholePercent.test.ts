@@ -57,6 +57,7 @@ describe("a share that is typed as a whole number", () => {
     ["=B1*B2", true],
     ["=B1+B1*B2", true],
     ["=BED.STONE_YARDS(90,3,B2)", true],
+    ["=DATE(2026,B2+1,1)", false],
     ["=B1*(1+B2/100)", false],
     ["=B1*(1+B2*0.01)", false],
     ["=B1*B2%", false],

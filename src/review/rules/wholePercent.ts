@@ -90,7 +90,10 @@ function usageOf(study: Study, { tree, around }: Use): Usage {
     const number = (other as { value: number }).value;
     if ((parent.operator === "/" && number === 100) || (parent.operator === "*" && number === 0.01))
       return "divided by 100";
-    if ((parent.operator === "+" || parent.operator === "-") && number === 1) return "share";
+    // As a factor: 1 is added to a count of months, too.
+    const outer = around.at(-2) ?? null;
+    const isFactor = isBinary(outer) && (outer.operator === "*" || outer.operator === "/");
+    if ((parent.operator === "+" || parent.operator === "-") && number === 1) return isFactor ? "share" : "other";
   }
   return parent.operator === "*" ? "factor" : "other";
 }

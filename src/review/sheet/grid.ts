@@ -1,6 +1,7 @@
 import type { CellValue, SheetFacts } from "../facts";
 
-export type Kind = "blank" | "number" | "text" | "truth" | "error";
+/** "unknown" is a formula whose result this host can't work out: it shows an error that isn't the workbook's. */
+export type Kind = "blank" | "number" | "text" | "truth" | "error" | "unknown";
 
 const KINDS: Readonly<Record<string, Kind>> = {
   Empty: "blank",
@@ -9,6 +10,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   Double: "number",
   Boolean: "truth",
   Error: "error",
+  Unknown: "unknown",
 };
 
 /** The cells of one sheet, by their rows and columns on the sheet. Outside the used range all are blank. */

@@ -99,7 +99,7 @@ function holdsOf(book: Book, { sheet, row, column }: Cell): Outlier["holds"] | u
   const grid = must(book.grids[sheet]);
   if (grid.formula(row, column) !== undefined) return "formula";
   const kind = grid.kind(row, column);
-  return kind === "truth" || kind === "error" ? undefined : kind;
+  return kind === "truth" || kind === "error" || kind === "unknown" ? undefined : kind;
 }
 
 /** Which of the family's references need something to be there: single cells that go along and are mostly filled. */
