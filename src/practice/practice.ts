@@ -19,7 +19,7 @@ const namespace = document.currentScript?.dataset.namespace ?? "";
 const associations = new Associations();
 const note = new LoadingNote();
 
-const arrived = arriving();
+const arrived = arriving(namespace, note);
 const session: Promise<HostSession> = Promise.all([
   import(/* webpackChunkName: "grid" */ "./start").catch(() => {
     throw new LoadingTrouble("The grid couldn't be loaded. Check your connection, then reload the page.");

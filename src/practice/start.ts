@@ -1,14 +1,14 @@
 import { FileRefusal } from "../xlsx/limits";
 import type { Arrived } from "./arriving";
-import { workShelf } from "./arriving";
+import { newsShelf, workShelf } from "./arriving";
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata } from "./functions/metadata";
 import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
-import { Shelf } from "./keep/database";
 import { type KeepTrouble, keepTroubleOf, keepWords, refusals } from "./keep/keepTrouble";
 import { keepWork } from "./keep/keepWork";
+import { markOpening } from "./keep/openingMark";
 import { fetchPane } from "./screen/fetchPane";
 import { offerFiles } from "./screen/files";
 import { sayFirstCell } from "./screen/firstCell";
@@ -22,7 +22,6 @@ import { offerStartAfresh } from "./screen/startAfresh";
 import { showTrouble } from "./screen/trouble";
 import { whenIdle } from "./screen/whenIdle";
 import { FunctionNames } from "./xlsx/formulas";
-import type { OpenedNews } from "./xlsx/openedMessage";
 
 /**
  * Brings the grid up: the kept work or the invented office in it, the add-in's functions known to it before the first
@@ -34,14 +33,14 @@ import type { OpenedNews } from "./xlsx/openedMessage";
 export async function start(
   namespace: string,
   associations: Associations,
-  { kept, unkept, office, functions }: Arrived,
+  { kept, unkept: unkeptOnArrival, tab, office, functions }: Arrived,
   note: LoadingNote,
 ): Promise<HostSession> {
-  const newsShelf = new Shelf<OpenedNews>("opened");
-  let stopKeeping = () => {};
+  let unkept = unkeptOnArrival;
+  let stopKeeping: ReturnType<typeof keepWork> = async () => undefined;
   offerStartAfresh(async () => {
     if (unkept === "later" || unkept === "other tab") return refusals[unkept];
-    stopKeeping();
+    void stopKeeping();
     // Where nothing can be kept, there is nothing to throw away.
     await Promise.all([workShelf.clear(), newsShelf.clear()]).catch(() => undefined);
     return undefined;
@@ -49,6 +48,7 @@ export async function start(
 
   note.step("Opening the workbook…");
   await painted();
+  const unmark = kept ? markOpening() : () => undefined;
   const page = opened(office, kept);
   const { grid, save } = page;
   const register = (metadata: readonly FunctionMetadata[]) => {
@@ -71,6 +71,11 @@ export async function start(
   await page.drawn;
   await painted();
   if (!unkept) stopKeeping = keep();
+  tab.onLost(async () => {
+    await stopKeeping(true);
+    unkept = "other tab";
+    showTrouble("work", keepWords[unkept]);
+  });
   note.done();
   sayFirstCell();
 
@@ -84,7 +89,7 @@ export async function start(
     functions: new FunctionNames(functions.functions.map(({ name }) => `${namespace}.${name}`)),
     replace: async (book, news) => {
       refuse(unkept);
-      stopKeeping();
+      void stopKeeping();
       try {
         await workShelf.put(book);
         await newsShelf.put(news);
@@ -96,6 +101,7 @@ export async function start(
     },
   });
   await workedOut;
+  unmark();
   await sayOpened(newsShelf, grid);
   return new HostSession(grid, namespace, handOver);
 }

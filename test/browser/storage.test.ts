@@ -1,3 +1,4 @@
+import ExcelJS from "exceljs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
 import { keptWork, untilKept } from "./kept";
@@ -23,12 +24,16 @@ async function newContext(): Promise<BrowserContext> {
   return context;
 }
 
-/** Opens the practice page in a tab of its own. */
-async function open(context: BrowserContext): Promise<{ readonly page: Page; readonly errors: string[] }> {
+/** Opens the practice page in a tab of its own, where a button is pressed first if it asks. */
+async function open(
+  context: BrowserContext,
+  answer?: "Work here" | "Open a copy" | "Try again",
+): Promise<{ readonly page: Page; readonly errors: string[] }> {
   const page = await context.newPage();
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   await page.goto(`${inject("origin")}/practice.html`);
+  if (answer) await page.getByRole("button", { name: answer }).click();
   await ready(page);
   return { page, errors };
 }
@@ -86,12 +91,12 @@ const putWork = (page: Page, work: unknown, version: number) =>
   );
 
 describe("the practice workbook", () => {
-  test("that is open in a second tab keeps the first one's work, and says so in the second", async () => {
+  test("that is open in a second tab keeps the first one's work, and opens a copy in the second", async () => {
     const context = await newContext();
     const first = await open(context);
     await write(first.page, "B40", "first");
     await untilKept(first.page, `"first"`);
-    const second = await open(context);
+    const second = await open(context, "Open a copy");
     await second.page.getByText("is also open in another tab, and that one saves its work").waitFor();
     expect(await read(second.page, "B40")).toBe("first");
     await write(second.page, "B40", "second");
@@ -115,12 +120,93 @@ describe("the practice workbook", () => {
     expect([...first.errors, ...second.errors]).toEqual([]);
   });
 
+  test("is taken over by a second tab with the first one's last change, also where the first one hangs", async () => {
+    const context = await newContext();
+    const first = await open(context);
+    const second = await context.newPage();
+    await second.goto(`${inject("origin")}/practice.html`);
+    await second.getByText("The practice workbook is already open in another tab.").waitFor();
+    await write(first.page, "B40", "typed at the last moment");
+    await second.getByRole("button", { name: "Work here" }).click();
+    await ready(second);
+    expect(await read(second, "B40")).toBe("typed at the last moment");
+    await first.page.getByText("is also open in another tab, and that one saves its work").waitFor();
+    await write(first.page, "B40", "too late");
+    await write(second, "B41", "second");
+    await untilKept(second, `"second"`);
+    expect(JSON.stringify(await keptWork(second))).not.toContain("too late");
+    // Its thread is busy for longer than anyone waits for it.
+    const busy = second.evaluate(() => {
+      const from = Date.now();
+      while (Date.now() - from < 8000);
+    });
+    const third = await open(context, "Work here");
+    expect(await read(third.page, "B41")).toBe("second");
+    await busy;
+    await second.getByText("is also open in another tab, and that one saves its work").waitFor();
+    expect([...first.errors, ...third.errors]).toEqual([]);
+  });
+
+  test("that didn't finish opening is not opened again before the person says so", async () => {
+    const context = await newContext();
+    await context.addInitScript(() => {
+      const marks: string[] = [];
+      Object.assign(globalThis, { marks });
+      for (const act of ["setItem", "removeItem"] as const) {
+        const usual = Storage.prototype[act] as (...given: string[]) => void;
+        Storage.prototype[act] = function (this: Storage, ...given: string[]) {
+          if (given[0] === "practice-workbook-opening") marks.push(act);
+          return usual.apply(this, given);
+        };
+      }
+    });
+    const first = await open(context);
+    await write(first.page, "B40", "=6*7");
+    await untilKept(first.page, "6*7");
+    await first.page.reload();
+    await ready(first.page);
+    const marks = () => first.page.evaluate(() => (globalThis as unknown as { marks: string[] }).marks);
+    await expect.poll(marks).toEqual(["setItem", "removeItem"]);
+    await first.page.close();
+
+    // As a page leaves it that the browser closed while it hung.
+    const writer = await lightPage(context);
+    await writer.evaluate(() => localStorage.setItem("practice-workbook-opening", "1"));
+    const page = await context.newPage();
+    await page.goto(`${inject("origin")}/practice.html`);
+    await page.getByText("The saved workbook didn't finish opening the last time.").waitFor();
+    await picture(page, "storage-left-opening");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Download the cells" }).click(),
+    ]);
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(await download.path());
+    const jobs = book.worksheets[0]!;
+    expect(jobs.getCell("B40").value).toMatchObject({ formula: "6*7", result: 42 });
+    await page.getByRole("button", { name: "Try again" }).click();
+    await ready(page);
+    expect(await read(page, "B40")).toBe(42);
+    await page.close();
+
+    await writer.evaluate(() => localStorage.setItem("practice-workbook-opening", "1"));
+    const last = await context.newPage();
+    await last.goto(`${inject("origin")}/practice.html`);
+    await last.getByText("didn't finish opening").waitFor();
+    await last.getByRole("main").getByRole("button", { name: "Start over" }).click();
+    await ready(last);
+    expect(await read(last, "B40")).toBe("");
+    expect(await keptWork(writer)).toBeUndefined();
+    expect(first.errors).toEqual([]);
+  });
+
   test("says of the pane and of the work what is wrong with each, and neither takes the other's words", async () => {
     const context = await newContext();
     await context.route("**/pane.js", (route) => route.abort());
-    const withoutPane = async () => {
+    const withoutPane = async (answer?: string) => {
       const page = await context.newPage();
       await page.goto(`${inject("origin")}/practice.html`);
+      if (answer) await page.getByRole("button", { name: answer }).click();
       await page.getByText("The pane couldn't be loaded.").waitFor();
       return page;
     };
@@ -129,7 +215,7 @@ describe("the practice workbook", () => {
     await untilKept(first, `"first"`);
     // The work was kept, which is nothing that brings the pane.
     expect(await first.locator("#practice-pane-trouble").textContent()).toMatch(/^The pane couldn't be loaded/);
-    const second = await withoutPane();
+    const second = await withoutPane("Open a copy");
     expect(await second.locator("#practice-work-trouble").textContent()).toMatch(/is also open in another tab/);
   });
 
@@ -252,11 +338,12 @@ describe("the pane", () => {
     const context = await newContext();
     const first = await open(context);
     await first.page.getByLabel("Bed name").fill("Front walk");
-    const second = await open(context);
+    const second = await open(context, "Open a copy");
     expect(await second.page.getByLabel("Bed name").inputValue()).toBe("");
     await second.page.getByLabel("Bed name").fill("Back border");
     for (const { page } of [first, second]) {
       await page.reload();
+      if (page === second.page) await page.getByRole("button", { name: "Open a copy" }).click();
       await ready(page);
     }
     expect(await first.page.getByLabel("Bed name").inputValue()).toBe("Front walk");

@@ -24,5 +24,5 @@ export const refusals: Readonly<Record<KeepTrouble, string>> = {
   unreadable:
     "Nothing was opened: this browser has work that can't be read, and it would be lost. Reload the page to try again, or discard it with “Start over…”.",
   "other tab":
-    "Nothing was changed: the practice workbook is also open in another tab, and its work would be lost. Close that tab, then reload this page.",
+    "Nothing was changed: the practice workbook is also open in another tab, and its work would be lost. Reload this page, choose “Work here”, and try again.",
 };

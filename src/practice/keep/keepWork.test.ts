@@ -5,7 +5,7 @@ let changed: () => void;
 let leave: () => void;
 const put = vi.fn(async () => undefined);
 const onResult = vi.fn();
-let stop: () => void;
+let stop: ReturnType<typeof keepWork>;
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -57,9 +57,17 @@ describe("a person's work", () => {
     expect(onResult).toHaveBeenCalledWith(expect.objectContaining({ message: "full" }));
   });
 
+  test("is kept a last time where another tab takes over, and not after that", async () => {
+    changed();
+    await stop(true);
+    expect(put).toHaveBeenCalledTimes(1);
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(put).toHaveBeenCalledTimes(1);
+  });
+
   test("is not kept any more once keeping has stopped", async () => {
     changed();
-    stop();
+    await stop();
     await vi.advanceTimersByTimeAsync(1000);
     leave();
     expect(put).not.toHaveBeenCalled();

@@ -15,15 +15,15 @@ export interface Keeping<T> {
 /**
  * Keeps a person's work shortly after each change, and when the page is left.
  *
- * @returns Stops keeping; what waits to be kept is dropped.
+ * @returns Stops keeping. What waits to be kept is kept first where that is asked for, and dropped otherwise.
  */
-export function keepWork<T>({ watch, work, put, onResult }: Keeping<T>): () => void {
+export function keepWork<T>({ watch, work, put, onResult }: Keeping<T>): (keepsLast?: boolean) => Promise<void> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const keep = () => {
+  const keep = async () => {
     clearTimeout(timer);
     if (timer === undefined) return;
     timer = undefined;
-    put(work()).then(() => onResult(undefined), onResult);
+    await put(work()).then(() => onResult(undefined), onResult);
   };
   const stopper = watch.anything(() => {
     clearTimeout(timer);
@@ -31,7 +31,8 @@ export function keepWork<T>({ watch, work, put, onResult }: Keeping<T>): () => v
   });
   addEventListener("pagehide", keep);
   addEventListener("visibilitychange", keep);
-  return () => {
+  return async (keepsLast = false) => {
+    if (keepsLast) await keep();
     clearTimeout(timer);
     timer = undefined;
     stopper.stop();

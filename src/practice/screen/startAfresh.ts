@@ -8,10 +8,12 @@ import { sayInFront } from "./say";
  */
 export function offerStartAfresh(forget: () => Promise<string | undefined>): void {
   const ask = element("practice-afresh-ask") as HTMLDialogElement;
-  element("practice-afresh").addEventListener("click", () => {
+  const button = element("practice-afresh") as HTMLButtonElement;
+  button.addEventListener("click", () => {
     ask.returnValue = "keep";
     ask.showModal();
   });
+  button.disabled = false;
   ask.addEventListener("close", () => {
     if (ask.returnValue === "afresh") void startAfresh(forget);
   });
