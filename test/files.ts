@@ -1,6 +1,7 @@
 import * as functions from "../src/functions/index";
 import { FunctionNames } from "../src/practice/xlsx/formulas";
 import { type OpenedBook, openBook } from "../src/practice/xlsx/open/openBook";
+import { noteDiffering } from "../src/practice/xlsx/save/differing";
 import { saveBook } from "../src/practice/xlsx/save/saveBook";
 import { writeZip } from "../src/xlsx/zip";
 import type { HeadlessHost } from "./headlessHost";
@@ -10,9 +11,13 @@ import { unzip } from "./unzip";
 /** The add-in's functions, as the practice page knows them. */
 export const functionNames = new FunctionNames(Object.keys(functions).map((id) => `BED.${id}`));
 
+/** The files that hosts were opened from, as the practice page keeps them. */
+const files = new WeakMap<HeadlessHost, Uint8Array>();
+
 /** The file that the practice page makes of a workbook, and what it does not hold. */
 export async function savedFile(host: HeadlessHost) {
-  return saveBook(host.open, host.grid.cells, functionNames);
+  await host.grid.settled();
+  return saveBook(host.open, host.grid.cells, functionNames, files.get(host));
 }
 
 /** A file as the practice page reads it. */
@@ -28,6 +33,9 @@ export async function openFile(
   const opened = await readFile(reader, file);
   const host = await createProductHost(undefined, opened.book);
   host.grid.sheets.activate(opened.front);
+  await host.grid.settled();
+  noteDiffering(host.open, host.grid.cells, opened.shown);
+  files.set(host, new Uint8Array(file));
   return { host, opened };
 }
 

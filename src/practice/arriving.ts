@@ -5,6 +5,7 @@ import { Shelf } from "./keep/database";
 import { isWork } from "./keep/isWork";
 import { KeepingTab } from "./keep/keepingTab";
 import { type KeepTrouble, keepTroubleOf } from "./keep/keepTrouble";
+import type { KeptFile } from "./keep/keptFile";
 import { wasLeftOpening } from "./keep/openingMark";
 import { handOver } from "./screen/handOver";
 import { type LoadingNote, LoadingTrouble } from "./screen/loadingNote";
@@ -23,6 +24,9 @@ export interface Arrived {
 
 /** Where this browser keeps the work. */
 export const workShelf = new Shelf<KeptWorkbook>("workbook");
+
+/** The file that the work was opened from, as it was. */
+export const fileShelf = new Shelf<KeptFile>("file");
 
 /** What came of opening a file, to be said once the page is loaded again with it. */
 export const newsShelf = new Shelf<OpenedNews>("opened");
@@ -68,7 +72,7 @@ async function asksToOpen(kept: KeptWorkbook, functions: readonly string[], note
     const { keptCellsFile } = await import(/* webpackChunkName: "files" */ "./keep/keptCells");
     handOver({ name: "Practice cells.xlsx", bytes: keptCellsFile(kept, functions) });
   }
-  if (choice === "afresh") await Promise.all([workShelf.clear(), newsShelf.clear()]);
+  if (choice === "afresh") await Promise.all([workShelf.clear(), newsShelf.clear(), fileShelf.clear()]);
   return choice === "open";
 }
 

@@ -1,6 +1,6 @@
 import { FileRefusal } from "../xlsx/limits";
 import type { Arrived } from "./arriving";
-import { newsShelf, workShelf } from "./arriving";
+import { fileShelf, newsShelf, workShelf } from "./arriving";
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata } from "./functions/metadata";
@@ -8,6 +8,7 @@ import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { type KeepTrouble, keepTroubleOf, keepWords, refusals } from "./keep/keepTrouble";
 import { keepWork } from "./keep/keepWork";
+import { keptFile } from "./keep/keptFile";
 import { markOpening } from "./keep/openingMark";
 import { fetchPane } from "./screen/fetchPane";
 import { offerFiles } from "./screen/files";
@@ -42,7 +43,7 @@ export async function start(
     if (unkept === "later" || unkept === "other tab") return refusals[unkept];
     void stopKeeping();
     // Where nothing can be kept, there is nothing to throw away.
-    await Promise.all([workShelf.clear(), newsShelf.clear()]).catch(() => undefined);
+    await Promise.all([workShelf.clear(), newsShelf.clear(), fileShelf.clear()]).catch(() => undefined);
     return undefined;
   });
 
@@ -84,25 +85,30 @@ export async function start(
   partKeyboard();
   offerRowGroups(grid);
   if (kept) nameFile(page.open.workbook.getName());
-  offerFiles({
-    grid: page,
-    functions: new FunctionNames(functions.functions.map(({ name }) => `${namespace}.${name}`)),
-    replace: async (book, news) => {
-      refuse(unkept);
-      void stopKeeping();
-      try {
-        await workShelf.put(book);
-        await newsShelf.put(news);
-      } catch (error) {
-        stopKeeping = keep();
-        refuse(keepTroubleOf(error));
-      }
-      location.reload();
+  offerFiles(
+    {
+      grid: page,
+      functions: new FunctionNames(functions.functions.map(({ name }) => `${namespace}.${name}`)),
+      replace: async (book, news, bytes) => {
+        refuse(unkept);
+        void stopKeeping();
+        try {
+          const file = keptFile(bytes);
+          await fileShelf.put(file);
+          await workShelf.put({ ...book, custom: { ...book.custom, file: file.id } });
+          await newsShelf.put(news);
+        } catch (error) {
+          stopKeeping = keep();
+          refuse(keepTroubleOf(error));
+        }
+        location.reload();
+      },
     },
-  });
+    fileShelf,
+  );
   await workedOut;
   unmark();
-  await sayOpened(newsShelf, grid);
+  await sayOpened(newsShelf, page);
   return new HostSession(grid, namespace, handOver);
 }
 

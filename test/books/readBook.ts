@@ -18,7 +18,9 @@ export interface BookReport {
   readonly status: "opened" | "refused" | "failed" | "stopped";
   /** What a person is told. */
   readonly words: string;
-  /** What doesn't come along, a line each. */
+  /** What isn't shown here and stays in the copy, a line each. */
+  readonly unseen: readonly string[];
+  /** What the copy lacks, a line each. */
   readonly lost: readonly string[];
   /** Formulas that show something else than in the file, such as `Sheet1!B7: 3 in the file, 4 here`. */
   readonly differs: readonly string[];
@@ -47,14 +49,14 @@ export async function readBook(path: string, copy?: string): Promise<BookReport>
       milliseconds[step] = Math.round(performance.now() - start);
     }
   };
-  const report = { name: basename(path), lost: [], differs: [], findings: [], milliseconds };
+  const report = { name: basename(path), unseen: [], lost: [], differs: [], findings: [], milliseconds };
   const reader = await createProductHost();
   let host: typeof reader | undefined;
   try {
     const bytes = await readFile(path);
     const opened = await timed("open", () => openFile(reader, bytes));
     host = opened.host;
-    const { lost, notes, shown } = opened.opened;
+    const { unseen, lost, notes, shown } = opened.opened;
     const sheets = host.grid.sheets.list();
     const found = differences(host.grid.cells, shown);
     noteBeyond(host.grid.cells, found);
@@ -66,6 +68,7 @@ export async function readBook(path: string, copy?: string): Promise<BookReport>
       ...report,
       status: "opened",
       words: [...notes, ...why].join(" "),
+      unseen,
       lost: [...new Set([...lost, ...saved.lost])],
       differs,
       findings,

@@ -50,7 +50,16 @@ function read(path) {
       reader.removeAllListeners();
       reader.kill("SIGKILL");
       child = undefined;
-      done({ name: basename(path), status: "stopped", words, lost: [], differs: [], findings: [], milliseconds: {} });
+      done({
+        name: basename(path),
+        status: "stopped",
+        words,
+        unseen: [],
+        lost: [],
+        differs: [],
+        findings: [],
+        milliseconds: {},
+      });
     };
     const timer = setTimeout(() => stopped(`Took longer than ${MOST_SECONDS} seconds.`), MOST_SECONDS * 1000);
     reader.once("exit", () => {
@@ -66,11 +75,12 @@ function read(path) {
   });
 }
 
-function inWords({ name, status, words, lost, differs, findings, milliseconds }) {
+function inWords({ name, status, words, unseen, lost, differs, findings, milliseconds }) {
   const { open = 0, check = 0, save = 0 } = milliseconds;
   const indented = (title, lines) => lines.map((line) => `    ${title}: ${line}`);
   return [
     `${name}: ${status}, ${open + check + save} ms${words ? `. ${words}` : ""}`,
+    ...indented("not shown", unseen),
     ...indented("lost", lost),
     ...indented("differs", differs.slice(0, 5)),
     ...indented(

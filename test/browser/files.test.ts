@@ -41,7 +41,7 @@ async function saved(button: string): Promise<{ name: string; bytes: Uint8Array;
 
 const read = (sheet: string, cells: string) => readCells(page, sheet, cells);
 
-/** A workbook of an invented office, with two things that the practice workbook does not keep. */
+/** A workbook of an invented office, with two things that the practice workbook doesn't show. */
 async function spring(): Promise<Uint8Array> {
   const book = new ExcelJS.Workbook();
   const sheet = book.addWorksheet("Spring jobs");
@@ -76,11 +76,11 @@ test("the practice workbook is saved as a new file, with the results of its form
   expect(made.filter(({ result }) => result === undefined)).toEqual([]);
 });
 
-test("before a file is opened, it is said what would not come along; kept, the workbook is as it was", async () => {
+test("before a file is opened, the page says what it won't show; kept, the workbook is as it was", async () => {
   const before = await read("Jobs", "A1:N40");
   await choose("spring.xlsx", await spring());
   await asking().waitFor();
-  expect(await asking().locator("li").allTextContents()).toEqual(["1 link, whose text stays", "1 comment"]);
+  expect(await asking().locator("li").allTextContents()).toEqual(["1 comment", "1 link"]);
   await picture(page, "files-ask");
   const { name } = await saved("Save it first");
   expect(name).toMatch(/^Practice /);
@@ -89,8 +89,9 @@ test("before a file is opened, it is said what would not come along; kept, the w
   expect(await read("Jobs", "A1:N40")).toEqual(before);
 });
 
-test("a file takes the place of the workbook, and is saved under its own name", async () => {
-  await choose("spring.xlsx", await spring());
+test("a file takes the place of the workbook, and a copy of it is saved, byte for byte", async () => {
+  const opened = await spring();
+  await choose("spring.xlsx", opened);
   await asking().waitFor();
   await Promise.all([page.waitForEvent("load"), press("Open the file")]);
   await ready(page);
@@ -103,13 +104,15 @@ test("a file takes the place of the workbook, and is saved under its own name", 
   // The list of cuts has room to spill again.
   expect((await read("Spring jobs", "A6:B6")).values).toEqual([["Strip", "Piece"]]);
   await picture(page, "files-opened");
-  const { name, book } = await saved("Save as .xlsx");
+  const { name, bytes, book } = await saved("Save as .xlsx");
   expect(name).toMatch(/^spring \d{4}-\d\d-\d\d\.xlsx$/);
   const sheet = book.worksheets[0]!;
   expect(sheet.getCell("E2").value).toEqual({ formula: "_xldudf_BED_STONE_TONS(D2,3,1.35)", result: 1.35 });
   expect(sheet.getCell("A1").fill).toMatchObject({ fgColor: { argb: "FF24413A" } });
   expect(sheet.getColumn(1).width).toBeCloseTo(24, 1);
   expect(sheet.getImages()).toHaveLength(1);
+  // No one changed anything, so it is the file that was opened.
+  expect(Buffer.compare(bytes, opened)).toBe(0);
 });
 
 test("where a formula shows something else here, that is said, cell by cell", async () => {
@@ -124,6 +127,22 @@ test("where a formula shows something else here, that is said, cell by cell", as
   expect(await said().locator("li").allTextContents()).toEqual(["Odd!A1: 12 in the file, #NAME? here"]);
   await picture(page, "files-differs");
   await said().getByRole("button", { name: "Close" }).click();
+});
+
+test("before a file is saved, the page says which formulas keep what they show in the file", async () => {
+  await page.reload();
+  await ready(page);
+  await press("Save as .xlsx");
+  const ask = page.locator("#practice-save-ask");
+  await ask.waitFor();
+  const line = "Keeps the value from the file: Odd!A1: 12 in the file, #NAME? here";
+  expect(await ask.locator("li").allTextContents()).toEqual([line]);
+  await picture(page, "files-save-ask");
+  await ask.getByRole("button", { name: "Don't save" }).click();
+  await note().getByText("No file was saved.").waitFor();
+  await press("Save as .xlsx");
+  const { book } = await saved("Save the file");
+  expect(book.worksheets[0]?.getCell("A1").value).toEqual({ formula: "UNHEARDOF(1)", result: 12 });
 });
 
 test("what is no workbook is refused in words, and the workbook is as it was", async () => {

@@ -141,7 +141,7 @@ describe("a workbook that is saved and opened again", () => {
   });
 
   test("loses nothing, and says so", () => {
-    expect([lost, opened.lost, opened.notes]).toEqual([[], [], []]);
+    expect([lost, opened.lost, opened.unseen, opened.notes]).toEqual([[], [], [], []]);
   });
 
   test("holds and shows the same: values, formulas, texts, looks, borders, widths, merged cells, pictures, pages", () => {
@@ -302,7 +302,7 @@ describe("a file of another program", () => {
       "=TRANSPOSE({3,2,1})",
       undefined,
     ]);
-    expect(opened.lost).toEqual(["1 link, whose text stays", "1 cell with several fonts in its text, reduced to one"]);
+    expect(opened.unseen).toEqual(["1 link", "1 cell with several fonts in its text, shown in one"]);
     host.dispose();
   });
 
@@ -335,7 +335,7 @@ describe("a file of another program", () => {
     host.dispose();
   });
 
-  test("says what stays behind: charts, macros, other workbooks, rules, sheets without cells", async () => {
+  test("says what it doesn't show: charts, other workbooks, rules, sheets without cells; and that macros stay behind", async () => {
     const plain = await made((sheet) => {
       sheet.getCell("A1").value = { formula: "[1]Old!A1*2", result: 4 };
       sheet.getCell("A2").value = { formula: "_xldudf_OTHER_SUM(1)", result: 5 };
@@ -353,6 +353,14 @@ describe("a file of another program", () => {
     });
     const file = await withParts(plain, {
       "xl/charts/chart1.xml": () => "<c/>",
+      "xl/worksheets/_rels/sheet1.xml.rels": (xml) =>
+        xml.replace(
+          "</Relationships>",
+          '<Relationship Id="d" Type="x/drawing" Target="../drawings/drawing1.xml"/><Relationship Id="p" Type="x/pivotTable" Target="../pivotTables/pivotTable1.xml"/></Relationships>',
+        ),
+      "xl/drawings/drawing1.xml": () => "<wsDr/>",
+      "xl/drawings/_rels/drawing1.xml.rels": () =>
+        '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="c" Type="x/chart" Target="../charts/chart1.xml"/></Relationships>',
       "xl/vbaProject.bin": () => "macro",
       "xl/externalLinks/externalLink1.xml": () => "<externalLink/>",
       "xl/pivotTables/pivotTable1.xml": () => "<pivotTableDefinition/>",
@@ -364,17 +372,17 @@ describe("a file of another program", () => {
       "xl/workbook.xml": (xml) => xml.replace("</sheets>", '<sheet name="Diagram" sheetId="9" r:id="c"/></sheets>'),
     });
     const { host, opened } = await openFile(reader, file);
-    expect(opened.lost).toEqual([
-      "macros",
-      "1 chart",
-      "1 pivot table, whose cells stay as values",
+    expect(opened.lost).toEqual(["macros"]);
+    expect(opened.unseen).toEqual([
       "1 link to another workbook",
       "the sheet “Diagram”, which has no cells",
-      "the protection of the sheet “Jobs”",
       "1 comment",
+      "1 chart",
+      "1 pivot table",
+      "the protection of the sheet “Jobs”",
       "1 conditional format that isn't supported here",
       "1 data validation rule",
-      "2 formulas that read another workbook or program, kept as the value last shown: Jobs!A1 and Jobs!A3",
+      "2 formulas that read another workbook or program, shown as the value in the file: Jobs!A1 and Jobs!A3",
       "1 formula of an add-in that isn't here, such as _xldudf_OTHER_SUM, which will show #NAME?: Jobs!A2",
     ]);
     expect([host.formula("A1"), host.value("A1"), host.formula("A3"), host.value("A2")]).toEqual([
@@ -530,7 +538,7 @@ describe("a file is refused in words, and nothing is opened,", () => {
   });
 });
 
-test("merges, names, and rules across a whole sheet are kept for the cells it shows, and that is said", async () => {
+test("merges, names, and rules across a whole sheet are shown for the cells that it shows, and that is said", async () => {
   const everything = "A1:XFD1048576";
   const file = await withParts(
     await made((sheet) => {
@@ -553,7 +561,7 @@ test("merges, names, and rules across a whole sheet are kept for the cells it sh
     },
   );
   const { host, opened } = await openFile(reader, file);
-  expect(opened.lost).toEqual(["2 merged areas or rules across the whole sheet, kept for the cells shown here"]);
+  expect(opened.unseen).toEqual(["2 merged areas or rules across the whole sheet, shown for the cells here"]);
   expect(opened.book.sheets["sheet-1"]?.mergeData).toEqual([
     { startRow: 1, startColumn: 0, endRow: 2, endColumn: 1 },
     { startRow: 4, startColumn: 2, endRow: 199, endColumn: 25 },
@@ -585,7 +593,7 @@ describe("a file made to keep a program busy", () => {
     ["has 4,000 terms", [Array(4_000).fill("1").join("+")], ""],
   ])("keeps the value of a formula that %s, and says so", async (_, formulas, attributes) => {
     const { host, opened } = await openFile(reader, await withFormulas(formulas, attributes));
-    expect(opened.lost).toEqual(["1 formula too large to work out here, kept as the value last shown: Jobs!A1"]);
+    expect(opened.unseen).toEqual(["1 formula too large to work out here, shown as the value in the file: Jobs!A1"]);
     expect([host.value("Jobs!A1"), host.formula("Jobs!A1")]).toEqual([1, undefined]);
     host.dispose();
   });
@@ -594,7 +602,7 @@ describe("a file made to keep a program busy", () => {
     // Each reads 150,000 cells.
     const opened = await readFile(reader, await withFormulas(Array(80).fill("COUNT(B1:C75000)")));
     expect(opened.formulas).toBe(66);
-    expect(opened.lost).toEqual([expect.stringMatching(/^14 formulas too large .*: Jobs!A67, /)]);
+    expect(opened.unseen).toEqual([expect.stringMatching(/^14 formulas too large .*: Jobs!A67, /)]);
   });
 
   test("shows #VALUE! for a text that no cell holds, as a spreadsheet program does", async () => {
@@ -641,7 +649,7 @@ test("what add-ins keep comes along, or is told among what does not where it is 
   });
   const opened = await readFile(reader, file);
   expect(opened.book.custom?.settings).toEqual({});
-  expect(opened.lost).toEqual([expect.stringMatching(/add-in data, which is damaged/i)]);
+  expect(opened.unseen).toEqual([expect.stringMatching(/add-in data, which is damaged/i)]);
 });
 
 test("a sheet whose name no file may hold is named before anything is made", async () => {

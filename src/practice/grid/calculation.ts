@@ -1,8 +1,32 @@
-import type { ICommandService } from "@univerjs/core";
+import type { ICellData, ICommandService } from "@univerjs/core";
 import type { OpenGrid } from "./library";
 
 /** Waiting ends in an error once the grid has shown no sign of life for this long. */
 const patienceMs = 60_000;
+
+/** What formulas show now, by workbook, sheet, row, and column. */
+interface Results {
+  readonly unitData: Record<
+    string,
+    Record<string, Record<number, Record<number, ICellData | null> | null> | null> | null
+  >;
+}
+
+/**
+ * Takes out of results the formats that the grid gives to cells: a cell gets one when its formula is typed, and not when
+ * it's worked out again.
+ */
+function keepFormats({ workbook }: OpenGrid, { unitData }: Results): void {
+  for (const [id, rows] of Object.entries(unitData[workbook.getId()] ?? {})) {
+    const sheet = workbook.getWorkbook().getSheetBySheetId(id);
+    for (const [row, cells] of Object.entries(rows ?? {})) {
+      for (const [column, cell] of Object.entries(cells ?? {})) {
+        const before = sheet?.getCellRaw(Number(row), Number(column));
+        if (cell?.s && before?.v !== undefined && before.v !== null) delete cell.s;
+      }
+    }
+  }
+}
 
 /** What the grid's collector of changes keeps to itself. Its version is pinned exactly. */
 interface Collector {
@@ -47,7 +71,8 @@ export class Calculation {
     };
 
     // Counted before the command runs, since a change may follow right behind it.
-    this.commands.beforeCommandExecuted(({ id }) => {
+    this.commands.beforeCommandExecuted(({ id, params }) => {
+      if (id === sheets.SetFormulaCalculationResultMutation.id) keepFormats(grid, params as Results);
       if (id !== sheets.SetFormulaCalculationStartMutation.id) return;
       this.isWaiting = false;
       this.running += 1;

@@ -7,6 +7,7 @@ import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
 import { refuseLongTexts } from "./longTexts";
 import { GridLooks } from "./looks";
+import { markMoved } from "./moved";
 import { GridNames } from "./names";
 import { GridPages } from "./pages";
 import { GridPictures } from "./pictures";
@@ -54,6 +55,7 @@ export class Grid implements GridPort {
     this.tables = new GridTables(grid, this.watch);
     this.pages = new GridPages(grid, this.watch);
     this.groups = new GridGroups(grid, this.watch);
+    markMoved(grid, this.watch);
     this.kept = new GridKept(grid, () => this.watch.tellAnything());
     this.watch.cells((change) => {
       if (change.kind !== "edited") this.rememberReasonsAnew();

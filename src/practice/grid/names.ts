@@ -31,7 +31,8 @@ export class GridNames implements NamesPort {
     const { injector, library, workbook } = this.grid;
     // The workbook's own list makes an object of each name, at twenty times the cost.
     const known = injector.get(library.sheets.IDefinedNamesService).getDefinedNameMap(workbook.getId()) ?? {};
-    return Object.values(known).map(({ name, formulaOrRefString: text, localSheetId }) => ({
+    const shown = Object.values(known).filter(({ hidden }) => hidden !== true);
+    return shown.map(({ name, formulaOrRefString: text, localSheetId }) => ({
       name,
       formula: text.startsWith("=") ? text : `=${text}`,
       scope: localSheetId === library.sheets.SCOPE_WORKBOOK_VALUE_DEFINED_NAME ? "Workbook" : "Worksheet",

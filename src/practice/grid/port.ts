@@ -142,6 +142,8 @@ export interface Stopper {
 export interface WatchPort {
   selection(listener: () => void): Stopper;
   cells(listener: (change: CellsChanged) => void): Stopper;
+  /** Rows or columns of a sheet came, went, or changed places. */
+  moved(listener: (sheetId: string) => void): Stopper;
   /** Formulas have been worked out again. */
   calculated(listener: () => void): Stopper;
   /** Anything that should be kept has changed. */

@@ -13,6 +13,9 @@ const structure: Record<string, CellsChanged["kind"]> = {
   "sheet.mutation.remove-col": "columnsDeleted",
 };
 
+/** The grid's commands after which rows or columns of a sheet are elsewhere. */
+const moving = /^sheet\.mutation\.(?:insert-row|remove-rows|insert-col|remove-col|move-rows|move-columns)$/;
+
 /** The grid's commands for working formulas out and for the text in the cell editor, which come to nothing kept. */
 const passing = /^(doc\.|formula\.mutation\.set-(formula|array|feature|other|trigger))/;
 
@@ -31,6 +34,7 @@ export class GridWatch implements WatchPort {
   private readonly cellListeners: Listeners<CellsChanged> = new Set();
   private readonly calculationListeners: Listeners<void> = new Set();
   private readonly anyListeners: Listeners<void> = new Set();
+  private readonly moveListeners: Listeners<string> = new Set();
   private lastSelection = "";
 
   constructor(
@@ -47,6 +51,7 @@ export class GridWatch implements WatchPort {
       } else if (command.type === core.CommandType.MUTATION && !options?.onlyLocal) {
         const { trigger = "" } = (command.params ?? {}) as { trigger?: string };
         const isValues = command.id === sheets.SetRangeValuesMutation.id && !shifting.test(trigger);
+        if (moving.test(command.id)) tell(this.moveListeners, (command.params as SheetChange).subUnitId);
         if (isValues || structure[command.id]) this.tellCells(command.id, command.params as SheetChange);
         if (!passing.test(command.id)) this.tellAnything();
       }
@@ -63,6 +68,10 @@ export class GridWatch implements WatchPort {
 
   calculated(listener: () => void): Stopper {
     return listen(this.calculationListeners, listener);
+  }
+
+  moved(listener: (sheetId: string) => void): Stopper {
+    return listen(this.moveListeners, listener);
   }
 
   anything(listener: () => void): Stopper {

@@ -14,46 +14,50 @@ export interface Openings {
   /** Saves the workbook that is there; gives what to say of it. */
   readonly save: () => Promise<string | undefined>;
   /** Puts a file's workbook in the place of the one that is there, and shows it. */
-  readonly replace: (book: GridBook, news: OpenedNews) => Promise<void>;
+  readonly replace: (book: GridBook, news: OpenedNews, file: Uint8Array) => Promise<void>;
 }
 
 /** Reads a file, says what would not come along, and asks; nothing changes before the person says so. */
 export async function openFile(file: File, openings: Openings): Promise<void> {
   sayInBar(`Reading “${file.name}”…`);
   try {
-    const opened = await read(file, openings);
+    refuseTooLarge(file.size);
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const opened = await read(file.name, bytes, openings);
     sayInBar("");
     if (!(await agreed(file, opened, openings.save))) return;
     const { sheets, front, cells, formulas, shown } = opened;
-    await openings.replace(opened.book, { fileName: file.name, sheets, front, cells, formulas, shown });
+    await openings.replace(opened.book, { fileName: file.name, sheets, front, cells, formulas, shown }, bytes);
   } catch (cause) {
     sayInBar("");
     sayInFront({ title: `Can't open “${file.name}”`, text: reasonOf(cause) });
   }
 }
 
-async function read(file: File, { grid, functions }: Openings): Promise<OpenedBook> {
-  refuseTooLarge(file.size);
-  const [{ openBook }, { nameOf }, bytes] = await Promise.all([
+async function read(name: string, bytes: Uint8Array, { grid, functions }: Openings): Promise<OpenedBook> {
+  const [{ openBook }, { nameOf }] = await Promise.all([
     import(/* webpackChunkName: "files" */ "../xlsx/open/openBook"),
     import(/* webpackChunkName: "files" */ "../xlsx/fileName"),
-    file.arrayBuffer(),
   ]);
-  return openBook(grid.open.library, new Uint8Array(bytes), nameOf(file.name), functions);
+  return openBook(grid.open.library, bytes, nameOf(name), functions);
 }
 
 /** Whether the person wants the file in the place of the workbook. */
 async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): Promise<boolean> {
   const dialog = element("practice-open-ask") as HTMLDialogElement;
-  const { sheets, cells, formulas, lost, notes } = opened;
+  const { sheets, cells, formulas, unseen, lost, notes } = opened;
   const holds = [counted(sheets, "sheet"), counted(cells, "cell with contents", "cells with contents")];
   const facts = `It has ${holds.join(" and ")}, including ${counted(formulas, "formula")}.`;
   fill(dialog, {
     title: `Open “${file.name}” in place of this workbook?`,
-    text: lost.length > 0 ? `${facts} The practice workbook can't keep:` : `${facts} Everything is kept.`,
-    lines: lost,
+    text:
+      unseen.length > 0
+        ? `${facts} Saving keeps what the practice workbook doesn't show:`
+        : `${facts} The practice workbook shows all of it.`,
+    lines: unseen,
   });
-  element("practice-open-notes").textContent = notes.map((note) => `${note}.`).join(" ");
+  const all = [...lost.map((one) => `Saving leaves out ${one}`), ...notes];
+  element("practice-open-notes").textContent = all.map((note) => `${note}.`).join(" ");
   const said = element("practice-open-said");
   said.textContent = "";
   const saveFirst = element("practice-open-save");

@@ -1,3 +1,4 @@
+import type { BrowserGrid } from "../browser/browserGrid";
 import type { GridPort } from "../grid/port";
 import type { Shelf } from "../keep/database";
 import { plainName } from "../xlsx/fileName";
@@ -6,10 +7,13 @@ import { element } from "./element";
 import { sayInBar, sayInFront } from "./say";
 
 /** Says once, after a file has been opened, what came of it. */
-export async function sayOpened(shelf: Shelf<OpenedNews>, grid: GridPort): Promise<void> {
+export async function sayOpened(shelf: Shelf<OpenedNews>, { grid, open }: BrowserGrid): Promise<void> {
   try {
     const news = await shelf.get();
     if (news === undefined) return;
+    const { noteDiffering } = await import(/* webpackChunkName: "files" */ "../xlsx/save/differing");
+    noteDiffering(open, grid.cells, (news as OpenedNews).shown);
+    grid.watch.tellAnything();
     await shelf.clear();
     say(news as OpenedNews, grid);
   } catch {

@@ -29,6 +29,8 @@ export interface Saving {
   readonly functions: FunctionNames;
   /** The workbook as the grid keeps it. */
   readonly kept: IWorkbookData;
+  /** Whether the file counts days from 1904. */
+  readonly startsIn1904: boolean;
   /** What the file does not hold. */
   readonly findings: Findings;
 }
@@ -61,6 +63,13 @@ export class Findings {
     const known = this.places.get(kind);
     if (known) known.at.push(at);
     else this.places.set(kind, { at: [at], say });
+  }
+
+  /** Adds all that others hold. */
+  add(others: Findings): void {
+    for (const [one, { count, say }] of others.counts)
+      this.counts.set(one, { count: (this.counts.get(one)?.count ?? 0) + count, say });
+    for (const [kind, { at, say }] of others.places) for (const place of at) this.place(kind, place, say);
   }
 
   /** One line each, without a full stop. */

@@ -4,6 +4,8 @@ import { type FileTable, tableCells } from "./tableReferences";
 
 const functions = new FunctionNames(["BED.STONE_TONS", "BED.AREA_POINTS"]);
 const beds: FileTable = {
+  part: "xl/tables/table1.xml",
+  pointer: "rId1",
   name: "Beds",
   sheetName: "Jobs",
   // B2:D6: a row of headings, three beds, a row of totals.

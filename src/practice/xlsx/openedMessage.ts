@@ -42,7 +42,7 @@ export function openedWords(
     title,
     text:
       `${counted(found.length, "formula shows", "formulas show")} something different here than in the file. The practice ` +
-      "workbook may lack a function or read one differently. Go by your spreadsheet program.",
+      "workbook may lack a function or read one differently. Saving keeps the values from the file.",
     lines: rest > 0 ? [...lines, `and ${rest.toLocaleString("en-US")} more`] : lines,
   };
 }
@@ -67,7 +67,6 @@ export function differenceLine(
 
 /** Programs work with about fifteen digits, and not all of them in the same order. */
 const tolerance = 1e-9;
-/** Show something else at any time, in any program. */
 const changing = /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
 
 /** Notes the formulas that give an error here and gave none in the file, so that no one takes it for the workbook's. */
@@ -85,12 +84,18 @@ export function noteBeyond(
 export function differences(cells: Pick<CellsPort, "read">, shown: readonly ShownResult[]): Difference[] {
   return shown.flatMap(({ sheetId, row, column, value }) => {
     const [[content] = []] = cells.read({ sheetId, row, column, rowCount: 1, columnCount: 1 });
-    if (!content || changing.test(content.formula ?? "") || isSame(value, content)) return [];
+    if (!content || isVolatile(content.formula) || isSame(value, content)) return [];
     return [{ sheetId, row, column, inFile: words(value), here: words(content.value) }];
   });
 }
 
-function isSame(inFile: ShownResult["value"], { value: here, kind }: CellContent): boolean {
+/** Whether a formula shows something else at any time, in any program. */
+export function isVolatile(formula = ""): boolean {
+  return changing.test(formula);
+}
+
+/** Whether a cell shows what its formula shows in the file. */
+export function isSame(inFile: ShownResult["value"], { value: here, kind }: CellContent): boolean {
   if (typeof inFile === "number" && typeof here === "number") {
     return Math.abs(inFile - here) <= tolerance * Math.max(1, Math.abs(inFile), Math.abs(here));
   }
@@ -99,7 +104,8 @@ function isSame(inFile: ShownResult["value"], { value: here, kind }: CellContent
   return inFile === here;
 }
 
-function words(value: ShownResult["value"]): string {
+/** What a formula shows, in words. */
+export function words(value: ShownResult["value"]): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value === "") return "nothing";
   const text = String(value);

@@ -11,6 +11,9 @@ export interface FileTable {
   readonly headingRows: number;
   readonly totalRows: number;
   readonly style: string;
+  /** The part that holds it, and the id by which its sheet points there. */
+  readonly part: string;
+  readonly pointer: string;
 }
 
 /** A cell on a sheet of a file. */

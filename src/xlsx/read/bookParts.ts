@@ -9,6 +9,8 @@ export interface SheetPart extends SheetContent {
   readonly name: string;
   readonly hidden: boolean;
   readonly part: string;
+  /** The id by which the workbook points to it. */
+  readonly pointer: string;
   readonly relationships: Relationships;
 }
 
@@ -25,6 +27,9 @@ export interface NamePart {
 /** A workbook's file, taken apart. */
 export interface BookParts {
   readonly zip: ZipFile;
+  /** The name of the part that is the workbook, and what it points to. */
+  readonly part: string;
+  readonly relationships: Relationships;
   readonly sheets: readonly SheetPart[];
   /** By the place in the file's order of all sheets; undefined where that one is no sheet of cells. */
   readonly sheetAt: readonly (SheetPart | undefined)[];
@@ -77,6 +82,8 @@ export function bookParts(zip: ZipFile): BookParts {
   refuseTooManyCells(sheets);
   return {
     zip,
+    part: root.target,
+    relationships,
     sheets,
     sheetAt,
     otherSheets: listed.flatMap(({ name = "" }, place) => (sheetAt[place] ? [] : [name])),
@@ -113,6 +120,7 @@ function sheetPart(
     name,
     hidden: state !== "visible",
     part: found.target,
+    pointer: id,
     relationships: relationshipsOf(zip, found.target),
   };
 }

@@ -34,7 +34,7 @@ export interface FileFormula {
   readonly shared?: string;
 }
 
-/** A row that is not as high as the others, does not show, or is in a group. */
+/** A row that is not as high as the others, does not show, is in a group, or has a look of its own. */
 export interface FileRow {
   readonly row: number;
   readonly attributes: XmlElement["attributes"];
@@ -63,8 +63,8 @@ export function readSheetPart(bytes: Uint8Array, texts: readonly FileText[] | un
       if (name === "row") {
         row = attributes.r === undefined ? row + 1 : Number(attributes.r) - 1;
         column = -1;
-        const { ht, hidden, outlineLevel } = attributes;
-        if (ht !== undefined || hidden !== undefined || outlineLevel !== undefined) rows.push({ row, attributes });
+        const { ht, hidden, outlineLevel, s } = attributes;
+        if ([ht, hidden, outlineLevel, s].some((one) => one !== undefined)) rows.push({ row, attributes });
       } else if (name === "c") {
         const place = attributes.r === undefined ? { row, column: column + 1 } : placeOf(attributes.r);
         if (!place) throw damaged("its contents don't fit together");

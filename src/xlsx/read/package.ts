@@ -91,7 +91,7 @@ export type Relationships = ReadonlyMap<string, Relationship>;
  *
  * @param part its name; "" for the package itself.
  */
-export function relationshipsOf(zip: ZipFile, part: string): Relationships {
+export function relationshipsOf(zip: Pick<ZipFile, "part">, part: string): Relationships {
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const bytes = zip.part(`${folder}_rels/${part.slice(folder.length)}.rels`);
   const found = new Map<string, Relationship>();

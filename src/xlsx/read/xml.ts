@@ -9,11 +9,20 @@ export interface XmlElement {
   readonly children: readonly XmlElement[];
   /** The text between its tags, without that of the elements in it. */
   readonly text: string;
+  readonly span: XmlSpan;
+}
+
+/** Where an element is in the text of its part: its first tag, what is in it, and its last tag. */
+export interface XmlSpan {
+  readonly start: number;
+  readonly inside: number;
+  readonly insideEnd: number;
+  readonly end: number;
 }
 
 /** Follows a part while it is read, so that what comes by the hundred thousand need not be kept. */
 export interface XmlVisitor {
-  opened?(name: string, attributes: XmlElement["attributes"]): void;
+  opened?(name: string, attributes: XmlElement["attributes"], span: Pick<XmlSpan, "start" | "inside">): void;
   /** Whether the element was taken, and is not to be kept in its parent. */
   closed?(element: XmlElement): boolean;
 }
@@ -29,7 +38,8 @@ const deepest = 200;
  */
 export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement {
   const parser = new SaxesParser<{ xmlns: false; position: false }>({ xmlns: false, position: false });
-  const open: { name: string; attributes: Record<string, string>; children: XmlElement[]; text: string }[] = [];
+  const whole = xmlText(bytes);
+  const open: OpenElement[] = [];
   let prefix: string | undefined;
   let root: XmlElement | undefined;
   const addText = (text: string) => {
@@ -43,20 +53,27 @@ export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement
     if (open.length > deepest) throw damaged("its contents don't fit together");
     prefix ??= full.slice(0, full.indexOf(":") + 1);
     const name = prefix && full.startsWith(prefix) ? full.slice(prefix.length) : full;
-    open.push({ name, attributes, children: [], text: "" });
-    visitor.opened?.(name, attributes);
+    const inside = parser.position;
+    // A tag has no other "<" in it.
+    const span = { start: whole.lastIndexOf("<", inside - 1), inside, insideEnd: inside, end: inside };
+    open.push({ name, attributes, children: [], text: "", span });
+    visitor.opened?.(name, attributes, span);
   });
   parser.on("text", addText);
   parser.on("cdata", addText);
-  parser.on("closetag", () => {
+  parser.on("closetag", ({ isSelfClosing }) => {
     const element = open.pop();
+    if (element && !isSelfClosing) {
+      element.span.end = parser.position;
+      element.span.insideEnd = whole.lastIndexOf("<", parser.position - 1);
+    }
     if (!element || visitor.closed?.(element)) return;
     const parent = open.at(-1);
     if (parent) parent.children.push(element);
     else root = element;
   });
   try {
-    parser.write(decoded(bytes)).close();
+    parser.write(whole).close();
   } catch (cause) {
     throw cause instanceof FileRefusal ? cause : damaged("its contents don't fit together", cause);
   }
@@ -64,7 +81,14 @@ export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement
   return root;
 }
 
-function decoded(bytes: Uint8Array): string {
+interface OpenElement extends XmlElement {
+  readonly children: XmlElement[];
+  text: string;
+  readonly span: { -readonly [key in keyof XmlSpan]: number };
+}
+
+/** The text of a part, in which elements have their spans. */
+export function xmlText(bytes: Uint8Array): string {
   const isWide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   return new TextDecoder(isWide ? (bytes[0] === 0xff ? "utf-16le" : "utf-16be") : "utf-8").decode(bytes);
 }

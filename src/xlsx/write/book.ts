@@ -1,6 +1,8 @@
-import { writeZip } from "../zip";
+import { readXml } from "../read/xml";
 import { drawingXml } from "./drawing";
-import { DRAWING_ID, marked, type NewSheet, type NewTable, sheetXml, tableId } from "./sheet";
+import { PackageParts } from "./package";
+import type { NewPicture, Shared } from "./sheet";
+import { DRAWING_ID, marked, type NewSheet, type NewTable, sheetXml, tableId, textXml } from "./sheet";
 import { StyleSheet } from "./styles";
 import { escaped, HEAD, MAIN, OFFICE_TYPES, PACKAGE, RELATIONSHIPS, SETTINGS, SPILLS, tag } from "./xml";
 
@@ -25,10 +27,13 @@ export interface NewName {
   readonly text: string;
   /** The place of the sheet for which alone it holds. */
   readonly sheet?: number;
+  /** Whether programs leave it out of their lists. */
+  readonly hidden?: boolean;
 }
 
 /** The id of the settings part. Any will do; programs only compare it with those of other parts. */
 const SETTINGS_ID = "{6B0B3F0E-3C1D-4E0B-9C4A-5B1B0A6D2F11}";
+const WORKBOOK = "xl/workbook.xml";
 const SHEET_TYPE = `${OFFICE_TYPES}.spreadsheetml`;
 
 /** Makes an .xlsx file. @throws {RangeError} for no sheet. */
@@ -37,70 +42,21 @@ export function writeBook(book: NewBook): Uint8Array<ArrayBuffer> {
   const parts = new PackageParts();
   const shared = { styles: new StyleSheet(), ...sharedTexts() };
   const { sheets, front = 0, settings = {} } = book;
-  parts.point("", "rId1", "officeDocument", "xl/workbook.xml");
+  parts.point("", "rId1", "officeDocument", WORKBOOK);
   addProperties(parts, book);
-  parts.add("xl/workbook.xml", workbookXml(book), `${SHEET_TYPE}.sheet.main+xml`);
-  let tables = 0;
-  let pictures = 0;
+  parts.add(WORKBOOK, workbookXml(book), `${SHEET_TYPE}.sheet.main+xml`);
   sheets.forEach((sheet, place) => {
     const part = `xl/worksheets/sheet${place + 1}.xml`;
-    parts.add(part, sheetXml(sheet, place === front, shared), `${SHEET_TYPE}.worksheet+xml`);
-    parts.point("xl/workbook.xml", `rId${place + 1}`, "worksheet", `worksheets/sheet${place + 1}.xml`);
-    addPictures(parts, sheet, part, place + 1, pictures);
-    pictures += sheet.pictures?.length ?? 0;
-    (sheet.tables ?? []).forEach((table, index) => {
-      tables += 1;
-      parts.add(`xl/tables/table${tables}.xml`, tableXml(table, tables), `${SHEET_TYPE}.table+xml`);
-      parts.point(part, tableId(index), "table", `../tables/table${tables}.xml`);
-    });
+    addSheet(parts, part, sheet, shared, place === front);
+    parts.point(WORKBOOK, `rId${place + 1}`, "worksheet", `worksheets/sheet${place + 1}.xml`);
   });
-  parts.add("xl/styles.xml", shared.styles.xml(), `${SHEET_TYPE}.styles+xml`);
-  parts.point("xl/workbook.xml", "styles", "styles", "styles.xml");
+  parts.add("xl/styles.xml", shared.styles.part() ?? "", `${SHEET_TYPE}.styles+xml`);
+  parts.point(WORKBOOK, "styles", "styles", "styles.xml");
   parts.add("xl/sharedStrings.xml", shared.xml(), `${SHEET_TYPE}.sharedStrings+xml`);
-  parts.point("xl/workbook.xml", "texts", "sharedStrings", "sharedStrings.xml");
-  if (sheets.some(({ cells }) => cells.some(({ array }) => array?.spills))) {
-    parts.add("xl/metadata.xml", spillFacts(), `${SHEET_TYPE}.sheetMetadata+xml`);
-    parts.point("xl/workbook.xml", "spills", "sheetMetadata", "metadata.xml");
-  }
-  if (Object.keys(settings).length > 0) addSettings(parts, settings);
+  parts.point(WORKBOOK, "texts", "sharedStrings", "sharedStrings.xml");
+  if (sheets.some(({ cells }) => cells.some(({ array }) => array?.spills))) addSpillFacts(parts, WORKBOOK);
+  if (Object.keys(settings).length > 0) addSettings(parts, WORKBOOK, settings);
   return parts.zip();
-}
-
-/** The parts of a package, what they are, and what they point to. */
-class PackageParts {
-  private readonly parts = new Map<string, Uint8Array>();
-  private readonly types: string[] = [
-    tag("Default", { Extension: "rels", ContentType: "application/vnd.openxmlformats-package.relationships+xml" }),
-    tag("Default", { Extension: "xml", ContentType: "application/xml" }),
-  ];
-  private readonly pointers = new Map<string, string[]>();
-
-  add(name: string, content: string | Uint8Array, type?: string): void {
-    this.parts.set(name, typeof content === "string" ? new TextEncoder().encode(content) : content);
-    if (type) this.types.push(tag("Override", { PartName: `/${name}`, ContentType: type }));
-  }
-
-  addKind(extension: string, type: string): void {
-    const xml = tag("Default", { Extension: extension, ContentType: type });
-    if (!this.types.includes(xml)) this.types.splice(2, 0, xml);
-  }
-
-  /** Lets a part, or the package itself for "", point to another one. */
-  point(part: string, id: string, kind: string, target: string): void {
-    const type = kind === "core-properties" ? `${PACKAGE}/relationships/metadata/${kind}` : `${RELATIONSHIPS}/${kind}`;
-    const before = this.pointers.get(part) ?? [];
-    this.pointers.set(part, [...before, tag("Relationship", { Id: id, Type: type, Target: target })]);
-  }
-
-  zip(): Uint8Array<ArrayBuffer> {
-    const encoder = new TextEncoder();
-    const types = HEAD + tag("Types", { xmlns: `${PACKAGE}/content-types` }, this.types.join(""));
-    const pointers = [...this.pointers].map(([part, xmls]) => {
-      const xml = HEAD + tag("Relationships", { xmlns: `${PACKAGE}/relationships` }, xmls.join(""));
-      return [part.replace(/([^/]*)$/, "_rels/$1.rels"), encoder.encode(xml)] as const;
-    });
-    return writeZip(new Map([["[Content_Types].xml", encoder.encode(types)], ...pointers, ...this.parts]));
-  }
 }
 
 /** The texts of a file, each once. */
@@ -114,8 +70,7 @@ function sharedTexts() {
     },
     xml(): string {
       const items = [...numbers.keys()].map((text) => {
-        const space = /^\s|\s$|\n/.test(text) && "preserve";
-        return tag("si", {}, tag("t", { "xml:space": space }, escaped(marked(text))));
+        return tag("si", {}, textXml(escaped(marked(text))));
       });
       return HEAD + tag("sst", { xmlns: MAIN, uniqueCount: items.length }, items.join(""));
     },
@@ -126,8 +81,8 @@ function workbookXml({ sheets, names = [], front = 0, lacksResults }: NewBook): 
   const listed = sheets.map(({ name, hidden }, place) => {
     return tag("sheet", { name, sheetId: place + 1, state: hidden && "hidden", "r:id": `rId${place + 1}` });
   });
-  const defined = names.map(({ name, text, sheet }) =>
-    tag("definedName", { name, localSheetId: sheet }, escaped(text)),
+  const defined = names.map(({ name, text, sheet, hidden }) =>
+    tag("definedName", { name, localSheetId: sheet, hidden }, escaped(text)),
   );
   return (
     HEAD +
@@ -145,24 +100,41 @@ function workbookXml({ sheets, names = [], front = 0, lacksResults }: NewBook): 
   );
 }
 
-/** @param before how many pictures the file has already. */
-function addPictures(
-  parts: PackageParts,
-  { pictures = [] }: NewSheet,
-  sheet: string,
-  number: number,
-  before: number,
-): void {
-  if (pictures.length === 0) return;
-  const drawing = `xl/drawings/drawing${number}.xml`;
-  parts.add(drawing, drawingXml(pictures), `${OFFICE_TYPES}.drawing+xml`);
-  parts.point(sheet, DRAWING_ID, "drawing", `../drawings/drawing${number}.xml`);
-  pictures.forEach(({ kind, bytes }, place) => {
-    const name = `image${before + place + 1}.${kind}`;
-    parts.addKind(kind, `image/${kind}`);
-    parts.add(`xl/media/${name}`, bytes);
-    parts.point(drawing, `picture${place + 1}`, "image", `../media/${name}`);
+/** Puts a sheet in, with its pictures and tables. @param part its name; one that is there is replaced. */
+export function addSheet(parts: PackageParts, part: string, sheet: NewSheet, shared: Shared, isFront: boolean): void {
+  const type = parts.has(part) ? undefined : `${SHEET_TYPE}.worksheet+xml`;
+  parts.add(part, sheetXml(sheet, isFront, shared), type);
+  if (sheet.pictures?.length) addDrawing(parts, part, sheet.pictures);
+  (sheet.tables ?? []).forEach((table, place) => {
+    addTable(parts, part, tableId(place), table);
   });
+}
+
+/** Puts pictures over a sheet that has none. @returns the id by which the sheet points to them. */
+export function addDrawing(parts: PackageParts, sheet: string, pictures: readonly NewPicture[]): string {
+  const drawing = parts.freeName("xl/drawings/drawing", ".xml");
+  const ids = pictures.map((picture, place) => addImage(parts, drawing, picture, `picture${place + 1}`));
+  parts.add(drawing, drawingXml(pictures, ids), `${OFFICE_TYPES}.drawing+xml`);
+  return parts.point(sheet, DRAWING_ID, "drawing", `/${drawing}`);
+}
+
+/** Puts a picture's own bytes in. @returns the id by which its drawing points to them. */
+export function addImage(parts: PackageParts, drawing: string, { kind, bytes }: NewPicture, id: string): string {
+  const image = parts.freeName("xl/media/image", `.${kind}`);
+  parts.addKind(kind, `image/${kind}`);
+  parts.add(image, bytes);
+  return parts.point(drawing, id, "image", `/${image}`);
+}
+
+/** Puts a table in. @returns the id by which its sheet points to it. */
+export function addTable(parts: PackageParts, sheet: string, id: string, table: NewTable): string {
+  const part = parts.freeName("xl/tables/table", ".xml");
+  const ids = parts.names.flatMap((name) => {
+    const bytes = /^xl\/tables\/[^/]+\.xml$/i.test(name) ? parts.part(name) : undefined;
+    return bytes ? [Number(readXml(bytes).attributes.id ?? 0)] : [];
+  });
+  parts.add(part, tableXml(table, Math.max(0, ...ids) + 1), `${SHEET_TYPE}.table+xml`);
+  return parts.point(sheet, id, "table", `/${part}`);
 }
 
 function tableXml({ name, area, columns, style }: NewTable, id: number): string {
@@ -195,6 +167,12 @@ function tableXml({ name, area, columns, style }: NewTable, id: number): string 
  * That an array formula is one that takes as many cells as it needs is said apart from the cell, which points to it by a
  * number: [MS-XLSX] 2.4 and what programs write, from memory. A program that does not know it shows an array formula.
  */
+/** Puts in what an array formula that takes as many cells as it needs points to. */
+export function addSpillFacts(parts: PackageParts, workbook: string): void {
+  parts.add("xl/metadata.xml", spillFacts(), `${SHEET_TYPE}.sheetMetadata+xml`);
+  parts.point(workbook, "spills", "sheetMetadata", "/xl/metadata.xml");
+}
+
 function spillFacts(): string {
   const keeps =
     "copy pasteAll pasteValues merge splitFirst rowColShift clearFormats clearComments assign coerce cellMeta".split(
@@ -221,16 +199,23 @@ function spillFacts(): string {
   );
 }
 
-function addSettings(parts: PackageParts, settings: Readonly<Record<string, unknown>>): void {
+/** Puts in what add-ins keep with a workbook. */
+export function addSettings(parts: PackageParts, workbook: string, settings: Readonly<Record<string, unknown>>): void {
   const facts = { "ds:itemID": SETTINGS_ID, "xmlns:ds": RELATIONSHIPS.replace("relationships", "customXml") };
-  parts.add("customXml/item1.xml", HEAD + tag("settings", { xmlns: SETTINGS }, escaped(JSON.stringify(settings))));
+  const item = parts.freeName("customXml/item", ".xml");
+  const properties = item.replace("item", "itemProps");
+  parts.add(item, settingsXml(settings));
   parts.add(
-    "customXml/itemProps1.xml",
+    properties,
     HEAD + tag("ds:datastoreItem", facts, tag("ds:schemaRefs")),
     `${OFFICE_TYPES}.customXmlProperties+xml`,
   );
-  parts.point("customXml/item1.xml", "facts", "customXmlProps", "itemProps1.xml");
-  parts.point("xl/workbook.xml", "settings", "customXml", "../customXml/item1.xml");
+  parts.point(item, "facts", "customXmlProps", `/${properties}`);
+  parts.point(workbook, "settings", "customXml", `/${item}`);
+}
+
+export function settingsXml(settings: Readonly<Record<string, unknown>>): string {
+  return HEAD + tag("settings", { xmlns: SETTINGS }, escaped(JSON.stringify(settings)));
 }
 
 function addProperties(parts: PackageParts, { author, title }: NewBook): void {

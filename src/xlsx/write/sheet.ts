@@ -111,8 +111,10 @@ export interface NewSheet {
 /** What the sheets of a file have in common. */
 export interface Shared {
   readonly styles: StyleSheet;
-  /** The number of a text of the file. */
-  readonly textNumber: (text: string) => number;
+  /** The number of a text of the file; left out where texts are in their cells. */
+  readonly textNumber?: (text: string) => number;
+  /** The number by which an array formula says that it takes as many cells as it needs. */
+  readonly spillNumber?: number;
 }
 
 /** The ids by which a sheet points to its drawing and its tables. */
@@ -140,7 +142,7 @@ export function sheetXml(sheet: NewSheet, isFront: boolean, shared: Shared): str
       merged.map((ref) => tag("mergeCell", { ref })),
     ),
     ...shadingsXml(sheet, shared),
-    listsXml(sheet),
+    listed("dataValidations", listsXml(sheet)),
     page ? pageXml(page) : "",
     pictures.length > 0 ? tag("drawing", { "r:id": DRAWING_ID }) : "",
     listed(
@@ -165,20 +167,23 @@ function viewXml(
   { frozen: { rows = 0, columns = 0 } = { rows: 0, columns: 0 }, ...sheet }: NewSheet,
   isFront: boolean,
 ): string {
-  const activePane = rows > 0 ? (columns > 0 ? "bottomRight" : "bottomLeft") : "topRight";
-  const pane = tag("pane", {
-    xSplit: columns > 0 && columns,
-    ySplit: rows > 0 && rows,
-    topLeftCell: cellAddress({ row: rows, column: columns }),
-    activePane,
-    state: "frozen",
-  });
   const view = {
     ...(sheet.hidesGridLines && { showGridLines: 0 }),
     tabSelected: isFront,
     workbookViewId: 0,
   };
-  return tag("sheetViews", {}, tag("sheetView", view, rows > 0 || columns > 0 ? pane : ""));
+  return tag("sheetViews", {}, tag("sheetView", view, rows > 0 || columns > 0 ? paneXml(rows, columns) : ""));
+}
+
+/** The rows and columns that stay in sight. */
+export function paneXml(rows: number, columns: number): string {
+  return tag("pane", {
+    xSplit: columns > 0 && columns,
+    ySplit: rows > 0 && rows,
+    topLeftCell: cellAddress({ row: rows, column: columns }),
+    activePane: rows > 0 ? (columns > 0 ? "bottomRight" : "bottomLeft") : "topRight",
+    state: "frozen",
+  });
 }
 
 function columnsXml({ columns = new Map(), columnWidth = 9.140625 }: NewSheet, { styles }: Shared): string {
@@ -228,31 +233,36 @@ function rowsXml({ cells, rows = new Map() }: NewSheet, shared: Shared): string 
     .join("");
 }
 
-function cellXml({ row, column, style, value, formula, array }: NewCell, { styles, textNumber }: Shared): string {
-  const number = styles.ofCell(style);
-  const isShared = typeof value === "string" && formula === undefined;
-  const attributes = {
-    r: cellAddress({ row, column }),
-    ...(number > 0 && { s: number }),
-    t: isShared ? "s" : typeOf(value),
-    ...(array?.spills && { cm: 1 }),
-  };
-  const shown = isShared ? textNumber(value) : value;
-  const v = shown === undefined ? "" : tag("v", {}, valueXml(shown));
-  const f = formula === undefined ? "" : tag("f", { ...(array && { t: "array", ref: array.area }) }, escaped(formula));
-  return tag("c", attributes, f + v);
+function cellXml({ row, column, style, value, formula, array }: NewCell, shared: Shared): string {
+  const number = shared.styles.ofCell(style);
+  const { textNumber, spillNumber = 1 } = shared;
+  const isText = typeof value === "string" && formula === undefined;
+  const attributes = { r: cellAddress({ row, column }), ...(number > 0 && { s: number }) };
+  const cm = array?.spills && spillNumber;
+  const f = formula === undefined ? "" : formulaXml(formula, array);
+  if (isText && textNumber) return tag("c", { ...attributes, t: "s", cm }, tag("v", {}, String(textNumber(value))));
+  const shown = value === undefined ? { xml: "" } : valueXml(value, formula !== undefined);
+  return tag("c", { ...attributes, t: shown.type, cm }, f + shown.xml);
 }
 
-function valueXml(value: FileValue): string {
-  if (typeof value === "string") return escaped(marked(value));
-  return typeof value === "object" ? escaped(value.error) : String(Number(value));
+/** A formula in its cell. @param formula as files hold it, without "=". */
+export function formulaXml(formula: string, array?: { readonly area: string }): string {
+  return tag("f", { ...(array && { t: "array", ref: array.area }) }, escaped(formula));
 }
 
-/** ECMA-376 18.18.11. */
-function typeOf(value: FileValue | undefined): string | undefined {
-  if (typeof value === "string") return "str";
-  if (typeof value === "boolean") return "b";
-  return typeof value === "object" ? "e" : undefined;
+/** What a cell shows, and the type that the cell then is of: ECMA-376 18.18.11. */
+export function valueXml(value: FileValue, isOfFormula: boolean): { readonly xml: string; readonly type?: string } {
+  if (typeof value === "object") return { xml: tag("v", {}, escaped(value.error)), type: "e" };
+  if (typeof value === "boolean") return { xml: tag("v", {}, value ? "1" : "0"), type: "b" };
+  if (typeof value === "number") return { xml: tag("v", {}, String(value)) };
+  const text = escaped(marked(value));
+  if (isOfFormula) return { xml: tag("v", {}, text), type: "str" };
+  return { xml: tag("is", {}, textXml(text)), type: "inlineStr" };
+}
+
+/** @param text escaped. */
+export function textXml(text: string): string {
+  return tag("t", { "xml:space": /^\s|\s$|\n/.test(text) && "preserve" }, text);
 }
 
 /**
@@ -265,22 +275,20 @@ export function marked(text: string): string {
   return text.replace(/_(?=x[\dA-Fa-f]{4}_)/g, "_x005F_");
 }
 
-function shadingsXml({ shadings = [] }: NewSheet, { styles }: Shared): string[] {
+/** @param first the priority of the first one. */
+export function shadingsXml({ shadings = [] }: Pick<NewSheet, "shadings">, { styles }: Shared, first = 1): string[] {
   return shadings.map(({ area, formula, style, stopIfTrue }, place) => {
-    const rule = { type: "expression", dxfId: styles.ofRule(style), priority: place + 1, stopIfTrue };
+    const rule = { type: "expression", dxfId: styles.ofRule(style), priority: place + first, stopIfTrue };
     return tag("conditionalFormatting", { sqref: area }, tag("cfRule", rule, tag("formula", {}, escaped(formula))));
   });
 }
 
-function listsXml({ lists = [] }: NewSheet): string {
-  return listed(
-    "dataValidations",
-    lists.map(({ area, source, allowBlank, hidesArrow, refusesOthers }) => {
-      // In a file `showDropDown` takes the arrow away.
-      const attributes = { type: "list", allowBlank, showDropDown: hidesArrow, showErrorMessage: refusesOthers };
-      return tag("dataValidation", { ...attributes, sqref: area }, tag("formula1", {}, escaped(source)));
-    }),
-  );
+export function listsXml({ lists = [] }: Pick<NewSheet, "lists">): string[] {
+  return lists.map(({ area, source, allowBlank, hidesArrow, refusesOthers }) => {
+    // In a file `showDropDown` takes the arrow away.
+    const attributes = { type: "list", allowBlank, showDropDown: hidesArrow, showErrorMessage: refusesOthers };
+    return tag("dataValidation", { ...attributes, sqref: area }, tag("formula1", {}, escaped(source)));
+  });
 }
 
 function pageXml({ landscape, paper, marginsIn, fit, scale, header, footer, breaksAbove }: FilePage): string {

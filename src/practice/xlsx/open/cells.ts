@@ -14,6 +14,10 @@ export interface ShownResult {
   readonly row: number;
   readonly column: number;
   readonly value: string | number | boolean;
+  /** The cells of an array formula. */
+  readonly area?: string;
+  /** The cell of the array formula of which it shows a part. */
+  readonly partOf?: { readonly row: number; readonly column: number };
 }
 
 /** What the sheets of a file have in common while their cells are read. */
@@ -59,8 +63,10 @@ export function readCells(
   const rows: Record<number, Record<number, ICellData>> = {};
   for (const cell of cells) {
     const { row, column, style } = cell;
-    const isSpilled = spilled.has(`${row},${column}`);
-    const data = isSpilled ? {} : new CellReader(opening, reading, sheet, cell).read(shared);
+    const reader = new CellReader(opening, reading, sheet, cell);
+    const partOf = spilled.get(`${row},${column}`);
+    const data = partOf ? {} : reader.read(shared);
+    if (partOf) reader.noteShown({ partOf });
     const s = reading.styleIds[style];
     if (s === undefined && Object.keys(data).length === 0) continue;
     rows[row] ??= {};
@@ -81,15 +87,16 @@ function sharedFormulas(cells: readonly FileCell[]): ReadonlyMap<string, FileCel
 }
 
 /** The cells of array formulas but their first ones: they show a part of the result, and hold nothing of their own. */
-function spilledCells(cells: readonly FileCell[]): ReadonlySet<string> {
-  const spilled = new Set<string>();
-  for (const { row, column, formula } of cells) {
+function spilledCells(cells: readonly FileCell[]): ReadonlyMap<string, FileCell> {
+  const spilled = new Map<string, FileCell>();
+  for (const cell of cells) {
+    const { row, column, formula } = cell;
     const area = formula?.kind === "array" && formula.area ? rectangleOf(formula.area) : undefined;
     if (!area) continue;
     // A file may name whole columns; the cells that it then holds are those that count.
     for (let down = area.row; down < area.row + Math.min(area.rowCount, mostSpilled); down += 1) {
       for (let across = area.column; across < area.column + Math.min(area.columnCount, mostSpilled); across += 1) {
-        if (down !== row || across !== column) spilled.add(`${down},${across}`);
+        if (down !== row || across !== column) spilled.set(`${down},${across}`, cell);
       }
     }
   }
@@ -122,8 +129,17 @@ class CellReader {
       });
     }
     this.reading.formulas += 1;
-    if (value !== undefined) this.reading.shown.push({ sheetId: this.sheet.id, row, column, value: plainValue(value) });
-    return { ...this.constant(value), f: read.formula };
+    this.noteShown(formula.kind === "array" && formula.area ? { area: formula.area } : {});
+    // The grid gives a format of its own to a formula that had no result before.
+    return { v: "", ...this.constant(value), f: read.formula };
+  }
+
+  /** Takes down what the cell shows in the file. */
+  noteShown(more: Pick<ShownResult, "area" | "partOf">): void {
+    const { row, column, value } = this.cell;
+    if (value === undefined) return;
+    const shown = typeof value === "number" ? this.inOneCalendar(value) : plainValue(value);
+    this.reading.shown.push({ sheetId: this.sheet.id, row, column, value: shown, ...more });
   }
 
   private get where(): string {
@@ -135,7 +151,7 @@ class CellReader {
   }
 
   private keptAsValue(why: Unreadable | "large"): ICellData {
-    this.opening.findings.place(why, this.where, (count) => `${refusals[why](count)}, kept as the value last shown`);
+    this.opening.findings.place(why, this.where, (count) => `${refusals[why](count)}, shown as the value in the file`);
     return this.constant(this.cell.value);
   }
 
@@ -143,9 +159,9 @@ class CellReader {
     const { CellValueType, numfmt } = this.opening.library.core;
     if (this.cell.isRich)
       this.opening.findings.count(
-        "cell with several fonts in its text, reduced to one",
+        "cell with several fonts in its text, shown in one",
         1,
-        "cells with several fonts in their text, reduced to one",
+        "cells with several fonts in their text, shown in one",
       );
     if (value === undefined || value === "") return {};
     if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
@@ -158,9 +174,22 @@ class CellReader {
 
   private inOneCalendar(value: number): number {
     if (!this.opening.book.startsIn1904) return value;
-    const format = this.reading.formats[this.cell.style] ?? "General";
-    return showsDate(format) && value >= 0 ? value + daysTo1904 : value;
+    return showsDay(this.reading.formats[this.cell.style]) && value >= 0 ? value + daysTo1904 : value;
   }
+}
+
+/** Whether a number format shows a day, and not only a time or how long something took. */
+function showsDay(format = "General"): boolean {
+  return showsDate(format) && /[yd]|mmm|m+[/.-]|[/.-]m+/i.test(format.replace(/"[^"]*"|\\.|\[[^\]]*\]|General/gi, ""));
+}
+
+/**
+ * The number of a day in a file whose days count from 1904; that of anything else as it is.
+ *
+ * @param format how the cell shows it.
+ */
+export function dayInFile(value: number, format: string | undefined): number {
+  return showsDay(format) && value >= daysTo1904 ? value - daysTo1904 : value;
 }
 
 /**

@@ -11,6 +11,8 @@ interface GridName {
   readonly name: string;
   readonly formulaOrRefString: string;
   readonly localSheetId: string;
+  /** Whether programs leave it out of their lists; formulas use it all the same. */
+  readonly hidden?: boolean;
 }
 
 /** What the grid calls the whole workbook. */
@@ -21,15 +23,18 @@ export function readNames(opening: Opening): Record<string, GridName> {
   const { book, findings } = opening;
   const names: Record<string, GridName> = {};
   book.names.forEach((part, index) => {
-    if (part.hidden || /^_xlnm\.|^_xlfn|^_xlpm|^_FilterDatabase/i.test(part.name)) return;
+    if (/^_xlnm\.|^_xlfn|^_xlpm|^_FilterDatabase/i.test(part.name)) return;
     const text = readName(opening, part);
     const localSheetId = placeOf(book, part);
     if (text === undefined || localSheetId === undefined) {
-      findings.place("name", part.name, (count) => `${counted(count, "name")} that point to nothing in the file`);
+      if (!part.hidden)
+        findings.place("name", part.name, (count) => {
+          return `${counted(count, "name that points", "names that point")} to nothing in the file`;
+        });
       return;
     }
     const id = `name-${index + 1}`;
-    names[id] = { id, name: part.name, formulaOrRefString: text, localSheetId };
+    names[id] = { id, name: part.name, formulaOrRefString: text, localSheetId, ...(part.hidden && { hidden: true }) };
   });
   return names;
 }
@@ -52,14 +57,15 @@ function placeOf(book: BookParts, { sheetPlace }: NamePart): string | undefined 
 /** The tables of a file. */
 export function readTables({ zip, sheets }: BookParts): FileTable[] {
   return sheets.flatMap((sheet) =>
-    [...sheet.relationships.values()].flatMap(({ kind, target, isOutside }) => {
+    [...sheet.relationships].flatMap(([pointer, { kind, target, isOutside }]) => {
       const bytes = kind === "table" && !isOutside ? zip.part(target) : undefined;
-      return (bytes && tableOf(readXml(bytes), sheet.name)) ?? [];
+      const table = bytes && tableOf(readXml(bytes), sheet.name);
+      return table ? [{ ...table, part: target, pointer }] : [];
     }),
   );
 }
 
-function tableOf(table: XmlElement, sheetName: string): FileTable | undefined {
+function tableOf(table: XmlElement, sheetName: string): Omit<FileTable, "part" | "pointer"> | undefined {
   const area = rectangleOf(table.attributes.ref ?? "");
   if (table.name !== "table" || !area) return undefined;
   const { displayName, name = "", headerRowCount = "1", totalsRowCount = "0" } = table.attributes;

@@ -1,7 +1,7 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { colorReader } from "../../../xlsx/colors";
 import { damaged, FileRefusal } from "../../../xlsx/limits";
-import { type BookParts, bookParts } from "../../../xlsx/read/bookParts";
+import { type BookParts, bookParts, type SheetPart } from "../../../xlsx/read/bookParts";
 import { openPackage, readSettings } from "../../../xlsx/read/package";
 import { readStyles } from "../../../xlsx/read/styles";
 import type { FileStyle } from "../../../xlsx/style";
@@ -10,16 +10,25 @@ import type { SheetTable } from "../../grid/port";
 import { Findings, type Opening, sheetId, unitId } from "../context";
 import type { FunctionNames } from "../formulas";
 import { styleFromFile } from "../styles";
+import type { FileTable } from "../tableReferences";
 import type { CellsReading, ShownResult } from "./cells";
-import { findLostParts } from "./lostParts";
 import { readNames, readTables } from "./names";
 import { readSheet } from "./sheet";
+import { findInBook, findInSheet } from "./unseenParts";
 
 /** The grid's file of a workbook, as far as a file says it. */
 export type GridBook = Pick<IWorkbookData, "id" | "name" | "sheetOrder" | "styles"> &
   Partial<Pick<IWorkbookData, "resources" | "custom">> & {
     readonly sheets: Readonly<Record<string, Partial<IWorksheetData>>>;
   };
+
+/** A file that was read, with what else is needed to save into a copy of it. */
+export interface OpenedFile extends OpenedBook {
+  readonly parts: BookParts;
+  readonly tables: readonly FileTable[];
+  /** What of each sheet isn't shown here, and is gone where the sheet has to be written anew. */
+  readonly unseenOn: readonly Findings[];
+}
 
 /** A file that was read, and what to say before it takes the place of the workbook. */
 export interface OpenedBook {
@@ -29,7 +38,9 @@ export interface OpenedBook {
   readonly front: string;
   readonly cells: number;
   readonly formulas: number;
-  /** What does not come along, a line each. */
+  /** What isn't shown here, and stays in the file, a line each. */
+  readonly unseen: readonly string[];
+  /** What no copy of the file will have, a line each. */
   readonly lost: readonly string[];
   /** What may look different from what a person expects, a line each. */
   readonly notes: readonly string[];
@@ -44,7 +55,7 @@ export interface OpenedBook {
  * @param functions the add-in's functions, which have other names in files.
  * @throws FileRefusal in words where the file cannot be opened: it is no workbook, locked, damaged or too large.
  */
-export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedBook {
+export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedFile {
   try {
     return read(library, bytes, name, functions);
   } catch (cause) {
@@ -52,21 +63,20 @@ export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, 
   }
 }
 
-function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedBook {
+function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedFile {
   const book = bookParts(openPackage(bytes));
   refuseTwins(book);
-  const findings = new Findings();
+  const [unseen, lost] = [new Findings(), new Findings()];
   const opening: Opening = {
     library,
     functions,
     book,
-    findings,
+    findings: unseen,
     tables: readTables(book),
     colorOf: colorReader(book.theme),
   };
-  findLostParts(book, findings);
+  findInBook(book, unseen, lost);
   const { cells, rules } = readStyles(book.styles);
-  noteLostLooks(opening, cells);
   const styles = cells.map((style) => styleFromFile(library, style, opening.colorOf));
   const reading: CellsReading = {
     formats: cells.map(({ numFmt = "General" }) => numFmt),
@@ -76,9 +86,17 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     formulas: 0,
     work: 0,
   };
-  const parts = book.sheets.map((sheet, place) => readSheet(opening, reading, sheet, place, rules));
+  const unseenOn = book.sheets.map(() => new Findings());
+  const parts = book.sheets.map((sheet, place) => {
+    const findings = unseenOn[place] ?? unseen;
+    findInSheet(book, sheet, findings);
+    noteLooks(sheet, cells, findings);
+    return readSheet({ ...opening, findings }, reading, sheet, place, rules);
+  });
+  for (const findings of unseenOn) unseen.add(findings);
   const settings = readSettings(book.zip);
-  if (!settings) findings.fact("add-in data, which is damaged");
+  if (!settings) unseen.fact("add-in data, which is damaged");
+  const names = JSON.stringify(readNames(opening));
   return {
     book: {
       id: unitId,
@@ -92,7 +110,7 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
         { name: "SHEET_DRAWING_PLUGIN", data: bySheet(parts.map(({ drawings }) => drawings)) },
         { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: bySheet(parts.map(({ shadings }) => shadings)) },
         { name: "SHEET_DATA_VALIDATION_PLUGIN", data: bySheet(parts.map(({ lists }) => lists)) },
-        { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(readNames(opening)) },
+        { name: "SHEET_DEFINED_NAME_PLUGIN", data: names },
       ],
       custom: { tables: tablesOf(opening), settings: settings ?? {} },
     },
@@ -100,9 +118,13 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     front: sheetId(placeOf(book.sheets, book.sheetAt[book.front])),
     cells: reading.cells,
     formulas: reading.formulas,
-    lost: findings.lines(),
+    unseen: unseen.lines(),
+    lost: lost.lines(),
     notes: notesOf(book),
     shown: reading.shown,
+    parts: book,
+    tables: opening.tables,
+    unseenOn,
   };
 }
 
@@ -125,14 +147,13 @@ function notesOf(book: BookParts): string[] {
 const styleId = (number: number) => `style-${number}`;
 const isPlain = (style: object) => Object.keys(style).length === 0;
 
-/** Notes what of the looks that cells have is lost here. */
-function noteLostLooks({ book, findings }: Opening, styles: readonly FileStyle[]): void {
-  const used = new Set(book.sheets.flatMap(({ cells }) => cells.map(({ style }) => style)));
-  for (const number of used) {
+/** Notes what of the looks that cells have isn't shown here. */
+function noteLooks(sheet: SheetPart, styles: readonly FileStyle[], findings: Findings): void {
+  for (const number of new Set(sheet.cells.map(({ style }) => style))) {
     const { fill, alignment } = styles[number] ?? {};
     if (fill && fill.pattern !== "none" && fill.pattern !== "solid")
-      findings.fact("patterns and gradients in cells, reduced to one color each");
-    if (alignment?.textRotation) findings.fact("rotated text in cells, shown upright here");
+      findings.fact("patterns and gradients in cells, shown as one color each");
+    if (alignment?.textRotation) findings.fact("rotated text in cells, shown upright");
   }
 }
 

@@ -19,6 +19,8 @@ import type { Measures } from "./sheet";
 
 /** A picture of a file; lengths in pixels from the sheet's corner. */
 export interface FilePicture {
+  /** Its place among all that is drawn on the sheet, from 1. */
+  readonly number: number;
   readonly name: string;
   readonly altText: string;
   readonly dataUrl: string;
@@ -46,25 +48,30 @@ const kinds: Readonly<Record<string, string>> = { png: "png", jpg: "jpeg", jpeg:
 /** The pictures that lie over a sheet's cells. What else is drawn there is noted. */
 export function readPictures(zip: ZipFile, sheet: SheetPart, measures: Measures, findings: Findings): FilePicture[] {
   const pictures: FilePicture[] = [];
+  let number = 0;
   for (const { kind, target } of sheet.relationships.values()) {
     const bytes = kind === "drawing" ? zip.part(target) : undefined;
     if (!bytes) continue;
     const drawing = withoutPrefixes(readXml(bytes));
     const media = relationshipsOf(zip, target);
-    for (const anchorName of ["twoCellAnchor", "oneCellAnchor", "absoluteAnchor"]) {
-      for (const anchor of elements(drawing, anchorName)) {
-        findings.count("drawn shape", countOf(anchor, "sp") + countOf(anchor, "cxnSp"));
-        const picture = firstElement(anchor, "pic");
-        if (!picture) continue;
-        const source = media.get(attributesOf(picture, "blip")["r:embed"] ?? "");
-        const dataUrl = source && !source.isOutside ? dataUrlOf(zip, source.target) : undefined;
-        if (dataUrl === undefined || pictures.length >= mostPictures)
-          findings.count("picture that can't be shown here", 1, "pictures that can't be shown here");
-        else pictures.push({ ...wordsOf(picture), dataUrl, ...placeOf(anchor, measures) });
-      }
+    for (const anchor of anchorsIn(drawing)) {
+      number += 1;
+      findings.count("drawn shape", countOf(anchor, "sp") + countOf(anchor, "cxnSp"));
+      const picture = firstElement(anchor, "pic");
+      if (!picture) continue;
+      const source = media.get(attributesOf(picture, "blip")["r:embed"] ?? "");
+      const dataUrl = source && !source.isOutside ? dataUrlOf(zip, source.target) : undefined;
+      if (dataUrl === undefined || pictures.length >= mostPictures)
+        findings.count("picture that can't be shown here", 1, "pictures that can't be shown here");
+      else pictures.push({ number, ...wordsOf(picture), dataUrl, ...placeOf(anchor, measures) });
     }
   }
   return pictures;
+}
+
+/** What is drawn over a sheet, each with its place. @param drawing the part, without prefixes. */
+export function anchorsIn(drawing: XmlElement): XmlElement[] {
+  return ["twoCellAnchor", "oneCellAnchor", "absoluteAnchor"].flatMap((name) => [...elements(drawing, name)]);
 }
 
 function wordsOf(picture: XmlElement): Pick<FilePicture, "name" | "altText"> {
@@ -78,7 +85,7 @@ function dataUrlOf(zip: ZipFile, part: string): string | undefined {
   return bytes ? `data:image/${kind};base64,${base64Of(bytes)}` : undefined;
 }
 
-function placeOf(anchor: XmlElement, measures: Measures): Omit<FilePicture, "name" | "altText" | "dataUrl"> {
+function placeOf(anchor: XmlElement, measures: Measures): Omit<FilePicture, "number" | "name" | "altText" | "dataUrl"> {
   const across = (column: number) => measures.columns[column]?.w ?? measures.plainWidth;
   const down = (row: number) => measures.rows[row]?.h ?? measures.plainHeight;
   const size = attributesOf(anchor, "ext");
@@ -152,7 +159,7 @@ const headings = { width: 46, height: 20 } as const;
 const upright = { flipX: false, flipY: false, angle: 0, skewX: 0, skewY: 0 } as const;
 
 export function drawingsOf(pictures: readonly FilePicture[], unitId: string, sheetId: string): SheetDrawings {
-  const ids = pictures.map((_, index) => `${sheetId}-picture-${index + 1}`);
+  const ids = pictures.map(({ number }) => `${sheetId}-picture-${number}`);
   const data = pictures.map((picture, index) => {
     const { from, to, left, top, width, height, dataUrl } = picture;
     const place = { ...upright, from, to };

@@ -53,9 +53,12 @@ function readShadings(
   narrowed: Narrowed,
 ): object[] {
   const made: object[] = [];
+  let place = 0;
   for (const formatting of elements(sheet.xml, "conditionalFormatting")) {
     const ranges = rangesOf(formatting.attributes.sqref ?? "", narrowed);
     for (const rule of elements(formatting, "cfRule")) {
+      // By its place among all of the sheet, so that it's found again in the file.
+      place += 1;
       const value = conditionOf(opening, sheet, rule, ranges[0]);
       const style = shadingStyle(opening, styles[Number(rule.attributes.dxfId ?? -1)]);
       if (value === undefined || Object.keys(style).length === 0) {
@@ -67,7 +70,7 @@ function readShadings(
         continue;
       }
       made.push({
-        cfId: `${id}-shading-${made.length + 1}`,
+        cfId: `${id}-shading-${place}`,
         ranges,
         rule: { type: "highlightCell", subType: "formula", value, style },
         stopIfTrue: isTrue(rule.attributes.stopIfTrue),
@@ -118,7 +121,9 @@ function shadingStyle({ colorOf }: Opening, style: FileStyle | undefined): objec
 
 function readLists(opening: Opening, sheet: SheetPart, id: string, narrowed: Narrowed): object[] {
   const made: object[] = [];
+  let place = 0;
   for (const validation of elements(sheet.xml, "dataValidation")) {
+    place += 1;
     const { type = "none", sqref = "", errorStyle = "stop", ...attributes } = validation.attributes;
     const { allowBlank, showErrorMessage, showDropDown } = attributes;
     if (type === "none") continue;
@@ -131,7 +136,7 @@ function readLists(opening: Opening, sheet: SheetPart, id: string, narrowed: Nar
       continue;
     }
     made.push({
-      uid: `${id}-list-${made.length + 1}`,
+      uid: `${id}-list-${place}`,
       ranges,
       type: "list",
       formula1,

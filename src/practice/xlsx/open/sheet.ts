@@ -44,9 +44,9 @@ export function readSheet(
   const narrowed = (area: Rectangle, isLarge = area.columnCount > widestRule): Rectangle => {
     if (!isLarge || area.column >= columnCount || area.row >= rowCount) return area;
     findings.count(
-      "merged area or rule across the whole sheet, kept for the cells shown here",
+      "merged area or rule across the whole sheet, shown for the cells here",
       1,
-      "merged areas or rules across the whole sheet, kept for the cells shown here",
+      "merged areas or rules across the whole sheet, shown for the cells here",
     );
     return {
       ...area,

@@ -1,7 +1,8 @@
 import type { ICellData, IRange, IStyleData } from "@univerjs/core";
 import { needsArray } from "../../../spreadsheet/needsArray";
-import { addressOf } from "../../../xlsx/addresses";
+import { addressOf, type Rectangle } from "../../../xlsx/addresses";
 import { shownValue } from "../../../xlsx/contents";
+import type { FileValue } from "../../../xlsx/read/cells";
 import type { FileStyle } from "../../../xlsx/style";
 import type { NewCell } from "../../../xlsx/write/sheet";
 import { fromRange } from "../../grid/geometry";
@@ -9,6 +10,7 @@ import type { CellContent } from "../../grid/port";
 import { worksheetOf } from "../../grid/sheetOf";
 import type { Saving } from "../context";
 import { toFile } from "../formulas";
+import { dayInFile } from "../open/cells";
 import { styleToFile } from "../styles";
 
 /** The cells of a sheet for the file: what they hold, what they show, and how they look. */
@@ -23,7 +25,7 @@ export function cellsToFile(saving: Saving, id: string): NewCell[] {
     places.add(`${row},${column}`);
     const [[content] = []] = saving.cells.read({ sheetId: id, row, column, rowCount: 1, columnCount: 1 });
     const style = styles.at(row, column, data, content?.kind === "text");
-    made.push({ row, column, style, ...(content && heldByCell(saving, content, spills.from(row, column))) });
+    made.push({ row, column, style, ...(content && heldByCell(saving, content, spills.from(row, column), style)) });
   };
   for (const [row, cells] of numbered(sheet?.cellData ?? {})) {
     for (const [column, data] of numbered(cells)) write(row, column, data);
@@ -33,18 +35,26 @@ export function cellsToFile(saving: Saving, id: string): NewCell[] {
 }
 
 function heldByCell(
-  { functions }: Saving,
-  { formula, value, kind }: CellContent,
+  { functions, startsIn1904 }: Saving,
+  content: CellContent,
   spill: IRange | undefined,
+  style: FileStyle,
 ): Pick<NewCell, "value" | "formula" | "array"> {
-  // Text may read like an error, and is none.
-  const shown = kind === "error" ? shownValue(value) : value;
-  if (formula === undefined) return value === "" ? {} : { value: shown };
+  const shown = valueToFile(content);
+  const value = typeof shown === "number" && startsIn1904 ? dayInFile(shown, style.numFmt) : shown;
+  if (content.formula === undefined) return value === undefined ? {} : { value };
   return {
-    value: shown,
-    formula: toFile(formula, functions),
+    value: value ?? "",
+    formula: toFile(content.formula, functions),
     ...(spill && { array: { area: addressOf(fromRange("", spill)), spills: true } }),
   };
+}
+
+/** What a cell shows, as a file holds it; undefined for nothing. */
+export function valueToFile({ value, kind, formula }: CellContent): FileValue | undefined {
+  if (value === "" && formula === undefined) return undefined;
+  // Text may read like an error, and is none.
+  return kind === "error" ? shownValue(value) : value;
 }
 
 /** How cells look with what their row and column add; each look once, so that the file has it once. */
@@ -70,11 +80,11 @@ class StylesOf {
 }
 
 /** The lists that formulas of a sheet spill into other cells. */
-class Spills {
+export class Spills {
   private readonly ranges: readonly (readonly [row: number, column: number, range: IRange])[];
 
   constructor(
-    private readonly saving: Saving,
+    private readonly saving: Pick<Saving, "grid" | "cells">,
     private readonly id: string,
   ) {
     const { injector, library, workbook } = saving.grid;
@@ -91,6 +101,13 @@ class Spills {
     const [[content] = []] = this.saving.cells.read({ sheetId: this.id, row, column, rowCount: 1, columnCount: 1 });
     if (content?.formula === undefined || !needsArray(content.formula)) return undefined;
     return { startRow: row, startColumn: column, endRow: row, endColumn: column };
+  }
+
+  /** Whether the array formula of a cell takes other cells here than in the file. */
+  differ(row: number, column: number, area: Rectangle): boolean {
+    const now = this.from(row, column);
+    const [rows, columns] = now ? [now.endRow - row + 1, now.endColumn - column + 1] : [1, 1];
+    return rows !== area.rowCount || columns !== area.columnCount;
   }
 
   *cells(): Generator<{ readonly row: number; readonly column: number }> {

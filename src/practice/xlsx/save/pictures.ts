@@ -22,7 +22,11 @@ interface KeptDrawings {
 const kinds = ["png", "jpeg", "gif"] as const;
 
 /** The pictures of a sheet for the file. */
-export function picturesToFile(saving: Saving, id: string, data: Partial<IWorksheetData>): NewPicture[] {
+export function picturesToFile(
+  saving: Saving,
+  id: string,
+  data: Partial<IWorksheetData>,
+): (NewPicture & { readonly id: string })[] {
   const kept = keptBySheet<KeptDrawings>(saving, "SHEET_DRAWING_PLUGIN")[id];
   const words = (data.custom?.pictures ?? {}) as Readonly<Record<string, Pick<NewPicture, "name" | "altText">>>;
   return Object.entries(kept?.data ?? {}).flatMap(([key, { source = "", sheetTransform, transform }]) => {
@@ -35,6 +39,7 @@ export function picturesToFile(saving: Saving, id: string, data: Partial<IWorksh
     const { row, rowOffset, column, columnOffset } = sheetTransform.from;
     return [
       {
+        id: key,
         bytes: bytesOf(base64),
         kind,
         name: words[key]?.name ?? "",

@@ -8,6 +8,7 @@ import { toFile } from "../formulas";
 import { argb } from "../styles";
 
 interface KeptShading {
+  readonly cfId: string;
   readonly ranges: readonly IRange[];
   readonly stopIfTrue?: boolean;
   readonly rule: {
@@ -23,6 +24,7 @@ interface KeptShading {
 }
 
 interface KeptList {
+  readonly uid: string;
   readonly type?: string;
   readonly ranges: readonly IRange[];
   readonly formula1?: string;
@@ -31,15 +33,18 @@ interface KeptList {
   readonly errorStyle?: number;
 }
 
+/** A rule as a file has it, and the id that it has in the grid. */
+type WithId<List extends "shadings" | "lists"> = NonNullable<NewSheet[List]>[number] & { readonly id: string };
+
 /** The grid's number for a rule that refuses what does not fit. */
 const refuses = 1;
 /** The longest list of words that a file holds in a rule; from memory. */
 const longestList = 255;
 
 /** The rules of a sheet that format its cells while a condition holds, for the file. */
-export function shadingsToFile(saving: Saving, id: string): NonNullable<NewSheet["shadings"]> {
+export function shadingsToFile(saving: Saving, id: string): WithId<"shadings">[] {
   const kept = keptBySheet<readonly KeptShading[]>(saving, "SHEET_CONDITIONAL_FORMATTING_PLUGIN")[id] ?? [];
-  return kept.flatMap(({ ranges, rule, stopIfTrue = false }) => {
+  return kept.flatMap(({ cfId, ranges, rule, stopIfTrue = false }) => {
     if (rule.type !== "highlightCell" || rule.subType !== "formula") {
       saving.findings.count(
         "conditional format of a kind that isn't supported here",
@@ -49,7 +54,7 @@ export function shadingsToFile(saving: Saving, id: string): NonNullable<NewSheet
       return [];
     }
     const formula = toFile(String(rule.value), saving.functions);
-    return [{ area: listOf(ranges), formula, style: shadingStyle(rule.style ?? {}), stopIfTrue }];
+    return [{ id: cfId, area: listOf(ranges), formula, style: shadingStyle(rule.style ?? {}), stopIfTrue }];
   });
 }
 
@@ -64,7 +69,7 @@ function shadingStyle({ bg, cl, bl }: NonNullable<KeptShading["rule"]["style"]>)
 }
 
 /** A sheet's lists to choose from, for the file. */
-export function listsToFile(saving: Saving, id: string): NonNullable<NewSheet["lists"]> {
+export function listsToFile(saving: Saving, id: string): WithId<"lists">[] {
   const kept = keptBySheet<readonly KeptList[]>(saving, "SHEET_DATA_VALIDATION_PLUGIN")[id] ?? [];
   return kept.flatMap((list) => {
     const source = list.type === "list" ? sourceOf(saving, list.formula1 ?? "") : undefined;
@@ -74,6 +79,7 @@ export function listsToFile(saving: Saving, id: string): NonNullable<NewSheet["l
     }
     return [
       {
+        id: list.uid,
         area: listOf(list.ranges),
         source,
         allowBlank: list.allowBlank === true,

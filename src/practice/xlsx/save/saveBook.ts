@@ -4,6 +4,9 @@ import type { OpenGrid } from "../../grid/library";
 import type { CellsPort } from "../../grid/port";
 import { Findings, type Saving } from "../context";
 import type { FunctionNames } from "../formulas";
+import { openBook } from "../open/openBook";
+import type { Difference } from "../openedMessage";
+import { saveIntoFile } from "./intoFile";
 import { namesToFile, tablesToFile } from "./names";
 import { pageOf, sheetToFile } from "./sheet";
 
@@ -12,6 +15,8 @@ export interface SavedBook {
   readonly bytes: Uint8Array<ArrayBuffer>;
   /** A line each. */
   readonly lost: readonly string[];
+  /** Formulas that no one touched, that show something else here, and keep what they show in the file. */
+  readonly kept: readonly Difference[];
 }
 
 /** The author of every file; never a person or a machine. */
@@ -20,17 +25,32 @@ const longestName = 31;
 
 /**
  * Makes an .xlsx file of the workbook: values, formulas with their results, looks, widths, names, rules, pictures, pages,
- * tables, and what the add-in keeps with the workbook. The workbook itself doesn't change.
+ * tables, and what the add-in keeps with the workbook. Of one that was opened from a file it makes a copy of that file
+ * in which only what was changed is other. The workbook itself doesn't change.
  *
  * @param functions the add-in's functions, which have other names in files.
+ * @param file the bytes of the one that the workbook was opened from.
  * @throws FileRefusal in words for a sheet whose name no file may hold.
  */
-export function saveBook(grid: OpenGrid, cells: Pick<CellsPort, "read">, functions: FunctionNames): SavedBook {
-  const saving: Saving = { grid, cells, functions, kept: grid.workbook.save(), findings: new Findings() };
+export function saveBook(
+  grid: OpenGrid,
+  cells: Pick<CellsPort, "read">,
+  functions: FunctionNames,
+  file?: Uint8Array,
+): SavedBook {
+  const opened = file && openBook(grid.library, file, "", functions);
+  const startsIn1904 = opened?.parts.startsIn1904 === true;
+  const saving: Saving = { grid, cells, functions, startsIn1904, kept: grid.workbook.save(), findings: new Findings() };
+  checkNames(Object.values(saving.kept.sheets).map(({ name = "" }) => name));
+  if (!file || !opened) return { bytes: newFile(saving), lost: saving.findings.lines(), kept: [] };
+  const saved = saveIntoFile(saving, file, opened);
+  return { ...saved, lost: saving.findings.lines() };
+}
+
+function newFile(saving: Saving): Uint8Array<ArrayBuffer> {
   const sheets = saving.kept.sheetOrder.map((id) => ({ id, data: saving.kept.sheets[id] ?? {} }));
-  checkNames(sheets.map(({ data }) => data.name ?? ""));
-  const front = saving.kept.sheetOrder.indexOf(grid.workbook.getActiveSheet().getSheetId());
-  const bytes = writeBook({
+  const front = saving.kept.sheetOrder.indexOf(saving.grid.workbook.getActiveSheet().getSheetId());
+  return writeBook({
     sheets: sheets.map(({ id, data }) => ({ ...sheetToFile(saving, id, data), tables: tablesToFile(saving, id) })),
     names: namesToFile(
       saving,
@@ -41,7 +61,6 @@ export function saveBook(grid: OpenGrid, cells: Pick<CellsPort, "read">, functio
     front: Math.max(0, front),
     settings: (saving.kept.custom?.settings ?? {}) as Record<string, unknown>,
   });
-  return { bytes, lost: saving.findings.lines() };
 }
 
 /** What a file forbids in the names of sheets. */
