@@ -12,7 +12,6 @@ import { onEnter } from "./onEnter";
 import { Problems } from "./Problems";
 import { ReadOut } from "./ReadOut";
 import { useRates } from "./rates/store";
-import { OpenedNote } from "./UpdatePanel";
 import { useDrawing } from "./useDrawing";
 import { useForm } from "./useForm";
 import { useInsert } from "./useInsert";
@@ -59,7 +58,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
           New bed
         </Button>
       </header>
-      <OpenedNote update={update} />
+      {update.opened && <Fetched part={openedNote} given={{ update }} />}
       <UnkeptNote unkept={bed.unkept} />
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the fields inside take the keys */}
       <div onKeyDown={onEnter(finish)}>
