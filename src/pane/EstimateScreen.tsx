@@ -18,6 +18,7 @@ import { useInsert } from "./useInsert";
 import { useUpdate } from "./useUpdate";
 
 const below = async () => (await import(/* webpackChunkName: "below" */ "./BelowTheForm")).BelowTheForm;
+const openedNote = async () => (await import(/* webpackChunkName: "below" */ "./OpenedNote")).OpenedNote;
 
 /** Measure a bed, look at what it comes to, and insert it. */
 export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
