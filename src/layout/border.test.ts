@@ -56,6 +56,13 @@ describe("border round corners", () => {
     expect(run!.stakes).toHaveLength(stakes(24, 8, 48));
   });
 
+  it("has both corners of an end no wider than a hand, as the functions count them", () => {
+    // 2 + 0.1 + 2 ft in one piece: at 18 in. or less stakes at 0, 1.37, 2.73, and 4.1 ft, and corners at 2 and 2.1.
+    const [run] = borderOf({ kind: "rectangle", lengthFt: 2, widthFt: 0.1, borderSides: [1, 2, 3] }, 0, 18);
+    expect(run!.stakes).toHaveLength(6);
+    expect(stakes(4.1, 8, 18, 0, 2, false, 2, 0.1)).toBe(6);
+  });
+
   it("follows a rounded corner along the arc", () => {
     const [run] = borderOf({ ...rectangle, cornerRadiusFt: 2, roundedCorners: 2 }, 0);
     // 5 + 20 + 5 − 2(2 − π/2)·2

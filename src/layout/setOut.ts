@@ -36,12 +36,14 @@ export function setOut(path: BorderPath, { pieceLengthFt, lapFt, stakeSpacingFt 
       stakes.push({ at: start + (length * k) / gaps, kind: k > 0 ? "between" : i > 0 || closed ? "joint" : "end" });
   });
   if (!closed) stakes.push({ at: lengthFt, kind: "end" });
+  const along = [...stakes];
   for (const corner of cornersOfPath(path)) {
     const isFree = ({ at }: { at: number }) => {
       const apart = Math.abs(at - corner);
       return takesOwnStake(closed ? Math.min(apart, lengthFt - apart) : apart);
     };
-    if (stakes.every(isFree)) stakes.push({ at: corner, kind: "corner" });
+    // Another corner's own stake holds none but its own, as BED.STAKES counts them.
+    if (along.every(isFree)) stakes.push({ at: corner, kind: "corner" });
   }
   return { starts, stakes: stakes.sort((a, b) => a.at - b.at) };
 }

@@ -79,6 +79,8 @@ const EDGED: Rows = [
   ["Gap", 18.5, 5, 25],
   ["Rounded", 18.5, 5, 28],
   ["Short", 6, 4, 18],
+  // Strips along the short side take six rolls, and along the long one seven.
+  ["Wide", 60, 25, 131],
 ];
 const ROUNDED: Rows = EDGED.map((row, at) => [
   ...row,
@@ -94,7 +96,7 @@ test.each([
   [
     "square",
     EDGED,
-    [[STAKES], [fits(30)], [fits(25)], ["Edging: 28 in the row, 28.5 calculated.", STAKES], [fits(18)]],
+    [[STAKES], [fits(30)], [fits(25)], ["Edging: 28 in the row, 28.5 calculated.", STAKES], [fits(18)], [fits(131)]],
   ],
   ["rounded", ROUNDED, undefined],
 ])("a row of %s corners whose edging was typed is priced and ordered as the row shows it", async (_, rows, said) => {

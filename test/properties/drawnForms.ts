@@ -39,10 +39,37 @@ export const sides = fc.oneof(
   }),
 );
 
+const sixteenths = (value: number) => (Math.round(value * 192) / 192).toString();
+
+/** Slivers, beds that are hardly longer than wide, and wedges that run out to nothing, turned any way. */
+const oddShape = fc.oneof(
+  fc.record({ length: feet(2, 40), width: feet(0.1, 1) }).map((typed) => ({ typed })),
+  fc
+    .tuple(fc.double({ min: 2, max: 20, noNaN: true }), fc.integer({ min: -6, max: 6 }))
+    .map(([side, more]) => ({ typed: { length: sixteenths(side), width: sixteenths(side + more / 192) } })),
+  fc
+    .tuple(
+      fc.double({ min: 2, max: 30, noNaN: true }),
+      fc.double({ min: 0.2, max: 6, noNaN: true }),
+      fc.double({ min: 0, max: 6.28, noNaN: true }),
+    )
+    .map(([long, wide, turn]) => {
+      const at = (x: number, y: number, border: string) =>
+        [
+          sixteenths(x * Math.cos(turn) - y * Math.sin(turn)),
+          sixteenths(x * Math.sin(turn) + y * Math.cos(turn)),
+          border,
+        ] as const;
+      const points = [at(0, 0, "1"), at(long, 0, "0"), at(long * 0.3, wide, "1")];
+      return { way: "points" as const, typed: {}, points };
+    }),
+);
+
 /** A bed of each way of measuring, with cut-outs, several strips, and rolls that run out. */
 export const anyForm: fc.Arbitrary<Partial<BedForm>> = fc
   .tuple(
     fc.oneof(
+      oddShape,
       fc.record({ length: feet(2, 60), width: feet(1, 25) }).map((typed) => ({ typed })),
       fc
         .record({ length: feet(6, 40), width: feet(5, 15), roundedCorners: fc.constantFrom("1", "2", "3", "4") })

@@ -130,20 +130,29 @@ export const jobsTypedOver = withTyped(jobsOnSameTerms);
 /** One to ten beds whose suppliers, trucks, and boxes differ, with quantities typed over in their blocks. */
 export const jobsOnAnyTerms = withTyped(formsWith(kinds, terms));
 
-/** A bed known by its area, a half of it, and up to three other beds. No strip is longer than a roll, and halves are no wider than long. */
+/**
+ * A bed known by its area, a half of it, and up to three other beds. One roll holds the two strips that any of them takes
+ * along it, so that the whole and its halves are laid the same way; and halves are no wider than long.
+ */
 export const areaBeds: fc.Arbitrary<[whole: BedForm, half: BedForm, others: BedForm[]]> = fc
   .record({
     area: fc.integer({ min: 40, max: 400 }),
     edge: fc.integer({ min: 0, max: 90 }),
     longest: fc.integer({ min: 28, max: 48 }),
-    widest: fc.integer({ min: 3, max: 14 }),
+    widest: fc.integer({ min: 3, max: 11 }),
   })
   .chain(({ area, edge, longest, widest }) => {
     const part = (of: number): BedForm => ({
       ...blankForm(),
       name: `Area over ${of}`,
       way: "area",
-      typed: { area: `${area / of}`, edge: `${edge / of}`, longest: `${longest / of}`, widest: `${widest}` },
+      typed: {
+        area: `${area / of}`,
+        edge: `${edge / of}`,
+        longest: `${longest / of}`,
+        widest: `${widest}`,
+        rollLength: "100",
+      },
     });
     return fc.tuple(
       fc.constant(part(1)),

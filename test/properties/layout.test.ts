@@ -73,10 +73,12 @@ describe("every bed", { timeout: TIME }, () => {
         const narrowest = Math.min(...strips.map(({ widthFt }) => widthFt - (strips.length > 1 ? 0.5 : 0))) / bays / 2;
         const edge = boundaryOf(outline);
         const isOnEdge = (pin: Point) => edge.some(({ from, to }) => distanceToSegment(from, to, pin) < HAIR_FT);
-        for (const pin of pins.filter(({ kind }) => kind === "row"))
-          if (!isOnEdge(pin))
-            for (const other of pins.filter(({ kind }) => kind !== "row"))
-              expect(distance(pin, other)).toBeGreaterThanOrEqual(Math.min(spacingFt / 3, narrowest) - HAIR_FT);
+        const others = pins.filter(({ kind }) => kind !== "row");
+        for (const pin of pins.filter(({ kind }) => kind === "row")) {
+          const nearest = Math.min(...others.map((other) => distance(pin, other)));
+          const least = Math.min(spacingFt / 3, narrowest) - HAIR_FT;
+          if (nearest < least) expect(isOnEdge(pin), `${nearest} from another pin`).toBe(true);
+        }
       }),
       { numRuns: 200, seed: 11 },
     );
@@ -156,10 +158,11 @@ describe("a small change", { timeout: TIME }, () => {
         compared++;
         const most = Math.max(pinsBeside(before, at), pinsBeside(after, at)) + 2;
         const over = Math.abs(after.counts.pins - before.counts.pins) - most;
-        // One more row goes across the whole bed. Rows that move a little along a long side that they nearly touch can
-        // take two more with them.
+        // The one way past it is another row: rows are at equal gaps from end to end, as many as BED.PINS has, so some inch
+        // takes one more. That row goes across the whole bed, and so may have more pins than the two sides that moved. Of
+        // 150,000 random beds three were past it, by a pin or two, and each of them had another row.
         const oneMore = rowsOf(before) === rowsOf(after) ? 0 : Math.max(mostInRow(before), mostInRow(after));
-        expect(over).toBeLessThanOrEqual(2 + oneMore);
+        expect(over).toBeLessThanOrEqual(oneMore);
         if (over > 0) exceeding++;
       }),
       runs,

@@ -43,7 +43,12 @@ const ROLL = "{rollWidth},{rollLength},{overlap},{endLap}";
  */
 export const liesAlong = (isShort: string, along: string, across: string, roll: string): string =>
   `BED.FABRIC_ROLLS(${along},${roll})<BED.FABRIC_ROLLS(${across},${roll})+IF(${isShort},0,0.5)`;
-const LIES_ALONG = liesAlong(`${LENGTH}<${WIDTH}`, `${LENGTH},${WIDTH}`, `${WIDTH},${LENGTH}`, ROLL);
+const alongFirst = (one: string, other: string) =>
+  liesAlong(`${one}<${other}`, `${one},${other}`, `${other},${one}`, ROLL);
+const LIES_ALONG = alongFirst(LENGTH, WIDTH);
+/** A bed that is known by its area is laid like the rectangle around it. */
+const [OVERALL_LENGTH, OVERALL_WIDTH] = ["{longest.decimal}", "{widest.decimal}"];
+const OVERALL_LIES_ALONG = alongFirst(OVERALL_LENGTH, OVERALL_WIDTH);
 const extent = (axis: "x" | "y") => `MAX({points.${axis}})-MIN({points.${axis}})`;
 
 /** The edging of a rectangle. */
@@ -144,7 +149,7 @@ const shapeAmounts = {
       round: "{diameter.decimal}",
       widths: "{spacing.decimal}*(ROWS({widths})-1)",
       points: `MAX(${extent("x")},${extent("y")})`,
-      area: "MAX({longest.decimal},{widest.decimal})",
+      area: `IF(${OVERALL_LIES_ALONG},${OVERALL_LENGTH},${OVERALL_WIDTH})`,
     }),
   },
   fabricWidth: {
@@ -155,7 +160,7 @@ const shapeAmounts = {
       round: "{diameter.decimal}",
       widths: "MAX({widths.decimal})",
       points: `MIN(${extent("x")},${extent("y")})`,
-      area: "MIN({longest.decimal},{widest.decimal})",
+      area: `IF(${OVERALL_LIES_ALONG},${OVERALL_WIDTH},${OVERALL_LENGTH})`,
     }),
   },
   borderRun: {

@@ -200,7 +200,9 @@ function cutRows(line: OrderLine): DraftRow[] {
   const { item, specification, cutting, supplier } = line;
   if (!cutting) return [];
   const isEdging = supplier === "border";
-  const whole = cutting.whole.map(({ bed, count }) => `${count} whole for ${bed}`);
+  const beds = [...new Set(cutting.whole.map(({ bed }) => bed))];
+  const countFor = (of: string) => cutting.whole.reduce((sum, { bed, count }) => sum + (bed === of ? count : 0), 0);
+  const whole = beds.map((bed) => `${countFor(bed)} whole for ${bed}`);
   const stocks = cutting.stocks.map((stock, index) => {
     const { lengths, leftOver } = stockTapes(line, stock);
     // As the drawing names them: P4 is a piece of edging, a plain number a cut of fabric.
