@@ -29,6 +29,9 @@ interface Reach {
 
 /** Ranges over more columns than this are kept in one list for the whole sheet. */
 const WIDE = 60;
+/** Columns are looked up in parts of so many rows, and ranges over more parts than this in one list for the column. */
+const PART = 256;
+const TALL = 64;
 
 /** Which formulas read a cell, for a whole workbook. */
 export class Readers {
@@ -63,19 +66,20 @@ export class Readers {
 
   /** The formulas that read a cell; of those filled down over a fixed reference, the first only. */
   of(cell: Cell): Reader[] {
-    const reaches = [
-      ...(this.#byColumn.get(columnKey(cell.sheet, cell.column)) ?? []),
-      ...(this.#wide.get(cell.sheet) ?? []),
-    ];
-    return reaches.flatMap(({ run, reference, hull }) =>
+    return [...this.#near(cell), ...(this.#wide.get(cell.sheet) ?? [])].flatMap(({ run, reference, hull }) =>
       contains(hull, cell) ? this.#inRun(run, reference, cell) : [],
     );
   }
 
   /** Whether a formula may read the cell by a reference that passes a test; less work than asking which do. */
   mayBeReadBy(cell: Cell, isOne: (pattern: Pattern, reference: Reference) => boolean): boolean {
-    const reaches = this.#byColumn.get(columnKey(cell.sheet, cell.column)) ?? [];
-    return reaches.some(({ run, reference, hull }) => contains(hull, cell) && isOne(run.pattern, reference));
+    return this.#near(cell).some(({ run, reference, hull }) => contains(hull, cell) && isOne(run.pattern, reference));
+  }
+
+  #near({ sheet, row, column }: Cell): readonly Reach[] {
+    const key = columnKey(sheet, column);
+    const [tall, near] = [this.#byColumn.get(key), this.#byColumn.get(partKey(key, Math.floor(row / PART)))];
+    return tall && near ? [...tall, ...near] : (near ?? tall ?? []);
   }
 
   #inRun(run: Run, reference: Reference, cell: Cell): Reader[] {
@@ -106,12 +110,16 @@ export class Readers {
     if (hull.columns > WIDE) keepIn(this.#wide, hull.sheet, reach);
     else {
       for (let column = hull.column; column < hull.column + hull.columns; column++) {
-        keepIn(this.#byColumn, columnKey(hull.sheet, column), reach);
+        const key = columnKey(hull.sheet, column);
+        const [from, to] = [Math.floor(row / PART), Math.floor((end - 1) / PART)];
+        if (to - from > TALL) keepIn(this.#byColumn, key, reach);
+        else for (let part = from; part <= to; part++) keepIn(this.#byColumn, partKey(key, part), reach);
       }
     }
   }
 }
 
+const partKey = (column: string, part: number) => `${column}:${part}`;
 const columnKey = (sheet: number, column: number) => `${sheet}:${column}`;
 
 function keepIn<Key, Item>(lists: Map<Key, Item[]>, key: Key, item: Item): void {

@@ -57,8 +57,7 @@ function isChosen({ book }: Study, { cell, pattern }: SummingCell, sum: Sum, lef
   const stretch = stretchOf(sum.targets);
   if (!stretch) return false;
   const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
-  const taken = sum.targets.reduce((count, { rows, columns }) => count + rows * columns, 0);
-  if (!isOnLine && left.length > Math.max(FEW, taken)) return true;
+  if (!isOnLine && left.length > mostLeft(sum)) return true;
   if (sum.targets.some(({ rows, columns }) => rows * columns > 1)) return false;
   // The next line picks the same cells, or these are far from their sum.
   const isLikeNext = AROUND.some(
@@ -69,6 +68,13 @@ function isChosen({ book }: Study, { cell, pattern }: SummingCell, sum: Sum, lef
 
 /** As many may be left out of a sum of one or two. */
 const FEW = 2;
+
+/** More than a sum takes isn't left out by mistake. */
+const mostLeft = ({ targets }: Sum) =>
+  Math.max(
+    FEW,
+    targets.reduce((count, { rows, columns }) => count + rows * columns, 0),
+  );
 
 const AROUND = [
   [1, 0],
@@ -117,14 +123,32 @@ interface Stretch {
   readonly to: number;
 }
 
+/** What is looked up once of a sum, for all cells that it may leave out. */
+interface Taking {
+  readonly summing: SummingCell;
+  readonly sum: Sum;
+  readonly stretch: Stretch;
+  /** Cells with a number that it takes; of many the first. */
+  readonly taken: readonly Cell[];
+  /** What its formula adds or takes off besides, and what the cells that it takes add. */
+  readonly added: readonly Target[];
+}
+
 /** The cells that a sum leaves out: in gaps between what it takes, or right before or behind it. */
 export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] {
   const stretch = stretchOf(sum.targets);
   if (!stretch || isRepeated(study, summing, stretch.direction)) return [];
   const { cell } = summing;
+  const beside = sumsByPart(study).get(partOf(stretch, stretch.from)) ?? [];
+  if (beside.length >= MOST_SUMS) return [];
+  const taken = takenOf(study, stretch, sum);
+  const added = [cell, ...taken].flatMap((one) => addedBy(study, one));
+  const taking: Taking = { summing, sum, stretch, taken, added };
   const left: Cell[] = [];
-  const isOut = (at: Cell, isNear: boolean) => isLeftOut(study, summing, sum, stretch, at, isNear);
-  for (let along = stretch.from; along <= stretch.to; along++) {
+  const isOut = (at: Cell, isNear: boolean) => isLeftOut(study, taking, at, isNear);
+  const { bottom, right } = must(study.book.grids[stretch.sheet]);
+  const last = Math.min(stretch.to, stretch.direction === "down" ? bottom : right);
+  for (let along = stretch.from; along <= last; along++) {
     const at = cellAt(stretch, along);
     if (!sum.targets.some((target) => contains(target, at)) && isOut(at, true)) left.push(at);
   }
@@ -132,12 +156,13 @@ export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] 
   const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
   const isAtEnd = isOnLine && lengthwise(stretch, cell) > stretch.to;
   const end = isAtEnd ? lengthwise(stretch, cell) : Number.POSITIVE_INFINITY;
-  for (let along = stretch.to + 1; along < end && left.length < MOST; along++) {
+  const most = isOnLine ? MOST : mostLeft(sum) + 1;
+  for (let along = stretch.to + 1; along < end && left.length < most; along++) {
     const at = cellAt(stretch, along);
     if (isOut(at, isAtEnd)) left.push(at);
     else if (!isAtEnd || isEnd(study, stretch, along)) break;
   }
-  for (let along = stretch.from - 1; left.length < MOST; along--) {
+  for (let along = stretch.from - 1; left.length < most; along--) {
     const at = cellAt(stretch, along);
     if (!isOut(at, false)) break;
     left.unshift(at);
@@ -184,19 +209,13 @@ function isEnd({ book }: Study, { direction, sheet, at }: Stretch, along: number
   );
 }
 
-function isLeftOut(
-  study: Study,
-  { cell }: SummingCell,
-  sum: Sum,
-  stretch: Stretch,
-  at: Cell,
-  isNear: boolean,
-): boolean {
+function isLeftOut(study: Study, taking: Taking, at: Cell, isNear: boolean): boolean {
+  const { stretch, sum, taken, added } = taking;
+  const { cell } = taking.summing;
   const { book } = study;
   const grid = must(book.grids[at.sheet]);
   if (!isAmount(grid, at) || cellKey(at) === cellKey(cell)) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
-  const taken = takenOf(study, stretch, sum);
   // A subtotal is no line, unless lines are subtotals themselves.
   if (
     pattern &&
@@ -209,14 +228,11 @@ function isLeftOut(
   const reads = book.targetsOf(at);
   if (reads.some((target) => target.sheet === cell.sheet && contains(target, cell))) return false;
   // Neither is what the formula adds or takes off elsewhere, as in `SUM(F4:F5)-F6`, or what a cell that is taken adds.
-  if (addedBy(study, cell).some((target) => reaches(target, at))) return false;
-  if (taken.some((one) => addedBy(study, one).some((target) => reaches(target, at)))) return false;
+  if (added.some((target) => target.sheet === at.sheet && contains(target, at))) return false;
   const ranges = reads.filter(({ rows, columns }) => rows * columns > 1);
   if (ranges.some((target) => sum.targets.some((taken) => touches(taken, target)))) return false;
-  return isLike(study, stretch, sum, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
+  return isLike(study, taking, at, isNear) && !isTakenElsewhere(study, cell, sum, stretch, at);
 }
-
-const reaches = (target: Target, cell: Cell) => target.sheet === cell.sheet && contains(target, cell);
 
 /** What the formula of a cell adds or takes off, and nothing else. */
 function addedBy({ book }: Study, cell: Cell): Target[] {
@@ -252,9 +268,8 @@ function takenOf({ book }: Pick<Study, "book">, stretch: Stretch, sum: Sum): Cel
 }
 
 /** Whether a cell is of the kind of those that are taken: worked out alike, or typed like them, and the same measure. */
-function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: boolean): boolean {
+function isLike({ book }: Study, { stretch, taken }: Taking, at: Cell, isNear: boolean): boolean {
   const grid = must(book.grids[at.sheet]);
-  const taken = takenOf({ book }, stretch, sum);
   const [sample] = taken;
   if (!sample) return false;
   const pattern = book.patternAt(at.sheet, at.row, at.column);
@@ -279,7 +294,7 @@ function isLike({ book }: Study, stretch: Stretch, sum: Sum, at: Cell, isNear: b
 
 /** Whether another sum along the same line, that shares nothing with this one, takes the cell: then both are parts on purpose. */
 function isTakenElsewhere(study: Study, own: Cell, sum: Sum, stretch: Stretch, at: Cell): boolean {
-  return (stretchesByLine(study).get(lineOf(stretch)) ?? []).some(
+  return (sumsByPart(study).get(partOf(stretch, lengthwise(stretch, at))) ?? []).some(
     ({ cell, targets }) =>
       cellKey(cell) !== cellKey(own) &&
       targets.some((target) => contains(target, at)) &&
@@ -287,18 +302,29 @@ function isTakenElsewhere(study: Study, own: Cell, sum: Sum, stretch: Stretch, a
   );
 }
 
-const lineOf = ({ direction, sheet, at }: Stretch) => `${direction} ${sheet} ${at}`;
+/** Lines are looked up in parts of so many cells, so that a sum is compared with those near it only. */
+const PART = 64;
+/** So many sums over one part of a line take different stretches of it on purpose, as moving averages do. */
+const MOST_SUMS = 40;
 
-function stretchesByLine(study: Study) {
-  return study.once("sums by their lines", () => {
+const partOf = ({ direction, sheet, at }: Stretch, along: number) =>
+  `${direction} ${sheet} ${at} ${Math.floor(along / PART)}`;
+
+function sumsByPart(study: Study) {
+  return study.once("sums by the parts of lines that they take", () => {
     const found = new Map<string, { cell: Cell; targets: readonly Target[] }[]>();
     for (const { cell, sums } of study.summing) {
       for (const { targets } of sums) {
         const stretch = stretchOf(targets);
         if (!stretch) continue;
-        const list = found.get(lineOf(stretch));
-        if (list) list.push({ cell, targets });
-        else found.set(lineOf(stretch), [{ cell, targets }]);
+        const { bottom, right } = must(study.book.grids[stretch.sheet]);
+        const last = Math.floor(Math.min(stretch.to, stretch.direction === "down" ? bottom : right) / PART);
+        for (let part = Math.floor(stretch.from / PART); part <= last; part++) {
+          const key = partOf(stretch, part * PART);
+          const list = found.get(key);
+          if (!list) found.set(key, [{ cell, targets }]);
+          else if (list.length < MOST_SUMS) list.push({ cell, targets });
+        }
       }
     }
     return found;

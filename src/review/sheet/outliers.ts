@@ -45,6 +45,9 @@ export function outliersOf(book: Book, family: Family, totalRows: ReadonlySet<nu
   const needs = needsOf(book, family);
   if (needs.length === 0) return [];
   const found: Outlier[] = [];
+  let others = 0;
+  // Asked at each step, since a few formulas far apart may have thousands of others between them.
+  const isRule = () => members.length >= LEAST_SHARE * (members.length + others);
   const [first, last] = [alongOf(line, must(members[0])), alongOf(line, must(members.at(-1)))];
   const look = (along: number, isCutOff = false): "seen" | "passed" | "ended" => {
     const cell = cellOf(line, along);
@@ -52,22 +55,22 @@ export function outliersOf(book: Book, family: Family, totalRows: ReadonlySet<nu
     const isTotal =
       (pattern && sumsItsOwnLine(book, cell, pattern, line.direction)) ||
       must(book.places[cell.sheet]).isTotalRow(cell.row, cell.column);
-    if (isTotal) return "ended";
+    if (isTotal || !isRule()) return "ended";
     if (!hasNeeds(book, family, needs, cell)) return "passed";
     const holds = holdsOf(book, cell);
     // A running balance ends where it ends, and a blank row ends a table; what is blank in a row of totals has no total.
     const isOpenEnd = (along > last && isRolling(family)) || isCutOff || totalRows.has(cell.row);
     if (holds !== undefined && !(holds === "blank" && isOpenEnd)) found.push({ family, cell, holds });
+    if (holds === "number" || holds === "formula") others++;
     return "seen";
   };
   // A running balance has to begin with something else.
   if (!isRolling(family)) outwards(book, line, first - 1, -1, look);
-  for (let along = first; along <= last; along++) if (!member.has(along)) look(along);
+  for (let along = first; along <= last && isRule(); along++) if (!member.has(along)) look(along);
   outwards(book, line, last + 1, 1, look);
 
   const blanks = found.filter(({ holds }) => holds === "blank").length;
-  const others = found.filter(({ holds }) => holds === "number" || holds === "formula").length;
-  if (members.length < LEAST_SHARE * (members.length + others)) return [];
+  if (!isRule()) return [];
   // Where blanks are common, the formula stands only where someone wanted it.
   const blanksStand = blanks <= MOST_BLANKS * members.length;
   const isGap = (cell: Cell) =>

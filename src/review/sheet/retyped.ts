@@ -24,6 +24,9 @@ const TELLING_CELLS = 3;
 /** A typed number is rounded as it shows, and then not off by more than this. */
 const ROUNDED_BY = 0.005;
 
+/** Working a formula out takes time, and a workbook in which no formula is like the next one has no end of them. */
+const MOST_TRIED = 5000;
+
 const WAYS = [
   { down: 0, across: 1 },
   { down: 0, across: -1 },
@@ -38,6 +41,7 @@ const WAYS = [
 export function* retypedIn(study: Study): Generator<Retyped | undefined> {
   const { book } = study;
   let count = 0;
+  const tries = { left: MOST_TRIED };
   for (const grid of book.grids) {
     if (!study.isChecked(grid.index)) continue;
     for (const { pattern, ...cell } of book.formulaCells(grid.index)) {
@@ -48,7 +52,7 @@ export function* retypedIn(study: Study): Generator<Retyped | undefined> {
         const side = (by: 1 | -1) =>
           book.patternAt(cell.sheet, cell.row + by * Math.abs(way.across), cell.column + by * Math.abs(way.down));
         if (side(1) === pattern || side(-1) === pattern) continue;
-        yield* along(study, grid, cell, pattern, way);
+        yield* along(study, grid, cell, pattern, way, tries);
       }
     }
   }
@@ -73,6 +77,7 @@ function* along(
   from: Cell,
   pattern: Pattern,
   { down, across }: (typeof WAYS)[number],
+  tries: { left: number },
 ): Generator<Retyped> {
   const formula = must(grid.formula(from.row, from.column));
   const isTotal = across !== 0 && isPlainSum(pattern);
@@ -84,7 +89,7 @@ function* along(
       blanks++;
       continue;
     }
-    if (!grid.isTypedNumber(cell.row, cell.column)) return;
+    if (!grid.isTypedNumber(cell.row, cell.column) || tries.left-- <= 0) return;
     const typed = must(grid.number(cell.row, cell.column));
     const by = { top: step * down, bottom: step * down, left: step * across, right: step * across };
     const moved = shifted(formula, pattern.references, ({ edges }) => {

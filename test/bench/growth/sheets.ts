@@ -17,6 +17,20 @@ const measured = (rows: number) =>
     }),
   ]);
 
+/** Loads by the day, with a number of its own in each formula and a sum of as many days as it happens to be. */
+const unlikeRows = (rows: number) => [
+  ["Day", "Loads", "Tons", "So far"],
+  ...Array.from({ length: rows }, (_, place) => {
+    const row = place + 2;
+    return [
+      `Day ${place}`,
+      3 + (place % 5),
+      `=B${row}*8.5+${place}`,
+      `=SUM(B${Math.max(2, row - (place % 50))}:B${row})`,
+    ];
+  }),
+];
+
 /** The same list as it is read for a copy without the add-in. */
 function region(rows: number): Region {
   const formulas = jobRows(rows);
@@ -38,6 +52,15 @@ export const ofSheets: readonly Growing[] = [
     least: 100,
     ready: (rows) => {
       const facts = factsOf({ sheets: [{ name: "Jobs", rows: jobRows(rows) }] });
+      return () => reviewAtOnce(facts, knowledge, { call: callFunction });
+    },
+  },
+  {
+    what: "Check a list in which no two formulas are alike",
+    of: "rows",
+    least: 100,
+    ready: (rows) => {
+      const facts = factsOf({ sheets: [{ name: "Loads", rows: unlikeRows(rows) }] });
       return () => reviewAtOnce(facts, knowledge, { call: callFunction });
     },
   },
