@@ -82,8 +82,8 @@ export interface Layout extends FabricLayout {
   readonly border: readonly BorderRun[];
   readonly borderRules: BorderRules | undefined;
   readonly counts: LayoutCounts;
-  /** Pins around areas that have no place in the plan, beside those of the counts; left out where there are none. */
-  readonly pinsElsewhere?: number;
+  /** Areas to deduct that have no place in the plan, and the pins around them; left out where there are none. */
+  readonly notDrawn?: { readonly sqFt: number; readonly pins: number };
   /** What to know before relying on the counts, in sentences for the user. */
   readonly notes: readonly string[];
 }

@@ -46,9 +46,10 @@ describe("the plan of an estimate", () => {
 
   it("counts pins around areas that have no place in it beside those that it places", () => {
     // 8.5 ft at 12 in. are 9 pins more, and at 24 in. five.
-    expect(planOf(rectangle({ cutAround: "8.5" })).pinsElsewhere).toBe(9);
-    expect(planOf(rectangle({ cutAround: "8.5", pinSpacing: "24" })).pinsElsewhere).toBe(5);
-    expect(planOf(rectangle({})).pinsElsewhere).toBeUndefined();
+    expect(planOf(rectangle({ cutAround: "8.5" })).notDrawn).toEqual({ sqFt: 0, pins: 9 });
+    const wide = rectangle({ cutOuts: "3", cutAround: "8.5", pinSpacing: "24" });
+    expect(planOf(wide).notDrawn).toEqual({ sqFt: 3, pins: 5 });
+    expect(planOf(rectangle({})).notDrawn).toBeUndefined();
   });
 
   it("lays strips in the direction that takes least, or in the one typed", () => {

@@ -22,9 +22,9 @@ import type { LayoutOptions } from "./options";
 export function planOfEstimate(bed: EstimateBed): Layout | undefined {
   const plan = bedInPlan(bed);
   if (!plan) return undefined;
-  const { cutAround, pinSpacing } = bed.numbers;
-  const pinsElsewhere = wholeUp(cutAround / (pinSpacing / INCHES_PER_FOOT));
-  return { ...layOutBed(plan, optionsOf(bed)), ...(pinsElsewhere > 0 && { pinsElsewhere }) };
+  const { cutOuts: sqFt, cutAround, pinSpacing } = bed.numbers;
+  const pins = wholeUp(cutAround / (pinSpacing / INCHES_PER_FOOT));
+  return { ...layOutBed(plan, optionsOf(bed)), ...(sqFt + pins > 0 && { notDrawn: { sqFt, pins } }) };
 }
 
 /**

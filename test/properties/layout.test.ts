@@ -181,7 +181,6 @@ describe("a small change", { timeout: TIME }, () => {
           const square = layOutBed(bed, options);
           const cornerRadiusFt = Math.min(bed.lengthFt, bed.widthFt) * share;
           const rounded = layOutBed({ ...bed, cornerRadiusFt, roundedCorners: n }, options);
-          if (!isSamePlan(square, rounded)) return;
           const ends = square.pins.filter(({ x, y }) => isNearCorner(bed, cornerRadiusFt, { x, y })).length;
           expect(Math.abs(rounded.counts.pins - square.counts.pins)).toBeLessThanOrEqual(ends + 2);
         },

@@ -4,14 +4,15 @@ import { countOf, cutLength, taped } from "./words";
 
 /** The plan in words, for those who hear it: shape, size, what lies where, and every length to cut. */
 export function describePlan(layout: Layout): string {
-  const { areaSqFt, cuts, counts, outline, borderFt, directionDegrees, pinsElsewhere = 0 } = layout;
+  const { areaSqFt, cuts, counts, outline, borderFt, directionDegrees } = layout;
+  const { sqFt, pins } = layout.notDrawn ?? { sqFt: 0, pins: 0 };
   const free = outline.cutOuts.map(({ name }) => name);
   return [
-    `${shapeOf(layout)}, ${areaSqFt.toFixed(1)} square feet.`,
+    `${shapeOf(layout)}, ${areaSqFt.toFixed(1)} square feet${sqFt > 0 ? `, ${sqFt.toFixed(1)} of them other areas without stone` : ""}.`,
     ...(free.length > 0 ? [`Cut-outs: ${free.join(", ")}.`] : []),
     `Fabric in ${countOf(counts.strips, "strip")} at ${Math.round(directionDegrees)} degrees to the base line:`,
     `${cuts.map(({ number, lengthFt }) => `cut ${number}, ${cutLength(lengthFt)}`).join("; ")}.`,
-    `${countOf(counts.pins + pinsElsewhere, "pin")}${pinsElsewhere > 0 ? `, ${pinsElsewhere} of them around other areas` : ""}.`,
+    `${countOf(counts.pins + pins, "pin")}${pins > 0 ? `, ${pins} of them around other areas` : ""}.`,
     ...(counts.pieces > 0
       ? [`Edging ${taped(borderFt)} in ${countOf(counts.pieces, "piece")} with ${countOf(counts.stakes, "stake")}.`]
       : []),

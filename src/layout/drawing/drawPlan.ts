@@ -56,7 +56,9 @@ export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
     parts.push(svg);
     top += height + gap;
   };
-  const area = `${layout.areaSqFt.toFixed(1)} sq ft`;
+  const { sqFt = 0 } = layout.notDrawn ?? {};
+  const less = sqFt > 0 ? `, ${sqFt.toFixed(1)} of it other areas, which aren't drawn` : "";
+  const area = `${layout.areaSqFt.toFixed(1)} sq ft${less}`;
   if (!canPick) add(paragraphs(pen, [{ heading: title, items: [area] }], EDGE, top, width), 0);
   const picked = canPick ? picks(view) : "";
   add(
@@ -85,7 +87,7 @@ function offRollsOf(layout: Layout, { fabric }: OrderedCuts): Layout {
   return { ...layout, cuts, counts: { ...layout.counts, endLaps } };
 }
 
-/** The drawing proper. Words are placed last, where the marks leave room for them; the bed is drawn over its border. */
+/** The drawing proper. Words are placed after the marks, where the marks leave room for them; the bed is drawn over its border. */
 function planOf(view: PlanView): { svg: string; letters: readonly (string | undefined)[] } {
   const { layout, pen, at, labels, scale } = view;
   const shapes = fabricShapes(layout);
@@ -109,10 +111,11 @@ function planOf(view: PlanView): { svg: string; letters: readonly (string | unde
     borderRound(view),
     outline,
     marks,
-    pinPart(view, radius),
     names.svg,
     numbers,
     pieceNames(view),
+    // Over every word, so that each can be counted where there was no room beside them.
+    pinPart(view, radius),
   ];
   return { svg: element("g", { fill: "none" }, ...parts), letters: names.letters };
 }

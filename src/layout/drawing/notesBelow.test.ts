@@ -140,7 +140,8 @@ describe("the plan in words", () => {
     expect(rest(bed)).toBe(
       "Fabric in 1 strip at 0 degrees to the base line: cut 1, 20'. 53 pins. Edging 30' in 4 pieces with 11 stakes.",
     );
-    const elsewhere = { ...viewOf(bed).layout, pinsElsewhere: 8 };
+    const elsewhere = { ...viewOf(bed).layout, notDrawn: { sqFt: 4, pins: 8 } };
+    expect(describePlan(elsewhere)).toContain("100.0 square feet, 4.0 of them other areas without stone. ");
     expect(describePlan(elsewhere)).toContain(" 61 pins, 8 of them around other areas. ");
     expect(notesBelow(elsewhere, [])[1]).toMatchObject({
       heading: "Pins: 61",

@@ -61,14 +61,17 @@ function alongSide({ direction, outline }: Layout): string {
 
 const offRoll = ({ length, stock }: OrderedCut) => `${length} ${stock ? `off roll ${stock}` : "whole roll"}`;
 
-const pins = ({ counts, rules, pinsElsewhere = 0 }: Layout): Paragraph => ({
-  heading: `Pins: ${counts.pins + pinsElsewhere}`,
-  items: [
-    ...(pinsElsewhere > 0 ? [`${counts.pins} drawn, and ${pinsElsewhere} around other areas, which aren't drawn`] : []),
-    `rows ${inches(rules.pinSpacingFt)} apart or less, and along every overlap`,
-    `no spot more than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
-  ],
-});
+function pins({ counts, rules, notDrawn }: Layout): Paragraph {
+  const elsewhere = notDrawn?.pins ?? 0;
+  return {
+    heading: `Pins: ${counts.pins + elsewhere}`,
+    items: [
+      ...(elsewhere > 0 ? [`${counts.pins} drawn, and ${elsewhere} around other areas, which aren't drawn`] : []),
+      `rows ${inches(rules.pinSpacingFt)} apart or less, and along every overlap`,
+      `no spot more than ${cutLength(reachOfPins(rules.pinSpacingFt, rules.bayFt))} from a pin`,
+    ],
+  };
+}
 
 function border({ border: runs, borderFt, borderRules, counts }: Layout, ordered: readonly OrderedCut[]): Paragraph[] {
   if (!borderRules || runs.length === 0) return [];

@@ -129,7 +129,7 @@ describe("the plan on its sheet", () => {
     }
   });
 
-  it("draws the bed over its border, and pins and words over the bed", () => {
+  it("draws the bed over its border, words over the bed, and pins over every word, so that none hides one", () => {
     const bordered = layOutBed(rectangle(20, 5), {
       rollWidthFt: 6,
       overlapIn: 6,
@@ -141,8 +141,8 @@ describe("the plan on its sheet", () => {
       'fill="#f1efe6"',
       'stroke-width="1.3"',
       'stroke-width="1.1"',
-      "h0",
       ">P1<",
+      "h0",
     ];
     const places = order.map((mark) => drawn.indexOf(mark));
     expect(places).toEqual([...places].sort((a, b) => a - b));
