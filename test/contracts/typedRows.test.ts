@@ -44,7 +44,8 @@ async function jobOfRows(rows: Rows, typed: Readonly<Record<string, number>> = {
   await Excel.run((context) => list((sheet) => sheet.activate(), context));
   const { sheet, selection } = await readListSheet();
   const fit = fitList(sheet, selection)!;
-  await writeRows(fit, fillOf(fit, { results: offeredResults }).changes);
+  const { changes, assumes } = fillOf(fit, { results: offeredResults });
+  await writeRows(fit, changes);
   await Excel.run((context) =>
     list((sheet) => {
       for (const [cell, value] of Object.entries(typed)) sheet.getRange(cell).values = [[value]];
@@ -67,7 +68,7 @@ async function jobOfRows(rows: Rows, typed: Readonly<Record<string, number>> = {
     return (label: string, unit?: string) => block.find((row) => row[0] === label && (!unit || row[2] === unit)) ?? [];
   });
   expect(blocks).toHaveLength(beds.length);
-  return { beds, shown, order, blocks };
+  return { beds, shown, order, blocks, assumes };
 }
 
 const EDGED: Rows = [
@@ -100,7 +101,8 @@ test.each([
   ],
   ["rounded", ROUNDED, undefined],
 ])("a row of %s corners whose edging was typed is priced and ordered as the row shows it", async (_, rows, said) => {
-  const { beds, shown, order, blocks } = await jobOfRows(rows);
+  const { beds, shown, order, blocks, assumes } = await jobOfRows(rows);
+  expect(assumes).toContain("Edging is as typed, so where it runs isn't known: one run, with stakes for 2 corners.");
   shown.forEach(({ bed, quantities }, n) => {
     const block = blocks[n]!;
     const lines = LINES.map(([, label]) => [bed, label, block(label)[1]]);
@@ -131,7 +133,8 @@ test.each([
 test("a quantity that was typed into a row is what its estimate orders, and is said beside the bed", async () => {
   const rows: Rows = [EDGED[0]!.slice(0, 3), ["Whole", 18.5, 5], ["Other", 12, 4]];
   // The columns begin at D: area, edging, pieces.
-  const { beds, blocks } = await jobOfRows(rows, { F2: 9 });
+  const { beds, blocks, assumes } = await jobOfRows(rows, { F2: 9 });
+  expect(assumes.filter((said) => said.startsWith("Edging is as typed"))).toEqual([]);
   expect(beds.map(({ notes }) => notes)).toEqual([
     ["Edging pieces: 9 in the row, 4 calculated, and the row's is used.", expect.stringContaining("Extra stakes: ")],
     [],

@@ -29,6 +29,7 @@ export function assumptions(
     ...(wants("border") || (wants("pieces", "stakes", "dig", "spoilLoads") && !setting.shown.has("border"))
       ? [`Edging runs along ${borderWords(assumed)}.`]
       : []),
+    ...(setting.typesEdging && wants("pieces", "stakes") ? [typedEdgingWords(assumed)] : []),
     ...(lacks("radius") !== lacks("corners")
       ? ["Corners are square unless there's a radius and a number of rounded corners."]
       : []),
@@ -59,6 +60,18 @@ function wasteWords(setting: ListSetting): string {
   const share = assumed.waste ?? Number(rate(setting, "waste"));
   const taken = followed ? `your rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
   return `No waste column: every bed gets ${taken}.`;
+}
+
+/** How edging is counted of which only the length is known, since it was typed. */
+function typedEdgingWords({ longBorders, shortBorders }: Assumed): string {
+  const runs =
+    longBorders + shortBorders === 4
+      ? "one run all around"
+      : Math.abs(longBorders - shortBorders) === 2
+        ? "two runs of the same length"
+        : "one run";
+  const corners = longBorders * shortBorders;
+  return `Edging is as typed, so where it runs isn't known: ${runs}, with stakes for ${corners} corner${corners === 1 ? "" : "s"}.`;
 }
 
 /** Which sides of a bed have a border, in words. */
