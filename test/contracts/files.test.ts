@@ -616,6 +616,24 @@ describe("a file made to keep a program busy", () => {
     host.dispose();
   });
 
+  test("shows #NUM! for more cells than are worked out here, however a formula comes by them", async () => {
+    const tooMany = [
+      'SUM(INDIRECT("A1:XFD1048576"))',
+      "SUM(OFFSET(B1,0,0,1048576,16000))",
+      "SUM(SEQUENCE(1048576,16384))",
+      "SUM(RANDARRAY(1048576,16384))",
+      "SUM(MUNIT(20000))",
+      "SUM(EXPAND(1,1048576,16384,0))",
+      "SUM(MAKEARRAY(1048576,16384,LAMBDA(r,c,r+c)))",
+    ];
+    // By hand: 1 + 2 + … + 100 is 5,050, twice that 10,100, and 1 + … + 6 is 21.
+    const fine = ["SUM(SEQUENCE(100))", 'SUM(INDIRECT("A8"),OFFSET(A8,0,0))', "SUM(SEQUENCE(2,3))"];
+    const { host } = await openFile(reader, await withFormulas([...tooMany, ...fine]));
+    expect(tooMany.map((_, row) => host.value(`Jobs!A${row + 1}`))).toEqual(tooMany.map(() => "#NUM!"));
+    expect(fine.map((_, row) => host.value(`Jobs!A${row + 8}`))).toEqual([5050, 10_100, 21]);
+    host.dispose();
+  });
+
   test("has room for what stands in the last row and column of a sheet", async () => {
     const file = await made((sheet) => (sheet.getCell("XFD1048576").value = 1));
     const { book } = await readFile(reader, file);

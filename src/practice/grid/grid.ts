@@ -1,11 +1,12 @@
 import { ErrorMessages } from "../functions/messages";
 import { registerFunctions, type WorksheetFunction } from "../functions/register";
+import { boundFormulas } from "./bounds";
 import { Calculation } from "./calculation";
 import { GridCells } from "./cells";
 import { GridGroups } from "./groups";
 import { GridKept } from "./kept";
 import type { OpenGrid } from "./library";
-import { refuseLongTexts } from "./longTexts";
+
 import { GridLooks } from "./looks";
 import { markMoved } from "./moved";
 import { GridNames } from "./names";
@@ -74,7 +75,7 @@ export class Grid implements GridPort {
    * @param areShown whether the cells show them already, as in a workbook that was kept with the same functions.
    */
   async register(namespace: string, functions: readonly WorksheetFunction[], areShown = false): Promise<void> {
-    refuseLongTexts(this.grid);
+    boundFormulas(this.grid);
     registerFunctions(this.grid, namespace, functions, this.messages);
     if (!areShown) await this.recalculate();
   }
