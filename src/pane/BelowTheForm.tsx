@@ -33,7 +33,7 @@ export function BelowTheForm(props: BelowProps) {
         onFill={onFill}
         onUseRate={(field) => onFill({ [field]: undefined })}
       />
-      <RatesNote rates={rates} onShow={onShowRates} />
+      <RatesNote rates={rates} typed={form.typed} onShow={onShowRates} />
       <details>
         <summary>Cautions</summary>
         <p class="below">Local codes, the locate ticket, and licensed professionals come first.</p>

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { borderChoices, fabricChoices } from "../../quantities/bed/choices";
 import { pricedRates, stoneListNames } from "../../quantities/bed/rates";
 import { type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
 import { ratesSheet } from "../../sheets/rates/ratesSheet";
@@ -43,6 +44,15 @@ describe("the summary of the office's rates", () => {
   test("calls the sheet by its first name where no cell is left on one", () => {
     expect(ratesSummary({ ...found(own), sheets: [] })).toBe("Prices from Rates.");
     expect(ratesSummary({ ...found(own), sheets: ["Prices", "Crew"] })).toBe("Prices from Prices, Crew.");
+  });
+
+  test("says whose price it is where a ready choice brings one of its own", () => {
+    const [steel, roll] = [borderChoices[0]!.fills, fabricChoices[0]!.fills];
+    expect(ratesSummary(found(own), steel)).toBe("Edging piece, price: a sample, not from Rates. Type your own.");
+    expect(ratesSummary(found(own), { ...steel, ...roll })).toBe(
+      "Edging piece, price and Fabric roll, price: samples, not from Rates. Type your own.",
+    );
+    expect(ratesSummary(found(own), { ...steel, pieceCost: "31" })).toBe("Prices from Rates.");
   });
 
   test("counts one price as one", () => {

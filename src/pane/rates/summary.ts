@@ -1,4 +1,7 @@
-import { pricedRates, rateKeys, rateLabel } from "../../quantities/bed/rates";
+import { borderChoices, fabricChoices } from "../../quantities/bed/choices";
+import type { FieldKey } from "../../quantities/bed/fields";
+import type { BedForm } from "../../quantities/bed/form";
+import { isPriced, pricedRates, rateKeys, rateLabel } from "../../quantities/bed/rates";
 import type { FoundRates } from "../../workbook/read/rates";
 
 /** Everything that is wrong with the rates, in words. */
@@ -18,8 +21,26 @@ export function examplePrices({ rates }: FoundRates): string[] {
   return [...stones.map(({ name }) => `Stone: ${name}`), ...single.map(rateLabel)];
 }
 
-/** Where prices come from, and how far they can be trusted. */
-export function ratesSummary(found: FoundRates): string {
+/** What the prices are called that a ready choice has put in the place of the office's own. */
+function chosenSamples(typed: BedForm["typed"]): string[] {
+  const chosen = [...borderChoices, ...fabricChoices].filter(({ fills }) =>
+    Object.entries(fills).every(([key, text]) => typed[key as FieldKey] === text),
+  );
+  const keys = new Set(chosen.flatMap(({ fills }) => (Object.keys(fills) as FieldKey[]).filter(isPriced)));
+  return [...keys].map(rateLabel);
+}
+
+/**
+ * Where prices come from, and how far they can be trusted.
+ *
+ * @param typed what was typed or chosen for the bed, which comes before the office's rates.
+ */
+export function ratesSummary(found: FoundRates, typed: BedForm["typed"] = {}): string {
+  const samples = chosenSamples(typed);
+  if (samples.length > 0) {
+    const what = samples.length === 1 ? "a sample" : "samples";
+    return `${samples.join(" and ")}: ${what}, not from ${found.sheets.join(", ") || "Rates"}. Type your own.`;
+  }
   const [problems, examples] = [rateProblems(found).length, examplePrices(found).length];
   const where = `Prices from ${found.sheets.join(", ") || "Rates"}`;
   if (problems > 0) return `${where}; ${counted(problems, "rate is", "rates are")} missing or damaged.`;
