@@ -1,11 +1,12 @@
 import { type AstExpression, parse, tokenize } from "@borgar/fx";
 
 /** Work through whole lists by themselves, but for choices and turned lists in their arguments. */
-const LISTWISE = new Set(["SUMPRODUCT", "MMULT", "LOOKUP"]);
+export const LISTWISE = new Set(["SUMPRODUCT", "MMULT", "LOOKUP"]);
 /** Make one value of one value, so that several are worked through only in an array formula. */
-const SINGLE =
+export const SINGLE =
   /^(?:ABS|CEILING|EXACT|FIND|FLOOR|IF|INT|ISBLANK|ISERROR|ISNUMBER|ISTEXT|LEFT|LEN|LOWER|MID|MOD|NOT|RIGHT|ROUND|ROUNDDOWN|ROUNDUP|SEARCH|SIGN|SQRT|SUBSTITUTE|TRIM|UPPER|VALUE)$/;
-const LISTS = /^(?:_xlfn\.)?(?:_xlws\.)?(?:TRANSPOSE|FILTER|SORT|SORTBY|UNIQUE|SEQUENCE|RANDARRAY)$/i;
+/** Give lists. */
+export const LISTS = /^(?:_xlfn\.)?(?:_xlws\.)?(?:TRANSPOSE|FILTER|SORT|SORTBY|UNIQUE|SEQUENCE|RANDARRAY)$/i;
 
 /**
  * Whether a formula works through several cells at once where one value is the rule, so that a file must hold it as an

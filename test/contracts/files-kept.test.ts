@@ -209,6 +209,21 @@ describe("a file that was opened", () => {
     );
   });
 
+  test("shows a cell by its own look, not its column's, and an ordinary formula by the one cell beside it", async () => {
+    const formula = "<f>$B$2:$B$5*2</f>";
+    const file = handMadeFile({ [JOBS]: jobsXml.replace('<f>B3&amp;" ft"</f>', formula) });
+    const { parts, kept } = await done(async (host) => {
+      expect(host.grid.cells.text(at(1, 3))).toEqual([["5"]]);
+      expect(host.grid.looks.read("sheet-1", 7, 3).numberFormat).toBe("0%");
+      expect([host.formula("C3"), host.value("C3")]).toEqual(["=@$B$2:$B$5*2", 4]);
+      await host.type({ B4: 7 });
+      expect(host.value("C3")).toBe(4);
+    }, file);
+    // The file has a text there, which is not what the formula comes to.
+    expect(kept.map(({ inFile, here }) => [inFile, here])).toContainEqual(["2 ft", "4"]);
+    expect(parts.get(JOBS)).toContain(`<c r="C3" t="str">${formula}<v>2 ft</v></c>`);
+  });
+
   test("is the file that it was where a change was undone", async () => {
     // The grid gives TODAY's cell a date's format once it was moved.
     const file = handMadeFile({ [JOBS]: jobsXml.replace("TODAY()", "B4+1") });

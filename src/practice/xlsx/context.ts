@@ -12,6 +12,8 @@ export interface Opening {
   readonly functions: FunctionNames;
   readonly book: BookParts;
   readonly tables: readonly FileTable[];
+  /** Whether a name stands for several cells. */
+  readonly isSeveral: (name: string) => boolean;
   readonly colorOf: ColorReader;
   readonly findings: Findings;
 }

@@ -1,6 +1,7 @@
 import { parseA1Ref, tokenize } from "@borgar/fx";
 import type { ICellData } from "@univerjs/core";
 import { cellAddress, SHEET_COLUMNS } from "../../../spreadsheet/areas";
+import { intersecting } from "../../../spreadsheet/intersecting";
 import { rectangleOf } from "../../../xlsx/addresses";
 import { longestFormula, mostCellsOfFormula, mostCellsOfFormulas } from "../../../xlsx/limits";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
@@ -24,6 +25,8 @@ export interface ShownResult {
 export interface CellsReading {
   readonly formats: readonly string[];
   readonly styleIds: readonly (string | undefined)[];
+  /** The id of a style for cells in a column that has another one, which the grid would mix with theirs. */
+  readonly styleOver: (style: number, column: number) => string | undefined;
   /** Takes down the results of formulas. */
   readonly shown: ShownResult[];
   formulas: number;
@@ -46,6 +49,8 @@ const refusals: Readonly<Record<Unreadable | "large", (count: number) => string>
 
 /** The sheet of some cells, with how many rows of a whole column there are to be read. */
 interface ReadInto {
+  /** The numbers of the styles of columns that have one. */
+  readonly columnStyles: ReadonlyMap<number, number>;
   readonly id: string;
   readonly name: string;
   readonly rows: number;
@@ -67,7 +72,11 @@ export function readCells(
     const partOf = spilled.get(`${row},${column}`);
     const data = partOf ? {} : reader.read(shared);
     if (partOf) reader.noteShown({ partOf });
-    const s = reading.styleIds[style];
+    const columnStyle = sheet.columnStyles.get(column);
+    const s =
+      columnStyle === undefined || columnStyle === style
+        ? reading.styleIds[style]
+        : reading.styleOver(style, columnStyle);
     if (s === undefined && Object.keys(data).length === 0) continue;
     rows[row] ??= {};
     rows[row][column] = s === undefined ? data : { ...data, s };
@@ -131,7 +140,9 @@ class CellReader {
     this.reading.formulas += 1;
     this.noteShown(formula.kind === "array" && formula.area ? { area: formula.area } : {});
     // The grid gives a format of its own to a formula that had no result before.
-    return { v: "", ...this.constant(value), f: read.formula };
+    const { isSeveral } = this.opening;
+    const f = formula.kind === "array" ? read.formula : intersecting(read.formula, isSeveral);
+    return { v: "", ...this.constant(value), f };
   }
 
   /** Takes down what the cell shows in the file. */

@@ -54,6 +54,15 @@ function placeOf(book: BookParts, { sheetPlace }: NamePart): string | undefined 
   return sheet && sheetId(book.sheets.indexOf(sheet));
 }
 
+/** Tells the names that stand for several cells. */
+export function namesOfSeveral({ names }: BookParts): (name: string) => boolean {
+  const several = names.filter(({ text }) =>
+    /^(?:'(?:[^']|'')*'|[^'!()]+)!\$?[A-Z]*\$?\d*:\$?[A-Z]*\$?\d*$/i.test(text),
+  );
+  const known = new Set(several.map(({ name }) => name.toLowerCase()));
+  return (name) => known.has(name.toLowerCase());
+}
+
 /** The tables of a file. */
 export function readTables({ zip, sheets }: BookParts): FileTable[] {
   return sheets.flatMap((sheet) =>

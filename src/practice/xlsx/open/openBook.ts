@@ -12,7 +12,7 @@ import type { FunctionNames } from "../formulas";
 import { styleFromFile } from "../styles";
 import type { FileTable } from "../tableReferences";
 import type { CellsReading, ShownResult } from "./cells";
-import { readNames, readTables } from "./names";
+import { namesOfSeveral, readNames, readTables } from "./names";
 import { readSheet } from "./sheet";
 import { findInBook, findInSheet } from "./unseenParts";
 
@@ -73,14 +73,23 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     book,
     findings: unseen,
     tables: readTables(book),
+    isSeveral: namesOfSeveral(book),
     colorOf: colorReader(book.theme),
   };
   findInBook(book, unseen, lost);
   const { cells, rules } = readStyles(book.styles);
   const styles = cells.map((style) => styleFromFile(library, style, opening.colorOf));
+  const overColumns: Record<string, object> = {};
   const reading: CellsReading = {
     formats: cells.map(({ numFmt = "General" }) => numFmt),
     styleIds: styles.map((style, number) => (isPlain(style) ? undefined : styleId(number))),
+    styleOver(number, column) {
+      const id = `${styleId(number)}-over-${column}`;
+      // What the column's look has and the cell's has not is taken back, one by one.
+      const gone = Object.fromEntries(Object.keys(styles[column] ?? {}).map((key) => [key, null]));
+      overColumns[id] ??= { ...gone, ...styles[number] };
+      return id;
+    },
     shown: [],
     cells: 0,
     formulas: 0,
@@ -103,9 +112,12 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
       name,
       sheetOrder: book.sheets.map((_, place) => sheetId(place)),
       sheets: Object.fromEntries(parts.map(({ data }, place) => [sheetId(place), data])),
-      styles: Object.fromEntries(
-        styles.flatMap((style, number) => (isPlain(style) ? [] : [[styleId(number), style] as const])),
-      ),
+      styles: {
+        ...overColumns,
+        ...Object.fromEntries(
+          styles.flatMap((style, number) => (isPlain(style) ? [] : [[styleId(number), style] as const])),
+        ),
+      },
       resources: [
         { name: "SHEET_DRAWING_PLUGIN", data: bySheet(parts.map(({ drawings }) => drawings)) },
         { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: bySheet(parts.map(({ shadings }) => shadings)) },

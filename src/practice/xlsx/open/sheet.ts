@@ -55,7 +55,12 @@ export function readSheet(
     };
   };
   const { shadings, lists } = readRules(opening, ruleStyles, sheet, id, narrowed);
-  const cellData = readCells(opening, reading, { id, name: sheet.name, rows: lastRow + 1 }, sheet.cells);
+  const cellData = readCells(
+    opening,
+    reading,
+    { id, name: sheet.name, rows: lastRow + 1, columnStyles: measures.styles },
+    sheet.cells,
+  );
   const mergeData = [...elements(firstElement(sheet.xml, "mergeCells"), "mergeCell")].flatMap(({ attributes }) => {
     const area = rectangleOf(attributes.ref ?? "");
     // The grid takes merged cells one by one.
@@ -99,6 +104,8 @@ const [no, yes] = [0, 1] as const;
 /** How wide columns and how high rows are, and what of them does not show; lengths in pixels. */
 export interface Measures {
   readonly columns: Record<number, Partial<IColumnData>>;
+  /** The numbers of the styles of columns that have one. */
+  readonly styles: ReadonlyMap<number, number>;
   readonly rows: Record<number, Partial<IRowData>>;
   readonly plainWidth: number;
   readonly plainHeight: number;
@@ -108,6 +115,7 @@ export interface Measures {
 function readMeasures({ xml, rows: fileRows }: SheetPart, styleId: (number: number) => string | undefined): Measures {
   const format = attributesOf(xml, "sheetFormatPr");
   const columns: Record<number, Partial<IColumnData>> = {};
+  const styles = new Map<number, number>();
   for (const { attributes } of elements(firstElement(xml, "cols"), "col")) {
     const { min = "1", max = min, width, hidden, style = "0" } = attributes;
     const s = Number(style) === 0 ? undefined : styleId(Number(style));
@@ -117,7 +125,10 @@ function readMeasures({ xml, rows: fileRows }: SheetPart, styleId: (number: numb
       ...(s !== undefined && { s }),
     };
     const last = numberIn(max, 0, 0, SHEET_COLUMNS);
-    for (let at = numberIn(min, 1, 1, SHEET_COLUMNS); at <= last; at += 1) columns[at - 1] = column;
+    for (let at = numberIn(min, 1, 1, SHEET_COLUMNS); at <= last; at += 1) {
+      columns[at - 1] = column;
+      if (s !== undefined) styles.set(at - 1, Number(style));
+    }
   }
   const rows: Record<number, Partial<IRowData>> = {};
   for (const { row, attributes } of fileRows) {
@@ -133,6 +144,7 @@ function readMeasures({ xml, rows: fileRows }: SheetPart, styleId: (number: numb
   }
   return {
     columns,
+    styles,
     rows,
     plainWidth: Math.round(numberIn(format.defaultColWidth, plainWidth, 1, widest) * digitPixels),
     plainHeight: pointsToPixels(numberIn(format.defaultRowHeight, plainRowPoints, 1, highest)),
