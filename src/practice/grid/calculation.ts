@@ -13,16 +13,18 @@ interface Results {
 }
 
 /**
- * Takes out of results the formats that the grid gives to cells: a cell gets one when its formula is typed, and not when
+ * Takes out of results what the grid would do to formulas: a cell gets a format when its formula is typed, and not when
  * it's worked out again.
  */
-function keepFormats({ workbook }: OpenGrid, { unitData }: Results): void {
+function correctResults({ workbook }: OpenGrid, { unitData }: Results): void {
   for (const [id, rows] of Object.entries(unitData[workbook.getId()] ?? {})) {
     const sheet = workbook.getWorkbook().getSheetBySheetId(id);
     for (const [row, cells] of Object.entries(rows ?? {})) {
       for (const [column, cell] of Object.entries(cells ?? {})) {
         const before = sheet?.getCellRaw(Number(row), Number(column));
         if (cell?.s && before?.v !== undefined && before.v !== null) delete cell.s;
+        // A formula that reads its own cell may come to nothing, which would take the formula away.
+        if (cell === null && before?.f && cells) delete cells[Number(column)];
       }
     }
   }
@@ -72,7 +74,7 @@ export class Calculation {
 
     // Counted before the command runs, since a change may follow right behind it.
     this.commands.beforeCommandExecuted(({ id, params }) => {
-      if (id === sheets.SetFormulaCalculationResultMutation.id) keepFormats(grid, params as Results);
+      if (id === sheets.SetFormulaCalculationResultMutation.id) correctResults(grid, params as Results);
       if (id !== sheets.SetFormulaCalculationStartMutation.id) return;
       this.isWaiting = false;
       this.running += 1;
