@@ -50,7 +50,7 @@ export function writeBook(book: NewBook): Uint8Array<ArrayBuffer> {
     addSheet(parts, part, sheet, shared, place === front);
     parts.point(WORKBOOK, `rId${place + 1}`, "worksheet", `worksheets/sheet${place + 1}.xml`);
   });
-  parts.add("xl/styles.xml", shared.styles.part() ?? "", `${SHEET_TYPE}.styles+xml`);
+  parts.add("xl/styles.xml", shared.styles.part(), `${SHEET_TYPE}.styles+xml`);
   parts.point(WORKBOOK, "styles", "styles", "styles.xml");
   parts.add("xl/sharedStrings.xml", shared.xml(), `${SHEET_TYPE}.sharedStrings+xml`);
   parts.point(WORKBOOK, "texts", "sharedStrings", "sharedStrings.xml");

@@ -36,17 +36,27 @@ export class StyleSheet {
   private readonly ownFormats = new Map<string, number>();
   private readonly firstFormat: number;
 
-  /** @param styles the part of the file that is changed. */
-  constructor(styles?: Uint8Array) {
-    this.edit = styles && new XmlEdit(styles);
-    const list = (name: string, first: readonly string[] = []) =>
-      this.edit ? new Parts([], this.listed(name).length) : new Parts(first);
+  /**
+   * @param styles the part of the file that is changed.
+   * @param taken how many numbers of cells' styles the file uses; some use more than it has.
+   */
+  constructor(
+    styles?: Uint8Array,
+    private readonly taken = 0,
+  ) {
+    const edit = styles && new XmlEdit(styles);
+    // A part without any style is as good as none.
+    this.edit = edit?.root.children.some(({ name }) => name === "cellXfs") ? edit : undefined;
+    const list = (name: string, first: readonly string[] = []) => {
+      const known = this.listed(name).length;
+      return known > 0 ? new Parts([], known) : new Parts(first);
+    };
     this.fonts = list("fonts", [fontXml(plainFont)]);
     // Programs assume that the first two fills are these: ECMA-376 18.8.20, from memory.
     this.fills = list("fills", [fillXml({ pattern: "none" }), fillXml({ pattern: "gray125" })]);
     this.borders = list("borders", [bordersXml({})]);
     this.formats = new Parts([]);
-    this.cellStyles = list("cellXfs");
+    this.cellStyles = this.edit ? new Parts([], Math.max(taken, this.listed("cellXfs").length)) : new Parts([]);
     this.rules = list("dxfs");
     for (const { attributes } of this.listed("numFmts"))
       this.ownFormats.set(attributes.formatCode ?? "", Number(attributes.numFmtId));
@@ -128,13 +138,19 @@ export class StyleSheet {
     return this.rules.number(tag("dxf", {}, (font ? fontXml(font) : "") + (fill ? fillXml(fill) : "")));
   }
 
-  /** Whether there is any style but the plain one. */
+  /** Whether there is any style but the plain one and those of the file. */
   get isUsed(): boolean {
-    return this.cellStyles.xmls.length > 1 || this.rules.xmls.length > 0;
+    return this.cellStyles.xmls.length > (this.edit ? 0 : 1) || this.rules.xmls.length > 0;
   }
 
-  /** The part of the file that holds the styles; undefined where nothing came to those that it had. */
-  part(): Uint8Array | undefined {
+  /** Plain styles for the numbers that the file uses and has none for, so that they don't become new ones. */
+  private missing(): string[] {
+    const lacking = this.edit && this.cellStyles.xmls.length > 0 ? this.taken - this.listed("cellXfs").length : 0;
+    return Array.from({ length: Math.max(0, lacking) }, () => tag("xf", { xfId: 0 }));
+  }
+
+  /** The part of the file that holds the styles. */
+  part(): Uint8Array {
     const { edit } = this;
     const formats = this.formats.xmls.map((code, index) => {
       return tag("numFmt", { numFmtId: this.firstFormat + index, formatCode: code });
@@ -144,7 +160,7 @@ export class StyleSheet {
       ["fonts", this.fonts.xmls],
       ["fills", this.fills.xmls],
       ["borders", this.borders.xmls],
-      ["cellXfs", this.cellStyles.xmls],
+      ["cellXfs", [...this.missing(), ...this.cellStyles.xmls]],
       ["dxfs", this.rules.xmls],
     ];
     if (!edit) return new TextEncoder().encode(this.xml(new Map(added)));
@@ -156,7 +172,7 @@ export class StyleSheet {
         edit.append(known, xmls.join(""));
       } else edit.putInOrder(edit.root, name, list(name, xmls), ORDER);
     }
-    return edit.isChanged ? edit.bytes() : undefined;
+    return edit.bytes();
   }
 
   private xml(lists: ReadonlyMap<string, readonly string[]>): string {

@@ -4,6 +4,9 @@ import { addSpillFacts } from "../../../xlsx/write/book";
 import type { PackageParts } from "../../../xlsx/write/package";
 import type { OpenedFile } from "../open/openBook";
 
+/** As many as a file may have; from memory. */
+const mostStyles = 65_490;
+
 /** The file that was opened, as it was then: what the workbook is compared with when it's saved. */
 export class FileInGrid {
   private readonly blankStyles = new Map<
@@ -21,6 +24,18 @@ export class FileInGrid {
 
   get book(): BookParts {
     return this.opened.parts;
+  }
+
+  /** How many numbers of styles the sheets use. */
+  stylesTaken(): number {
+    let highest = 0;
+    for (const { cells, rows, xml } of this.book.sheets) {
+      for (const { style } of cells) highest = Math.max(highest, style);
+      for (const { attributes } of rows) highest = Math.max(highest, Number(attributes.s ?? 0));
+      for (const { attributes } of elements(firstElement(xml, "cols"), "col"))
+        highest = Math.max(highest, Number(attributes.style ?? 0));
+    }
+    return Math.min(highest, mostStyles) + 1;
   }
 
   /** The number of the style that a cell has which isn't in the file: that of its row, or of its column. */

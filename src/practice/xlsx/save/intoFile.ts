@@ -65,9 +65,8 @@ class CopyOfFile {
     this.file = new FileInGrid(opened, new Set(keptDiffering(saving.kept.custom)), this.parts);
     this.before = { ...saving, kept: opened.book as IWorkbookData, findings: new Findings() };
     this.stylesPart = this.partOf("styles");
-    this.shared = {
-      styles: new StyleSheet(this.stylesPart === undefined ? undefined : this.parts.part(this.stylesPart)),
-    };
+    const bytesOfStyles = this.stylesPart === undefined ? undefined : this.parts.part(this.stylesPart);
+    this.shared = { styles: new StyleSheet(bytesOfStyles, this.file.stylesTaken()) };
   }
 
   save(): SavedIntoFile {
@@ -110,14 +109,10 @@ class CopyOfFile {
   private writeStyles(): void {
     const { parts, stylesPart } = this;
     const { styles } = this.shared;
-    if (stylesPart !== undefined && parts.has(stylesPart)) {
-      const bytes = styles.part();
-      if (bytes) parts.add(stylesPart, bytes);
-    } else if (styles.isUsed) {
-      const name = stylesPart ?? parts.freeName("xl/styles", ".xml");
-      parts.add(name, styles.part() ?? "", STYLES);
-      if (stylesPart === undefined) parts.point(this.file.book.part, "styles", "styles", `/${name}`);
-    }
+    if (!styles.isUsed) return;
+    const name = stylesPart ?? parts.freeName("xl/styles", ".xml");
+    parts.add(name, styles.part(), parts.has(name) ? undefined : STYLES);
+    if (stylesPart === undefined) parts.point(this.file.book.part, "styles", "styles", `/${name}`);
   }
 
   private sheet(id: string, place: number): void {
