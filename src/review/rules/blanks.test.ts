@@ -198,6 +198,33 @@ describe("a blank that is none", () => {
     ).toEqual(["C4"]);
   });
 
+  test("what is added first and multiplied then is needed, since the line comes out wrong without it", () => {
+    const rows = [
+      ["Bed", "Front (ft)", "Side (ft)", "Edging"],
+      ...[2, 3, 4, 5, 6, 7].map((row) => ["Bed", 12, row === 4 ? "" : 6, `=ROUND(B${row}+C${row},0)*2`]),
+    ];
+    expect(cellsFound(blanks, rows)).toEqual(["C4"]);
+  });
+
+  test("a function that isn't ours may have a value of its own for a blank", () => {
+    const rows = (formula: (row: number) => CellText) => [
+      ["Loan", "Months", "Left over", "A month"],
+      ...[2, 3, 4, 5, 6, 7].map((row) => ["Dozer", 36, row === 4 ? "" : 900, formula(row)]),
+    ];
+    expect(
+      cellsFound(
+        blanks,
+        rows((row) => ({ f: `=PMT(0.01,B${row},9000,C${row})`, v: -300 })),
+      ),
+    ).toEqual([]);
+    expect(
+      cellsFound(
+        blanks,
+        rows((row) => ({ f: `=PMT(0.01,B${row},C${row}*10)`, v: -300 })),
+      ),
+    ).toEqual(["C4"]);
+  });
+
   test("a column that few lines fill in is a choice", () => {
     const rows = (filled: number) => [
       ["Bed", "Extra (h)", "Charge"],

@@ -4,6 +4,7 @@ import { type Cell, cellKey } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { asksFirst, usesOf } from "../formula/readers";
 import { calledName, isBinary, isCall, isNumber, type Tree } from "../formula/tree";
+import { knownFunction } from "../knowledge";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import type { Study } from "../study";
 import { addressFrom, nameOf } from "../words";
@@ -61,7 +62,7 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
     for (const place of blank) {
       const cell = must(readBy(book, family, member)[place]);
       if (study.isOutlier(cell) || asksFirst(pattern, must(pattern.references[place]).text)) continue;
-      if (isOnlyAdded(pattern, must(pattern.references[place]).start)) continue;
+      if (isNotNeeded(study, pattern, must(pattern.references[place]).start)) continue;
       yield observeBlanks(study, cell, member);
     }
   }
@@ -70,14 +71,19 @@ function* gaps(study: Study, family: Family): Generator<Observation> {
 /** Functions that go on without a blank. */
 const ADDS = new Set(["SUM", "AVERAGE", "ROUND", "MAX", "MIN", "COUNT", "SUBTOTAL"]);
 
-/** Whether a formula only adds a reference to others: then a blank there is a part that this line doesn't have. */
-function isOnlyAdded(pattern: Pattern, start: number): boolean {
-  const use = usesOf(pattern).find(({ reference }) => reference.start === start);
+/**
+ * Whether a formula goes on without a reference: it only adds it to others, which is a part that this line doesn't have,
+ * or hands it to a function that isn't ours, which may have a value of its own for a blank.
+ */
+function isNotNeeded({ knowledge }: Study, pattern: Pattern, start: number): boolean {
+  const { around = [] } = usesOf(pattern).find(({ reference }) => reference.start === start) ?? {};
+  const parent = around.at(-1) ?? null;
+  if (isCall(parent) && !knownFunction(knowledge, calledName(parent))) return true;
   const isSum = (part: Tree) =>
     (isBinary(part) && "+-".includes(part.operator)) ||
     part?.type === "UnaryExpression" ||
     (isCall(part) && ADDS.has(calledName(part)));
-  return use !== undefined && use.around.length > 0 && use.around.every(isSum);
+  return around.length > 0 && around.every(isSum);
 }
 
 /** Whether anything that goes along with a line is filled in, or it has a name and there is only one such thing. */

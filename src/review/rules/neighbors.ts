@@ -1,6 +1,7 @@
 import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
+import type { Pattern } from "../formula/pattern";
 import { shifted } from "../formula/reference";
 import { isPlainSum } from "../formula/sums";
 import { isReference } from "../formula/tree";
@@ -51,7 +52,7 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   const would = asNumber(study.wouldGive(cell, formula));
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   // A formula that only shows another cell says little of what is in the next one.
-  if (isReference(patternOf(study, family).tree ?? null) && !isNear(typed, would)) return undefined;
+  if (onlyShows(patternOf(study, family)) && !isNear(typed, would)) return undefined;
   if (isNumbering(study, cell) || isNoSum(study, family, cell, typed, would)) return undefined;
   const gives =
     would === undefined
@@ -70,8 +71,14 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   };
 }
 
-const patternOf = ({ book }: Study, { members: [first] }: Family) =>
+const patternOf = ({ book }: Pick<Study, "book">, { members: [first] }: Family) =>
   must(book.patternAt(must(first).sheet, must(first).row, must(first).column));
+
+/** `=B4` and `=+B4` show another cell and do nothing else. */
+function onlyShows({ tree = null }: Pattern): boolean {
+  const inner = tree?.type === "UnaryExpression" ? (tree.arguments[0] ?? null) : tree;
+  return isReference(inner);
+}
 
 /** A number in a row or column of 1, 2, 3 counts lines. */
 function isNumbering({ book }: Study, { sheet, row, column }: Cell): boolean {
@@ -139,7 +146,7 @@ export const unlike: Rule = {
       if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
       if (must(others.get(family)) > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family))
         continue;
-      if (isLikeBeside(study, outlier) || isSameSum(study, outlier)) continue;
+      if (isLikeBeside(study, outlier) || isSameSum(study, outlier) || isTypedOut(study, outlier)) continue;
       yield observeUnlike(study, outlier);
     }
   },
@@ -160,6 +167,12 @@ function isLikeBeside({ book }: Study, { cell, family }: Outlier): boolean {
     }
     return false;
   });
+}
+
+/** Arithmetic without a cell, such as `=40+3`, is a typed number, and among cells that only show others it may be anything. */
+function isTypedOut({ book }: Study, { cell, family }: Outlier): boolean {
+  const { references } = must(book.patternAt(cell.sheet, cell.row, cell.column));
+  return references.length === 0 && onlyShows(patternOf({ book }, family));
 }
 
 /** `E4+E5` and `SUM(E4:E5)` are one thing, written in two ways. */

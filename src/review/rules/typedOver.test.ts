@@ -252,5 +252,7 @@ describe("a number that is something else", () => {
     ];
     expect(cellsFound(typedOver, rows(900))).toEqual([]);
     expect(cellsFound(typedOver, rows(120))).toEqual(["C4"]);
+    const plus = rows(900).map((row) => row.map((cell) => (cell === 900 ? 900 : String(cell).replace(/^=/, "=+"))));
+    expect(cellsFound(typedOver, plus)).toEqual([]);
   });
 });

@@ -140,6 +140,21 @@ describe("a formula that goes with others than those in its column", () => {
     expect(cellsFound(unlike, rows("=F2+F4"))).toEqual(["F5"]);
   });
 
+  test("may be a number that is worked out, among cells that only show others", () => {
+    const shown = (cell: CellText, formula = (row: number) => `=B${row}`) => [
+      ["Line", "Spring", "Order"],
+      ...[2, 3, 4, 5, 6].map((row) => ["Stone", 100, row === 4 ? cell : formula(row)]),
+    ];
+    expect(cellsFound(unlike, shown("=40+3"))).toEqual([]);
+    expect(cellsFound(unlike, shown("=B4*2"))).toEqual(["C4"]);
+    expect(
+      cellsFound(
+        unlike,
+        shown("=40+3", (row) => `=B${row}*2`),
+      ),
+    ).toEqual(["C4"]);
+  });
+
   test("may add the same cells in another way", () => {
     const sums = (cell: CellText) => [
       ["Line", "Front", "Side", "Back", "All"],
