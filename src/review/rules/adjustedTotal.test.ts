@@ -47,6 +47,8 @@ describe("a number typed into a total", () => {
     ["an allowance on one cell", "=B2+25"],
     ["a number in another function", "=MAX(B2:B4,85)"],
     ["the days from one date to another, both counted", "=B2-C2+1"],
+    ["what is left of the whole", "=1-SUM(B2:B4)"],
+    ["what is left of 100", "=100-B2-B3"],
     ["arithmetic without cells", "=100+50+20"],
   ])("is not %s", (_, total) => {
     expect(cellsFound(adjustedTotal, costs(total))).toEqual([]);

@@ -50,6 +50,9 @@ interface Term {
 
 /** Adding 1 to the distance of two cells counts both ends, as in the days of a job. */
 function isTotal(terms: readonly Term[], typed: readonly number[]): boolean {
+  // What is left of the whole, as in `1-SUM(B2:B4)`.
+  const isRest = terms.every(({ term, sign }) => isNumber(term) || sign < 0);
+  if (isRest && typed.length === 1 && (typed[0] === 1 || typed[0] === 100)) return false;
   if (terms.some(({ term }) => isCall(term) && SUMS.has(calledName(term)))) return true;
   const references = terms.filter(({ term }) => isReference(term));
   const isDistance = references.length === 2 && new Set(references.map(({ sign }) => sign)).size === 2;

@@ -1,3 +1,4 @@
+import { toCol } from "@borgar/fx";
 import { must } from "../../quantities/must";
 import { areaAddress } from "../../spreadsheet/areas";
 import { type Cell, cellKey, type Target } from "../book";
@@ -6,10 +7,11 @@ import { shifted } from "../formula/reference";
 import { isPlainSum } from "../formula/sums";
 import { isReference } from "../formula/tree";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
+import { type TypedColumn, typedColumnsIn } from "../sheet/likeColumns";
 import type { Outlier } from "../sheet/outliers";
 import { type Retyped, retypedIn } from "../sheet/retyped";
 import { asNumber, type Study } from "../study";
-import { addressFrom, nameOf, short } from "../words";
+import { addressFrom, list, nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
 
 /** In a row of sums every column holds something else, and there a number this far off is no sum typed over. */
@@ -27,8 +29,26 @@ export const typedOver: Rule = {
       yield observeTypedOver(study, outlier);
     }
     for (const retyped of retypedIn(study)) yield retyped && observeRetyped(study, retyped);
+    for (const column of typedColumnsIn(study)) {
+      if (column) for (const cell of column.cells) yield observeTypedColumn(study, cell, column);
+      else yield undefined;
+    }
   },
 };
+
+function observeTypedColumn({ book }: Study, cell: Cell, { heading, others }: TypedColumn): Observation {
+  const typed = must(must(book.grids[cell.sheet]).number(cell.row, cell.column));
+  const columns = list(others.map((column) => `column ${toCol(column)}`));
+  return {
+    cell,
+    level: "warning",
+    group: `${cell.sheet}:column:${cell.column}`,
+    about: String(typed),
+    seen: `holds ${short(typed)}, typed; “${heading}” in ${columns} is worked out.`,
+    todo: "Use a formula in this column, too, or ignore this and say why.",
+    rank: 10,
+  };
+}
 
 /** The number is right today, so that this is no error yet. */
 function observeRetyped(study: Study, { cell, typed, formula, direction }: Retyped): Observation {
@@ -53,6 +73,8 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   // A formula that only shows another cell says little of what is in the next one.
   if (onlyShows(patternOf(study, family)) && !isNear(typed, would)) return undefined;
+  // Beyond an empty column another table may begin.
+  if (isPastAir(study, family, cell) && !isNear(typed, would)) return undefined;
   if (isNumbering(study, cell) || isNoSum(study, family, cell, typed, would)) return undefined;
   const gives =
     would === undefined
@@ -73,6 +95,17 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
 
 const patternOf = ({ book }: Pick<Study, "book">, { members: [first] }: Family) =>
   must(book.patternAt(must(first).sheet, must(first).row, must(first).column));
+
+/** Whether an empty column is between a cell and all formulas of a family that goes across. */
+function isPastAir({ book }: Study, { line, members }: Family, { column }: Cell): boolean {
+  if (line.direction === "down") return false;
+  const grid = must(book.grids[line.sheet]);
+  return members.every((member) => {
+    for (let at = Math.min(column, member.column) + 1; at < Math.max(column, member.column); at++)
+      if (grid.isColumnBlank(at)) return true;
+    return false;
+  });
+}
 
 /** `=B4` and `=+B4` show another cell and do nothing else. */
 function onlyShows({ tree = null }: Pattern): boolean {
@@ -100,7 +133,10 @@ function isNumbering({ book }: Study, { sheet, row, column }: Cell): boolean {
 
 /** In a row of sums, what is less than its largest part is something else, such as an average. */
 function isNoSum(study: Study, family: Family, cell: Cell, typed: number, would: number | undefined): boolean {
-  if (family.line.direction === "down" || typed === would || !isPlainSum(patternOf(study, family))) return false;
+  const pattern = patternOf(study, family);
+  if (family.line.direction === "down" || typed === would || !isPlainSum(pattern)) return false;
+  // An average is somewhere between its parts.
+  if (pattern.skeleton.includes("AVERAGE")) return false;
   const parts = readBy(study.book, family, cell).flatMap((target) => {
     const values = target && study.valuesAt(target);
     return Array.isArray(values) ? values.flat() : [values];
@@ -146,8 +182,8 @@ export const unlike: Rule = {
       if (holds !== "formula" || !study.isChecked(cell.sheet) || members.has(cellKey(cell))) continue;
       if (must(others.get(family)) > Math.max(1, MOST_OTHERS * family.members.length) || isMixed(study, family))
         continue;
-      if (isLikeBeside(study, outlier) || isSameSum(study, outlier) || isTypedOut(study, outlier)) continue;
-      yield observeUnlike(study, outlier);
+      if (isLikeBeside(study, outlier) || isTypedOut(study, outlier)) continue;
+      yield isSameSum(study, outlier) ? observeOneByOne(study, outlier) : observeUnlike(study, outlier);
     }
   },
 };
@@ -169,10 +205,12 @@ function isLikeBeside({ book }: Study, { cell, family }: Outlier): boolean {
   });
 }
 
-/** Arithmetic without a cell, such as `=40+3`, is a typed number, and among cells that only show others it may be anything. */
-function isTypedOut({ book }: Study, { cell, family }: Outlier): boolean {
-  const { references } = must(book.patternAt(cell.sheet, cell.row, cell.column));
-  return references.length === 0 && onlyShows(patternOf({ book }, family));
+/** Arithmetic without a cell, such as `=40+3`, is a typed number, and where it isn't near it's something else. */
+function isTypedOut(study: Study, { cell, family }: Outlier): boolean {
+  const { book } = study;
+  if (must(book.patternAt(cell.sheet, cell.row, cell.column)).references.length > 0) return false;
+  const [is, formula] = [must(book.grids[cell.sheet]).number(cell.row, cell.column), formulaFor(book, family, cell)];
+  return is === undefined || !isNear(is, formula === undefined ? undefined : asNumber(study.wouldGive(cell, formula)));
 }
 
 /** `E4+E5` and `SUM(E4:E5)` are one thing, written in two ways. */
@@ -195,6 +233,26 @@ function isSameSum(study: Study, { cell, family }: Outlier): boolean {
     );
   const [own, others] = [cellsOf(book.targetsOf(cell)), cellsOf(readBy(book, family, cell))];
   return own.toSorted().join() === others.toSorted().join();
+}
+
+/** The same sum as its neighbors, which take a range where it picks cells; undefined where both take ranges. */
+function observeOneByOne(study: Study, { cell, family }: Outlier): Observation | undefined {
+  const { book } = study;
+  const formula = formulaFor(book, family, cell);
+  const isRange = readBy(book, family, cell).some((target) => target && target.rows * target.columns > 1);
+  const isPicked = book.targetsOf(cell).every(({ rows, columns }) => rows * columns === 1);
+  if (formula === undefined || !isRange || !isPicked) return undefined;
+  return {
+    cell,
+    level: "question",
+    group: `${cell.sheet}:one by one:${family.line.direction}:${family.line.at}`,
+    about: must(must(book.grids[cell.sheet]).formula(cell.row, cell.column)),
+    seen: `adds cells one by one; the cells next to it have a range, such as ${formula}.`,
+    matters: "A line inserted later would be in the other totals and not in this one.",
+    todo: "Use the range here, too, or ignore this.",
+    rank: 5,
+    fix: [change(study, cell, formula)],
+  };
 }
 
 /** Longer sums are not written out cell by cell. */

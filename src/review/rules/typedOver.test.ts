@@ -151,9 +151,10 @@ describe("a typed number that agrees with the formula beside it", () => {
     ]);
   });
 
-  test("is found past one or two empty columns, down a column, and from number to number", () => {
-    expect(cellsFound(typedOver, seasons(3308, undefined, ["", ""]))).toEqual(["E5"]);
-    expect(cellsFound(typedOver, seasons(3308, undefined, ["", "", ""]))).toEqual([]);
+  test("is found past a few empty columns or notes, down a column, and from number to number", () => {
+    expect(cellsFound(typedOver, seasons(3308, undefined, ["", "", "", ""]))).toEqual(["G5"]);
+    expect(cellsFound(typedOver, seasons(3308, undefined, ["", "of that", ""]))).toEqual(["F5"]);
+    expect(cellsFound(typedOver, seasons(3308, undefined, ["", "", "", "", ""]))).toEqual([]);
     const across = [
       ["Line", "Front", "Back", "Side", "All"],
       ["Stone", 1210, 980, 15, "=SUM(B2:D2)"],
@@ -178,22 +179,29 @@ describe("a typed number that agrees with the formula beside it", () => {
     expect(cellsFound(typedOver, rows)).toEqual([]);
   });
 
-  test("with one or two digits, or a 0, agrees by chance", () => {
-    const small = (typed: CellText) => [
+  test("is a total in a row of totals, however small, and agrees by chance elsewhere", () => {
+    const small = (formula: string, typed: CellText) => [
       ["Pins", 4, 5],
       ["Stakes", 6, 7],
-      ["All", "=B1+B2", typed],
+      ["All", formula, typed],
     ];
-    expect(cellsFound(typedOver, small(12))).toEqual([]);
-    const large = (typed: CellText) => [["Pins", 4, 5.25], ...small(typed).slice(1)];
-    expect(cellsFound(typedOver, large(12.25))).toEqual(["C3"]);
-    const three = [
-      ["Pins", 4, 5],
-      ["Tape", 2, 1],
-      ["Stakes", 6, 7],
-      ["All", "=SUM(B1:B3)", 13],
-    ];
-    expect(cellsFound(typedOver, three)).toEqual(["C4"]);
+    expect(cellsFound(typedOver, small("=B1+B2", 12))).toEqual(["C3"]);
+    expect(cellsFound(typedOver, small("=B1*B2", 35))).toEqual([]);
+    expect(cellsFound(typedOver, small("=B1*1.3+B2", 13.5))).toEqual(["C3"]);
+    expect(cellsFound(typedOver, small("=B1*1.25", 6.25))).toEqual(["C3"]);
+    expect(cellsFound(typedOver, small("=B1*1.2", 6))).toEqual([]);
+    expect(
+      cellsFound(typedOver, [
+        ["Pins", 0, 0],
+        ["Stakes", 0, 0],
+        ["All", "=B1+B2", 0],
+      ]),
+    ).toEqual([]);
+  });
+
+  test("is no series that begins with typed numbers", () => {
+    const years = [["Year", "Loads"], ...[2021, 2022, 2023].map((year) => [year, 40]), ["=A4+1", 44], ["=A5+1", 45]];
+    expect(cellsFound(typedOver, years)).toEqual([]);
   });
 
   test("is none of a formula that chooses", () => {
@@ -255,4 +263,59 @@ describe("a number that is something else", () => {
     const plus = rows(900).map((row) => row.map((cell) => (cell === 900 ? 900 : String(cell).replace(/^=/, "=+"))));
     expect(cellsFound(typedOver, plus)).toEqual([]);
   });
+});
+
+describe("a typed column among columns with its heading", () => {
+  /** Costs of three beds, each with a share of the whole; those of the first are given. */
+  const beds = (
+    share: (row: number) => CellText,
+    others = (column: string, row: number): CellText => `=${column}${row}/${column}$6`,
+  ) => [
+    ["Line", "Cost", "Share", "Cost", "Share", "Cost", "Share"],
+    ...[2, 3, 4, 5].map((row) => ["Stone", 100, share(row), 120, others("D", row), 90, others("F", row)]),
+    ["All", 400, "", 480, "", 360, ""],
+  ];
+
+  test("is a warning that names the others", () => {
+    expect(
+      findWith(
+        typedOver,
+        beds(() => 0.3),
+      ),
+    ).toMatchObject([
+      {
+        level: "warning",
+        rank: 10,
+        cells: ["C2", "C3", "C4", "C5"],
+        seen: "“Stone”, “Share” holds 0.3, typed; “Share” in column E and column G is worked out. The same in 3 more cells: C3, C4 and C5.",
+      },
+    ]);
+  });
+
+  test.each([
+    ["is no finding where it's worked out, too", (row: number) => `=B${row}/B$6`, undefined],
+    [
+      "or where the others start from it",
+      () => 0.3,
+      (column: string, row: number) => `=${column === "D" ? "C" : "E"}${row}*1.1`,
+    ],
+    [
+      "or where another one is typed as well",
+      () => 0.3,
+      (column: string, row: number) => (column === "D" ? 0.2 : `=F${row}/F$6`),
+    ],
+  ] as const)("%s", (_, share, others) => {
+    expect(cellsFound(typedOver, beds(share, others))).toEqual([]);
+  });
+});
+
+test("beyond an empty column, a number that isn't near is of another table", () => {
+  const rows = (typed: number) => [
+    ["Line", "March", "April", "May", "", "Crew"],
+    ["Stone", 100, 120, 90, "", 70],
+    ["Pins", 20, 30, 10, "", 40],
+    ["All", "=SUM(B2:B3)", "=SUM(C2:C3)", "=SUM(D2:D3)", "", typed],
+  ];
+  expect(cellsFound(typedOver, rows(900))).toEqual([]);
+  expect(cellsFound(typedOver, rows(130))).toEqual(["F4"]);
 });

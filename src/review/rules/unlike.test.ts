@@ -140,28 +140,52 @@ describe("a formula that goes with others than those in its column", () => {
     expect(cellsFound(unlike, rows("=F2+F4"))).toEqual(["F5"]);
   });
 
-  test("may be a number that is worked out, among cells that only show others", () => {
+  test("may be a number that is worked out by hand, where it is far from what they give", () => {
     const shown = (cell: CellText, formula = (row: number) => `=B${row}`) => [
       ["Line", "Spring", "Order"],
       ...[2, 3, 4, 5, 6].map((row) => ["Stone", 100, row === 4 ? cell : formula(row)]),
     ];
-    expect(cellsFound(unlike, shown("=40+3"))).toEqual([]);
+    expect(cellsFound(unlike, shown("=10+3"))).toEqual([]);
     expect(cellsFound(unlike, shown("=B4*2"))).toEqual(["C4"]);
-    expect(
+    expect(cellsFound(unlike, shown("=90+3"))).toEqual(["C4"]);
+    const doubled = (cell: string) =>
       cellsFound(
         unlike,
-        shown("=40+3", (row) => `=B${row}*2`),
-      ),
-    ).toEqual(["C4"]);
+        shown(cell, (row) => `=B${row}*2`),
+      );
+    expect(doubled("=180+3")).toEqual(["C4"]);
+    expect(doubled("=40+3")).toEqual([]);
   });
 
-  test("may add the same cells in another way", () => {
+  test("may add the same cells one by one, which is a question", () => {
     const sums = (cell: CellText) => [
       ["Line", "Front", "Side", "Back", "All"],
       ...[2, 3, 4, 5, 6].map((row) => ["Stone", 100, 70, 50, row === 4 ? cell : `=SUM(B${row}:D${row})`]),
     ];
-    expect(cellsFound(unlike, sums("=B4+C4+D4"))).toEqual([]);
-    expect(cellsFound(unlike, sums("=B4+C4"))).toEqual(["E4"]);
-    expect(cellsFound(unlike, sums("=B4+C4+D5"))).toEqual(["E4"]);
+    expect(findWith(unlike, sums("=B4+C4+D4"))).toMatchObject([
+      {
+        level: "question",
+        cells: ["E4"],
+        seen: "“Stone”, “All” adds cells one by one; the cells next to it have a range, such as =SUM(B4:D4).",
+        fix: { E4: "=SUM(B4:D4)" },
+      },
+    ]);
+    expect(cellsFound(unlike, sums("=SUM(B4:C4,D4:D4)"))).toEqual([]);
+    for (const other of ["=B4+C4", "=B4+C4+D5"])
+      expect(findWith(unlike, sums(other)).map(({ level, cells }) => [level, ...cells])).toEqual([["error", "E4"]]);
   });
+});
+
+test("a sum that is short of its neighbors by a blank differs from them, too", () => {
+  const rows = [
+    ["Line", "Front", "Side", "Back", "All"],
+    ...[2, 3, 4, 5, 6].map((row) => [
+      "Stone",
+      row === 4 ? "" : 100,
+      70,
+      50,
+      row === 4 ? "=SUM(C4:D4)" : `=SUM(B${row}:D${row})`,
+    ]),
+  ];
+  expect(cellsFound(unlike, rows)).toEqual(["E4"]);
 });

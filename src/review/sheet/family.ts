@@ -49,13 +49,15 @@ export function* linesDown(book: Book, sheet: number): Generator<Line> {
   }
 }
 
-/** The bodies of all rows of a sheet; a column without anything ends them. */
+/** The bodies of all rows of a sheet; two columns without anything end them, and one is air between months or years. */
 export function* linesAcross(book: Book, sheet: number): Generator<Line> {
   const grid = must(book.grids[sheet]);
   const stretches: { from: number; to: number }[] = [];
   let from = grid.left;
   for (let column = grid.left; column <= grid.right + 1; column++) {
-    if (column <= grid.right && !grid.isColumnBlank(column)) continue;
+    const isOver =
+      column > grid.right || (grid.isColumnBlank(column) && (column === from || grid.isColumnBlank(column + 1)));
+    if (!isOver) continue;
     if (column - from > 3) stretches.push({ from, to: column - 1 });
     from = column + 1;
   }

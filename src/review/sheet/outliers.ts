@@ -151,8 +151,14 @@ function isWords(book: Book, target: Target | undefined): boolean {
   return grid.isTypedText(row, column) && !/\d/.test(String(grid.value(row, column)));
 }
 
-/** A range counts as blank where its first and its last cell are. */
+/** Longer ranges are looked at where they begin and end. */
+const MOST_LOOKED_AT = 200;
+
 function isBlankAt(book: Book, { sheet, row, column, rows, columns }: Target): boolean {
   const grid = must(book.grids[sheet]);
-  return grid.isBlank(row, column) && grid.isBlank(row + rows - 1, column + columns - 1);
+  const count = rows * columns;
+  const at = (place: number) => grid.isBlank(row + Math.floor(place / columns), column + (place % columns));
+  if (count > MOST_LOOKED_AT) return at(0) && at(count - 1);
+  for (let place = 0; place < count; place++) if (!at(place)) return false;
+  return true;
 }

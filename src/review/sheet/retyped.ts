@@ -3,7 +3,7 @@ import { type Cell, cellKey, contains, type Target } from "../book";
 import type { Pattern } from "../formula/pattern";
 import { shifted } from "../formula/reference";
 import { isPlainSum } from "../formula/sums";
-import { calledName, isCall, walk } from "../formula/tree";
+import { calledName, isCall, isReference, walk } from "../formula/tree";
 import { asNumber, type Study } from "../study";
 import type { SheetGrid } from "./grid";
 
@@ -16,11 +16,9 @@ export interface Retyped {
   readonly direction: "down" | "across";
 }
 
-/** Columns of air between the months, or a rule above a total, separate neighbors no further than this. */
-const MOST_BLANKS = 2;
-/** One or two digits agree by chance, but in a row of totals hardly with the sum of three cells. */
+/** Blank columns between the months, their units and notes, or a rule above a total separate neighbors no further than this. */
+const MOST_BETWEEN = 4;
 const TELLING_DIGITS = 3;
-const TELLING_CELLS = 3;
 /** A typed number is rounded as it shows, and then not off by more than this. */
 const ROUNDED_BY = 0.005;
 
@@ -46,7 +44,7 @@ export function* retypedIn(study: Study): Generator<Retyped | undefined> {
     if (!study.isChecked(grid.index)) continue;
     for (const { pattern, ...cell } of book.formulaCells(grid.index)) {
       if (count++ % 500 === 0) yield undefined;
-      if (!isArithmetic(pattern) || !readsSeveral(pattern)) continue;
+      if (!isArithmetic(pattern) || !worksOut(pattern)) continue;
       for (const way of WAYS) {
         // A formula that is filled down a column says nothing of what is beside it.
         const side = (by: 1 | -1) =>
@@ -67,9 +65,18 @@ function isArithmetic({ tree }: Pattern): boolean {
   return true;
 }
 
-const readsSeveral = ({ references }: Pattern) =>
-  references.length > 1 ||
-  references.some(({ edges }) => edges && !(edges.top?.at === edges.bottom?.at && edges.left?.at === edges.right?.at));
+/** Whether a formula works anything out; one that shows a cell, or counts on from the one before, agrees with anything. */
+function worksOut({ tree = null, references }: Pattern): boolean {
+  const inner = tree?.type === "UnaryExpression" ? (tree.arguments[0] ?? null) : tree;
+  const isNext = references.every(
+    ({ edges }) =>
+      edges &&
+      Math.abs(edges.top?.at ?? 0) + Math.abs(edges.left?.at ?? 0) <= 1 &&
+      edges.top?.at === edges.bottom?.at &&
+      edges.left?.at === edges.right?.at,
+  );
+  return references.length > 0 && !isReference(inner) && !(references.length === 1 && isNext);
+}
 
 function* along(
   study: Study,
@@ -81,12 +88,12 @@ function* along(
 ): Generator<Retyped> {
   const formula = must(grid.formula(from.row, from.column));
   const isTotal = across !== 0 && isPlainSum(pattern);
-  let blanks = 0;
-  for (let step = 1; blanks <= MOST_BLANKS; step++) {
+  let between = 0;
+  for (let step = 1; between <= MOST_BETWEEN; step++) {
     const cell = { sheet: from.sheet, row: from.row + step * down, column: from.column + step * across };
     if (cell.row < grid.top || cell.row > grid.bottom || cell.column < grid.left || cell.column > grid.right) return;
-    if (grid.isBlank(cell.row, cell.column)) {
-      blanks++;
+    if (grid.isBlank(cell.row, cell.column) || grid.isTypedText(cell.row, cell.column)) {
+      between++;
       continue;
     }
     if (!grid.isTypedNumber(cell.row, cell.column) || tries.left-- <= 0) return;
@@ -98,7 +105,7 @@ function* along(
     });
     if (moved === undefined || !agrees(study, cell, typed, moved, isTotal)) return;
     yield { cell, typed, formula: moved, direction: down === 0 ? "across" : "down" };
-    blanks = 0;
+    between = 0;
   }
 }
 
@@ -114,8 +121,8 @@ function agrees(study: Study, cell: Cell, typed: number, formula: string, isTota
     Math.abs(typed - would) <= Math.min(0.5 * 10 ** -decimals, ROUNDED_BY * Math.abs(would)) + 1e-9 * Math.abs(would);
   if (!isSame) return false;
   const read = study.readBy(cell, formula);
-  const isTelling = digits >= TELLING_DIGITS || (isTotal && read !== undefined && read.count >= TELLING_CELLS);
-  if (read === undefined || read.count < 2 || !isTelling) return false;
+  // In a row of totals what adds up is a total, however small; elsewhere small numbers agree by chance.
+  if (read === undefined || !(isTotal ? read.count > 1 : digits >= TELLING_DIGITS && read.count > 0)) return false;
   return !comesFrom(study, read.targets, cell);
 }
 
