@@ -58,7 +58,9 @@ function notesOnEndLaps({ cuts, pins, rules }: FabricLayout): string[] {
     };
     const own = pieces.length > 1 ? pins.filter(isFrom(far, 0, distance(start, far))) : [];
     const isLoose = pieces.slice(1).some(({ startsAtFt }) => !own.some(isFrom(end, startsAtFt, rules.endLapFt)));
-    return isLoose ? [notes.looseEndLap(number, rules.pinSpacingFt * INCHES_PER_FOOT)] : [];
+    return isLoose
+      ? [notes.looseEndLap(number, rules.pinSpacingFt * INCHES_PER_FOOT, rules.endLapFt * INCHES_PER_FOOT)]
+      : [];
   });
 }
 

@@ -62,8 +62,10 @@ export const layoutNotes = {
   straightBetweenWidths: (calculated: number, drawn: number) =>
     `The area (${square(calculated)} sq ft) is by Simpson's rule, for a curved edge; the drawing runs straight ` +
     `from width to width, which is ${square(drawn)} sq ft.`,
-  looseEndLap: (cut: number, spacingIn: number) =>
-    `No pin row crosses the end lap of cut ${cut}. Lap the pieces ${feet(spacingIn)} in, or pin the lap across.`,
+  /** @param lapIn as it is; where it is as long as rows are apart, the bed is too narrow there for a pin of any row. */
+  looseEndLap: (cut: number, spacingIn: number, lapIn: number) =>
+    `No pin row crosses the end lap of cut ${cut}. ` +
+    (lapIn < spacingIn ? `Lap the pieces ${feet(spacingIn)} in, or pin the lap across.` : "Pin the lap across."),
   shortPiece: (number: number) => `P${number} ${SHORT_PIECE_WORDS}`,
 } as const;
 

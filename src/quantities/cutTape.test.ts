@@ -22,6 +22,7 @@ describe("lengths from one piece", () => {
     expect(cutTapes([40.1 / 12, 30.2 / 12], 25.7 / 12, EDGING_STEP_IN)).toEqual({
       lengths: [`3' 4 1/4"`, `2' 6 1/4"`],
       leftOver: `2' 1 1/2"`,
+      stepIn: 1 / 4,
     });
   });
 
@@ -30,6 +31,7 @@ describe("lengths from one piece", () => {
     expect(cutTapes([40.1 / 12, 55.85 / 12], 0.05 / 12, EDGING_STEP_IN)).toEqual({
       lengths: [`3' 4 1/8"`, `4' 7 7/8"`],
       leftOver: `0"`,
+      stepIn: 1 / 8,
     });
   });
 
@@ -38,6 +40,7 @@ describe("lengths from one piece", () => {
     expect(cutTapes([48.0625 / 12, 47.9375 / 12], 0, EDGING_STEP_IN)).toEqual({
       lengths: [`4' 1/16"`, `3' 11 15/16"`],
       leftOver: `0"`,
+      stepIn: 1 / 16,
     });
   });
 });

@@ -20,10 +20,16 @@ export const upToStep = (feet: number, stepIn: number): number =>
  */
 export const cutTape = (feet: number, stepIn: number): string => printTape(upToStep(feet, stepIn));
 
+/** A length down to the last step: what can be had of so much. */
+export const downToStep = (feet: number, stepIn: number): number =>
+  (Math.floor((feet * INCHES_PER_FOOT) / stepIn + ROUNDING_STEPS) * stepIn) / INCHES_PER_FOOT;
+
 /** Lengths to cut from one piece or roll, and what is left over of it, in words. */
-interface CutTapes {
+export interface CutTapes {
   readonly lengths: readonly string[];
   readonly leftOver: string;
+  /** The step that they were rounded up to; 0 where they are as they are. */
+  readonly stepIn: number;
 }
 
 /**
@@ -40,5 +46,6 @@ export function cutTapes(lengthsFt: readonly number[], leftOverFt: number, stepI
   return {
     lengths: (fits ? rounded : lengthsFt).map(printTape),
     leftOver: printTape(fits ? leftFt : leftOverFt),
+    stepIn: fits ? stepIn : 0,
   };
 }

@@ -30,7 +30,7 @@ function worked(form: Partial<BedForm>) {
 
 describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
   it("has as many pins and cuts in its figures as there are marks in its drawing, and is ordered by those cuts", () => {
-    let laidOut = 0;
+    let [laidOut, bare] = [0, 0];
     fc.assert(
       fc.property(anyForm, (form) => {
         // Random corners can make an outline that crosses itself, which the form refuses.
@@ -66,13 +66,19 @@ describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }
         );
         const bought = orderJob([needs]).lines.find(({ key }) => key.startsWith("border"));
         expect(bought?.order ?? 0).toBe(amounts.pieces);
-        // A lap of 12 in always has a row of pins where rows are 12 in apart or less.
-        if (bed.numbers.pinSpacing === 12) expect(plan.notes.filter((note) => note.includes("end lap"))).toEqual([]);
+        // A lap of 12 in has a row of pins where rows are 12 in apart or less, unless the bed is hardly wide enough for one
+        // there, as in 1 of 5,000 beds.
+        const loose = plan.notes.filter((note) => note.includes("end lap"));
+        if (bed.numbers.pinSpacing === 12 && loose.length > 0) {
+          bare++;
+          expect(loose.every((note) => note.endsWith(". Pin the lap across."))).toBe(true);
+        }
         laidOut++;
       }),
       { numRuns: Math.max(100, RANDOM_BEDS / 4), seed: 4 },
     );
     expect(laidOut).toBeGreaterThan(99);
+    expect(bare).toBeLessThanOrEqual(laidOut / 1000);
   });
 });
 

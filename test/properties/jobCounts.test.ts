@@ -3,8 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { jobOf, namedBeds } from "../../src/pane/papers/makePapers";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
-import { cutsOfBed } from "../../src/quantities/job/cutsOfBed";
+import { cutsOfBed, stockTapes } from "../../src/quantities/job/cutsOfBed";
 import { kindsOfBeds } from "../../src/quantities/job/priceJob";
+import { readTape } from "../../src/quantities/tape";
 import { cellAround, explain } from "../../src/review/explain/explain";
 import type { WorkbookFacts } from "../../src/review/facts";
 import { keyAddresses } from "../../src/sheets/compose";
@@ -31,6 +32,7 @@ import { bedOfJob } from "./jobToPrice";
  */
 
 const AT = { row: 0, column: 0 };
+const SIXTEENTH_FT = 1 / 16 / 12;
 /** Jobs that are written to a workbook. */
 const JOBS = 4;
 const NAMES = ["Walk", "Wall", "walk", "Walk (2)"];
@@ -76,6 +78,7 @@ function onPaper(forms: readonly BedForm[]) {
 describe("a job of several beds", { timeout: 60_000 + RANDOM_BEDS * 60 }, () => {
   it("has the same counts in the pane, in its drawings, on the order, and on the crew's sheet", () => {
     let named = 0;
+    let [cutCount, finer] = [0, 0];
     fc.assert(
       fc.property(anyJob, (forms) => {
         const { estimates, job, crew, order, marks } = onPaper(forms);
@@ -113,6 +116,30 @@ describe("a job of several beds", { timeout: 60_000 + RANDOM_BEDS * 60 }, () => 
           expect(words.match(/ from (?:the off-?cut of )?piece \d/g)?.length ?? 0).toBe(own.length);
           for (const { part } of own) expect(words).toMatch(new RegExp(` P${part} cut to `));
         }
+        // What the crew cuts is no shorter than what is needed, laps included, but for half a sixteenth where a roll is full.
+        for (const line of fabric) {
+          const tapes = stockTapes(line);
+          const { stocks, whole } = line.cutting!;
+          const inStrip = new Map<string, { needed: number; cut: number }>();
+          const add = (strip: string, needed: number, cut: number) => {
+            const before = inStrip.get(strip) ?? { needed: 0, cut: 0 };
+            inStrip.set(strip, { needed: before.needed + needed, cut: before.cut + cut });
+          };
+          stocks.forEach(({ cuts: own, leftOverFt }, at) => {
+            const lengths = tapes[at]!.lengths.map((text) => readTape(text, "ft"));
+            for (const [n, { bed, part, lengthFt }] of own.entries()) add(`${bed}|${part}`, lengthFt, lengths[n]!);
+            expect(sum(lengths)).toBeLessThanOrEqual(
+              sum(own.map(({ lengthFt }) => lengthFt)) + leftOverFt + SIXTEENTH_FT,
+            );
+            for (const length of lengths) {
+              cutCount++;
+              if (Math.abs(length * 24 - Math.round(length * 24)) > 1e-6) finer++;
+            }
+          });
+          for (const { bed, part, count, lengthFt } of whole) add(`${bed}|${part}`, count * lengthFt, count * lengthFt);
+          for (const [strip, { needed, cut }] of inStrip)
+            expect(cut, strip).toBeGreaterThanOrEqual(needed - SIXTEENTH_FT / 2);
+        }
         expect(sum(estimates.map(({ pieces }) => pieces))).toBe(
           cuts.length + sum(edgingLines.flatMap(({ cutting }) => cutting!.whole).map(({ count }) => count)),
         );
@@ -120,6 +147,8 @@ describe("a job of several beds", { timeout: 60_000 + RANDOM_BEDS * 60 }, () => 
       { numRuns: Math.max(60, RANDOM_BEDS / 10), seed: 18 },
     );
     expect(named).toBeGreaterThan(20);
+    // Nearly all of it is cut to half inches: the rest comes off rolls that are used up to the end.
+    expect(finer).toBeLessThan(cutCount / 25);
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cutAcross, cutBedByBed } from "./cutAcross";
+import { stockTapes } from "./cutsOfBed";
 import { edgingCuts } from "./edgingCuts";
 import { rollsInTurn } from "./rollsInTurn";
 import { stripCuts } from "./stripCuts";
@@ -85,4 +86,30 @@ test("cuts across runs say when the steps allowed ran out before the plan was pr
   const parts = [8, 7, 6, 5, 4, 2].map((lastFt, n) => ({ bed: `${n}`, part: 1, whole: 1, lastFt }));
   expect(cutAcross(16, parts, 0)).toMatchObject({ count: 8, proven: true });
   expect(cutAcross(16, parts, 0, 1)).toMatchObject({ count: 9, proven: false });
+});
+
+describe("the lengths of a cut list", () => {
+  const cut = (part: number, inches: number) => ({ bed: "Walk", part, lengthFt: inches / 12 });
+  const listed = (...stocks: { cuts: ReturnType<typeof cut>[]; leftOverFt: number }[]) =>
+    stockTapes({ supplier: "fabric and pins", cutting: { whole: [], stocks, proven: true, moreJoints: 0 } }).map(
+      ({ lengths, leftOver }) => [...lengths, leftOver],
+    );
+
+  test("are half inches also where a roll runs out in a strip: the next one gives what this one can't", () => {
+    // Three strips of 12' 11.83" off rolls of 25 ft that lap 12 in. As needed: 155.83 + 144.17, then 23.66 + 155.83. Up to
+    // half inches the first is 13 ft and leaves the second 12 ft, so that its other piece is 0.17 in. longer, 23.83 in.
+    const first = { cuts: [cut(1, 155.83), cut(2, 144.17)], leftOverFt: 0 };
+    const second = { cuts: [cut(2, 23.66), cut(3, 155.83)], leftOverFt: (300 - 23.66 - 155.83) / 12 };
+    expect(listed(first, second)).toEqual([
+      ["13'", "12'", '0"'],
+      ["2'", "13'", "10'"],
+    ]);
+  });
+
+  test("are sixteenths where no later roll has room", () => {
+    const full = { cuts: [cut(1, 155.83), cut(2, 144.17)], leftOverFt: 0 };
+    expect(listed(full)).toEqual([[`12' 11 13/16"`, `12' 3/16"`, '0"']]);
+    const end = { cuts: [cut(2, 300)], leftOverFt: 0 };
+    expect(listed(full, end)[0]).toEqual([`12' 11 13/16"`, `12' 3/16"`, '0"']);
+  });
 });

@@ -1,6 +1,7 @@
-import { cutTapes, EDGING_STEP_IN, FABRIC_STEP_IN } from "../cutTape";
+import { type CutTapes, cutTapes, downToStep, EDGING_STEP_IN, FABRIC_STEP_IN, upToStep } from "../cutTape";
 import { must } from "../must";
 import { printTape } from "../tape";
+import { INCHES_PER_FOOT } from "../units";
 import type { JobOrder, OrderLine, Stock } from "./order";
 
 /** A length of edging or fabric of one bed, and what the order cuts it from. */
@@ -22,10 +23,48 @@ export interface OrderedCuts {
   readonly fabric: readonly OrderedCut[];
 }
 
-/** The lengths that are cut from one piece or roll of a line, as the crew cuts them, and what is left over. */
-export function stockTapes({ supplier }: Pick<OrderLine, "supplier">, { cuts, leftOverFt }: Stock) {
-  const lengths = cuts.map(({ lengthFt }) => lengthFt);
-  return cutTapes(lengths, leftOverFt, supplier === "border" ? EDGING_STEP_IN : FABRIC_STEP_IN);
+/**
+ * The lengths that are cut from each piece or roll of a line, as the crew cuts them, and what is left over. Where a roll
+ * runs out inside a strip, the lengths before it are rounded up, the strip gets what they leave, and the next roll the rest.
+ */
+export function stockTapes({ supplier, cutting }: Pick<OrderLine, "supplier" | "cutting">): CutTapes[] {
+  const stocks = cutting?.stocks ?? [];
+  const stepIn = supplier === "border" ? EDGING_STEP_IN : FABRIC_STEP_IN;
+  /** What an earlier roll leaves to the first length of a later one, in feet, by the later roll's place. */
+  const passedOn = new Map<number, number>();
+  return stocks.map(({ cuts, leftOverFt }, place) => {
+    const more = passedOn.get(place) ?? 0;
+    const lengths = cuts.map(({ lengthFt }, at) => lengthFt + (at === 0 ? more : 0));
+    const tapes = cutTapes(lengths, leftOverFt - more, stepIn);
+    const next = goesOnAt(stocks, place);
+    if (next === undefined || tapes.stepIn === stepIn || !endsWithRoom(stocks, place, stepIn)) return tapes;
+    const before = lengths.slice(0, -1).map((feet) => upToStep(feet, stepIn));
+    const rollFt = cuts.reduce((sum, { lengthFt }) => sum + lengthFt, leftOverFt);
+    const rest = downToStep(rollFt - before.reduce((sum, feet) => sum + feet, 0), stepIn);
+    passedOn.set(next, must(lengths.at(-1)) - rest);
+    const left = rollFt - before.reduce((sum, feet) => sum + feet, rest);
+    return { lengths: [...before, rest].map(printTape), leftOver: printTape(left), stepIn };
+  });
+}
+
+/** Whether the last of the rolls that pass lengths on has room for all that rounding up can add to it. */
+function endsWithRoom(stocks: readonly Stock[], place: number, stepIn: number): boolean {
+  let end = place;
+  let cuts = 0;
+  for (let at: number | undefined = place; at !== undefined; at = goesOnAt(stocks, at)) {
+    end = at;
+    cuts += must(stocks[at]).cuts.length;
+  }
+  return must(stocks[end]).leftOverFt >= (cuts * stepIn) / INCHES_PER_FOOT;
+}
+
+/** The later roll off which the last strip of a roll goes on; undefined where it ends there. */
+function goesOnAt(stocks: readonly Stock[], place: number): number | undefined {
+  const last = must(must(stocks[place]).cuts.at(-1));
+  const next = stocks.findIndex(
+    ({ cuts }, later) => later > place && cuts[0]?.bed === last.bed && cuts[0].part === last.part,
+  );
+  return next < 0 ? undefined : next;
 }
 
 /**
@@ -48,8 +87,9 @@ function cutsOfLine(line: OrderLine, bed: string): OrderedCut[] {
       ? Array.from({ length: count }, () => ({ part, lengthFt, length: printTape(lengthFt), isOffCut: false }))
       : [],
   );
+  const tapes = stockTapes(line);
   const cut = stocks.flatMap((stock, index) => {
-    const { lengths } = stockTapes(line, stock);
+    const { lengths } = must(tapes[index]);
     return stock.cuts.flatMap(({ bed: of, part, lengthFt }, place) =>
       of === bed ? [{ part, lengthFt, length: must(lengths[place]), stock: index + 1, isOffCut: place > 0 }] : [],
     );

@@ -203,8 +203,9 @@ function cutRows(line: OrderLine): DraftRow[] {
   const beds = [...new Set(cutting.whole.map(({ bed }) => bed))];
   const countFor = (of: string) => cutting.whole.reduce((sum, { bed, count }) => sum + (bed === of ? count : 0), 0);
   const whole = beds.map((bed) => `${countFor(bed)} whole for ${bed}`);
+  const tapes = stockTapes(line);
   const stocks = cutting.stocks.map((stock, index) => {
-    const { lengths, leftOver } = stockTapes(line, stock);
+    const { lengths, leftOver } = must(tapes[index]);
     // As the drawing names them: P4 is a piece of edging, a plain number a cut of fabric.
     const parts = stock.cuts.map(({ bed, part }, n) => `${bed} ${isEdging ? "P" : ""}${part}: ${lengths[n]}`);
     return `${index + 1}. ${parts.join(" + ")}; ${leftOver} left over`;
