@@ -2,6 +2,9 @@ import { afterEach, expect, test } from "vitest";
 import { insertJob } from "../../src/pane/papers/jobTogether";
 import { jobOf } from "../../src/pane/papers/makePapers";
 import { readJob } from "../../src/pane/papers/readJob";
+import { type BedForm, blankForm } from "../../src/quantities/bed/form";
+import { keyAddresses } from "../../src/sheets/compose";
+import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { BLOCK_TITLE } from "../../src/sheets/estimate/headings";
 import { findJobRows } from "../../src/sheets/jobRows/findJobRows";
 import { fitList } from "../../src/sheets/jobRows/fit";
@@ -142,4 +145,19 @@ test("a quantity that was typed into a row is what its estimate orders, and is s
   expect(blocks[0]!("Edging pieces")[1]).toBe(9);
   expect(blocks[0]!("Edging pieces")[8]).toContain("quantity typed over");
   expect(blocks[1]!("Edging pieces")[8]).not.toContain("quantity typed over");
+});
+
+test("a count that was typed over in an estimate is said beside the bed, where the crew's sheet would have another", async () => {
+  host = await createProductHost();
+  const form: BedForm = { ...blankForm(), name: "Walk", typed: { length: "18.5", width: "5" } };
+  const inserted = await insertPlan((at) => estimateBlock(form, at), { kind: "new sheet", name: "Walk" });
+  if (!inserted.done) throw new Error("a new sheet is free");
+  expect((await readJob()).beds.map(({ notes }) => notes)).toEqual([[]]);
+  const pins = keyAddresses(estimateRows(form), { row: 0, column: 0 }).get("pins")!;
+  await Excel.run(async (context) => {
+    context.workbook.worksheets.getItem("Walk").getRange(pins).values = [[60]];
+    await context.sync();
+  });
+  await host.grid.settled();
+  expect((await readJob()).beds.map(({ notes }) => notes)).toEqual([["Pins: 60 in the estimate, 51 calculated."]]);
 });

@@ -1,3 +1,4 @@
+import { type AmountKey, amounts } from "../../quantities/bed/amounts";
 import type { BedForm } from "../../quantities/bed/form";
 import type { Rates } from "../../quantities/bed/rates";
 import type { SheetFacts, WorkbookFacts } from "../../review/facts";
@@ -10,6 +11,7 @@ import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
 import { areaAddress, overlap } from "../../spreadsheet/areas";
 import { readRates } from "../../workbook/read/rates";
 import { readWorkbook } from "../../workbook/read/workbook";
+import { amountText } from "../numbers";
 import { previewOf } from "../preview";
 import type { WorkedOutBed } from "./needsOf";
 import { rowBed } from "./rowBed";
@@ -28,7 +30,7 @@ export interface FoundBed {
   readonly follows?: BedForm | undefined;
   readonly worked: WorkedOutBed | undefined;
   readonly problem: string | undefined;
-  /** For a row of a list: where it and its measurements differ. */
+  /** Where the row of a list, or an estimate that was typed over, says otherwise than its measurements do. */
   readonly notes?: readonly string[];
 }
 
@@ -67,7 +69,7 @@ export async function readJob(): Promise<FoundJob> {
     const onSheet = findSheetBeds(name, used, blocks);
     // The rows of a block, of rates, of a job, or of past jobs are no list of beds.
     if (blocks.length > 0)
-      return findJobBeds(name, used, blocks).map((block, index) => ({ ...blockBed(block), onSheet: onSheet[index] }));
+      return findJobBeds(name, used, blocks).map((block, index) => blockBed(block, onSheet[index], used));
     const isOther = findPastJobs(used.values, used) || findJobBlocks(name, used).length > 0;
     return isOther ? [] : rowBeds(sheet, used, facts, rates);
   });
@@ -98,12 +100,31 @@ function rowBeds(
   );
 }
 
-function blockBed(block: JobBed): FoundBed {
+/** Counts of an estimate that its drawing and the crew's sheet have, too. */
+const COUNTS = [
+  "borderRun",
+  "pieces",
+  "stakes",
+  "fabricStrips",
+  "rolls",
+  "pins",
+] as const satisfies readonly AmountKey[];
+/** What a sheet that rounds to hundredths may differ by. */
+const SAME_COUNT = 0.01;
+
+function blockBed(block: JobBed, onSheet: SheetBed | undefined, used: NonNullable<SheetFacts["used"]>): FoundBed {
   const where = `${block.sheet}!${areaAddress(block.area).split(":")[0]}`;
   const preview = previewOf(block.form);
   const noPrice = block.price === undefined ? "It has no price: look at its unit costs and rates." : undefined;
-  const base = { id: where, where, tickedAtFirst: true, block };
+  const base = { id: where, where, tickedAtFirst: true, block, onSheet };
   if (!preview.estimate) return { ...base, worked: undefined, problem: preview.problems[0]?.message };
   const { bed, plan, estimate } = preview;
-  return { ...base, worked: { bed, plan, estimate }, problem: noPrice };
+  const notes = COUNTS.flatMap((key) => {
+    const cell = onSheet?.cells.get(key);
+    const shown = cell && used.values[cell.row - used.row]?.[cell.column - used.column];
+    const calculated = estimate.amounts[key];
+    if (typeof shown !== "number" || Math.abs(shown - calculated) < SAME_COUNT) return [];
+    return [`${amounts[key].label}: ${amountText(shown)} in the estimate, ${amountText(calculated)} calculated.`];
+  });
+  return { ...base, worked: { bed, plan, estimate }, problem: noPrice, notes };
 }
