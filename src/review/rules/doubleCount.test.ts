@@ -217,3 +217,16 @@ describe("a cell that two parts of a sum both take", () => {
     expect(findWith(doubleCount, rows)).toMatchObject([{ related: ["C2"], fix: { B4: "=SUM(B1:C2,C2:D3)-C2" } }]);
   });
 });
+
+test("each of a series builds on the one before it", () => {
+  const rows = (last: string) => [
+    ["Day", "Loads so far"],
+    ["1", 3],
+    ["2", 4],
+    ["3", "=B2+B3"],
+    ["4", "=B3+B4"],
+    ["5", last],
+  ];
+  expect(cellsFound(doubleCount, rows("=B4+B5"))).toEqual([]);
+  expect(cellsFound(doubleCount, rows("=SUM(B2:B5)"))).toEqual(["B6"]);
+});

@@ -211,3 +211,13 @@ describe("an error from a blank", () => {
     expect(findWith(errors, rows)).toMatchObject([{ cells: ["C2", "C3"], related: ["D2", "D3"] }]);
   });
 });
+
+test("NA() is meant", () => {
+  const rows = (formula: string) => [
+    ["Month", "Loads"],
+    ["May", { f: formula, v: "#N/A" }],
+  ];
+  expect(cellsFound(errors, rows("=NA()"))).toEqual([]);
+  expect(cellsFound(errors, rows("=IF(A2=1,5,NA())"))).toEqual([]);
+  expect(cellsFound(errors, rows("=MATCH(5,A1:A2,0)"))).toEqual(["B2"]);
+});

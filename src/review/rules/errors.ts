@@ -29,10 +29,19 @@ export const errors: Rule = {
     yield* eachCell(study, (cell, grid) => {
       const { row, column } = cell;
       const isError = grid.kind(row, column) === "error" && !WAITING.has(String(grid.value(row, column)));
-      return isError && !comesFromElsewhere(study, cell) ? observe(study, cell, traced) : undefined;
+      if (!isError || comesFromElsewhere(study, cell) || isMeant(study, cell)) return undefined;
+      return observe(study, cell, traced);
     });
   },
 };
+
+/** A formula with NA() in it shows #N/A on purpose, so that a chart leaves the place open. */
+function isMeant({ book }: Study, { sheet, row, column }: Cell): boolean {
+  if (must(book.grids[sheet]).value(row, column) !== "#N/A") return false;
+  for (const { part } of walk(book.patternAt(sheet, row, column)?.tree ?? null))
+    if (isCall(part) && calledName(part) === "NA") return true;
+  return false;
+}
 
 /** An error that another cell handed on is told where it began. */
 function comesFromElsewhere({ book }: Study, cell: Cell): boolean {

@@ -10,7 +10,13 @@ import { change, eachCell, type Observation, type Rule } from "./rule";
 
 const PLAIN = /^[-+]?\$?\d{1,3}(,\d{3})+(\.\d+)?\s?%?$|^[-+]?\$?(\d+\.?\d*|\.\d+)\s?%?$/;
 /** Given a text in a cell, these go on without it. */
-const TAKES_NUMBERS = new Set(["SUM", "AVERAGE", "MAX", "MIN"]);
+const TAKES_NUMBERS = new Set(
+  "SUM AVERAGE MAX MIN SUBTOTAL AGGREGATE PRODUCT SUMPRODUCT COUNT MEDIAN LARGE SMALL STDEV STDEV.S STDEV.P VAR".split(
+    " ",
+  ),
+);
+/** So do these, of the range that they add up; in the others they look for what a text says. */
+const ADDS_UP: Readonly<Record<string, number>> = { SUMIF: 2, AVERAGEIF: 2, SUMIFS: 0, AVERAGEIFS: 0 };
 /** These ask what a cell is, and take nothing from it. */
 const LOOKS_AT = new Set(["COUNTA", "ROWS", "COLUMNS", "ISBLANK", "ISNUMBER", "ISTEXT", "ISNONTEXT", "ISERROR"]);
 /** These take a text as it is. */
@@ -84,5 +90,7 @@ function readingOf(study: Study, use: CellUse): Reading {
   if (LOOKS_AT.has(call.name)) return "looked at";
   if (TAKES_TEXT.has(call.name))
     return call.name === "IF" && isBinary(use.around.at(-1) ?? null) ? "taken as a number" : "taken as text";
-  return use.inRange || TAKES_NUMBERS.has(call.name) ? "passed over" : "taken as a number";
+  if (TAKES_NUMBERS.has(call.name) || ADDS_UP[call.name] === call.argument) return "passed over";
+  // Most functions find a number in a text, too; what the rest make of a range isn't known here.
+  return use.inRange ? "looked at" : "taken as a number";
 }

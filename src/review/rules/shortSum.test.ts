@@ -444,10 +444,20 @@ describe("what is near enough to be left out", () => {
       line(total),
     ];
     // Four are named; 200 - 4 = 196 more.
-    expect(findWith(shortSum, many("=SUM(B2:B3)"))[0]!.seen).toContain(
-      "B4, B5, B6, B7 and 196 more next to it (total 2,000)",
+    expect(findWith(shortSum, many("=SUM(B2:B151)"))[0]!.seen).toContain(
+      "B152, B153, B154, B155 and 196 more next to it (total 2,000)",
     );
-    expect(findWith(shortSum, many("=SUM(B500:B501)"))[0]!.seen).toContain("and 196 more next to it (total 2,000)");
+    expect(findWith(shortSum, many("=SUM(B352:B501)"))[0]!.seen).toContain("and 196 more next to it (total 2,000)");
+  });
+
+  test("a total of a few among many lines is a choice", () => {
+    const rows = (range: string) => [
+      ["Line", "Cost"],
+      ...Array.from({ length: 10 }, () => line(10)),
+      line(`=SUM(${range})`),
+    ];
+    expect(leftOut(rows("B2:B5"))).toEqual([["B6", "B7", "B8", "B9", "B10", "B11"]]);
+    expect(leftOut(rows("B2:B4"))).toEqual([]);
   });
 });
 

@@ -57,7 +57,7 @@ function isChosen({ book }: Study, { cell, pattern }: SummingCell, sum: Sum, lef
   const stretch = stretchOf(sum.targets);
   if (!stretch) return false;
   const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
-  if (!isOnLine && left.length > mostLeft(sum)) return true;
+  if (left.length > mostLeft(sum, isOnLine)) return true;
   if (sum.targets.some(({ rows, columns }) => rows * columns > 1)) return false;
   // The next line picks the same cells, or these are far from their sum.
   const isLikeNext = AROUND.some(
@@ -69,12 +69,9 @@ function isChosen({ book }: Study, { cell, pattern }: SummingCell, sum: Sum, lef
 /** As many may be left out of a sum of one or two. */
 const FEW = 2;
 
-/** More than a sum takes isn't left out by mistake. */
-const mostLeft = ({ targets }: Sum) =>
-  Math.max(
-    FEW,
-    targets.reduce((count, { rows, columns }) => count + rows * columns, 0),
-  );
+/** More than a sum takes isn't left out by mistake; at its end a total may be short of a few more. */
+const mostLeft = ({ targets }: Sum, isOnLine: boolean) =>
+  Math.max(FEW, (isOnLine ? 2 : 1) * targets.reduce((count, { rows, columns }) => count + rows * columns, 0));
 
 const AROUND = [
   [1, 0],
@@ -156,7 +153,7 @@ export function leftOutOf(study: Study, summing: SummingCell, sum: Sum): Cell[] 
   const isOnLine = cell.sheet === stretch.sheet && sideways(stretch, cell) === stretch.at;
   const isAtEnd = isOnLine && lengthwise(stretch, cell) > stretch.to;
   const end = isAtEnd ? lengthwise(stretch, cell) : Number.POSITIVE_INFINITY;
-  const most = isOnLine ? MOST : mostLeft(sum) + 1;
+  const most = Math.min(MOST, mostLeft(sum, isOnLine) + 1);
   for (let along = stretch.to + 1; along < end && left.length < most; along++) {
     const at = cellAt(stretch, along);
     if (isOut(at, isAtEnd)) left.push(at);

@@ -87,8 +87,14 @@ function* followed(study: Study, sum: Sum, subtotals: ReadonlyMap<string, Summin
 }
 
 /** Whether a sum takes a cell that a subtotal among its cells takes, too. */
-function isTwice({ cell }: SummingCell, sum: Sum, { cell: inner, sums }: SummingCell): boolean {
+function isTwice(
+  { cell, pattern }: SummingCell,
+  sum: Sum,
+  { cell: inner, sums, pattern: innerPattern }: SummingCell,
+): boolean {
   if (cellKey(cell) === cellKey(inner)) return false;
+  // Each of a series builds on the one before it, as a running balance does.
+  if (pattern === innerPattern) return false;
   if (sum.skipsNested && sums.every(({ skipsNested }) => skipsNested)) return false;
   return sums.some(({ targets }) => targets.some((target) => sum.targets.some((taken) => touches(taken, target))));
 }
