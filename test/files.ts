@@ -17,7 +17,9 @@ const files = new WeakMap<HeadlessHost, Uint8Array>();
 /** The file that the practice page makes of a workbook, and what it does not hold. */
 export async function savedFile(host: HeadlessHost) {
   await host.grid.settled();
-  return saveBook(host.open, host.grid.cells, functionNames, files.get(host));
+  const bytes = files.get(host);
+  const before = bytes && { bytes, opened: openBook(host.open.library, bytes, "", functionNames) };
+  return saveBook(host.open, host.grid.cells, functionNames, before);
 }
 
 /** A file as the practice page reads it. */

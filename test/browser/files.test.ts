@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { handMadeFile } from "../handMadeFile";
 import { unzip } from "../unzip";
 import { readCells } from "./cells";
 import { heavyFile } from "./heavyFile";
@@ -193,6 +194,23 @@ test("a file made to keep a page busy opens, takes what is typed, and is saved, 
   expect(usedSize).toBeLessThan(MOST_HEAP_BYTES);
   // An idle machine takes 15 seconds: nothing that grows with the cells of a sheet comes near this.
   expect(Date.now() - from).toBeLessThan(120_000);
+});
+
+test("a large file shows how far it is while it is read, and can be canceled", async () => {
+  const row = Array.from({ length: 20 }, (_, column) => `<c t="inlineStr"><is><t>Lark walk ${column}</t></is></c>`);
+  const rows = Array.from({ length: 9_000 }, () => `<row>${row.join("")}</row>`).join("");
+  const large = handMadeFile({
+    "xl/worksheets/sheet2.xml": `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`,
+  });
+  await choose("large.xlsx", large);
+  const busy = page.getByRole("dialog", { name: "Reading “large.xlsx”…" });
+  await busy.waitFor();
+  await expect
+    .poll(() => busy.getByRole("progressbar").evaluate((bar: HTMLProgressElement) => bar.value))
+    .toBeGreaterThan(0);
+  await busy.getByRole("button", { name: "Cancel" }).click();
+  await note().getByText("“large.xlsx” wasn't opened.").waitFor();
+  expect(await asking().isVisible()).toBe(false);
 });
 
 test("in the dark and in a narrow window, the buttons and the question are there", async () => {

@@ -1,4 +1,5 @@
 import { FileRefusal, refuseTooLarge } from "../../xlsx/limits";
+import { Canceled } from "../../xlsx/steps";
 import type { BrowserGrid } from "../browser/browserGrid";
 import { counted } from "../xlsx/context";
 import type { FunctionNames } from "../xlsx/formulas";
@@ -6,6 +7,7 @@ import type { GridBook, OpenedBook } from "../xlsx/open/openBook";
 import type { OpenedNews } from "../xlsx/openedMessage";
 import { element } from "./element";
 import { fill, sayInBar, sayInFront } from "./say";
+import { whileBusy } from "./whileBusy";
 
 /** What opening a file takes from the page. */
 export interface Openings {
@@ -29,17 +31,21 @@ export async function openFile(file: File, openings: Openings): Promise<void> {
     const { sheets, front, cells, formulas, shown } = opened;
     await openings.replace(opened.book, { fileName: file.name, sheets, front, cells, formulas, shown }, bytes);
   } catch (cause) {
+    if (cause instanceof Canceled) {
+      sayInBar(`“${file.name}” wasn't opened.`);
+      return;
+    }
     sayInBar("");
     sayInFront({ title: `Can't open “${file.name}”`, text: reasonOf(cause) });
   }
 }
 
 async function read(name: string, bytes: Uint8Array, { grid, functions }: Openings): Promise<OpenedBook> {
-  const [{ openBook }, { nameOf }] = await Promise.all([
+  const [{ openingSteps }, { nameOf }] = await Promise.all([
     import(/* webpackChunkName: "files" */ "../xlsx/open/openBook"),
     import(/* webpackChunkName: "files" */ "../xlsx/fileName"),
   ]);
-  return openBook(grid.open.library, bytes, nameOf(name), functions);
+  return whileBusy(`Reading “${name}”…`, openingSteps(grid.open.library, bytes, nameOf(name), functions));
 }
 
 /** Whether the person wants the file in the place of the workbook. */

@@ -1,5 +1,6 @@
 import type { CustomData } from "@univerjs/core";
 import { FileRefusal } from "../../xlsx/limits";
+import { Canceled } from "../../xlsx/steps";
 import type { BrowserGrid } from "../browser/browserGrid";
 import type { Shelf } from "../keep/database";
 import { isKeptFile, type KeptFile } from "../keep/keptFile";
@@ -7,6 +8,7 @@ import type { FunctionNames } from "../xlsx/formulas";
 import { element } from "./element";
 import { handOver } from "./handOver";
 import { fill, type Said, sayInFront } from "./say";
+import { whileBusy } from "./whileBusy";
 
 /**
  * Makes a file of the workbook and gives it to the person; always a new file. Asks first where the file would not have
@@ -21,14 +23,19 @@ export async function saveFile(
   kept: Shelf<KeptFile>,
 ): Promise<string | undefined> {
   try {
-    const [{ saveBook }, { savedName }, { differenceLine }] = await Promise.all([
+    const [{ saveBook }, { openingSteps }, { savedName }, { differenceLine }] = await Promise.all([
       import(/* webpackChunkName: "files" */ "../xlsx/save/saveBook"),
+      import(/* webpackChunkName: "files" */ "../xlsx/open/openBook"),
       import(/* webpackChunkName: "files" */ "../xlsx/fileName"),
       import(/* webpackChunkName: "files" */ "../xlsx/openedMessage"),
     ]);
     await grid.settled();
     const { file, words } = await fileOf(open.workbook.getCustomMetadata(), kept);
-    const { bytes, lost, kept: values } = saveBook(open, grid.cells, functions, file);
+    const before = file && {
+      bytes: file,
+      opened: await whileBusy("Making the file…", openingSteps(open.library, file, "", functions)),
+    };
+    const { bytes, lost, kept: values } = saveBook(open, grid.cells, functions, before);
     const name = savedName(open.workbook.getName(), new Date());
     const sheets = grid.sheets.list();
     const lines = [
@@ -40,6 +47,7 @@ export async function saveFile(
     handOver({ name, bytes });
     return `Saved as “${name}”, a new file in your downloads.`;
   } catch (cause) {
+    if (cause instanceof Canceled) return "No file was saved.";
     sayInFront(troubleSaving(cause));
     return undefined;
   }

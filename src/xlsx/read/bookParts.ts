@@ -1,6 +1,7 @@
 import { damaged, FileRefusal, mostCells, mostSheets } from "../limits";
+import { partOf, type Steps } from "../steps";
 import type { ZipFile } from "../zip";
-import { type FileText, readSheetPart, readTexts, type SheetContent } from "./cells";
+import { type FileText, readTexts, type SheetContent, sheetSteps } from "./cells";
 import { type Relationships, relationshipsOf } from "./package";
 import { attributesOf, elements, firstElement, isTrue, readXml, type XmlElement } from "./xml";
 
@@ -52,7 +53,7 @@ const STRICT = "http://purl.oclc.org/ooxml/spreadsheetml/main";
  *
  * @throws FileRefusal where it has no workbook in it, or one that nothing here reads.
  */
-export function bookParts(zip: ZipFile): BookParts {
+export function* bookSteps(zip: ZipFile): Steps<BookParts> {
   const root = [...relationshipsOf(zip, "").values()].find(({ kind }) => kind === "officeDocument");
   const bytes = root && zip.part(root.target);
   if (!root || !bytes) throw damaged("it has no workbook in it");
@@ -76,7 +77,11 @@ export function bookParts(zip: ZipFile): BookParts {
   }
   const strings = part("sharedStrings");
   const texts = strings && readTexts(strings);
-  const sheetAt = listed.map((attributes) => sheetPart(zip, attributes, relationships, texts));
+  const sheetAt: (SheetPart | undefined)[] = [];
+  for (const [place, attributes] of listed.entries()) {
+    const steps = sheetPartSteps(zip, attributes, relationships, texts);
+    sheetAt.push(yield* partOf(steps, place / listed.length, (place + 1) / listed.length));
+  }
   const sheets = sheetAt.filter((sheet) => sheet !== undefined);
   if (sheets.length === 0) throw new FileRefusal("The file has no sheet with cells.");
   refuseTooManyCells(sheets);
@@ -103,12 +108,12 @@ function refuseTooManyCells(sheets: readonly SheetPart[]): void {
   throw new FileRefusal(`The file is too large: ${many} cells, and at most ${most} go into the practice workbook.`);
 }
 
-function sheetPart(
+function* sheetPartSteps(
   zip: ZipFile,
   { name = "", state = "visible", ...attributes }: XmlElement["attributes"],
   relationships: Relationships,
   texts: readonly FileText[] | undefined,
-): SheetPart | undefined {
+): Steps<SheetPart | undefined> {
   const id = Object.entries(attributes).find(([key]) => /(^|:)id$/.test(key))?.[1] ?? "";
   const found = relationships.get(id);
   if (!found) throw damaged(`the sheet “${name}” is missing`);
@@ -116,7 +121,7 @@ function sheetPart(
   const bytes = zip.part(found.target);
   if (!bytes) throw damaged(`the sheet “${name}” is missing`);
   return {
-    ...readSheetPart(bytes, texts),
+    ...(yield* sheetSteps(bytes, texts)),
     name,
     hidden: state !== "visible",
     part: found.target,

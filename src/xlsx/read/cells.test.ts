@@ -1,10 +1,13 @@
 import { expect, test } from "vitest";
-import { readSheetPart, readTexts } from "./cells";
+import { allAtOnce } from "../steps";
+import { readTexts, sheetSteps } from "./cells";
 import { readXml } from "./xml";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const sheet = (rows: string, texts = "<sst/>") =>
-  readSheetPart(bytes(`<worksheet><sheetData>${rows}</sheetData></worksheet>`), readTexts(readXml(bytes(texts))));
+  allAtOnce(
+    sheetSteps(bytes(`<worksheet><sheetData>${rows}</sheetData></worksheet>`), readTexts(readXml(bytes(texts)))),
+  );
 
 test("a row or cell without an address comes right after the one before it", () => {
   const { cells } = sheet(

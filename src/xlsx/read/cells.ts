@@ -1,6 +1,7 @@
 import { placeOf } from "../addresses";
 import { damaged, mostCells } from "../limits";
-import { readXml, type XmlElement } from "./xml";
+import type { Steps } from "../steps";
+import { type XmlElement, xmlSteps } from "./xml";
 
 /** A text of a file. */
 export interface FileText {
@@ -51,14 +52,14 @@ export interface SheetContent {
 }
 
 /** Reads a sheet. Rows and cells are collected while parsing; only the rest becomes a tree. */
-export function readSheetPart(bytes: Uint8Array, texts: readonly FileText[] | undefined): SheetContent {
+export function* sheetSteps(bytes: Uint8Array, texts: readonly FileText[] | undefined): Steps<SheetContent> {
   const rows: FileRow[] = [];
   const cells: FileCell[] = [];
   let cellCount = 0;
   // A row or cell without an address comes right after the one before it.
   let row = -1;
   let column = -1;
-  const xml = readXml(bytes, {
+  const xml = yield* xmlSteps(bytes, {
     opened(name, attributes) {
       if (name === "row") {
         row = attributes.r === undefined ? row + 1 : Number(attributes.r) - 1;

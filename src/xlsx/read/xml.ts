@@ -1,5 +1,6 @@
 import { SaxesParser } from "saxes";
 import { damaged, FileRefusal } from "../limits";
+import { allAtOnce, type Steps } from "../steps";
 
 /** An element of a part, with the elements in it. */
 export interface XmlElement {
@@ -37,6 +38,14 @@ const deepest = 200;
  *   attacks do.
  */
 export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement {
+  return allAtOnce(xmlSteps(bytes, visitor));
+}
+
+/** The letters of a part that are read before the work stops for a moment. */
+const lettersAStep = 65_536;
+
+/** Reads a part of a workbook in steps. @throws FileRefusal as {@link readXml} does. */
+export function* xmlSteps(bytes: Uint8Array, visitor: XmlVisitor = {}): Steps<XmlElement> {
   const parser = new SaxesParser<{ xmlns: false; position: false }>({ xmlns: false, position: false });
   const whole = xmlText(bytes);
   const open: OpenElement[] = [];
@@ -73,7 +82,11 @@ export function readXml(bytes: Uint8Array, visitor: XmlVisitor = {}): XmlElement
     else root = element;
   });
   try {
-    parser.write(whole).close();
+    for (let at = 0; at < whole.length; at += lettersAStep) {
+      parser.write(whole.slice(at, at + lettersAStep));
+      yield at / whole.length;
+    }
+    parser.close();
   } catch (cause) {
     throw cause instanceof FileRefusal ? cause : damaged("its contents don't fit together", cause);
   }

@@ -5,6 +5,7 @@ import { intersecting } from "../../../spreadsheet/intersecting";
 import { rectangleOf } from "../../../xlsx/addresses";
 import { longestFormula, mostCellsOfFormula, mostCellsOfFormulas } from "../../../xlsx/limits";
 import type { FileCell, FileValue } from "../../../xlsx/read/cells";
+import type { Steps } from "../../../xlsx/steps";
 import { showsDate } from "../../../xlsx/style";
 import { counted, type Opening } from "../context";
 import { fromFile, movedFormula, type Unreadable } from "../formulas";
@@ -57,16 +58,17 @@ interface ReadInto {
 }
 
 /** The cells of one sheet, as the grid keeps them. */
-export function readCells(
+export function* readCells(
   opening: Opening,
   reading: CellsReading,
   sheet: ReadInto,
   cells: readonly FileCell[],
-): Record<number, Record<number, ICellData>> {
+): Steps<Record<number, Record<number, ICellData>>> {
   const shared = sharedFormulas(cells);
   const spilled = spilledCells(cells);
   const rows: Record<number, Record<number, ICellData>> = {};
-  for (const cell of cells) {
+  for (const [number, cell] of cells.entries()) {
+    if (number % cellsAStep === 0) yield number / cells.length;
     const { row, column, style } = cell;
     const reader = new CellReader(opening, reading, sheet, cell);
     const partOf = spilled.get(`${row},${column}`);
@@ -84,6 +86,9 @@ export function readCells(
   }
   return rows;
 }
+
+/** The cells that are read before the work stops for a moment. */
+const cellsAStep = 2_000;
 
 /** The cells that hold a formula for others, too, by what they have in common. */
 function sharedFormulas(cells: readonly FileCell[]): ReadonlyMap<string, FileCell> {
@@ -179,7 +184,8 @@ class CellReader {
     if (typeof value === "number") return { v: this.inOneCalendar(value), t: CellValueType.NUMBER };
     if (typeof value === "object") return { v: value.error, t: CellValueType.STRING };
     // Text that looks like something else, such as an error, must be marked as text.
-    const readsOtherwise = /^[='@#]/.test(value) || numfmt.parseValue(value) !== null;
+    const mayBeNumber = /\d|^\s*(?:true|false)\s*$/i.test(value);
+    const readsOtherwise = /^[='@#]/.test(value) || (mayBeNumber && numfmt.parseValue(value) !== null);
     return { v: value, t: readsOtherwise ? CellValueType.FORCE_STRING : CellValueType.STRING };
   }
 

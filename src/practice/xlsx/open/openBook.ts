@@ -1,9 +1,10 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { colorReader } from "../../../xlsx/colors";
 import { damaged, FileRefusal } from "../../../xlsx/limits";
-import { type BookParts, bookParts, type SheetPart } from "../../../xlsx/read/bookParts";
+import { type BookParts, bookSteps, type SheetPart } from "../../../xlsx/read/bookParts";
 import { openPackage, readSettings } from "../../../xlsx/read/package";
 import { readStyles } from "../../../xlsx/read/styles";
+import { allAtOnce, partOf, type Steps } from "../../../xlsx/steps";
 import type { FileStyle } from "../../../xlsx/style";
 import type { GridLibrary } from "../../grid/library";
 import type { SheetTable } from "../../grid/port";
@@ -13,7 +14,7 @@ import { styleFromFile } from "../styles";
 import type { FileTable } from "../tableReferences";
 import type { CellsReading, ShownResult } from "./cells";
 import { namesOfSeveral, readNames, readTables } from "./names";
-import { readSheet } from "./sheet";
+import { type ReadSheet, readSheet } from "./sheet";
 import { findInBook, findInSheet } from "./unseenParts";
 
 /** The grid's file of a workbook, as far as a file says it. */
@@ -56,15 +57,25 @@ export interface OpenedBook {
  * @throws FileRefusal in words where the file cannot be opened: it is no workbook, locked, damaged or too large.
  */
 export function openBook(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedFile {
+  return allAtOnce(openingSteps(library, bytes, name, functions));
+}
+
+/** Reads an .xlsx file in steps, as {@link openBook} does at once. */
+export function* openingSteps(
+  library: GridLibrary,
+  bytes: Uint8Array,
+  name: string,
+  functions: FunctionNames,
+): Steps<OpenedFile> {
   try {
-    return read(library, bytes, name, functions);
+    return yield* read(library, bytes, name, functions);
   } catch (cause) {
     throw cause instanceof FileRefusal ? cause : damaged("its parts don't fit together", cause);
   }
 }
 
-function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): OpenedFile {
-  const book = bookParts(openPackage(bytes));
+function* read(library: GridLibrary, bytes: Uint8Array, name: string, functions: FunctionNames): Steps<OpenedFile> {
+  const book = yield* partOf(bookSteps(openPackage(bytes)), 0, PARTS_SHARE);
   refuseTwins(book);
   const [unseen, lost] = [new Findings(), new Findings()];
   const opening: Opening = {
@@ -96,12 +107,15 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     work: 0,
   };
   const unseenOn = book.sheets.map(() => new Findings());
-  const parts = book.sheets.map((sheet, place) => {
+  const parts: ReadSheet[] = [];
+  for (const [place, sheet] of book.sheets.entries()) {
     const findings = unseenOn[place] ?? unseen;
     findInSheet(book, sheet, findings);
     noteLooks(sheet, cells, findings);
-    return readSheet({ ...opening, findings }, reading, sheet, place, rules);
-  });
+    const steps = readSheet({ ...opening, findings }, reading, sheet, place, rules);
+    const shareAt = (number: number) => PARTS_SHARE + (number / book.sheets.length) * (1 - PARTS_SHARE);
+    parts.push(yield* partOf(steps, shareAt(place), shareAt(place + 1)));
+  }
   for (const findings of unseenOn) unseen.add(findings);
   const settings = readSettings(book.zip);
   if (!settings) unseen.fact("add-in data, which is damaged");
@@ -139,6 +153,9 @@ function read(library: GridLibrary, bytes: Uint8Array, name: string, functions: 
     unseenOn,
   };
 }
+
+/** About how much of the work it is to take the file apart; measured. */
+const PARTS_SHARE = 0.5;
 
 function refuseTwins({ sheets }: BookParts): void {
   const seen = new Set<string>();

@@ -5,6 +5,7 @@ import { colorOf } from "../../../xlsx/colors";
 import { mostMerged, widestRule } from "../../../xlsx/limits";
 import type { SheetPart } from "../../../xlsx/read/bookParts";
 import { attributesOf, elements, firstElement, isTrue, numberIn, type XmlElement } from "../../../xlsx/read/xml";
+import type { Steps } from "../../../xlsx/steps";
 import { digitPixels, type FileStyle } from "../../../xlsx/style";
 import { toRange } from "../../grid/geometry";
 import { pointsToPixels } from "../../grid/lengths";
@@ -25,13 +26,13 @@ export interface ReadSheet {
 }
 
 /** @param ruleStyles the styles that the file has for rules, by their numbers. */
-export function readSheet(
+export function* readSheet(
   opening: Opening,
   reading: CellsReading,
   sheet: SheetPart,
   place: number,
   ruleStyles: readonly FileStyle[],
-): ReadSheet {
+): Steps<ReadSheet> {
   const id = sheetId(place);
   const { book, findings } = opening;
   const measures = readMeasures(sheet, (number) => reading.styleIds[number]);
@@ -55,7 +56,7 @@ export function readSheet(
     };
   };
   const { shadings, lists } = readRules(opening, ruleStyles, sheet, id, narrowed);
-  const cellData = readCells(
+  const cellData = yield* readCells(
     opening,
     reading,
     { id, name: sheet.name, rows: lastRow + 1, columnStyles: measures.styles },

@@ -4,7 +4,7 @@ import type { OpenGrid } from "../../grid/library";
 import type { CellsPort } from "../../grid/port";
 import { Findings, type Saving } from "../context";
 import type { FunctionNames } from "../formulas";
-import { openBook } from "../open/openBook";
+import type { OpenedFile } from "../open/openBook";
 import type { Difference } from "../openedMessage";
 import { saveIntoFile } from "./intoFile";
 import { namesToFile, tablesToFile } from "./names";
@@ -19,6 +19,13 @@ export interface SavedBook {
   readonly kept: readonly Difference[];
 }
 
+/** The file that a workbook was opened from. */
+export interface FileBefore {
+  readonly bytes: Uint8Array;
+  /** What is read of it. */
+  readonly opened: OpenedFile;
+}
+
 /** The author of every file; never a person or a machine. */
 const author = "Practice workbook";
 const longestName = 31;
@@ -29,21 +36,20 @@ const longestName = 31;
  * in which only what was changed is other. The workbook itself doesn't change.
  *
  * @param functions the add-in's functions, which have other names in files.
- * @param file the bytes of the one that the workbook was opened from.
+ * @param file the one that the workbook was opened from.
  * @throws FileRefusal in words for a sheet whose name no file may hold.
  */
 export function saveBook(
   grid: OpenGrid,
   cells: Pick<CellsPort, "read">,
   functions: FunctionNames,
-  file?: Uint8Array,
+  file?: FileBefore,
 ): SavedBook {
-  const opened = file && openBook(grid.library, file, "", functions);
-  const startsIn1904 = opened?.parts.startsIn1904 === true;
+  const startsIn1904 = file?.opened.parts.startsIn1904 === true;
   const saving: Saving = { grid, cells, functions, startsIn1904, kept: grid.workbook.save(), findings: new Findings() };
   checkNames(Object.values(saving.kept.sheets).map(({ name = "" }) => name));
-  if (!file || !opened) return { bytes: newFile(saving), lost: saving.findings.lines(), kept: [] };
-  const saved = saveIntoFile(saving, file, opened);
+  if (!file) return { bytes: newFile(saving), lost: saving.findings.lines(), kept: [] };
+  const saved = saveIntoFile(saving, file.bytes, file.opened);
   return { ...saved, lost: saving.findings.lines() };
 }
 
