@@ -258,12 +258,18 @@ function observeOneByOne(study: Study, { cell, family }: Outlier): Observation |
 /** Longer sums are not written out cell by cell. */
 const SAME_SUM_CELLS = 200;
 
+/** `=+B4/C4` and `=(B4/C4)` are written in two ways and the same. */
+function bare(formula: string): string {
+  const text = formula.replaceAll(/\s+/g, "").replace(/^=\+?/, "");
+  return /^\([^()]*\)$/.test(text) ? text.slice(1, -1) : text;
+}
+
 function observeUnlike(study: Study, { cell, family }: Outlier): Observation | undefined {
   const { book } = study;
   const grid = must(book.grids[cell.sheet]);
   const own = must(grid.formula(cell.row, cell.column));
   const formula = formulaFor(book, family, cell);
-  if (formula === undefined) return undefined;
+  if (formula === undefined || bare(formula) === bare(own)) return undefined;
   const [is, would] = [grid.number(cell.row, cell.column), asNumber(study.wouldGive(cell, formula))];
   const isError = grid.kind(cell.row, cell.column) === "error";
   const gives = isError

@@ -190,3 +190,14 @@ describe("a number stored as text", () => {
     expect(findWith(numberAsText, rows).map(({ cells }) => cells)).toEqual([["B2", "B3"], ["C2"]]);
   });
 });
+
+test("the numbers of lines are text", () => {
+  const rows = (second: string) => [
+    ["No.", "Line", "Cost"],
+    ["'1.1", "Stone", 100],
+    [second, "Fabric", 50],
+    ["=SUM(A2:A3)", "All", "=SUM(C2:C3)"],
+  ];
+  expect(cellsFound(numberAsText, rows("'1.2"))).toEqual([]);
+  expect(cellsFound(numberAsText, rows("'7.5"))).toEqual(["A2", "A3"]);
+});

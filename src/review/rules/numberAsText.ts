@@ -4,6 +4,7 @@ import type { Cell } from "../book";
 import { type CellUse, callAround, isHandedOn, usesThrough } from "../formula/readers";
 import { isBinary } from "../formula/tree";
 import { knownFunction } from "../knowledge";
+import type { SheetGrid } from "../sheet/grid";
 import type { Study } from "../study";
 import { list } from "../words";
 import { change, eachCell, type Observation, type Rule } from "./rule";
@@ -32,9 +33,22 @@ export const numberAsText: Rule = {
     eachCell(study, (cell, grid) => {
       if (!grid.isTypedText(cell.row, cell.column)) return undefined;
       const number = readNumber(String(grid.value(cell.row, cell.column)));
-      return number === undefined ? undefined : observe(study, cell, number);
+      return number === undefined || isNumbering(grid, cell) ? undefined : observe(study, cell, number);
     }),
 };
+
+/** How far the number before or behind may be, past lines without one. */
+const REACH = 12;
+
+/** `1.3` below `1.2`, or above `1.4`, is the number of a line. */
+function isNumbering(grid: SheetGrid, { row, column }: Cell): boolean {
+  const [, part, last] = /^(\d+\.(?:\d+\.)*)(\d+)$/.exec(String(grid.value(row, column)).trim()) ?? [];
+  if (part === undefined) return false;
+  const beside = new Set([`${part}${Number(last) - 1}`, `${part}${Number(last) + 1}`]);
+  for (let by = -REACH; by <= REACH; by++)
+    if (grid.isTypedText(row + by, column) && beside.has(String(grid.value(row + by, column)).trim())) return true;
+  return false;
+}
 
 /** The number that a text is, if it is nothing else; a text such as 007 is a mark and no number. */
 export function readNumber(text: string): number | undefined {

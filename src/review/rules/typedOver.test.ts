@@ -319,3 +319,14 @@ test("beyond an empty column, a number that isn't near is of another table", () 
   expect(cellsFound(typedOver, rows(900))).toEqual([]);
   expect(cellsFound(typedOver, rows(130))).toEqual(["F4"]);
 });
+
+test("where amounts and their shares take turns, an amount is no share typed over", () => {
+  const rows = (line: readonly CellText[]) => [
+    ["Line", "Spring", "", "Summer", "", "Fall", ""],
+    [...line],
+    ["Pins", 20, "=B3/B$4", 30, "=D3/D$4", 10, "=F3/F$4"],
+    ["All", 120, 1, 130, 1, 90, 1],
+  ];
+  expect(cellsFound(typedOver, rows(["Stone", 100, "=B2/B$4", 100, "=D2/D$4", 80, "=F2/F$4"]))).toEqual([]);
+  expect(cellsFound(typedOver, rows(["Stone", 100, "=B2/B$4", 100, 0.769, 80, "=F2/F$4"]))).toEqual(["E2"]);
+});

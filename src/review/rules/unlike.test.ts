@@ -189,3 +189,9 @@ test("a sum that is short of its neighbors by a blank differs from them, too", (
   ];
   expect(cellsFound(unlike, rows)).toEqual(["E4"]);
 });
+
+test("brackets and a plus sign around a formula make no difference", () => {
+  expect(cellsFound(unlike, beds(5, { 4: "=(B4*C4)" }))).toEqual([]);
+  expect(cellsFound(unlike, beds(5, { 4: "=+B4*C4" }))).toEqual([]);
+  expect(cellsFound(unlike, beds(5, { 4: "=(B4*C5)" }))).toEqual(["D4"]);
+});

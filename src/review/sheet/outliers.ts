@@ -1,5 +1,5 @@
 import { must } from "../../quantities/must";
-import type { Book, Cell, Target } from "../book";
+import { type Book, type Cell, cellKey, type Target } from "../book";
 import { sumsItsOwnLine } from "../formula/sums";
 import { alongOf, cellOf, type Family, isRolling, readBy } from "./family";
 
@@ -46,6 +46,13 @@ export function outliersOf(book: Book, family: Family, totalRows: ReadonlySet<nu
   if (needs.length === 0) return [];
   const found: Outlier[] = [];
   let others = 0;
+  const keys = new Set(members.map(cellKey));
+  const readsMember = (cell: Cell) =>
+    readBy(book, family, cell).some(
+      (target) => target && target.rows * target.columns === 1 && keys.has(cellKey(target)),
+    );
+  // Where amounts and their shares take turns, a share of a share is no share.
+  const isBuiltOn = (cell: Cell) => readsMember(cell) && !members.some(readsMember);
   // Asked at each step, since a few formulas far apart may have thousands of others between them.
   const isRule = () => members.length >= LEAST_SHARE * (members.length + others);
   const [first, last] = [alongOf(line, must(members[0])), alongOf(line, must(members.at(-1)))];
@@ -60,7 +67,8 @@ export function outliersOf(book: Book, family: Family, totalRows: ReadonlySet<nu
     const holds = holdsOf(book, cell);
     // A running balance ends where it ends, and a blank row ends a table; what is blank in a row of totals has no total.
     const isOpenEnd = (along > last && isRolling(family)) || isCutOff || totalRows.has(cell.row);
-    if (holds !== undefined && !(holds === "blank" && isOpenEnd)) found.push({ family, cell, holds });
+    if (holds !== undefined && !(holds === "blank" && isOpenEnd) && !isBuiltOn(cell))
+      found.push({ family, cell, holds });
     if (holds === "number" || holds === "formula") others++;
     return "seen";
   };
