@@ -9,7 +9,7 @@ import { isReference } from "../formula/tree";
 import { alongOf, type Family, formulaFor, readBy } from "../sheet/family";
 import { type TypedColumn, typedColumnsIn } from "../sheet/likeColumns";
 import type { Outlier } from "../sheet/outliers";
-import { type Retyped, retypedIn } from "../sheet/retyped";
+import { comesFrom, type Retyped, retypedIn } from "../sheet/retyped";
 import { asNumber, type Study } from "../study";
 import { addressFrom, list, nameOf, short } from "../words";
 import { change, type Observation, offBy, type Rule } from "./rule";
@@ -69,6 +69,8 @@ function observeTypedOver(study: Study, { cell, family }: Outlier): Observation 
   const formula = formulaFor(book, family, cell);
   const typed = must(must(book.grids[cell.sheet]).number(cell.row, cell.column));
   if (formula === undefined) return undefined;
+  // Where what it would read comes from the number itself, the number is what is given.
+  if (comesFrom(study, study.readBy(cell, formula)?.targets ?? [], cell)) return undefined;
   const would = asNumber(study.wouldGive(cell, formula));
   if (isMixed(study, family) && !isNear(typed, would)) return undefined;
   // A formula that only shows another cell says little of what is in the next one.

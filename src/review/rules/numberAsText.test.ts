@@ -200,4 +200,5 @@ test("the numbers of lines are text", () => {
   ];
   expect(cellsFound(numberAsText, rows("'1.2"))).toEqual([]);
   expect(cellsFound(numberAsText, rows("'7.5"))).toEqual(["A2", "A3"]);
+  expect(cellsFound(numberAsText, rows("'2.")).includes("A3")).toBe(false);
 });

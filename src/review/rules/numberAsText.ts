@@ -42,6 +42,8 @@ const REACH = 12;
 
 /** `1.3` below `1.2`, or above `1.4`, is the number of a line. */
 function isNumbering(grid: SheetGrid, { row, column }: Cell): boolean {
+  // `1.` in front of a name.
+  if (/^\d+\.$/.test(String(grid.value(row, column)).trim()) && grid.isTypedText(row, column + 1)) return true;
   const [, part, last] = /^(\d+\.(?:\d+\.)*)(\d+)$/.exec(String(grid.value(row, column)).trim()) ?? [];
   if (part === undefined) return false;
   const beside = new Set([`${part}${Number(last) - 1}`, `${part}${Number(last) + 1}`]);

@@ -330,3 +330,13 @@ test("where amounts and their shares take turns, an amount is no share typed ove
   expect(cellsFound(typedOver, rows(["Stone", 100, "=B2/B$4", 100, "=D2/D$4", 80, "=F2/F$4"]))).toEqual([]);
   expect(cellsFound(typedOver, rows(["Stone", 100, "=B2/B$4", 100, 0.769, 80, "=F2/F$4"]))).toEqual(["E2"]);
 });
+
+test("a number that its line is worked out from is given, though other lines go the other way", () => {
+  const rows = (rate: CellText) => [
+    ["Bed", "Tons", "A ton", "Cost"],
+    ...[2, 3, 4, 5, 6].map((row) => ["Bed", 12.5, 61, `=B${row}*C${row}`]),
+    ["Bed", 12.5, rate, 762.5],
+  ];
+  expect(cellsFound(typedOver, rows(61))).toEqual(["D7"]);
+  expect(cellsFound(typedOver, rows("=D7/B7"))).toEqual([]);
+});

@@ -127,7 +127,7 @@ function agrees(study: Study, cell: Cell, typed: number, formula: string, isTota
 }
 
 /** Whether cells come from a cell, through other formulas as well: what is worked out from a number is no formula for it. */
-function comesFrom({ book }: Study, targets: readonly Target[], cell: Cell): boolean {
+export function comesFrom({ book }: Pick<Study, "book">, targets: readonly Target[], cell: Cell): boolean {
   const open = [...targets];
   const seen = new Set<string>();
   for (let next = open.pop(); next; next = open.pop()) {
