@@ -177,6 +177,15 @@ describe("a file that was opened", () => {
     expect(gone.parts.get("[Content_Types].xml")).not.toContain("chart1.xml");
   });
 
+  test("has no text any more that was deleted, where no other cell has it", async () => {
+    const { parts, other } = await done((host) => host.type({ C1: "Double" }));
+    expect(parts.get("xl/sharedStrings.xml")).toMatch(/<si><t>Length<\/t><\/si><si><t\/><\/si><\/sst>$/);
+    expect(other).toEqual(["xl/sharedStrings.xml", "xl/tables/table1.xml", JOBS, "xl/workbook.xml"].sort());
+    const twice = jobsXml.replace('</row><row r="2"', '<c r="F1" t="s"><v>2</v></c></row><row r="2"');
+    const still = await done((host) => host.type({ C1: "Double" }), handMadeFile({ [JOBS]: twice }));
+    expect(still.parts.get("xl/sharedStrings.xml")).toContain("<si><t>Twice</t></si>");
+  });
+
   test("keeps the headings of a table as they are in their cells", async () => {
     const { parts } = await done((host) => host.type({ B1: "Run" }));
     expect(parts.get("xl/tables/table1.xml")).toContain('<tableColumn id="2" name="Run"/>');

@@ -20,6 +20,8 @@ export interface FileCell {
   /** The number of its style. */
   readonly style: number;
   readonly value?: FileValue;
+  /** The number of its text among those that cells share. */
+  readonly textNumber?: number;
   readonly isRich?: boolean;
   readonly formula?: FileFormula;
 }
@@ -92,7 +94,7 @@ function cellOf({ attributes, children }: XmlElement, texts: readonly FileText[]
     if (!texts) throw damaged("its texts are missing");
     const shared = texts[Number(held)];
     if (!shared) throw damaged("its contents don't fit together");
-    return { style, value: shared.text, isRich: shared.isRich, ...(formula && { formula }) };
+    return { style, value: shared.text, textNumber: Number(held), isRich: shared.isRich, ...(formula && { formula }) };
   }
   const inline = child("is");
   const { text: value, isRich } = inline

@@ -89,6 +89,12 @@ describe("the practice page round the pane is without findings in each look", ()
     expect(await inEveryLook(page, "#practice-open-ask")).toEqual([]);
     await page.keyboard.press("Escape");
 
+    for (const dialog of ["#practice-busy", "#practice-save-ask"]) {
+      await page.locator(dialog).evaluate((one: HTMLDialogElement) => one.showModal());
+      expect(await inEveryLook(page, dialog)).toEqual([]);
+      await page.keyboard.press("Escape");
+    }
+
     // The pane comes along with F6, the sheet with F6 once more.
     await page.keyboard.press("F6");
     expect(await page.evaluate(() => document.activeElement?.closest("#practice-pane") !== null)).toBe(true);

@@ -3,11 +3,12 @@ import { fixedRange, type Rectangle } from "../../../xlsx/addresses";
 import { openPackage, readSettings } from "../../../xlsx/read/package";
 import { addSettings, addSheet, settingsXml } from "../../../xlsx/write/book";
 import { type BookEdits, editBook, type NameEdit } from "../../../xlsx/write/bookEdit";
+import type { CellEdit } from "../../../xlsx/write/cellEdit";
 import { PackageParts } from "../../../xlsx/write/package";
 import type { Shared } from "../../../xlsx/write/sheet";
 import { editedSheet, type SheetEdits } from "../../../xlsx/write/sheetEdit";
 import { StyleSheet } from "../../../xlsx/write/styles";
-import { SETTINGS } from "../../../xlsx/write/xml";
+import { SETTINGS, tag } from "../../../xlsx/write/xml";
 import { sheetColumns, writeAddress } from "../../grid/a1";
 import { hasMoved } from "../../grid/moved";
 import { Findings, type Saving } from "../context";
@@ -51,6 +52,12 @@ class CopyOfFile {
   private readonly shared: Shared;
   private readonly stylesPart: string | undefined;
   private readonly kept: Difference[] = [];
+  /** The texts that cells had which have something else now. */
+  private readonly withoutTexts = new Set<number>();
+  /** The cells with other values, by the places of their sheets. */
+  private readonly changedValues = new Map<number, ReadonlySet<string>>();
+  /** The places of sheets of which no cell is left as it was. */
+  private readonly gone = new Set<number>();
   private hasFormulas = false;
   private hasCells = false;
   /** The names of sheets whose cells are elsewhere now. */
@@ -85,10 +92,12 @@ class CopyOfFile {
       const name = this.opened.book.sheets[id]?.name ?? "";
       if (kept.sheets[id]?.name !== name) this.shifted.push(name);
       if (kept.sheetOrder.includes(id)) return;
+      this.noteTexts(place);
       parts.unpoint(this.file.book.part, (pointer) => pointer === this.file.book.sheets[place]?.pointer);
       this.hasFormulas = true;
     });
     this.writeStyles();
+    this.removeTexts();
     this.writeSettings();
     const edits: BookEdits = {
       sheets,
@@ -115,6 +124,26 @@ class CopyOfFile {
     if (stylesPart === undefined) parts.point(this.file.book.part, "styles", "styles", `/${name}`);
   }
 
+  /** Empties the texts that no cell has any more: what a person deleted is not to be found in the file. */
+  private removeTexts(): void {
+    const texts = this.partOf("sharedStrings");
+    if (this.withoutTexts.size === 0 || texts === undefined) return;
+    this.file.book.sheets.forEach(({ cells }, place) => {
+      if (this.gone.has(place)) return;
+      const changed = this.changedValues.get(place);
+      for (const { row, column, textNumber } of cells)
+        if (textNumber !== undefined && !changed?.has(`${row},${column}`)) this.withoutTexts.delete(textNumber);
+    });
+    if (this.withoutTexts.size === 0) return;
+    this.parts.edit(texts, (edit) => {
+      edit.root.children
+        .filter(({ name }) => name === "si")
+        .forEach((text, number) => {
+          if (this.withoutTexts.has(number)) edit.replace(text, tag("si", {}, tag("t")));
+        });
+    });
+  }
+
   private sheet(id: string, place: number): void {
     const { saving, file, parts } = this;
     const { part = "", name = "" } = file.book.sheets[place] ?? {};
@@ -128,6 +157,7 @@ class CopyOfFile {
       this.rewrite(id, place);
       return;
     }
+    this.noteTexts(place, cells.edits);
     this.kept.push(...cells.kept);
     this.hasFormulas ||= cells.hasFormulas;
     this.hasCells ||= cells.edits.some(({ value, formula }) => value !== undefined || formula !== undefined);
@@ -140,11 +170,23 @@ class CopyOfFile {
     if (bytes) parts.add(part, editedSheet(bytes, edits, this.shared));
   }
 
+  /** Takes down the texts of cells that have something else now. @param edits left out where the sheet is gone. */
+  private noteTexts(place: number, edits?: readonly CellEdit[]): void {
+    const changed = new Set(
+      edits?.flatMap(({ row, column, value }) => (value === undefined ? [] : [`${row},${column}`])),
+    );
+    if (edits) this.changedValues.set(place, changed);
+    else this.gone.add(place);
+    for (const { row, column, textNumber } of this.file.book.sheets[place]?.cells ?? [])
+      if (textNumber !== undefined && (!edits || changed.has(`${row},${column}`))) this.withoutTexts.add(textNumber);
+  }
+
   /** Writes a sheet anew: what isn't shown here has no place any more, since its rows or columns moved. */
   private rewrite(id: string, place: number): void {
     const { part = "", name = "" } = this.file.book.sheets[place] ?? {};
     const lost = this.opened.unseenOn[place]?.lines() ?? [];
     for (const line of lost) this.saving.findings.fact(`on “${name}”, where rows or columns moved: ${line}`);
+    this.noteTexts(place);
     this.parts.unpoint(part, () => true);
     this.write(part, id);
     this.hasFormulas = true;
