@@ -8,7 +8,7 @@ import type { PracticeOffice } from "./grid/practiceOffice";
 import { HostSession } from "./host/session";
 import { type KeepTrouble, keepTroubleOf, keepWords, refusals } from "./keep/keepTrouble";
 import { keepWork } from "./keep/keepWork";
-import { keptFile } from "./keep/keptFile";
+import { isKeptFile, keptFile } from "./keep/keptFile";
 import { markOpening } from "./keep/openingMark";
 import { fetchPane } from "./screen/fetchPane";
 import { offerFiles } from "./screen/files";
@@ -92,12 +92,15 @@ export async function start(
       replace: async (book, news, bytes) => {
         refuse(unkept);
         void stopKeeping();
+        const before = await fileShelf.get().catch(() => undefined);
         try {
           const file = keptFile(bytes);
           await fileShelf.put(file);
           await workShelf.put({ ...book, custom: { ...book.custom, file: file.id } });
           await newsShelf.put(news);
         } catch (error) {
+          // The work that stays is that of the file before.
+          if (isKeptFile(before)) await fileShelf.put(before).catch(() => undefined);
           stopKeeping = keep();
           refuse(keepTroubleOf(error));
         }

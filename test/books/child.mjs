@@ -4,7 +4,9 @@ import { fileURLToPath } from "node:url";
 import { withTypeScript } from "../../src/withTypeScript.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
-await withTypeScript(root, fileURLToPath(new URL("readBook.ts", import.meta.url)), async ({ readBook }) => {
-  process.on("message", async ({ path, copy }) => process.send(await readBook(path, copy)));
+await withTypeScript(root, fileURLToPath(new URL("books.ts", import.meta.url)), async ({ compareBook, readBook }) => {
+  process.on("message", async ({ path, copy, compares }) => {
+    process.send(await (compares ? compareBook(path) : readBook(path, copy)));
+  });
   await new Promise(() => undefined);
 });

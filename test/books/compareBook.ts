@@ -1,5 +1,7 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { basename } from "node:path";
+import ExcelJS from "exceljs";
+import { cellAddress } from "../../src/spreadsheet/areas";
 import { FileRefusal } from "../../src/xlsx/limits";
 import { openPackage } from "../../src/xlsx/read/package";
 import { openFile, savedFile } from "../files";
@@ -15,6 +17,8 @@ export interface Comparison {
   /** The cell that was changed for the second copy, and the parts that are other in it. */
   readonly cell?: string;
   readonly changed?: readonly string[];
+  /** What a second program finds other in that copy than in the file, but for the cell, and results of formulas. */
+  readonly second?: readonly string[];
   readonly lost?: readonly string[];
   readonly milliseconds?: { readonly open: number; readonly save: number };
 }
@@ -41,6 +45,7 @@ export async function compareBook(path: string, copies?: string): Promise<Compar
       untouched: otherParts(bytes, untouched.bytes),
       cell,
       changed: otherParts(bytes, changed.bytes),
+      second: await otherFacts(bytes, changed.bytes, cell),
       lost: [...new Set([...untouched.lost, ...changed.lost])],
       milliseconds: { open: Math.round(opened - start), save: Math.round(saved - opened) },
     };
@@ -64,13 +69,13 @@ async function changeOne(host: Awaited<ReturnType<typeof createProductHost>>): P
       const place = { sheetId: id, row: used.row + down, column: used.column + across, rowCount: 1, columnCount: 1 };
       host.grid.cells.write(place, [[Number(cells[across]?.value) + 1]]);
       await host.grid.settled();
-      return `${name}!${place.row + 1},${place.column + 1}`;
+      return `${name}!${cellAddress(place)}`;
     }
   }
   const [{ id = "", name = "" } = {}] = host.grid.sheets.list();
   host.grid.cells.write({ sheetId: id, row: 0, column: 0, rowCount: 1, columnCount: 1 }, [[1]]);
   await host.grid.settled();
-  return `${name}!1,1`;
+  return `${name}!A1`;
 }
 
 /** The parts that one file has and another has not, or not with the same bytes. */
@@ -81,4 +86,41 @@ function otherParts(one: Uint8Array, other: Uint8Array): string[] {
     return was !== undefined && is !== undefined && Buffer.compare(was, is) === 0;
   };
   return [...new Set([...before.names, ...after.names])].filter((name) => !isSame(name)).sort();
+}
+
+async function otherFacts(one: Uint8Array, other: Uint8Array, cell: string): Promise<string[]> {
+  const before = await factsOf(one).catch(() => undefined);
+  // A file that the second program can't read is no measure.
+  if (!before) return [];
+  const after = await factsOf(other);
+  const names = [...new Set([...before.keys(), ...after.keys()])];
+  return names.filter((name) => before.get(name) !== after.get(name) && !name.startsWith(cell));
+}
+
+/** What the second program finds in a file, each fact under its name: cells, formats, formulas, widths, rules, names. */
+async function factsOf(bytes: Uint8Array): Promise<Map<string, string>> {
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.load(new Uint8Array(bytes).buffer);
+  const facts = new Map<string, string>();
+  const add = (name: string, fact: unknown) => facts.set(name, JSON.stringify(fact) ?? "");
+  add("names", book.definedNames.model);
+  for (const sheet of book.worksheets) {
+    const { name, state, model, views, pageSetup } = sheet;
+    const { merges, conditionalFormattings } = model as ExcelJS.WorksheetModel & { conditionalFormattings?: unknown };
+    add(`${name}: sheet`, {
+      state,
+      merges,
+      conditionalFormattings,
+      views,
+      pageSetup,
+      images: sheet.getImages().length,
+    });
+    sheet.eachRow((row) => {
+      row.eachCell((cell) => {
+        const held = cell.formula === undefined ? { value: cell.value } : { formula: cell.formula };
+        add(`${name}!${cell.address}`, { ...held, style: cell.style });
+      });
+    });
+  }
+  return facts;
 }

@@ -1,5 +1,7 @@
 // Opens, checks, and saves each workbook of a folder as the practice page would:
 // `npm run files -- FOLDER`, with `--json` for one JSON object a line, and `--to FOLDER` to keep the saved copies.
+// With `--compare` it lists instead, as JSON, which parts of each file are other in a copy that no one touched, and in one
+// with one cell changed, and what a second program finds other in that one.
 
 import { fork } from "node:child_process";
 import { mkdir, readdir } from "node:fs/promises";
@@ -12,7 +14,8 @@ const MOST_SECONDS = 60;
 const MOST_MEGABYTES = 2048;
 
 const given = process.argv.slice(2);
-const asJson = given.includes("--json");
+const compares = given.includes("--compare");
+const asJson = given.includes("--json") || compares;
 const toFlag = given.indexOf("--to");
 const to = toFlag < 0 ? undefined : resolve(given[toFlag + 1] ?? "");
 const [folder] = given.filter((word, place) => !word.startsWith("--") && (toFlag < 0 || place !== toFlag + 1));
@@ -71,7 +74,7 @@ function read(path) {
       reader.removeAllListeners();
       done(report);
     });
-    reader.send({ path, copy: to && join(to, basename(path).replace(/\.xlsm$/i, ".xlsx")) });
+    reader.send({ path, compares, copy: to && join(to, basename(path).replace(/\.xlsm$/i, ".xlsx")) });
   });
 }
 

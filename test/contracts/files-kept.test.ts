@@ -233,6 +233,23 @@ describe("a file that was opened", () => {
     expect(parts.get(JOBS)).toContain(`<c r="C3" t="str">${formula}<v>2 ft</v></c>`);
   });
 
+  test("gets days as it counts them where it counts from 1904", async () => {
+    const file = handMadeFile({
+      [JOBS]: jobsXml.replace('<c r="D2"><v>5</v></c>', '<c r="D2" s="1"><v>40000</v></c>'),
+      "xl/workbook.xml": (unzip(handMadeFile()).get("xl/workbook.xml") ?? "").replace(
+        "<workbookPr ",
+        '<workbookPr date1904="1" ',
+      ),
+      "xl/styles.xml": (unzip(handMadeFile()).get("xl/styles.xml") ?? "").replace('numFmtId="9"', 'numFmtId="14"'),
+    });
+    const { parts } = await done(async (host) => {
+      // 1,462 days from the first day of one calendar to that of the other; from memory of the published format.
+      expect(host.value("D2")).toBe(41_462);
+      await host.type({ D2: 41_463 });
+    }, file);
+    expect(parts.get(JOBS)).toContain('<c r="D2" s="1"><v>40001</v></c>');
+  });
+
   test("is the file that it was where a change was undone", async () => {
     // The grid gives TODAY's cell a date's format once it was moved.
     const file = handMadeFile({ [JOBS]: jobsXml.replace("TODAY()", "B4+1") });

@@ -313,10 +313,13 @@ describe("a file of another program", () => {
         sheet.getCell("A1").value = new Date(Date.UTC(2025, 2, 9, 12));
         sheet.getCell("A1").numFmt = "d-mmm-yy";
         sheet.getCell("A2").value = 45_000;
+        sheet.getCell("A3").value = 1.5;
+        sheet.getCell("A3").numFmt = "[h]:mm";
       });
       const { host, opened } = await openFile(reader, file);
       // 2025-03-09 is day 45,725 after 1899-12-30, worked by hand from 45,658 for 2025-01-01; 12:00 is half a day.
-      expect(host.values("A1:A2")).toEqual([[45_725.5], [45_000]]);
+      // How long something took is no day.
+      expect(host.values("A1:A3")).toEqual([[45_725.5], [45_000], [1.5]]);
       expect(opened.notes.length).toBe(date1904 ? 1 : 0);
       host.dispose();
     }

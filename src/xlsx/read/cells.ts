@@ -20,6 +20,8 @@ export interface FileCell {
   /** The number of its style. */
   readonly style: number;
   readonly value?: FileValue;
+  /** Whether it is a day that is spelled out, which counts from nowhere. */
+  readonly isDay?: boolean;
   /** The number of its text among those that cells share. */
   readonly textNumber?: number;
   readonly isRich?: boolean;
@@ -100,7 +102,8 @@ function cellOf({ attributes, children }: XmlElement, texts: readonly FileText[]
   const { text: value, isRich } = inline
     ? textOf(inline)
     : { text: held === undefined ? undefined : heldValue(attributes.t ?? "n", held), isRich: false };
-  return { style, isRich, ...(value !== undefined && { value }), ...(formula && { formula }) };
+  const isDay = attributes.t === "d" && { isDay: true };
+  return { style, isRich, ...isDay, ...(value !== undefined && { value }), ...(formula && { formula }) };
 }
 
 /** @param type of the cell: ECMA-376 18.18.11. */

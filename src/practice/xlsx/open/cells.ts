@@ -190,7 +190,7 @@ class CellReader {
   }
 
   private inOneCalendar(value: number): number {
-    if (!this.opening.book.startsIn1904) return value;
+    if (!this.opening.book.startsIn1904 || this.cell.isDay) return value;
     return showsDay(this.reading.formats[this.cell.style]) && value >= 0 ? value + daysTo1904 : value;
   }
 }

@@ -1,0 +1,2 @@
+export { compareBook } from "./compareBook";
+export { readBook } from "./readBook";
