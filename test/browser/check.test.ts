@@ -43,7 +43,7 @@ function formula(address: string): Promise<unknown> {
 async function check(): Promise<void> {
   await page.getByRole("button", { name: "Check", exact: true }).click();
   await expect.poll(() => page.getByRole("heading", { name: "Not checked" }).count()).toBe(1);
-  await expect.poll(() => page.locator("progress:not(#practice-progress)").count()).toBe(0);
+  await expect.poll(() => page.getByRole("progressbar", { name: "Check progress" }).count()).toBe(0);
 }
 
 const findings = () => page.locator("article.finding");
