@@ -173,6 +173,19 @@ export const CASES: Readonly<Record<ScalarId, readonly ArgumentCase[]>> = {
   STONE_TONS: [area, depth, stone, waste],
   STONE_COVERS: [needed("tons", "numberOrZero", 1.35), depth, stone],
   STONE_BAGS: [area, depth, needed("bag_cubic_ft", "number", 0.5), waste],
+  STONE_BULK_BAGS: [area, depth, optional("bag_cubic_yd", "number", 0.01, 1), waste],
+  PAVERS: [
+    needed("edge_length", "feetOrZero", 17.18),
+    needed("along_in", "inches", 4),
+    optional("joint_in", "inchesOrZero", 0.125, 0),
+    optional("closed", "flag", true, false),
+  ],
+  SAND_YARDS: [
+    needed("edge_length", "feetOrZero", 20),
+    needed("width_in", "inches", 8),
+    needed("depth_in", "inches", 1),
+    waste,
+  ],
   ORDER_UP: [
     needed("amount", "numberOrZero", 1.2),
     needed("step", "number", 0.5),

@@ -12,6 +12,8 @@ export const CAUTION_OF: Readonly<Record<string, string>> = {
   SPOIL_YARDS: "Trailers and trucks",
   LOADS: "Trailers and trucks",
   STONE_BAGS: "Lifting",
+  STONE_BULK_BAGS: "Lifting",
+  PAVERS: "Lifting",
   BARROW_TRIPS: "Lifting",
   HAUL_HOURS: "Lifting",
 };

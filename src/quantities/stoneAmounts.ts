@@ -69,6 +69,17 @@ export function stoneBags(areaSqFt: number, depthIn: number, bagCubicFt: number,
 }
 
 /**
+ * Bulk bags of stone. Parameters as in {@link stoneYards}.
+ *
+ * @param bagCubicYd what one bulk bag holds, in cubic yards, more than 0; 1 is common practice.
+ * @returns whole bulk bags.
+ * @example stoneBulkBags(500, 3) // 5
+ */
+export function stoneBulkBags(areaSqFt: number, depthIn: number, bagCubicYd = 1, waste = 0): number {
+  return wholeUp(stoneYards(areaSqFt, depthIn, waste) / bagCubicYd);
+}
+
+/**
  * An amount as the yard sells it: whole steps, and never less than its minimum.
  *
  * @param amount what is needed, 0 or more; nothing is ordered for 0.

@@ -213,7 +213,7 @@ test("whoever uses digging, hauling, barrow, stake, pin and bag functions alone 
   for (const [about, ...ids] of [
     ["Buried lines", "DIG_DATE", "DIG_YARDS", "STAKES", "PINS", "PIN_MAP", "LAYOUT_PINS"],
     ["Trailers and trucks", "SPOIL_YARDS", "LOADS"],
-    ["Lifting", "STONE_BAGS", "BARROW_TRIPS", "HAUL_HOURS"],
+    ["Lifting", "STONE_BAGS", "STONE_BULK_BAGS", "PAVERS", "BARROW_TRIPS", "HAUL_HOURS"],
   ] as const)
     for (const id of ids) {
       expect(CAUTION_OF[id], id).toBe(about);

@@ -14,6 +14,7 @@ export const ZERO_MEANS: Readonly<Record<string, string>> = {
   payload_tons: "weight isn't checked. Only volume counts, so the truck can be overloaded",
   loss_in: "cuts take nothing",
   lap_in: "pieces meet end to end",
+  joint_in: "pavers touch",
   corners: "no extra stakes at corners",
   first_side: "not known, so each corner gets a stake of its own",
   next_side: "no second side",

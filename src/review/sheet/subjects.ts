@@ -10,14 +10,14 @@ import type { Study } from "../study";
 const SUBJECTS = {
   stone: {
     words: /\b(stone|rock|gravel|pebbles?|cobbles?|granite|limestone|marble|lava|river\s?rock)\b/i,
-    functions: ["STONE_TONS", "STONE_YARDS", "STONE_BAGS"],
+    functions: ["STONE_TONS", "STONE_YARDS", "STONE_BAGS", "STONE_BULK_BAGS"],
   },
   fabric: {
     words: /\b(fabric|weed barrier|landscape cloth|geotextile|underlay)\b/i,
     functions: ["FABRIC_ROLLS", "FABRIC_AREA", "FABRIC_STRIPS"],
   },
   pins: { words: /\b(pins?|staples?)\b/i, functions: ["PINS"] },
-  border: { words: /\b(border|edging|edge restraint)\b/i, functions: ["EDGING_PIECES"] },
+  border: { words: /\b(border|edging|edge restraint)\b/i, functions: ["EDGING_PIECES", "PAVERS"] },
   stakes: { words: /\b(stakes?|spikes?)\b/i, functions: ["STAKES"] },
   digging: { words: /\b(dig|digging|dug|scrape|excavat\w+|sod removal|strip sod)\b/i, functions: ["DIG_YARDS"] },
   hauling: { words: /\b(haul\w*|dump\w*|dispos\w+|cart away|spoil loads?)\b/i, functions: ["SPOIL_YARDS", "LOADS"] },

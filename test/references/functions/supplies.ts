@@ -5,6 +5,23 @@ import { type Functions, figure, type OutsideCheck } from "../../outside";
 import { type Instance, PUBLISHED, TRAPS } from "../cuttingInstances";
 
 const ROW_OF_BRICKS = "by hand: one row along 50 ft, 50 ÷ the unit's run, rounded up";
+const PAVERS_WITH_JOINTS =
+  "by hand: ceil((600 in + j) / (d + j)); sizes and joints as in Brick Industry Association, Technical Note 14A and Brick Paving, Table 1, seen";
+/** What one takes up along the edge, its joint, and how many a row of 50 ft has. */
+const PAVER_ROWS: readonly (readonly [alongIn: number, jointIn: number, units: number])[] = [
+  [2.25, 0, 267],
+  [2.25, 1 / 16, 260],
+  [2.25, 1 / 8, 253],
+  [4, 0, 150],
+  [4, 1 / 16, 148],
+  [4, 1 / 8, 146],
+  [8, 0, 75],
+  [8, 1 / 16, 75],
+  [8, 1 / 8, 74],
+  [7.625, 0, 79],
+  [7.625, 1 / 16, 79],
+  [7.625, 1 / 8, 78],
+];
 const FIVE_SPOT = "by hand: a five-spot on squares of side s has (L/s + 1)(W/s + 1) corners and (L/s)(W/s) centers";
 const WIANT =
   "H. V. Wiant, Tree Planters' Notes 24(3), 1973: neighbors in superposed squares of side a are √(a²/2) apart, seen";
@@ -88,6 +105,26 @@ export const checks: readonly OutsideCheck[] = [
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 4 / 12), 150),
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 8 / 12), 75),
   figure(ROW_OF_BRICKS, (BED) => BED.EDGING_PIECES(50, 7.625 / 12), 79),
+  ...PAVER_ROWS.map(([along, joint, units]) =>
+    figure(PAVERS_WITH_JOINTS, (BED) => BED.PAVERS(50, along, joint), units),
+  ),
+  figure(
+    "by hand: a ring of 10 ft has a joint behind each: 120 ÷ 4.125 = 29.1",
+    (BED) => BED.PAVERS(10, 4, 0.125, true),
+    30,
+  ),
+  figure(
+    "by hand: 33 in are exactly eight of 4 in with a joint each of 1/8",
+    (BED) => BED.PAVERS("33 in", 4, "1/8", true),
+    8,
+  ),
+  figure("by hand: 2.5 in over 8 pavers of 4 in take a cut ninth", (BED) => BED.PAVERS(`2' 10 1/2"`, 4), 9),
+  figure("by hand: 50 × 8/12 × 1/12 ft is 2.7778 ft³", (BED) => BED.SAND_YARDS(50, 8, 1), 0.102881, 1e-5),
+  figure("by hand: 60 × 16/12 × 4/12 ft is 26.667 ft³", (BED) => BED.SAND_YARDS(60, 16, 4), 0.987654, 1e-5),
+  figure("by hand: 100 × 1 × 4/12 ft is 33.333 ft³", (BED) => BED.SAND_YARDS(100, 12, 4), 1.234568, 1e-5),
+  // An article prints 1-1/4 for this one, which is short.
+  figure("by hand: 60 × 14/12 × 6/12 ft is 35 ft³, 1.2963 yd³", (BED) => BED.SAND_YARDS(60, 14, 6), 1.296296, 1e-5),
+  figure("by hand: 10% on top of 1.2346", (BED) => BED.SAND_YARDS(100, 12, 4, 0.1), 1.358025, 1e-5),
   figure("by hand: at 0, 4, 8, 12, 16 and 20 ft", (BED) => BED.STAKES(20, 8, 48), 6),
   figure("by hand: those six, and one more at each of two corners", (BED) => BED.STAKES(20, 8, 48, 0, 2), 8),
   figure(
