@@ -1,3 +1,5 @@
+import { feet, feetOrZero, inches, inchesOrZero, positive, positiveOrZero } from "./read";
+
 /*
  * What functions.js needs to know of an argument: its name, how it is read, and what a blank stands for. Everything
  * else about it is in the declarations, which functions.js leaves out.
@@ -11,6 +13,8 @@ export interface Argument<Value = unknown> {
   readonly name: string;
   /** A method, so that an argument of any value is an Argument. */
   read(value: unknown, name: string, fallback?: Value, most?: number): Value;
+  /** A number over 0 is taken as it is, without its reader. */
+  readonly isPlain?: boolean;
   /** May be left out of the call. */
   readonly optional: boolean;
   /** What a blank stands for. */
@@ -27,20 +31,27 @@ interface More<Value> {
   readonly most?: number;
 }
 
+const PLAIN: ReadonlySet<unknown> = new Set([feet, feetOrZero, inches, inchesOrZero, positive, positiveOrZero]);
+
 /** An argument that every call has to give. With a fallback, its cell may be blank. */
 export function needs<Value>(name: string, read: Read<Value>, more: More<Value> = {}): Argument<Value> {
-  return { name, read, optional: false, ...more };
+  return argument({ name, read, optional: false, ...more });
 }
 
 /** An argument that may be left out. */
 export function may<Value>(name: string, read: Read<Value>, fallback?: Value, most?: number): Argument<Value> {
-  return {
+  return argument({
     name,
     read,
     optional: true,
     ...(fallback !== undefined && { fallback }),
     ...(most !== undefined && { most }),
-  };
+  });
+}
+
+/** Has each property, also where it's blank: a call reads arguments of one kind of object twice as fast. */
+function argument<Value>({ name, read, optional, fallback, most }: Argument<Value>): Argument<Value> {
+  return { name, read, optional, fallback, most, isPlain: PLAIN.has(read) } as Argument<Value>;
 }
 
 /** What each of some arguments is read as. */

@@ -99,7 +99,7 @@ type Kind = TapeUnit | "number" | "share";
 /** An example of each kind, to put in messages. */
 const EXAMPLES: Readonly<Record<Kind, string>> = { ft: "18' 6\" or 18.5", in: '4 or 4"', number: "12.5", share: "10%" };
 
-function isPositive(value: unknown): value is number {
+export function isPositive(value: unknown): value is number {
   return typeof value === "number" && value > 0 && value <= Number.MAX_VALUE;
 }
 

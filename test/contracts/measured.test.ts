@@ -19,7 +19,7 @@ const LIMITS: readonly (readonly [what: RegExp, most: number])[] = [
   [/^Insert an estimate at a cell$/, 3],
   [/^Read the workbook for a check$/, 2],
   [/^Redraw a bed$/, 3],
-  [/^functions\.js/, 25],
+  [/^functions\.js/, 26],
   [/^pane\.js/, 60],
   [/^The pane is ready$/, 500],
   [/^First cell of the practice page$/, 1.1],
