@@ -28,7 +28,7 @@ describe("the list of licenses", () => {
     expect(of("preact")).toMatchObject({ license: "MIT", parts: "pane" });
     expect(of("clipper2-ts")).toMatchObject({ license: "BSL-1.0", parts: "pane" });
     expect(of("fflate")).toMatchObject({ license: "MIT", parts: "pane, practice" });
-    expect(of("saxes")).toMatchObject({ license: "ISC", parts: "practice" });
+    expect(of("saxes")).toMatchObject({ license: "ISC", parts: "pane, practice" });
     expect(of("@univerjs/core")).toMatchObject({ license: "Apache-2.0", parts: "practice" });
     expect(of("exceljs")).toBeUndefined();
     expect(of("webpack")?.parts).toBe("pane, practice");
@@ -36,7 +36,8 @@ describe("the list of licenses", () => {
   });
 
   test("has nothing in the pane that the project does not ask for itself", () => {
-    const asked = Object.keys(project.devDependencies);
+    // The XML parser brings its own table of characters.
+    const asked = [...Object.keys(project.devDependencies), "xmlchars"];
     const inPane = entries.filter(({ parts, within }) => parts?.includes("pane") && !within).map(({ name }) => name!);
     expect(inPane.filter((name) => !asked.includes(name))).toEqual([]);
   });

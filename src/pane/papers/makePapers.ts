@@ -80,6 +80,7 @@ export async function crewPaper(job: Job, details: JobDetails, notice: DigNotice
     start: notice ? dateWords(notice.startDate) : "",
     people: job.people,
     drawings: await crewDrawings(namedBeds(job), job.order),
+    typedOver: typedOverIn(job),
     measures: measuresOf(job).map(({ measure, planned }) => ({
       measure: measure.label,
       unit: measure.unit,
@@ -94,9 +95,13 @@ export function noticePaper(job: Job, details: JobDetails, notice: DigNotice): P
   return { name: named("Dig notice", details), plan: noticeSheet(facts, details.paper, CORNER) };
 }
 
+/** Where the beds of a job say otherwise than they are drawn, with the names that the order has for them. */
+export const typedOverIn = ({ beds }: Job): string[] =>
+  workedOut(beds).flatMap(({ name, notes }) => notes.map((note) => `${name}. ${note}`));
+
 /** The beds that were worked out, each by a name of its own: the cut list tells by it which bed a length is for. */
 function workedOut(beds: readonly FoundBed[]) {
-  const found = beds.flatMap(({ block, worked }) => (worked ? [{ block, worked }] : []));
+  const found = beds.flatMap(({ block, worked, notes = [] }) => (worked ? [{ block, worked, notes }] : []));
   const names = distinctNames(found.map(({ block }) => block.name || block.sheet));
   return found.map((bed, index) => ({ ...bed, name: must(names[index]) }));
 }

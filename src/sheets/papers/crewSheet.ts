@@ -38,6 +38,8 @@ export interface CrewHead {
   readonly start: string;
   readonly people: number;
   readonly drawings: readonly BedDrawing[];
+  /** Where an estimate was typed over, so that its drawing and cuts say otherwise, by bed. */
+  readonly typedOver?: readonly string[];
   /** What is to be counted at the end, with what was estimated. */
   readonly measures: readonly { readonly measure: string; readonly unit: string; readonly estimated: number }[];
 }
@@ -70,7 +72,7 @@ const AGAIN_AT: Readonly<Partial<Record<StepName, readonly { readonly about: str
  * @param plan from `crewPlan`; @param order from `orderJob`.
  */
 export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper: Paper, at: Anchor): Plan {
-  const { job, place, start, people, drawings, measures } = head;
+  const { job, place, start, people, drawings, typedOver = [], measures } = head;
   const days = `${counted(plan.personHours, "labor hours")}: ${counted(plan.crewDays, "days")} for ${people === 1 ? "1 person" : `${people} people`}`;
   const page = { ...pageOf(paper), paper };
   const work: DraftRow[][] = [
@@ -79,6 +81,8 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
       fact("Job site", place),
       fact("Start", start),
       fact("Time", days),
+      ...typedOver.map((note, index) => fact(index === 0 ? "Typed over" : "", note)),
+      ...(typedOver.length > 0 ? [fact("", "Drawings and cuts have the calculated number.")] : []),
       blankLine,
     ],
     ...underHeading(

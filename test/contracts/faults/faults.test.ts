@@ -32,7 +32,7 @@ const SAYS_NOTHING_CHANGED = /\bnothing was \w+|\bnothing to undo|\bso it stays|
 const SAYS_WHAT_IS_LEFT = /couldn't be undone|only in part|may have been done/;
 
 /** Pauses are this many times shorter than they are for people, and still in the same order. */
-const FASTER = 20;
+const FASTER = 50;
 /** What is waited for this long or longer isn't a pause: it's how long something that hangs is waited for. */
 const GIVING_UP_MS = 10_000;
 const timer = globalThis.setTimeout;
