@@ -15,6 +15,7 @@ import {
   UniverSheetsConditionalFormattingPreset,
   UniverSheetsDataValidationPreset,
 } from "./gridPackages";
+import { restFrames } from "./restingFrames";
 import { closeStaleSuggestions } from "./suggestions";
 
 export type KeptWorkbook = Partial<core.IWorkbookData>;
@@ -41,6 +42,7 @@ export function createBrowserGrid(
   office: PracticeOffice,
   kept: KeptWorkbook | undefined,
 ): BrowserGrid {
+  const wake = restFrames(window);
   const locale = core.LocaleType.EN_US;
   const dark = matchMedia("(prefers-color-scheme: dark)");
   const univer = new core.Univer({
@@ -76,6 +78,7 @@ export function createBrowserGrid(
   });
   const open = openGrid({ core, drawing, sheets }, univer, api, office, kept);
   const injector = univer.__getInjector();
+  injector.get(core.ICommandService).onCommandExecuted(wake);
   const editor = injector.get(sheets.IEditorBridgeService);
   const grid = new Grid(open, () => editor.isVisible().visible);
   closeStaleSuggestions(injector);
