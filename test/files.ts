@@ -11,6 +11,10 @@ import { unzip } from "./unzip";
 /** The add-in's functions, as the practice page knows them. */
 export const functionNames = new FunctionNames(Object.keys(functions).map((id) => `BED.${id}`));
 
+/** A picture of one pixel, as the grid takes pictures. */
+export const DOT =
+  "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=";
+
 /** The files that hosts were opened from, as the practice page keeps them. */
 const files = new WeakMap<HeadlessHost, Uint8Array>();
 

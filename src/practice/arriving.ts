@@ -31,6 +31,11 @@ export const fileShelf = new Shelf<KeptFile>("file");
 /** What came of opening a file, to be said once the page is loaded again with it. */
 export const newsShelf = new Shelf<OpenedNews>("opened");
 
+/** Discards the work and all that goes with it. */
+export async function clearWork(): Promise<void> {
+  await Promise.all([workShelf, fileShelf, newsShelf].map((shelf) => shelf.clear()));
+}
+
 /**
  * Fetches what the grid opens with; asked for at once, it arrives while the grid itself is on its way. Where another tab
  * has the workbook, or it didn't open the last time, the person says what to do before anything is opened.
@@ -72,7 +77,7 @@ async function asksToOpen(kept: KeptWorkbook, functions: readonly string[], note
     const { keptCellsFile } = await import(/* webpackChunkName: "files" */ "./keep/keptCells");
     handOver({ name: "Practice cells.xlsx", bytes: keptCellsFile(kept, functions) });
   }
-  if (choice === "afresh") await Promise.all([workShelf.clear(), newsShelf.clear(), fileShelf.clear()]);
+  if (choice === "afresh") await clearWork();
   return choice === "open";
 }
 

@@ -1,6 +1,6 @@
 import { FileRefusal } from "../xlsx/limits";
 import type { Arrived } from "./arriving";
-import { fileShelf, newsShelf, workShelf } from "./arriving";
+import { clearWork, fileShelf, newsShelf, workShelf } from "./arriving";
 import { type BrowserGrid, createBrowserGrid, type KeptWorkbook } from "./browser/browserGrid";
 import type { Associations } from "./functions/associations";
 import type { FunctionMetadata } from "./functions/metadata";
@@ -43,7 +43,7 @@ export async function start(
     if (unkept === "later" || unkept === "other tab") return refusals[unkept];
     void stopKeeping();
     // Where nothing can be kept, there is nothing to throw away.
-    await Promise.all([workShelf.clear(), newsShelf.clear(), fileShelf.clear()]).catch(() => undefined);
+    await clearWork().catch(() => undefined);
     return undefined;
   });
 

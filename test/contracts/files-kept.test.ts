@@ -1,15 +1,12 @@
 import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openFile, savedFile } from "../files";
+import { DOT, openFile, savedFile } from "../files";
 import { handMadeFile, jobsXml, notesXml } from "../handMadeFile";
 import { createHost, type HeadlessHost } from "../headlessHost";
 import { unzip } from "../unzip";
 
 const JOBS = "xl/worksheets/sheet1.xml";
 const NOTES = "xl/worksheets/sheet2.xml";
-const DOT =
-  "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=";
-
 let reader: HeadlessHost;
 beforeAll(async () => {
   reader = await createHost();

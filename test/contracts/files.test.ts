@@ -8,14 +8,11 @@ import { argb } from "../../src/practice/xlsx/styles";
 import { blankForm } from "../../src/quantities/bed/form";
 import { estimateBlock } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/change/insert";
-import { openFile, readFile, savedFile, withParts } from "../files";
+import { DOT, openFile, readFile, savedFile, withParts } from "../files";
 import { createHost, type HeadlessHost } from "../headlessHost";
 import { createProductHost } from "../productHost";
 import { hasLibreOffice, recalculated } from "../recalculate";
 import { unzip } from "../unzip";
-
-const DOT =
-  "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=";
 
 let reader: HeadlessHost;
 beforeAll(async () => {

@@ -4,8 +4,9 @@ import { waste } from "../arguments";
 import { declare } from "../declare";
 import { withShare } from "../native/arithmetic";
 import { feetOrZero, inches } from "../read";
-import { shareShown, shown } from "../working";
+import { shown } from "../working";
 import { worksheetFunction } from "../worksheetFunction";
+import { wasteLines } from "./stoneYards";
 
 export const SAND_YARDS = worksheetFunction(
   sandYards,
@@ -35,11 +36,9 @@ export const sandYardsDeclared = /* @__PURE__ */ declare(SAND_YARDS, {
     text: withShare(`${edge.text}*${width.text}*${depth.text}/3888`, waste),
     least: "0 or more",
   }),
-  working: (answer, edge, width, depth, waste) => {
+  working: (_, edge, width, depth, waste) => {
     const bare = sandYards(edge, width, depth);
-    const lines = [`${shown(edge)} × ${shown(width)} ÷ 12 × ${shown(depth)} ÷ 12 ÷ 27 = ${shown(bare)} cu yd`];
-    if (waste > 0)
-      lines.push(`plus ${shareShown(waste)} waste: ${shown(bare)} × ${shown(1 + waste)} = ${shown(answer)} cu yd`);
-    return lines;
+    const line = `${shown(edge)} × ${shown(width)} ÷ 12 × ${shown(depth)} ÷ 12 ÷ 27 = ${shown(bare)} cu yd`;
+    return [line, ...wasteLines(bare, waste)];
   },
 });

@@ -27,12 +27,15 @@ export const stoneYardsDeclared = /* @__PURE__ */ declare(STONE_YARDS, {
 /** How a bed's stone comes to its cubic yards. */
 export function yardLines(area: number, depth: number, waste: number): string[] {
   const bare = stoneYards(area, depth);
-  const lines = [`${shown(area)} × ${shown(depth)} ÷ 324 = ${shown(bare)} cu yd`];
-  if (waste > 0) {
-    const more = `${shown(bare)} × ${shown(1 + waste)} = ${shown(stoneYards(area, depth, waste))} cu yd`;
-    lines.push(`plus ${shareShown(waste)} waste: ${more}`);
-  }
-  return lines;
+  const line = `${shown(area)} × ${shown(depth)} ÷ 324 = ${shown(bare)} cu yd`;
+  return [line, ...wasteLines(bare, waste)];
+}
+
+/** What waste adds to cubic yards; no line where there is none. */
+export function wasteLines(bareYards: number, waste: number): string[] {
+  if (waste === 0) return [];
+  const more = `${shown(bareYards)} × ${shown(1 + waste)} = ${shown(bareYards * (1 + waste))} cu yd`;
+  return [`plus ${shareShown(waste)} waste: ${more}`];
 }
 
 /** Cubic yards of a bed's stone in an ordinary formula. */

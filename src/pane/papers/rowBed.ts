@@ -85,9 +85,15 @@ function notesOf({ quantities, measured }: JobRow, { form, estimate }: Preview):
   const { amounts } = estimate;
   const isByArea = form.way === "area" && measured.length !== undefined && measured.width !== undefined;
   const own: Partial<Record<ResultRole, number>> = {
-    ...{ border: amounts.borderRun, pieces: amounts.pieces, stakes: amounts.extraStakes, order: amounts.orderTons },
-    ...{ rolls: amounts.rolls, pins: amounts.pins, boxes: amounts.pinBoxes },
-    ...{ spoilLoads: amounts.spoilLoads, deliveries: amounts.deliveries },
+    border: amounts.borderRun,
+    pieces: amounts.pieces,
+    stakes: amounts.extraStakes,
+    order: amounts.orderTons,
+    rolls: amounts.rolls,
+    pins: amounts.pins,
+    boxes: amounts.pinBoxes,
+    spoilLoads: amounts.spoilLoads,
+    deliveries: amounts.deliveries,
   };
   const counts = Object.values(QUANTITY_OF);
   const differ = Object.entries(own).flatMap(([key, calculated]) => {
@@ -173,7 +179,10 @@ function byArea(form: BedForm, { area, border, stakes }: JobRow["quantities"], s
     way: "area",
     typed: {
       ...typed,
-      ...{ area: String(area ?? sidesSqFt), edge: String(border), longest: length, widest: width },
+      area: String(area ?? sidesSqFt),
+      edge: String(border),
+      longest: length,
+      widest: width,
       corners: String(corners),
     },
   });

@@ -8,10 +8,10 @@ const KEY = "practice-workbook-opening";
  */
 export function markOpening(): () => void {
   const unmark = () => {
-    write((storage) => storage.removeItem(KEY));
+    withStorage((storage) => storage.removeItem(KEY));
     removeEventListener("pagehide", unmark);
   };
-  write((storage) => storage.setItem(KEY, "1"));
+  withStorage((storage) => storage.setItem(KEY, "1"));
   addEventListener("pagehide", unmark);
   return unmark;
 }
@@ -19,12 +19,12 @@ export function markOpening(): () => void {
 /** Whether a page was left before it had the saved workbook open. */
 export function wasLeftOpening(): boolean {
   let isMarked = false;
-  write((storage) => (isMarked = storage.getItem(KEY) !== null));
+  withStorage((storage) => (isMarked = storage.getItem(KEY) !== null));
   return isMarked;
 }
 
 /** A browser that keeps its storage from the page keeps no work that could hang, either. */
-function write(use: (storage: Storage) => void): void {
+function withStorage(use: (storage: Storage) => void): void {
   try {
     use(localStorage);
   } catch {

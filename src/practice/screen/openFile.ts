@@ -6,7 +6,7 @@ import type { FunctionNames } from "../xlsx/formulas";
 import type { GridBook, OpenedBook } from "../xlsx/open/openBook";
 import type { OpenedNews } from "../xlsx/openedMessage";
 import { element } from "./element";
-import { fill, sayInBar, sayInFront } from "./say";
+import { answered, fill, sayInBar, sayInFront } from "./say";
 import { whileBusy } from "./whileBusy";
 
 /** What opening a file takes from the page. */
@@ -70,10 +70,7 @@ async function agreed(file: File, opened: OpenedBook, save: Openings["save"]): P
   saveFirst.onclick = async () => {
     said.textContent = (await save()) ?? "";
   };
-  dialog.returnValue = "keep";
-  dialog.showModal();
-  await new Promise((resolve) => dialog.addEventListener("close", resolve, { once: true }));
-  return dialog.returnValue === "open";
+  return (await answered(dialog, "keep")) === "open";
 }
 
 function reasonOf(cause: unknown): string {

@@ -7,7 +7,7 @@ import { isKeptFile, type KeptFile } from "../keep/keptFile";
 import type { FunctionNames } from "../xlsx/formulas";
 import { element } from "./element";
 import { handOver } from "./handOver";
-import { fill, type Said, sayInFront } from "./say";
+import { answered, fill, type Said, sayInFront } from "./say";
 import { whileBusy } from "./whileBusy";
 
 /**
@@ -76,10 +76,7 @@ async function agreed(name: string, lines: readonly string[]): Promise<boolean> 
     text: "The file won't be quite what you see here:",
     lines: rest > 0 ? [...shown, `and ${rest.toLocaleString("en-US")} more`] : shown,
   });
-  dialog.returnValue = "no";
-  dialog.showModal();
-  await new Promise((resolve) => dialog.addEventListener("close", resolve, { once: true }));
-  return dialog.returnValue === "save";
+  return (await answered(dialog, "no")) === "save";
 }
 
 const mostLines = 20;

@@ -38,3 +38,11 @@ export function fill(dialog: HTMLElement, { title, text = "", lines = [] }: Said
   );
   list.hidden = lines.length === 0;
 }
+
+/** Shows a dialog with buttons; gives the value of the one that closes it. @param otherwise where Escape does. */
+export async function answered(dialog: HTMLDialogElement, otherwise: string): Promise<string> {
+  dialog.returnValue = otherwise;
+  dialog.showModal();
+  await new Promise((resolve) => dialog.addEventListener("close", resolve, { once: true }));
+  return dialog.returnValue;
+}

@@ -1,5 +1,5 @@
 import { element } from "./element";
-import { sayInFront } from "./say";
+import { answered, sayInFront } from "./say";
 
 /**
  * Lets a person throw away what was typed and have the invented office back; asks first.
@@ -9,14 +9,10 @@ import { sayInFront } from "./say";
 export function offerStartAfresh(forget: () => Promise<string | undefined>): void {
   const ask = element("practice-afresh-ask") as HTMLDialogElement;
   const button = element("practice-afresh") as HTMLButtonElement;
-  button.addEventListener("click", () => {
-    ask.returnValue = "keep";
-    ask.showModal();
+  button.addEventListener("click", async () => {
+    if ((await answered(ask, "keep")) === "afresh") await startAfresh(forget);
   });
   button.disabled = false;
-  ask.addEventListener("close", () => {
-    if (ask.returnValue === "afresh") void startAfresh(forget);
-  });
 }
 
 async function startAfresh(forget: () => Promise<string | undefined>): Promise<void> {
