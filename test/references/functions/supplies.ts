@@ -118,6 +118,8 @@ export const checks: readonly OutsideCheck[] = [
     (BED) => BED.PAVERS("33 in", 4, "1/8", true),
     8,
   ),
+  figure("by hand: 4 pavers of 4 in and 3 joints reach 16 3/8 in", (BED) => BED.PAVERS("16 3/8 in", 4, "1/8"), 4),
+  figure("by hand: past 16 3/8 in comes a joint, and a fifth is cut", (BED) => BED.PAVERS("16 7/16 in", 4, "1/8"), 5),
   figure("by hand: 2.5 in over 8 pavers of 4 in take a cut ninth", (BED) => BED.PAVERS(`2' 10 1/2"`, 4), 9),
   figure("by hand: 50 × 8/12 × 1/12 ft is 2.7778 ft³", (BED) => BED.SAND_YARDS(50, 8, 1), 0.102881, 1e-5),
   figure("by hand: 60 × 16/12 × 4/12 ft is 26.667 ft³", (BED) => BED.SAND_YARDS(60, 16, 4), 0.987654, 1e-5),
