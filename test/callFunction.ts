@@ -1,6 +1,6 @@
 import * as functions from "../src/functions/index";
+import type { CallFunction } from "../src/review/book";
 import { isFailure, isRange, type Value } from "../src/review/formula/values";
-import type { CallFunction } from "../src/review/study";
 import { FakeCellError, standInForCustomFunctions } from "./fakeCustomFunctions";
 
 const calls = functions as unknown as Readonly<Record<string, (...given: unknown[]) => unknown>>;

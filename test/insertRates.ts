@@ -1,4 +1,4 @@
-import { ratesSheet } from "../src/sheets/rates/ratesSheet";
+import { allRates, ratesSheet } from "../src/sheets/rates/ratesSheet";
 import { cellAddress } from "../src/spreadsheet/areas";
 import { insertPlan } from "../src/workbook/change/insert";
 
@@ -10,8 +10,8 @@ export async function insertRates(): Promise<string> {
 }
 
 /** Where on the sheet of rates, put at its first cell, the cell of a name is. */
-export function rateAddress(name: string): string {
-  const area = ratesSheet({ row: 0, column: 0 }).names?.find((one) => one.name === name)?.area;
+export function rateAddress(name: string, wanted = allRates): string {
+  const area = ratesSheet({ row: 0, column: 0 }, wanted).names?.find((one) => one.name === name)?.area;
   if (!area) throw new Error(`No rate has the name ${name}.`);
   return cellAddress(area);
 }

@@ -17,6 +17,10 @@ export const argumentNotes: ReadonlyMap<Argument, ArgumentNote> = /* @__PURE__ *
   ],
   [shared.area, { about: "Bed area, sq ft.", kind: "sq ft", role: "area" }],
   [shared.pieceLength, { about: "Length of one piece: feet, or text like 8'." }],
+  [
+    shared.lapOrJointIn,
+    { about: "Lap of one piece over the next, or under 0 a joint between: inches or text. Default: 0." },
+  ],
   [shared.lapIn, { about: "Lap of one piece over the next: inches or text. Default: 0." }],
   [shared.closedRun, { about: "TRUE if the run ends where it starts. Default: FALSE." }],
   [shared.rollWidth, { about: 'Roll width: feet, or text like 72".', usual: [2, 15], role: "roll width" }],

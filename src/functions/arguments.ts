@@ -1,5 +1,15 @@
 import { may, needs } from "./argument";
-import { feet, feetOrZero, flag, inches, inchesOrZero, positive, positiveOrZero, shareUnderOne } from "./read";
+import {
+  feet,
+  feetOrZero,
+  flag,
+  inches,
+  inchesOrZero,
+  lapOrJoint,
+  positive,
+  positiveOrZero,
+  shareUnderOne,
+} from "./read";
 import { stoneWeight } from "./readNamed";
 import { points as readPoints, widths as readWidths } from "./readRanges";
 import { USUAL_BAY_FT, USUAL_END_LAP_IN, USUAL_PIN_SPACING_IN } from "./usual";
@@ -19,6 +29,8 @@ export const area = needs("area", positive);
 
 export const pieceLength = needs("piece_length", feet);
 export const lapIn = may("lap_in", inchesOrZero, 0);
+/** Where pieces may stand a joint apart, too. */
+export const lapOrJointIn = may("lap_in", lapOrJoint, 0);
 export const closedRun = may("closed", flag, false);
 
 export const rollWidth = needs("roll_width", feet);

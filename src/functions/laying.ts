@@ -11,7 +11,7 @@ import { stripList } from "../quantities/fabric";
 import { must } from "../quantities/must";
 import type { Point } from "../quantities/outline";
 import { may, needs, type ValuesOf } from "./argument";
-import { bayFt, endLapIn, lapIn, overlapIn, rollLength, rollWidth } from "./arguments";
+import { bayFt, endLapIn, lapOrJointIn, overlapIn, rollLength, rollWidth } from "./arguments";
 import { coordinate, feet, inches } from "./read";
 import { cutOuts } from "./readCutOuts";
 import { flags, points as readPoints } from "./readRanges";
@@ -48,7 +48,7 @@ export const edgingStakeSpacing = may("stake_spacing_in", inches, 0);
 export const edgedSides = may("edged", flags);
 
 /** The arguments of the summaries; which sides get edging follows them. */
-export const summaryArguments = [...layingArguments, edgingPieceLength, edgingStakeSpacing, lapIn] as const;
+export const summaryArguments = [...layingArguments, edgingPieceLength, edgingStakeSpacing, lapOrJointIn] as const;
 const FABRIC = layingArguments.length;
 
 /** A bed from its corners in order. */

@@ -1,5 +1,6 @@
 import { messages } from "../quantities/messages";
 import { readNumber, readShare } from "../quantities/numberText";
+import { MOST_JOINT_IN } from "../quantities/pavers";
 import { Problem } from "../quantities/problem";
 import { readTape, type TapeUnit } from "../quantities/tape";
 import { cellValue } from "./cell";
@@ -26,6 +27,13 @@ export function feetOrZero(value: unknown, argument: string, fallback?: number):
 /** A length over 0, in inches. */
 export function inches(value: unknown, argument: string, fallback?: number): number {
   return isPositive(value) ? value : read(value, argument, "in", "blank", fallback);
+}
+
+/** A lap in inches, or under 0 a joint as pavers have it. */
+export function lapOrJoint(value: unknown, argument: string, fallback?: number): number {
+  const given = isPositive(value) ? value : read(value, argument, "in", "place", fallback);
+  if (given >= -MOST_JOINT_IN) return given;
+  throw new Problem("value", messages.negative(argument, given), argument);
 }
 
 /** A length of 0 or more, in inches. */

@@ -37,6 +37,7 @@ const READERS = /* @__PURE__ */ new Map<unknown, Reader>([
   [read.feetOrZero, { kind: "ft", zero: true, parameter: ({ fallback }) => number.lengthOrZero("ft", fallback) }],
   [read.inches, { kind: "in", parameter: ({ fallback }) => number.length("in", fallback) }],
   [read.inchesOrZero, { kind: "in", zero: true, parameter: ({ fallback }) => number.lengthOrZero("in", fallback) }],
+  [read.lapOrJoint, { kind: "in", zero: true, parameter: never }],
   [read.measureInFeet, { kind: "ft", parameter: () => number.measure("ft") }],
   [read.measureInInches, { kind: "in", parameter: () => number.measure("in") }],
   [read.positive, { parameter: ({ fallback }) => number.positive(fallback) }],

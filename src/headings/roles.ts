@@ -94,6 +94,12 @@ export const columnRoles = {
       `${MONEY.source}|\\b(depth|deep|size|tons?|yards?|order|load|loads|delivery|deliveries|weight|area|waste|bags?|total|supplier)\\b`,
     ),
   },
+  soldBy: {
+    plain: re(`^(?:(?:(?:${STONE}|material) )?sold (?:by|in)(?: the)?|order unit|unit of order|(?:${STONE}) unit)$`),
+  },
+  edgingKind: {
+    plain: re(`^(?:(?:kind|type|style) of (?:${BORDER})|(?:${BORDER}) (?:kind|type|style|material))$`),
+  },
   waste: {
     unit: "%",
     plain:
@@ -132,6 +138,10 @@ export const columnRoles = {
     within: /\bstakes\b/,
     not: MONEY,
   },
+  sand: {
+    unit: "cu yd",
+    plain: /^(sand|sand to order|order sand|sand (for|under) pavers|paver sand|bedding sand)$/,
+  },
   yards: {
     unit: "cu yd",
     plain: re(`^(?:(?:${STONE}) (?:yards|yds|cy|volume)|cubic yards|yardage|(?:yards|volume) of (?:${STONE}))$`),
@@ -158,6 +168,9 @@ export const columnRoles = {
     ),
     within: /\border\b/,
     not: re(`${MONEY.source}|\\b(no|number|date|by|status|fabric|pins|edging|border|pieces|po)\\b|#`),
+  },
+  orderSold: {
+    plain: re(`^(?:(?:${STONE}) )?(?:to )?order as sold$`),
   },
   rolls: {
     unit: "rolls",
@@ -212,6 +225,10 @@ export const columnRoles = {
       `^(?:\\$ ?\\/ ?ton|(?:(?:${STONE}) )?(?:price|cost|rate) ?(?:\\/|per|a) ?ton|(?:${STONE}) (?:price|rate)(?: a ton)?|price a ton)$`,
     ),
     within: re(`\\b(?:price|cost|rate)\\b.*\\bton\\b`),
+  },
+  soldPrice: {
+    unit: "money",
+    plain: re(`^(?:(?:${STONE}) )?price as sold$`),
   },
   materialCost: {
     unit: "money",

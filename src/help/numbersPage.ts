@@ -3,7 +3,7 @@ import { kindWords } from "../functions/declare";
 import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
 import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
 import { must } from "../quantities/must";
-import { SOURCED_SOILS, SOURCED_STONES } from "../quantities/tableSources";
+import { depthWords, SOURCED_SOILS, SOURCED_STONES } from "../quantities/tableSources";
 import {
   CUBIC_FEET_PER_CUBIC_YARD,
   KILOGRAMS_PER_POUND,
@@ -15,9 +15,11 @@ import { addressOf } from "./functionPage";
 import { escaped, link, number, section, table } from "./html";
 import { checkingNumbers } from "./numbers/checking";
 import { choiceTable, stonePriceTable } from "./numbers/choices";
+import { edgingTable } from "./numbers/edging";
 import { estimatingNumbers } from "./numbers/estimating";
 import { layingNumbers } from "./numbers/laying";
 import { cautionTable, holidayTable } from "./numbers/outside";
+import { soldByTable } from "./numbers/soldBy";
 import { HOW_SURE, OUR_CHOICE, statedTable } from "./numbers/stated";
 import { isSilentZero, ZERO_MEANS } from "./numbers/zeros";
 import type { Page } from "./page";
@@ -38,12 +40,15 @@ export function numbersPage(): Page {
 <dt>${MADE_UP}</dt><dd>made up, about the usual size</dd>
 </dl>`,
       section("Stone", STONE_NOTE, stoneTable()),
+      section("Depths and cautions of coverings", coveringTable()),
       section("Soil", "<p>How much more room soil takes once you dig it.</p>", soilTable()),
       section("Units", unitTable()),
       section("Defaults for omitted arguments", "<p>All common practice.</p>", defaultTable()),
       section("Omitted or blank means 0", ZERO_NOTE, zeroTable()),
       section("Typical ranges", USUAL_NOTE, usualTable()),
       section("Where an estimate starts", STARTING_NOTE, ...startingTables()),
+      section("Edging kinds", EDGING_NOTE, edgingTable()),
+      section("What stone is sold by", SOLD_BY_NOTE, soldByTable()),
       section("Ready choices", choiceTable(), stonePriceTable()),
       section("Limits in estimates and job documents", statedTable(estimatingNumbers)),
       section("How beds are laid out", statedTable(layingNumbers)),
@@ -69,12 +74,16 @@ const CHECK_NOTE = "<p>Anything outside these gets pointed out or asked about. N
 const HOLIDAY_NOTE =
   "<p>5 U.S.C. 6103, read in the source. A holiday on Saturday is observed the Friday before, on Sunday the Monday after. First years of two of them are from memory. You can turn them off and add your own.</p>";
 const CAUTION_NOTE = "<p>Reminders. Local codes, the locator’s ticket, and licensed practice come first.</p>";
+const EDGING_NOTE =
+  "<p>What a bed with edging of this kind starts with. Metal edging starts with the defaults above. Joints of pavers are 1/8 in and sand is 1 in deep: Brick Industry Association, Technical Note 14A, 1/16 to 3/16 in and 3/4 to 1 in.</p>";
+const SOLD_BY_NOTE =
+  "<p>Steps, minimums, and sizes of bags are common practice. Mulch starts with the cubic yard: NIST Handbook 130, Method of Sale of Commodities, has it sold by volume, as the Hamilton County (OH) Auditor states; Ohio has stone sold by weight, and Virginia lets it be sold by the cubic yard (Va. Code 3.2-5622). An order shows tons and cubic yards, so it fits either.</p>";
 const STARTING_NOTE =
   "<p>What a new estimate starts with until you type something else. Prices and pay rates are made-up samples.</p>";
 
 function stoneTable(): string {
   return table(
-    ["Stone", "Tons per cu yd", "Pounds per cu yd", "Typical range, tons", "Range from", "Source", "How sure"],
+    ["Covering", "Tons per cu yd", "Pounds per cu yd", "Typical range, tons", "Range from", "Source", "How sure"],
     SOURCED_STONES.map(({ name, tonsPerYard, low, high, source, sure }) => [
       escaped(name),
       number(tonsPerYard),
@@ -83,6 +92,19 @@ function stoneTable(): string {
       RANGE_OF_SOURCE.includes(name) ? "the source’s, dry to wet" : HOW_SURE.practice,
       escaped(source),
       HOW_SURE[sure],
+    ]),
+  );
+}
+
+/** How deep each covering usually is, and what to mind about it. */
+function coveringTable(): string {
+  return table(
+    ["Covering", "Usual depth", "Depth from", "Cautions"],
+    SOURCED_STONES.map(({ name, usualDepth, cautions }) => [
+      escaped(name),
+      usualDepth ? depthWords(usualDepth) : "by its size",
+      escaped(usualDepth?.source ?? ""),
+      escaped(cautions.map(({ about }) => about).join(", ")),
     ]),
   );
 }

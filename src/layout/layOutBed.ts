@@ -29,6 +29,9 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
   const outline = outlineOf(bed);
   const fabric = layFabric(outline, rules);
   const border = borderRules ? placeBorder(outline, borderRules) : [];
+  // A cut edge is no piece.
+  const isCut = borderRules?.kind?.drawn === "cut";
+  const pieces = isCut ? 0 : border.reduce((sum, run) => sum + run.pieces.length, 0);
   const bordered = ringsOf(outline).flatMap(({ runs }) => runs.filter((run) => run.border));
   return {
     ...fabric,
@@ -42,7 +45,7 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
     borderRules,
     counts: {
       ...fabric.counts,
-      pieces: border.reduce((sum, run) => sum + run.pieces.length, 0),
+      pieces,
       stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
     },
     notes: [...notesOnArea(bed, outline), ...notesOnEndLaps(fabric), ...notesOnPieces(border, borderRules)],

@@ -82,6 +82,8 @@ export interface Layout extends FabricLayout {
   readonly border: readonly BorderRun[];
   readonly borderRules: BorderRules | undefined;
   readonly counts: LayoutCounts;
+  /** Layers of the fabric, where it lies in more than one; each has the counts that are given. */
+  readonly layers?: number;
   /** Areas to deduct that have no place in the plan, and the pins around them; left out where there are none. */
   readonly notDrawn?: { readonly sqFt: number; readonly pins: number };
   /** What to know before relying on the counts, in sentences for the user. */

@@ -1,4 +1,6 @@
+import type { EdgingKind } from "../quantities/edgingKinds";
 import { endLapOf } from "../quantities/fabric";
+import { MOST_JOINT_IN } from "../quantities/pavers";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { finite, inRange, positive } from "./readMeasure";
 
@@ -26,9 +28,11 @@ export interface LayoutOptions extends FabricOptions {
 
 export interface BorderOptions {
   readonly pieceLengthFt: number;
-  /** Lap of two pieces at a joint [0]. */
+  /** Lap of two pieces at a joint; under 0 where they stand a joint apart [0]. */
   readonly lapIn?: number;
   readonly stakeSpacingIn: number;
+  /** What the bed is edged with; left out: pieces with stakes along the run. */
+  readonly kind?: EdgingKind | undefined;
 }
 
 /** The options for fabric, checked, in feet, with the defaults filled in. */
@@ -46,6 +50,7 @@ export interface BorderRules {
   readonly pieceLengthFt: number;
   readonly lapFt: number;
   readonly stakeSpacingFt: number;
+  readonly kind: EdgingKind | undefined;
 }
 
 /**
@@ -78,10 +83,13 @@ export function fabricRulesOf(options: FabricOptions): FabricRules {
  * @throws Problem that names the value.
  */
 export function borderRulesOf(options: BorderOptions): BorderRules {
+  const { lapIn: lap = 0 } = options;
+  const isJoint = lap < 0 && lap >= -MOST_JOINT_IN;
   return {
     pieceLengthFt: positive("The edging piece", options.pieceLengthFt, "piece_length"),
-    lapFt: inches("The edging lap", options.lapIn ?? 0, "lap_in"),
+    lapFt: inRange("The edging lap", lap, isJoint ? lap : 0, LARGEST_INCHES, IN, "lap_in") / INCHES_PER_FOOT,
     stakeSpacingFt: positive("The stake spacing", options.stakeSpacingIn, "stake_spacing_in") / INCHES_PER_FOOT,
+    kind: options.kind,
   };
 }
 

@@ -1,8 +1,9 @@
-import type { LaidCounts } from "../quantities/bed/estimate";
+import { type Estimate, estimateBed, type LaidCounts } from "../quantities/bed/estimate";
 import { fields, type ShapeFieldKey } from "../quantities/bed/fields";
 import { cornerFields, edgingFields } from "../quantities/bed/form";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
 import { placesOf, widthsSides } from "../quantities/bed/sides";
+import { edgingKindOf, METAL } from "../quantities/edgingKinds";
 import { readNumber } from "../quantities/numberText";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
@@ -10,7 +11,7 @@ import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed } from "./layOutBed";
 import type { Layout } from "./layout";
-import type { LayoutOptions } from "./options";
+import type { BorderOptions, LayoutOptions } from "./options";
 
 /**
  * Lays out in plan the bed of an estimate.
@@ -22,9 +23,21 @@ import type { LayoutOptions } from "./options";
 export function planOfEstimate(bed: EstimateBed): Layout | undefined {
   const plan = bedInPlan(bed);
   if (!plan) return undefined;
-  const { cutOuts: sqFt, cutAround, pinSpacing } = bed.numbers;
-  const pins = wholeUp(cutAround / (pinSpacing / INCHES_PER_FOOT));
-  return { ...layOutBed(plan, optionsOf(bed)), ...(sqFt + pins > 0 && { notDrawn: { sqFt, pins } }) };
+  const { cutOuts: sqFt, cutAround, pinSpacing, fabricLayers } = bed.numbers;
+  const pins = fabricLayers > 0 ? wholeUp(cutAround / (pinSpacing / INCHES_PER_FOOT)) : 0;
+  const layout = layOutBed(plan, optionsOf(bed));
+  return {
+    ...(fabricLayers > 0 ? layout : withoutFabric(layout)),
+    ...(fabricLayers > 1 && { layers: fabricLayers }),
+    ...(sqFt + pins > 0 && { notDrawn: { sqFt, pins } }),
+  };
+}
+
+/** The bed with its edging alone. */
+function withoutFabric(layout: Layout): Layout {
+  const none = { strips: 0, cuts: 0, rolls: 0, fabricLengthFt: 0, fabricSqFt: 0, fabricOffRollsSqFt: 0 };
+  const counts = { ...layout.counts, ...none, seamLengthFt: 0, endLaps: 0, pins: 0 };
+  return { ...layout, strips: [], cuts: [], seams: [], pins: [], counts };
 }
 
 /**
@@ -45,6 +58,25 @@ export function countsInPlan(bed: EstimateBed, plan = planOfEstimate(bed)): Laid
   };
 }
 
+/** A bed with what its inputs come to. */
+export interface WorkedOutBed {
+  readonly bed: EstimateBed;
+  /** undefined where no more than the area is known. */
+  readonly plan: Layout | undefined;
+  readonly estimate: Estimate;
+}
+
+/**
+ * A bed's plan, and its estimate counted there.
+ *
+ * @param bed as read from a form.
+ * @throws Problem where the bed cannot be laid out or its inputs don't go together; it names the place.
+ */
+export function workOut(bed: EstimateBed): WorkedOutBed {
+  const plan = planOfEstimate(bed);
+  return { bed, plan, estimate: estimateBed(bed, countsInPlan(bed, plan)) };
+}
+
 /** Whether the rule for a plain rectangle counts this bed. */
 function isPlainRectangle(bed: EstimateBed): boolean {
   const { way, numbers, cutOuts } = bed;
@@ -57,6 +89,7 @@ const hasTypedDirection = ({ names }: EstimateBed) =>
 
 function optionsOf(bed: EstimateBed): LayoutOptions {
   const { numbers: n, names } = bed;
+  const border = borderOf(bed);
   return {
     ...(hasTypedDirection(bed) && { directionDegrees: readNumber(names.stripDirection, fields.stripDirection.label) }),
     rollWidthFt: n.rollWidth,
@@ -65,8 +98,22 @@ function optionsOf(bed: EstimateBed): LayoutOptions {
     endLapIn: n.endLap,
     pinSpacingIn: n.pinSpacing,
     bayFt: n.pinBay,
-    border: { pieceLengthFt: n.pieceLength, lapIn: n.pieceLap, stakeSpacingIn: n.stakeSpacing },
+    ...(border && { border }),
   };
+}
+
+/** A cut edge in one piece, however long. */
+const WHOLE_RUN_FT = 1e6;
+
+/** The edging of a bed; undefined for none. */
+function borderOf({ numbers: n, names }: EstimateBed): BorderOptions | undefined {
+  const edging = edgingKindOf(names.edgingKind);
+  // Without a kind it's metal.
+  const kind = edging === METAL ? {} : { kind: edging };
+  if (edging.drawn === "none") return undefined;
+  if (!edging.lines.edging) return { ...kind, pieceLengthFt: WHOLE_RUN_FT, stakeSpacingIn: INCHES_PER_FOOT };
+  const [lapIn, stakeSpacingIn] = edging.inSand ? [-n.joint, INCHES_PER_FOOT] : [n.pieceLap, n.stakeSpacing];
+  return { ...kind, pieceLengthFt: n.pieceLength, lapIn, stakeSpacingIn };
 }
 
 function bedInPlan(bed: EstimateBed): Bed | undefined {

@@ -8,7 +8,7 @@ import type { BorderRules } from "./options";
 import { type Outline, ringsOf } from "./outline";
 
 /** Why there is a stake. */
-export type StakeKind = "end" | "joint" | "between" | "corner";
+export type StakeKind = "end" | "joint" | "between" | "corner" | "spike";
 
 /** Where pieces start and stakes go, in feet along a run of edging. */
 export interface SetOut {
@@ -19,15 +19,36 @@ export interface SetOut {
 /** More pieces than any bed takes: beyond it some unit is wrong. */
 export const MOST_PIECES = 10_000;
 
+/** How far from its ends a timber is spiked; common practice, so that it doesn't split. */
+export const SPIKE_FROM_END_FT = 0.25;
+
+/** Spikes of one piece by itself, at equal gaps from near one end to near the other, as many as a whole piece has. */
+function spikesOf(start: number, length: number, { pieceLengthFt, stakeSpacingFt }: BorderRules) {
+  const gaps = wholeUp(pieceLengthFt / stakeSpacingFt);
+  const inset = Math.min(SPIKE_FROM_END_FT, length / 4);
+  return Array.from({ length: gaps + 1 }, (_, k) => ({
+    at: start + inset + ((length - 2 * inset) * k) / gaps,
+    kind: "spike" as const,
+  }));
+}
+
 /**
  * Sets out a run by the rule of BED.STAKES: stakes at the ends, through both pieces at the start of each lap, between
- * them at equal gaps, and one more at each corner that none of these holds.
+ * them at equal gaps, and one more at each corner that none of these holds. Timbers are spiked each by itself; pavers
+ * and a cut edge take none.
  */
-export function setOut(path: BorderPath, { pieceLengthFt, lapFt, stakeSpacingFt }: BorderRules): SetOut {
+export function setOut(path: BorderPath, rules: BorderRules): SetOut {
   const { lengthFt, closed } = path;
+  const { pieceLengthFt, lapFt, stakeSpacingFt, kind } = rules;
   const count = edgingPieces(lengthFt, pieceLengthFt, lapFt * INCHES_PER_FOOT, closed);
   if (count > MOST_PIECES) throw new Problem("value", messages.tooMuch("pieces", count, MOST_PIECES), "piece_length");
   const starts = Array.from({ length: count }, (_, i) => i * (pieceLengthFt - lapFt));
+  const fastened = kind ? kind.fastened : "along";
+  if (fastened === undefined) return { starts, stakes: [] };
+  if (fastened === "each") {
+    const lengthOf = (start: number) => Math.min(pieceLengthFt, lengthFt - start);
+    return { starts, stakes: starts.flatMap((start) => spikesOf(start, lengthOf(start), rules)) };
+  }
   const stakes: { at: number; kind: StakeKind }[] = [];
   starts.forEach((start, i) => {
     const length = (starts[i + 1] ?? lengthFt) - start;

@@ -11,8 +11,7 @@ export function Answer({ preview: { estimate, problems } }: { readonly preview: 
     return (
       <>
         <p class="answer">
-          <strong>{dollarText(estimate.price)}</strong> · {amountWithUnit(estimate.amounts.orderTons, "tons")} of stone
-          to order
+          <strong>{dollarText(estimate.price)}</strong> · {stoneToOrder(estimate)} of stone to order
         </p>
         {estimate.depthCheck !== depthVerdicts.fits && (
           <p class="notice trouble" role="note">
@@ -24,6 +23,15 @@ export function Answer({ preview: { estimate, problems } }: { readonly preview: 
   const wrong = problems.find(({ unfinished }) => !unfinished);
   const missing = new Set(problems.map(({ place }) => labelOf(place)));
   return <p class="answer">{wrong?.message ?? `Still needed: ${[...missing].join(", ")}`}</p>;
+}
+
+/** Stone to order as it is sold, and by weight and volume where that is something else. */
+export function stoneToOrder({ amounts, lines }: Pick<Estimate, "amounts" | "lines">): string {
+  const { stoneOrder, orderTons, orderYards } = amounts;
+  const unit = lines.find(({ quantity }) => quantity === "stoneOrder")?.unit ?? "";
+  const others = [amountWithUnit(orderTons, "tons"), amountWithUnit(orderYards, "cu yd")];
+  const order = amountWithUnit(stoneOrder, unit);
+  return `${order} (${others.filter((other) => other !== order).join(", ")})`;
 }
 
 /** What of a change is read out: the price, and what is ordered for it. */

@@ -1,4 +1,6 @@
-import { hasPlan } from "../quantities/bed/form";
+import { edgingOf, hasPlan, textOf } from "../quantities/bed/form";
+import { edgingCautions } from "../quantities/edgingWork";
+import { cautionsOf } from "../quantities/tableSources";
 import { cautions } from "../sheets/cautions";
 import type { ChoicesProps } from "./Choices";
 import { CutOuts } from "./CutOuts";
@@ -10,6 +12,7 @@ import type { Preview } from "./preview";
 import { Result } from "./Result";
 import { RatesNote } from "./rates/RatesNote";
 import type { KnownRates } from "./rates/store";
+import { WorthALook } from "./WorthALook";
 
 interface BelowProps extends MeasurementsProps, ChoicesProps {
   readonly preview: Preview;
@@ -20,9 +23,11 @@ interface BelowProps extends MeasurementsProps, ChoicesProps {
 /** What is below the first view of the estimate: the drawing, and what is folded. It is fetched after the first view. */
 export function BelowTheForm(props: BelowProps) {
   const { form, problemAt, preview, onType, onFill, rates, onShowRates } = props;
+  const own = [...cautionsOf([textOf(form, "stone")]), ...edgingCautions([edgingOf(form).name])];
   return (
     <>
       {hasPlan(form.way) && <Drawing preview={preview} onChange={props.onChange} onFill={onFill} />}
+      {preview.estimate && <WorthALook preview={preview} />}
       <Result preview={preview} />
       <MoreShape form={form} problemAt={problemAt} onType={onType} onFill={onFill} />
       {hasPlan(form.way) && <CutOuts form={form} problemAt={problemAt} onChange={props.onChange} />}
@@ -38,7 +43,7 @@ export function BelowTheForm(props: BelowProps) {
         <summary>Cautions</summary>
         <p class="below">Local codes, the locate ticket, and licensed professionals come first.</p>
         <dl class="cautions">
-          {cautions.map(({ about, text }) => (
+          {[...own, ...cautions].map(({ about, text }) => (
             <>
               <dt key={about}>{about}</dt>
               <dd>{text}</dd>

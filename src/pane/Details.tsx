@@ -1,13 +1,18 @@
-import { crewFields, depthFields, type FieldKey, moneyFields, supplyFields } from "../quantities/bed/fields";
-import { type BedForm, followedRate, textOf } from "../quantities/bed/form";
+import { crewFields, depthFields, type FieldKey, fields, moneyFields, supplyFields } from "../quantities/bed/fields";
+import { asks, type BedForm, followedRate, soldByIn, textOf, unitOf } from "../quantities/bed/form";
+import { listPicked } from "../quantities/bed/officeLists";
 import { isRate } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
+import { EDGING_KINDS } from "../quantities/edgingKinds";
 import { SOILS } from "../quantities/soil";
+import { SOLD_BY, TON, usuallySoldBy } from "../quantities/soldBy";
 import { STONES } from "../quantities/stone";
+import { coveringNamed, depthWords } from "../quantities/tableSources";
 import { type ChoicesProps, FabricChoice } from "./Choices";
 import { changedWords } from "./changedWords";
 import { BedField } from "./Field";
 import { Group } from "./Group";
+import { Select } from "./Select";
 import { UnknownStone, unknownStone } from "./UnknownStone";
 
 interface DetailsProps {
@@ -33,6 +38,7 @@ const groups: readonly { readonly heading: string; readonly note?: string; reado
 const FOR_THIS_BED = "From your rates. What you type here applies to this bed only.";
 
 const namesOf: Partial<Record<FieldKey, readonly string[]>> = {
+  edgingKind: EDGING_KINDS.map(({ name }) => name),
   stone: STONES.map(({ name }) => name),
   soil: SOILS.map(({ name }) => name),
 };
@@ -51,27 +57,53 @@ export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsP
           {keys.includes("rollWidth") && <FabricChoice form={form} onFill={onFill} />}
           {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
           <div class="pairs">
-            {keys.map((key) => {
-              const names = namesOf[key];
-              return (
-                <BedField
-                  key={key}
-                  field={key}
-                  value={textOf(form, key)}
-                  problem={problemAt(key)}
-                  onType={onType}
-                  {...(names && { names })}
-                  {...(followedRate(form, key) && { source: "from Rates" })}
-                  {...(form.rates && isRate(key) && form.typed[key] !== undefined && { onUseRate })}
-                />
-              );
-            })}
+            {keys
+              .filter((key) => asks(form, key) && (key !== "edgingKind" || problemAt(key)))
+              .map((key) => {
+                if (key === "soldBy" && !problemAt(key)) return <SoldByChoice key={key} form={form} onType={onType} />;
+                const list = listPicked(key);
+                const names = list ? form.rates?.lists?.[list]?.rows.map(({ name }) => name) : namesOf[key];
+                const source = followedRate(form, key) ? "from Rates" : key === "stone" ? usualDepth(form) : undefined;
+                return (
+                  <BedField
+                    key={key}
+                    field={key}
+                    value={textOf(form, key)}
+                    unit={unitOf(form, key)}
+                    problem={problemAt(key)}
+                    onType={onType}
+                    {...(names && { names })}
+                    {...(source && { source })}
+                    {...(form.rates && isRate(key) && form.typed[key] !== undefined && { onUseRate })}
+                  />
+                );
+              })}
           </div>
           {keys.includes("stone") && <UnknownStone form={form} onFill={onFill} />}
         </Group>
       ))}
     </section>
   );
+}
+
+/** What the stone is sold by; another unit has its own step, minimum, and price. */
+function SoldByChoice({ form, onType }: Pick<DetailsProps, "form" | "onType">) {
+  const { name } = soldByIn(form);
+  return (
+    <Select
+      label={fields.soldBy.label}
+      value={name}
+      options={SOLD_BY.map((one) => ({ value: one.name, label: one.name }))}
+      onChoose={(chosen) => onType("soldBy", chosen)}
+      {...(usuallySoldBy(textOf(form, "stone")) !== TON && { note: "mulch is sold by volume" })}
+    />
+  );
+}
+
+/** How deep the bed's covering usually is. */
+function usualDepth(form: BedForm): string | undefined {
+  const depth = coveringNamed(textOf(form, "stone"))?.usualDepth;
+  return depth && `usually ${depthWords(depth)} deep`;
 }
 
 function keysOf<Keys extends string>(group: Readonly<Record<Keys, unknown>>): Keys[] {

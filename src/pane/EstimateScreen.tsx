@@ -6,7 +6,6 @@ import { Button } from "./Button";
 import { Choices } from "./Choices";
 import { Fetched } from "./Fetched";
 import { InsertBar } from "./InsertBar";
-import { UnkeptNote } from "./keep/UnkeptNote";
 import { Measurements } from "./Measurements";
 import { onEnter } from "./onEnter";
 import { Problems } from "./Problems";
@@ -18,6 +17,7 @@ import { useInsert } from "./useInsert";
 import { useUpdate } from "./useUpdate";
 
 const below = async () => (await import(/* webpackChunkName: "below" */ "./BelowTheForm")).BelowTheForm;
+const unkeptNote = async () => (await import(/* webpackChunkName: "below" */ "./keep/UnkeptNote")).UnkeptNote;
 const openedNote = async () => (await import(/* webpackChunkName: "below" */ "./OpenedNote")).OpenedNote;
 
 /** Measure a bed, look at what it comes to, and insert it. */
@@ -60,7 +60,7 @@ export function EstimateScreen({ onShowRates }: { onShowRates: () => void }) {
         </Button>
       </header>
       {update.opened && <Fetched part={openedNote} given={{ update }} />}
-      <UnkeptNote unkept={bed.unkept} />
+      {bed.unkept && <Fetched part={unkeptNote} given={{ unkept: bed.unkept }} />}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the fields inside take the keys */}
       <div onKeyDown={onEnter(finish)}>
         <div class="first">

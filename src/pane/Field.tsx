@@ -74,6 +74,8 @@ interface BedFieldProps {
   readonly onType: (field: FieldKey, text: string) => void;
   readonly problem?: string | undefined;
   readonly names?: readonly string[];
+  /** Left out: the usual one of the field. */
+  readonly unit?: string;
   /** Where the value comes from, where no one typed it. */
   readonly source?: string;
   /** Takes the office's rate instead of what was typed. */
@@ -84,8 +86,8 @@ interface BedFieldProps {
 const unitSaid: ReadonlySet<string> = new Set(["%", "name"]);
 
 /** A field of the bed, with what its tape text reads as. */
-export function BedField({ field, label, value, onType, problem, names, source, onUseRate }: BedFieldProps) {
-  const { label: usual, unit, reads, note } = { note: "", ...fields[field] };
+export function BedField({ field, label, value, onType, problem, names, source, onUseRate, ...own }: BedFieldProps) {
+  const { label: usual, unit, reads, note } = { note: "", ...fields[field], ...own };
   const isLength = reads === "feet" || reads === "inches";
   const read = isLength ? readsAs(value, reads === "feet" ? "ft" : "in") : "";
   return (

@@ -3,13 +3,13 @@ import type { SelectedBlock } from "../workbook/read/selectedBlock";
 import { Answer } from "./Answer";
 import { Button } from "./Button";
 import { Fetched } from "./Fetched";
-import { InTheWayNotice } from "./InTheWayNotice";
 import type { Preview } from "./preview";
 import { StatusMessage } from "./StatusMessage";
 import type { WhereTo } from "./useInsert";
 import type { Status } from "./useStatus";
 import type { Update } from "./useUpdate";
 
+const inTheWayNotice = async () => (await import(/* webpackChunkName: "below" */ "./InTheWayNotice")).InTheWayNotice;
 const insertPreview = async () => (await import(/* webpackChunkName: "below" */ "./InsertPreview")).InsertPreview;
 
 interface InsertBarProps {
@@ -69,11 +69,14 @@ export function InsertBar(props: InsertBarProps) {
     <section class="insert-bar" aria-label="Insert">
       {!inTheWay && !preview && !(isAsked && props.preview.estimate) && <Answer preview={props.preview} />}
       {inTheWay ? (
-        <InTheWayNotice
-          inTheWay={inTheWay}
-          what="block"
-          onPlace={(place) => onInsert(place.kind === "cell" ? place : { ...place, name: newSheetName })}
-          onCancel={onCancel}
+        <Fetched
+          part={inTheWayNotice}
+          given={{
+            inTheWay,
+            what: "block",
+            onPlace: (place) => onInsert(place.kind === "cell" ? place : { ...place, name: newSheetName }),
+            onCancel,
+          }}
         />
       ) : preview && opened && Panel ? (
         <Panel

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Estimate } from "../quantities/bed/estimate";
+import { stoneToOrder } from "./Answer";
 import { Button } from "./Button";
 import { amountWithUnit, dollarText } from "./numbers";
 import { onEscape } from "./onEscape";
@@ -19,7 +20,7 @@ export function InsertPreview({ name, estimate, where, onInsert, onCancel }: Ins
   useEffect(() => insert.current?.focus(), []);
   const { amounts, price, laborHours } = estimate;
   const lines = [
-    `${amountWithUnit(amounts.orderTons, "tons")} of stone to order for ${amountWithUnit(amounts.stoneArea, "sq ft")}`,
+    `${stoneToOrder(estimate)} of stone to order for ${amountWithUnit(amounts.stoneArea, "sq ft")}`,
     `${amountWithUnit(amounts.borderRun + amounts.innerRun, "lin ft")} of edging, ${amountWithUnit(amounts.pieces, "pieces")}`,
     `${amountWithUnit(amounts.rolls, "rolls")} of fabric, ${amountWithUnit(amounts.pins, "pins")}`,
     amountWithUnit(laborHours, "labor hours"),

@@ -1,11 +1,9 @@
 import type { FieldKey, ShapeFieldKey } from "../quantities/bed/fields";
-import { type BedForm, shapeFieldsOf, textOf, type Way } from "../quantities/bed/form";
-import { sideFieldsOf } from "../quantities/bed/pickSides";
+import { type BedForm, textOf, type Way } from "../quantities/bed/form";
 import type { FormPlace } from "../quantities/bed/read";
 import type { ChoicesProps } from "./Choices";
 import { Fetched } from "./Fetched";
 import { BedField, TextField } from "./Field";
-import { Sides } from "./Sides";
 import { Ways } from "./Ways";
 
 export interface MeasurementsProps {
@@ -24,6 +22,7 @@ export const tapedFields: Readonly<Record<Way, readonly ShapeFieldKey[]>> = {
   area: ["area", "edge", "longest", "widest"],
 };
 
+const sides = async () => (await import(/* webpackChunkName: "below" */ "./Sides")).Sides;
 const lists = async () => (await import(/* webpackChunkName: "lists" */ "./lists/Lists")).Lists;
 
 /** How the bed was measured, and what was taped. */
@@ -34,8 +33,6 @@ export function Measurements({
   onType,
   onFill,
 }: MeasurementsProps & Pick<ChoicesProps, "onFill">) {
-  // What a workbook holds for a side that is neither 1 nor 0 is fixed where it can be read.
-  const wrongSides = shapeFieldsOf(form).filter((key) => sideFieldsOf(form).includes(key) && problemAt(key));
   return (
     <section aria-label="The bed">
       <TextField
@@ -46,7 +43,7 @@ export function Measurements({
       />
       <Ways way={form.way} onChoose={(way) => onChange({ way })} />
       <div class="pairs">
-        {[...tapedFields[form.way], ...wrongSides].map((field) => (
+        {tapedFields[form.way].map((field) => (
           <BedField
             key={field}
             field={field}
@@ -60,7 +57,7 @@ export function Measurements({
       {(form.way === "widths" || form.way === "points") && (
         <Fetched part={lists} given={{ form, problemAt, onChange }} />
       )}
-      <Sides form={form} onFill={onFill} />
+      <Fetched part={sides} given={{ form, problemAt, onType, onFill }} />
     </section>
   );
 }

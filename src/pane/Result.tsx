@@ -43,6 +43,9 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         <Amount label="Area to cover" value={amounts.stoneArea} unit="sq ft" />
         <Amount label="Stone depth" value={amounts.stoneDepth} unit="in" />
         <Amount label="Stone needed" value={amounts.stoneTons} unit="tons" />
+        <Amount label="Order weight" value={amounts.orderTons} unit="tons" />
+        <Amount label="Order volume" value={amounts.orderYards} unit="cu yd" />
+        {amounts.bagPounds > 0 && <Amount label="Bag weight" value={amounts.bagPounds} unit="lb" />}
         <Amount label="Edging" value={amounts.borderRun + amounts.innerRun} unit="lin ft" />
         <Amount label="Stakes" value={amounts.stakes} unit="stakes" />
         <Amount label="Pins" value={amounts.pins} unit="pins" />

@@ -1,4 +1,4 @@
-import type { CallFunction } from "../review/study";
+import type { CallFunction } from "../review/book";
 
 type WorksheetFunction = (...given: unknown[]) => unknown;
 

@@ -1,9 +1,10 @@
 import { drawPlan } from "../layout/drawing/drawPlan";
-import { drawSection } from "../layout/drawing/drawSection";
+import { type Depths, drawSection } from "../layout/drawing/drawSection";
 import type { Layout } from "../layout/layout";
 import { planOfEstimate } from "../layout/planOfEstimate";
 import { type Bed, readForm } from "../quantities/bed/read";
 import { inFormWords } from "../quantities/bed/words";
+import { edgingKindOf } from "../quantities/edgingKinds";
 import { cutsOfBed } from "../quantities/job/cutsOfBed";
 import type { JobOrder } from "../quantities/job/order";
 import type { BlockForm } from "../workbook/drawing/drawing";
@@ -24,7 +25,7 @@ const POINTS_PER_PIXEL = 72 / 96;
 export function paneDrawings(bed: Bed, plan: Layout, name: string, widthPx: number) {
   return {
     plan: drawPlan(plan, { widthPx, title: name || "The bed in plan", id: "pane-plan", canPick: true }),
-    section: drawSection(depthsOf(bed), { widthPx, title: "Section at the edging", id: "pane-section" }),
+    section: drawSection(depthsOf(bed), { widthPx, title: "Section at the edge", id: "pane-section" }),
   };
 }
 
@@ -41,7 +42,7 @@ export async function printPicture(form: BlockForm): Promise<Picture> {
   const options = { widthPx: PRINT_WIDTH, theme: "light" } as const;
   const title = form.name || "The bed in plan";
   const plan = drawPlan(layout, { ...options, title, id: "print-plan" });
-  const section = drawSection(depthsOf(bed), { ...options, title: "Section at the edging", id: "print-section" });
+  const section = drawSection(depthsOf(bed), { ...options, title: "Section at the edge", id: "print-section" });
   const { png, width, height }: Drawn = await pngOf([plan, section]);
   return {
     png,
@@ -81,8 +82,11 @@ function heightOf(svg: string): number {
   return Number(/^<svg[^>]* height="([\d.]+)"/.exec(svg)?.[1]);
 }
 
-function depthsOf({ numbers: n }: Bed) {
+function depthsOf({ numbers: n, names }: Bed): Depths {
   return {
+    edging: edgingKindOf(names.edgingKind),
+    hasFabric: n.fabricLayers > 0,
+    sandDepthIn: n.sandDepth,
     scrapeDepthIn: n.scrapeDepth,
     borderHeightIn: n.borderHeight,
     trenchDepthIn: n.trenchDepth,

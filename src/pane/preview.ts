@@ -1,21 +1,17 @@
-import type { Layout } from "../layout/layout";
-import { countsInPlan, planOfEstimate } from "../layout/planOfEstimate";
-import { type Estimate, estimateBed } from "../quantities/bed/estimate";
+import { type WorkedOutBed, workOut } from "../layout/planOfEstimate";
 import type { BedForm } from "../quantities/bed/form";
-import { type Bed, type FormProblem, readForm } from "../quantities/bed/read";
+import { type FormProblem, readForm } from "../quantities/bed/read";
 import { fieldOf, inFormWords } from "../quantities/bed/words";
 import { Problem } from "../quantities/problem";
 
+export interface PricedPreview extends WorkedOutBed {
+  readonly form: BedForm;
+  readonly problems: readonly [];
+}
+
 /** What the form comes to: an estimate, or what is in its way. */
 export type Preview =
-  | {
-      readonly form: BedForm;
-      readonly bed: Bed;
-      /** undefined where no more than the area is known. */
-      readonly plan: Layout | undefined;
-      readonly estimate: Estimate;
-      readonly problems: readonly [];
-    }
+  | PricedPreview
   | { readonly form: BedForm; readonly estimate?: undefined; readonly problems: readonly FormProblem[] };
 
 export function previewOf(typed: BedForm): Preview {
@@ -25,9 +21,7 @@ export function previewOf(typed: BedForm): Preview {
     return { form: typed, problems };
   }
   try {
-    const { bed } = read;
-    const plan = planOfEstimate(bed);
-    return { form: typed, bed, plan, estimate: estimateBed(bed, countsInPlan(bed, plan)), problems: [] };
+    return { form: typed, ...workOut(read.bed), problems: [] as const };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     const place = fieldOf(error.argument) ?? "form";

@@ -1,6 +1,9 @@
-import { readSelected } from "../workbook/read/selectedBlock";
 import { useOnceMore } from "./useOnceMore";
 import { useSelected } from "./useSelection";
+
+/** Reading a block takes more than the first load should: it comes with what is below the form. */
+const readSelected = async () =>
+  (await import(/* webpackChunkName: "below" */ "../workbook/read/selectedBlock")).readSelected();
 
 /** What is selected, and the drawing of the block that it lies in. */
 export function useDrawing() {

@@ -1,6 +1,6 @@
 import { useMemo, useState } from "preact/hooks";
 import { type FieldKey, shapeFields } from "../quantities/bed/fields";
-import { type BedForm, blankForm } from "../quantities/bed/form";
+import { type BedForm, blankForm, withFilled } from "../quantities/bed/form";
 import type { Rates } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
 import { draft } from "./draft";
@@ -32,7 +32,7 @@ export function useForm(rates: Rates | undefined) {
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
     /** What is in fields as if typed; undefined gives a field back to its rate or starting value. */
     fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
-      setForm((now) => ({ ...now, typed: withoutBlanks({ ...now.typed, ...typed }) })),
+      setForm((now) => ({ ...now, typed: withFilled(now, typed) })),
     showAll: () => setTried(true),
     /** Another form in place of this one. */
     load: (next: BedForm) => {
@@ -45,10 +45,6 @@ export function useForm(rates: Rates | undefined) {
       setForm((now) => ({ ...blankForm(), way: now.way, typed: withoutShape(now.typed) }));
     },
   };
-}
-
-function withoutBlanks(typed: Readonly<Partial<Record<FieldKey, string | undefined>>>): BedForm["typed"] {
-  return Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== undefined));
 }
 
 function withoutShape(typed: BedForm["typed"]): BedForm["typed"] {

@@ -19,7 +19,7 @@ export const takesOwnStake = (apartFt: number): boolean => apartFt > HOLDS_CORNE
  *
  * @param edgeLengthFt length of the run, 0 or more; 0 needs no pieces.
  * @param pieceLengthFt more than 0.
- * @param lapIn 0 or more, less than a piece is long.
+ * @param lapIn less than a piece is long; under 0 where pieces stand a joint apart.
  * @param closed whether the run comes back to where it began.
  * @returns whole pieces n: open, n·P − (n − 1)·lap ≥ E; closed, n·(P − lap) ≥ E.
  * @throws Problem where the lap is no shorter than the piece.
@@ -37,7 +37,8 @@ export function edgingPieces(edgeLengthFt: number, pieceLengthFt: number, lapIn 
  * The pieces that are bought to cover less than an inch, by their numbers in the bed's drawing: a run that is an inch
  * shorter would take one less.
  *
- * @param runs in the order of the drawing; @param pieceLengthFt and @param lapIn as for {@link edgingPieces}.
+ * @param runs in the order of the drawing; @param pieceLengthFt and @param lapIn as for {@link edgingPieces}. Pavers, a
+ *   joint apart, are cut to less than an inch as soon as to half.
  * @example shortPieces([{ feet: 16.04, closed: false }], 8, 0) // [3]
  */
 export function shortPieces(
@@ -46,6 +47,7 @@ export function shortPieces(
   lapIn: number,
 ): number[] {
   let pieces = 0;
+  if (lapIn < 0) return [];
   return runs.flatMap(({ feet, closed }) => {
     const count = edgingPieces(feet, pieceLengthFt, lapIn, closed);
     const without = edgingPieces(Math.max(0, feet - SHORTEST_PIECE_FT), pieceLengthFt, lapIn, closed);

@@ -17,8 +17,10 @@ export const messages = {
     `${argument}: ${quoted(given)} has ${limit} ${unit} or more. Carry the rest over: 6' 2" for 5' 14".`,
   tooLarge: (argument: string, given: unknown, limit: string) =>
     `${argument}: ${quoted(given)} is too large. Type ${limit} or less.`,
-  unknownName: (argument: string, given: unknown, nearest: string, instead: string) =>
-    `${argument}: ${quoted(given)} isn't in the list. Did you mean “${nearest}”? Or type ${instead}.`,
+  unknownName: (argument: string, given: unknown, nearest: string, instead: string | undefined) =>
+    `${argument}: ${quoted(given)} isn't in the list. Did you mean “${nearest}”?${instead ? ` Or type ${instead}.` : ""}`,
+  tooLong: (argument: string, given: unknown, most: string) =>
+    `${argument}: can't use ${quoted(given)}. Type ${most} or less.`,
   oneCell: (argument: string) => `${argument} is a range of cells. Give one cell.`,
   notWhole: (argument: string, given: unknown, most: number) =>
     `${argument}: can't use ${quoted(given)}. Type a whole number${Number.isFinite(most) ? `, ${most} or less.` : "."}`,

@@ -1,6 +1,9 @@
 import { CUBIC_FEET_PER_CUBIC_YARD, INCHES_PER_FOOT } from "./units";
 import { wholeUp } from "./whole";
 
+/** No joint between pavers is wider: twice what clay pavers on sand have at most, and a mortar joint is under it. */
+export const MOST_JOINT_IN = 0.5;
+
 /**
  * Pavers or bricks in one row along an edge, with a joint between each and the next.
  *

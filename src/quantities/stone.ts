@@ -1,21 +1,23 @@
 import { rowNamed } from "./tables";
 import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "./units";
 
-/** A kind of stone with its loose weight. */
+/** A kind of stone, or another covering, with its loose weight. */
 export interface Stone {
   /** As the user types it: lower case, whole words. */
   readonly name: string;
   /** Short tons in a loose cubic yard, as delivered and dry. */
   readonly tonsPerYard: number;
+  /** Mulch, which is sold by volume. */
+  readonly isMulch?: boolean;
 }
 
 export const tonsFromPoundsPerYard = (pounds: number) => pounds / POUNDS_PER_SHORT_TON;
 export const tonsFromPoundsPerFoot = (pounds: number) => (pounds * CUBIC_FEET_PER_CUBIC_YARD) / POUNDS_PER_SHORT_TON;
 
 /**
- * Common stone and its loose weight. A supplier's scale ticket beats every row of it: weights change with the
- * quarry, the size, and how wet the stone is loaded. Where each figure comes from is in `tableSources.ts`, which isn't
- * loaded with every workbook.
+ * Common stone and other coverings with their loose weight. A supplier's scale ticket beats every row of it: weights
+ * change with the quarry, the size, and how wet the stone is loaded. Where each figure comes from is in
+ * `tableSources.ts`, which isn't loaded with every workbook.
  */
 export const STONES: readonly Stone[] = [
   { name: "crushed stone", tonsPerYard: tonsFromPoundsPerYard(2600) },
@@ -35,6 +37,16 @@ export const STONES: readonly Stone[] = [
   { name: "crushed slate", tonsPerYard: tonsFromPoundsPerFoot(92) },
   { name: "lava rock", tonsPerYard: tonsFromPoundsPerFoot(52) },
   { name: "pumice", tonsPerYard: tonsFromPoundsPerFoot(40) },
+  { name: "crushed concrete", tonsPerYard: tonsFromPoundsPerYard(2400) },
+  { name: "crushed brick", tonsPerYard: tonsFromPoundsPerFoot(66) },
+  { name: "crushed glass", tonsPerYard: tonsFromPoundsPerYard(2250) },
+  { name: "wood chips", tonsPerYard: tonsFromPoundsPerYard(300), isMulch: true },
+  { name: "green wood chips", tonsPerYard: tonsFromPoundsPerYard(473), isMulch: true },
+  { name: "shredded bark", tonsPerYard: tonsFromPoundsPerYard(600), isMulch: true },
+  { name: "hardwood mulch", tonsPerYard: tonsFromPoundsPerYard(600), isMulch: true },
+  { name: "bark nuggets", tonsPerYard: tonsFromPoundsPerYard(500), isMulch: true },
+  { name: "shredded rubber", tonsPerYard: tonsFromPoundsPerFoot(28.5), isMulch: true },
+  { name: "rubber nuggets", tonsPerYard: tonsFromPoundsPerFoot(25), isMulch: true },
 ];
 
 /** More than any loose stone weighs, in short tons a cubic yard; above it, pounds were typed for tons. */

@@ -3,7 +3,7 @@ import { nearestName, plainName } from "./nearestName";
 import { Problem } from "./problem";
 import { SOILS, soilNamed } from "./soil";
 import { MOST_TONS_PER_YARD, STONES, stoneNamed } from "./stone";
-import { SOURCED_SOILS, SOURCED_STONES } from "./tableSources";
+import { cautionsOf, depthWords, SOURCED_SOILS, SOURCED_STONES } from "./tableSources";
 
 const names = STONES.map(({ name }) => name);
 
@@ -41,6 +41,16 @@ describe("the stone table", () => {
       "crushed slate": 1.242, // 92 lb/ft³
       "lava rock": 0.702, // 52 lb/ft³
       pumice: 0.54, // 40 lb/ft³
+      "crushed concrete": 1.2, // 2,400 lb/yd³
+      "crushed brick": 0.891, // 120 lb/ft³ × 0.55 = 66
+      "crushed glass": 1.125, // (1,800 + 2,700) / 2 = 2,250 lb/yd³
+      "wood chips": 0.15, // 300 lb/yd³
+      "green wood chips": 0.2365, // 473 lb/yd³
+      "shredded bark": 0.3, // (400 + 800) / 2 = 600 lb/yd³
+      "hardwood mulch": 0.3,
+      "bark nuggets": 0.25, // 500 lb/yd³
+      "shredded rubber": 0.38475, // (24 + 33) / 2 = 28.5 lb/ft³
+      "rubber nuggets": 0.3375, // (20 + 30) / 2 = 25 lb/ft³
     });
     const sourced = (name: string) => SOURCED_STONES.find((stone) => stone.name === name)!;
     const range = (name: string) => [sourced(name).low, sourced(name).high].map((tons) => Number(tons.toFixed(6)));
@@ -50,6 +60,56 @@ describe("the stone table", () => {
     expect(sourced("cobble").high).toBeCloseTo(1.6875, 9); // 125 lb/ft³
     expect(sourced("pumice").low).toBeCloseTo(0.405, 9); // 30 lb/ft³
     expect(sourced("pumice").high).toBeCloseTo(0.81, 9); // 60 lb/ft³
+  });
+
+  test("says of each covering how deep it usually is, and what it asks to mind", () => {
+    const said = SOURCED_STONES.map(({ name, usualDepth, cautions }) => [
+      name,
+      usualDepth ? depthWords(usualDepth) : "",
+      cautions.map(({ about }) => about).join(" "),
+    ]);
+    const wood = "Fire Floating Siding";
+    expect(said).toEqual([
+      ["crushed stone", "2 to 3 in", "Silica"],
+      ["gravel", "2 to 3 in", ""],
+      ["crushed limestone", "2 to 3 in", ""],
+      ["cobble", "", ""],
+      ["sand", "", "Silica"],
+      ["decomposed granite", "2 to 3 in", "Silica"],
+      ["river rock", "2 to 3 in", ""],
+      ["pea gravel", "2 to 3 in", ""],
+      ["pebbles", "2 to 3 in", ""],
+      ["crushed granite", "2 to 3 in", "Silica"],
+      ["crushed basalt", "2 to 3 in", ""],
+      ["crushed marble", "2 to 3 in", ""],
+      ["crushed quartz", "2 to 3 in", "Silica"],
+      ["crushed sandstone", "2 to 3 in", "Silica"],
+      ["crushed slate", "2 to 3 in", "Silica"],
+      ["lava rock", "2 to 3 in", "Floating"],
+      ["pumice", "2 to 3 in", "Floating"],
+      ["crushed concrete", "2 to 3 in", "Silica"],
+      ["crushed brick", "2 to 3 in", "Silica"],
+      ["crushed glass", "2 to 3 in", "Sharp edges"],
+      // Iowa State Extension: 3 to 4 in of wood chips or shredded bark.
+      ["wood chips", "3 to 4 in", wood],
+      ["green wood chips", "3 to 4 in", wood],
+      ["shredded bark", "3 to 4 in", wood],
+      // UF/IFAS: 2 to 3 in of organic mulch.
+      ["hardwood mulch", "2 to 3 in", wood],
+      ["bark nuggets", "2 to 3 in", wood],
+      ["shredded rubber", "2 to 3 in", "Fire"],
+      ["rubber nuggets", "2 to 3 in", "Fire"],
+    ]);
+    for (const { usualDepth } of SOURCED_STONES) expect(usualDepth?.source).not.toBe("");
+  });
+
+  test("finds a covering's cautions by its name however written, each once for all", () => {
+    expect(cautionsOf(["Wood-Chips", "rubber nuggets", "lava  rock"]).map(({ about }) => about)).toEqual([
+      "Fire",
+      "Floating",
+      "Siding",
+    ]);
+    expect(cautionsOf(["river rock", "stone of 1.4 tons/cu yd", "Yard blend"])).toEqual([]);
   });
 
   test("has each name once", () => {

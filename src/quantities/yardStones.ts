@@ -31,6 +31,9 @@ const WORDS: Readonly<Record<string, string>> = {
   pebble: "pebbles",
   cobbles: "cobble",
   cobblestone: "cobble",
+  conc: "concrete",
+  nugget: "nuggets",
+  woodchips: "wood chips",
 };
 
 /** What yards add that says nothing of the weight: washed, and how it is sized. */
@@ -52,6 +55,8 @@ const TOGETHER: readonly (readonly [RegExp, string])[] = [
  */
 export function stoneOfYard(name: string): string | undefined {
   // A number may have its sign spelled: no. 57. Initials may have dots: R.R.
+  const whole = STONES.find((stone) => stone.name === plainName(name));
+  if (whole) return whole.name;
   const words = plainName(name.replace(/(?<=\b\p{L})\.(?=\p{L}\b)/gu, ""))
     .replace(/(?:\bno )?\d+/g, " ")
     .split(" ")

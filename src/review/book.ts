@@ -1,8 +1,12 @@
 import { must } from "../quantities/must";
 import { type Area, areaAddress } from "../spreadsheet/areas";
 import type { NameFacts, TableFacts, WorkbookFacts } from "./facts";
+import { evaluate } from "./formula/evaluate";
 import { type Pattern, PatternReader } from "./formula/pattern";
 import { type Edge, type Reference, readReference } from "./formula/reference";
+import { takenParts } from "./formula/taken";
+import { isCall, isReference, type Tree } from "./formula/tree";
+import type { Single, Value } from "./formula/values";
 import { SheetGrid } from "./sheet/grid";
 import { SheetPlaces } from "./sheet/places";
 
@@ -21,6 +25,11 @@ export interface Target extends Area {
   readonly sheet: number;
 }
 
+/** Works out a worksheet function of ours; undefined for one it does not know. */
+export type CallFunction = (name: string, given: readonly Value[]) => Value | undefined;
+
+/** More cells than this are not handed to a formula that is worked out only to say what it would give. */
+export const MOST_CELLS = 20_000;
 const NO_PATTERN = -1;
 /** How many cells are read between two pauses. */
 const CELLS_A_SLICE = 2000;
@@ -144,8 +153,9 @@ export class Book {
   }
 
   /**
-   * The cell that a cell only shows, through others as well: the one cell that its formula reads, where both hold the
-   * same number or one of them a text, or the only one with the same text. The cell itself where there's none.
+   * The cell that a cell only shows, through others as well: the one cell that its formula reads or takes its value
+   * from, where both hold the same number or one of them a text, or the only one with the same text. The cell itself
+   * where there's none.
    */
   shownBy(cell: Cell): Cell {
     let at = cell;
@@ -155,13 +165,69 @@ export class Book {
         ...new Map(this.targetsOf(at).map((one) => [`${cellKey(one)}:${areaAddress(one)}`, one])).values(),
       ];
       const same = targets.filter((one) => typeof is === "string" && is !== "" && this.#valueAt(one) === is);
-      const [only, ...others] = same.length > 0 ? same : targets;
+      const found = same.length > 0 ? same : targets;
+      const [only, ...others] = found.length > 1 ? this.#takenBy(at) : found;
       if (!only || others.length > 0 || only.rows * only.columns > 1) return at;
       const was = this.#valueAt(only);
       if (typeof is === "number" && is !== was && typeof was !== "string") return at;
       at = { sheet: only.sheet, row: only.row, column: only.column };
     }
     return at;
+  }
+
+  /** The cells that decide what a formula shows as things are. */
+  #takenBy(cell: Cell): Target[] {
+    const pattern = this.patternAt(cell.sheet, cell.row, cell.column);
+    if (!pattern) return [];
+    const evaluate = (part: Tree) => this.valueOf(cell, pattern, part);
+    const targets = takenParts(pattern.tree ?? null, evaluate).flatMap((part) => {
+      const [range = null, row = null, column = null] = isCall(part) ? (part.arguments as Tree[]) : [part];
+      const target = isReference(range) ? this.#targetAt(cell, pattern, range.loc?.[0] ?? 0) : undefined;
+      if (!target || !isCall(part)) return target ?? [];
+      const [down, across] = [row, column].map((one) => (one ? evaluate(one) : 1));
+      if (typeof down !== "number" || typeof across !== "number") return target;
+      return { ...target, row: target.row + down - 1, column: target.column + across - 1, rows: 1, columns: 1 };
+    });
+    return [...new Map(targets.map((one) => [`${cellKey(one)}:${areaAddress(one)}`, one])).values()];
+  }
+
+  /** The value of a part of a cell's formula; functions that aren't plain ones only by `call`. */
+  valueOf(cell: Cell, pattern: Pattern, tree: Tree, call: CallFunction = () => undefined): Value | undefined {
+    return evaluate(tree, {
+      reach: (_, start) => {
+        const target = this.#targetAt(cell, pattern, start);
+        return target && this.valuesAt(target);
+      },
+      isFormula: (_, start) => {
+        const target = this.#targetAt(cell, pattern, start);
+        return target !== undefined && this.patternAt(target.sheet, target.row, target.column) !== undefined;
+      },
+      call,
+    });
+  }
+
+  /** What is in cells: one value, or rows of them. */
+  valuesAt(target: Target): Value | undefined {
+    if (target.rows * target.columns > MOST_CELLS) return undefined;
+    const rows = Array.from({ length: target.rows }, (_, row) =>
+      Array.from({ length: target.columns }, (_, column) =>
+        this.valueAt({ sheet: target.sheet, row: target.row + row, column: target.column + column }),
+      ),
+    );
+    return target.rows === 1 && target.columns === 1 ? must(must(rows[0])[0]) : rows;
+  }
+
+  valueAt({ sheet, row, column }: Cell): Single {
+    const grid = must(this.grids[sheet]);
+    const kind = grid.kind(row, column);
+    if (kind === "blank") return null;
+    const value = grid.value(row, column);
+    return kind === "error" || kind === "unknown" ? { error: String(value) } : value;
+  }
+
+  #targetAt(cell: Cell, pattern: Pattern, start: number): Target | undefined {
+    const reference = pattern.references.find((one) => one.start === start);
+    return reference && this.targetOf(reference, cell);
   }
 
   #valueAt({ sheet, row, column }: Cell) {

@@ -1,10 +1,11 @@
+import type { CallFunction } from "./book";
 import { collect, type Seen, type Unchecked, uncheckedOf } from "./collect";
 import type { Scope, WorkbookFacts } from "./facts";
 import type { Finding } from "./finding";
 import type { Knowledge } from "./knowledge";
 import { rules as allRules } from "./rules";
 import type { Rule } from "./rules/rule";
-import { type CallFunction, Study } from "./study";
+import { Study } from "./study";
 
 export interface ReviewOptions {
   /** What is asked about; the whole workbook where left out. */

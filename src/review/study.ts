@@ -1,7 +1,6 @@
 import { must } from "../quantities/must";
-import { Book, type Cell, cellKey, type Target } from "./book";
+import { Book, type CallFunction, type Cell, cellKey, MOST_CELLS, type Target } from "./book";
 import type { WorkbookFacts } from "./facts";
-import { evaluate } from "./formula/evaluate";
 import { type Pattern, PatternReader } from "./formula/pattern";
 import { Readers } from "./formula/readers";
 import { type Sum, sumsOf } from "./formula/sums";
@@ -12,18 +11,12 @@ import { findMeasures, type Measure } from "./sheet/measures";
 import { type Outlier, outliersOf, withoutOpenEnds } from "./sheet/outliers";
 import { totalRowsOf } from "./sheet/totalRows";
 
-/** Works out a worksheet function of ours; undefined for one it does not know. */
-export type CallFunction = (name: string, given: readonly Value[]) => Value | undefined;
-
 /** A cell whose formula adds something up. */
 export interface SummingCell {
   readonly cell: Cell;
   readonly pattern: Pattern;
   readonly sums: readonly Sum[];
 }
-
-/** More cells than this are not handed to a formula that is worked out only to say what it would give. */
-const MOST_CELLS = 20_000;
 
 /** Everything that is worked out once about a workbook, for all rules. */
 export class Study {
@@ -115,41 +108,16 @@ export class Study {
 
   /** The value of a part of a formula. */
   valueOf(cell: Cell, pattern: Pattern, tree: NonNullable<Pattern["tree"]> | null): Value | undefined {
-    return evaluate(tree, {
-      reach: (_, start) => {
-        const target = this.#targetAt(cell, pattern, start);
-        return target && this.valuesAt(target);
-      },
-      isFormula: (_, start) => {
-        const target = this.#targetAt(cell, pattern, start);
-        return target !== undefined && this.book.patternAt(target.sheet, target.row, target.column) !== undefined;
-      },
-      call: this.call,
-    });
+    return this.book.valueOf(cell, pattern, tree, this.call);
   }
 
   /** What is in cells: one value, or rows of them. */
   valuesAt(target: Target): Value | undefined {
-    if (target.rows * target.columns > MOST_CELLS) return undefined;
-    const rows = Array.from({ length: target.rows }, (_, row) =>
-      Array.from({ length: target.columns }, (_, column) =>
-        this.valueAt({ sheet: target.sheet, row: target.row + row, column: target.column + column }),
-      ),
-    );
-    return target.rows === 1 && target.columns === 1 ? must(must(rows[0])[0]) : rows;
+    return this.book.valuesAt(target);
   }
 
-  valueAt({ sheet, row, column }: Cell): Single {
-    const grid = must(this.book.grids[sheet]);
-    const kind = grid.kind(row, column);
-    if (kind === "blank") return null;
-    const value = grid.value(row, column);
-    return kind === "error" || kind === "unknown" ? { error: String(value) } : value;
-  }
-
-  #targetAt(cell: Cell, pattern: Pattern, start: number): Target | undefined {
-    const reference = pattern.references.find((one) => one.start === start);
-    return reference && this.book.targetOf(reference, cell);
+  valueAt(cell: Cell): Single {
+    return this.book.valueAt(cell);
   }
 }
 

@@ -1,3 +1,7 @@
+import { quoted } from "../quantities/bed/evaluate";
+import { coveringCautions, SOURCED_STONES } from "../quantities/tableSources";
+import type { Caution } from "../quantities/tables";
+
 /**
  * The usual cautions of the work, as the block and the pane show them. Each defers to those who rule: the
  * ticket, local codes, licensed practice. Sources: 49 CFR 196.103 (one call before digging; the operators mark what is
@@ -5,7 +9,7 @@
  * 29 CFR 1926.1153 (silica), the NIOSH lifting constant of 51 lb, 49 CFR 390.5 (GVWR), IRC R401.3 (6 in of fall within
  * 10 ft).
  */
-export const cautions: readonly { readonly about: string; readonly text: string }[] = [
+export const cautions: readonly Omit<Caution, "source">[] = [
   {
     about: "Buried lines",
     text: "Call 811 before you dig, wait for the marks, and dig by hand beside them. Private lines (sprinklers, lights, gas to a grill) aren't marked: ask the owner. Go by the ticket and state law.",
@@ -31,3 +35,18 @@ export const cautions: readonly { readonly about: string; readonly text: string 
     text: "Slope soil and edging away from the house, and keep stone below siding and weep holes, as local code requires. Where water ponds, ask a licensed professional.",
   },
 ];
+
+/**
+ * What to mind about the covering that a cell names, as an expression: nothing for stone that asks for no more than the
+ * usual. It follows the cell, since a name there is often changed by hand.
+ *
+ * @param cell such as "{stone}".
+ */
+export function coveringCautionFormula(cell: string): string {
+  const said = Object.values<Caution>(coveringCautions).map((caution) => {
+    const own = SOURCED_STONES.filter(({ cautions: all }) => all.includes(caution));
+    const isOne = own.map(({ name }) => `TRIM(${cell})=${quoted(name)}`);
+    return `IF(OR(${isOne.join(",")}),${quoted(`${caution.text} `)},"")`;
+  });
+  return `TRIM(${said.join("&")})`;
+}

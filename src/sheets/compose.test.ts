@@ -24,6 +24,21 @@ describe("composing a plan", () => {
     ]);
   });
 
+  test("joins looks that are alike, side by side and then below one another, and no others", () => {
+    const row = (...looks: ("input" | "note" | undefined)[]) => ({
+      cells: looks.map((look) => (look ? { content: "", look } : undefined)),
+    });
+    const alike = [row("input", "input", "note"), row("input", "input", "note"), row("input", undefined, "input")];
+    const steps = [row("input", undefined), row(undefined, "input")];
+    expect(compose("x", steps, [10, 10], { row: 0, column: 0 }).looks).toHaveLength(2);
+    expect(compose("x", alike, [10, 10, 10], { row: 0, column: 0 }).looks).toEqual([
+      { area: { row: 0, column: 0, rows: 2, columns: 2 }, look: "input" },
+      { area: { row: 0, column: 2, rows: 2, columns: 1 }, look: "note" },
+      { area: { row: 2, column: 0, rows: 1, columns: 1 }, look: "input" },
+      { area: { row: 2, column: 2, rows: 1, columns: 1 }, look: "input" },
+    ]);
+  });
+
   test("leaves text alone, braces and all", () => {
     expect(compose("x", [{ cells: [{ content: "{tons}" }] }], [10], { row: 0, column: 0 }).formulas).toEqual([
       ["{tons}"],

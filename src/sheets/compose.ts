@@ -84,7 +84,7 @@ export function compose(title: string, rows: readonly DraftRow[], widths: readon
     columns: widths.length,
     formulas,
     formats,
-    looks: joinDown(looks, (one, other) => one.look === other.look),
+    looks: joinDown(joinAcross(looks), (one, other) => one.look === other.look),
     widths,
     warnings: joinDown(warnings, (one, other) => one.template === other.template).map(({ area, when }) => ({
       area,
@@ -114,6 +114,19 @@ function* cellsOf(rows: readonly DraftRow[]): Generator<{ cell: DraftCell; row: 
   for (const [row, { cells }] of rows.entries()) {
     for (const [column, cell] of cells.entries()) if (cell) yield { cell, row, column };
   }
+}
+
+/** Joins cells that stand side by side and look alike, before rows of them are joined. */
+function joinAcross<T extends { readonly area: Area; readonly look: LookName }>(cells: readonly T[]): T[] {
+  const joined: T[] = [];
+  for (const cell of cells) {
+    const last = joined.at(-1);
+    const isBeside = last?.area.row === cell.area.row && last.area.column + last.area.columns === cell.area.column;
+    if (last && isBeside && last.look === cell.look) {
+      joined[joined.length - 1] = { ...last, area: { ...last.area, columns: last.area.columns + cell.area.columns } };
+    } else joined.push(cell);
+  }
+  return joined;
 }
 
 /** Joins areas that stand right below one another and are alike, since the host is asked once per area. */

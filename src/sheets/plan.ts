@@ -101,6 +101,15 @@ export interface PlacedPicture {
   readonly altText: string;
 }
 
+/** The longest list of choices, with its commas, that a cell holds without other cells for it; from memory. */
+export const MOST_CHOICE_CHARACTERS = 255;
+
+/** As many names of a list as a cell can offer, the first ones. */
+export function choicesThatFit(names: readonly string[]): readonly string[] {
+  const most = names.findIndex((_, index) => names.slice(0, index + 1).join(",").length > MOST_CHOICE_CHARACTERS);
+  return most < 0 ? names : names.slice(0, most);
+}
+
 export interface Plan {
   /** What it is, for the person: "estimate for Front walk". */
   readonly title: string;

@@ -19,7 +19,7 @@ let practice: Practice;
 let page: Page;
 beforeAll(async () => {
   browser = await launch();
-  practice = await openPractice(browser, { acceptDownloads: true });
+  practice = await openPractice(browser);
   page = practice.page;
 });
 afterAll(() => browser.close());

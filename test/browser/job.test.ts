@@ -62,7 +62,7 @@ function shown(page: Page, sheet: string): Promise<Record<string, unknown>> {
 const dollars = (amount: number) => amount.toLocaleString("en-US", { style: "currency", currency: "USD" });
 
 test("four beds become one price with two options and a proposal, in at most 60 clicks and fields", async () => {
-  const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
+  const { page, errors } = await openPractice(browser, { bypassCSP: true });
   const { press, type, tick, pick, show, open, count } = person(page);
 
   await type("Bed name", "Wall strip");

@@ -11,7 +11,7 @@ let page: Page;
 let keys: Keyboard;
 beforeAll(async () => {
   browser = await launch();
-  ({ page } = await openPractice(browser, { acceptDownloads: true }));
+  ({ page } = await openPractice(browser));
   keys = keyboardOf(page);
 });
 afterAll(() => browser.close());

@@ -1,26 +1,9 @@
 import { mkdirSync } from "node:fs";
 import { resolve } from "node:path";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { inject } from "vitest";
 
-/** Flags that keep the browser from asking anyone outside. */
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-/** Whatever a test waits for, a busy machine gets this long. */
-const PATIENCE_MS = 90_000;
-
-export async function launch(): Promise<Browser> {
-  const browser = await chromium.launch({ executablePath: inject("browserPath"), args: FLAGS, timeout: PATIENCE_MS });
-  return browser.on("context", (context) => context.setDefaultTimeout(PATIENCE_MS));
-}
+export { launch } from "./warmBrowser";
 
 export interface Practice {
   readonly page: Page;
@@ -30,8 +13,16 @@ export interface Practice {
   readonly errors: string[];
 }
 
-/** Opens the practice workbook in a browser context of its own, and waits until the grid and the pane are there. */
-export async function openPractice(browser: Browser, options: BrowserContextOptions = {}): Promise<Practice> {
+/**
+ * Opens the practice workbook in a browser context of its own, and waits until the grid and the pane are there.
+ *
+ * @param prepare what is done to the page before anything of it is loaded.
+ */
+export async function openPractice(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  prepare?: (page: Page) => Promise<void>,
+): Promise<Practice> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
   const page = await context.newPage();
   const outside: string[] = [];
@@ -44,6 +35,7 @@ export async function openPractice(browser: Browser, options: BrowserContextOpti
   page.on("console", (message) => {
     if (message.type() === "error") errors.push(message.text());
   });
+  await prepare?.(page);
   await page.goto(`${inject("origin")}/practice.html`);
   await ready(page);
   return { page, outside, errors };

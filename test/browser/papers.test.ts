@@ -8,6 +8,7 @@ import { findings } from "./accessibility";
 import { chooseCell } from "./cells";
 import { launch, openPractice, picture } from "./openPractice";
 import { openScreen } from "./openScreen";
+import { slowEdging, typePastJobs } from "./pastJobs";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -63,7 +64,7 @@ const labelled = (rows: unknown[][], column: number, label: string) => rows.find
 
 describe("a job of three beds", () => {
   test("is handed over as four pieces of paper, comes back with what was used, and fixes a rate", async () => {
-    const { page, errors } = await openPractice(browser, { bypassCSP: true, acceptDownloads: true });
+    const { page, errors } = await openPractice(browser, { bypassCSP: true });
     await openScreen(page, "Rates");
     await press(page, "Add the Rates sheet");
     await page
@@ -180,22 +181,8 @@ describe("a job of three beds", () => {
     await press(page, "Add to past jobs");
     await page.getByText(/lines? added to past jobs/).waitFor();
     await page.getByText(/It takes 5 to suggest a rate/).waitFor();
-    // Five more invented jobs, typed into the list by hand.
-    await page.evaluate(() =>
-      Excel.run(async (context) => {
-        const list = context.workbook.worksheets.getItem("Past jobs");
-        list.getRange("A6:G10").values = [1.2, 1.3, 1.22, 1.28, 1.24].map((ratio, index) => [
-          `Invented job ${index + 1}`,
-          46000 + index,
-          "Set edging",
-          "labor hours",
-          10,
-          10 * ratio,
-          14,
-        ]);
-        await context.sync();
-      }),
-    );
+    // Five more invented jobs.
+    await typePastJobs(page, slowEdging);
     await press(page, "Refresh");
     const change = page.getByRole("button", { name: /Change “Set edging”/ });
     await change.waitFor();

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { listKeys, listNames } from "../../src/quantities/bed/officeLists";
 import { findings } from "./accessibility";
 import { shownPrice } from "./bedForm";
 import { chooseCell, placeOf, readCells, selectCells } from "./cells";
@@ -158,6 +159,39 @@ describe("the office's rates, in the practice workbook", () => {
     await page.getByRole("button", { name: "Undo the name" }).click();
     await page.getByLabel("“Ohio blue” is").waitFor();
     await stone.fill("river rock");
+  });
+
+  test("a sheet from before there were lists gets them as previewed, and undo takes them off again", async () => {
+    const older = await openPractice(browser, { bypassCSP: true });
+    await openScreen(older.page, "Rates");
+    await older.page.getByRole("button", { name: "Add the Rates sheet" }).click();
+    await older.page.getByText(/Added the Rates sheet: Rates!A1/).waitFor();
+    await openScreen(older.page, "Estimate");
+    // The rows themselves are plain cells then, and stay.
+    await older.page.evaluate(
+      (names) =>
+        Excel.run(async (context) => {
+          for (const name of names) context.workbook.names.getItem(name).delete();
+          await context.sync();
+        }),
+      listKeys.flatMap(listNames),
+    );
+    await openScreen(older.page, "Rates");
+    const missing = older.page.getByRole("region", { name: "Missing from the sheet" });
+    await missing.getByText(/^No list of edging, fabric, pins, haul-off trucks, delivery trucks, or crews\./).waitFor();
+    await missing.getByRole("button", { name: "Preview" }).click();
+    await missing.getByText(/^Crews by name, A\d+:L\d+: Two people; Foreman and two$/).waitFor();
+    expect(await missing.getByRole("listitem").count()).toBe(listKeys.length);
+    expect(await findings(older.page)).toEqual([]);
+    await picture(older.page, "rates-missing");
+    await missing.getByRole("button", { name: "Add these 6" }).click();
+    await older.page.getByText(/^Added the 6 missing parts: Rates!A\d+:L\d+\./).waitFor();
+    await expect.poll(() => missing.count()).toBe(0);
+    await older.page.getByRole("button", { name: "Undo adding" }).click();
+    await older.page.getByText(/^Removed the sheet of rates from/).waitFor();
+    await missing.getByRole("button", { name: "Preview" }).waitFor();
+    expect(older.errors).toEqual([]);
+    await older.page.context().close();
   });
 
   test("have a screen without accessibility findings, in the dark and at its narrowest, too", async () => {

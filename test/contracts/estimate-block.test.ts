@@ -4,6 +4,7 @@ import { depthVerdicts } from "../../src/quantities/bed/depthVerdict";
 import { estimateBed } from "../../src/quantities/bed/estimate";
 import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { readForm } from "../../src/quantities/bed/read";
+import { STONES } from "../../src/quantities/stone";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { insertPlan } from "../../src/workbook/change/insert";
@@ -184,7 +185,8 @@ describe("a block that someone works with", () => {
     await type({ "stoneLine.unitCost": 71 });
     const changed = estimateOf(form({ typed: { ...rectangle.typed, ...typed, stoneCost: "71" } }));
     for (const [key, amount] of Object.entries(changed.amounts)) {
-      if (key !== "innerRun") expect(value(key), key).toBeCloseTo(amount, 9);
+      if (!["innerRun", "sandYards", "sandOrder", "bagPounds"].includes(key))
+        expect(value(key), key).toBeCloseTo(amount, 9);
     }
     expect(value("price")).toBeCloseTo(changed.price, 9);
   });
@@ -230,6 +232,35 @@ describe("a block that someone works with", () => {
     await type(cells);
     expect(value("headDepth")).toBe(verdict);
   });
+});
+
+test("the block says what to mind about the covering that is typed, and nothing of river rock", async () => {
+  const { value, type } = await insertRectangle(rectangle);
+  expect(value("coveringCaution")).toBe("");
+  for (const [stone, said] of [
+    ["Wood chips", /^Can burn: .* Floats away .* keep it off siding\.$/],
+    ["rubber nuggets", /^Can burn: keep it 5 ft from the house\.$/],
+    ["pumice", /^Floats away in hard rain\.$/],
+    ["decomposed granite", /silica dust/],
+    ["crushed glass", /sharp edges/],
+  ] as const) {
+    await type({ stone });
+    expect(value("coveringCaution"), stone).toMatch(said);
+  }
+  await type({ stone: 1.4 });
+  expect(value("coveringCaution")).toBe("");
+});
+
+test("the cell of the stone offers the names near its own, as many as a cell takes", () => {
+  const offered = (stone: string) =>
+    estimateBlock({ ...rectangle, typed: { ...rectangle.typed, stone } }, { row: 0, column: 0 }).choices.flatMap(
+      ({ names }) => (names.includes(stone) ? [names] : []),
+    )[0]!;
+  for (const { name } of STONES) {
+    const names = offered(name);
+    expect(names, name).toContain(name);
+    expect(names.join(",").length, name).toBeLessThanOrEqual(255);
+  }
 });
 
 test("a name that begins like a formula stays text", async () => {

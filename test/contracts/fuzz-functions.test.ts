@@ -5,11 +5,11 @@ import { fuzz } from "../fuzz/fuzzFunctions";
 import { Chance } from "../fuzz/random";
 
 /*
- * Thousands of calls with random and hostile values; `npm run bench -- fuzz` makes a hundred thousand of each. A number
+ * A thousand calls each with random and hostile values; `npm run bench -- fuzz` makes a hundred thousand of each. A number
  * or list that can be an answer, or a worded error, and nothing else. Whether it is the right one is held by the tests of
  * each function; here only what must hold between two answers.
  */
-const CALLS = 3000;
+const CALLS = 1200;
 /** Laying a bed out takes a hundred times as long as arithmetic. */
 const LAYOUT_CALLS = 700;
 

@@ -97,7 +97,7 @@ describe("a job's estimate that is updated where it is", () => {
     const { before, found, beds } = await update(["Wall", "Walk", "Gate"]);
     expect(before.lines).toEqual([
       "lines for another stone: crushed granite, to 1.25 in",
-      "in all 7 rows added, 1 cell changed",
+      "in all 9 rows added, 1 cell changed",
     ]);
     expect(before.kept).toEqual([]);
     expect(job(found).amounts.price).toBeCloseTo(Number(priceOf(beds)), 9);

@@ -3,6 +3,7 @@ import { estimateBed } from "../../src/quantities/bed/estimate";
 import { blankForm } from "../../src/quantities/bed/form";
 import { rateKeys } from "../../src/quantities/bed/rates";
 import { readForm } from "../../src/quantities/bed/read";
+import { STONES } from "../../src/quantities/stone";
 import type { Filling, FillOptions } from "../../src/sheets/jobRows/fill";
 import { fitList, type ListFit } from "../../src/sheets/jobRows/fit";
 import { newList } from "../../src/sheets/jobRows/newList";
@@ -310,7 +311,8 @@ describe("a new list", () => {
     results: offeredResults,
     rates: RATES,
     weighsStone: false,
-    stones: ["river rock"],
+    // More than a cell can offer.
+    stones: STONES.map(({ name }) => name),
   };
 
   test("comes to the price that the estimate of the same bed has, from the same rates", async () => {
@@ -327,6 +329,9 @@ describe("a new list", () => {
       ...resultsOf(estimate),
       yards: amounts.stoneYards,
       density: amounts.stoneDensity,
+      sand: 0,
+      orderSold: amounts.stoneOrder,
+      soldPrice: 62,
       stonePrice: 62,
       price,
     };

@@ -11,12 +11,15 @@ import { HOW_SURE, OUR_CHOICE } from "../../src/help/numbers/stated";
 import { isSilentZero, ZERO_MEANS } from "../../src/help/numbers/zeros";
 import { numbersPage } from "../../src/help/numbersPage";
 import { CLEAR_SHARE } from "../../src/layout/pins";
-import { borderChoices, fabricChoices, stoneChoices } from "../../src/quantities/bed/choices";
+import { stoneChoices } from "../../src/quantities/bed/choices";
 import { DEPTH_LIMITS } from "../../src/quantities/bed/depthVerdict";
 import { exampleStonePrices } from "../../src/quantities/bed/examples";
 import { fields } from "../../src/quantities/bed/fields";
+import { listSamples } from "../../src/quantities/bed/listSamples";
 import { federalHolidayNames } from "../../src/quantities/calendar/federalHolidays";
-import { SOURCED_SOILS, SOURCED_STONES } from "../../src/quantities/tableSources";
+import { EDGING_KINDS } from "../../src/quantities/edgingKinds";
+import { edgingCautions } from "../../src/quantities/edgingWork";
+import { coveringCautions, depthWords, SOURCED_SOILS, SOURCED_STONES } from "../../src/quantities/tableSources";
 import { WHOLE_TOLERANCE } from "../../src/quantities/whole";
 import { MOST_OF_ROLL } from "../../src/review/rules/ratios";
 import { cautions } from "../../src/sheets/cautions";
@@ -37,8 +40,11 @@ const SHOWN_WHOLE = [
   "STONES",
   "SOILS",
   "stoneChoices",
+  "EDGING_KINDS",
+  "SOLD_BY",
   "borderChoices",
   "fabricChoices",
+  "listSamples",
   "exampleStonePrices",
   "shapeFields",
   "depthFields",
@@ -57,6 +63,7 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   STRIP_DIGITS: "how many digits a list of strips has in its cell",
   jobInputs: "what is typed about a job starts at 0",
   // Exact by geometry, or by the calendar and the units that are on the page.
+  WHOLE_RUN_FT: "a cut edge is one piece, however long",
   CORNER_LOSS: "geometry",
   CORNER_SHORTCUT: "geometry",
   CORNER_SINE: "geometry",
@@ -94,6 +101,11 @@ const NO_STATEMENT: Readonly<Record<string, string>> = {
   ORDINARY: "in the table of stone",
   LIGHT: "in the table of stone",
   stoneFrom: "in the table of stone",
+  WOODY: "in the table of stone",
+  STONE_DEPTH: "in the table of coverings",
+  CHIPS_DEPTH: "in the table of coverings",
+  MULCH_DEPTH: "in the table of coverings",
+  RUBBER_DEPTH: "in the table of coverings",
   WEIGHT: "a field's wording; its starting value is that of river rock",
   // How text is read and printed.
   LONGEST_TEXT: "reading",
@@ -181,7 +193,7 @@ describe("the page of what the numbers rest on", () => {
 
   test("says read in the source only where a source is named with its figure, and of ranges what they rest on", () => {
     for (const { name, source, sure, low, high } of SOURCED_STONES) {
-      if (sure === "seen") expect(source, name).toMatch(/^(US Army|CalRecycle).*\d/);
+      if (sure === "seen") expect(source, name).toMatch(/^(US Army|CalRecycle|Oregon DEQ).*\d/);
       const pounds = [low, high].map((tons) => (tons * 2000) / 27);
       const isSources = name === "gravel";
       // Dry and wet gravel in the source: 2,600 and 3,120 lb a cubic yard.
@@ -200,12 +212,25 @@ describe("the page of what the numbers rest on", () => {
   test("has a row for each stone, soil, choice, sample price, holiday, caution and starting value", () => {
     for (const { name, source, sure } of [...SOURCED_STONES, ...SOURCED_SOILS])
       expect(hasRow(name, source, HOW_SURE[sure]), name).toBe(true);
-    for (const { name, fills } of [...stoneChoices, ...borderChoices, ...fabricChoices]) {
+    for (const { name, fills } of [...stoneChoices, ...Object.values(listSamples).flat()]) {
       const row = rows.find((cells) => cells.includes(name))?.join(" ") ?? "";
       for (const text of Object.values(fills)) expect(row, name).toContain(text);
     }
     for (const { stone, perTon } of exampleStonePrices) expect(hasRow(stone, perTon), stone).toBe(true);
     for (const name of federalHolidayNames) expect(hasRow(name), name).toBe(true);
+    const ofEdging = edgingCautions(EDGING_KINDS.map(({ name }) => name));
+    for (const { about, text, source } of [...Object.values(coveringCautions), ...ofEdging])
+      expect(hasRow(about, text, source), about).toBe(true);
+    for (const { name, usualDepth, cautions: own } of SOURCED_STONES)
+      expect(
+        hasRow(
+          name,
+          usualDepth ? depthWords(usualDepth) : "by its size",
+          usualDepth?.source ?? "",
+          own.map(({ about }) => about).join(", "),
+        ),
+        name,
+      ).toBe(true);
     for (const { about, text } of cautions) {
       expect(cautionSources[about], about).toBeDefined();
       expect(hasRow(about, text, cautionSources[about]!), about).toBe(true);

@@ -5,7 +5,17 @@ import { makeOfficeFile } from "../../src/pane/rates/office/makeOfficeFile";
 import { loadTexts, storedTexts, textsToSave, unloadTexts } from "../../src/pane/rates/office/officeDetails";
 import { planLoad } from "../../src/pane/rates/office/planLoad";
 import { readOfficeState, readOfficeWorkbook } from "../../src/pane/rates/office/readOfficeWorkbook";
-import { rateLabel } from "../../src/quantities/bed/rates";
+import type { FieldKey } from "../../src/quantities/bed/fields";
+import { listSamples } from "../../src/quantities/bed/listSamples";
+import {
+  type ListKey,
+  listFields,
+  listKeys,
+  listNames,
+  listOf,
+  quotedNames,
+} from "../../src/quantities/bed/officeLists";
+import { type Rates, rateLabel } from "../../src/quantities/bed/rates";
 import type { OfficeFile } from "../../src/sheets/office/officeFile";
 import { readOffice } from "../../src/sheets/office/readOffice";
 import type { PastLine } from "../../src/sheets/papers/pastJobs";
@@ -232,7 +242,7 @@ describe("the preview", () => {
     const later = { ...file, rates: { ...file.rates!, values: { ...values, Rate_hauling_moon: 9 } } };
     const { notes } = planLoad(later, await readOfficeWorkbook());
     expect(notes).toEqual([
-      `The Rates sheet has no cell for ${rateLabel("waste")}. Add the missing rows first, then load again.`,
+      `The Rates sheet has no cell for ${rateLabel("waste")}. Add what's missing from the sheet first, then load again.`,
       "This version of the add-in doesn't have Rate_hauling_moon: left out.",
     ]);
   });
@@ -313,7 +323,7 @@ describe("a workbook says which office settings it uses", () => {
     const file = await savedOffice();
     await freshWorkbook();
     await Excel.run(async (context) => {
-      context.workbook.settings.add("Bedrow.office", '{"version":2,"kept":{}}');
+      context.workbook.settings.add("Bedrow.office", '{"version":3,"kept":{}}');
       await context.sync();
     });
     const before = snapshotOf(host);
@@ -387,4 +397,165 @@ test("a damaged rate is left out of the file, and the message says which", async
   const { file, leftOut } = makeOfficeFile(THIRD, await readOfficeWorkbook(), { ...ALL, past: false });
   expect(leftOut).toEqual([rateLabel("crewRate"), rateLabel("waste")]);
   expect(file.rates!.values).not.toHaveProperty("Rate_waste");
+});
+
+/** A row of an office's own, a cell for each column of its list but the quote. */
+const OWN: Readonly<Partial<Record<FieldKey, number | string>>> = {
+  ...{ pieceCost: 33.5, borderHeight: 5, trenchDepth: 2, pieceLength: `7' 6"`, stakesPerPiece: 1, stakeCost: 3.1 },
+  ...{ rollCost: 71, rollWidth: 3, rollLength: 20, pinBoxCost: 21, pinsPerBox: 30 },
+  ...{ haulCost: 61, dumpFee: 38, truckYards: 0.4, truckPayload: 0.3 },
+  ...{ deliveryCost: 77, deliveryYards: 0.5, deliveryPayload: 0.6, crewRate: 57, crewSize: 4 },
+};
+const OWN_NAME = "3/4 house special";
+/** December 1, 2026, as a cell has it. */
+const QUOTED = 46_357;
+
+/** The cell of a column of a list, so many rows below its first. */
+async function cellOf(name: string, row: number): Promise<string> {
+  const cells = (await readRateCells())!.named.get(name.toLowerCase())!;
+  return `${cells.sheet}!${cellAddress({ row: cells.row + row, column: cells.column })}`;
+}
+
+/** Types an office's own row over the first blank one of a list, and changes the price of its first sample to its own. */
+async function typeOwnRow(key: ListKey): Promise<void> {
+  const { names, columns, price } = listOf(key);
+  const { by, on } = quotedNames(listOf(key));
+  const at = listSamples[key].length;
+  const typed: Record<string, number | string> = {
+    [await cellOf(names, at)]: `'${OWN_NAME}`,
+    [await cellOf(by, at)]: "Miller & Sons",
+    [await cellOf(on, at)]: QUOTED,
+    [await cellOf(columns[price]!, 0)]: 99,
+  };
+  for (const field of listFields(key)) typed[await cellOf(columns[field]!, at)] = OWN[field]!;
+  await host.type(typed);
+}
+
+/** A workbook without past jobs and texts, saved to a file that is read again. */
+async function savedRates(): Promise<OfficeFile> {
+  const { text, leftOut } = makeOfficeFile(THIRD, await readOfficeWorkbook(), {
+    rates: true,
+    texts: false,
+    past: false,
+  });
+  expect(leftOut).toEqual([]);
+  const read = readOffice(text);
+  if (!read.ok) throw new Error(read.why.join(" "));
+  return read.file;
+}
+
+/** The names and the marks of a workbook's lists, and what is quoted. */
+async function listsNow() {
+  const { found, named } = (await readRateCells())!;
+  const quoted = listKeys.map((key) => named.get(quotedNames(listOf(key)).on.toLowerCase())?.values.flat());
+  return { lists: found.rates.lists, quoted: quoted.map((days) => days?.filter((day) => day !== "")) };
+}
+
+/** Rows in any order. */
+const sorted = (lists: Rates["lists"]) =>
+  listKeys.map((key) => [...(lists?.[key]?.rows ?? [])].sort((one, other) => one.name.localeCompare(other.name)));
+
+describe("the office's lists in its settings", () => {
+  beforeEach(async () => {
+    await insertRates();
+    for (const key of listKeys) await typeOwnRow(key);
+  });
+
+  test("have a line a row in the file, with days that no program reads as others", async () => {
+    const file = await savedRates();
+    expect(file.version).toBe(2);
+    const { text } = makeOfficeFile(THIRD, await readOfficeWorkbook(), { rates: true, texts: false, past: false });
+    for (const key of listKeys) {
+      const rows = file.rates!.lists![listOf(key).names]!;
+      expect(rows.map(({ name, sample = false }) => [name, sample])).toEqual([
+        ...listSamples[key].map(({ name }, row) => [name, row > 0]),
+        [OWN_NAME, false],
+      ]);
+      const { by, on } = quotedNames(listOf(key));
+      const fed = listFields(key).map((field) => [listOf(key).columns[field]!, OWN[field]!]);
+      expect(rows.at(-1)!.cells).toEqual({ ...Object.fromEntries(fed), [by]: "Miller & Sons", [on]: "2026-12-01" });
+      expect(text).toContain(JSON.stringify(rows.at(-1)));
+    }
+  });
+
+  test("make a new Rates sheet with equal rows, marks, and quotes", async () => {
+    const [file, before] = [await savedRates(), await listsNow()];
+    await freshWorkbook();
+    const { plan, written } = await load(file);
+    expect(plan.newSheet).toContain("Pins: Pins, box of 500: $76.00, Pins per box 500 pins (sample)");
+    expect(await listsNow()).toEqual(before);
+    expect((await readOfficeState()).changedSince).toEqual([]);
+    await undoOffice(written);
+    expect(await readRates()).toBeUndefined();
+  });
+
+  test("change the lists of a Rates sheet that is there, as shown, and undo brings back every cell", async () => {
+    const [file, wanted] = [await savedRates(), await listsNow()];
+    await freshWorkbook();
+    const sheet = await insertRates();
+    await host.type({
+      [await cellOf("Rate_pin_names", 2)]: "Coil of wire",
+      [await cellOf("Rate_pin_prices", 2)]: 12,
+    });
+    const before = snapshotOf(host);
+    const { plan, written } = await load(file);
+    expect(plan.stays).toEqual(["Pins: Coil of wire"]);
+    expect(plan.notes).toEqual([]);
+    const labels = plan.differences!.map(({ label }) => label);
+    for (const key of listKeys) {
+      const label = `${listOf(key).of.charAt(0).toUpperCase()}${listOf(key).of.slice(1)}`;
+      expect(labels).toContain(`${label}: ${OWN_NAME}`);
+      expect(labels).toContain(`${label}: ${listSamples[key][0]!.name}`);
+    }
+    const now = await listsNow();
+    const pins = { ...now.lists!.pins!, rows: now.lists!.pins!.rows.filter(({ name }) => name !== "Coil of wire") };
+    expect(sorted({ ...now.lists, pins })).toEqual(sorted(wanted.lists));
+    expect(now.quoted).toEqual(wanted.quoted);
+    expect(planLoad(file, await readOfficeWorkbook()).differences).toEqual([]);
+    await undoOffice(written);
+    expect(difference(before, snapshotOf(host))).toBe("");
+    expect(host.value(`${sheet}!${rateAddress("Whose_pin_names")}`)).toBe("sample");
+  });
+
+  test("take samples off that the file doesn't list, and leave them where it has no lists", async () => {
+    const file = await savedRates();
+    await freshWorkbook();
+    await insertRates();
+    const before = await listsNow();
+    const { lists: _, ...older } = file.rates!;
+    await load({ ...file, version: 1, rates: older });
+    expect(await listsNow()).toEqual(before);
+    const [only] = file.rates!.lists!.Rate_crew_names!.slice(-1);
+    await load({ ...file, rates: { ...older, lists: { Rate_crew_names: [only!], Rate_pin_names: [] } } });
+    const { lists } = await listsNow();
+    expect(lists!.crew!.rows.map(({ name }) => name)).toEqual([OWN_NAME]);
+    expect(lists!.pins!.rows).toEqual([]);
+    expect(lists!.edging).toEqual(before.lists!.edging);
+  });
+
+  test("say what a Rates sheet has no list for, or no room", async () => {
+    const file = await savedRates();
+    const full = Array.from({ length: 9 }, (_, row) => ({ name: `crew ${row}`, cells: { Rate_crew_rates: 50 } }));
+    const lists = { Rate_crew_names: full, Rate_moon_names: [{ name: "x", cells: { Rate_moon_prices: 1 } }] };
+    await Excel.run(async (context) => {
+      for (const name of listNames("pins")) context.workbook.names.getItem(name).delete();
+      await context.sync();
+    });
+    expect(planLoad(file, await readOfficeWorkbook()).notes).toEqual([
+      "The Rates sheet has no cell for the list of pins. Add what's missing from the sheet first, then load again.",
+    ]);
+    expect(planLoad({ ...file, rates: { ...file.rates!, lists } }, await readOfficeWorkbook()).notes).toEqual([
+      expect.stringMatching(/^The list of crews has room for \d more, and the file adds 9\. Insert rows inside/),
+      "This version of the add-in doesn't have Rate_moon_names: left out.",
+    ]);
+  });
+
+  test.each(listKeys)("leave a damaged row of %s out of the file, and the message says which", async (key) => {
+    const { columns, price, of } = listOf(key);
+    await host.type({ [await cellOf(columns[price]!, 1)]: "ask Dale" });
+    const { file, leftOut } = makeOfficeFile(THIRD, await readOfficeWorkbook(), { ...ALL, past: false });
+    const name = listSamples[key][1]!.name;
+    expect(leftOut.map((label) => label.toLowerCase())).toEqual([`${of}: ${name}`.toLowerCase()]);
+    expect(file.rates!.lists![listOf(key).names]!.map((row) => row.name)).not.toContain(name);
+  });
 });

@@ -96,6 +96,23 @@ describe("the papers of a job", () => {
     expect(formatOf("labor hours")).toBe("#,##0.00");
   });
 
+  test("the crew's sheet says what to mind about each covering where it is spread", () => {
+    const bedOf = (stone: string, index: number) =>
+      foundBed({ ...blankForm(), name: `Bed ${index}`, typed: { length: "20", width: "5", stone } }, index);
+    const job = jobOf([bedOf("river rock", 1), bedOf("Wood-chips", 2), bedOf("rubber nuggets", 3)]);
+    const head = { job: "", place: "", start: "", people: 2, drawings: [], measures: [] };
+    const { formulas } = crewSheet(job.crew, job.order, head, "letter", CORNER);
+    const row = formulas.findIndex(([, label]) => label === "Wheelbarrow and spread stone");
+    const said = formulas.slice(row + 1, row + 8).map((cells) => cells[1]);
+    expect(said.slice(3, 6)).toEqual([
+      "Fire: Can burn: keep it 5 ft from the house.",
+      "Floating: Floats away in hard rain.",
+      "Siding: Damp and insects: keep it off siding.",
+    ]);
+    const plain = jobOf([bedOf("river rock", 1)]);
+    expect(JSON.stringify(crewSheet(plain.crew, plain.order, head, "letter", CORNER).formulas)).not.toContain("Fire");
+  });
+
   test("the crew's sheet has a box for each step, each caution at its step, and fits its paper", () => {
     const job = jobOf([foundBed({ ...blankForm(), name: "Front strip", typed: { length: "20", width: "5" } }, 1)]);
     const head = { job: "Alder Court", place: "", start: "", people: job.people, drawings: [], measures: [] };

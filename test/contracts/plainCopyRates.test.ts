@@ -56,7 +56,8 @@ describe("a copy of a block that follows the office's rates", () => {
     const { carried, plan } = copyForWorkbook(source, "formulas");
     expect(carried).toEqual(
       expect.arrayContaining([
-        { what: "Rate_crew_hour", value: 57 },
+        // What a list of the office can feed, such as the crew rate, comes as a number.
+        { what: "Rate_edging_feet", value: 14 },
         { what: "Rate_waste", value: 0.1 },
       ]),
     );
@@ -69,11 +70,11 @@ describe("a copy of a block that follows the office's rates", () => {
     expect(copy!.getCell(keys.get("price")!).result).toBeCloseTo(Number(live("price")), 9);
     if (!hasLibreOffice()) return console.warn("LibreOffice is not on this machine: the file was not recalculated.");
     copy!.eachRow((row) => {
-      if (row.getCell(1).value === "Rate_crew_hour") row.getCell(2).value = 75;
+      if (row.getCell(1).value === "Rate_edging_feet") row.getCell(2).value = 20;
     });
     const [changed] = recalculated([new Uint8Array(await book.xlsx.writeBuffer())]);
     await book.xlsx.load(new Uint8Array(changed!).buffer);
-    await host.type({ [`Rates!${rateAddress("Rate_crew_hour")}`]: 75 });
+    await host.type({ [`Rates!${rateAddress("Rate_edging_feet")}`]: 20 });
     expect(book.worksheets[0]!.getCell(keys.get("price")!).result).toBeCloseTo(Number(live("price")), 9);
   });
 });

@@ -1,16 +1,25 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { missingRates } from "../../src/pane/rates/missing";
+import { rateProblems } from "../../src/pane/rates/summary";
 import { fields } from "../../src/quantities/bed/fields";
 import { textOf } from "../../src/quantities/bed/form";
-import { rateKeys } from "../../src/quantities/bed/rates";
-import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
+import { listSamples } from "../../src/quantities/bed/listSamples";
+import { listKeys, listOf } from "../../src/quantities/bed/officeLists";
+import { isPriced, laterRates, rateKeys, rateLabel } from "../../src/quantities/bed/rates";
+import { additions } from "../../src/sheets/rates/additions";
+import { listHeadings } from "../../src/sheets/rates/listRows";
+import { allRates, ratesSheet, type WantedRates } from "../../src/sheets/rates/ratesSheet";
+import { STONE_HEADING } from "../../src/sheets/rates/stoneRows";
 import { insertPlan } from "../../src/workbook/change/insert";
+import type { PlaceOnSheet } from "../../src/workbook/change/place";
+import { undoLastInsert } from "../../src/workbook/change/undo";
 import { readRates } from "../../src/workbook/read/rates";
 import { belowUsed } from "../../src/workbook/sheets";
 import type { HeadlessHost } from "../headlessHost";
 import { insertRates, rateAddress } from "../insertRates";
 import { createProductHost } from "../productHost";
 import { formWithRates, typeRates } from "../ratesBench";
+import { difference, snapshotOf } from "./faults/snapshot";
 
 let host: HeadlessHost;
 let sheet: string;
@@ -57,24 +66,6 @@ describe("the sheet of rates", () => {
     expect(found?.rates.byField.rollCost).toMatchObject({ text: "71" });
   });
 
-  test("of an earlier make takes the rates that it has no names for below, and no second of any", async () => {
-    await Excel.run(async (context) => {
-      for (const name of ["Rate_dump_fee", "Whose_dump_fee", "Rate_sales_tax"])
-        context.workbook.names.getItem(name).delete();
-      await context.sync();
-    });
-    const found = (await readRates())!;
-    expect(missingRates(found)).toMatchObject({ keys: ["dumpFee", "salesTax"], stones: false });
-    const { sheetId, at } = await belowUsed("Rates");
-    await insertPlan((anchor) => ratesSheet(anchor, missingRates(found)), { kind: "cell", sheetId, at });
-    const { rates } = (await readRates())!;
-    expect([rates.byField.dumpFee, rates.byField.salesTax]).toEqual([
-      { text: "30", isExample: true },
-      { text: "0%", isExample: false },
-    ]);
-    expect(missingRates((await readRates())!)).toMatchObject({ keys: [], stones: false });
-  });
-
   test("says on itself what is wrong with a cell", async () => {
     await typeRates(host, sheet, {
       Rate_fabric_roll: "ask Dale",
@@ -96,4 +87,89 @@ test("a workbook without rates has none, which costs one sync to know", async ()
   expect(await readRates()).toBeUndefined();
   expect(host.syncCount - before).toBe(1);
   host.dispose();
+});
+
+/** Rates sheets of before: what each has, and what it lacks of a sheet of today. */
+const ALL_KEYS = rateKeys.filter((key) => !laterRates.includes(key));
+const olderSheets: readonly [title: string, wanted: WantedRates][] = [
+  ["no lists, and no sizes that came later", { keys: ALL_KEYS, stones: true, lists: [] }],
+  ["no lists", { keys: rateKeys, stones: true, lists: [] }],
+  ["edging alone", { keys: rateKeys, stones: true, lists: ["edging"] }],
+  ["all lists but crews", { keys: rateKeys, stones: true, lists: listKeys.filter((key) => key !== "crew") }],
+  ["all lists, and no stone", { keys: rateKeys, stones: false, lists: listKeys }],
+  ["two rates less", { ...allRates, keys: rateKeys.filter((key) => key !== "dumpFee" && key !== "salesTax") }],
+];
+
+/** What is written in the workbook; what it remembers and what is selected aside. */
+function written() {
+  const { sheets, names } = snapshotOf(host);
+  return { sheets, names };
+}
+
+describe.each(olderSheets)("a Rates sheet of before with %s", (_, older) => {
+  beforeEach(async () => {
+    host = await createProductHost();
+    const inserted = await insertPlan((at) => ratesSheet(at, older), { kind: "new sheet", name: "Rates" });
+    expect(inserted.done).toBe(true);
+  });
+  afterEach(() => host.dispose());
+
+  test("is brought up to the form of a new one as previewed, below everything there, and back by undo", async () => {
+    const before = written();
+    const was = (await readRates())!;
+    const wanted = missingRates(was);
+    expect([...wanted.lists, ...older.lists].sort()).toEqual([...listKeys].sort());
+    expect([...wanted.keys, ...older.keys].sort()).toEqual([...rateKeys].sort());
+    expect(wanted.stones).toBe(!older.stones);
+
+    const { sheetId, at } = await belowUsed("Rates");
+    const preview = additions(wanted, at);
+    expect(preview.parts.map(({ label }) => label)).toEqual([
+      ...(wanted.stones ? [STONE_HEADING] : []),
+      ...wanted.lists.map((key) => listHeadings[key]),
+      ...wanted.keys.map(rateLabel),
+    ]);
+    const place: PlaceOnSheet = { kind: "cell", sheetId, at };
+    const inserted = await insertPlan((anchor) => ratesSheet(anchor, wanted), place);
+    if (!inserted.done) throw new Error("The cells below are free.");
+    expect(inserted.address).toBe(preview.address);
+    for (const { label, address, starts } of preview.parts) {
+      const [first, last] = address.split(":").map((cell) => Number(cell.replace(/\D/g, ""))) as [number, number];
+      expect(host.value(`Rates!A${first}`), address).toBe(label);
+      const names = Array.from({ length: last - first }, (_, row) => host.value(`Rates!A${first + 1 + row}`));
+      if (last > first) expect(names.filter((name) => name !== "")).toEqual(starts);
+    }
+    const lastRow = (cells = "") => Number(cells.replace(/.*\D/, ""));
+    for (const key of wanted.lists) {
+      const part = preview.parts.find(({ label }) => label === listHeadings[key]);
+      const named = host.grid.names.list().find(({ name }) => name === listOf(key).names);
+      expect(lastRow(part?.address), part?.label).toBe(lastRow(named?.formula));
+    }
+
+    const now = (await readRates())!;
+    expect(missingRates(now)).toMatchObject({ keys: [], stones: false, lists: [] });
+    expect(rateProblems(now)).toEqual([]);
+    for (const key of older.keys) expect(now.rates.byField[key]).toEqual(was.rates.byField[key]);
+    for (const key of listKeys) {
+      const { names } = listOf(key);
+      expect(
+        now.rates.lists![key]!.rows.map(({ name, isSample }) => [name, isSample]),
+        names,
+      ).toEqual(listSamples[key].map(({ name }) => [name, true]));
+    }
+    for (const key of wanted.keys) expect(now.rates.byField[key]).toMatchObject({ isExample: isPriced(key) });
+
+    await undoLastInsert(inserted.id);
+    expect(difference(before, written())).toBe("");
+  });
+
+  test("gets nothing where something was typed into those cells since the preview", async () => {
+    const { sheetId, at } = await belowUsed("Rates");
+    const wanted = missingRates((await readRates())!);
+    await host.type({ [`Rates!B${at.row + 2}`]: "ours" });
+    const before = written();
+    const inserted = await insertPlan((anchor) => ratesSheet(anchor, wanted), { kind: "cell", sheetId, at });
+    expect(inserted.done).toBe(false);
+    expect(difference(before, written())).toBe("");
+  });
 });

@@ -65,7 +65,7 @@ async function jobOfRows(rows: Rows, typed: Readonly<Record<string, number>> = {
   const { order } = jobOf(beds);
   const inserted = await insertJob("Job", beds);
   if (!inserted.done) throw new Error("a new sheet is free");
-  const cells = host.values(`'${inserted.sheetName}'!A1:I900`);
+  const cells = host.values(`'${inserted.sheetName}'!A1:I1000`);
   const starts = cells.flatMap(([first], row) => (first === BLOCK_TITLE ? [row] : []));
   const blocks = starts.map((start, n) => {
     const block = cells.slice(start, starts[n + 1]);

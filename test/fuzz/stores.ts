@@ -96,7 +96,7 @@ const DISMISSAL = { key: "a", reason: "agreed", title: "Odd", where: "Jobs!B3", 
 
 const SETTINGS: OfficeFile = {
   format: "bedrow-office-settings",
-  version: 1,
+  version: 2,
   office: "Fernlea Stone",
   saved: "2026-11-30",
   number: 3,
@@ -104,6 +104,9 @@ const SETTINGS: OfficeFile = {
     values: { Rate_fabric_roll: 71.5, Rate_waste: 0.12, Rate_piece_length: `7' 6"` },
     samples: ["Rate_fabric_roll"],
     stones: [{ name: "creek gravel", perTon: 57, tonsPerYard: 1.42 }],
+    lists: {
+      Rate_fabric_names: [{ name: "House fabric", cells: { Rate_fabric_prices: 58, Rate_fabric_widths: `5' 6"` } }],
+    },
   },
   texts: { office: "Fernlea Stone", terms: "Half on signing\nHalf when done" },
   pastJobs: [{ job: "Elm Row 3", date: "2025-12-09", measure: "Stone", unit: "tons", estimated: 3, actual: 3.4 }],

@@ -35,7 +35,7 @@ describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }
       fc.property(anyForm, (form) => {
         // Random corners can make an outline that crosses itself, which the form refuses.
         fc.pre(form.way !== "points" || readForm({ ...blankForm(), ...form } as BedForm).bed !== undefined);
-        const { bed, plan, laid, estimate } = worked(form);
+        const { bed, plan, estimate } = worked(form);
         const { amounts } = estimate;
         const marks = marksOf(plan);
         expect(amounts.pins).toBe(marks.pins + marks.pinsElsewhere);
@@ -43,7 +43,7 @@ describe("a bed of any way of measuring", { timeout: 60_000 + RANDOM_BEDS * 40 }
         expect(amounts.fabricStrips).toBe(plan.strips.length);
         expect(amounts.rolls).toBe(plan.counts.rolls);
         expect(amounts.fabricArea).toBeCloseTo(plan.counts.fabricSqFt, 6);
-        const needs = bedNeedsOf(bed, estimate, { name: "Bed", ...(laid && { stripsFt: laid.stripsFt }) });
+        const needs = bedNeedsOf(bed, estimate, { name: "Bed" });
         const drawn = plan.cuts.map(({ lengthFt }) => lengthFt);
         expect(needs.fabric?.stripsFt).toEqual(drawn.map((lengthFt) => expect.closeTo(lengthFt, 9)));
         expect(marks.cutsInWords).toBe(drawn.length);
@@ -93,9 +93,7 @@ describe("a job of two beds", { timeout: 60_000 + RANDOM_BEDS * 40 }, () => {
         }));
         fc.pre(forms.every((form) => readForm({ ...blankForm(), ...form } as BedForm).bed !== undefined));
         const beds = forms.map((form, at) => ({ name: `Bed ${"AB"[at]}`, ...worked(form) }));
-        const needs = beds.map(({ bed, name, estimate, laid }) =>
-          bedNeedsOf(bed, estimate, { name, ...(laid && { stripsFt: laid.stripsFt }) }),
-        );
+        const needs = beds.map(({ bed, name, estimate }) => bedNeedsOf(bed, estimate, { name }));
         const order = orderJob(needs);
         const listed = cutList(
           crewSheet(crewPlan(needs, order, { people: 2, dayHours: 8 }), order, HEAD, "letter", AT),

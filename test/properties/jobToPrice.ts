@@ -27,7 +27,6 @@ export function bedOfJob(form: BedForm, typed: Typed = {}): BedOfJob {
   const estimate = estimateBed(bed, laid);
   const needs = bedNeedsOf(bed, estimate, {
     name: form.name,
-    ...(laid && { stripsFt: laid.stripsFt }),
     typed: Object.entries(typed).map(([line, over]) => ({ line, ...over })),
   });
   return { toPrice: { name: form.name, bed, laid, typed }, estimate, needs };

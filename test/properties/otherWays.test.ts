@@ -41,8 +41,7 @@ function everythingOf(form: BedForm) {
   const preview = previewOf(form);
   if (!preview.estimate) throw new Error(preview.problems.map(({ message }) => message).join(" "));
   const { bed, plan, estimate } = preview;
-  const stripsFt = plan?.cuts.map(({ lengthFt }) => lengthFt);
-  const needs = bedNeedsOf(bed, estimate, { name: "Bed", ...(stripsFt && { stripsFt }) });
+  const needs = bedNeedsOf(bed, estimate, { name: "Bed" });
   const order = orderJob([needs]);
   const head = { job: "", place: "", start: "", people: 2, drawings: [], measures: [] };
   const at = { row: 0, column: 0 };

@@ -12,7 +12,8 @@ import { type Field, type Planted, randomFrom, type Spot, slips } from "./review
 import { sections } from "./review-workbooks/sections";
 
 const SEED = 20260302;
-const PLANTS = 1000;
+/** Enough for each kind of mistake to be planted some twenty times; PLANTS asks for more. */
+const PLANTS = Number(process.env.PLANTS ?? 400);
 
 /** Two of the case folders, which were written to be read and not to be planted in. */
 const written = (name: string) => (): WorkbookInput =>
@@ -46,7 +47,7 @@ interface Tally {
   missed: string[];
 }
 
-test("of a thousand mistakes planted at random at least 95 in 100 of each kind are found, and little else", () => {
+test("of mistakes planted at random at least 95 in 100 of each kind are found, and little else", () => {
   const random = randomFrom(SEED);
   const tallies = new Map<string, Tally>(
     Object.keys(slips).map((name) => [name, { planted: 0, found: 0, falseAlarms: 0, echoes: 0, missed: [] }]),
@@ -104,7 +105,6 @@ test("of a thousand mistakes planted at random at least 95 in 100 of each kind a
     expect(count, name).toBeGreaterThan(0);
     expect(found / count, name).toBeGreaterThanOrEqual(0.95);
   }
-  // Half a minute of processor time, which a busy machine stretches.
 }, 600_000);
 
 function plantOne({ slip, field }: { slip: string; field: string }, random: () => number): Planted | undefined {

@@ -1,7 +1,7 @@
 import { addedUp } from "../../quantities/job/addedUp";
 import { piecesTogether, USUAL_CUT_LOSS_IN } from "../../quantities/job/together";
 import { may, needs } from "../argument";
-import { lapIn, pieceLength } from "../arguments";
+import { lapOrJointIn, pieceLength } from "../arguments";
 import { declare } from "../declare";
 import { inchesOrZero } from "../read";
 import { listed } from "../readRanges";
@@ -18,7 +18,7 @@ export const JOB_PIECES = worksheetFunction(
     ),
   needs("runs", listed),
   pieceLength,
-  lapIn,
+  lapOrJointIn,
   may("closed_runs", listed, []),
   may("loss_in", inchesOrZero, USUAL_CUT_LOSS_IN),
 );

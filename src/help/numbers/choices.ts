@@ -1,13 +1,15 @@
-import { borderChoices, type Choice, fabricChoices, stoneChoices } from "../../quantities/bed/choices";
+import { type Choice, stoneChoices } from "../../quantities/bed/choices";
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { listSamples } from "../../quantities/bed/listSamples";
+import { listKeys } from "../../quantities/bed/officeLists";
 import { isPriced } from "../../quantities/bed/rates";
+import { listHeadings } from "../../sheets/rates/listRows";
 import { escaped, table } from "../html";
 
 const kinds: readonly { readonly kind: string; readonly choices: readonly Choice[] }[] = [
   { kind: "Stone", choices: stoneChoices },
-  { kind: "Edging", choices: borderChoices },
-  { kind: "Fabric roll", choices: fabricChoices },
+  ...listKeys.map((key) => ({ kind: listHeadings[key], choices: listSamples[key] })),
 ];
 
 /** What each ready choice fills in, sizes and prices apart, since they do not rest on the same. */

@@ -1,3 +1,5 @@
+import { MOST_TO_LIFT_LB } from "../../quantities/bed/amounts";
+import { HARDLY_USED, LEAST_SAVING } from "../../quantities/bed/closeCalls";
 import { DEPTH_LIMITS } from "../../quantities/bed/depthVerdict";
 import { MOST_SHARE } from "../../quantities/bed/fields";
 import { FIRST_YEAR } from "../../quantities/calendar/federalHolidays";
@@ -6,6 +8,7 @@ import { HAUL } from "../../quantities/hauling";
 import { FEWEST_JOBS } from "../../quantities/history/learn";
 import { FEWEST_FOR_USUAL_COVERAGE, USUAL_COVERAGE } from "../../quantities/history/medianInterval";
 import { COARSEST_STEP } from "../../quantities/history/sensible";
+import { MOST_BEDS_SHARED_OUT } from "../../quantities/job/cheapestFabric";
 import { LARGE_FLOOR_SQ_FT, MUCH_SOD_SQ_FT, PEOPLE_PER_BARROW } from "../../quantities/job/crewTools";
 import { USUAL_CUT_LOSS_IN } from "../../quantities/job/together";
 import { MOST_TONS_PER_YARD } from "../../quantities/stone";
@@ -15,6 +18,20 @@ const PRACTICE = HOW_SURE.practice;
 
 /** Where estimates, papers and past jobs draw a line. */
 export const estimatingNumbers: readonly Stated[] = [
+  {
+    what: "A last piece, roll, box, or load used by less than this is worth a look, if doing without saves enough",
+    value: `${percents(HARDLY_USED)}; $${LEAST_SAVING}`,
+    rests: OUR_CHOICE,
+    source: "less isn't worth your time",
+    constants: ["HARDLY_USED", "LEAST_SAVING"],
+  },
+  {
+    what: "Most beds of a job for which every way to share out the fabric rolls is tried",
+    value: `${MOST_BEDS_SHARED_OUT}`,
+    rests: OUR_CHOICE,
+    source: "each more doubles the ways",
+    constants: ["MOST_BEDS_SHARED_OUT"],
+  },
   {
     what: "Shallower, fabric shows; deeper, you pay for stone no one sees",
     value: `${DEPTH_LIMITS.leastIn} in; ${DEPTH_LIMITS.mostIn} in`,
@@ -33,6 +50,13 @@ export const estimatingNumbers: readonly Stated[] = [
     rests: OUR_CHOICE,
     source: "several times any loose stone in the list",
     constants: ["MOST_TONS_PER_YARD"],
+  },
+  {
+    what: "A heavier bag is lifted by two",
+    value: `${MOST_TO_LIFT_LB} lb`,
+    rests: HOW_SURE.seen,
+    source: "the load constant of the NIOSH lifting equation",
+    constants: ["MOST_TO_LIFT_LB"],
   },
   {
     what: "A higher markup is refused: someone typed 20 for 20%",

@@ -4,9 +4,11 @@ import { MOST_CORNERS, MOST_CUT_OUTS, MOST_FT, MOST_PINS } from "../../layout/li
 import { LARGEST_INCHES } from "../../layout/options";
 import { CORNER_DEGREES } from "../../layout/outline";
 import { CHORD_RADIANS } from "../../layout/runs";
+import { SPIKE_FROM_END_FT } from "../../layout/setOut";
 import { MOST_STRIPS } from "../../layout/strips";
 import { EDGING_STEP_IN, FABRIC_STEP_IN } from "../../quantities/cutTape";
 import { HOLDS_CORNER_FT, SHORTEST_PIECE_FT } from "../../quantities/edging";
+import { MOST_JOINT_IN } from "../../quantities/pavers";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import { HOW_SURE, many, OUR_CHOICE, percents, type Stated } from "./stated";
 
@@ -20,6 +22,20 @@ export const layingNumbers: readonly Stated[] = [
     rests: HOW_SURE.practice,
     source: "about as much as you can bend edging by hand",
     constants: ["CORNER_DEGREES"],
+  },
+  {
+    what: "How far from its ends a timber is spiked",
+    value: `${SPIKE_FROM_END_FT * INCHES_PER_FOOT} in`,
+    rests: HOW_SURE.practice,
+    source: "nearer, the end splits",
+    constants: ["SPIKE_FROM_END_FT"],
+  },
+  {
+    what: "Widest joint between pavers",
+    value: `${MOST_JOINT_IN} in`,
+    rests: OUR_CHOICE,
+    source: "over twice the 3/16 in of the Brick Industry Association, Technical Note 14A",
+    constants: ["MOST_JOINT_IN"],
   },
   {
     what: "A stake this close to a corner holds the corner too",

@@ -1,5 +1,8 @@
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import { federalHolidays } from "../../quantities/calendar/federalHolidays";
+import { EDGING_KINDS } from "../../quantities/edgingKinds";
+import { edgingCautions } from "../../quantities/edgingWork";
+import { coveringCautions } from "../../quantities/tableSources";
 import { cautions } from "../../sheets/cautions";
 import { escaped, table } from "../html";
 
@@ -29,6 +32,10 @@ export const cautionSources: Readonly<Record<string, string>> = {
 export function cautionTable(): string {
   return table(
     ["About", "Reminder", "Source"],
-    cautions.map(({ about, text }) => [escaped(about), escaped(text), escaped(cautionSources[about] ?? "")]),
+    [
+      ...cautions.map(({ about, text }) => ({ about, text, source: cautionSources[about] ?? "" })),
+      ...Object.values(coveringCautions),
+      ...edgingCautions(EDGING_KINDS.map(({ name }) => name)),
+    ].map(({ about, text, source }) => [escaped(about), escaped(text), escaped(source)]),
   );
 }

@@ -1,22 +1,45 @@
+import { workOf } from "../../quantities/edgingWork";
 import { must } from "../../quantities/must";
 import type { Layout } from "../layout";
-import { countOf, cutLength, taped } from "./words";
+import { edgingOfLayout } from "./borderPart";
+import { countOf, cutLength, oneOf, taped } from "./words";
 
 /** The plan in words, for those who hear it: shape, size, what lies where, and every length to cut. */
 export function describePlan(layout: Layout): string {
-  const { areaSqFt, cuts, counts, outline, borderFt, directionDegrees } = layout;
+  const { areaSqFt, cuts, counts, outline, directionDegrees, layers = 1 } = layout;
+  const each = layers > 1 ? `${layers} layers, each ` : "";
   const { sqFt, pins } = layout.notDrawn ?? { sqFt: 0, pins: 0 };
   const free = outline.cutOuts.map(({ name }) => name);
   return [
     `${shapeOf(layout)}, ${areaSqFt.toFixed(1)} square feet${sqFt > 0 ? `, ${sqFt.toFixed(1)} of them other areas without stone` : ""}.`,
     ...(free.length > 0 ? [`Cut-outs: ${free.join(", ")}.`] : []),
-    `Fabric in ${countOf(counts.strips, "strip")} at ${Math.round(directionDegrees)} degrees to the base line:`,
-    `${cuts.map(({ number, lengthFt }) => `cut ${number}, ${cutLength(lengthFt)}`).join("; ")}.`,
-    `${countOf(counts.pins + pins, "pin")}${pins > 0 ? `, ${pins} of them around other areas` : ""}.`,
-    ...(counts.pieces > 0
-      ? [`Edging ${taped(borderFt)} in ${countOf(counts.pieces, "piece")} with ${countOf(counts.stakes, "stake")}.`]
-      : []),
+    ...(cuts.length > 0
+      ? [
+          `Fabric in ${each}${countOf(counts.strips, "strip")} at ${Math.round(directionDegrees)} degrees to the base line:`,
+          `${cuts.map(({ number, lengthFt }) => `cut ${number}, ${cutLength(lengthFt)}`).join("; ")}.`,
+          `${countOf(counts.pins + pins, "pin")}${pins > 0 ? `, ${pins} of them around other areas` : ""}.`,
+        ]
+      : ["No fabric."]),
+    ...(layout.border.length > 0 ? [`${edgingWords(layout, " ", " with ")}.`] : []),
   ].join(" ");
+}
+
+/**
+ * The edging of a bed in words.
+ *
+ * @param after and @param before what goes after its name, and before its stakes.
+ * @example edgingWords(layout, ": ", ", ") // `Edging: 10' in 2 pieces, 5 stakes`
+ */
+export function edgingWords(layout: Layout, after: string, before: string): string {
+  const { borderFt, counts } = layout;
+  const kind = edgingOfLayout(layout);
+  const { edging, stakeLine } = kind.lines;
+  const count = (number: number, unit: string) => countOf(number, oneOf(unit), unit);
+  return [
+    `${workOf(kind).called}${after}${taped(borderFt)}`,
+    edging ? ` in ${count(counts.pieces, edging.unit)}` : "",
+    stakeLine ? `${before}${count(counts.stakes, stakeLine.unit)}` : "",
+  ].join("");
 }
 
 function shapeOf({ bed }: Layout): string {

@@ -41,7 +41,8 @@ export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
     ordered,
     canPick = false,
   } = options;
-  const layout = ordered ? offRollsOf(given, ordered) : given;
+  // Which piece off the order's rolls lies in which layer is up to the crew.
+  const layout = ordered && given.layers === undefined ? offRollsOf(given, ordered) : given;
   const pen = new Pen(id, theme, textSizeFor(widthPx));
   const mostHeight = widthPx < PAGE_WIDTH_PX ? MOST_HEIGHT.pane : MOST_HEIGHT.page;
   const placed = projection(layout, widthPx, marginsFor(layout, pen, widthPx), widthPx * mostHeight);
@@ -66,7 +67,7 @@ export function drawPlan(given: Layout, options: DrawingOptions = {}): string {
     pen.size * 0.6,
   );
   add(scaleBar(pen, placed.scale, EDGE + 4, top, width / 3), pen.size * 0.8);
-  add(legend(pen, layout, EDGE, top, width), pen.size * 0.8);
+  add(legend(pen, layout, placed.scale, EDGE, top, width), pen.size * 0.8);
   add(paragraphs(pen, notesBelow(layout, letters, ordered), EDGE, top, width), EDGE);
   return sheet(pen, { width: widthPx, height: top, title, description: describePlan(layout) }, parts);
 }

@@ -55,6 +55,13 @@ describe("the cross-section", () => {
     expect(texts).not.toMatch(/trench|gap|scrape/);
   });
 
+  it("has no fabric where none is laid", () => {
+    const bare = drawSection({ ...depths, hasFabric: false }, { widthPx: 720, theme: "light" });
+    expect(textsOf(bare)).not.toContain("fabric");
+    expect(bare).not.toContain('"7 2"');
+    expect(bare).toContain("There is no fabric; on the ground is 2");
+  });
+
   it("is refused where no depth is left for stone, or a depth is no length", () => {
     expect(() => drawSection({ ...depths, borderHeightIn: 1.5 })).toThrow("leaving no depth for stone");
     expect(() => drawSection({ ...depths, borderHeightIn: Number.NaN })).toThrow("The edging height");

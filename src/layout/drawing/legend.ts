@@ -1,5 +1,6 @@
+import { workOf } from "../../quantities/edgingWork";
 import type { Layout } from "../layout";
-import { stakeMark } from "./borderPart";
+import { CUT_DASHES, edgingOfLayout, isWithoutEdging, jointsDrawn, spikeMark, stakeMark } from "./borderPart";
 import type { Block } from "./flow";
 import type { Pen } from "./pen";
 import { textWidth } from "./pen";
@@ -13,9 +14,13 @@ interface Entry {
   readonly mark: (x: number, y: number) => string;
 }
 
-/** What the marks mean: only those that the drawing has. */
-export function legend(pen: Pen, layout: Layout, left: number, top: number, width: number): Block {
-  const entries = entriesOf(pen, layout);
+/**
+ * What the marks mean: only those that the drawing has.
+ *
+ * @param scale pixels a foot.
+ */
+export function legend(pen: Pen, layout: Layout, scale: number, left: number, top: number, width: number): Block {
+  const entries = entriesOf(pen, layout, scale);
   const cell = Math.max(...entries.map(({ words }) => textWidth(words, pen.size))) + MARK_WIDTH + 12;
   const columns = Math.max(1, Math.floor(width / cell));
   const step = pen.size * 1.6;
@@ -28,7 +33,7 @@ export function legend(pen: Pen, layout: Layout, left: number, top: number, widt
   return { svg: element("g", {}, ...drawn), height: Math.ceil(entries.length / columns) * step };
 }
 
-function entriesOf(pen: Pen, layout: Layout): Entry[] {
+function entriesOf(pen: Pen, layout: Layout, scale: number): Entry[] {
   const { ink, paper, soft, fabric, otherFabric, border } = pen.colors;
   const swatch = (fill: string, dashes?: string) => (x: number, y: number) =>
     element("rect", {
@@ -49,28 +54,50 @@ function entriesOf(pen: Pen, layout: Layout): Entry[] {
     pen.text("1", { x, y }, { size: pen.size * 0.92, color: ink, bold: true });
   const band = (x: number, y: number) =>
     pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) + pen.line({ x, y: y - 3 }, { x, y: y + 3 }, paper, 2);
-  const hasOpenSide = layout.outline.ring.runs.some((run) => !run.border) || layout.border.length === 0;
+  const kind = edgingOfLayout(layout);
+  const units = (x: number, y: number) =>
+    pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) +
+    [-4.5, 0, 4.5].map((by) => pen.line({ x: x + by, y: y - 2 }, { x: x + by, y: y + 2 }, paper, 0.8)).join("");
+  const cut = (x: number, y: number) =>
+    element("path", { d: `M${x - 10} ${y}h20`, stroke: border, "stroke-width": 2, "stroke-dasharray": CUT_DASHES });
+  const edgeMark = { band, units, cut, none: band }[kind.drawn];
+  const isStaked = kind.fastened === "along";
+  const hasOpenSide = isWithoutEdging(layout)
+    ? false
+    : layout.outline.ring.runs.some((run) => !run.border) || layout.border.length === 0;
   const all: (Entry | false)[] = [
-    { words: "fabric strips", mark: twoTones },
-    { words: "cut number", mark: number },
+    layout.cuts.length > 0 && { words: "fabric strips", mark: twoTones },
+    layout.cuts.length > 0 && { words: "cut number", mark: number },
     (layout.seams.length > 0 || layout.counts.endLaps > 0) && {
       words: "overlap, pinned down the middle",
       mark: swatch(`url(#${pen.part("overlap")})`, "4 2"),
     },
-    {
+    layout.pins.length > 0 && {
       words: "pin",
       mark: (x, y) => element("circle", { cx: x, cy: y, r: 1.8, fill: ink }),
     },
-    layout.border.length > 0 && { words: "edging, gap at a joint", mark: band },
-    layout.border.length > 0 && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
-    layout.border.some(({ joints }) => joints.length > 0) && {
-      words: "stake through a joint",
-      mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
-    },
+    layout.border.length > 0 && { words: edgeWords(layout, scale), mark: edgeMark },
+    layout.border.length > 0 && isStaked && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
+    layout.border.length > 0 &&
+      kind.fastened === "each" && { words: "spike", mark: (x, y) => spikeMark({ x, y }, ink, paper) },
+    isStaked &&
+      layout.border.some(({ joints }) => joints.length > 0) && {
+        words: "stake through a joint",
+        mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
+      },
     hasOpenSide && { words: openSideWords(layout), mark: swatch(`url(#${pen.part("wall")})`) },
     layout.outline.cutOuts.length > 0 && { words: "cut-out", mark: swatch(paper) },
   ];
   return all.filter((entry) => entry !== false);
+}
+
+/** What the edge is; where the joints of pavers would run together, how many of them are drawn. */
+function edgeWords(layout: Layout, scale: number): string {
+  const kind = edgingOfLayout(layout);
+  const { edge } = workOf(kind);
+  if (kind.drawn !== "units") return edge;
+  const every = jointsDrawn(layout, scale);
+  return every > 1 ? `${edge}, 1 joint of ${every} drawn` : `${edge}, each drawn`;
 }
 
 /** What the hatched band stands for. */

@@ -5,7 +5,7 @@ import { boundsOf, distance, type Point, signedArea } from "../plane";
 import { withoutRepeats } from "../ringPoints";
 import type { ArcRun } from "../runs";
 import { pointOnRun, runLength } from "../runs";
-import { nameOf } from "./borderPart";
+import { hasNames, nameOf } from "./borderPart";
 import { besideLabel, dimension, firstLabel } from "./dimensions";
 import { type Pen, textWidth } from "./pen";
 import { element } from "./svg";
@@ -28,9 +28,10 @@ const MARKS_UP = 30;
 const CLOSE = 42;
 
 /** Room that the measures of this bed take round it. */
-export function marginsFor({ bed, outline, counts }: Layout, pen: Pen, widthPx: number): Margins {
+export function marginsFor(layout: Layout, pen: Pen, widthPx: number): Margins {
+  const { bed, outline, counts } = layout;
   const line = pen.size * 1.5;
-  const all = WORDS_OUT + textWidth(nameOf(counts.pieces), pen.size) + 6;
+  const all = WORDS_OUT + textWidth(nameOf(hasNames(layout) ? counts.pieces : 0), pen.size) + 6;
   switch (bed.kind) {
     case "rectangle":
       return { left: DIMENSION_OUT + line, right: all, top: MARKS_UP, bottom: DIMENSION_OUT + line };

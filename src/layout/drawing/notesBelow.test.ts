@@ -156,8 +156,8 @@ describe("the plan in words", () => {
 
 describe("the legend", () => {
   const legendOf = (one: Bed, options: DrawnOptions = {}, width = 400) => {
-    const { pen, layout } = viewOf(one, options);
-    return legend(pen, layout, 8, 100, width);
+    const { pen, layout, scale } = viewOf(one, options);
+    return legend(pen, layout, scale, 8, 100, width);
   };
   const entries = (one: Bed, options: DrawnOptions = {}) =>
     wordsOf(legendOf(one, options).svg).filter((words) => words !== "1");
@@ -169,7 +169,8 @@ describe("the legend", () => {
       {},
       ["edging, gap at a joint", "stake", "stake through a joint", "house side, no edging"],
     ],
-    ["a bed without border", bed, { border: undefined }, ["bed edge"]],
+    ["a bed without border", bed, { border: undefined }, []],
+    ["a bed without sides for border", { ...bed, borderSides: [] }, {}, ["bed edge"]],
     ["border in one piece", { ...bed, borderSides: [2] }, {}, ["edging, gap at a joint", "stake", "no edging"]],
     [
       "border all around",
@@ -183,7 +184,7 @@ describe("the legend", () => {
       {},
       ["edging, gap at a joint", "stake", "stake through a joint", "base line, no edging"],
     ],
-    ["something left free", { ...bed, cutOuts: [pad(2, 1, 1, 1)] }, { border: undefined }, ["bed edge", "cut-out"]],
+    ["something left free", { ...bed, cutOuts: [pad(2, 1, 1, 1)] }, { border: undefined }, ["cut-out"]],
   ])("explains the marks of %s", (_, one, options, marks) => {
     expect(entries(one, options)).toEqual(["fabric strips", "cut number", "pin", ...marks]);
   });

@@ -1,14 +1,16 @@
 import { cutTape, EDGING_STEP_IN } from "../../quantities/cutTape";
 import type { OrderedCut, OrderedCuts } from "../../quantities/job/cutsOfBed";
+import { printTape } from "../../quantities/tape";
 import type { Layout } from "../layout";
 import { reachOfPins } from "../pins";
 import { cross, SAME_FT } from "../plane";
 import { withoutRepeats } from "../ringPoints";
 import { headingAt, type Run, runLength } from "../runs";
-import { nameOf } from "./borderPart";
+import { edgingOfLayout, hasNames, nameOf } from "./borderPart";
 import { cutOutInWords } from "./cutOutPart";
+import { edgingWords } from "./describe";
 import type { Paragraph } from "./flow";
-import { coordinate, countOf, cutLength, inches, taped } from "./words";
+import { coordinate, countOf, cutLength, inches, oneOf, taped } from "./words";
 
 /** More points than this are given by the list they came from. */
 const MOST_POINTS = 40;
@@ -25,27 +27,29 @@ export function notesBelow(
   ordered: OrderedCuts = { edging: [], fabric: [] },
 ): Paragraph[] {
   return [
-    ...[fabric(layout, ordered.fabric), pins(layout), ...border(layout, ordered.edging)],
+    ...(layout.cuts.length > 0 ? [fabric(layout, ordered.fabric), pins(layout)] : []),
+    ...border(layout, ordered.edging),
     ...[...setOut(layout, letters), ...remarks(layout)],
   ];
 }
 
 function fabric(layout: Layout, ordered: readonly OrderedCut[]): Paragraph {
-  const { cuts, counts, rules } = layout;
+  const { cuts, counts, rules, layers = 1 } = layout;
+  const each = layers > 1 ? `${layers} layers, each ` : "";
   const { rollWidthFt, overlapFt, endLapFt } = rules;
   const lapped = counts.strips > 1 ? `, strips lap ${inches(overlapFt)}` : "";
   const ends = counts.endLaps > 0 ? `, pieces lap ${inches(endLapFt)}` : "";
   return {
-    heading: `Fabric: ${countOf(counts.cuts, "cut")} off a roll ${taped(rollWidthFt)} wide${lapped}${ends}`,
+    heading: `Fabric: ${each}${countOf(counts.cuts, "cut")} off a roll ${taped(rollWidthFt)} wide${lapped}${ends}`,
     items: [
       ...cuts.map(({ number, lengthFt, pieces }) => {
         const own = ordered.filter(({ part }) => part === number);
-        if (own.length > 0) return `${number}: ${own.map(offRoll).join(" + ")}`;
+        if (own.length > 0) return `${number}: ${own.map(offRoll).join(layers > 1 ? "; " : " + ")}`;
         const parts = pieces.map((piece) => cutLength(piece.lengthFt));
         return `${number}: ${parts.length > 1 ? parts.join(" + ") : cutLength(lengthFt)}`;
       }),
       `strips run at ${Math.round(layout.directionDegrees)}°${alongSide(layout)}`,
-      ...(Number.isFinite(rules.rollLengthFt) && ordered.length === 0 ? [countOf(counts.rolls, "roll")] : []),
+      ...(Number.isFinite(rules.rollLengthFt) && ordered.length === 0 ? [countOf(layers * counts.rolls, "roll")] : []),
     ],
   };
 }
@@ -73,23 +77,28 @@ function pins({ counts, rules, notDrawn }: Layout): Paragraph {
   };
 }
 
-function border({ border: runs, borderFt, borderRules, counts }: Layout, ordered: readonly OrderedCut[]): Paragraph[] {
+function border(layout: Layout, ordered: readonly OrderedCut[]): Paragraph[] {
+  const { border: runs, borderRules } = layout;
   if (!borderRules || runs.length === 0) return [];
+  const heading = edgingWords(layout, ": ", ", ");
+  if (edgingOfLayout(layout).drawn === "cut") return [{ heading, items: [] }];
   const { pieceLengthFt, lapFt } = borderRules;
   const pieces = runs.flatMap((run) => run.pieces);
   const whole = pieces.filter(({ isWhole }) => isWhole);
-  const lapped = lapFt > 0 ? `, lapped ${inches(lapFt)}` : "";
+  const lapped = lapFt > 0 ? `, lapped ${inches(lapFt)}` : lapFt < 0 ? `, ${printTape(-lapFt)} apart` : "";
+  const one = oneOf(edgingOfLayout(layout).lines.edging?.unit ?? "pieces");
+  const called = (number: number) => (hasNames(layout) ? nameOf(number) : "last one");
   return [
     {
-      heading: `Edging: ${taped(borderFt)} in ${countOf(counts.pieces, "piece")}, ${countOf(counts.stakes, "stake")}`,
+      heading,
       items: [
         ...(whole.length > 0 ? [`${whole.length} whole, ${taped(pieceLengthFt)}${lapped}`] : []),
         ...pieces
           .filter(({ isWhole }) => !isWhole)
           .map(({ number, lengthFt }) => {
             const cut = ordered.find(({ part }) => part === number);
-            const from = cut && ` from ${cut.isOffCut ? "the offcut of " : ""}piece ${cut.stock}`;
-            return `${nameOf(number)} cut to ${cut?.length ?? cutTape(lengthFt, EDGING_STEP_IN)}${from ?? ""}`;
+            const from = cut && ` from ${cut.isOffCut ? "the offcut of " : ""}${one} ${cut.stock}`;
+            return `${called(number)} cut to ${cut?.length ?? cutTape(lengthFt, EDGING_STEP_IN)}${from ?? ""}`;
           }),
       ],
     },

@@ -2,8 +2,6 @@ import type { SectionView } from "./drawSection";
 import { pathThrough } from "./pen";
 import { element } from "./svg";
 
-/** How thick the border is drawn, in inches; a steel or plastic one is thinner, and would not show. */
-const BORDER_IN = 0.3;
 const FABRIC_WIDTH = 2.2;
 const GRASS_STEP = 6;
 const GRASS_HEIGHT = 6;
@@ -12,12 +10,14 @@ const GRASS_HEIGHT = 6;
 export function ground(view: SectionView): string {
   const { pen, levels, left, right, borderX, y, depths, scale, bottom } = view;
   const { soil, lawn, ink } = pen.colors;
+  const isCut = depths.edging.drawn === "cut";
   const trenchEnd = Math.min(right, borderX + depths.trenchWidthIn * scale);
   const outline = [
     { x: left, y: y(0) },
     { x: borderX, y: y(0) },
     { x: borderX, y: y(levels.foot) },
-    { x: trenchEnd, y: y(levels.foot) },
+    // A cut edge slopes up to the floor.
+    ...(isCut ? [] : [{ x: trenchEnd, y: y(levels.foot) }]),
     { x: trenchEnd, y: y(levels.floor) },
     { x: right, y: y(levels.floor) },
   ];
@@ -40,17 +40,17 @@ export function ground(view: SectionView): string {
       element("circle", { cx: 1.5, cy: 1.5, r: 0.9, fill: ink }),
       element("circle", { cx: 4.5, cy: 4.5, r: 0.9, fill: ink }),
     ),
-    element("rect", { ...fill, fill: `url(#${dots})` }),
+    isCut ? "" : element("rect", { ...fill, fill: `url(#${dots})` }),
     element("path", { d: pathThrough(outline, false), stroke: ink, "stroke-width": 1 }),
     element("path", { d: grass, stroke: lawn, "stroke-width": 1.4, "stroke-linecap": "round" }),
   );
 }
 
-/** Stone to scale, the fabric below it and up to the border, and the border. */
+/** Stone to scale, the fabric below it and up to the border, and the border with the sand that it is on. */
 export function layers(view: SectionView): string {
-  const { pen, levels, right, borderX, y, depths, scale } = view;
+  const { pen, levels, right, borderX, borderWide, y, depths, scale } = view;
   const { stone, ink, paper, border } = pen.colors;
-  const face = borderX + BORDER_IN * scale;
+  const face = borderX + borderWide;
   const size = depths.stoneSizeIn * scale;
   const stones = pen.part("stones");
   const top = y(levels.stone);
@@ -66,6 +66,15 @@ export function layers(view: SectionView): string {
       "stroke-width": 0.7,
     });
   const rows = 1.7;
+  // Beside a cut edge stone fills the cut, too.
+  const notch =
+    depths.edging.drawn === "cut"
+      ? [
+          { x: face + 1, y: y(levels.floor) },
+          { x: face + 1, y: y(levels.foot) },
+          { x: Math.min(right, borderX + depths.trenchWidthIn * scale), y: y(levels.floor) },
+        ]
+      : [];
   return element(
     "g",
     {},
@@ -85,28 +94,61 @@ export function layers(view: SectionView): string {
       pebble(1, 0.43),
     ),
     element("rect", { ...bed, fill: `url(#${stones})` }),
+    notch.length > 0 ? element("path", { d: pathThrough(notch, true), fill: `url(#${stones})` }) : "",
     element("path", { d: `M${face} ${top}H${right}`, stroke: ink, "stroke-width": 0.8, "stroke-dasharray": "5 3" }),
-    element("path", {
-      d: pathThrough(
-        [
-          { x: face + 1, y: top },
-          { x: face + 1, y: y(levels.floor) },
-          { x: right, y: y(levels.floor) },
-        ],
-        false,
-      ),
-      stroke: ink,
-      "stroke-width": FABRIC_WIDTH,
-      "stroke-dasharray": "7 2",
-    }),
+    depths.hasFabric
+      ? element("path", {
+          d: pathThrough(
+            [
+              { x: face + 1, y: top },
+              ...(notch.length > 0 ? notch.slice(1) : [{ x: face + 1, y: y(levels.floor) }]),
+              { x: right, y: y(levels.floor) },
+            ],
+            false,
+          ),
+          stroke: ink,
+          "stroke-width": FABRIC_WIDTH,
+          "stroke-dasharray": "7 2",
+        })
+      : "",
+    sand(view),
+    borderWide > 0
+      ? element("rect", {
+          x: borderX,
+          y: y(levels.top),
+          width: borderWide,
+          height: y(levels.base) - y(levels.top),
+          fill: border,
+          stroke: ink,
+          "stroke-width": 0.8,
+        })
+      : "",
+  );
+}
+
+/** Sand under pavers, stippled. */
+function sand({ pen, levels, borderX, borderWide, y }: SectionView): string {
+  if (levels.base === levels.foot) return "";
+  const { ink, paper } = pen.colors;
+  const id = pen.part("sand");
+  const [top, bottom] = [y(levels.base), y(levels.foot)];
+  const grain = (cx: number, cy: number) => element("circle", { cx, cy, r: 0.6, fill: ink });
+  return (
+    element(
+      "pattern",
+      { id, width: 4, height: 4, patternUnits: "userSpaceOnUse" },
+      element("rect", { width: 4, height: 4, fill: paper }),
+      grain(1, 1),
+      grain(3, 3),
+    ) +
     element("rect", {
       x: borderX,
-      y: y(levels.top),
-      width: BORDER_IN * scale,
-      height: y(levels.foot) - y(levels.top),
-      fill: border,
+      y: top,
+      width: borderWide,
+      height: bottom - top,
+      fill: `url(#${id})`,
       stroke: ink,
       "stroke-width": 0.8,
-    }),
+    })
   );
 }

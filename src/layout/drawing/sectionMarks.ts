@@ -1,8 +1,14 @@
-import { INCHES_PER_FOOT } from "../../quantities/units";
+import type { EdgingKind } from "../../quantities/edgingKinds";
+import { workOf } from "../../quantities/edgingWork";
+import { must } from "../../quantities/must";
 import type { Point } from "../plane";
 import type { SectionView } from "./drawSection";
+import { textWidth } from "./pen";
 import { element } from "./svg";
-import { taped } from "./words";
+import { depthTaped } from "./words";
+
+/** What the edge is, in the word that there is room for: edging, pavers, timber, edge. */
+const shortly = (edging: EdgingKind) => must(workOf(edging).called.toLowerCase().split(" ").at(-1));
 
 interface Depth {
   readonly words: string;
@@ -12,16 +18,24 @@ interface Depth {
 
 /** Names of the layers, and the depths: border and scrape on the left, what is in the bed on the right. */
 export function depthMarks(view: SectionView): string {
-  const { levels, left, right, pen } = view;
+  const { levels, left, right, pen, depths } = view;
+  const { edging } = depths;
+  const called = shortly(edging);
+  const edge: Depth[] = edging.lines.edging
+    ? [
+        { words: called, from: levels.top, to: levels.base },
+        { words: "sand", from: levels.base, to: levels.foot },
+      ]
+    : [];
   const inBed: Depth[] = [
     { words: "gap", from: levels.top, to: levels.stone },
     { words: "stone", from: levels.stone, to: levels.floor },
-    { words: "trench", from: levels.floor, to: levels.foot },
+    { words: edging.drawn === "cut" ? "cut" : "trench", from: levels.floor, to: levels.foot },
   ];
   return element(
     "g",
     {},
-    column(view, [{ words: "edging", from: levels.top, to: levels.foot }], left - pen.size * 0.9, "end", left),
+    column(view, edge, left - pen.size * 0.9, "end", left),
     scrape(view),
     column(view, inBed, right + pen.size * 0.9, "start", right),
     names(view),
@@ -53,7 +67,7 @@ function scrape({ pen, levels, left, y, bottom, depths }: SectionView): string {
   );
 }
 
-const wordsOf = ({ words, from, to }: Depth): string => `${words} ${taped(Math.abs(from - to) / INCHES_PER_FOOT)}`;
+const wordsOf = ({ words, from, to }: Depth): string => `${words} ${depthTaped(Math.abs(from - to))}`;
 
 /** Depths under one another, each with its words beside it, moved apart where they would touch. */
 function column(view: SectionView, depths: readonly Depth[], x: number, anchor: "start" | "end", from: number): string {
@@ -87,8 +101,12 @@ function column(view: SectionView, depths: readonly Depth[], x: number, anchor: 
 
 /** The layers by name, each with a line to it. */
 function names(view: SectionView): string {
-  const { pen, levels, left, right, borderX, y, scale, bottom } = view;
+  const { pen, levels, left, right, borderX, borderWide, y, bottom, depths, scale } = view;
   const { ink } = pen.colors;
+  const { edging } = depths;
+  const called = shortly(edging);
+  // Clear of the word over the lawn.
+  const besideLawn = (left + borderX + textWidth("lawn", pen.size) + textWidth(called, pen.size)) / 2 + 4;
   const over = pen.size * 0.8;
   const named = (words: string, at: Point, to: Point) =>
     pen.line(at, to, ink, 0.7) +
@@ -97,8 +115,14 @@ function names(view: SectionView): string {
   const inBed = right - (right - borderX) * 0.35;
   return (
     pen.text("lawn", { x: (left + borderX) / 2, y: y(0) - pen.size * 1.4 }, { size: pen.size, color: ink }) +
-    named("edging", { x: borderX + scale, y: over }, { x: borderX + 0.15 * scale, y: y(levels.top) + 5 }) +
+    (edging.drawn === "none"
+      ? ""
+      : named(
+          called,
+          { x: Math.max(borderX + scale, besideLawn), y: over },
+          { x: borderX + borderWide / 2, y: y(levels.top) + 5 },
+        )) +
     named("stone", { x: inBed, y: over }, { x: inBed, y: (y(levels.stone) + y(levels.floor)) / 2 }) +
-    named("fabric", { x: inBed, y: bottom + pen.size }, { x: inBed, y: y(levels.floor) })
+    (depths.hasFabric ? named("fabric", { x: inBed, y: bottom + pen.size }, { x: inBed, y: y(levels.floor) }) : "")
   );
 }

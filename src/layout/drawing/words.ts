@@ -15,4 +15,12 @@ export const inches = (feet: number): string => `${Number((feet * INCHES_PER_FOO
 
 export const countOf = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
+/** One of what is counted. @example oneOf("timbers") // "timber" */
+export const oneOf = (many: string): string => many.replace(/s$/, "");
+
+/** A depth, to the nearest eighth of an inch: pavers are 2 3/8 in thick. */
+export const depthTaped = (depthIn: number): string =>
+  printTape(Math.round(depthIn * EIGHTHS_PER_INCH) / EIGHTHS_PER_INCH / INCHES_PER_FOOT);
+
+const EIGHTHS_PER_INCH = 8;
 const QUARTERS_PER_FOOT = 4 * INCHES_PER_FOOT;

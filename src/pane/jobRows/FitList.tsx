@@ -135,7 +135,7 @@ function HeadingChoice({
   );
 }
 
-const FOR_STONE: readonly ResultRole[] = ["tons", "yards", "order", "deliveries", "hours"];
+const FOR_STONE: readonly ResultRole[] = ["tons", "yards", "orderSold", "order", "deliveries", "hours"];
 const FOR_BORDER: readonly ResultRole[] = ["border", "pieces", "stakes", "dig", "spoilLoads", "hours"];
 
 /** What the wanted results need and no column says. */

@@ -1,6 +1,6 @@
 import { results } from "../../sheets/jobRows/results";
 import { type ResultRole, type Role, roleLabel } from "../../sheets/jobRows/roles";
-import { offeredResults } from "../../sheets/jobRows/wanted";
+import { offeredFor } from "../../sheets/jobRows/wanted";
 import { Button } from "../Button";
 import { Select } from "../Select";
 
@@ -15,7 +15,7 @@ interface ResultPickerProps {
 
 /** Which results are wanted, and in which order their new columns stand. */
 export function ResultPicker({ chosen, existing, added, onChange }: ResultPickerProps) {
-  const open = offeredResults.filter((role) => !chosen.includes(role));
+  const open = offeredFor((role) => existing.has(role)).filter((role) => !chosen.includes(role));
   const earlier = (index: number) => {
     const order = [...chosen];
     const [one] = order.splice(index, 1);

@@ -1,8 +1,8 @@
+import type { CallFunction } from "../../review/book";
 import { evaluate } from "../../review/formula/evaluate";
 import { PatternReader } from "../../review/formula/pattern";
 import { readReference } from "../../review/formula/reference";
 import { type Failure, isFailure, type Single, type Value } from "../../review/formula/values";
-import type { CallFunction } from "../../review/study";
 import type { Filling } from "../../sheets/jobRows/fill";
 import type { ListFit } from "../../sheets/jobRows/fit";
 import type { NamedRates } from "../../sheets/office/officeRates";

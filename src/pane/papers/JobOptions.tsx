@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { SOLD_BY } from "../../quantities/soldBy";
 import { STONES } from "../../quantities/stone";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
 import { MOST_OPTIONS } from "../../sheets/papers/proposal";
@@ -12,9 +13,24 @@ import type { Papers } from "./usePapers";
 
 /** What another version of a job usually changes. */
 const DIFFERENCES = [
-  ...["stone", "stoneSize", "stoneCost", "borderHeight", "trenchDepth", "borderFinish", "pieceLength", "pieceCost"],
+  ...[
+    "stone",
+    "stoneSize",
+    "soldBy",
+    "stoneCost",
+    "borderHeight",
+    "trenchDepth",
+    "borderFinish",
+    "pieceLength",
+    "pieceCost",
+  ],
   ...["rollWidth", "rollLength", "rollCost", "waste"],
 ] as const satisfies readonly FieldKey[];
+
+const NAMES: Readonly<Partial<Record<FieldKey, readonly string[]>>> = {
+  stone: STONES.map(({ name }) => name),
+  soldBy: SOLD_BY.map(({ name }) => name),
+};
 
 interface JobOptionsProps {
   readonly addOption: Papers["addOption"];
@@ -83,7 +99,7 @@ export function JobOptions({ addOption, options, disabled }: JobOptionsProps) {
             unit={fields[key].unit}
             value={typed[key] ?? ""}
             placeholder="no change"
-            names={key === "stone" ? STONES.map((stone) => stone.name) : undefined}
+            names={NAMES[key]}
             onType={(text) => setTyped((now) => ({ ...now, [key]: text }))}
           />
         ))}

@@ -14,7 +14,7 @@ interface JobPriceProps {
 
 /** What the beds cost as one job, and its estimate in the workbook. */
 export function JobPrice({ work, job: { onSheet, beds, options, order }, disabled }: JobPriceProps) {
-  const { together, insertJob, details, addOption, there, outdated, update } = work;
+  const { together, advice, insertJob, details, addOption, there, outdated, update } = work;
   const { value, problem } = together;
   if (problem) return <p class="notice trouble">{problem}</p>;
   if (!value) return null;
@@ -44,13 +44,11 @@ export function JobPrice({ work, job: { onSheet, beds, options, order }, disable
           ))}
         </ul>
       )}
-      {order.lines
-        .flatMap(({ warnings = [] }) => warnings)
-        .map((warning) => (
-          <p key={warning} class="notice">
-            {warning}
-          </p>
-        ))}
+      {[...order.lines.flatMap(({ warnings = [] }) => warnings), ...advice].map((warning) => (
+        <p key={warning} class="notice">
+          {warning}
+        </p>
+      ))}
       {onSheet && (
         <p class="below">
           From the job estimate on the sheet {onSheet.sheet}. The order, the crew sheet, and the proposal follow it.

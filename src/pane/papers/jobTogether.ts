@@ -258,6 +258,7 @@ function labelOf({ key, item, specification }: OrderLine): string {
   if (kind === "delivery") return kindLabels.delivery + specification;
   if (kind === "border") return kindLabels.edging + specification;
   if (kind === "fabric") return kindLabels.fabric + specification;
+  if (kind === "stakes") return lines.find((line) => line.key === "stakeLine")?.label ?? item;
   return item;
 }
 

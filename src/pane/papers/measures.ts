@@ -1,4 +1,5 @@
 import { type Measure, measures } from "../../quantities/history/measures";
+import { addedUp } from "../../quantities/job/addedUp";
 import type { Job } from "./makePapers";
 import type { FoundBed } from "./readJob";
 
@@ -19,7 +20,8 @@ export function measuresOf({ beds, crew }: Pick<Job, "beds" | "crew">): PlannedM
 
 function planned(key: string, { amounts, steps }: Job["crew"]): number {
   if (key in amounts) return amounts[key as keyof typeof amounts];
-  return steps.find((step) => step.key === key)?.hours ?? 0;
+  // Edging of two kinds is set in two steps.
+  return addedUp(steps.filter((step) => step.key === key).map(({ hours = 0 }) => hours));
 }
 
 function rateThen({ rate }: Measure, beds: readonly FoundBed[]): number | undefined {

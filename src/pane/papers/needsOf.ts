@@ -1,17 +1,9 @@
-import type { Layout } from "../../layout/layout";
-import { countsInPlan } from "../../layout/planOfEstimate";
+import type { WorkedOutBed } from "../../layout/planOfEstimate";
 import type { Estimate } from "../../quantities/bed/estimate";
-import type { Bed } from "../../quantities/bed/read";
+import { edgingKindOf } from "../../quantities/edgingKinds";
 import type { BedNeeds } from "../../quantities/job/bedNeeds";
 import { bedNeedsOf, type TypedLine } from "../../quantities/job/bedNeedsOf";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
-
-/** A bed with what its inputs come to. */
-export interface WorkedOutBed {
-  readonly bed: Bed;
-  readonly plan: Layout | undefined;
-  readonly estimate: Estimate;
-}
 
 /** Quantities that differ by less than this share are the same number, worked out in two places. */
 const SAME_SHARE = 1e-6;
@@ -19,7 +11,7 @@ const SAME_SHARE = 1e-6;
 /** The line without which nothing of a kind is ordered for a bed: who takes it out of the block does not want it. */
 const LINE_OF = {
   stone: "stoneLine",
-  border: "edging",
+  sand: "sandLine",
   fabric: "fabric",
   pins: "pinLine",
   spoil: "haul",
@@ -29,12 +21,10 @@ const LINE_OF = {
  * What a bed takes, for an order of all beds together: what its inputs come to, and beside it what its block says
  * otherwise. A line that was taken out of the block is not ordered; one that was typed over is ordered as typed.
  */
-export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): BedNeeds {
-  const inPlan = plan && countsInPlan(bed, plan) ? plan.cuts.map(({ lengthFt }) => lengthFt) : undefined;
+export function needsOf(jobBed: JobBed, { bed, estimate }: WorkedOutBed): BedNeeds {
   const added = jobBed.lines.filter(({ key }) => key === undefined);
   const needs = bedNeedsOf(bed, estimate, {
     name: jobBed.name || jobBed.sheet,
-    ...(inPlan && { stripsFt: inPlan }),
     typed: typedLines(jobBed, estimate),
     others: boughtOf(added),
     otherHours: added
@@ -42,7 +32,10 @@ export function needsOf(jobBed: JobBed, { bed, plan, estimate }: WorkedOutBed): 
       .map(({ label, quantity }) => ({ label: label || "Other work", hours: quantity })),
   });
   const has = (key: string) => jobBed.lines.some((line) => line.key === key);
-  const unwanted = Object.entries(LINE_OF).flatMap(([part, key]) => (has(key) ? [] : [part]));
+  // A cut edge is labor alone, and a bed without edging has no line of it.
+  const { lines } = edgingKindOf(bed.names.edgingKind);
+  const border = lines.edging ? { border: "edging" } : lines.setEdging ? { border: "setEdging" } : {};
+  const unwanted = Object.entries({ ...LINE_OF, ...border }).flatMap(([part, key]) => (has(key) ? [] : [part]));
   return Object.fromEntries(Object.entries(needs).filter(([part]) => !unwanted.includes(part))) as unknown as BedNeeds;
 }
 

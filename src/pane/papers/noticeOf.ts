@@ -1,3 +1,4 @@
+import type { WorkedOutBed } from "../../layout/planOfEstimate";
 import { dateWords } from "../../quantities/calendar/calendarDay";
 import { type DigNotice, digNotice } from "../../quantities/calendar/digNotice";
 import type { Holiday } from "../../quantities/calendar/holidaysBetween";
@@ -7,7 +8,6 @@ import type { NoticeFacts } from "../../sheets/papers/noticeSheet";
 import { inches } from "../../sheets/papers/scopeOf";
 import { marksDays, noticeDays } from "./days";
 import { type JobDetails, linesOf } from "./details";
-import type { WorkedOutBed } from "./needsOf";
 import { today } from "./today";
 
 /** What a problem calls the field of the office's own holidays. */

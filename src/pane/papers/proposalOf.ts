@@ -1,5 +1,6 @@
 import { dateLine } from "../../quantities/calendar/calendarDay";
 import { toCents } from "../../quantities/cents";
+import { edgingKindOf } from "../../quantities/edgingKinds";
 import type { PricedJob } from "../../quantities/job/priceJob";
 import { must } from "../../quantities/must";
 import { readNumber } from "../../quantities/numberText";
@@ -193,6 +194,9 @@ function scopeItem(
   const { numbers, names } = worked.bed;
   const { amounts } = worked.estimate;
   const has = (key: string) => block.lines.some((line) => line.key === key && line.quantity > 0);
+  const edging = edgingKindOf(names.edgingKind);
+  // A cut edge is labor alone.
+  const isEdged = edging.lines.edging ? jobBuys("edging") : has("setEdging");
   return {
     name: block.name || "Bed",
     ...(price !== undefined && { price }),
@@ -201,7 +205,8 @@ function scopeItem(
       depthIn: amounts.stoneDepth,
       stone: names.stone,
       stoneSizeIn: numbers.stoneSize,
-      borderFt: jobBuys("edging") ? amounts.borderRun + amounts.innerRun : 0,
+      borderFt: isEdged ? amounts.borderRun + amounts.innerRun : 0,
+      edging,
       borderHeightIn: numbers.borderHeight,
       scrapeIn: numbers.scrapeDepth,
       hauledOff: has("haul") && jobBuys("haul"),

@@ -1,3 +1,4 @@
+import type { WorkedOutBed } from "../../layout/planOfEstimate";
 import { type AmountKey, amounts } from "../../quantities/bed/amounts";
 import type { BedForm } from "../../quantities/bed/form";
 import type { Rates } from "../../quantities/bed/rates";
@@ -13,7 +14,6 @@ import { readRates } from "../../workbook/read/rates";
 import { readWorkbook } from "../../workbook/read/workbook";
 import { amountText } from "../numbers";
 import { previewOf } from "../preview";
-import type { WorkedOutBed } from "./needsOf";
 import { rowBed } from "./rowBed";
 
 /** A bed that was found in the workbook, worked out, or why it cannot be. */

@@ -1,7 +1,10 @@
-import type { depthFields, FieldKey } from "../../quantities/bed/fields";
-import { type BedForm, blankForm, textOf } from "../../quantities/bed/form";
+import type { WorkedOutBed } from "../../layout/planOfEstimate";
+import type { FieldKey } from "../../quantities/bed/fields";
+import { type BedForm, blankForm, edgingOf, textOf } from "../../quantities/bed/form";
 import { pricedRates, type Rates, rateFor, rateLabel } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
+import { hasPieces } from "../../quantities/edgingKinds";
+import { soldByOf, TON } from "../../quantities/soldBy";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
@@ -10,19 +13,24 @@ import { type ResultRole, roleLabel } from "../../sheets/jobRows/roles";
 import { usualAssumed } from "../../sheets/jobRows/setting";
 import { amountText } from "../numbers";
 import { type Preview, previewOf } from "../preview";
-import { typedLines, type WorkedOutBed } from "./needsOf";
+import { typedLines } from "./needsOf";
 
 /** Which column of a list is the quantity of which line of an estimate. */
 const QUANTITY_OF: Readonly<Record<string, ResultRole>> = {
   stoneLine: "order",
   edging: "pieces",
   stakeLine: "stakes",
+  sandLine: "sand",
   fabric: "rolls",
   pinLine: "boxes",
   haul: "spoilLoads",
   dump: "spoilLoads",
   delivery: "deliveries",
 };
+
+/** The same for a row whose stone is sold otherwise than by the ton: its tons are no order. */
+const quantityRoles = ({ soldBy }: JobRow): typeof QUANTITY_OF =>
+  soldByOf(soldBy) === TON ? QUANTITY_OF : { ...QUANTITY_OF, stoneLine: "orderSold" };
 
 /** A row of a list as a bed of the job, worked out as far as its columns go. */
 export interface RowBed {
@@ -61,8 +69,9 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     return { block: { ...base, lines: [] }, follows: { ...form, links }, worked: undefined, problem, notes: [] };
   }
   const { bed, plan, estimate } = preview;
+  const roles = quantityRoles(row);
   const lines = estimate.lines.map(({ key, label, unit, amount, unitCost, kind }): BedLine => {
-    const role = QUANTITY_OF[key];
+    const role = roles[key];
     const quantity = (role && row.quantities[role]) ?? amount;
     return { key, label, unit, quantity, unitCost, kind, typed: false };
   });
@@ -80,14 +89,17 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
 }
 
 /** Where the row and the estimate of its measurements differ, in words: nothing of it is a surprise in what is written. */
-function notesOf({ quantities, measured }: JobRow, { form, estimate }: Preview): string[] {
+function notesOf(row: JobRow, { form, estimate }: Preview): string[] {
   if (!estimate) return [];
+  const { quantities, measured } = row;
   const { amounts } = estimate;
   const isByArea = form.way === "area" && measured.length !== undefined && measured.width !== undefined;
   const own: Partial<Record<ResultRole, number>> = {
     border: amounts.borderRun,
     pieces: amounts.pieces,
     stakes: amounts.extraStakes,
+    sand: amounts.sandOrder,
+    orderSold: amounts.stoneOrder,
     order: amounts.orderTons,
     rolls: amounts.rolls,
     pins: amounts.pins,
@@ -95,7 +107,7 @@ function notesOf({ quantities, measured }: JobRow, { form, estimate }: Preview):
     spoilLoads: amounts.spoilLoads,
     deliveries: amounts.deliveries,
   };
-  const counts = Object.values(QUANTITY_OF);
+  const counts = Object.values(quantityRoles(row));
   const differ = Object.entries(own).flatMap(([key, calculated]) => {
     const role = key as ResultRole;
     const shown = quantities[role];
@@ -115,9 +127,10 @@ function samplesOf(rates: Rates, stone: string): string[] {
   });
 }
 
-function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates | undefined): BedForm {
+function formOf(row: JobRow, rates: Rates | undefined): BedForm {
+  const { job, bed, stone, edgingKind, soldBy, measured, quantities } = row;
   const name = [job, bed].filter(Boolean).join(", ");
-  const base: BedForm = { ...blankForm(), name, ...(rates && { rates }) };
+  const base: BedForm = { ...blankForm(), name, ...(rates && { rates }), typed: edgingKind ? { edgingKind } : {} };
   const length = withInches(measured.length, measured.lengthInches);
   const width = withInches(measured.width, measured.widthInches);
   const isRectangle = length !== undefined && width !== undefined;
@@ -127,14 +140,14 @@ function formOf({ job, bed, stone, measured, quantities }: JobRow, rates: Rates 
   const given: Partial<Record<FieldKey, number | undefined>> = {
     ...shape,
     waste: measured.waste,
-    scrapeDepth: measured.scrape,
-    borderHeight: measured.depth === undefined ? undefined : borderFor(measured.depth, base),
+    ...depthsOf(measured, base),
   };
   const typed = Object.entries(given).flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)]]));
   const form: BedForm = {
     ...base,
     way: isRectangle ? "rectangle" : "area",
-    typed: { ...Object.fromEntries(typed), ...(stone && { stone }) },
+    // A list is in tons where it doesn't say otherwise, whatever its stone is usually sold by.
+    typed: { ...base.typed, ...Object.fromEntries(typed), ...(stone && { stone }), soldBy: soldBy ?? TON.name },
   };
   if (!isRectangle) return form;
   return alongSides(form, length, width, quantities.border) ?? byArea(form, quantities, length * width);
@@ -206,17 +219,46 @@ function linksOf({ formulas }: JobRow, form: BedForm): Record<string, string> {
   const given = {
     ...shape,
     waste: formulas.waste,
-    scrapeDepth: formulas.scrape,
-    borderHeight: formulas.depth && `(${formulas.depth}+${borderFor(0, form)})`,
+    ...depthLinks(formulas, form),
     stone: formulas.stone,
   };
   return Object.fromEntries(Object.entries(given).flatMap(([key, formula]) => (formula ? [[key, formula]] : [])));
 }
 
-/** A border as high as a depth of stone asks for: the trench below the scrape and the gap below its top come on top. */
-function borderFor(depthIn: number, form: BedForm): number {
-  const inches = (key: keyof typeof depthFields) => readTape(textOf(form, key), "in");
-  return depthIn + inches("trenchDepth") + inches("topGap");
+type Depths = Partial<Record<FieldKey, number | undefined>>;
+
+/**
+ * The inputs that give a row's depth of stone and its scrape: an edge as high as that asks for, or, where none stands above
+ * the ground, a scrape that deep with the gap on top, or the gap that both leave.
+ */
+function depthsOf({ depth, scrape }: JobRow["measured"], form: BedForm): Depths {
+  if (hasTop(form) || depth === undefined)
+    return { scrapeDepth: scrape, borderHeight: depth === undefined ? undefined : depth + aboveStone(form) };
+  return isDeeper(scrape, depth)
+    ? { scrapeDepth: scrape, topGap: scrape - depth }
+    : { scrapeDepth: depth + aboveStone(form) };
+}
+
+/** The same as formulas on the row's cells. */
+function depthLinks({ depth, scrape }: JobRow["formulas"], form: BedForm): Record<string, string | undefined> {
+  if (hasTop(form) || !depth) return { scrapeDepth: scrape, borderHeight: depth && `(${depth}+${aboveStone(form)})` };
+  return form.typed.topGap === undefined
+    ? { scrapeDepth: `(${depth}+${aboveStone(form)})` }
+    : { scrapeDepth: scrape, topGap: `(${scrape}-${depth})` };
+}
+
+const hasTop = (form: BedForm): boolean => hasPieces(edgingOf(form));
+const isDeeper = (scrape: number | undefined, depth: number): scrape is number =>
+  scrape !== undefined && scrape >= depth;
+
+/**
+ * What of an edge isn't beside stone: the gap below its top, and what is in the trench below the scrape. Sand under it lifts
+ * it.
+ */
+function aboveStone(form: BedForm): number {
+  const inches = (key: FieldKey) => readTape(textOf(form, key), "in");
+  if (!hasTop(form)) return inches("topGap");
+  return inches("trenchDepth") + inches("topGap") - (edgingOf(form).inSand ? inches("sandDepth") : 0);
 }
 
 function withInches(feet: number | undefined, inches: number | undefined): number | undefined {

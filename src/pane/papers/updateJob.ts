@@ -1,5 +1,5 @@
 import type { KindOf } from "../../quantities/job/bedRows";
-import { type KindNames, kindNamesOf } from "../../quantities/job/priceJob";
+import { countsOf, type KindNames, kindNamesOf } from "../../quantities/job/priceJob";
 import type { BlockUpdate, CellUpdate } from "../../sheets/blockUpdate";
 import { MissingCell } from "../../sheets/job/bedCells";
 import { columnsOf } from "../../sheets/job/jobBlock";
@@ -61,7 +61,7 @@ function planUpdate(job: JobOnSheet, beds: readonly FoundBed[], found: FoundJob,
   const made = jobAsMade(job, usedOf(job, found), all);
   const wantedBeds = inOrder(made, beds, job.sheet);
   const kinds = kindNamesOf(wantedBeds.flatMap(({ found: bed }) => toPrice(bed)));
-  const counts = { stone: kinds.stone.length, edging: kinds.edging.length, fabric: kinds.fabric.length };
+  const counts = countsOf(kinds);
   const others = compares ? optionsOf(job, found) : undefined;
   const options = others?.map(({ sheet, area }) => ({ sheet, at: area })) ?? made.options;
   const wanted = { ...made.head, beds: wantedBeds.map(({ block }) => block), kinds: counts, options };

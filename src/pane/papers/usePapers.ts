@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { Rates } from "../../quantities/bed/rates";
 import { Problem } from "../../quantities/problem";
 import { workbookFile } from "../../sheets/file/workbookFile";
 import { base64Of } from "../../spreadsheet/base64";
@@ -11,8 +12,12 @@ import { canOpenWorkbooks, openAsWorkbook } from "../../workbook/sheets";
 import { download } from "../copy/download";
 import { useStored } from "../keep/useStored";
 import { undoInsert } from "../undoInsert";
+import { useLater } from "../useLater";
 import { useStatus } from "../useStatus";
+import { entriesOf } from "./after/useLessons";
+import { cheaperFabric } from "./cheaperFabric";
 import { type JobDetails, startingDetails, storedDetails } from "./details";
+import { enoughOf } from "./enough";
 import {
   insertSheets,
   isReplaced,
@@ -32,6 +37,9 @@ import { type FoundBed, type FoundJob, readJob } from "./readJob";
 import { SET_YOUR_OWN, samplesIn } from "./samplePrices";
 import { jobChanges, updateComparison } from "./updateJob";
 import { useJobUpdate } from "./useJobUpdate";
+
+const cheaperFabricFor = ({ job, rates }: { job: Job | undefined; rates: Rates | undefined }) =>
+  job && cheaperFabric(job, rates);
 
 const CHANGED = "The beds just changed, so nothing was written. Refresh, then try again.";
 
@@ -75,6 +83,10 @@ export function usePapers() {
     [chosen, onSheet, found],
   );
   const together = useMemo(() => computed(() => (chosen.length > 0 ? priceTogether(chosen) : undefined)), [chosen]);
+  const priced = useMemo(() => ({ job: job.value, rates: found?.rates }), [job, found]);
+  const fabric = useLater(priced, cheaperFabricFor);
+  /** What is worth knowing before the job is ordered. */
+  const advice = [...(job.value ? enoughOf(job.value, entriesOf(found?.past)) : []), ...(fabric ? [fabric] : [])];
   const notice = useMemo(() => computed(() => noticeOf(details, job.value?.crew.wholeDays ?? 1)), [details, job]);
 
   const read = () =>
@@ -156,6 +168,7 @@ export function usePapers() {
     outdated,
     update,
     opens: canOpenWorkbooks(),
+    advice,
     /** What the beds cost as one job. */
     together,
     isTicked,

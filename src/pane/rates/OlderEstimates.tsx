@@ -4,7 +4,7 @@ import { cellWords, groupsOf, useOlderEstimates } from "./useOlderEstimates";
 
 /** Lets estimates from before the workbook had rates follow them, cell by cell as listed. */
 export function OlderEstimates() {
-  const { cells, status, canUndo, look, follow, leave, undo } = useOlderEstimates();
+  const { items: cells, status, canUndo, look, write: follow, leave, undo } = useOlderEstimates();
   return (
     <section aria-labelledby="older-heading">
       <h2 id="older-heading">Older estimates</h2>

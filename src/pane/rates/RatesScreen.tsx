@@ -2,24 +2,26 @@ import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
 import { type RateKey, rateLabel } from "../../quantities/bed/rates";
 import { rateSections } from "../../sheets/rates/sections";
+import { STONE_HEADING } from "../../sheets/rates/stoneRows";
 import type { FoundRates } from "../../workbook/read/rates";
 import { Button } from "../Button";
 import { StatusMessage } from "../StatusMessage";
 import { useFocusBack } from "../useFocusBack";
 import { useStatus } from "../useStatus";
-import { missingRates } from "./missing";
+import { MissingRates } from "./MissingRates";
 import { OlderEstimates } from "./OlderEstimates";
 import { OfficePanel, OfficePart, OfficeUse } from "./office/OfficeSettings";
 import { useOffice } from "./office/useOffice";
+import { SampleRows } from "./SampleRows";
 import { useRates } from "./store";
 import { examplePrices, rateProblems } from "./summary";
-import { useRatesSheet } from "./useRatesSheet";
+import { type RatesSheetWork, useRatesSheet } from "./useRatesSheet";
 
 /** The office's rates: whether the workbook has them, what is wrong with them, and what is still invented. */
 export function RatesScreen() {
   const rates = useRates();
   const reporter = useStatus();
-  const { canUndo, insert, addMissing, undo, show } = useRatesSheet(reporter);
+  const sheet = useRatesSheet(reporter);
   const office = useOffice(reporter, rates);
   const { status, isWorking: working } = reporter;
   const saveButton = useFocusBack(office.panel !== undefined);
@@ -33,19 +35,14 @@ export function RatesScreen() {
       <div hidden={office.panel !== undefined}>
         <OfficeUse office={office} working={working} />
         {rates?.found ? (
-          <Found
-            found={rates.found}
-            disabled={working}
-            onShow={(sheet) => void show(sheet)}
-            onAdd={() => rates.found && void addMissing(rates.found)}
-          />
+          <Found found={rates.found} disabled={working} sheet={sheet} />
         ) : (
-          rates && <None disabled={working} onInsert={() => void insert()} />
+          rates && <None disabled={working} onInsert={() => void sheet.insert()} />
         )}
-        {canUndo && (
+        {sheet.canUndo && (
           <p class="row">
-            <Button off={working} onPress={() => void undo()}>
-              Undo
+            <Button off={working} onPress={() => void sheet.undo()}>
+              Undo adding
             </Button>
           </p>
         )}
@@ -68,7 +65,7 @@ function None({ disabled, onInsert }: { disabled: boolean; onInsert: () => void 
       <h2>What's on it</h2>
       <p class="below">Prices and markups are samples, and marked that way until you type your own.</p>
       <details>
-        <summary>Stone by kind</summary>
+        <summary>{STONE_HEADING}</summary>
         <table>
           <tbody>
             {exampleStonePrices.map(({ stone, perTon }) => (
@@ -108,20 +105,17 @@ function Line({ label, value, unit }: { label: string; value: string; unit: stri
 interface FoundProps {
   readonly found: FoundRates;
   readonly disabled: boolean;
-  readonly onShow: (sheet: string) => void;
-  readonly onAdd: () => void;
+  readonly sheet: RatesSheetWork;
 }
 
-function Found({ found, disabled, onShow, onAdd }: FoundProps) {
+function Found({ found, disabled, sheet: work }: FoundProps) {
   const [problems, examples] = [rateProblems(found), examplePrices(found)];
-  const { keys, stones } = missingRates(found);
-  const missing = keys.length + (stones ? 1 : 0);
   return (
     <>
       {found.sheets.map((sheet) => (
         <p class="row" key={sheet}>
           <span class="grow">Rates are on {sheet}.</span>
-          <Button main off={disabled} onPress={() => onShow(sheet)}>
+          <Button main off={disabled} onPress={() => void work.show(sheet)}>
             Go to {sheet}
           </Button>
         </p>
@@ -134,13 +128,9 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
               <li key={problem}>{problem}</li>
             ))}
           </ul>
-          {missing > 0 && (
-            <Button off={disabled} onPress={onAdd}>
-              Add {missing === 1 ? "the missing row" : `the ${missing} missing rows`} below
-            </Button>
-          )}
         </div>
       )}
+      <MissingRates found={found} disabled={disabled} sheet={work} />
       {examples.length > 0 ? (
         <>
           <h2>Still samples</h2>
@@ -154,6 +144,7 @@ function Found({ found, disabled, onShow, onAdd }: FoundProps) {
       ) : (
         <p>Every price and markup is your own.</p>
       )}
+      <SampleRows />
       <OlderEstimates />
       <p class="below">
         A change on the sheet goes to every estimate and row that follows it. Values you typed over stay.

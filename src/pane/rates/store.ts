@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { WorkbookFailure } from "../../workbook/failure";
-import { type FoundRates, readRates } from "../../workbook/read/rates";
+import type { FoundRates } from "../../workbook/read/rates";
 import { watchSheets } from "../../workbook/watchSheets";
 
 /** What the pane knows of the office's rates; undefined until it has looked, `found` absent where there are none. */
@@ -28,6 +28,7 @@ export function refreshRates(): Promise<boolean> {
 let last: Promise<unknown> = Promise.resolve();
 
 async function read(): Promise<boolean> {
+  const { readRates } = await import(/* webpackChunkName: "below" */ "../../workbook/read/rates");
   const found = await readRates();
   const before = known;
   if (before && JSON.stringify(found) === JSON.stringify(before.found)) return false;

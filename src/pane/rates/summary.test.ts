@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { borderChoices, fabricChoices } from "../../quantities/bed/choices";
+import { listKeys, listOf } from "../../quantities/bed/officeLists";
 import { pricedRates, stoneListNames } from "../../quantities/bed/rates";
 import { type NamedCells, ratesFrom } from "../../sheets/rates/ratesFrom";
 import { ratesSheet } from "../../sheets/rates/ratesSheet";
@@ -73,6 +74,16 @@ describe("the summary of the office's rates", () => {
     expect(rateProblems(found(first(stoneListNames.prices, "ask")))).toHaveLength(1);
     expect(rateProblems(found(first(stoneListNames.weights, "heavy")))).toHaveLength(1);
   });
+});
+
+test.each(listKeys)("a damaged row, or the loss of a column, of the list of %s is a problem", (key) => {
+  const { names, price, columns } = listOf(key);
+  const price1 = columns[price]!;
+  const damaged = cells.get(price1)!.map((row, place) => (place === 0 ? ["ask"] : row));
+  expect(rateProblems(found({ [price1]: damaged }))).toEqual([
+    expect.stringContaining(`of ${cells.get(names)![0]![0]}`),
+  ]);
+  expect(rateProblems(found({}, [price1]))).toEqual([expect.stringContaining(`The list of ${listOf(key).of}`)]);
 });
 
 describe("the rates that a sheet still lacks", () => {

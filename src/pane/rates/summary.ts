@@ -8,7 +8,11 @@ import type { FoundRates } from "../../workbook/read/rates";
 export function rateProblems({ rates }: FoundRates): string[] {
   const single = rateKeys.map((key) => rates.byField[key].problem);
   const listed = rates.stones.flatMap(({ perTon, tonsPerYard }) => [perTon.problem, tonsPerYard?.problem]);
-  return [rates.stonesProblem, ...single, ...listed].filter((problem) => problem !== undefined);
+  const lists = Object.values(rates.lists ?? {}).flatMap(({ problem, rows }) => [
+    problem,
+    ...rows.flatMap(({ cells }) => Object.values(cells).map((rate) => rate.problem)),
+  ]);
+  return [rates.stonesProblem, ...single, ...listed, ...lists].filter((problem) => problem !== undefined);
 }
 
 /** What the prices that are still invented are called. */

@@ -1,6 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
-import { RATES_SHEET, ratesSheet } from "../../sheets/rates/ratesSheet";
+import { type Additions, additions } from "../../sheets/rates/additions";
+import { RATES_SHEET, ratesSheet, type WantedRates } from "../../sheets/rates/ratesSheet";
 import { type Inserted, insertPlan } from "../../workbook/change/insert";
+import type { PlaceOnSheet } from "../../workbook/change/place";
 import { WorkbookFailure } from "../../workbook/failure";
 import { type FoundRates, readRates } from "../../workbook/read/rates";
 import { belowUsed, goTo } from "../../workbook/sheets";
@@ -10,22 +12,30 @@ import type { Reporter } from "../useStatus";
 import { missingRates } from "./missing";
 import { refreshRates } from "./store";
 
+/** What the Rates sheet lacks, and where it would go. */
+export interface ProposedAdditions extends Additions {
+  readonly sheet: string;
+  readonly wanted: WantedRates;
+  readonly place: PlaceOnSheet;
+}
+
 /** Inserting the sheet of rates, adding to it, and going there. */
-export function useRatesSheet({ complain, attempt }: Reporter) {
+export function useRatesSheet({ complain, attempt, say }: Reporter) {
   /** The id of the insert that can be undone. */
   const [canUndo, setCanUndo] = useState<string>();
+  const [proposed, setProposed] = useState<ProposedAdditions>();
 
   useEffect(() => {
     // What is shown may be older than a change that the host did not tell of.
     refreshRates().catch((error: unknown) => complain(String((error as Error).message)));
   }, [complain]);
-  const told = async (inserted: Inserted): Promise<string> => {
+  const told = async (inserted: Inserted, what: string): Promise<string> => {
     if (!inserted.done) throw new WorkbookFailure(inTheWayText(inserted.inTheWay, "list of rates"));
     setCanUndo(inserted.id);
     // They stand, whether or not they can be read at once.
     await refreshRates().catch(() => false);
     const { sheetName, address } = inserted;
-    return `Added the Rates sheet: ${sheetName}!${address}. Type your own prices over the samples.`;
+    return `Added ${what}: ${sheetName}!${address}. Type your own prices over the samples.`;
   };
 
   return {
@@ -37,14 +47,32 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
           throw new WorkbookFailure(
             "This workbook already has rates, so nothing was written. Use those, or undo them first.",
           );
-        return told(await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }));
-      }),
-    addMissing: (found: FoundRates) =>
-      attempt("Writing the missing rates…", async () => {
-        const { sheetId, at } = await belowUsed(found.sheets[0] ?? RATES_SHEET);
         return told(
-          await insertPlan((anchor) => ratesSheet(anchor, missingRates(found)), { kind: "cell", sheetId, at }),
+          await insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: RATES_SHEET }),
+          "the Rates sheet",
         );
+      }),
+    proposed,
+    propose: (found: FoundRates) =>
+      attempt("Reading the sheet…", async () => {
+        const sheet = found.sheets[0] ?? RATES_SHEET;
+        const { sheetId, at } = await belowUsed(sheet);
+        const wanted = missingRates(found);
+        setProposed({ sheet, wanted, place: { kind: "cell", sheetId, at }, ...additions(wanted, at) });
+        return undefined;
+      }),
+    leave: () => {
+      setProposed(undefined);
+      say("Nothing was changed.");
+    },
+    addProposed: () =>
+      attempt("Adding to the rates…", async () => {
+        if (!proposed) return undefined;
+        const { wanted, place, parts } = proposed;
+        // Where the sheet has changed since, the next preview starts from what it has then.
+        setProposed(undefined);
+        const inserted = await insertPlan((at) => ratesSheet(at, wanted), place);
+        return told(inserted, parts.length === 1 ? "what was missing" : `the ${parts.length} missing parts`);
       }),
     undo: () =>
       attempt("Undoing…", async () => {
@@ -60,3 +88,5 @@ export function useRatesSheet({ complain, attempt }: Reporter) {
       }),
   };
 }
+
+export type RatesSheetWork = ReturnType<typeof useRatesSheet>;

@@ -1,8 +1,8 @@
 import type { OpenGrid } from "./library";
 import type { DefinedName, NamesPort } from "./port";
 
-/** Letters that a name can hold, so that a name is told from one that is part of it. */
-const letter = "[\\p{L}\\p{N}_.\\\\]";
+/** What can be a name in a formula, whole, so that it's told from one that is part of it. */
+const WORD = /[\p{L}\p{N}_.\\]+/gu;
 
 interface Cell {
   readonly sheetId: string;
@@ -105,8 +105,7 @@ export class GridNames implements NamesPort {
   /** The cells whose formulas call one of the names, how they spell it, and the formulas. */
   private callers(names: readonly string[]) {
     const { injector, library, workbook } = this.grid;
-    const any = names.map((name) => name.replace(/[\\.]/g, "\\$&")).join("|");
-    const isCalled = new RegExp(`(?<!${letter})(?:${any})(?!${letter})`, "giu");
+    const called = new Set(names.map((name) => name.toLowerCase()));
     const model = injector.get(library.sheets.FormulaDataModel);
     const spellings = new Set<string>();
     const formulas = new Set<string>();
@@ -117,8 +116,8 @@ export class GridNames implements NamesPort {
       matrix.forValue((row, column, cell) => {
         if (!cell?.f && !cell?.si) return;
         const formula = model.getFormulaStringByCell(row, column, sheetId, workbook.getId()) ?? "";
-        const found = formula.match(isCalled);
-        if (!found) return;
+        const found = (formula.match(WORD) ?? []).filter((word) => called.has(word.toLowerCase()));
+        if (found.length === 0) return;
         cells.push({ sheetId, row, column });
         formulas.add(formula);
         for (const spelling of found) spellings.add(spelling);

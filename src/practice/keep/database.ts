@@ -39,27 +39,34 @@ export class Shelf<T> {
     return database;
   }
 
-  private async run<R>(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest<R>): Promise<R> {
-    const transaction = (await this.database()).transaction(storeName, mode);
-    const request = ask(transaction.objectStore(storeName));
-    // Committed at once, since the page may be closing.
-    transaction.commit();
+  /** What is kept, as it was put or as anyone else has left it; undefined where nothing is. */
+  async get(): Promise<unknown> {
+    const transaction = (await this.database()).transaction(storeName, "readonly");
+    const request: IDBRequest<unknown> = transaction.objectStore(storeName).get(this.key);
     return new Promise((resolve, reject) => {
-      transaction.oncomplete = () => resolve(request.result);
+      // A large value on a disk may come only after its transaction is complete.
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
       transaction.onabort = () => reject(transaction.error ?? request.error);
     });
   }
 
-  /** What is kept, as it was put or as anyone else has left it; undefined where nothing is. */
-  async get(): Promise<unknown> {
-    return this.run("readonly", (store) => store.get(this.key));
+  private async write(ask: (store: IDBObjectStore) => void): Promise<void> {
+    const transaction = (await this.database()).transaction(storeName, "readwrite");
+    ask(transaction.objectStore(storeName));
+    // Committed at once, since the page may be closing.
+    transaction.commit();
+    return new Promise((resolve, reject) => {
+      transaction.oncomplete = () => resolve();
+      transaction.onabort = () => reject(transaction.error);
+    });
   }
 
   async put(value: T): Promise<void> {
-    await this.run("readwrite", (store) => store.put(value, this.key));
+    await this.write((store) => store.put(value, this.key));
   }
 
   async clear(): Promise<void> {
-    await this.run("readwrite", (store) => store.delete(this.key));
+    await this.write((store) => store.delete(this.key));
   }
 }

@@ -1,10 +1,26 @@
 import { SHORT_PIECE_WORDS } from "../edging";
-import { INCHES_PER_FOOT } from "../units";
+import type { SoldBy } from "../soldBy";
+import { INCHES_PER_FOOT, POUNDS_PER_SHORT_TON } from "../units";
 import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
 import type { Way } from "./form";
-import { byRuleOrPlan, counted, countedEdging, type Outline, PINS_AROUND_OTHERS, roundedCorners, SPAN } from "./inPlan";
+import {
+  byRuleOrPlan,
+  counted,
+  countedEdging,
+  type Expression,
+  edgingIn,
+  inPieces,
+  lapOf,
+  type Outline,
+  onSand,
+  PINS_AROUND_OTHERS,
+  roundedCorners,
+  SPAN,
+  soldByIn,
+  where,
+} from "./inPlan";
 
 /*
  * The estimate, declared once: every amount with its label, its unit, and one expression. The expressions are ordinary
@@ -19,10 +35,13 @@ export interface Amount {
   readonly how?: string;
   /** How the number is shown; with two decimals where left out. */
   readonly shows?: "whole" | "money" | "share";
-  readonly is: string | ((outline: Outline) => string);
+  readonly is: Expression;
   /** An expression for what to check about it, in words: none where there is nothing to say. */
   readonly warns?: (outline: Outline) => string;
 }
+
+/** The load constant of the NIOSH lifting equation: more than that takes two. */
+export const MOST_TO_LIFT_LB = 51;
 
 /** A formula that differs by the way a bed was measured. */
 const byWay =
@@ -93,7 +112,11 @@ const isClosed = (outline: Outline): string =>
 
 /** Edging along two opposite sides alone is two runs; anything else of a rectangle is one. */
 const runsOf = ({ along, across }: Edged) => `IF(ABS(${along}-${across})=2,2,1)`;
-const EACH_PIECE = "{pieceLength},{pieceLap}";
+/** Pieces of one run: pavers stand a joint apart, all others lap or butt. */
+const piecesOf = (outline: Outline, run: string, closed: string) =>
+  edgingIn(outline).inSand
+    ? `BED.PAVERS(${run},{pieceLength.decimal}*${INCHES_PER_FOOT},{joint},${closed})`
+    : `BED.EDGING_PIECES(${run},{pieceLength},${lapOf(outline)[0]},${closed})`;
 /** Stakes of a rectangle's edging, with so many corners. */
 const rectangleStakes = (edging: Edged, corners: string, sides = "") => {
   const runs = runsOf(edging);
@@ -103,24 +126,62 @@ const rectangleStakes = (edging: Edged, corners: string, sides = "") => {
 const alongRuns = (count: (run: string, closed: string) => string) => (outline: Outline) =>
   count("{borderRun}", isClosed(outline)) + (outline.way === "round" ? `+${count("{innerRun}", "TRUE")}` : "");
 
+/** Pieces of all runs. */
+const countedPieces = countedEdging((outline) => {
+  const runs = runsOf(edged(outline));
+  return outline.way === "rectangle"
+    ? `${runs}*${piecesOf(outline, `{borderRun}/${runs}`, isClosed(outline))}`
+    : alongRuns((run, closed) => piecesOf(outline, run, closed))(outline);
+}, "pieces");
+
+/** Stakes along all runs. */
+const countedStakes = countedEdging((outline) => {
+  const corners = outline.way === "area" ? "{corners}" : "0";
+  const edging = edged(outline);
+  const { along, across, firstSide } = edging;
+  return outline.way === "rectangle"
+    ? rectangleStakes(edging, `${along}*${across}`, `,${firstSide},${LENGTH}+${WIDTH}-${firstSide}`)
+    : alongRuns((run, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`)(
+        outline,
+      );
+}, "stakes");
+
+/** What there is only where stakes go along the run. */
+const staked = (is: Expression) => where(({ fastened }) => fastened === "along", is);
+
 /**
  * Pieces that an inch less of every run would save: those bought for less than an inch, as `shortPieces` finds them. A
  * piece and a lap that are both an inch longer reach an inch farther with the same joints; a closed run is an inch shorter.
  */
 export const savedByAnInch = (outline: Outline): string => {
+  const { lines, inSand } = edgingIn(outline);
+  // A paver is cut to less than an inch as soon as to half.
+  if (!lines.edging || inSand) return "0";
   const inch = `1/${INCHES_PER_FOOT}`;
-  const longer = `{pieceLength.decimal}+${inch},{pieceLap.decimal}+1`;
-  const shorter = (run: string) => `BED.EDGING_PIECES(MAX(0,${run}-${inch}),${EACH_PIECE},TRUE)`;
+  const [lap, lapInches] = lapOf(outline);
+  const longer = `{pieceLength.decimal}+${inch},${lapInches}+1`;
+  const shorter = (run: string) => `BED.EDGING_PIECES(MAX(0,${run}-${inch}),{pieceLength},${lap},TRUE)`;
   if (outline.way === "round") return `{pieces}-${shorter("{borderRun}")}-${shorter("{innerRun}")}`;
   const runs = outline.way === "rectangle" ? runsOf(edged(outline)) : "1";
   const open = countedEdging(
     () => `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${longer})`,
     "pieces",
-    `{pieceLength.decimal}+${inch},{stakeSpacing},{pieceLap.decimal}+1`,
+    `{pieceLength.decimal}+${inch},{stakeSpacing},${lapInches}+1`,
   )(outline);
   const closed = isClosed(outline);
   return `{pieces}-${closed === "FALSE" ? open : `IF(${closed},${shorter("{borderRun}")},${open})`}`;
 };
+
+/** A count for each layer of fabric; a roll that one layer leaves over is not used in the other. */
+const inLayers = (is: (outline: Outline) => string) => (outline: Outline) => `{fabricLayers}*${is(outline)}`;
+/** One set of pins holds all layers. */
+const countedPins = counted(
+  `BED.PINS(${SPAN},{overlap},{pinSpacing},{cutAround},{pinBay})`,
+  "pins",
+  PINS_AROUND_OTHERS,
+);
+/** Common practice; Caltrans lays gravel mulch over fabric alone (Roadside Management Toolbox, side slopes). */
+export const NO_FABRIC = "No fabric: stone works into the soil, and weeds come up through it.";
 
 /** What the measurements come to. */
 const shapeAmounts = {
@@ -183,20 +244,25 @@ const shapeAmounts = {
   innerRun: {
     label: "Edging, inside",
     unit: "lin ft",
-    is: ({ way }) => (way === "round" ? "{innerBorder}*PI()*{innerDiameter.decimal}" : "0"),
+    is: (outline) =>
+      outline.way === "round" && edgingIn(outline).drawn !== "none"
+        ? "{innerBorder}*PI()*{innerDiameter.decimal}"
+        : "0",
   },
   cornerStakes: {
     label: "Corners with their own stake",
     unit: "corners",
     shows: "whole",
-    is: countedEdging(
-      (outline) =>
-        outline.way === "rectangle"
-          ? `{stakes}-${rectangleStakes(edged(outline), "0")}`
-          : outline.way === "area"
-            ? "{corners}"
-            : "0",
-      "cornerStakes",
+    is: staked(
+      countedEdging(
+        (outline) =>
+          outline.way === "rectangle"
+            ? `{stakes}-${rectangleStakes(edged(outline), "0")}`
+            : outline.way === "area"
+              ? "{corners}"
+              : "0",
+        "cornerStakes",
+      ),
     ),
   },
 } as const satisfies Record<string, Amount>;
@@ -211,7 +277,27 @@ export const openRuns = countedEdging((outline) => {
   return `IF(${isClosed(outline)},0,${run})`;
 }, "openRunList");
 /** The run along the outer edge, where it comes back to its start; 0 where it doesn't. */
-export const closedRun = (outline: Outline): string => `IF(${isClosed(outline)},{borderRun},0)`;
+export const closedRun = (outline: Outline): string =>
+  edgingIn(outline).drawn === "none" ? "0" : `IF(${isClosed(outline)},{borderRun},0)`;
+
+/** How far stone can reach up: to the top of the edging, which sand lifts, or to the ground beside the bed. */
+function stoneDepthOf(outline: Outline): string {
+  const { lines, inSand } = edgingIn(outline);
+  if (!lines.edging) return "BED.STONE_DEPTH({scrapeDepth},0,{topGap})";
+  const top = inSand ? "{borderHeight.decimal}+{sandDepth.decimal}" : "{borderHeight}";
+  return `BED.STONE_DEPTH(${top},{trenchDepth},{topGap})`;
+}
+
+/** The cubic yards of what is ordered. */
+const orderYards = (outline: Outline) => `{stoneOrder}${soldByIn(outline).inYards}`;
+
+/** What to mind about a bag: too heavy for one person, or for itself. */
+function bagWarning(outline: Outline): string {
+  const { asks } = soldByIn(outline);
+  if (asks.includes("bulkBagLoad"))
+    return `IF({bagPounds}>{bulkBagLoad},${quoted("Over the bag's rated load: order smaller bags, or have these filled less.")},"")`;
+  return `IF({bagPounds}>${MOST_TO_LIFT_LB},${quoted(`Over ${MOST_TO_LIFT_LB} lb: lift with a partner.`)},"")`;
+}
 
 /** What the quantities rest on. */
 const workingAmounts = {
@@ -219,7 +305,7 @@ const workingAmounts = {
     label: "Stone depth",
     unit: "in",
     how: "edging height less trench and gap",
-    is: "BED.STONE_DEPTH({borderHeight},{trenchDepth},{topGap})",
+    is: stoneDepthOf,
   },
   stoneDensity: {
     label: "Stone weight",
@@ -238,22 +324,36 @@ const workingAmounts = {
     unit: "tons",
     is: "BED.STONE_TONS({stoneArea},{stoneDepth},{stoneDensity},{waste})",
   },
-  orderTons: {
+  bagPounds: {
+    label: "Bag weight",
+    unit: "lb",
+    is: (outline) =>
+      soldByIn(outline).isCounted ? `${soldByIn(outline).yardsEach}*{stoneDensity}*${POUNDS_PER_SHORT_TON}` : "0",
+    warns: bagWarning,
+  },
+  stoneOrder: {
     label: "Stone to order",
     unit: "tons",
     how: "rounded up to the order increment",
-    is: "BED.ORDER_UP({stoneTons},{orderStep},{orderMinimum})",
+    is: (outline) => `BED.ORDER_UP(${soldByIn(outline).needed},{orderStep},{orderMinimum})`,
+  },
+  orderTons: {
+    label: "Order weight",
+    unit: "tons",
+    how: "trucks are limited by weight and by volume",
+    is: (outline) => (soldByIn(outline).isWeight ? "{stoneOrder}" : `${orderYards(outline)}*{stoneDensity}`),
+  },
+  orderYards: {
+    label: "Order volume",
+    unit: "cu yd",
+    how: "loose, as the yard loads it",
+    is: orderYards,
   },
   pieces: {
     label: "Edging pieces",
     unit: "pieces",
     shows: "whole",
-    is: countedEdging((outline) => {
-      const runs = runsOf(edged(outline));
-      return outline.way === "rectangle"
-        ? `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${EACH_PIECE},${isClosed(outline)})`
-        : alongRuns((run, closed) => `BED.EDGING_PIECES(${run},${EACH_PIECE},${closed})`)(outline);
-    }, "pieces"),
+    is: inPieces(countedPieces),
     warns: (outline) => `IF(${savedByAnInch(outline)}>0,${quoted(`A piece ${SHORT_PIECE_WORDS}`)},"")`,
   },
   stakes: {
@@ -261,47 +361,54 @@ const workingAmounts = {
     unit: "stakes",
     how: "at ends, joints, corners, and between",
     shows: "whole",
-    is: countedEdging((outline) => {
-      const corners = outline.way === "area" ? "{corners}" : "0";
-      const edging = edged(outline);
-      const { along, across, firstSide } = edging;
-      return outline.way === "rectangle"
-        ? rectangleStakes(edging, `${along}*${across}`, `,${firstSide},${LENGTH}+${WIDTH}-${firstSide}`)
-        : alongRuns((run, closed) => `BED.STAKES(${run},{pieceLength},{stakeSpacing},{pieceLap},${corners},${closed})`)(
-            outline,
-          );
-    }, "stakes"),
+    is: (outline) =>
+      edgingIn(outline).fastened === "each"
+        ? `{pieces}*(BED.ORDER_UP({pieceLength.decimal}*${INCHES_PER_FOOT},{stakeSpacing.decimal})/{stakeSpacing.decimal}+1)`
+        : staked(countedStakes)(outline),
   },
   extraStakes: {
     label: "Stakes to buy extra",
     unit: "stakes",
     shows: "whole",
-    is: "MAX(0,{stakes}-{pieces}*{stakesPerPiece})",
+    is: (outline) =>
+      edgingIn(outline).fastened === "each" ? "{stakes}" : staked("MAX(0,{stakes}-{pieces}*{stakesPerPiece})")(outline),
+  },
+  sandYards: {
+    label: "Sand needed",
+    unit: "cu yd",
+    how: "edging × trench width × sand depth",
+    is: onSand((outline) => `BED.SAND_YARDS(${allRuns(outline)},{trenchWidth},{sandDepth})`),
+  },
+  sandOrder: {
+    label: "Sand to order",
+    unit: "cu yd",
+    is: onSand("BED.ORDER_UP({sandYards},{sandStep})"),
   },
   fabricStrips: {
     label: "Fabric strips",
     unit: "strips",
     shows: "whole",
-    is: counted("BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", "strips"),
+    is: inLayers(counted("BED.FABRIC_STRIPS({fabricWidth},{rollWidth},{overlap})", "strips")),
   },
   fabricArea: {
     label: "Fabric laid",
     unit: "sq ft",
     how: "laps counted twice",
-    is: counted(`BED.FABRIC_AREA(${SPAN},{overlap},{rollLength},{endLap})`, "fabricSqFt"),
+    is: inLayers(counted(`BED.FABRIC_AREA(${SPAN},{overlap},{rollLength},{endLap})`, "fabricSqFt")),
+    warns: () => `IF({fabricLayers}=0,${quoted(NO_FABRIC)},"")`,
   },
   rolls: {
     label: "Fabric rolls",
     unit: "rolls",
     shows: "whole",
-    is: counted(`BED.FABRIC_ROLLS(${SPAN},{rollLength},{overlap},{endLap})`, "rolls"),
+    is: inLayers(counted(`BED.FABRIC_ROLLS(${SPAN},{rollLength},{overlap},{endLap})`, "rolls")),
   },
   pins: {
     label: "Pins",
     unit: "pins",
     how: "rows, laps, and corners",
     shows: "whole",
-    is: counted(`BED.PINS(${SPAN},{overlap},{pinSpacing},{cutAround},{pinBay})`, "pins", PINS_AROUND_OTHERS),
+    is: (outline) => `IF({fabricLayers}=0,0,${countedPins(outline)})`,
   },
   pinBoxes: {
     label: "Boxes of pins",
@@ -313,7 +420,11 @@ const workingAmounts = {
     label: "Excavation, bank",
     unit: "cu yd",
     how: "scrape plus edging trench",
-    is: (outline) => `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
+    is: where(
+      ({ lines }) => lines.setEdging,
+      (outline) => `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
+      "BED.DIG_YARDS({stoneArea},{scrapeDepth})",
+    ),
   },
   spoilYards: {
     label: "Spoil, loose",
@@ -332,7 +443,7 @@ const workingAmounts = {
     label: "Stone deliveries",
     unit: "loads",
     shows: "whole",
-    is: "BED.LOADS({orderTons}/{stoneDensity},{deliveryYards},{stoneDensity},{deliveryPayload})",
+    is: (outline) => `BED.LOADS(${orderYards(outline)},{deliveryYards},{stoneDensity},{deliveryPayload})`,
   },
   barrowTrips: {
     label: "Wheelbarrow trips",
@@ -345,7 +456,10 @@ const workingAmounts = {
   edgingTime: {
     label: "Set edging",
     unit: "labor hours",
-    is: (outline) => (outline.way === "round" ? `(${allRuns(outline)})/{edgingRate}` : "{borderRun}/{edgingRate}"),
+    is: where(
+      ({ lines }) => lines.setEdging,
+      (outline) => (outline.way === "round" ? `(${allRuns(outline)})/{edgingRate}` : "{borderRun}/{edgingRate}"),
+    ),
   },
   fabricTime: { label: "Lay and pin fabric", unit: "labor hours", is: "{fabricArea}/{fabricRate}" },
   spreadTime: {
@@ -443,25 +557,31 @@ export const parts = {
     ...["laborHours", "crewDays"],
   ],
   stone: [
-    ...["borderHeight", "trenchDepth", "topGap", "stoneDepth", "stone", "stoneSize", "depthCheck", "waste"],
-    ...["stoneDensity", "stoneYards", "stoneTons", "orderStep", "orderMinimum", "orderTons"],
+    ...["edgingKind", "edgingProduct", "borderHeight", "trenchDepth", "topGap", "stoneDepth", "stone", "stoneSize"],
+    ...["depthCheck", "waste", "stoneDensity", "stoneYards", "stoneTons", "soldBy", "bagSize", "bulkBagSize"],
+    ...["bulkBagLoad", "bagPounds", "orderStep", "orderMinimum", "stoneOrder", "orderTons", "orderYards"],
   ],
   border: [
-    ...["borderFinish", "pieceLength", "pieceLap", "pieces", "stakeSpacing", "stakes", "stakesPerPiece"],
-    ...["extraStakes"],
+    ...["borderFinish", "pieceLength", "pieceLap", "joint", "pieces", "stakeSpacing", "stakes"],
+    ...["stakesPerPiece", "extraStakes", "sandDepth", "sandYards", "sandStep", "sandOrder"],
   ],
   fabric: [
-    ...["rollWidth", "rollLength", "overlap", "endLap", "stripDirection", "counted", "fabricStrips", "fabricArea"],
-    ...["rolls", "pinSpacing", "pinBay", "pins", "pinsPerBox", "pinBoxes"],
+    ...["fabricLayers", "fabricProduct", "rollWidth", "rollLength", "overlap", "endLap", "stripDirection"],
+    ...["counted", "fabricStrips", "fabricArea"],
+    ...["rolls", "pinSpacing", "pinBay", "pins", "pinProduct", "pinsPerBox", "pinBoxes"],
   ],
   digging: [
-    ...["scrapeDepth", "trenchWidth", "digYards", "soil", "spoilYards", "soilTonsPerYard", "truckYards"],
-    ...["truckPayload", "spoilLoads", "deliveryYards", "deliveryPayload", "deliveries"],
+    ...["scrapeDepth", "trenchWidth", "digYards", "soil", "spoilYards", "soilTonsPerYard", "haulTruck"],
+    ...["truckYards", "truckPayload", "spoilLoads", "deliveryTruck", "deliveryYards", "deliveryPayload", "deliveries"],
   ],
   crew: [
-    ...["crewRate", "crewSize", "crewDay", "scrapeHours", "edgingRate", "fabricRate", "rakeRate", "barrowSize"],
-    ...["barrowLoad", "barrowDistance", "cleanUpHours", "barrowTrips", "scrapeTime", "edgingTime", "fabricTime"],
-    ...["spreadTime"],
+    ...["crewName", "crewRate", "crewSize", "crewDay", "scrapeHours", "edgingRate", "fabricRate", "rakeRate"],
+    ...["barrowSize", "barrowLoad", "barrowDistance", "cleanUpHours", "barrowTrips", "scrapeTime", "edgingTime"],
+    ...["fabricTime", "spreadTime"],
   ],
 } as const satisfies Record<string, readonly (FieldKey | AmountKey | VerdictKey)[]>;
 export type PartKey = keyof typeof parts;
+
+/** The unit of an amount, which for an order is what its stone is sold by. */
+export const unitOfAmount = (key: AmountKey, soldBy: SoldBy): string =>
+  key === "stoneOrder" ? soldBy.unit : amounts[key].unit;

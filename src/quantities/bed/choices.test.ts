@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { readTape } from "../tape";
 import { borderChoices, type Choice, fabricChoices, stoneChoices } from "./choices";
-import { exampleStonePrice, exampleStonePrices, isExamplePrice } from "./examples";
+import { exampleStonePrice, exampleStonePrices } from "./examples";
 import { type FieldKey, fields } from "./fields";
+import { isExamplePrice } from "./listSamples";
 import { readField } from "./readField";
 
 describe("a ready choice fills what its name says", () => {
@@ -74,7 +75,9 @@ describe("example prices", () => {
     ["rollCost", "80", true],
     ["rollCost", "81", false],
     ["crewRate", "48", true],
-    ["crewRate", "52", false],
+    ["crewRate", "52", true],
+    ["crewRate", "53", false],
+    ["pieceCost", "0.9", true], // a paver
   ])("of %s include %j: %s", (key, text, isExample) => {
     expect(isExamplePrice(key, text)).toBe(isExample);
   });

@@ -36,6 +36,18 @@ export const borderChoices: readonly Choice[] = [
   },
 ];
 
+/**
+ * What picking a choice changes: what the one before it filled goes with it, and what was typed stays.
+ *
+ * @param before the choice that the fields still have; none where some of them were typed.
+ */
+export const fillsAfter = (before: Choice | undefined, fills: Fills): Fills => ({
+  ...Object.fromEntries(Object.keys(before?.fills ?? {}).map((key) => [key, undefined])),
+  ...fills,
+});
+
+type Fills = Readonly<Partial<Record<FieldKey, string | undefined>>>;
+
 export const fabricChoices: readonly Choice[] = [
   { name: "6 ft × 50 ft", fills: { rollWidth: "6", rollLength: "50", rollCost: "64" } },
   { name: "4 ft × 50 ft", fills: { rollWidth: "4", rollLength: "50", rollCost: "44" } },

@@ -3,6 +3,7 @@ import { toCents } from "../cents";
 import { digYards, spoilYards } from "../digging";
 import { edgeLength } from "../edge";
 import { edgingPieces, shortPieces, stakes } from "../edging";
+import { type EdgingKind, edgingKindOf } from "../edgingKinds";
 import { fabricArea, fabricStrips, listedStrips, stripList } from "../fabric";
 import { fabricRolls } from "../fabricRolls";
 import { barrowTrips, haulHours, loads } from "../hauling";
@@ -10,9 +11,11 @@ import { messages } from "../messages";
 import { must } from "../must";
 import { readNumber } from "../numberText";
 import { areaPoints, type Point } from "../outline";
+import { pavers, sandYards } from "../pavers";
 import { pins } from "../pins";
 import { Problem } from "../problem";
 import { soilNamed } from "../soil";
+import { soldByOf } from "../soldBy";
 import { stoneNamed, weightAsName } from "../stone";
 import { orderUp, stoneDepth, stoneTons, stoneYards } from "../stoneAmounts";
 import { areaWidths, edgeWidths } from "../widths";
@@ -31,8 +34,8 @@ import {
 import { evaluate, isSame, type Scope, type Value } from "./evaluate";
 import type { NumberFieldKey } from "./fields";
 import { cornerFields, edgingFields } from "./form";
-import { LAYOUT_COLUMNS, type Outline } from "./inPlan";
-import { type EstimateLine, lines } from "./lines";
+import { type Expression, expressionOf, LAYOUT_COLUMNS, type Outline } from "./inPlan";
+import { type EstimateLine, linesOf } from "./lines";
 import type { Bed } from "./read";
 import { sum } from "./sum";
 
@@ -63,6 +66,8 @@ export interface Estimate {
   readonly crewDays: number;
   /** Whether the depth suits the stone, in words. */
   readonly depthCheck: string;
+  /** Lengths of fabric to cut, full roll width, layer by layer. */
+  readonly stripsFt: readonly number[];
   /** The runs of edging, along the outer edge and then inside. */
   readonly runs: readonly { readonly feet: number; readonly closed: boolean }[];
   /** Pieces of edging that are bought for less than an inch, by their numbers in the drawing. */
@@ -101,6 +106,8 @@ export const functions = {
   PI: () => Math.PI,
   ROUND: (amount: number, places = 2) => toCents(amount * 10 ** (places - 2)) / 10 ** places,
   ROWS: (list: readonly Value[]) => list.length,
+  MID: (text: string, first: number, count: number) => text.slice(first - 1, first - 1 + count),
+  REPT: (text: string, times: number) => text.repeat(times),
   SQRT: (square: number) => Math.sqrt(square),
   SUMPRODUCT: (one: Numbers, other: Numbers) => sum(one.map((value, place) => value * must(other[place]))),
   SUMIF: (kinds: readonly Value[], kind: Value, values: Numbers) =>
@@ -129,6 +136,8 @@ export const functions = {
   "BED.LOADS": loads,
   "BED.EDGING_PIECES": edgingPieces,
   "BED.STAKES": stakes,
+  "BED.PAVERS": pavers,
+  "BED.SAND_YARDS": sandYards,
   "BED.FABRIC_STRIPS": fabricStrips,
   "BED.FABRIC_AREA": fabricArea,
   "BED.FABRIC_ROLLS": fabricRolls,
@@ -147,14 +156,14 @@ export const functions = {
  * @example estimateBed(readForm({ ...blankForm(), typed: { length: "20", width: "6" } }).bed).amounts.stoneArea // 120
  */
 export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
-  const { scope, known, work } = bedScope(bed, laid);
+  const { scope, known, work, edging } = bedScope(bed, laid);
   const { value: find } = scope;
   const number = (key: string): number => find(key) as number;
 
   const quantities = Object.fromEntries(
     [...quantityKeys, "cleanUpHours" as const].map((key) => [key, number(key)]),
   ) as Estimate["amounts"];
-  const priced = lines.map((line): PricedLine => {
+  const priced = linesOf(edging, soldByOf(bed.names.soldBy)).map((line): PricedLine => {
     const own: Record<string, Value> = {
       quantity: quantities[line.quantity],
       unitCost: number(line.cost),
@@ -173,8 +182,9 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     );
   }
   const share = (key: AmountKey) => (find(key) === "" ? undefined : number(key));
+  const open = edging.drawn === "none" ? [] : (laid?.openRunsFt ?? listedStrips(String(work(openRuns))));
   const runs = [
-    ...(laid?.openRunsFt ?? listedStrips(String(work(openRuns)))).map((feet) => ({ feet, closed: false })),
+    ...open.map((feet) => ({ feet, closed: false })),
     ...[work(closedRun) as number, number("innerRun")].filter(Boolean).map((feet) => ({ feet, closed: true })),
   ];
   return {
@@ -192,8 +202,13 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
     laborHours: number("laborHours"),
     crewDays: number("crewDays"),
     depthCheck: work(verdicts.depthCheck.is) as string,
+    stripsFt: laid
+      ? new Array<readonly number[]>(bed.numbers.fabricLayers).fill(laid.stripsFt).flat()
+      : new Array<number>(quantities.fabricStrips).fill(quantities.fabricLength),
     runs,
-    shortPieces: shortPieces(runs, bed.numbers.pieceLength, bed.numbers.pieceLap),
+    // A paver is cut to less than an inch as soon as to half.
+    shortPieces:
+      edging.lines.edging && !edging.inSand ? shortPieces(runs, bed.numbers.pieceLength, bed.numbers.pieceLap) : [],
   };
 }
 
@@ -203,7 +218,8 @@ export interface BedScope {
   /** What is known so far; what is put in counts as given. */
   readonly known: Map<string, Value>;
   /** Evaluates an expression of the bed. */
-  readonly work: (is: string | ((outline: Outline) => string)) => Value;
+  readonly work: (is: Expression) => Value;
+  readonly edging: EdgingKind;
 }
 
 /**
@@ -213,7 +229,10 @@ export interface BedScope {
  * @example bedScope(readForm({ ...blankForm(), typed: { length: "20", width: "6" } }).bed).work("{stoneArea}/2") // 60
  */
 export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
+  const edging = edgingKindOf(bed.names.edgingKind);
   const outline: Outline = {
+    edging,
+    soldBy: soldByOf(bed.names.soldBy),
     way: bed.way,
     widths: bed.widthsFt.length,
     points: bed.points.length,
@@ -222,8 +241,7 @@ export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
   };
   const known = new Map<string, Value>(knownValues(bed));
   const scope: Scope = { value: find, functions: laid ? { ...functions, ...layoutOf(laid) } : functions };
-  const work = (is: string | ((outline: Outline) => string)) =>
-    evaluate(typeof is === "string" ? is : is(outline), scope);
+  const work = (is: Expression) => evaluate(expressionOf(is, outline), scope);
 
   function find(key: string): Value {
     const name = key.replace(/\.decimal$/, "");
@@ -235,7 +253,7 @@ export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
     known.set(name, value);
     return value;
   }
-  return { scope, known, work };
+  return { scope, known, work, edging };
 }
 
 /** What was typed, under the keys that the expressions use. */

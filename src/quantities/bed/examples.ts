@@ -1,5 +1,4 @@
-import { borderChoices, fabricChoices } from "./choices";
-import { type FieldKey, fields } from "./fields";
+import { fields } from "./fields";
 
 /** Invented prices of common stone by the ton; no one sells at them. */
 export const exampleStonePrices: readonly { readonly stone: string; readonly perTon: string }[] = [
@@ -14,13 +13,4 @@ export const exampleStonePrices: readonly { readonly stone: string; readonly per
 export function exampleStonePrice(stone: string): string {
   const name = stone.trim().toLowerCase();
   return exampleStonePrices.find((one) => one.stone === name)?.perTon ?? fields.stoneCost.initial;
-}
-
-/** Whether a price is one of the invented ones that fields and ready choices start with. */
-export function isExamplePrice(key: FieldKey, text: string): boolean {
-  const others =
-    key === "stoneCost"
-      ? exampleStonePrices.map(({ perTon }) => perTon)
-      : [...borderChoices, ...fabricChoices].flatMap(({ fills }) => fills[key] ?? []);
-  return [fields[key].initial, ...others].includes(text.trim());
 }

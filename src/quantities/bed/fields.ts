@@ -1,3 +1,5 @@
+import { MOST_JOINT_IN } from "../pavers";
+
 /**
  * Every value that an estimator can give for a bed, once: what it is called, its unit, how it is read, and
  * what is there until someone types something else. The block on the sheet and the form in the pane are
@@ -16,7 +18,7 @@ export interface Field {
   readonly mayBeZero?: boolean;
   /** A share that must stay under this; others may be up to {@link MOST_SHARE}. */
   readonly shareUnder?: number;
-  /** The largest whole number it takes, where there is a limit. */
+  /** The largest whole number or length it takes, where there is a limit. */
   readonly most?: number;
   readonly note?: string;
 }
@@ -156,6 +158,28 @@ export const depthFields = {
     mayBeZero: true,
     shareUnder: 1,
   },
+  soldBy: {
+    label: "Stone sold by",
+    unit: "name",
+    reads: "name",
+    initial: "ton",
+    note: "ton, cubic yard, bag, or bulk bag",
+  },
+  bagSize: { label: "Bag size", unit: "cu ft", reads: "number", initial: "0.5", note: "common practice: 0.5 cu ft" },
+  bulkBagSize: {
+    label: "Bulk bag size",
+    unit: "cu yd",
+    reads: "number",
+    initial: "1",
+    note: "common practice: 1 cu yd",
+  },
+  bulkBagLoad: {
+    label: "Bulk bag rated load",
+    unit: "lb",
+    reads: "number",
+    initial: "3000",
+    note: "on its label; common practice: 2,000 to 3,000 lb",
+  },
   orderStep: { label: "Order increment", unit: "tons", reads: "number", initial: "0.5" },
   orderMinimum: { label: "Minimum stone order", unit: "tons", reads: "number", initial: "1", mayBeZero: true },
   soil: {
@@ -175,8 +199,13 @@ export const depthFields = {
   },
 } as const satisfies Record<string, Field>;
 
+/** A row of one of the office's lists, by its name. */
+const named = <Label extends string>(label: Label) =>
+  ({ label, unit: "name", reads: "name", initial: "usual", note: "usual, or a name from the list in Rates" }) as const;
+
 /** What is bought by the piece, and what carries it. */
 export const supplyFields = {
+  edgingProduct: named("Edging product"),
   borderFinish: {
     label: "Edging finish",
     unit: "name",
@@ -194,8 +223,18 @@ export const supplyFields = {
     initial: "3",
     mayBeZero: true,
   },
+  fabricProduct: named("Fabric product"),
   rollWidth: { label: "Fabric roll width", unit: "ft", reads: "feet", initial: "6" },
   rollLength: { label: "Fabric roll length", unit: "ft", reads: "feet", initial: "50" },
+  fabricLayers: {
+    label: "Fabric layers",
+    unit: "layers",
+    reads: "whole",
+    initial: "1",
+    mayBeZero: true,
+    most: 2,
+    note: "0 for no fabric, 2 for double",
+  },
   overlap: { label: "Strip overlap", unit: "in", reads: "inches", initial: "6" },
   endLap: { label: "End lap of rolls", unit: "in", reads: "inches", initial: "12" },
   stripDirection: {
@@ -207,7 +246,9 @@ export const supplyFields = {
   },
   pinSpacing: { label: "Pin row spacing, max", unit: "in", reads: "inches", initial: "12" },
   pinBay: { label: "Pin bay", unit: "ft", reads: "feet", initial: "4", note: "one five-spot across this width" },
+  pinProduct: named("Pin product"),
   pinsPerBox: { label: "Pins per box", unit: "pins", reads: "whole", initial: "100" },
+  haulTruck: named("Haul-off truck"),
   truckYards: { label: "Haul-off truck size", unit: "cu yd", reads: "number", initial: "5" },
   truckPayload: {
     label: "Haul-off payload",
@@ -216,12 +257,46 @@ export const supplyFields = {
     initial: "2.5",
     note: "GVWR less empty weight, people, and fuel",
   },
+  deliveryTruck: named("Delivery truck"),
   deliveryYards: { label: "Delivery truck size", unit: "cu yd", reads: "number", initial: "10" },
   deliveryPayload: { label: "Delivery payload", unit: "tons", reads: "number", initial: "8" },
+  edgingKind: {
+    label: "Edging kind",
+    unit: "name",
+    reads: "name",
+    initial: "metal",
+    note: "metal, plastic, pavers, timber, spade cut, or none",
+  },
+  joint: {
+    label: "Joint between pavers",
+    unit: "in",
+    reads: "inches",
+    initial: "0.125",
+    mayBeZero: true,
+    most: MOST_JOINT_IN,
+    // Brick Industry Association, Technical Note 14A: 1/16 to 3/16 in between clay pavers on sand.
+    note: "1/16 to 3/16 in (Brick Industry Association)",
+  },
+  sandDepth: {
+    label: "Sand under pavers",
+    unit: "in",
+    reads: "inches",
+    initial: "1",
+    // The same note: 3/4 to 1 in once it is compacted.
+    note: "compacted: 3/4 to 1 in (Brick Industry Association)",
+  },
+  sandStep: {
+    label: "Sand order increment",
+    unit: "cu yd",
+    reads: "number",
+    initial: "0.25",
+    note: "common practice: a quarter yard",
+  },
 } as const satisfies Record<string, Field>;
 
 /** Production of the crew. */
 export const crewFields = {
+  crewName: named("Crew name"),
   crewRate: { label: "Crew rate, with burden", unit: "per labor hour", reads: "number", initial: "48" },
   crewSize: { label: "Crew size", unit: "people", reads: "whole", initial: "2" },
   crewDay: {
@@ -278,6 +353,7 @@ export const moneyFields = {
     mayBeZero: true,
     note: "on the whole price; check what your state taxes",
   },
+  sandCost: { label: "Sand", unit: "per cu yd", reads: "number", initial: "48", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 
 export const fields = { ...shapeFields, ...depthFields, ...supplyFields, ...crewFields, ...moneyFields };

@@ -1,8 +1,11 @@
+import { asksField, type EdgingKind, edgingFieldKeys, edgingKindOf, METAL } from "../edgingKinds";
 import { must } from "../must";
+import { asksOfStone, type SoldBy, soldByFieldKeys, soldByOf, TON, unitAsSold, usuallySoldBy } from "../soldBy";
 import { feetIn } from "../tape";
 import { exampleStonePrice } from "./examples";
 import { type FieldKey, fields, type ShapeFieldKey } from "./fields";
-import { isRate, type Rate, type Rates, rateFor, type StoneRate, stoneRateOf } from "./rates";
+import { listPicked } from "./officeLists";
+import { isRate, listedRate, type Rate, type RateKey, type Rates, rateFor, type StoneRate, stoneRateOf } from "./rates";
 import { rectangleSides } from "./sides";
 
 /** Which sides have edging, numbered from 1 as in the plan: counterclockwise from the house side or the base line. */
@@ -114,9 +117,11 @@ const isTyped = (typed: BedForm["typed"], keys: readonly ShapeFieldKey[]) =>
  * and the ends of a bed along a house.
  */
 export function initialOf(form: BedForm, key: FieldKey): string {
+  if (key === "soldBy") return usuallySoldBy(textOf(form, "stone")).name;
+  if (soldByFieldKeys.includes(key) && soldByIn(form) !== TON) return soldByIn(form).usual[key] ?? fields[key].initial;
   if (key === "stoneCost") return exampleStonePrice(textOf(form, "stone"));
   const side = (rectangleEdging as readonly FieldKey[]).indexOf(key) + 1;
-  if (side === 0 || isTyped(form.typed, rectangleEdging)) return fields[key].initial;
+  if (side === 0 || isTyped(form.typed, rectangleEdging)) return edgingOf(form).usual[key] ?? fields[key].initial;
   const [length, width] = (["length", "width"] as const).map((one) => feetIn(textOf(form, one)) ?? 0);
   return rectangleSides(must(length), must(width), 1, 2).includes(side) ? "1" : "0";
 }
@@ -147,10 +152,57 @@ export function textOf(form: BedForm, key: FieldKey): string {
   return initialOf(form, key);
 }
 
-/** The rate that a field follows: none where something was typed, or where the office has no rates. */
+/**
+ * What a form has typed once fields are filled; undefined gives one back to its rate or starting value. Where its stone
+ * comes to be sold by something else, the step, the minimum, and the price were those of another unit.
+ */
+export function withFilled(
+  form: BedForm,
+  fills: Readonly<Partial<Record<FieldKey, string | undefined>>>,
+): BedForm["typed"] {
+  const typed = Object.fromEntries(
+    Object.entries({ ...form.typed, ...fills }).filter(([, text]) => text !== undefined),
+  ) as BedForm["typed"];
+  if (soldByIn({ ...form, typed }) === soldByIn(form)) return typed;
+  const isOfUnit = (key: string) => soldByFieldKeys.includes(key as FieldKey) && !(key in fills);
+  return Object.fromEntries(Object.entries(typed).filter(([key]) => !isOfUnit(key)));
+}
+
+/** What a bed is edged with; metal until its kind can be read. */
+export const edgingOf = (form: Pick<BedForm, "typed">): EdgingKind => edgingKindOf(form.typed.edgingKind);
+
+/**
+ * Whether a bed of this form has the field: edging of another kind has other sizes, only bags have theirs, and a row can be
+ * named where the office has the list.
+ */
+export function asks(form: BedForm, key: FieldKey): boolean {
+  const list = listPicked(key);
+  if (list && form.rates?.lists?.[list] === undefined) return false;
+  return asksField(edgingOf(form), key) && asksOfStone(soldByIn(form), key);
+}
+
+/** What a bed's stone is sold by; tons until that can be read. */
+export const soldByIn = (form: BedForm): SoldBy => soldByOf(textOf(form, "soldBy"));
+
+/** The unit of a field, as this bed has it. */
+export const unitOf = (form: BedForm, key: FieldKey): string => unitAsSold(soldByIn(form), key) ?? fields[key].unit;
+
+/**
+ * The rate that a field follows: that of the row that the bed names in the office's list, else the single one. None where
+ * something was typed, or where the office has no rates.
+ */
 export function followedRate(form: BedForm, key: FieldKey): Rate | undefined {
-  if (!form.rates || !isRate(key) || form.typed[key] !== undefined) return undefined;
+  if (!form.rates || form.typed[key] !== undefined) return undefined;
+  const listed = listedRate(form.rates, key, (name) => textOf(form, name));
+  if (listed || !hasSingleRate(form, key)) return listed;
   return rateFor(form.rates, key, textOf(form, "stone"));
+}
+
+/** Whether a field has a single rate of the office: those of edging are of metal, and those of stone are by the ton. */
+export function hasSingleRate(form: BedForm, key: FieldKey): key is RateKey {
+  if (!form.rates || !isRate(key) || form.rates.lacks?.includes(key)) return false;
+  if (edgingFieldKeys.includes(key) && edgingOf(form) !== METAL) return false;
+  return !soldByFieldKeys.includes(key) || soldByIn(form) === TON;
 }
 
 /** The form's stone in the office's list; undefined where it is in none. */

@@ -1,3 +1,6 @@
+import { type EdgingKind, METAL } from "../edgingKinds";
+import { type SoldBy, TON } from "../soldBy";
+import { INCHES_PER_FOOT } from "../units";
 import type { Way } from "./form";
 
 /*
@@ -16,12 +19,47 @@ export interface Outline {
   readonly countsEdging?: boolean;
   /** It says which corners are rounded, and not how many. */
   readonly picksCorners?: boolean;
+  /** What it is edged with; left out: metal. */
+  readonly edging?: EdgingKind;
+  /** What its stone is sold by; left out: tons. */
+  readonly soldBy?: SoldBy;
 }
 
-const EDGING_RULE = "{pieceLength},{stakeSpacing},{pieceLap}";
+/** What a bed is edged with. */
+export const edgingIn = ({ edging = METAL }: Outline): EdgingKind => edging;
+/** What its stone is sold by. */
+export const soldByIn = ({ soldBy = TON }: Outline): SoldBy => soldBy;
+
+/** An expression of a bed, the same for all or by its outline. */
+export type Expression = string | ((outline: Outline) => string);
+export const expressionOf = (is: Expression, outline: Outline): string => (typeof is === "string" ? is : is(outline));
+
+/** What there is only with some edging; a block of other edging has no cells for it. */
+export const where =
+  (has: (edging: EdgingKind) => unknown, is: Expression, otherwise = "0") =>
+  (outline: Outline): string =>
+    has(edgingIn(outline)) ? expressionOf(is, outline) : otherwise;
+export const inPieces = (is: Expression, otherwise?: string) => where(({ lines }) => lines.edging, is, otherwise);
+export const onSand = (is: Expression, otherwise?: string) => where((edging) => edging.inSand, is, otherwise);
+
+/** The lap of two pieces, as its cell and as a number of inches: none where pieces butt. */
+export const lapOf = (outline: Outline): readonly [cell: string, inches: string] =>
+  edgingIn(outline).fastened === "along" ? ["{pieceLap}", "{pieceLap.decimal}"] : ["0", "0"];
+
+/**
+ * Piece length, stake spacing, and lap, as a layout counts edging by them. A joint is a lap under 0. An edge without
+ * pieces is only measured.
+ */
+function edgingRule(outline: Outline): string {
+  const { lines, inSand } = edgingIn(outline);
+  if (!lines.edging) return `1,${INCHES_PER_FOOT},0`;
+  return inSand
+    ? `{pieceLength},${INCHES_PER_FOOT},-{joint.decimal}`
+    : `{pieceLength},{stakeSpacing},${lapOf(outline)[0]}`;
+}
 
 /** The call that lays a bed out in plan, and which column of its list holds what. */
-function layout(outline: Outline, edging = EDGING_RULE): string {
+function layout(outline: Outline, edging = edgingRule(outline)): string {
   const { way, cutOuts } = outline;
   const laying =
     "{rollWidth},{rollLength},{overlap},{endLap},{pinSpacing}," +
@@ -75,20 +113,33 @@ export function byRuleOrPlan(outline: Outline, byRule: string, inPlan: string): 
 
 /** A count by the rule for a plain rectangle, or the one of the layout's list. */
 export const counted =
-  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "", edging = EDGING_RULE) =>
+  (byRule: string, column: keyof typeof LAYOUT_COLUMNS, after = "", edging?: string) =>
   (outline: Outline) =>
     byRuleOrPlan(outline, byRule, `INDEX(${layout(outline, edging)},2,${LAYOUT_COLUMNS[column]})${after}`);
 
-/** A count of edging: by the rule for one run where there are no corners or they are typed, too. */
+/**
+ * A count of edging: by the rule for one run where there are no corners or they are typed, too. A bed without edging has
+ * none to count.
+ */
 export const countedEdging =
   (byRule: (outline: Outline) => string, column: keyof typeof LAYOUT_COLUMNS, edging?: string) =>
-  (outline: Outline): string =>
-    outline.way === "round" ? byRule(outline) : counted(byRule(outline), column, "", edging)(outline);
+  (outline: Outline): string => {
+    if (edgingIn(outline).drawn === "none") return "0";
+    return outline.way === "round" ? byRule(outline) : counted(byRule(outline), column, "", edging)(outline);
+  };
 
 export const SPAN = "{fabricLength},{fabricWidth},{rollWidth}";
 /** A layout pins around what was placed in it; what is known by the length of its edge alone is added. */
 export const PINS_AROUND_OTHERS =
   "+BED.ORDER_UP({cutAround.decimal},{pinSpacing.decimal}/12)/({pinSpacing.decimal}/12)";
 
-/** The lengths of fabric to cut, as BED.JOB_ROLLS reads them: "3 x 18.5", or a list of the strips in plan. */
-export const STRIPS_TO_CUT = counted('{fabricStrips}&" x "&{fabricLength}', "stripList");
+/**
+ * The lengths of fabric to cut, as BED.JOB_ROLLS reads them: "3 x 18.5", or a list of the strips in plan, layer by layer,
+ * up to as much text as a cell holds.
+ */
+export const STRIPS_TO_CUT = (outline: Outline): string =>
+  byRuleOrPlan(
+    outline,
+    '{fabricStrips}&" x "&{fabricLength}',
+    `MID(REPT("; "&INDEX(${layout(outline)},2,${LAYOUT_COLUMNS.stripList}),{fabricLayers}),3,32767)`,
+  );

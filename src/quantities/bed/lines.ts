@@ -1,3 +1,5 @@
+import { EDGING_KINDS, type EdgingKind, type EdgingLine } from "../edgingKinds";
+import { SOLD_BY, type SoldBy } from "../soldBy";
 import type { QuantityKey } from "./amounts";
 import type { NumberFieldKey } from "./fields";
 
@@ -16,6 +18,8 @@ export interface EstimateLine {
   readonly cost: NumberFieldKey;
   readonly kind: LineKind;
 }
+
+const STONE_LINE = "stoneLine";
 
 /** The lines of an estimate, in the order in which the work is done. */
 export const lines: readonly EstimateLine[] = [
@@ -38,6 +42,7 @@ export const lines: readonly EstimateLine[] = [
     cost: "stakeCost",
     kind: "material",
   },
+  { key: "sandLine", label: "Sand", unit: "cu yd", quantity: "sandOrder", cost: "sandCost", kind: "material" },
   {
     key: "setEdging",
     label: "Set edging",
@@ -56,7 +61,7 @@ export const lines: readonly EstimateLine[] = [
     cost: "crewRate",
     kind: "labor",
   },
-  { key: "stoneLine", label: "Stone", unit: "tons", quantity: "orderTons", cost: "stoneCost", kind: "material" },
+  { key: STONE_LINE, label: "Stone", unit: "tons", quantity: "stoneOrder", cost: "stoneCost", kind: "material" },
   { key: "delivery", label: "Delivery", unit: "loads", quantity: "deliveries", cost: "deliveryCost", kind: "hauling" },
   {
     key: "spread",
@@ -68,3 +73,32 @@ export const lines: readonly EstimateLine[] = [
   },
   { key: "cleanUp", label: "Clean up", unit: "labor hours", quantity: "cleanUpHours", cost: "crewRate", kind: "labor" },
 ];
+
+const edgingLines: readonly string[] = ["edging", "stakeLine", "sandLine", "setEdging"] satisfies EdgingLine[];
+
+/** The lines of a bed with this edging and stone that is sold so, in their words: a spade-cut edge takes labor alone. */
+export function linesOf(edging: EdgingKind, { unit }: SoldBy): readonly EstimateLine[] {
+  return lines.flatMap((line) => {
+    if (line.key === STONE_LINE) return [{ ...line, unit }];
+    if (!edgingLines.includes(line.key)) return [line];
+    const words = edging.lines[line.key as EdgingLine];
+    return words ? [{ ...line, ...words }] : [];
+  });
+}
+
+/**
+ * The line that a block calls so, whatever the bed is edged with and its stone sold by; undefined for one that the
+ * estimator added.
+ *
+ * @param unit left out: any.
+ */
+export function lineCalled(label: unknown, unit?: unknown): EstimateLine | undefined {
+  const isSo = (words: { readonly label: string; readonly unit: string }) =>
+    words.label === label && (unit === undefined || words.unit === unit);
+  return lines.find(
+    (line) =>
+      isSo(line) ||
+      (line.key === STONE_LINE && SOLD_BY.some((sold) => isSo({ ...line, unit: sold.unit }))) ||
+      EDGING_KINDS.some((kind) => isSo(kind.lines[line.key as EdgingLine] ?? line)),
+  );
+}

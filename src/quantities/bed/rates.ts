@@ -1,4 +1,5 @@
-import { type FieldKey, fields, type NumberFieldKey } from "./fields";
+import { type FieldKey, fields, type NameFieldKey, type NumberFieldKey } from "./fields";
+import { type ListKey, listFeeding, listKeys, listNames, listOf } from "./officeLists";
 
 /**
  * The fields that an office sets once for all its estimates, by the names that their cells have in its workbook.
@@ -6,6 +7,8 @@ import { type FieldKey, fields, type NumberFieldKey } from "./fields";
  */
 export const rateNames = {
   stoneCost: "Rate_stone_per_ton",
+  borderHeight: "Rate_edging_height",
+  trenchDepth: "Rate_edging_trench",
   pieceLength: "Rate_piece_length",
   stakesPerPiece: "Rate_stakes_per_piece",
   pieceCost: "Rate_border_piece",
@@ -69,9 +72,13 @@ export function isRateName(name: string): boolean {
     ...Object.values(rateNames),
     ...Object.values(stoneListNames),
     ...pricedRates.map(whoseName),
+    ...listKeys.flatMap(listNames),
   ];
   return names.some((one) => one.toLowerCase() === name.toLowerCase());
 }
+
+/** Sizes that came later: where a workbook has no cell for one, estimates go on with what is usual. */
+export const laterRates: readonly RateKey[] = ["borderHeight", "trenchDepth"];
 
 /** Rates whose starting values are invented; the others start with common practice: sizes, paces and shares. */
 export const pricedRates = [
@@ -102,6 +109,8 @@ export function isPriced(key: FieldKey): key is PricedRateKey {
 
 const ownLabels: Readonly<Partial<Record<RateKey, string>>> = {
   stoneCost: "Any other stone",
+  borderHeight: "Edging, height",
+  trenchDepth: "Edging, trench below the scrape",
   pieceLength: "Edging piece, length",
   pieceCost: "Edging piece, price",
   rollCost: "Fabric roll, price",
@@ -130,9 +139,26 @@ export interface StoneRate {
   readonly tonsPerYard?: Rate;
 }
 
+/** A row of one of the office's lists: what it's called, and what its columns hold; what is blank is absent. */
+export interface ListedRow {
+  readonly name: string;
+  readonly cells: Readonly<Partial<Record<FieldKey, Rate>>>;
+  readonly isSample: boolean;
+}
+
+/** One of the office's lists, or what is wrong with it as a whole. */
+export interface ListedRows {
+  readonly rows: readonly ListedRow[];
+  readonly problem?: string;
+}
+
 /** The rates of an office, as its workbook holds them. */
 export interface Rates {
   readonly byField: Readonly<Record<RateKey, Rate>>;
+  /** Its lists of edging, fabric, and the like; a Rates sheet of before has none of them. */
+  readonly lists?: Readonly<Partial<Record<ListKey, ListedRows>>>;
+  /** Sizes that a Rates sheet of before has no cell for: estimates take the usual ones. */
+  readonly lacks?: readonly RateKey[];
   readonly stones: readonly StoneRate[];
   /** What is wrong with the list of stone as a whole. */
   readonly stonesProblem?: string;
@@ -140,8 +166,33 @@ export interface Rates {
 
 /** The listed kind of stone of a name, as the sheet finds it: capitals and spaces around it do not matter. */
 export function stoneRateOf(rates: Rates, stone: string): StoneRate | undefined {
-  const name = stone.replace(/ +/g, " ").replace(/^ | $/g, "").toLowerCase();
-  return name === "" ? undefined : rates.stones.find((one) => one.name.toLowerCase() === name);
+  return rowCalled(rates.stones, stone);
+}
+
+/** A row's name as the sheet finds it: capitals and spaces around it don't matter. */
+export const nameFound = (typed: string): string => typed.replace(/ +/g, " ").replace(/^ | $/g, "").toLowerCase();
+
+function rowCalled<Row extends { readonly name: string }>(rows: readonly Row[], typed: string): Row | undefined {
+  const name = nameFound(typed);
+  return name === "" ? undefined : rows.find((one) => one.name.toLowerCase() === name);
+}
+
+/** The row of a list that a bed names; undefined where the list has none of that name. */
+export function listedRow(rates: Rates, list: ListKey, name: string): ListedRow | undefined {
+  return rowCalled(rates.lists?.[list]?.rows ?? [], name);
+}
+
+/**
+ * What the row of a list that a bed names has for a field; undefined where it has nothing, or none is named.
+ *
+ * @param nameIn what is in a field that holds a name.
+ */
+export function listedRate(rates: Rates, key: FieldKey, nameIn: (key: NameFieldKey) => string): Rate | undefined {
+  const list = listFeeding(key);
+  const listed = list && rates.lists?.[list];
+  if (!list || !listed) return undefined;
+  if (listed.problem !== undefined) return { problem: listed.problem };
+  return listedRow(rates, list, nameIn(listOf(list).picks))?.cells[key];
 }
 
 /**

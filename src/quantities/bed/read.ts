@@ -1,7 +1,9 @@
+import { edgingKindNamed } from "../edgingKinds";
 import { messages } from "../messages";
 import { must } from "../must";
 import type { Point } from "../outline";
 import { Problem } from "../problem";
+import { soldByNamed } from "../soldBy";
 import { readTape } from "../tape";
 import {
   type FieldKey,
@@ -12,6 +14,7 @@ import {
   shapeFields,
 } from "./fields";
 import {
+  asks,
   type BedForm,
   cornerFields,
   countsEdging,
@@ -32,7 +35,7 @@ import { rectangleSides, widthsEdged } from "./sides";
 /** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
 export interface Bed {
   readonly way: Way;
-  /** 0 for the fields of other ways of measuring. */
+  /** 0 for the fields of other ways of measuring, of other kinds of edging, and of stone sold by something else. */
   readonly numbers: Readonly<Record<NumberFieldKey, number>>;
   readonly names: Readonly<Record<NameFieldKey, string>>;
   readonly widthsFt: readonly number[];
@@ -95,7 +98,8 @@ export function readForm(form: BedForm): Reading {
   const numbers = {} as Record<NumberFieldKey, number>;
   const names = {} as Record<NameFieldKey, string>;
   for (const key of Object.keys(fields) as FieldKey[]) {
-    if (key in shapeFields && !asked.has(key)) numbers[key as NumberFieldKey] = 0;
+    const isAsked = key in shapeFields ? asked.has(key) : asks(form, key);
+    if (!isAsked && !isName(key)) numbers[key] = 0;
     else if (isName(key)) names[key] = attempt(key, textOf(form, key), (text) => readName(key, text), "");
     else {
       const rate = followedRate(form, key);
@@ -177,7 +181,8 @@ function isName(key: FieldKey): key is NameFieldKey {
 function readName(key: NameFieldKey, text: string): string {
   const name = text.trim();
   if (name === "") throw new Problem("value", messages.missing(fields[key].label, fields[key].initial), key);
-  return name;
+  if (key === "edgingKind") return edgingKindNamed(name, fields[key].label).name;
+  return key === "soldBy" ? soldByNamed(name, fields[key].label).name : name;
 }
 
 /** A width or coordinate: blank is an error, 0 is a place where the bed runs to a point. */

@@ -28,8 +28,11 @@ function readValue({ label, reads, shareUnder, most = Number.POSITIVE_INFINITY }
   switch (reads) {
     case "feet":
       return readTape(text, "ft", label);
-    case "inches":
-      return readTape(text, "in", label);
+    case "inches": {
+      const length = readTape(text, "in", label);
+      if (length > most) throw new Problem("value", messages.tooLong(label, text, `${most} in`), label);
+      return length;
+    }
     case "share": {
       const share = readShare(text, label);
       if (shareUnder === undefined ? share > MOST_SHARE : share >= shareUnder) {

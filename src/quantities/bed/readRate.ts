@@ -1,7 +1,7 @@
 import { messages } from "../messages";
 import { Problem } from "../problem";
 import { MOST_TONS_PER_YARD } from "../stone";
-import { type Field, fields } from "./fields";
+import { type Field, type FieldKey, fields } from "./fields";
 import { type Rate, type RateKey, rateLabel, rateNames } from "./rates";
 import { readField } from "./readField";
 
@@ -23,6 +23,12 @@ export function readRate(key: RateKey, cell: unknown, isExample: boolean): Rate 
     };
   }
   return readCell({ ...fields[key], label }, cell, isExample);
+}
+
+/** What a row of one of the office's lists has for a field; undefined where its cell is blank. */
+export function readListed(key: FieldKey, name: string, cell: unknown, isExample: boolean): Rate | undefined {
+  if (cell === "" || cell === null || cell === undefined) return undefined;
+  return readCell({ ...fields[key], label: `${fields[key].label} of ${name} (Rates)` }, cell, isExample);
 }
 
 /** The price a ton of a listed stone. */

@@ -20,6 +20,7 @@ export interface BedNeeds {
   readonly name: string;
   readonly stone?: StoneNeed;
   readonly border?: BorderNeed;
+  readonly sand?: SandNeed;
   readonly fabric?: FabricNeed;
   readonly pins?: PinNeed;
   readonly spoil?: SpoilNeed;
@@ -39,14 +40,26 @@ export interface StoneNeed {
   readonly allowance: number;
   /** Short tons in a loose cubic yard, more than 0. */
   readonly tonsPerYard: number;
-  /** The yard sells in steps of so many tons, more than 0, and no less than its minimum. */
+  /** What it is sold by; left out: tons. */
+  readonly soldBy?: SoldByNeed;
+  /** The yard sells in steps of so many, more than 0, and no less than its minimum. */
   readonly yardStep: number;
   readonly yardMinimum: number;
-  /** Tons on the bed's own line. */
+  /** How much is on the bed's own line. */
   readonly order: OwnQuantity;
   readonly truck: Truck;
   /** Deliveries on the bed's own line, in loads. */
   readonly deliveries: OwnQuantity;
+}
+
+/** What stone is sold by, other than tons. */
+export interface SoldByNeed {
+  /** Such as "bags". */
+  readonly unit: string;
+  /** After the stone's name and size, such as ", in bags of 0.5 cu ft". */
+  readonly words: string;
+  /** Short tons in one, more than 0. */
+  readonly tonsEach: number;
 }
 
 /** A truck or trailer, and what it may carry. */
@@ -58,11 +71,13 @@ export interface Truck {
 }
 
 export interface BorderNeed {
+  /** What it is, by its name in `edgingKinds.ts`; left out: metal. */
+  readonly kind?: string;
   readonly heightIn: number;
   /** Color or metal, as the office writes it. */
   readonly finish?: string;
   readonly pieceLengthFt: number;
-  /** Lap at a joint. */
+  /** Lap at a joint; under 0 where pieces stand a joint apart. */
   readonly lapIn: number;
   /** Runs set without a break; left out where no more is known than the pieces. */
   readonly runs?: readonly BorderRunNeed[];
@@ -80,6 +95,15 @@ export interface BorderRunNeed {
   readonly closed: boolean;
 }
 
+/** Sand that pavers are set in. */
+export interface SandNeed {
+  /** Cubic yards needed. */
+  readonly yards: number;
+  /** It is sold in steps of so many cubic yards, more than 0. */
+  readonly step: number;
+  readonly order: OwnQuantity;
+}
+
 export interface FabricNeed {
   readonly rollWidthFt: number;
   readonly rollLengthFt: number;
@@ -87,6 +111,8 @@ export interface FabricNeed {
   readonly endLapIn: number;
   /** Lengths to cut, full roll width, end laps not included; left out where no more is known than the rolls. */
   readonly stripsFt?: readonly number[];
+  /** Layers that these strips make up; left out: 1. */
+  readonly layers?: number;
   readonly rolls: OwnQuantity;
 }
 

@@ -36,11 +36,10 @@ test("what was typed over is in place of what was worked out", () => {
     { line: "stoneLine", unitCost: 55 },
     { line: "setEdging", quantity: 2.5 },
   ];
-  const { needs, estimate } = needsOf("rectangle, plain", { typed, stripsFt: [40, 38.5] });
+  const { needs, estimate } = needsOf("rectangle, plain", { typed });
   expect(needs.border!.pieces).toEqual({ quantity: 9, typed: true, unitCost: 24 });
   expect(needs.stone!.order).toEqual({ quantity: estimate.amounts.orderTons, unitCost: 55 });
   expect(needs.work!.hours.border).toBe(2.5);
-  expect(needs.fabric!.stripsFt).toEqual([40, 38.5]);
 });
 
 test("a border's finish is told as the bed's sheet has it, the usual one not at all", () => {

@@ -2,9 +2,12 @@ import type { Estimate } from "../bed/estimate";
 import { fields, type NumberFieldKey } from "../bed/fields";
 import { lines } from "../bed/lines";
 import type { Bed } from "../bed/read";
+import { readField } from "../bed/readField";
+import { edgingKindOf, METAL } from "../edgingKinds";
 import { must } from "../must";
+import { type SoldBy, soldByOf } from "../soldBy";
 import { stoneOnLine } from "../stone";
-import type { BedNeeds, HoursStep, OwnQuantity } from "./bedNeeds";
+import type { BedNeeds, HoursStep, OwnQuantity, SoldByNeed } from "./bedNeeds";
 
 /** What someone typed over on a line of the bed's sheet. */
 export interface TypedLine {
@@ -17,8 +20,6 @@ export interface TypedLine {
 /** What an estimate does not say of itself. */
 export interface MoreAboutBed {
   readonly name: string;
-  /** Lengths of fabric to cut, where the bed was counted in plan. Left out: the strips of its length by its width. */
-  readonly stripsFt?: readonly number[];
   readonly typed?: readonly TypedLine[];
   readonly others?: BedNeeds["others"];
   readonly otherHours?: NonNullable<BedNeeds["work"]>["otherHours"];
@@ -48,6 +49,9 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
     const { quantity, unitCost = n[line.cost] } = more.typed?.find((one) => one.line === key) ?? {};
     return { quantity: quantity ?? a[line.quantity], ...(quantity === undefined ? {} : { typed: true }), unitCost };
   };
+  const edging = edgingKindOf(bed.names.edgingKind);
+  const sand = own("sandLine");
+  const soldBy = soldByOf(bed.names.soldBy);
   const truck = (yards: NumberFieldKey, payload: NumberFieldKey) => ({ yards: n[yards], payloadTons: n[payload] });
   return {
     name: more.name,
@@ -57,6 +61,7 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       tons: a.stoneTons,
       allowance: n.waste,
       tonsPerYard: a.stoneDensity,
+      ...(soldBy.isWeight ? {} : { soldBy: soldByNeed(bed, estimate, soldBy) }),
       yardStep: n.orderStep,
       yardMinimum: n.orderMinimum,
       order: own("stoneLine"),
@@ -64,21 +69,24 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       deliveries: own("delivery"),
     },
     border: {
+      ...(edging === METAL ? {} : { kind: edging.name }),
       heightIn: n.borderHeight,
       ...(isUsual(bed.names.borderFinish) ? {} : { finish: bed.names.borderFinish }),
       pieceLengthFt: n.pieceLength,
-      lapIn: n.pieceLap,
+      lapIn: edging.inSand ? -n.joint : n.pieceLap,
       runs: estimate.runs,
       stakes: a.stakes,
       stakesPerPiece: n.stakesPerPiece,
       pieces: own("edging"),
       extraStakes: own("stakeLine"),
     },
+    ...(sand.quantity > 0 && { sand: { yards: a.sandYards, step: n.sandStep || SAND_STEP_YARDS, order: sand } }),
     fabric: {
       rollWidthFt: n.rollWidth,
       rollLengthFt: n.rollLength,
       endLapIn: n.endLap,
-      stripsFt: more.stripsFt ?? new Array<number>(a.fabricStrips).fill(a.fabricLength),
+      stripsFt: estimate.stripsFt,
+      ...(n.fabricLayers > 1 && { layers: n.fabricLayers }),
       rolls: own("fabric"),
     },
     pins: { count: a.pins, pinsPerBox: n.pinsPerBox, boxes: own("pinLine") },
@@ -101,6 +109,17 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
     },
   };
 }
+
+function soldByNeed({ numbers }: Bed, { amounts }: Estimate, { unit, inKind, size }: SoldBy): SoldByNeed {
+  return {
+    unit,
+    words: inKind + (size ? numbers[size.key] + size.unit : ""),
+    tonsEach: amounts.orderTons / amounts.stoneOrder,
+  };
+}
+
+/** Where sand was typed for a bed that needs none. */
+const SAND_STEP_YARDS = readField(fields.sandStep, fields.sandStep.initial);
 
 /** The finish that the office usually takes need not be said. */
 function isUsual(finish: string): boolean {

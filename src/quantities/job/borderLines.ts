@@ -1,5 +1,7 @@
 import { shortPieces } from "../edging";
+import { edgingKindOf, hasPieces, METAL } from "../edgingKinds";
 import { must } from "../must";
+import { INCHES_PER_FOOT } from "../units";
 import { addedUp } from "./addedUp";
 import { type Ask, grouped, ownOf, type Part, partsOf } from "./asks";
 import type { BedNeeds, BorderNeed } from "./bedNeeds";
@@ -33,22 +35,45 @@ export function borderLines(beds: readonly BedNeeds[], cutLossIn: number, steps?
   return grouped(all, keyOf).flatMap((borders) => linesOfOneBorder(borders, cutLossIn, steps));
 }
 
-const isWanted = ({ pieces, extraStakes: extra, runs = [] }: BorderNeed) =>
-  pieces.quantity > 0 || extra.quantity > 0 || runs.some(({ feet }) => feet > 0);
+/** Edging that isn't in pieces, a spade-cut edge or none, is nothing to order. */
+const isWanted = ({ kind, pieces, extraStakes: extra, runs = [] }: BorderNeed) => {
+  const isThere = pieces.quantity > 0 || extra.quantity > 0;
+  return isThere || (hasPieces(edgingKindOf(kind)) && runs.some(({ feet }) => feet > 0));
+};
 
-const keyOf = ({ heightIn, finish = "", pieceLengthFt }: BorderNeed) =>
-  `${plain(heightIn)}|${plain(pieceLengthFt)}|${sameName(finish)}`;
+const keyOf = ({ kind, heightIn, finish = "", pieceLengthFt }: BorderNeed) =>
+  `${kind === undefined ? "" : `${kind}|`}${plain(heightIn)}|${plain(pieceLengthFt)}|${sameName(finish)}`;
+
+/**
+ * What sets pieces of edging apart from others, as in the names of a job's kinds.
+ *
+ * @example edgingSize({ kind: "pavers", heightIn: 2.375, pieceLengthFt: 1 / 3 }) // "pavers, 4 in long, 2.375 in thick"
+ */
+export function edgingSize({ kind, heightIn, pieceLengthFt }: Pick<BorderNeed, "kind" | "heightIn" | "pieceLengthFt">) {
+  const { name, inSand } = edgingKindOf(kind);
+  if (inSand) return `${name}, ${plain(pieceLengthFt * INCHES_PER_FOOT)} in long, ${plain(heightIn)} in thick`;
+  const size = `${plain(heightIn)} in high, ${plain(pieceLengthFt)} ft long`;
+  return name === METAL.name ? size : `${name}, ${size}`;
+}
 
 function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, steps: number | undefined): OrderLine[] {
   const first = must(borders[0]);
   const finish = spellingOf(borders.map((border) => border.finish ?? ""));
-  const size = `${plain(first.heightIn)} in high, ${plain(first.pieceLengthFt)} ft long`;
+  const size = edgingSize(first);
+  const { lines, fastened } = edgingKindOf(first.kind);
+  const { edging: words, stakeLine } = lines;
   const specification = finish === "" ? size : `${size}, ${finish}`;
   const ordered = partsOf(borders.map(askOf)).map((part) => orderPart(part, cutLossIn, steps));
   const cutting = joinCuttings(ordered.map((part) => part.cutting));
   const head = { supplier: "border", specification } as const;
   const pieces = lineOf(
-    { ...head, key: `border|${keyOf(first)}`, item: "Edging pieces", neededUnit: "lin ft", orderUnit: "pieces" },
+    {
+      ...head,
+      key: `border|${keyOf(first)}`,
+      item: words?.label ?? "Edging pieces",
+      neededUnit: "lin ft",
+      orderUnit: words?.unit ?? "pieces",
+    },
     ordered.map((part) => part.pieces),
     {
       cutting,
@@ -60,9 +85,15 @@ function linesOfOneBorder(borders: readonly BorderOfBed[], cutLossIn: number, st
   );
   const stakeParts = ordered.map((part) => part.stakes);
   const stakes = lineOf(
-    { ...head, key: `stakes|${keyOf(first)}`, item: "Extra stakes", neededUnit: "stakes", orderUnit: "stakes" },
+    {
+      ...head,
+      key: `stakes|${keyOf(first)}`,
+      item: stakeLine?.label ?? "Extra stakes",
+      neededUnit: stakeLine?.unit ?? "stakes",
+      orderUnit: stakeLine?.unit ?? "stakes",
+    },
     stakeParts,
-    { notes: [orderNotes.withPieces(stakesAlong(ordered))] },
+    { notes: fastened === "along" ? [orderNotes.withPieces(stakesAlong(ordered))] : [] },
   );
   return [pieces, ...(stakes.order > 0 || stakes.bedByBed > 0 ? [stakes] : [])];
 }

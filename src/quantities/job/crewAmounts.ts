@@ -1,3 +1,4 @@
+import { type EdgingKind, edgingKindOf } from "../edgingKinds";
 import { addedUp } from "./addedUp";
 import type { BedNeeds } from "./bedNeeds";
 import type { JobOrder } from "./order";
@@ -11,9 +12,17 @@ export interface CrewAmounts {
   readonly spoilLoads: number;
   readonly borderFt: number;
   readonly pieces: number;
-  /** Pieces cut to length. */
+  /** Pieces of metal or plastic cut to length. */
   readonly cutPieces: number;
+  readonly cutPavers: number;
+  readonly cutTimbers: number;
   readonly stakes: number;
+  /** Of these, spikes of timber. */
+  readonly spikes: number;
+  /** Of the edging, an edge that is only cut. */
+  readonly cutEdgeFt: number;
+  /** Sand on the order. */
+  readonly sandYards: number;
   readonly fabricSqFt: number;
   readonly strips: number;
   readonly rolls: number;
@@ -34,7 +43,13 @@ export function crewAmounts(beds: readonly BedNeeds[], order: JobOrder): CrewAmo
   const sumOf = (amount: (bed: BedNeeds) => number | undefined) => addedUp(beds.map((bed) => amount(bed) ?? 0));
   const ordered = (key: string) =>
     addedUp(order.lines.filter((line) => line.key.split("|")[0] === key).map((line) => line.order));
-  const cuttings = order.lines.filter(({ supplier }) => supplier === "border").flatMap(({ cutting }) => cutting ?? []);
+  const ofKinds = (is: (kind: EdgingKind) => boolean) => beds.filter((bed) => is(edgingKindOf(bed.border?.kind)));
+  const feetOf = (some: readonly BedNeeds[]) =>
+    addedUp(some.flatMap(({ border }) => (border?.runs ?? []).map(({ feet }) => feet)));
+  const cutOf = (is: (kind: EdgingKind) => boolean) => {
+    const cut = order.lines.filter(({ key, supplier }) => supplier === "border" && is(edgingKindOf(key.split("|")[1])));
+    return cut.flatMap(({ cutting }) => (cutting?.stocks ?? []).flatMap(({ cuts }) => cuts)).length;
+  };
   return {
     // What was added for the whole job is no bed.
     beds: beds.filter(({ work }) => !work || work.areaSqFt > 0).length,
@@ -42,10 +57,15 @@ export function crewAmounts(beds: readonly BedNeeds[], order: JobOrder): CrewAmo
     bankYards: sumOf(({ work }) => work?.bankYards),
     spoilYards: sumOf(({ spoil }) => spoil?.yards),
     spoilLoads: ordered("haul"),
-    borderFt: sumOf(({ border }) => addedUp((border?.runs ?? []).map(({ feet }) => feet))),
+    borderFt: feetOf(beds),
     pieces: ordered("border"),
-    cutPieces: cuttings.flatMap(({ stocks }) => stocks.flatMap(({ cuts }) => cuts)).length,
+    cutPieces: cutOf(({ fastened }) => fastened === "along"),
+    cutPavers: cutOf(({ inSand = false }) => inSand),
+    cutTimbers: cutOf(({ fastened }) => fastened === "each"),
     stakes: sumOf(({ border }) => border?.stakes),
+    spikes: addedUp(ofKinds(({ fastened }) => fastened === "each").map(({ border }) => border?.stakes ?? 0)),
+    cutEdgeFt: feetOf(ofKinds(({ drawn }) => drawn === "cut")),
+    sandYards: ordered("sand"),
     fabricSqFt: sumOf(({ work }) => work?.fabricSqFt),
     strips: sumOf(({ fabric }) => fabric?.stripsFt?.length),
     rolls: ordered("fabric"),

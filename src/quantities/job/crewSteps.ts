@@ -70,11 +70,12 @@ export const crewSteps: readonly Step[] = [
   {
     key: "border",
     label: "Trench and set edging",
-    hint: "Good face out; a stake through both pieces at each joint; leave a gap for wheelbarrows.",
+    hint: "Smooth face out; a stake through both pieces at each joint; leave one piece out for wheelbarrows until the stone is in.",
     quantities: [
       { amount: "borderFt", what: "edging", unit: "lin ft" },
       { amount: "pieces", what: "on the order", unit: "pieces" },
       { amount: "stakes", what: "driven", unit: "stakes" },
+      { amount: "sandYards", what: "sand", unit: "cu yd" },
     ],
     hours: "border",
   },

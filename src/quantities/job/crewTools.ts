@@ -26,6 +26,8 @@ const everybody = (_: CrewAmounts, people: number) => people;
 const halfOf = (_: CrewAmounts, people: number) => Math.ceil(people / PEOPLE_PER_BARROW);
 const digs = ({ bankYards }: CrewAmounts) => bankYards > 0;
 const setsBorder = ({ borderFt, pieces }: CrewAmounts) => borderFt > 0 || pieces > 0;
+const drivesStakes = (job: CrewAmounts) =>
+  setsBorder(job) && (job.stakes > 0 || (job.sandYards === 0 && job.cutEdgeFt === 0));
 const laysFabric = ({ fabricSqFt, rolls }: CrewAmounts) => fabricSqFt > 0 || rolls > 0;
 const spreadsStone = ({ stoneTons }: CrewAmounts) => stoneTons > 0;
 
@@ -46,11 +48,26 @@ const RULES: readonly ToolRule[] = [
   { tool: "Plate compactor", when: (job) => digs(job) && job.areaSqFt > LARGE_FLOOR_SQ_FT, why: "a large floor" },
   { tool: "Level and straightedge", when: setsBorder, why: "depth, and slope away from the house" },
   { tool: "Trenching spade", when: setsBorder, why: "edging trench" },
-  { tool: "Sledges and a wood block", when: setsBorder, count: halfOf, why: "stakes" },
+  { tool: "Sledges and a wood block", when: drivesStakes, count: halfOf, why: "stakes and spikes" },
+  { tool: "Drill and long bit", when: ({ spikes }) => spikes > 0, why: "spike holes" },
+  { tool: "Screed board and rails", when: ({ sandYards }) => sandYards > 0, why: "sand under pavers" },
+  { tool: "Rubber mallets", when: ({ sandYards }) => sandYards > 0, count: halfOf, why: "pavers" },
+  { tool: "Half-moon edger", when: ({ cutEdgeFt }) => cutEdgeFt > 0, why: "spade-cut edge" },
   {
     tool: "Cut-off saw, file, ear protection",
     when: ({ cutPieces }) => cutPieces > 0,
     why: "edging cut to length",
+  },
+  {
+    tool: "Masonry saw with water to the blade, or splitter",
+    when: ({ cutPavers }) => cutPavers > 0,
+    why: "pavers cut to length",
+  },
+  { tool: "Saw for timbers, goggles", when: ({ cutTimbers }) => cutTimbers > 0, why: "timbers cut to length" },
+  {
+    tool: "Ear protection",
+    when: ({ cutPieces, cutPavers, cutTimbers }) => cutPieces === 0 && cutPavers + cutTimbers > 0,
+    why: "sawing",
   },
   { tool: "Utility knives, spare blades", when: laysFabric, count: halfOf, why: "fabric" },
   { tool: "Hammers", when: ({ pins }) => pins > 0, count: halfOf, why: "pins" },

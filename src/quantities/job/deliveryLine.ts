@@ -3,7 +3,7 @@ import { orderUp } from "../stoneAmounts";
 import { addedUp } from "./addedUp";
 import { type Ask, orderOf, ownOf, partsOf } from "./asks";
 import { type LineWithWarnings, lineOf, type OrderedPart } from "./lineOf";
-import type { StoneOfBed } from "./stoneLines";
+import { neededOf, type StoneOfBed, tonsEach } from "./stoneLines";
 import { type Haul, loadsFor, truckTerms, truckWarnings } from "./truck";
 
 /** Stone that the yard sells together, and what of it is ordered. */
@@ -45,15 +45,16 @@ function deliveriesOf({ stones, orderTons }: StoneLot): OrderedDelivery[] {
   const parts = partsOf(stones.map(askOf));
   // Where trucks differ no one knows which of them brings the stone of which bed; so each brings its own.
   const isOneTruck = parts.filter(({ joined }) => joined.length > 0).length === 1;
-  const typedTons = addedUp(stones.filter(({ deliveries }) => deliveries.typed).map(({ order }) => order.quantity));
+  const typedTons = addedUp(stones.filter(({ deliveries }) => deliveries.typed).map(ownTons));
   const restTons = Math.max(0, orderTons - typedTons);
   return parts.map((part) => {
     const { joined, bedByBed } = part;
     const together = joined.length > 1 && isOneTruck ? must(joined[0]).source : undefined;
     if (!together) return { ...part, order: bedByBed, hauls: part.asks.map(({ source }) => haulOf(source)) };
     const { tonsPerYard, truck, yardStep, yardMinimum } = together;
-    // Where tons alone were typed, the bed's own block still counts loads of the tons it works out.
-    const shared = orderUp(addedUp(joined.map(({ source }) => source.tons)), yardStep, yardMinimum);
+    // Where only the amount was typed, the bed's own block still counts loads of what it works out.
+    const needed = addedUp(joined.map(({ source }) => neededOf(source)));
+    const shared = orderUp(needed, yardStep, yardMinimum) * tonsEach(together);
     const order = orderOf(part, () => loadsFor(shared / tonsPerYard, tonsPerYard, truck));
     const loads = order - ownOf(part.beside);
     const joinedHaul = { yards: restTons / tonsPerYard, tonsPerYard, loads, truck };
@@ -71,7 +72,11 @@ function askOf(stone: StoneOfBed): Ask<StoneOfBed> {
   };
 }
 
+/** Short tons on the bed's own line. */
+const ownTons = (stone: StoneOfBed) => stone.order.quantity * tonsEach(stone);
+
 /** What the bed's own loads carry. */
-function haulOf({ order, tonsPerYard, deliveries, truck }: StoneOfBed): Haul {
-  return { yards: order.quantity / tonsPerYard, tonsPerYard, loads: deliveries.quantity, truck };
+function haulOf(stone: StoneOfBed): Haul {
+  const { tonsPerYard, deliveries, truck } = stone;
+  return { yards: ownTons(stone) / tonsPerYard, tonsPerYard, loads: deliveries.quantity, truck };
 }

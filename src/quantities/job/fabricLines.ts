@@ -77,7 +77,10 @@ function orderPart(part: Part<FabricOfBed>, rollLengthFt: number, steps: number 
 }
 
 function stripsOf({ bed, source }: Ask<FabricOfBed>): StripOfBed[] {
-  return (source.stripsFt ?? []).map((lengthFt, n) => ({ bed, part: n + 1, lengthFt, endLapIn: source.endLapIn }));
+  const { stripsFt = [], layers = 1, endLapIn } = source;
+  // A strip has the same number in each layer, as in the bed's drawing.
+  const inLayer = stripsFt.length / layers;
+  return stripsFt.map((lengthFt, n) => ({ bed, part: (n % inLayer) + 1, lengthFt, endLapIn }));
 }
 
 function inTurnOf(strips: readonly StripOfBed[], rollLengthFt: number): Cutting {

@@ -4,6 +4,7 @@ import { orderUp } from "../stoneAmounts";
 import { wholeUp } from "../whole";
 import type { BedNeeds, OwnQuantity } from "./bedNeeds";
 import { plain } from "./plain";
+import { neededOf, tonsEach } from "./stoneLines";
 import { loadsFor } from "./truck";
 
 /**
@@ -26,29 +27,35 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
   const cleanUps = beds.map(({ work }) => work?.hours.cleanUp ?? 0);
   const longest = cleanUps.indexOf(Math.max(...cleanUps));
   return beds.map((bed, index) => {
-    const { work, stone, border, fabric, pins, spoil } = bed;
+    const { work, stone, border, sand, fabric, pins, spoil } = bed;
     const made: { -readonly [Key in keyof BedNeeds]?: BedNeeds[Key] } = { ...bed };
     if (stone) {
       const first = firstOf(
         (one) => one.stone,
-        ({ kind, sizeIn }) => isSame(kind, stone.kind) && isSameSize(sizeIn, stone.sizeIn),
+        ({ kind, sizeIn, soldBy }) =>
+          isSame(kind, stone.kind) &&
+          isSameSize(sizeIn, stone.sizeIn) &&
+          (soldBy?.words ?? "") === (stone.soldBy?.words ?? ""),
       );
       const { deliveries, truck } = firstOf((one) => one.stone);
-      const tons = orderUp(stone.tons, first.yardStep, first.yardMinimum);
+      const order = orderUp(neededOf(stone), first.yardStep, first.yardMinimum);
+      const tons = order * tonsEach(first);
       made.stone = {
         ...stone,
+        ...(first.soldBy && { tons: neededOf(stone) * tonsEach(first), soldBy: first.soldBy }),
         tonsPerYard: first.tonsPerYard,
         yardStep: first.yardStep,
         yardMinimum: first.yardMinimum,
         truck,
-        order: onTerms(stone.order, first.order, tons),
+        order: onTerms(stone.order, first.order, order),
         deliveries: onTerms(stone.deliveries, deliveries, loadsFor(tons / first.tonsPerYard, first.tonsPerYard, truck)),
       };
     }
     if (border) {
       const first = firstOf(
         (one) => one.border,
-        ({ heightIn, pieceLengthFt, finish = "" }) =>
+        ({ kind, heightIn, pieceLengthFt, finish = "" }) =>
+          kind === border.kind &&
           isSameSize(heightIn, border.heightIn) &&
           isSameSize(pieceLengthFt, border.pieceLengthFt) &&
           isSame(finish, border.finish ?? ""),
@@ -65,6 +72,14 @@ export function inOneJob(beds: readonly BedNeeds[]): BedNeeds[] {
             ? border.extraStakes.quantity
             : Math.max(0, border.stakes - border.pieces.quantity * first.stakesPerPiece),
         ),
+      };
+    }
+    if (sand) {
+      const first = firstOf((one) => one.sand);
+      made.sand = {
+        ...sand,
+        step: first.step,
+        order: onTerms(sand.order, first.order, orderUp(sand.yards, first.step)),
       };
     }
     if (fabric) {

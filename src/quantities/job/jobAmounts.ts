@@ -1,5 +1,6 @@
 import { type Amount, lineFormulas, priceAmounts } from "../bed/amounts";
 import type { LineKind } from "../bed/lines";
+import { SOLD_BY, TON } from "../soldBy";
 import { type BedRowKey, type KindOf, kindRows } from "./bedRows";
 
 /*
@@ -48,8 +49,18 @@ export interface JobAmount {
   readonly shows?: Amount["shows"] | "words";
 }
 
-/** How many kinds the beds of a job have. */
-export type Kinds = Readonly<Record<KindOf, number>>;
+/** How many kinds the beds of a job have; of sand there is one, or none. */
+export type Kinds = Readonly<Record<Exclude<KindOf, "sand">, number> & { sand?: number }> & {
+  /** What each kind of stone is sold by, such as "bags"; left out: tons. */
+  readonly stoneUnits?: readonly string[];
+};
+
+const unitOfStone = ({ stoneUnits = [] }: Kinds, n: number): string => stoneUnits[n - 1] ?? TON.unit;
+/** Whether any stone is sold by something else than tons. */
+export const sellsOtherwise = ({ stoneUnits = [] }: Kinds): boolean => stoneUnits.some((unit) => unit !== TON.unit);
+/** The unit that a kind of stone says, as `bedRows.ts` words it. */
+export const unitOfKind = (kind: string): string =>
+  (SOLD_BY.find(({ inKind }) => inKind !== "" && kind.includes(inKind)) ?? TON).unit;
 
 const ofKind = (of: KindOf, key: string) => ({
   /** The row's values of beds of this kind, added up. */
@@ -80,21 +91,29 @@ export function kindAmounts(kinds: Kinds): JobAmount[] {
   return [
     ...each(kinds.stone, "stone", (key, n) => {
       const { sum, first } = ofKind("stone", key);
-      const sold = (tons: string) =>
-        `IF(${tons}>0,BED.ORDER_UP(${tons},${first("stoneStep")},${first("stoneMinimum")}),0)`;
+      const unit = unitOfStone(kinds, n);
+      const sold = (needed: string) =>
+        `IF(${needed}>0,BED.ORDER_UP(${needed},${first("stoneStep")},${first("stoneMinimum")}),0)`;
       return [
         kindOf("stone", key, n),
-        amount(`${key}.needed`, "Stone needed together", "tons", sum("stoneTons")),
-        amount(`${key}.order`, "Stone to order together", "tons", sold(`{${key}.needed}`)),
+        amount(`${key}.needed`, "Stone needed together", unit, sum("stoneTons")),
+        amount(`${key}.order`, "Stone to order together", unit, sold(`{${key}.needed}`)),
         amount(`${key}.density`, "Stone weight", "tons/cu yd", first("stoneDensity")),
         amount(
           `${key}.toDeliver`,
           "Stone to deliver",
-          "tons",
-          // A bed's own block counts loads of the tons it works out, also where others are typed. Tons that are typed on
-          // the job's line are delivered.
+          unit,
+          // A bed's own block counts loads of what it works out, also where others are typed. What is typed on the job's
+          // line is delivered.
           `MAX(0,${sold(sum("tonsToBring"))}+{stoneLine${n}.quantity}-{${key}.order}-${sum("stoneTyped")})`,
         ),
+        amount(
+          `${key}.yards`,
+          "Order volume",
+          "cu yd",
+          `({${key}.order}+${sum("stoneTyped")})${volumeOf(kinds, key, n)}`,
+        ),
+        amount(`${key}.tons`, "Order weight", "tons", `{${key}.yards}*{${key}.density}`),
       ];
     }),
     ...each(kinds.edging, "edging", (key, n) => {
@@ -138,11 +157,28 @@ export function kindAmounts(kinds: Kinds): JobAmount[] {
         ),
       ];
     }),
+    ...each(kinds.sand, "sand", (key, n) => {
+      const { sum, first } = ofKind("sand", key);
+      return [
+        kindOf("sand", key, n),
+        amount(`${key}.needed`, "Sand needed together", "cu yd", sum("sand")),
+        amount(
+          `${key}.order`,
+          "Sand to order together",
+          "cu yd",
+          `IF({${key}.needed}>0,BED.ORDER_UP({${key}.needed},${first("sandStep")}),0)`,
+        ),
+      ];
+    }),
   ];
 }
 
-function each<T>(kinds: number, name: KindOf, make: (key: string, n: number) => readonly T[]): T[] {
-  return Array.from({ length: kinds }, (_, index) => make(`${name}${index + 1}`, index + 1)).flat();
+/** The cubic yards of an amount of a kind of stone, as what comes after it. */
+const volumeOf = (kinds: Kinds, key: string, n: number): string =>
+  unitOfStone(kinds, n) === TON.unit ? `/{${key}.density}` : `*${ofKind("stone", key).first("yardsEach")}`;
+
+function each<T>(kinds: number | undefined, name: KindOf, make: (key: string, n: number) => readonly T[]): T[] {
+  return Array.from({ length: kinds ?? 0 }, (_, index) => make(`${name}${index + 1}`, index + 1)).flat();
 }
 
 /** Rows of one kind of edging or fabric: the values of its beds, and nothing for the others. */
@@ -211,6 +247,19 @@ export function jobLines(kinds: Kinds): JobLine[] {
         },
       ];
     }),
+    ...each(kinds.sand, "sand", (key, n): JobLine[] => {
+      const { sum, first } = ofKind("sand", key);
+      return [
+        {
+          key: `sandLine${n}`,
+          label: "Sand",
+          unit: "cu yd",
+          quantity: `{${key}.order}+${sum("sandTyped")}`,
+          unitCost: first("sandCost"),
+          kind: "material",
+        },
+      ];
+    }),
     labor("setEdging", "Set edging", "SUM({beds.edgingTime})"),
     ...each(kinds.fabric, "fabric", (key, n): JobLine[] => {
       const { sum, first } = ofKind("fabric", key);
@@ -234,11 +283,12 @@ export function jobLines(kinds: Kinds): JobLine[] {
     labor("layFabric", "Lay and pin fabric", "SUM({beds.fabricTime})"),
     ...each(kinds.stone, "stone", (key, n): JobLine[] => {
       const { sum, first } = ofKind("stone", key);
+      const inYards = volumeOf(kinds, key, n);
       return [
         {
           key: `stoneLine${n}`,
           label: `="${kindLabels.stone}"&{${key}.kind}`,
-          unit: "tons",
+          unit: unitOfStone(kinds, n),
           quantity: `{${key}.order}+${sum("stoneTyped")}`,
           unitCost: first("stoneCost"),
           kind: "material",
@@ -248,7 +298,7 @@ export function jobLines(kinds: Kinds): JobLine[] {
           key: `deliveryLine${n}`,
           label: `="${kindLabels.delivery}"&{${key}.kind}`,
           quantity:
-            `IF({${key}.toDeliver}>0,BED.LOADS({${key}.toDeliver}/{${key}.density},{deliveryYards},{${key}.density},{deliveryPayload}),0)` +
+            `IF({${key}.toDeliver}>0,BED.LOADS({${key}.toDeliver}${inYards},{deliveryYards},{${key}.density},{deliveryPayload}),0)` +
             `+${sum("loadsTyped")}`,
           unitCost: "{first.delivery.unitCost}",
         },

@@ -21,6 +21,7 @@ export interface OrderedPart<Source> extends Part<Source> {
 /** Where a line carries more than its sums. */
 interface LineExtras {
   readonly weightTons?: number;
+  readonly volume?: OrderLine["volume"];
   readonly cutting?: Cutting;
   readonly notes?: readonly string[];
   readonly warnings?: readonly string[];
@@ -44,6 +45,7 @@ export function lineOf<Source>(
     saved: bedByBed - order,
     money: moneyOf(parts),
     ...(extras.weightTons === undefined ? {} : { weightTons: extras.weightTons }),
+    ...(extras.volume ? { volume: extras.volume } : {}),
     whereUsed: asks.map(({ bed, needed, own }) => ({
       bed,
       needed,

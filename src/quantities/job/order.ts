@@ -24,6 +24,8 @@ export interface OrderLine {
   readonly money: LineMoney | undefined;
   /** Short tons of what is ordered or hauled, where its weight is known. */
   readonly weightTons?: number;
+  /** Loose cubic yards of what is ordered, and the weights of one that tons were counted by, for what the yard may sell either way. */
+  readonly volume?: { readonly yards: number; readonly tonsPerYard: readonly number[] };
   readonly whereUsed: readonly UsedIn[];
   /** How pieces and rolls are cut. */
   readonly cutting?: Cutting;

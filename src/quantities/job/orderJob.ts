@@ -5,6 +5,7 @@ import { fabricLines } from "./fabricLines";
 import { type JobOrder, type LineMoney, suppliers } from "./order";
 import { otherLines } from "./otherLines";
 import { pinLines } from "./pinLines";
+import { sandLines } from "./sandLines";
 import { spoilLines } from "./spoilLines";
 import { stoneLines } from "./stoneLines";
 import { USUAL_CUT_LOSS_IN } from "./together";
@@ -38,6 +39,7 @@ export function orderJob(
   const lines = [
     ...hauled.map(({ line }) => line),
     ...borderLines(beds, cutLossIn, steps),
+    ...sandLines(beds),
     ...fabricLines(beds, steps),
     ...pinLines(beds),
     ...otherLines(beds),

@@ -6,6 +6,7 @@ import { toCents } from "../cents";
 import { listedStrips } from "../fabric";
 import { must } from "../must";
 import { Problem } from "../problem";
+import { TON } from "../soldBy";
 import { type BedRowKey, bedRows, type KindOf, kindRows } from "./bedRows";
 import {
   type JobInputKey,
@@ -18,6 +19,7 @@ import {
   kindAmounts,
   kindLists,
   priceSettings,
+  unitOfKind,
   workSettings,
 } from "./jobAmounts";
 import { piecesTogether, rollsTogether, USUAL_CUT_LOSS_IN } from "./together";
@@ -141,21 +143,32 @@ export function priceJob(
 /** The kinds of stone, edging, and fabric of a job's beds, by their names, as they first come up. */
 export type KindNames = Readonly<Record<KindOf, readonly string[]>>;
 
+/** Whether a kind comes up for the first time; a bed without any has none. */
+const isFirst = (name: string, at: number, names: readonly string[]) =>
+  name !== "" && names.findIndex((one) => isSame(one, name)) === at;
+
 /** The kinds that the beds of a job have. */
 export function kindNamesOf(beds: readonly BedToPrice[]): KindNames {
   const scopes = beds.map(scopeOf);
   const namesOf = (row: BedRowKey) => {
     const names = scopes.map((bed) => String(bed.work(bedRows[row].is)));
-    return names.filter((name, at) => names.findIndex((one) => isSame(one, name)) === at);
+    return names.filter(isFirst);
   };
-  return { stone: namesOf(kindRows.stone), edging: namesOf(kindRows.edging), fabric: namesOf(kindRows.fabric) };
+  const { stone, edging, fabric, sand } = kindRows;
+  return { stone: namesOf(stone), edging: namesOf(edging), fabric: namesOf(fabric), sand: namesOf(sand) };
 }
 
+/** How many kinds there are of each. */
+export const countsOf = ({ stone, edging, fabric, sand }: KindNames): Kinds => ({
+  stone: stone.length,
+  edging: edging.length,
+  fabric: fabric.length,
+  sand: sand.length,
+  ...(stone.some((kind) => unitOfKind(kind) !== TON.unit) && { stoneUnits: stone.map(unitOfKind) }),
+});
+
 /** How many kinds of stone, edging, and fabric the beds of a job have. */
-export function kindsOfBeds(beds: readonly BedToPrice[]): Kinds {
-  const { stone, edging, fabric } = kindNamesOf(beds);
-  return { stone: stone.length, edging: edging.length, fabric: fabric.length };
-}
+export const kindsOfBeds = (beds: readonly BedToPrice[]): Kinds => countsOf(kindNamesOf(beds));
 
 /** A bed's values, and what the lines of its block show. */
 function scopeOf({ bed, laid, typed = {} }: BedToPrice) {
@@ -175,15 +188,16 @@ function scopeOf({ bed, laid, typed = {} }: BedToPrice) {
 
 /** Numbers the kinds of the beds as they first come up. */
 function kindsOf(known: Map<string, Value>): Kinds {
-  const kinds: Partial<Record<KindOf, number>> = {};
+  const kinds: { -readonly [Key in keyof Kinds]?: Kinds[Key] } = {};
   for (const [of, row] of Object.entries(kindRows)) {
     const names = known.get(`beds.${row}`) as readonly string[];
     let count = 0;
     known.set(
       `kinds.${of}`,
-      names.map((name, at) => (names.findIndex((one) => isSame(one, name)) === at ? ++count : 0)),
+      names.map((...at) => (isFirst(...at) ? ++count : 0)),
     );
     kinds[of as KindOf] = count;
+    if (of === "stone") kinds.stoneUnits = names.filter(isFirst).map(unitOfKind);
   }
   return kinds as Kinds;
 }

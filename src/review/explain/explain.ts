@@ -4,14 +4,13 @@ import { valuesOf } from "../../functions/worksheetFunction";
 import { unitIn } from "../../headings/heading";
 import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
-import { Book, type Target } from "../book";
+import { Book, type CallFunction } from "../book";
 import type { WorkbookFacts } from "../facts";
 import { evaluate } from "../formula/evaluate";
 import { PatternReader } from "../formula/pattern";
 import { calledName, isCall, isReference, partsOf, type Tree, textOf, walk } from "../formula/tree";
-import { isFailure, type Single, type Value } from "../formula/values";
+import { isFailure, type Value } from "../formula/values";
 import { fullName, type Knowledge, knownFunction } from "../knowledge";
-import type { CallFunction } from "../study";
 import { type Evaluate, type Explanation, errorOf } from "./explanation";
 import { explainArgument } from "./given";
 import { plainWorking, valueShown, withUnit } from "./plain";
@@ -138,9 +137,6 @@ function explainPlain(
   };
 }
 
-/** Larger ranges are not handed to a formula that is only explained. */
-const MOST_CELLS = 20_000;
-
 /**
  * What explaining a cell needs, from what was read of the workbook, so that the host is asked for nothing more.
  *
@@ -157,20 +153,6 @@ export function cellAround(
 ): Around {
   const book = Book.unread(facts);
   const cell = { sheet: book.sheetNamed(place.sheet) ?? 0, row: place.row, column: place.column };
-  const valueAt = (sheet: number, row: number, column: number): Single => {
-    const grid = must(book.grids[sheet]);
-    const kind = grid.kind(row, column);
-    if (kind === "blank") return null;
-    const value = grid.value(row, column);
-    return kind === "error" || kind === "unknown" ? { error: String(value) } : value;
-  };
-  const valuesAt = ({ sheet, row, column, rows, columns }: Target): Value | undefined => {
-    if (rows * columns > MOST_CELLS) return undefined;
-    if (rows === 1 && columns === 1) return valueAt(sheet, row, column);
-    return Array.from({ length: rows }, (_, r) =>
-      Array.from({ length: columns }, (__, c) => valueAt(sheet, row + r, column + c)),
-    );
-  };
   const evaluateHere = (text: string) => {
     const pattern = new PatternReader().read(text.startsWith("=") ? text : `=${text}`, cell.row, cell.column);
     if (pattern.tree === undefined) return undefined;
@@ -181,13 +163,13 @@ export function cellAround(
     return evaluate(pattern.tree, {
       reach: (_, start) => {
         const target = targetAt(start);
-        return target && valuesAt(target);
+        return target && book.valuesAt(target);
       },
       span: (start, end, row, column) => {
         const [from, to] = [targetAt(start), targetAt(end)];
         if (!from || !to || from.sheet !== to.sheet) return undefined;
         const [rows, columns] = [to.row + row - from.row, to.column + column - from.column];
-        return rows > 0 && columns > 0 ? valuesAt({ ...from, rows, columns }) : undefined;
+        return rows > 0 && columns > 0 ? book.valuesAt({ ...from, rows, columns }) : undefined;
       },
       isFormula: (_, start) => {
         const target = targetAt(start);

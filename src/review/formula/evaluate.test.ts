@@ -48,6 +48,7 @@ describe("a formula is worked out as the host does it", () => {
     ["=ROUND(2.345,2)", 2.35],
     ["=BED.FEET(A1)", 6],
     ["=INDEX(B1:B4,4)", 4],
+    [`=MID(REPT("; "&A4,2),3,99)`, "tons; tons"],
   ])("%s", (formula, value) => expect(workedOut(formula)).toEqual(value));
 
   test.each(["=XLOOKUP(A1,B1:B4,C1:C4)", "=BED.UNHEARD_OF(A1)", "=D9", "=LET(x,1,x)"])(

@@ -91,6 +91,12 @@ export const natives: Readonly<Record<string, (given: readonly Value[]) => Value
   TRIM: onText((text) => text.replace(/ +/g, " ").replace(/^ | $/g, "")),
   LEN: onText((text) => text.length),
   LEFT: onText((text, count) => text.slice(0, Number(count ?? 1))),
+  MID: onText((text, first, count) => text.slice(Number(first) - 1, Number(first) - 1 + Number(count))),
+  REPT: onText((text, times) => text.repeat(Number(times))),
+  SUBSTITUTE: onText((text, old, fresh, place) => {
+    if (place !== undefined) throw new Unknown("SUBSTITUTE");
+    return asText(old) === "" ? text : text.replaceAll(asText(old), () => asText(fresh));
+  }),
   EXACT: onText((text, other) => text === asText(other)),
   COUNTIF: ([range, criterion]) => {
     if (range === undefined || !isRange(range)) throw new Unknown("COUNTIF");

@@ -41,6 +41,16 @@ describe("the weight of a stone", () => {
     expect(ranks).toEqual([60, 15]);
   });
 
+  // CalRecycle: shredded, dry wood chips weigh 300 lb a cubic yard, 0.15 tons.
+  test.each([
+    [0.15, "Stone density, wood chips (tons/cu yd)", []],
+    [0.15, "Stone density (tons/cu yd)", ["B2"]],
+    [0.1, "Stone density, bark (tons/cu yd)", ["B2"]],
+    [300, "Stone density, mulch (tons/cu yd)", ["B2"]],
+  ])("of %f tons is fine for wood, bark, mulch, and rubber alone: %s", (tons, label, found) => {
+    expect(cellsFound(density, weighs(tons, label))).toEqual(found);
+  });
+
   test("names the range and what to type", () => {
     expect(findWith(density, weighs(1.9))).toMatchObject([
       {

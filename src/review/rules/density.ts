@@ -3,7 +3,7 @@ import { CUBIC_FEET_PER_CUBIC_YARD, POUNDS_PER_SHORT_TON } from "../../quantitie
 import { type Cell, cellKey } from "../book";
 import { targetOfTree } from "../formula/sums";
 import { calledName, isCall, type Tree, walk } from "../formula/tree";
-import { knownFunction } from "../knowledge";
+import { type Knowledge, knownFunction } from "../knowledge";
 import type { Study } from "../study";
 import { nameOf, short } from "../words";
 import type { Observation, Rule } from "./rule";
@@ -13,6 +13,14 @@ const TONS = CUBIC_FEET_PER_CUBIC_YARD / POUNDS_PER_SHORT_TON;
 /** Any ordinary stone, loose: 75 to 125 lb a cubic foot; lava and pumice 30 to 60 (common practice). */
 const ORDINARY = [75 * TONS, 125 * TONS] as const;
 const LIGHT = [30 * TONS, 60 * TONS] as const;
+
+/** Coverings that no range of stone holds for. */
+const NOT_STONE = /wood|bark|mulch|rubber/i;
+
+/** From the lightest covering of the table to the heaviest that is lighter than ordinary stone. */
+function lightest({ stones }: Knowledge): readonly [number, number] {
+  return [Math.min(...stones.map(({ low }) => low)), LIGHT[1]];
+}
 
 export const density: Rule = {
   id: "density",
@@ -32,6 +40,8 @@ export const density: Rule = {
     }
     for (const { cell, tons } of weights.values()) {
       if (must(study.book.grids[cell.sheet]).formula(cell.row, cell.column) !== undefined) continue;
+      const names = nameOf(study.book, cell);
+      if (NOT_STONE.test(names) && within(tons, lightest(study.knowledge))) continue;
       yield observe(cell, tons);
     }
   },

@@ -5,7 +5,7 @@ import { isWholeThing } from "../../headings/words";
 import { must } from "../../quantities/must";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
-import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
+import { calledName, isBinary, isCall, isNumber, isReference, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import type { Study } from "../study";
 import { change, eachFormula, type Observation, type Rule } from "./rule";
 
@@ -72,7 +72,12 @@ function roundingIn(tree: Tree): CallExpression | undefined {
     const turned = parent?.type === "UnaryExpression" && parent.operator === "-" && startsWithMinus(inner);
     const raised =
       isBinary(inner) && inner.operator === "+" && inner.arguments.some((one) => isNumber(one) && one.value >= HALF);
-    if (!addsOne && !turned && !raised) return part;
+    // B2=INT(B2) asks whether it's whole.
+    const asked =
+      isBinary(parent) &&
+      parent.operator === "=" &&
+      parent.arguments.some((one) => isReference(one) && isReference(inner) && one.value === inner.value);
+    if (!addsOne && !turned && !raised && !asked) return part;
   }
   return undefined;
 }

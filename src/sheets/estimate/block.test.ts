@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { blankForm } from "../../quantities/bed/form";
+import { SOURCED_STONES } from "../../quantities/tableSources";
 import { cautions } from "../cautions";
 import { estimateBlock } from "./block";
 import { headings } from "./headings";
@@ -12,8 +13,13 @@ test("the cautions are in the block whole, in lines no longer than it is wide", 
     formulas.findIndex(([cell], row) => row > first && cell === headings.stone),
   );
   const across = widths.slice(1).reduce((sum, width) => sum + width, 0);
-  for (const [, line] of rows) expect(String(line).length, String(line)).toBeLessThanOrEqual(across);
-  const said = rows.map(([about, line]) => `${about ? `\n${about}: ` : " "}${line}`).join("");
+  const isFormula = (row: readonly unknown[]) => String(row[1]).startsWith("=");
+  const words = rows.filter((row) => !isFormula(row));
+  for (const [, line] of words) expect(String(line).length, String(line)).toBeLessThanOrEqual(across);
+  for (const { cautions: own } of SOURCED_STONES)
+    expect(own.map(({ text }) => text).join(" ").length).toBeLessThanOrEqual(across);
+  expect(rows.filter(isFormula)).toHaveLength(1);
+  const said = words.map(([about, line]) => `${about ? `\n${about}: ` : " "}${line}`).join("");
   expect(said.trim().split("\n")).toEqual(cautions.map(({ about, text }) => `${about}: ${text}`));
 });
 

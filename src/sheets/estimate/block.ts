@@ -1,6 +1,7 @@
-import type { BedForm } from "../../quantities/bed/form";
+import { type BedForm, edgingOf, soldByIn } from "../../quantities/bed/form";
+import { edgingCautions } from "../../quantities/edgingWork";
 import type { Anchor } from "../../spreadsheet/areas";
-import { cautions } from "../cautions";
+import { cautions, coveringCautionFormula } from "../cautions";
 import { compose, type DraftRow } from "../compose";
 import { inLines } from "../file/lines";
 import { onePageWide } from "../onePageWide";
@@ -33,12 +34,27 @@ export function estimateBlock(form: BedForm, at: Anchor): Plan {
   return { ...plan, page: onePageWide(WIDTHS, Math.max(working, plan.rows - working + 1), [working]) };
 }
 
+/** What to mind about the covering that the bed has by now: an empty row for stone that asks for no more. */
+const coveringRow: DraftRow = {
+  cells: [
+    { content: '=IF(LEN({coveringCaution})>0,"This covering","")', look: "label" },
+    { content: `=${coveringCautionFormula("{stone}")}`, key: "coveringCaution", look: "caution" },
+  ],
+};
+
+/** What to mind about what the bed is edged with; metal asks for no more than the usual. */
+function edgingRows(form: BedForm): DraftRow[] {
+  return edgingCautions([edgingOf(form).name]).flatMap(({ about, text }) =>
+    inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),
+  );
+}
+
 /** The rows of the block, for {@link estimateBlock} and for finding its cells again. */
 export function estimateRows(form: BedForm): DraftRow[] {
   return [
     { look: "title", cells: [{ content: BLOCK_TITLE }, { content: named(form.name), key: "name" }] },
     headRow(form),
-    resultRow("Stone to order", { content: "={orderTons}", key: "headTons" }, "tons"),
+    resultRow("Stone to order", { content: "={stoneOrder}", key: "headTons" }, soldByIn(form).unit),
     {
       cells: [
         { content: "Depth", look: "label" },
@@ -59,6 +75,8 @@ export function estimateRows(form: BedForm): DraftRow[] {
     ...cautions.flatMap(({ about, text }) =>
       inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),
     ),
+    coveringRow,
+    ...edgingRows(form),
     blankRow,
     ...WORKING.flatMap((part) => [sectionRow(headings[part], "Typed", "Unit", "Reads as"), ...partRows(form, part)]),
   ];

@@ -1,9 +1,11 @@
 import { exampleStonePrice } from "../../quantities/bed/examples";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
-import { type BedForm, textOf } from "../../quantities/bed/form";
+import { type BedForm, edgingOf, soldByIn, textOf } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
 import { type RateKey, rateKeys } from "../../quantities/bed/rates";
 import { readField } from "../../quantities/bed/readField";
+import { edgingFieldKeys, METAL } from "../../quantities/edgingKinds";
+import { soldByFieldKeys, TON } from "../../quantities/soldBy";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { fieldsBelow, headings } from "./headings";
 import { followingFormula } from "./rateFormulas";
@@ -51,7 +53,7 @@ export function unfollowingCells(
       const before = formulas[top + cell.row]?.[left + cell.column];
       if (!isStarting(form, rate, before) || (rate === "stoneCost" && !stone)) return [];
       const stoneAt = stone ? cellAddress({ row: area.row + stone.row, column: area.column + stone.column }) : "";
-      const after = followingFormula(rate).replaceAll("{stone}", stoneAt);
+      const after = followingFormula({ key: rate, single: rate }).replaceAll("{stone}", stoneAt);
       return [{ bed: form.name, rate, before, after, row: area.row + cell.row, column: area.column + cell.column }];
     });
     const has = new Set(found.map(({ rate }) => rate));
@@ -76,6 +78,8 @@ function placeOf(parts: readonly Part[], key: FieldKey): Anchor | undefined {
 
 /** Whether a cell holds what its field starts with. */
 function isStarting(form: BedForm, rate: RateKey, content: unknown): content is number {
+  if (edgingFieldKeys.includes(rate) && edgingOf(form) !== METAL) return false;
+  if (soldByFieldKeys.includes(rate) && soldByIn(form) !== TON) return false;
   const start = rate === "stoneCost" ? exampleStonePrice(textOf(form, "stone")) : fields[rate].initial;
   return typeof content === "number" && content === readField(fields[rate], start);
 }

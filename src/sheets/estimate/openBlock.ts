@@ -5,11 +5,16 @@ import {
   cornerFields,
   countFields,
   edgingFields,
+  edgingOf,
   initialOf,
   shapeFieldsOf,
+  soldByIn,
 } from "../../quantities/bed/form";
-import { lines } from "../../quantities/bed/lines";
+import { lineCalled } from "../../quantities/bed/lines";
+import { type ListKey, officeLists } from "../../quantities/bed/officeLists";
 import { isRate, type Rates, rateKeys } from "../../quantities/bed/rates";
+import { METAL } from "../../quantities/edgingKinds";
+import { TON } from "../../quantities/soldBy";
 import { alignRows, type Content } from "../blockRows";
 import { type BlockUpdate, blockUpdate } from "../blockUpdate";
 import type { DraftRow } from "../compose";
@@ -42,7 +47,7 @@ export function formOnSheet({ block, contents, values }: BlockOnSheet, rates: Ra
   const form: BedForm = {
     ...block.form,
     typed: inWords({ ...ownFields(block.form), ...typedPrices(contents, values) }),
-    ...(follows && { rates }),
+    ...(follows && { rates: withLists(rates, (picks) => block.form.typed[picks] !== undefined) }),
   };
   const rows = estimateRows(form);
   const places = alignRows(rows, contents);
@@ -54,6 +59,12 @@ export function formOnSheet({ block, contents, values }: BlockOnSheet, rates: Ra
     return isRenamed && !isFollowing(contents[place]?.[1]) ? [[key, textIn(values[place]?.[1])]] : [];
   });
   return renamed.length > 0 ? { ...form, typed: inWords({ ...form.typed, ...Object.fromEntries(renamed) }) } : form;
+}
+
+/** The office's rates with some of its lists alone: a block of before has no row to name one's row in. */
+function withLists(rates: Rates, isWanted: (picks: FieldKey) => boolean): Rates {
+  const lists = Object.entries(rates.lists ?? {}).filter(([key]) => isWanted(officeLists[key as ListKey].picks));
+  return { ...rates, lists: Object.fromEntries(lists) };
 }
 
 /** What was read but is no input of this way of measuring: a result that has the label of another way's input. */
@@ -76,10 +87,11 @@ function inWords(typed: BedForm["typed"]): BedForm["typed"] {
 function typedPrices(contents: BlockOnSheet["contents"], values: BlockOnSheet["values"]): BedForm["typed"] {
   const part = partsOf(values).find(({ heading }) => heading === headings.lines);
   if (!part) return {};
-  const found = lines.flatMap(({ label, cost }): [FieldKey, string][] => {
-    const index = part.rows.findIndex(([first]) => first === label);
-    if (cost === "crewRate" || index < 0 || isFollowing(contents[part.first + index]?.[UNIT_COST])) return [];
-    return [[cost, textIn(part.rows[index]?.[UNIT_COST])]];
+  const found = part.rows.flatMap(([label, , , unitCost], index): [FieldKey, string][] => {
+    const cost = lineCalled(label)?.cost;
+    const isFirst = part.rows.findIndex(([first]) => first === label) === index;
+    if (!isFirst || !cost || cost === "crewRate" || isFollowing(contents[part.first + index]?.[UNIT_COST])) return [];
+    return [[cost, textIn(unitCost)]];
   });
   return Object.fromEntries(found);
 }
@@ -156,11 +168,27 @@ export function mergedForm(opened: BedForm, sheet: BedForm, pane: BedForm): BedF
 export function estimateUpdate(there: BlockOnSheet, was: BedForm, wanted: BedForm): BlockUpdate {
   const { rates, ...bare } = wanted;
   const isWithRates = was.rates !== undefined || rateKeys.some((key) => wanted.typed[key] === undefined);
-  const next = estimateRows(rates && isWithRates ? wanted : bare);
-  return blockUpdate([estimateRows(was), ...notedOtherwise(was)], next, {
-    at: there.block.area,
-    contents: there.contents,
-  });
+  const isNamed = (picks: FieldKey) =>
+    was.typed[picks] !== undefined || (wanted.typed[picks] ?? fields[picks].initial) !== fields[picks].initial;
+  const next = estimateRows(rates && isWithRates ? { ...bare, rates: withLists(rates, isNamed) } : bare);
+  // A block of an earlier version has no row for the kind of edging, and gets one where it isn't metal anymore. Nor does
+  // it say what its stone is sold by.
+  const lacks = (key: FieldKey) => !there.contents.some(([label]) => label === fields[key].label);
+  const [ofEdging, ofStone] = [lacks("edgingKind") ? ["edgingKind"] : [], lacks("soldBy") ? SOLD_BY_ROWS : []];
+  const leftOut = (keys: readonly string[], rows: DraftRow[]) =>
+    rows.filter(({ cells }) => !keys.includes(cells[1]?.key ?? ""));
+  const stays = [
+    ...(edgingOf(wanted) === METAL ? ofEdging : []),
+    ...(soldByIn(was) === TON && soldByIn(wanted) === TON ? ofStone : []),
+  ];
+  return blockUpdate(
+    [estimateRows(was), ...notedOtherwise(was)].map((rows) => leftOut([...ofEdging, ...ofStone], rows)) as [DraftRow[]],
+    leftOut(stays, next),
+    {
+      at: there.block.area,
+      contents: there.contents,
+    },
+  );
 }
 
 /**
@@ -178,6 +206,9 @@ function notedOtherwise({ rates, ...was }: BedForm): DraftRow[][] {
     estimateRows({ ...was, typed: { ...typed, ...own } }),
   ];
 }
+
+/** Rows that a block of an earlier version lacks, in which all stone is sold by the ton. */
+const SOLD_BY_ROWS: readonly string[] = ["soldBy", "orderTons", "orderYards"];
 
 function without(typed: BedForm["typed"], keys: readonly FieldKey[]): BedForm["typed"] {
   return Object.fromEntries(Object.entries(typed).filter(([key]) => !keys.includes(key as FieldKey)));

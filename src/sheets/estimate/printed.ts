@@ -4,13 +4,15 @@ import {
   cornerFields,
   countsEdging,
   edgingFields,
+  edgingOf,
   givenCutOuts,
   givenPoints,
   givenWidths,
   hasPlan,
   picksCorners,
+  soldByIn,
 } from "../../quantities/bed/form";
-import type { Outline } from "../../quantities/bed/inPlan";
+import { expressionOf, type Outline } from "../../quantities/bed/inPlan";
 import { lines } from "../../quantities/bed/lines";
 import { must } from "../../quantities/must";
 
@@ -26,6 +28,8 @@ export function outlineOf(form: BedForm): Outline {
     inPlan: hasPlan(form.way),
     countsEdging: countsEdging(form),
     picksCorners: picksCorners(form),
+    edging: edgingOf(form),
+    soldBy: soldByIn(form),
   };
 }
 
@@ -56,7 +60,7 @@ export function printed(form: BedForm, is: Amount["is"]): string {
     "lines.kind": column("kind"),
     "lines.quantity": column("quantity"),
   };
-  return withKeys(typeof is === "string" ? is : is(outline), (key) => ranges[key]);
+  return withKeys(expressionOf(is, outline), (key) => ranges[key]);
 }
 
 /** A formula with some of its keys put otherwise; what `other` doesn't know stays. */

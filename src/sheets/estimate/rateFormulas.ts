@@ -1,5 +1,7 @@
 import { quoted } from "../../quantities/bed/evaluate";
-import { type Field, fields, MOST_SHARE } from "../../quantities/bed/fields";
+import { type Field, type FieldKey, fields, MOST_SHARE } from "../../quantities/bed/fields";
+import { type BedForm, followedRate, hasSingleRate } from "../../quantities/bed/form";
+import { type ListKey, listFeeding, listOf, listWhose } from "../../quantities/bed/officeLists";
 import {
   isPriced,
   OLD_SAMPLE,
@@ -46,20 +48,70 @@ export function isLength({ reads }: Field): boolean {
   return reads === "feet" || reads === "inches";
 }
 
+/** Where the cell of a field has its rate from: a row of a list that the block names, a single rate, or both in this order. */
+export interface RateSource {
+  readonly key: FieldKey;
+  readonly list?: ListKey;
+  readonly single?: RateKey;
+}
+
+/** The source of a field of a block; undefined for one that follows no rate. */
+export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined {
+  if (!followedRate(form, key)) return undefined;
+  const list = listFeeding(key);
+  return {
+    key,
+    ...(list && form.rates?.lists?.[list] && { list }),
+    ...(hasSingleRate(form, key) && { single: key }),
+  };
+}
+
 /** The formula of a cell that follows a rate. A length may be tape text, which the functions read and refuse. */
-export function followingFormula(key: RateKey): string {
-  const [field, name] = [fields[key] as Field, rateNames[key]];
+export function followingFormula({ key, list, single }: RateSource): string {
   if (key === "stoneCost") return stonePriceFormula();
-  if (isLength(field)) return `=IFERROR(IF(${name}<=0,${quoted(NO_RATE)},${name}),${quoted(NO_RATE)})`;
-  return `=IFERROR(${usableOrNone(field, name)},${quoted(NO_RATE)})`;
+  const field: Field = fields[key];
+  const other = single ? usableOrNone(field, rateNames[single]) : quoted(NO_RATE);
+  if (!list) return `=IFERROR(${other},${quoted(NO_RATE)})`;
+  const { cell, column, has } = listed(key, list);
+  const { names } = listOf(list);
+  return `=IFERROR(IF(ROWS(${names})<>ROWS(${column}),${quoted(NO_RATE)},IF(${has},${usableOrNone(field, cell)},${other})),${quoted(NO_RATE)})`;
+}
+
+/** The cell of a list that a block takes for a field, in its row; and whether the block names a row that has it. */
+function listed(key: FieldKey, list: ListKey) {
+  const { names, columns, picks } = listOf(list);
+  const column = columns[key] ?? "";
+  const place = `MATCH(TRIM({${picks}}),${names},0)`;
+  const cell = `INDEX(${column},${place})`;
+  return { place, column, cell, has: `IFERROR(LEN(${cell})>0,FALSE)` };
 }
 
 /** What a cell that follows a rate is to be said about: what is wrong, or that its price is an example, or `otherwise`. */
-export function rateRemark(key: RateKey, followed: string, example: string, otherwise: string): string {
+export function rateRemark(source: RateSource, followed: string, example: string, otherwise: string): string {
+  const { key, list, single } = source;
   if (key === "stoneCost") return stoneRemark(followed);
-  const said = isPriced(key) ? `IF(${isExample(whoseName(key))},${example},${otherwise})` : otherwise;
-  return `IF(ISNUMBER(${followed}),${said},${whatIsWrong(fields[key], rateNames[key])})`;
+  const ofMark = (mark: string) => (isPriced(key) ? `IF(${isExample(mark)},${example},${otherwise})` : otherwise);
+  const said = single && isPriced(single) ? ofMark(whoseName(single)) : otherwise;
+  const wrong = single ? whatIsWrong(fields[key], rateNames[single]) : quoted("rate isn't in the list");
+  if (!list) return `IF(ISNUMBER(${followed}),${said},${wrong})`;
+  const { of, names } = listOf(list);
+  const { place, cell, column, has } = listed(key, list);
+  const mark = `INDEX(${listWhose(listOf(list))},${place})`;
+  const saidOfAny = isPriced(key) ? `IF(${has},${ofMark(mark)},${said})` : otherwise;
+  const wrongInAny = `IF(${has},${whatIsWrong(fields[key], cell)},${wrong})`;
+  const isLost = `ISERROR(ROWS(${names})=ROWS(${column}))`;
+  return `IF(ISNUMBER(${followed}),${saidOfAny},IF(${isLost},${quoted(`list of ${of} is missing`)},${wrongInAny}))`;
 }
+
+/** What the name of a row is to be said about: that the list doesn't have it, or `otherwise`. */
+export function pickRemark(list: ListKey, otherwise: string): string {
+  const { names, picks } = listOf(list);
+  const isUsual = `TRIM({${picks}})=${quoted(fields[picks].initial)}`;
+  return `IF(OR(${isUsual},ISNUMBER(MATCH(TRIM({${picks}}),${names},0))),${otherwise},${quoted(NOT_LISTED)})`;
+}
+
+/** What a block says of a name that its list doesn't have. */
+export const NOT_LISTED = "Not in the list in Rates, so the usual rates count.";
 
 const PARTS = 1000;
 
@@ -106,5 +158,9 @@ function isExample(mark: string): string {
 }
 
 function usableOrNone(field: Field, cell: string): string {
+  if (isLength(field)) {
+    const isNone = field.mayBeZero ? `OR(LEN(${cell})=0,${cell}<0)` : `${cell}<=0`;
+    return `IF(${isNone},${quoted(NO_RATE)},${cell})`;
+  }
   return `IF(${usableNumber(field, cell)},${cell},${quoted(NO_RATE)})`;
 }

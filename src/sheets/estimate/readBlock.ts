@@ -1,6 +1,7 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, type CutOutText, type PointText, type Way, ways } from "../../quantities/bed/form";
 import { currentText } from "../../quantities/bed/olderTexts";
+import { TON, usuallySoldBy } from "../../quantities/soldBy";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
 
@@ -76,7 +77,7 @@ function readForm(rows: readonly Row[]): BedForm | undefined {
     ...blankForm(),
     name: text(rows[0]?.[1]),
     way,
-    typed: Object.assign({}, ...parts.map(typedIn)),
+    typed: asBefore(Object.assign({}, ...parts.map(typedIn))),
     widths: listed("Width").map(([, width]) => text(width)),
     points: listed("Point").map((row): PointText => [text(row[1]), text(row[2]), Number(row[6]) > 0 ? "1" : "0"]),
     cutOuts: listed("Cut-out").map((row): CutOutText => [text(row[1]), text(row[2]), text(row[3]), text(row[4])]),
@@ -114,6 +115,12 @@ function typedIn({ heading, rows }: Part): Partial<Record<FieldKey, string>> {
       return row && row[1] !== FOLLOWS ? [[key, text(row[1])]] : [];
     }),
   );
+}
+
+/** In blocks of earlier versions everything is sold by the ton, which goes without saying for stone alone. */
+function asBefore(typed: BedForm["typed"]): BedForm["typed"] {
+  const isSaid = typed.soldBy !== undefined || typed.stone === undefined || usuallySoldBy(typed.stone) === TON;
+  return isSaid ? typed : { ...typed, soldBy: TON.name };
 }
 
 function wayOf(label: string | undefined): Way | undefined {

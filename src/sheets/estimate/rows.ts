@@ -4,23 +4,38 @@ import {
   amounts,
   type PartKey,
   parts,
+  unitOfAmount,
   type VerdictKey,
   verdicts,
 } from "../../quantities/bed/amounts";
 import { depthVerdicts } from "../../quantities/bed/depthVerdict";
 import { quoted } from "../../quantities/bed/evaluate";
-import { isExamplePrice } from "../../quantities/bed/examples";
 import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
-import { type BedForm, followedRate, hasPlan, textOf } from "../../quantities/bed/form";
-import { isPriced, isRate, type RateKey } from "../../quantities/bed/rates";
+import { asks, type BedForm, edgingOf, hasPlan, soldByIn, textOf, unitOf } from "../../quantities/bed/form";
+import { isExamplePrice } from "../../quantities/bed/listSamples";
+import { listPicked } from "../../quantities/bed/officeLists";
+import { isPriced } from "../../quantities/bed/rates";
+import { countsAmount, EDGING_KINDS } from "../../quantities/edgingKinds";
+import { plainName } from "../../quantities/nearestName";
 import { readNumber, readShare } from "../../quantities/numberText";
 import { SOILS } from "../../quantities/soil";
+import { countsOfStone, SOLD_BY } from "../../quantities/soldBy";
 import { STONES } from "../../quantities/stone";
 import { type DraftCell, type DraftRow, TYPED_OVER } from "../compose";
-import type { FormatName } from "../plan";
+import { choicesThatFit, type FormatName } from "../plan";
 import { typed } from "../typed";
 import { printed } from "./printed";
-import { followingFormula, isLength, isStillExample, rateRemark, stoneWeightFormula } from "./rateFormulas";
+import {
+  followingFormula,
+  isLength,
+  isStillExample,
+  NOT_LISTED,
+  pickRemark,
+  type RateSource,
+  rateRemark,
+  rateSource,
+  stoneWeightFormula,
+} from "./rateFormulas";
 
 /**
  * What to write for a field: a formula where it follows one of the office's rates; else a length as it was taped,
@@ -48,10 +63,9 @@ export function linkIn({ links }: BedForm, key: string): string | undefined {
 /** What a cell's formula follows, as {@link linkIn} made it. */
 export const linkedTo = (formula: string): string | undefined => /^=IF\(LEN\((.+)\)=0,"",\1\)$/i.exec(formula)?.[1];
 
-/** The rate that a field's cell follows; undefined for one that holds what was typed, or a starting value. */
-export function rateOf(form: BedForm, key: FieldKey): RateKey | undefined {
-  if (linkIn(form, key)) return undefined;
-  return isRate(key) && followedRate(form, key) ? key : undefined;
+/** Where a field's cell has its rate from; undefined for one that holds what was typed, or a starting value. */
+export function rateOf(form: BedForm, key: FieldKey): RateSource | undefined {
+  return linkIn(form, key) ? undefined : rateSource(form, key);
 }
 
 /** Where a cell holds what its field does, and how that shows: a rate that is followed was not typed here. */
@@ -83,8 +97,12 @@ export function textRow(content: string, look: "note" | "caution", lead = ""): D
 
 /** An input: its label, what was typed, its unit, and for a length what the tape text reads as. */
 export function fieldRow(form: BedForm, key: FieldKey): DraftRow {
-  const choices = CHOICES[key];
-  const { label, unit, reads } = fields[key];
+  const choices = choicesOf(form, key);
+  const { label, reads } = fields[key];
+  const unit = unitOf(form, key);
+  // The rows of a block are those of one kind of edging and one unit, so another is counted once the block is updated.
+  const warning = key in rowsOf ? NOT_COUNTED : listPicked(key) && NOT_LISTED;
+  const warnWhen = warning && `=LEFT({self},${warning.length})=${quoted(warning)}`;
   const format: FormatName = reads === "share" ? "share" : "general";
   const cell: DraftCell = {
     content: fieldContent(form, key),
@@ -96,13 +114,23 @@ export function fieldRow(form: BedForm, key: FieldKey): DraftRow {
   return inputRow(label, cell, reads === "share" ? "" : unit, {
     ...(reads === "feet" && { readsAs: "BED.FEET" }),
     ...(reads === "inches" && { readsAs: "BED.INCHES" }),
-    note: { content: noteOf(form, key), key: `${key}.note`, look: "note" },
+    note: { content: noteOf(form, key), key: `${key}.note`, look: "note", ...(warnWhen && { warnWhen }) },
   });
 }
+
+/** Fields that say which rows a block has. */
+const rowsOf = { edgingKind: edgingOf, soldBy: soldByIn } as const;
+const NOT_COUNTED = "Not counted yet: open this bed in the pane and press Update.";
 
 /** A field's note, with what is to be said of its rate before it. */
 function noteOf(form: BedForm, key: FieldKey): string {
   const { note = "" } = fields[key] as Field;
+  if (key in rowsOf) {
+    const { name } = rowsOf[key as keyof typeof rowsOf](form);
+    return `=IF({${key}}=${quoted(name)},${quoted(note)},${quoted(NOT_COUNTED)})`;
+  }
+  const list = listPicked(key);
+  if (list) return `=${pickRemark(list, quoted(note))}`;
   const noted = (said: string) => quoted(note ? `${said}; ${note}` : said);
   const rate = rateOf(form, key);
   if (rate) {
@@ -144,7 +172,8 @@ export function readsAsCell(key: string, reader: string): DraftCell {
 
 /** An amount that the block works out, with its unit and how it comes about. */
 export function amountRow(form: BedForm, key: AmountKey): DraftRow {
-  const { label, unit, how = "", shows, is, warns }: Amount = amounts[key];
+  const { label, shows, is, warns }: Amount = amounts[key];
+  const unit = unitOfAmount(key, soldByIn(form));
   const weighed = key === "stoneDensity" && form.rates !== undefined;
   const warning: DraftCell | undefined = warns && {
     content: printed(form, warns),
@@ -160,9 +189,15 @@ export function amountRow(form: BedForm, key: AmountKey): DraftRow {
       ...(key === "price" && { look: "total" }),
     },
     unit,
-    weighed ? "loose, from Rates or the table of common stone" : (warning ?? how),
+    weighed ? "loose, from Rates or the table of common stone" : (warning ?? howOf(form, key)),
   );
 }
+
+/** How an amount comes about: without pieces of edging, stone reaches up to the ground beside it. */
+const howOf = (form: BedForm, key: AmountKey): string =>
+  key === "stoneDepth" && !edgingOf(form).lines.edging
+    ? "scrape less the gap below the lawn"
+    : ((amounts[key] as Amount).how ?? "");
 
 /** Something the block works out: its label, formula and unit, and how it comes about in words. */
 export function resultRow(label: string, cell: DraftCell, unit: string, how: string | DraftCell = ""): DraftRow {
@@ -190,16 +225,29 @@ function verdictRow(form: BedForm, key: VerdictKey): DraftRow {
   };
 }
 
+const stoneNames = STONES.map(({ name }) => name);
+/** A cell can't offer all of them: it has those before its own, or those after. */
+const [FIRST_STONES, LAST_STONES] = [choicesThatFit(stoneNames), choicesThatFit([...stoneNames].reverse())];
+const soilNames = SOILS.map(({ name }) => name);
+const soldByNames = SOLD_BY.map(({ name }) => name);
+const edgingNames = EDGING_KINDS.map(({ name }) => name);
+
 /** Names that a field offers to choose from. */
-const CHOICES: Partial<Record<FieldKey, readonly string[]>> = {
-  stone: STONES.map(({ name }) => name),
-  soil: SOILS.map(({ name }) => name),
-};
+function choicesOf(form: BedForm, key: FieldKey): readonly string[] | undefined {
+  if (key === "soil") return soilNames;
+  if (key === "edgingKind") return edgingNames;
+  if (key === "soldBy") return soldByNames;
+  if (key !== "stone") return undefined;
+  const own = plainName(textOf(form, key));
+  return LAST_STONES.includes(own) && !FIRST_STONES.includes(own) ? LAST_STONES : FIRST_STONES;
+}
 
 /** The rows of one of the block's parts: what is typed there, and what follows from it. */
 export function partRows(form: BedForm, part: PartKey): DraftRow[] {
   return parts[part].flatMap((key) => {
     if (key === "stripDirection" && !hasPlan(form.way)) return [];
+    if (!countsOfStone(soldByIn(form), key)) return [];
+    if (!countsAmount(edgingOf(form), key) || (key in fields && !asks(form, key as FieldKey))) return [];
     if (key in amounts) return [amountRow(form, key as AmountKey)];
     if (key in verdicts) return [verdictRow(form, key as VerdictKey)];
     return [fieldRow(form, key as FieldKey)];

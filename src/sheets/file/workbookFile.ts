@@ -7,7 +7,7 @@ import { contentValue, fileFormula, isFormula, type Shown, shownValue } from "..
 import { emusPerPixel } from "../../xlsx/style";
 import type { NewName } from "../../xlsx/write/book";
 import type { FilePage, NewCell, NewPicture, NewSheet } from "../../xlsx/write/sheet";
-import type { PageSetup, PlacedPicture, Plan } from "../plan";
+import { MOST_CHOICE_CHARACTERS, type PageSetup, type PlacedPicture, type Plan } from "../plan";
 import { fittedSize } from "../pngSize";
 import { POINTS_A_PIXEL, pointsOfCharacters } from "../points";
 import { rowHeights, rowsThatWrap } from "../rowHeights";
@@ -144,14 +144,11 @@ function rowsOf({ plan, results }: FileSheet, at: Anchor): NonNullable<NewSheet[
   return rows;
 }
 
-/** The longest list of choices that a file holds without cells of its own for it; from memory. */
-const LONGEST_CHOICES = 255;
-
 /** The lists to choose from. A cell may also hold what is not in its list, so a choice is offered and not forced. */
 function listsOf({ choices }: Plan, at: Anchor): NonNullable<NewSheet["lists"]> {
   return choices.flatMap(({ area, names }) => {
     const list = names.join(",");
-    if (list.length > LONGEST_CHOICES || names.some((choice) => choice.includes(","))) return [];
+    if (list.length > MOST_CHOICE_CHARACTERS || names.some((choice) => choice.includes(","))) return [];
     return [{ area: areaAddress(placed(area, at)), source: quoted(list), allowBlank: true }];
   });
 }

@@ -1,5 +1,7 @@
+import { fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
-import type { Outline } from "../../quantities/bed/inPlan";
+import { type Expression, expressionOf } from "../../quantities/bed/inPlan";
+import { UNLESS_BY_TON } from "../../quantities/job/bedRows";
 import { must } from "../../quantities/must";
 import { type Anchor, type Area, cellAddress, quotedSheet } from "../../spreadsheet/areas";
 import { alignRows, type Content } from "../blockRows";
@@ -36,7 +38,7 @@ const KEYS = /\{([\w.]+)\}(?::\{([\w.]+)\})?/g;
  * @throws {MissingCell} for a cell that the block doesn't have anymore.
  */
 export function fromBed(
-  is: string | ((outline: Outline) => string),
+  is: Expression,
   { sheet, form, cells }: { readonly sheet: string; readonly form: BedForm; readonly cells: BedCells },
 ): string {
   const at = inSheet(sheet);
@@ -45,11 +47,15 @@ export function fromBed(
     if (!cell) throw new MissingCell(form.name.trim() || sheet, key);
     return cellAddress(cell);
   };
-  const expression = typeof is === "string" ? is : is(outlineOf(form));
+  const expression = expressionOf(is, outlineOf(form));
   const typedOver = expression
     .replace(/\{(\w+)\.isTyped\}/g, (_, line: string) => `NOT(ISFORMULA({${line}.quantity}))`)
     // The last width that there will be, and not the one that there is now.
-    .replaceAll("{widths.last}", "INDEX({widths.decimal},ROWS({widths.decimal}))");
+    .replaceAll("{widths.last}", "INDEX({widths.decimal},ROWS({widths.decimal}))")
+    // A block from before stone could be sold otherwise sells it by the ton.
+    .replaceAll(cells.has("soldBy") ? "{soldBy.none}" : UNLESS_BY_TON, "")
+    // A block from before this field existed has one layer.
+    .replaceAll("{fabricLayers}", cells.has("fabricLayers") ? "{fabricLayers}" : fields.fabricLayers.initial);
   return printed(form, typedOver)
     .slice(1)
     .replace(KEYS, (_, one: string, other?: string) => {

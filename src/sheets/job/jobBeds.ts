@@ -1,5 +1,5 @@
 import type { BedForm } from "../../quantities/bed/form";
-import { lines as estimateLines } from "../../quantities/bed/lines";
+import { lineCalled } from "../../quantities/bed/lines";
 import { currentText } from "../../quantities/bed/olderTexts";
 import { toCents } from "../../quantities/cents";
 import type { Anchor, Area } from "../../spreadsheet/areas";
@@ -78,7 +78,7 @@ function linesOf(values: readonly Row[], formulas: readonly Row[]): BedLine[] {
   if (first === 0 || last < 0) return [];
   return values.slice(first, last).flatMap((cells, index) => {
     const [label, quantity, unit, unitCost, , markup, , kind] = cells;
-    const known = estimateLines.find((line) => line.label === currentText(label) && line.unit === currentText(unit));
+    const known = lineCalled(currentText(label), currentText(unit));
     // A spare line is blank; a line of the estimate of which nothing is needed still says so.
     if (typeof quantity !== "number" || (quantity === 0 && !known)) return [];
     const isFormula = (column: number) => String(formulas[first + index]?.[column] ?? "").startsWith("=");

@@ -2,8 +2,10 @@ import type { FieldKey } from "../../quantities/bed/fields";
 import { fields } from "../../quantities/bed/fields";
 import type { BedForm } from "../../quantities/bed/form";
 import { lines } from "../../quantities/bed/lines";
+import { edgingFieldKeys } from "../../quantities/edgingKinds";
 import type { Kinds } from "../../quantities/job/jobAmounts";
 import { must } from "../../quantities/must";
+import { soldByFieldKeys } from "../../quantities/soldBy";
 import { type Anchor, type Area, areaIn, cellAddress } from "../../spreadsheet/areas";
 import { keyAddresses } from "../compose";
 import { estimateBlock, estimateRows } from "../estimate/block";
@@ -120,10 +122,15 @@ export function followingForm(bed: SheetBed, differences: Readonly<Partial<Recor
   // Another stone has another price, which the office's rates or the person give.
   const own = "stone" in differences ? { ...differences, stoneCost: differences.stoneCost } : differences;
   for (const key of Object.keys(own)) delete links[key];
-  const { stoneCost: _, ...typed } = bed.form.typed;
+  // Edging of another kind has other sizes and prices.
+  const others = "edgingKind" in differences ? edgingFieldKeys.filter((key) => !(key in differences)) : [];
+  for (const key of others) delete links[key];
+  if ("soldBy" in differences) for (const key of soldByFieldKeys) if (!(key in differences)) delete links[key];
+  const kept = Object.fromEntries(Object.entries(bed.form.typed).filter(([key]) => !others.includes(key as FieldKey)));
+  const { stoneCost: _, ...typed } = kept as BedForm["typed"];
   return {
     ...bed.form,
-    typed: { ...("stone" in differences ? typed : bed.form.typed), ...differences },
+    typed: { ...("stone" in differences ? typed : kept), ...differences },
     links,
   };
 }

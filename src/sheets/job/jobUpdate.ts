@@ -1,7 +1,9 @@
 import { isSame } from "../../quantities/bed/evaluate";
+import { EDGING_KINDS } from "../../quantities/edgingKinds";
 import type { KindOf } from "../../quantities/job/bedRows";
-import type { KindNames } from "../../quantities/job/priceJob";
+import { countsOf, type KindNames } from "../../quantities/job/priceJob";
 import { must } from "../../quantities/must";
+import { SOLD_BY, TON } from "../../quantities/soldBy";
 import type { Anchor } from "../../spreadsheet/areas";
 import { alignRows, type Content, isSame as isSameContent, movesOf } from "../blockRows";
 import { addressesOf, type BlockCells, type BlockUpdate, blockUpdate, type CellUpdate, resolved } from "../blockUpdate";
@@ -39,7 +41,7 @@ interface UsedCells extends Anchor {
   readonly formulas: readonly (readonly Content[])[];
 }
 
-const KIND_ROW = /^Kind \((stone|edging|fabric)(\d+)\)$/;
+const KIND_ROW = /^Kind \((stone|edging|fabric|sand)(\d+)\)$/;
 const BROKEN = "#REF!";
 
 /**
@@ -69,7 +71,12 @@ export function jobAsMade(job: JobOnSheet, used: UsedCells, beds: readonly Sheet
       const ownOfBed = own.flatMap((line) => (line.bed === index ? [line.at] : []));
       return bed && { ...onOwnSheet(bed, sheet), own: ownOfBed };
     }),
-    kinds: { stone: kindsOf("stone"), edging: kindsOf("edging"), fabric: kindsOf("fabric") },
+    kinds: {
+      stone: kindsOf("stone"),
+      edging: kindsOf("edging"),
+      fabric: kindsOf("fabric"),
+      sand: kindsOf("sand"),
+    },
     options: optionsIn(sheet, values, contents),
     cells: { at: area, contents },
   };
@@ -146,6 +153,27 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
     const [printed] = resolved(cell?.content ?? "", addresses);
     return holds !== "" && !isSameContent(holds, printed) && shapeOf(holds) === shapeOf(printed);
   };
+  let rowsOfOthers: readonly (readonly DraftRow[])[] | undefined;
+  /** The formula for a bed that was edged with something else then, or whose stone was sold by something else. */
+  const readsAsOther = (index: number, column: number, holds: Content) => {
+    rowsOfOthers ??= [
+      ...EDGING_KINDS.map(({ name }) => ({ edgingKind: name })),
+      ...SOLD_BY.map(({ name }) => ({ soldBy: name })),
+      {},
+    ].map((then) => {
+      const others = beds.map((bed) => ({
+        ...bed,
+        form: { ...bed.form, typed: { ...bed.form.typed, ...then } },
+        // Without any of it, a bed is as those of earlier versions.
+        ...(Object.keys(then).length === 0 && {
+          form: { ...bed.form, typed: { ...bed.form.typed, soldBy: TON.name } },
+          cells: Object.assign(anywhere(bed.cells), { has: (key: string) => key !== "soldBy" && bed.cells.has(key) }),
+        }),
+      }));
+      return jobRows({ ...was, beds: others }).map((row) => renumbered(row, numbered));
+    });
+    return rowsOfOthers.some((all) => readsElsewhere(all[index]?.cells[column], holds));
+  };
   const previous = rows.map((row, index): DraftRow => {
     const place = places[index];
     if (place === undefined) return row;
@@ -160,7 +188,10 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
         if (isMoved && to !== undefined) typed.set(`${row.id}.${to + 1}`, asDraft(holds));
         else if (goes.has(index)) typed.set(cell.key, asDraft(holds));
       }
-      const isOurs = isMoved || String(holds).includes(BROKEN) || (bed !== undefined && readsElsewhere(cell, holds));
+      const isOurs =
+        isMoved ||
+        String(holds).includes(BROKEN) ||
+        (bed !== undefined && (readsElsewhere(cell, holds) || readsAsOther(index, column, holds)));
       return isOurs ? { ...cell, content: asDraft(holds) } : cell;
     });
     return { ...row, cells };
@@ -198,12 +229,6 @@ const isPerBed = ({ id = "option" }: DraftRow) => !id.startsWith("option");
 /** Whether two are the same block of the workbook. */
 export const isBlock = (one: Pick<SheetBed, "sheet" | "area">, other: Pick<SheetBed, "sheet" | "area">): boolean =>
   one.sheet === other.sheet && one.area.row === other.area.row && one.area.column === other.area.column;
-
-const countsOf = ({ stone, edging, fabric }: KindNames) => ({
-  stone: stone.length,
-  edging: edging.length,
-  fabric: fabric.length,
-});
 
 const shapeOf = (content: Content) =>
   String(content)

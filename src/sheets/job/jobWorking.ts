@@ -1,6 +1,16 @@
 import { fields } from "../../quantities/bed/fields";
+import { edgingOf } from "../../quantities/bed/form";
 import { lines as bedLines } from "../../quantities/bed/lines";
-import { type BedRow, bedRows, kindRows } from "../../quantities/job/bedRows";
+import {
+  asSoldRows,
+  type BedRow,
+  type BedRowKey,
+  bedRows,
+  type KindOf,
+  kindRows,
+  sandRows,
+  soldByRows,
+} from "../../quantities/job/bedRows";
 import {
   firstBedCosts,
   type JobAmount,
@@ -8,6 +18,7 @@ import {
   kindAmounts,
   kindLists,
   priceSettings,
+  sellsOtherwise,
   workSettings,
 } from "../../quantities/job/jobAmounts";
 import { must } from "../../quantities/must";
@@ -76,12 +87,27 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       ),
     ],
   });
-  const taken = Object.entries(bedRows).map(([key, { label, unit, shows, is }]: [string, BedRow]) =>
-    perBed(label, unit, `beds.${key}`, (bed) => `=${fromBed(is, bed)}`, ...formatOf(shows)),
-  );
-  const ranks = Object.entries(kindRows).map(([of, row]) =>
-    perBed(`Which kind of ${of}`, "", `kinds.${of}`, (_, n) => rankFormula(of, row, n), "whole"),
-  );
+  const has = (of: KindOf) => of !== "sand" || (kinds.sand ?? 0) > 0;
+  const asSold = sellsOtherwise(kinds);
+  const isTaken = ([key]: [string, BedRow]) =>
+    (has("sand") || !sandRows.includes(key as BedRowKey)) && (asSold || !soldByRows.includes(key as BedRowKey));
+  const taken = Object.entries(bedRows)
+    .filter(isTaken)
+    .map(([key, { shows, is, ...usual }]: [string, BedRow]) => {
+      const { label, unit } = (asSold && asSoldRows[key as BedRowKey]) || usual;
+      return perBed(label, unit, `beds.${key}`, (bed) => `=${fromBed(is, bed)}`, ...formatOf(shows));
+    });
+  const ranks = Object.entries(kindRows)
+    .filter(([of]) => has(of as KindOf))
+    .map(([of, row]) =>
+      perBed(
+        `Which kind of ${of}`,
+        "",
+        `kinds.${of}`,
+        (bed, n) => (hasKind(of as KindOf, bed) ? rankFormula(of, row, n) : "=0"),
+        "whole",
+      ),
+    );
   const lists = (Object.keys(kindLists) as (keyof typeof kindLists)[]).flatMap((of) =>
     Array.from({ length: kinds[of] }, (_, index) => `${of}${index + 1}`).flatMap((key) =>
       Object.entries(kindLists[of]).map(([list, { label, is }]) =>
@@ -92,7 +118,10 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       ),
     ),
   );
-  const without = Object.entries(kinds).map(([of, count]) => `MAX(0,MAX(${across(`kinds.${of}`, beds)})-${count})`);
+  const without = (Object.keys(kindRows) as KindOf[])
+    .filter(has)
+    .map((of) => [of, kinds[of]] as const)
+    .map(([of, count]) => `MAX(0,MAX(${across(`kinds.${of}`, beds)})-${count})`);
   return [
     {
       look: "section",
@@ -117,6 +146,12 @@ function formatOf(shows: BedRow["shows"]): [FormatName, DraftCell["look"]] {
   // A column is narrow, so it shows how the words begin.
   if (shows === "words") return ["general", "note"];
   return [shows ?? "two", "result"];
+}
+
+/** Whether a bed has a kind: one with a spade-cut edge has no edging to order, and only pavers have sand. */
+function hasKind(of: KindOf, { form }: SheetBed): boolean {
+  const { lines, inSand } = edgingOf(form);
+  return of === "sand" ? inSand === true : of !== "edging" || lines.edging !== undefined;
 }
 
 /** Numbers the kinds as they first come up; a bed of a kind that was there has none. */

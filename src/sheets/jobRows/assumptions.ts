@@ -1,3 +1,4 @@
+import { fields } from "../../quantities/bed/fields";
 import { rateNames } from "../../quantities/bed/rates";
 import { columnLetters } from "../../spreadsheet/areas";
 import { type FittedColumn, holdsPercents } from "./fit";
@@ -17,11 +18,12 @@ export function assumptions(
   const wants = (...some: ResultRole[]) => some.some((role) => roles.includes(role));
   const lacks = (role: Role) => !columns.has(role);
   const hidden = beds.filter((bed) => bed.hidden).length;
-  const weighs = wants("yards", "tons", "order", "deliveries");
+  const weighs = wants("yards", "tons", "orderSold", "order", "deliveries");
   return [
     ...fitted.flatMap(columnWords),
     ...(weighs && lacks("depth") ? [`No stone depth column: every bed gets ${assumed.depthIn} in.`] : []),
-    ...(wants("tons", "order", "deliveries", "stonePrice", "density", "hours") && lacks("stone")
+    ...(wants("tons", "orderSold", "order", "deliveries", "stonePrice", "soldPrice", "density", "hours") &&
+    lacks("stone")
       ? [`No stone column: every bed gets ${assumed.stone}.`]
       : []),
     ...(weighs && lacks("waste") ? [wasteWords(setting)] : []),
@@ -29,11 +31,15 @@ export function assumptions(
     ...(wants("border") || (wants("pieces", "stakes", "dig", "spoilLoads") && !setting.shown.has("border"))
       ? [`Edging runs along ${borderWords(assumed)}.`]
       : []),
+    ...(columns.has("edgingKind")
+      ? kindWords(wants("dig", "spoilLoads") && lacks("scrape"), wants("materialCost"))
+      : []),
+    ...(columns.has("soldBy") && wants("orderSold", "order", "materialCost") ? soldWords(wants("materialCost")) : []),
     ...(setting.typesEdging && wants("pieces", "stakes") ? [typedEdgingWords(assumed)] : []),
     ...(lacks("radius") !== lacks("corners")
       ? ["Corners are square unless there's a radius and a number of rounded corners."]
       : []),
-    ...(wants("deliveries", "order", "boxes", "rolls", "pieces")
+    ...(wants("deliveries", "orderSold", "order", "boxes", "rolls", "pieces")
       ? ["Quantities are rounded up bed by bed. Ordering the whole job together may take less."]
       : []),
     ...(hidden > 0
@@ -60,6 +66,32 @@ function wasteWords(setting: ListSetting): string {
   const share = assumed.waste ?? Number(rate(setting, "waste"));
   const taken = followed ? `your rate, ${rateNames.waste},` : `${Number((share * 100).toFixed(4))}%`;
   return `No waste column: every bed gets ${taken}.`;
+}
+
+/** What is taken for the kinds of edging that rows name. */
+function kindWords(scrapes: boolean, prices: boolean): string[] {
+  return [
+    "A row without an edging kind has metal. Other kinds have their usual sizes and paces.",
+    ...(scrapes
+      ? [`With a spade-cut edge or no edging, the scrape is ${fields.topGap.initial} in deeper than the stone.`]
+      : []),
+    ...(prices
+      ? ["Your rates have no price for plastic, pavers, or timber, so those rows have no material cost."]
+      : []),
+  ];
+}
+
+/** What is taken for what rows say that stone is sold by. */
+function soldWords(prices: boolean): string[] {
+  const [bag, bulk] = [fields.bagSize, fields.bulkBagSize].map(({ initial, unit }) => `${initial} ${unit}`);
+  return [
+    `A row that doesn't say what its stone is sold by is in tons. A bag is ${bag}, and a bulk bag ${bulk}.`,
+    ...(prices
+      ? [
+          "Your rates are by the ton. Type the price of any other unit under Stone price, as sold: without it, the row has no material cost.",
+        ]
+      : []),
+  ];
 }
 
 /** How edging is counted of which only the length is known, since it was typed. */

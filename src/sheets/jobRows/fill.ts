@@ -2,12 +2,14 @@ import { must } from "../../quantities/must";
 import { type Area, cellAddress, columnLetters, overlap, SHEET_COLUMNS } from "../../spreadsheet/areas";
 import { numberFormats } from "../plan";
 import { assumptions } from "./assumptions";
+import { edgingTrouble } from "./edging";
 import { type Corrections, type FittedColumn, holdsPercents, type ListFit, settleColumns } from "./fit";
 import { judgeRows, type ListRow, type NeededColumns } from "./listRows";
-import { type CellContent, isTyped, type ListSheet } from "./listSheet";
+import { type CellContent, isTyped, type ListCells, type ListSheet } from "./listSheet";
 import { resultFormula, results } from "./results";
 import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
 import { type Assumed, type ListSetting, type ReadColumn, rateKeysOf } from "./setting";
+import { soldTrouble } from "./sold";
 import { wantedResults } from "./wanted";
 
 /** What the estimator asks for. */
@@ -105,10 +107,11 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
       byRole,
     ),
   ).map((row) => {
-    const merged =
-      row.kind === "bed" &&
-      wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, must(columns.get(role)).column));
-    return merged ? ({ ...row, kind: "note", why: "merged cells are in the way" } as const) : row;
+    if (row.kind !== "bed") return row;
+    const merged = wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, must(columns.get(role)).column));
+    if (merged) return { ...row, kind: "note", why: "merged cells are in the way" } as const;
+    const why = unknownName(cells, row.row, columns);
+    return why === undefined ? row : ({ ...row, kind: "short", why } as const);
   });
   const beds = judged.filter(({ kind }) => kind === "bed");
   const changes: CellChange[] = [];
@@ -134,6 +137,15 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
       beds,
     ),
   };
+}
+
+/** What is wrong with a name in a row that its column's table doesn't have. */
+function unknownName(cells: ListCells, row: number, columns: ReadonlyMap<Role, ReadColumn>): string | undefined {
+  const troubles = [["edgingKind", edgingTrouble] as const, ["soldBy", soldTrouble] as const].map(([role, trouble]) => {
+    const column = columns.get(role)?.column;
+    return column === undefined ? undefined : trouble(String(cells.value(row, column)));
+  });
+  return troubles.find((trouble) => trouble !== undefined);
 }
 
 function headingsOf(

@@ -14,6 +14,9 @@ export interface JobRow {
   readonly job: string;
   readonly bed: string;
   readonly stone: string;
+  /** Left out where the row doesn't say it. */
+  readonly edgingKind?: string;
+  readonly soldBy?: string;
   /** Lengths in feet, depths in inches, waste as a share. Absent where no column holds it or the cell cannot be read. */
   readonly measured: Readonly<Partial<Record<InputRole, number>>>;
   /** What is in the columns of results, in the units of {@link ResultRole}: square feet, feet, short tons, pieces. */
@@ -61,6 +64,8 @@ function neededColumn(role: Role, column: number) {
   return { column, label: roleLabel(role), reads: role === "area" ? ("number" as const) : ("length" as const) };
 }
 
+const NAMES: readonly Role[] = ["job", "bed", "stone", "edgingKind", "soldBy"];
+
 function readRow(
   cells: ListCells,
   sheet: string,
@@ -79,11 +84,21 @@ function readRow(
     if (value === undefined) continue;
     formulas[role] = formulaOf(cells, sheet, row, column, role, unit);
     if (isResult(role)) quantities[role] = value;
-    else if (role !== "job" && role !== "bed" && role !== "stone") measured[role] = value;
+    else if (!NAMES.includes(role)) measured[role] = value;
   }
   const stone = columns.get("stone");
   if (stone && text("stone")) formulas.stone = cellOn(sheet, row, stone.column);
-  return { row, job: text("job"), bed: text("bed"), stone: text("stone"), measured, quantities, formulas };
+  const [edgingKind, soldBy] = [text("edgingKind"), text("soldBy")];
+  const names = { job: text("job"), bed: text("bed"), stone: text("stone") };
+  return {
+    row,
+    ...names,
+    ...(edgingKind && { edgingKind }),
+    ...(soldBy && { soldBy }),
+    measured,
+    quantities,
+    formulas,
+  };
 }
 
 /** A cell's number in the role's own unit; tape text by its own unit. */

@@ -6,9 +6,11 @@ import { plainName } from "../../quantities/nearestName";
 import { STONES } from "../../quantities/stone";
 import { stoneOfYard } from "../../quantities/yardStones";
 import type { Area } from "../../spreadsheet/areas";
+import { edgingTrouble } from "./edging";
 import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
 import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
 import { convertible, isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
+import { soldTrouble } from "./sold";
 
 /** A list of beds as it was found on a sheet, and what its columns are taken for. */
 export interface ListFit {
@@ -143,6 +145,11 @@ function byData(meaning: Meaning, { numbers, tape, formulas, otherTexts }: Colum
   const holdsNames = otherTexts.length > 0 && numbers.length + tape + formulas === 0;
   if (holdsNames && meaning.roles.length === 1 && meaning.roles[0] === "area")
     return { roles: ["bed"], strength: "within" };
+  if (holdsNames && meaning.roles.includes("border") && otherTexts.every((text) => edgingTrouble(text) === undefined))
+    return { roles: ["edgingKind"], strength: "plain" };
+  // Who sold a job is no unit of stone.
+  if (holdsNames && meaning.roles.includes("soldBy") && otherTexts.every((text) => soldTrouble(text) !== undefined))
+    return { roles: [], strength: "vague" };
   if (numbers.length > 0 && otherTexts.length === 0 && meaning.roles.includes("stone")) {
     return { roles: ["stone", "tons", "yards"], strength: "vague" };
   }

@@ -20,7 +20,7 @@ export interface HeadingRow {
 /** Texts longer than this are sentences. */
 const LONGEST_HEADING = 60;
 /** Roles that rows of data name as well as headings do. */
-const NAMES: ReadonlySet<Role> = new Set<Role>(["job", "bed", "stone"]);
+const NAMES: ReadonlySet<Role> = new Set<Role>(["job", "bed", "stone", "edgingKind", "soldBy"]);
 /** So many blank headings side by side part a list from what is beside it. */
 const PARTING_BLANKS = 2;
 

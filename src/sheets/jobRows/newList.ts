@@ -2,7 +2,7 @@ import type { RateKey } from "../../quantities/bed/rates";
 import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
-import type { FormatName, LookName, Plan } from "../plan";
+import { choicesThatFit, type FormatName, type LookName, type Plan } from "../plan";
 import { named, typed } from "../typed";
 import { resultFormula, results } from "./results";
 import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
@@ -116,7 +116,7 @@ function inputCell({ first, assumed, stones }: NewListOptions, setting: ListSett
     content: content[role] ?? "",
     look: isName(role) ? "inputWords" : "input",
     ...(format && { format }),
-    ...(role === "stone" && { choices: stones }),
+    ...(role === "stone" && { choices: choicesThatFit(stones) }),
     ...(role === "waste" && { warnWhen: `={self}="${NO_RATE}"` }),
   };
 }

@@ -4,22 +4,34 @@ import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { LAYOUT_COLUMNS } from "../../quantities/bed/inPlan";
 import { type RateKey, rateNames } from "../../quantities/bed/rates";
+import { hasPieces, METAL } from "../../quantities/edgingKinds";
+import { TON } from "../../quantities/soldBy";
 import { cellAddress } from "../../spreadsheet/areas";
-import { followingFormula, stoneWeightFormula } from "../estimate/rateFormulas";
+import { followingFormula, NO_RATE, stoneWeightFormula } from "../estimate/rateFormulas";
 import type { FormatName } from "../plan";
+import {
+  byEdging,
+  edgingRule,
+  fastenersOf,
+  piecesOf,
+  sandOf,
+  scrapeDepth,
+  settingHours,
+  stoneDepth,
+  trenchOf,
+} from "./edging";
 import { ownUnit, type ResultRole, resultLabels } from "./roles";
 import {
   cornerArguments,
   decimalFeet,
-  depthArgument,
   guarded,
   type ListSetting,
   lengthArgument,
   rate,
-  scrapeArgument,
   stoneArgument,
   wasteArgument,
 } from "./setting";
+import { bySold, orderAsSold, tonsAsSold } from "./sold";
 
 /** How one result of a bed is worked out from its row. */
 export interface Result {
@@ -84,22 +96,24 @@ const closing = ({ assumed }: ListSetting) => (isClosed(assumed) ? ",TRUE" : "")
 const runsOf = ({ longBorders, shortBorders }: ListSetting["assumed"]) =>
   Math.abs(longBorders - shortBorders) === 2 ? 2 : 1;
 const halved = (run: string, runs: number) => (runs === 1 ? run : `${run}/${runs}`);
-const edgingRule = (setting: ListSetting) =>
-  `${rate(setting, "pieceLength")},${initial("stakeSpacing")},${initial("pieceLap")}`;
 
-/** A count of a bed with rounded corners on its layout in plan, as its estimate has it; undefined for plain rectangles. */
-function laid(at: Row, column: keyof typeof LAYOUT_COLUMNS): string | undefined {
+/**
+ * A count of a bed with rounded corners on its layout in plan, as its estimate has it; undefined for plain rectangles.
+ *
+ * @param kind what it's edged with, where that matters.
+ */
+function laid(at: Row, column: keyof typeof LAYOUT_COLUMNS, kind = METAL): string | undefined {
   const { setting, row } = at;
   const round = cornerArguments(setting, row);
   if (!round) return undefined;
   const { longBorders, shortBorders } = setting.assumed;
-  const list = `BED.LAYOUT_RECTANGLE(${sides(at)},${round.radius},${round.corners},${rollRule(setting)},,,,,,${edgingRule(setting)},${longBorders},${shortBorders})`;
+  const list = `BED.LAYOUT_RECTANGLE(${sides(at)},${round.radius},${round.corners},${rollRule(setting)},,,,,,${edgingRule(setting, kind)},${longBorders},${shortBorders})`;
   return `INDEX(${list},2,${LAYOUT_COLUMNS[column]})`;
 }
 
 /** A count of edging on the layout; of edging that was typed it isn't known where it runs. */
-const laidEdging = (at: Row, column: "edgingFt" | "pieces" | "stakes") =>
-  at.setting.typesEdging ? undefined : laid(at, column);
+const laidEdging = (at: Row, column: "edgingFt" | "pieces" | "stakes", kind = METAL) =>
+  at.setting.typesEdging ? undefined : laid(at, column, kind);
 
 /** A count of fabric or pins for strips that lie as in the estimate of the bed: on its layout, or by the rule. */
 function alongStrips(at: Row, column: "fabricSqFt" | "pins", count: (sides: string) => string): string {
@@ -131,6 +145,14 @@ function sidesInTurn(at: Row): string {
   return longBorders > shortBorders ? `${long},${short}` : `${short},${long}`;
 }
 
+/** The office's price of a row's stone. */
+const perTon = ({ setting, row }: Row): string =>
+  withStone(followingFormula({ key: "stoneCost" }), stoneArgument(setting, row));
+
+/** The order and the price that a row's stone is paid by. */
+export const paidBy = ({ columns }: Pick<ListSetting, "columns">) =>
+  columns.has("soldBy") ? (["orderSold", "soldPrice"] as const) : (["order", "stonePrice"] as const);
+
 export const results: Readonly<Record<ResultRole, Result>> = {
   area: result("Area, sq ft", "two", "sides", "length by width, less rounded corners", (at) => {
     const round = cornerArguments(at.setting, at.row);
@@ -143,16 +165,20 @@ export const results: Readonly<Record<ResultRole, Result>> = {
       ...(longBorders > 0 ? [times(longBorders, long)] : []),
       ...(shortBorders > 0 ? [times(shortBorders, short)] : []),
     ].join("+");
-    return laidEdging(at, "edgingFt") ?? (run === "" ? "0" : `BED.EDGE_LENGTH(${run})`);
+    const all = laidEdging(at, "edgingFt") ?? (run === "" ? "0" : `BED.EDGE_LENGTH(${run})`);
+    return byEdging(at.setting, at.row, ({ drawn }) => (drawn === "none" ? "0" : all));
   }),
   pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", (at) => {
-    const { setting, of } = at;
+    const { setting, row, of } = at;
     const runs = runsOf(setting.assumed);
-    const each = `BED.EDGING_PIECES(${halved(of("border"), runs)},${rate(setting, "pieceLength")},${initial("pieceLap")}${closing(setting)})`;
-    return laidEdging(at, "pieces") ?? times(runs, each);
+    return byEdging(setting, row, (kind) => {
+      if (!hasPieces(kind)) return "0";
+      const each = piecesOf(setting, kind, halved(of("border"), runs), closing(setting));
+      return laidEdging(at, "pieces", kind) ?? times(runs, each);
+    });
   }),
   stakes: result("Extra stakes", "whole", "border", "beyond those that come with the pieces", (at) => {
-    const { setting, of } = at;
+    const { setting, row, of } = at;
     const { longBorders, shortBorders } = setting.assumed;
     const runs = runsOf(setting.assumed);
     const corners = longBorders * shortBorders;
@@ -160,12 +186,17 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const turns = knowsCorners
       ? `,${isClosed(setting.assumed) ? "TRUE" : "FALSE"},${sidesInTurn(at)}`
       : closing(setting);
-    const each = `BED.STAKES(${halved(of("border"), runs)},${edgingRule(setting)},${corners}${turns})`;
-    const all = laidEdging(at, "stakes") ?? times(runs, each);
-    return `MAX(0,${all}-${of("pieces")}*${rate(setting, "stakesPerPiece", true)})`;
+    return byEdging(setting, row, (kind) => {
+      const each = `BED.STAKES(${halved(of("border"), runs)},${edgingRule(setting, kind)},${corners}${turns})`;
+      const all = laidEdging(at, "stakes", kind) ?? times(runs, each);
+      return fastenersOf(setting, kind, of("pieces"), all);
+    });
   }),
+  sand: result("Sand, cu yd", "two", "border", "under pavers, up to the next quarter yard", ({ setting, row, of }) =>
+    byEdging(setting, row, (kind) => sandOf(kind, of("border"))),
+  ),
   yards: result("Stone, cu yd", "two", "area", "area × depth ÷ 324, and waste", ({ setting, row, of }) => {
-    return `BED.STONE_YARDS(${of("area")},${depthArgument(setting, row)},${wasteArgument(setting, row)})`;
+    return `BED.STONE_YARDS(${of("area")},${stoneDepth(setting, row)},${wasteArgument(setting, row)})`;
   }),
   density: result("Stone, tons/cu yd", "two", "stone", "your own weight, or from the table", (at) => {
     const name = stoneArgument(at.setting, at.row);
@@ -173,10 +204,15 @@ export const results: Readonly<Record<ResultRole, Result>> = {
   }),
   tons: result("Tons", "two", "area", "short tons, with waste", (at) => {
     const { setting, row, of } = at;
-    return `BED.STONE_TONS(${of("area")},${depthArgument(setting, row)},${stone(at)},${wasteArgument(setting, row)})`;
+    return `BED.STONE_TONS(${of("area")},${stoneDepth(setting, row)},${stone(at)},${wasteArgument(setting, row)})`;
   }),
-  order: result("Order, tons", "two", "area", "up to the yard's next step", ({ setting, of }) => {
-    return `BED.ORDER_UP(${of("tons")},${rate(setting, "orderStep")},${rate(setting, "orderMinimum", true)})`;
+  orderSold: result("Order, as sold", "two", "area", "tons, cubic yards, or bags", ({ setting, row, of }) =>
+    bySold(setting, row, (soldBy) => orderAsSold(setting, soldBy, of("tons"), of("yards"))),
+  ),
+  order: result("Order, tons", "two", "area", "up to the yard's next step", (at) => {
+    const { setting, row, of } = at;
+    if (!setting.columns.has("soldBy")) return orderAsSold(setting, TON, of("tons"), "");
+    return bySold(setting, row, (soldBy) => tonsAsSold(soldBy, of("orderSold"), density(at)));
   }),
   rolls: result("Fabric rolls", "whole", "sides", "strips laid the way that takes fewer rolls, 6 in overlap", (at) => {
     const each = bothWays(at).map((way) => `BED.FABRIC_ROLLS(${way},${rollRule(at.setting)})`);
@@ -190,8 +226,10 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
   }),
   dig: result("Dig, cu yd", "two", "area", "the scrape and the trench below it", ({ setting, row, of }) => {
-    const trench = `${of("border")},${initial("trenchWidth")},${initial("trenchDepth")}`;
-    return `BED.DIG_YARDS(${of("area")},${scrapeArgument(setting, row)},${trench})`;
+    return byEdging(setting, row, (kind) => {
+      const trench = trenchOf(setting, kind, of("border"));
+      return `BED.DIG_YARDS(${of("area")},${scrapeDepth(setting, row, kind)}${trench})`;
+    });
   }),
   spoilLoads: result("Spoil loads", "whole", "area", "loam; by volume and by weight", ({ setting, of }) => {
     const loose = `BED.SPOIL_YARDS(${of("dig")},${quoted(initial("soil"))})`;
@@ -208,7 +246,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "sides",
     "scrape, edging, fabric, stone by wheelbarrow 60 ft, and 1 hr of cleanup",
     (at) => {
-      const { setting, of } = at;
+      const { setting, row, of } = at;
       const fabric = alongStrips(
         at,
         "fabricSqFt",
@@ -216,21 +254,25 @@ export const results: Readonly<Record<ResultRole, Result>> = {
           `BED.FABRIC_AREA(${along},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`,
       );
       const barrow = `BED.HAUL_HOURS(BED.BARROW_TRIPS(${of("yards")},${stone(at)}),${initial("barrowDistance")})`;
-      const { scrapeHours, edgingRate, fabricRate, rakeRate } = rateNames;
+      const edging = byEdging(setting, row, (kind) => settingHours(kind, of("border")));
+      const { scrapeHours, fabricRate, rakeRate } = rateNames;
       return guarded(
         ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"],
-        `${of("dig")}*${scrapeHours}+${of("border")}/${edgingRate}+${fabric}/${fabricRate}+${barrow}+${of("area")}/${rakeRate}+${initial("cleanUpHours")}`,
+        `${of("dig")}*${scrapeHours}+${edging}+${fabric}/${fabricRate}+${barrow}+${of("area")}/${rakeRate}+${initial("cleanUpHours")}`,
       );
     },
     { columns: ["area", "border", "yards", "dig"], rates: ["scrapeHours", "edgingRate", "fabricRate", "rakeRate"] },
   ),
   // What a bed costs and is sold for, at the office's rates: without them, nothing.
-  stonePrice: result(
-    "Stone price per ton",
+  stonePrice: result("Stone price per ton", "money", "stone", "by kind, or the price for any other stone", perTon, {
+    rates: ["stoneCost"],
+  }),
+  soldPrice: result(
+    "Stone price, as sold",
     "money",
     "stone",
-    "by kind, or the price for any other stone",
-    ({ setting, row }) => withStone(followingFormula("stoneCost"), stoneArgument(setting, row)),
+    "your rates are by the ton: type any other",
+    (at) => bySold(at.setting, at.row, (soldBy) => (soldBy === TON ? perTon(at) : quoted(NO_RATE))),
     { rates: ["stoneCost"] },
   ),
   materialCost: result(
@@ -238,13 +280,19 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "money",
     "sides",
     "stone, edging, stakes, fabric, and pins at your rates",
-    ({ of }) => {
+    ({ setting, row, of }) => {
       const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
-      return guarded(
-        ["pieceCost", "stakeCost", "rollCost", "pinBoxCost"],
-        `${of("order")}*${of("stonePrice")}+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
-        [of("stonePrice")],
-      );
+      const [order, stonePrice] = paidBy(setting);
+      return byEdging(setting, row, (kind) => {
+        const edging = hasPieces(kind);
+        if (edging && kind !== METAL) return quoted(NO_RATE);
+        const bought = edging ? `+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}` : "";
+        return guarded(
+          [...(edging ? (["pieceCost", "stakeCost"] as const) : []), "rollCost", "pinBoxCost"],
+          `${of(order)}*${of(stonePrice)}${bought}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
+          [of(stonePrice)],
+        );
+      });
     },
     {
       columns: ["order", "stonePrice", "pieces", "stakes", "rolls", "boxes"],
@@ -278,13 +326,15 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "money",
     "sides",
     "with markups and overhead, before the minimum charge",
-    ({ of }) => {
+    ({ setting, of }) => {
       const { materialMarkup, laborMarkup, haulingMarkup, overhead } = rateNames;
       const costs = [of("materialCost"), of("laborCost"), of("haulingCost")];
       const marked = [materialMarkup, laborMarkup, haulingMarkup].map((name, index) => `${costs[index]}*(1+${name})`);
       return guarded(
         ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
         `ROUND(${marked.join("+")}+(${costs.join("+")})*${overhead},2)`,
+        // What has no rate has no cost, either.
+        setting.columns.has("edgingKind") || setting.columns.has("soldBy") ? [of("materialCost")] : [],
       );
     },
     {

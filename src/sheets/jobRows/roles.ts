@@ -16,6 +16,8 @@ export const inputLabels = {
   depth: "Stone depth",
   scrape: "Scrape depth",
   stone: "Kind of stone",
+  soldBy: "Stone sold by",
+  edgingKind: "Edging kind",
   waste: "Waste",
 } as const satisfies Partial<Record<Role, string>>;
 
@@ -27,9 +29,11 @@ export const resultLabels = {
   border: "Edging",
   pieces: "Edging pieces",
   stakes: "Extra stakes",
+  sand: "Sand to order, cu yd",
   yards: "Stone, cu yd",
   density: "Stone, tons/cu yd",
   tons: "Stone, tons",
+  orderSold: "Stone to order, as sold",
   order: "Stone to order, tons",
   rolls: "Fabric rolls",
   pins: "Pins",
@@ -39,6 +43,7 @@ export const resultLabels = {
   deliveries: "Stone deliveries",
   hours: "Crew hours",
   stonePrice: "Stone price per ton",
+  soldPrice: "Stone price, as sold",
   materialCost: "Material cost",
   laborCost: "Labor cost",
   haulingCost: "Hauling cost",

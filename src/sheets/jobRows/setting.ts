@@ -142,10 +142,6 @@ export function depthArgument(setting: ListSetting, row: number): string {
   return lengthArgument(setting, "depth", row, "in") ?? String(setting.assumed.depthIn);
 }
 
-export function scrapeArgument(setting: ListSetting, row: number): string {
-  return lengthArgument(setting, "scrape", row, "in") ?? String(setting.assumed.scrapeIn);
-}
-
 export function stoneArgument({ columns, assumed }: ListSetting, row: number): string {
   const column = columns.get("stone");
   return column ? cellAddress({ row, column: column.column }) : quoted(assumed.stone);

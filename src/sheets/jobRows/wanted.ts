@@ -1,7 +1,7 @@
 import { type Corrections, type ListFit, settleColumns } from "./fit";
 import { isTyped } from "./listSheet";
-import { type Result, resultOrder, results } from "./results";
-import { isResult, type ResultRole, roleLabel } from "./roles";
+import { paidBy, type Result, resultOrder, results } from "./results";
+import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
 import { type ListSetting, rateKeysOf } from "./setting";
 
 /** Which results go into columns, in their order, and which cannot be. */
@@ -40,9 +40,29 @@ export function wantedResults(
 
 /** Results that must have a column of their own for this one. */
 function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): readonly ResultRole[] {
-  const weighs = weighsStone && columns.has("stone") && (role === "tons" || role === "deliveries" || role === "hours");
-  return weighs ? ["density", ...results[role].columns] : results[role].columns;
+  // A formula that tells kinds apart reads these in each of them, and would be too long to read with them worked out in it.
+  const told = columns.has("edgingKind") ? (BY_KIND[role] ?? []) : [];
+  const isWeighed =
+    role === "tons" || role === "deliveries" || role === "hours" || (role === "order" && columns.has("soldBy"));
+  const weighs = weighsStone && columns.has("stone") && isWeighed;
+  return [...(weighs ? (["density"] as const) : []), ...told, ...columnsOf(role, { columns })];
 }
+
+/** The columns of a result: stone that is sold otherwise than by the ton is paid so. */
+function columnsOf(role: ResultRole, setting: Pick<ListSetting, "columns">): readonly ResultRole[] {
+  const sold = setting.columns.has("soldBy");
+  if (sold && role === "order") return ["orderSold"];
+  const own = results[role].columns;
+  if (!sold || role !== "materialCost") return own;
+  return [...paidBy(setting), ...own.filter((one) => one !== "order" && one !== "stonePrice")];
+}
+
+const BY_KIND: Readonly<Partial<Record<ResultRole, readonly ResultRole[]>>> = {
+  pieces: ["border"],
+  stakes: ["border", "pieces"],
+  sand: ["border"],
+  dig: ["area", "border"],
+};
 
 /** What a result lacks, in words; undefined where it can be worked out. */
 function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<ResultRole>): string | undefined {
@@ -52,7 +72,7 @@ function lackOf(role: ResultRole, setting: ListSetting, filled: ReadonlySet<Resu
   }
   const lacks = lackOfColumns(needs, setting, filled);
   if (lacks) return lacks;
-  for (const one of results[role].columns) {
+  for (const one of columnsOf(role, setting)) {
     const lack = filled.has(one) ? undefined : lackOf(one, setting, filled);
     if (lack) return lack;
   }
@@ -99,5 +119,21 @@ export function proposedResults(fit: ListFit, corrections: Corrections = new Map
   return USUAL.filter((role) => !there.some((one) => one.role === role));
 }
 
-/** Results that can be added, in the order of the work. */
-export const offeredResults: readonly ResultRole[] = resultOrder;
+/** Results of which a list has some only with a column of kinds. */
+const WITH: Readonly<Partial<Record<ResultRole, Role>>> = {
+  sand: "edgingKind",
+  orderSold: "soldBy",
+  soldPrice: "soldBy",
+};
+/**
+ * Results that can be added to a list, in the order of the work.
+ *
+ * @param has whether it has a column.
+ */
+export const offeredFor = (has: (role: Role) => boolean): readonly ResultRole[] =>
+  resultOrder.filter((role) => {
+    const needed = WITH[role];
+    return needed === undefined || has(needed);
+  });
+/** Those of any list. */
+export const offeredResults = offeredFor(() => false);

@@ -4,8 +4,8 @@ import type { PastLine } from "../papers/pastJobs";
 
 /** What every file of office settings says it is. */
 export const OFFICE_FORMAT = "bedrow-office-settings";
-/** Rises when a file holds what earlier versions of the add-in can't read. */
-export const OFFICE_VERSION = 1;
+/** Rises when a file holds what earlier versions of the add-in can't read: 2 with the office's lists. */
+export const OFFICE_VERSION = 2;
 
 /** Which settings they are: whose, saved on which day, and which of the office's saves in a row. */
 export interface OfficeVersion {
@@ -27,6 +27,18 @@ export interface OfficeStone {
   readonly sample?: true;
 }
 
+/** A row of one of the office's lists. */
+export interface OfficeRow {
+  readonly name: string;
+  /** What its columns hold, by the names of their cells; tape text and days such as 2026-11-30 as text. */
+  readonly cells: Readonly<Record<string, number | string>>;
+  /** Whether its price is still a sample. */
+  readonly sample?: true;
+}
+
+/** The office's lists by the names of their columns of names. */
+export type OfficeLists = Readonly<Record<string, readonly OfficeRow[]>>;
+
 /** The Rates sheet as a file holds it. */
 export interface OfficeRates {
   /** By the names of their cells: shares as fractions, tape text as text. */
@@ -34,6 +46,8 @@ export interface OfficeRates {
   /** Names of rates whose price is still a sample. */
   readonly samples: readonly string[];
   readonly stones: readonly OfficeStone[];
+  /** A file of before has none. */
+  readonly lists?: OfficeLists;
 }
 
 /** A line of the list of past jobs; its day as 2026-11-30, or no day where the list has none. */
@@ -42,7 +56,7 @@ export type OfficePastLine = Omit<PastLine, "date"> & { readonly date?: string }
 /** What an office sets up once for all its workbooks, as its file holds it. */
 export interface OfficeFile extends OfficeVersion {
   readonly format: typeof OFFICE_FORMAT;
-  readonly version: typeof OFFICE_VERSION;
+  readonly version: number;
   readonly rates?: OfficeRates;
   /** Letterhead and terms, by the keys of `officeTexts`. */
   readonly texts?: Readonly<Record<string, string>>;
@@ -52,16 +66,20 @@ export interface OfficeFile extends OfficeVersion {
 /** A file of some parts; what is undefined is left out. */
 export function officeFile(version: OfficeVersion, parts: OfficeParts): OfficeFile {
   const { office, saved, number } = version;
-  return { format: OFFICE_FORMAT, version: OFFICE_VERSION, office, saved, number, ...parts };
+  // Without lists, an earlier add-in reads it as well.
+  const fileVersion = parts.rates?.lists ? OFFICE_VERSION : 1;
+  return { format: OFFICE_FORMAT, version: fileVersion, office, saved, number, ...parts };
 }
 
 export type OfficeParts = Pick<OfficeFile, "rates" | "texts" | "pastJobs">;
 
 /** The text of the file, with a rate or a line of past jobs a line, for people who compare two of them. */
 export function officeText(file: OfficeFile): string {
-  return `${JSON.stringify(file, undefined, 2).replace(/\{[^{}[\]]*"(?:name|measure)":[^{}[\]]*\}/g, oneLine)}\n`;
+  return `${JSON.stringify(file, undefined, 2).replace(A_LINE, oneLine)}\n`;
 }
 
+/** A stone, a row of a list with its cells, or a line of past jobs. */
+const A_LINE = /\{[^{}[\]]*"(?:name|measure)":(?:[^{}[\]]|\{[^{}[\]]*\})*\}/g;
 const oneLine = (part: string) => JSON.stringify(JSON.parse(part));
 
 /**
@@ -98,9 +116,10 @@ export function isSameVersion(one: OfficeVersion, other: OfficeVersion): boolean
 /** The first day that the workbook's calendar and the real one agree on, and the last day that it has. */
 const [FIRST_DAY, LAST_DAY] = [61, 2_958_465];
 
+export const isCalendarDay = (date: number) => Number.isInteger(date) && date >= FIRST_DAY && date <= LAST_DAY;
+
 export function pastLineToFile({ date, ...line }: PastLine): OfficePastLine {
-  const isDay = Number.isInteger(date) && date >= FIRST_DAY && date <= LAST_DAY;
-  return isDay ? { ...line, date: isoDate(date) } : line;
+  return isCalendarDay(date) ? { ...line, date: isoDate(date) } : line;
 }
 
 /** @throws Problem for a day that isn't in the calendar. */

@@ -5,7 +5,7 @@ import { readOffice } from "./readOffice";
 
 const FILE: OfficeFile = {
   format: "bedrow-office-settings",
-  version: 1,
+  version: 2,
   office: "Fernlea Stone",
   saved: "2026-11-30",
   number: 3,
@@ -16,6 +16,12 @@ const FILE: OfficeFile = {
       { name: "river rock", perTon: 62, sample: true },
       { name: `3/4" creek gravel`, perTon: 57, tonsPerYard: 1.42 },
     ],
+    lists: {
+      Rate_edging_names: [
+        { name: "Steel, 4 in", cells: { Rate_edging_prices: 31, Rate_edging_lengths: `7' 6"` } },
+        { name: "Aluminum", cells: { Rate_edging_prices: 19, Rate_edging_quoted_on: "2026-11-30" }, sample: true },
+      ],
+    },
   },
   texts: { office: "Fernlea Stone", terms: "Half on signing\nHalf when done" },
   pastJobs: [
@@ -60,8 +66,8 @@ describe("a file of office settings", () => {
   });
 
   test("of a later version is refused, and what to do is said", () => {
-    expect(whyNot(changed("version", 2))).toBe(
-      "A newer version of the add-in saved this file (file version 2; this add-in reads 1). Update the add-in, then load it again.",
+    expect(whyNot(changed("version", 3))).toBe(
+      "A newer version of the add-in saved this file (file version 3; this add-in reads 2). Update the add-in, then load it again.",
     );
   });
 
@@ -69,10 +75,18 @@ describe("a file of office settings", () => {
     expect(whyNot(changed("rates.values", { Rate_waste: 0.1 }))).toBe("");
   });
 
+  test("of an earlier add-in, which had no lists, is read", () => {
+    const { lists: _, ...rates } = FILE.rates!;
+    const file = { ...FILE, version: 1, rates };
+    expect(readOffice(JSON.stringify(file))).toEqual({ ok: true, file });
+  });
+
   test("of a later add-in, with names that aren't known here, is read", () => {
     const { values } = FILE.rates!;
     expect(whyNot(changed("rates.values", { ...values, Rate_moon_haul: 12 }))).toBe("");
     expect(whyNot(changed("texts.faxNumber", "555-0100"))).toBe("");
+    expect(whyNot(changed("rates.lists.Rate_moon_names", [{ name: "x", cells: { Rate_moon_prices: 1 } }]))).toBe("");
+    expect(whyNot(changed("rates.lists.Rate_edging_names.0.cells.Rate_edging_colors", "red"))).toBe("");
   });
 
   test("may list stone by the number of its size", () => {
@@ -134,5 +148,27 @@ describe("a file of office settings", () => {
     ["a blank office", changed("office", " "), /office's name is blank/],
   ])("with %s is refused, in words", (_, text, why) => {
     expect(whyNot(text)).toMatch(why);
+  });
+
+  test.each<[string, string, unknown, RegExp]>([
+    ["a formula for a row", "0.name", "=1+1", /The row for edging “=1\+1” can't begin with “=”/],
+    ["a row twice", "1.name", "steel, 4 IN", /steel, 4 IN is listed twice/],
+    ["a row with spaces around it", "0.name", "Steel ", /spaces/],
+    ["a row without a name", "0.name", "", /damaged at rates, lists, Rate_edging_names, 0, name/],
+    ["a row with a negative price", "0.cells.Rate_edging_prices", -1, /Edging piece of Steel, 4 in/],
+    ["a row with words for a price", "0.cells.Rate_edging_prices", "ask Dale", /ask Dale/],
+    ["a row with words for a length", "0.cells.Rate_edging_lengths", "=1+1", /=1\+1/],
+    ["a row with half a stake", "0.cells.Rate_edging_stakes", 2.5, /2\.5/],
+    ["a formula for who quoted", "0.cells.Rate_edging_quoted_by", "=A1", /can't begin with “=”/],
+    ["a quote on no day", "1.cells.Rate_edging_quoted_on", "2026-02-30", /2026-02-30/],
+    [
+      "a row with a member that it doesn't have",
+      "0.formula",
+      "=A1",
+      /has “rates, lists, Rate_edging_names, 0, formula”/,
+    ],
+    ["a character in a row that doesn't show", "0.cells.Rate_edging_quoted_by", "Mi\u202Eller", /U\+202E/],
+  ])("with %s is refused, in words", (_, place, value, why) => {
+    expect(whyNot(changed(`rates.lists.Rate_edging_names.${place}`, value))).toMatch(why);
   });
 });

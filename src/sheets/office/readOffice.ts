@@ -1,6 +1,7 @@
 import { type Schema, Validator } from "@cfworker/json-schema";
+import { listOf } from "../../quantities/bed/officeLists";
 import { pricedRates, type RateKey, rateNames } from "../../quantities/bed/rates";
-import { readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
+import { readListed, readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
 import { readDate } from "../../quantities/dateText";
 import { Problem } from "../../quantities/problem";
 import { isObject } from "../kept";
@@ -8,7 +9,8 @@ import { damageIn, parsedFile, type RefusedFile, refusedFile } from "../ownFile"
 import { hiddenCharacter } from "../templates/hiddenCharacters";
 import { MOST_CHARACTERS, thousands } from "../templates/limits";
 import schema from "./office-settings-1.schema.json";
-import { OFFICE_FORMAT, OFFICE_VERSION, type OfficeFile, type OfficeRates } from "./officeFile";
+import { OFFICE_FORMAT, OFFICE_VERSION, type OfficeFile, type OfficeRates, type OfficeRow } from "./officeFile";
+import { columnsOf, isFileDay, listNamed } from "./officeRows";
 import { officeTextOf } from "./officeTexts";
 
 /** Office settings, or why there are none, in sentences for the person. */
@@ -87,19 +89,51 @@ function ratesFaults(rates: OfficeRates | undefined): string[] {
     const key = rateNamed(name);
     return key !== undefined && !(pricedRates as readonly RateKey[]).includes(key);
   });
+  const listed = stones.flatMap(({ name, perTon, tonsPerYard }) => [
+    ...problemsOf(readStonePrice(name, perTon, false)),
+    ...problemsOf(readStoneWeight(name, tonsPerYard)),
+  ]);
+  return [
+    ...single,
+    ...notPriced.map((name) => `${name} can't be a sample: it isn't a price.`),
+    ...nameFaults("stone", stones),
+    ...listed,
+    ...Object.entries(rates.lists ?? {}).flatMap(([name, rows]) => listFaults(name, rows)),
+  ];
+}
+
+/** What is wrong with the names of a list's rows. */
+function nameFaults(what: string, rows: readonly { readonly name: string }[]): string[] {
   const named = new Set<string>();
-  const listed = stones.flatMap(({ name, perTon, tonsPerYard }) => {
+  return rows.flatMap(({ name }) => {
     const isTwice = named.has(name.toLowerCase());
     named.add(name.toLowerCase());
     return [
-      ...wordFaults(`The stone “${name}”`, name),
-      ...(/ {2}| $/.test(name) ? [`The stone “${name}” has too many spaces in its name.`] : []),
-      ...(isTwice ? [`The stone ${name} is listed twice.`] : []),
-      ...problemsOf(readStonePrice(name, perTon, false)),
-      ...problemsOf(readStoneWeight(name, tonsPerYard)),
+      ...wordFaults(`The ${what} “${name}”`, name),
+      ...(/ {2}| $/.test(name) ? [`The ${what} “${name}” has too many spaces in its name.`] : []),
+      ...(isTwice ? [`The ${what} ${name} is listed twice.`] : []),
     ];
   });
-  return [...single, ...notPriced.map((name) => `${name} can't be a sample: it isn't a price.`), ...listed];
+}
+
+function listFaults(listName: string, rows: readonly OfficeRow[]): string[] {
+  const key = listNamed(listName);
+  const unread = rows.flatMap(({ cells }) =>
+    Object.values(cells).flatMap((value) => hiddenIn(listName, String(value))),
+  );
+  if (!key || unread.length > 0) return unread;
+  const columns = columnsOf(key);
+  const cellFaults = rows.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([column, value]) => {
+      const known = columns.find((one) => one.name === column);
+      if (!known) return [];
+      if (known.field) return problemsOf(readListed(known.field, name, value, false));
+      const what = `What ${name} has in ${column}`;
+      if (isFileDay(key, column, value)) return dayFault(what, value);
+      return wordFaults(what, String(value));
+    }),
+  );
+  return [...nameFaults(`row for ${listOf(key).of}`, rows), ...cellFaults];
 }
 
 function textFaults({ texts = {} }: OfficeFile): string[] {

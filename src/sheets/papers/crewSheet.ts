@@ -2,6 +2,7 @@ import type { CrewPlan, PlannedStep } from "../../quantities/job/crewPlan";
 import { stockTapes } from "../../quantities/job/cutsOfBed";
 import type { JobOrder, OrderLine } from "../../quantities/job/order";
 import { must } from "../../quantities/must";
+import { cautionsOf } from "../../quantities/tableSources";
 import type { Anchor } from "../../spreadsheet/areas";
 import { cautions } from "../cautions";
 import { compose, type DraftRow } from "../compose";
@@ -75,6 +76,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
   const { job, place, start, people, drawings, typedOver = [], measures } = head;
   const days = `${counted(plan.personHours, "labor hours")}: ${counted(plan.crewDays, "days")} for ${people === 1 ? "1 person" : `${people} people`}`;
   const page = { ...pageOf(paper), paper };
+  const coverings = order.lines.filter(({ key }) => key.startsWith("stone|")).map(({ item }) => item);
   const work: DraftRow[][] = [
     [
       titleLine(`Crew sheet${job ? `: ${job}` : ""}`),
@@ -87,7 +89,7 @@ export function crewSheet(plan: CrewPlan, order: JobOrder, head: CrewHead, paper
     ],
     ...underHeading(
       headingLine("Done", "Step", "How much", "How", "Labor hr", "Actual hr"),
-      plan.steps.map((step) => stepRows(step, plan.steps)),
+      plan.steps.map((step) => stepRows(step, plan.steps, coverings)),
     ),
   ];
   const tools = plan.tools.map(({ tool, count, why }) =>
@@ -155,24 +157,29 @@ function ticked(what: string, text: string): DraftRow {
   return { cells: [box, ...words] };
 }
 
-/** The cautions of a step, each line a row: those that are elsewhere first, by a word of where. */
-function cautionRows(key: StepName, steps: readonly PlannedStep[]): DraftRow[] {
-  const again = (AGAIN_AT[key] ?? []).map(({ about, where }) => {
-    const whole = steps.find((step) => CAUTION_AT[step.key]?.includes(about));
+/**
+ * The cautions of a step, each line a row: those that are elsewhere first, by a word of where, and last those of what is
+ * set or spread.
+ */
+function cautionRows(step: PlannedStep, steps: readonly PlannedStep[], coverings: readonly string[]): DraftRow[] {
+  const { key, cautions: ofEdging } = step;
+  const again = (AGAIN_AT[key] ?? []).flatMap(({ about, where }) => {
+    // What another step says of some edging alone, the edging's own cautions say here.
+    if (where !== undefined && ofEdging.length > 0) return [];
+    const whole = steps.find((other) => CAUTION_AT[other.key]?.includes(about));
     return `${about}${where ? `, ${where}` : ""}: see “${whole?.label}”.`;
   });
-  const whole = cautions
-    .filter(({ about }) => CAUTION_AT[key]?.includes(about))
-    .map(({ about, text }) => `${about}: ${text}`);
+  const own = [...(key === "stone" ? cautionsOf(coverings) : []), ...ofEdging];
+  const whole = [...cautions.filter(({ about }) => CAUTION_AT[key]?.includes(about)), ...own].map(
+    ({ about, text }) => `${about}: ${text}`,
+  );
   return [again.join(" "), ...whole]
     .filter(Boolean)
     .map((text) => ({ cells: [undefined, ...over(WIDTHS.length - 1, textCell(text, "wrapped"))] }));
 }
 
-function stepRows(
-  { key, label, hint, quantities, hours, hoursIn }: PlannedStep,
-  steps: readonly PlannedStep[],
-): DraftRow[] {
+function stepRows(step: PlannedStep, steps: readonly PlannedStep[], coverings: readonly string[]): DraftRow[] {
+  const { label, hint, quantities, hours, hoursIn } = step;
   const amounts = quantities.map(({ amount, unit, what }) => {
     return unit ? `${counted(amount, unit)} ${what}` : counted(amount, what);
   });
@@ -189,7 +196,7 @@ function stepRows(
         { content: "", look: "blankToFill" },
       ],
     },
-    ...cautionRows(key, steps),
+    ...cautionRows(step, steps, coverings),
   ];
 }
 

@@ -78,7 +78,19 @@ function wideFact(label: string, fact: string): DraftRow {
 const isBought = ({ key }: OrderLine) => key !== "dump";
 
 /** What is sold and needed by the piece. */
-const COUNTED = ["pieces", "stakes", "rolls", "boxes", "pins", "loads"];
+const COUNTED = [
+  "bags",
+  "bulk bags",
+  "pieces",
+  "pavers",
+  "timbers",
+  "stakes",
+  "spikes",
+  "rolls",
+  "boxes",
+  "pins",
+  "loads",
+];
 
 /** A count as a whole number, unless someone typed a part of one; anything else with two decimals. */
 export function quantity(amount: number, unit: string, look: LookName): DraftCell {
@@ -111,17 +123,25 @@ function lineRows({ item, specification, order, orderUnit, needed, neededUnit, a
 /** Text over all columns behind the first. */
 const besides = (text: string, look: LookName) => over(WIDTHS.length - 1, textCell(text, look));
 
-/** Tons of each delivery or haul, and what is said about trucks and trailers. */
+/** Tons of each delivery or haul and cubic yards of the stone, and what is said about trucks and trailers. */
 function weightRows({ lines, warnings }: JobOrder): DraftRow[] {
   const weighed = lines.filter(({ weightTons }) => weightTons !== undefined);
   return [
     ...weighed.map(
-      ({ item, specification, weightTons }): DraftRow => ({
+      ({ item, specification, weightTons, volume }): DraftRow => ({
         cells: [
           textCell(item, "wrapped"),
           textCell(specification, "wrapped"),
           { content: must(weightTons), format: "two", look: "topNumber" },
           textCell("tons", "topUnit"),
+          ...(volume
+            ? [
+                { content: volume.yards, format: "two", look: "topNumber" } as const,
+                textCell("cu yd", "topUnit"),
+                undefined,
+                textCell(`at ${volume.tonsPerYard.map(figure).join(" and ")} tons/cu yd`, "wrappedNext"),
+              ]
+            : []),
         ],
       }),
     ),

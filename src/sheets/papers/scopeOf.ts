@@ -1,3 +1,5 @@
+import { type EdgingKind, METAL } from "../../quantities/edgingKinds";
+
 /** What the customer is told about a bed, in figures that the block worked out. */
 export interface ScopeFacts {
   readonly areaSqFt: number;
@@ -6,6 +8,8 @@ export interface ScopeFacts {
   readonly stoneSizeIn: number;
   readonly borderFt: number;
   readonly borderHeightIn: number;
+  /** What it is edged with; left out: metal. */
+  readonly edging?: EdgingKind;
   readonly scrapeIn: number;
   readonly hauledOff: boolean;
   readonly hasFabric: boolean;
@@ -20,17 +24,27 @@ export interface ScopeFacts {
  * @example scopeOf(facts) // "About 91 sq ft. Strip 2 1/2 in of sod and soil, and haul it away. …"
  */
 export function scopeOf(facts: ScopeFacts): string {
-  const { areaSqFt, depthIn, stone, stoneSizeIn, borderFt, borderHeightIn, scrapeIn, hauledOff, hasFabric } = facts;
+  const { areaSqFt, depthIn, stone, stoneSizeIn, borderFt, scrapeIn, hauledOff, hasFabric } = facts;
   const steps = [
     `About ${Math.round(areaSqFt)} sq ft`,
     `Strip ${inches(scrapeIn)} of sod and soil, and ${hauledOff ? "haul it away" : "leave it on site"}`,
-    ...(borderFt > 0 ? [`Set ${Math.round(borderFt)} ft of ${inches(borderHeightIn)} edging`] : []),
+    ...(borderFt > 0 ? [edgingScope(facts)] : []),
     ...(hasFabric ? ["Lay weed fabric, overlapped and pinned"] : []),
     `Spread ${stoneWords(stone)}, up to ${inches(stoneSizeIn, 8)}, ${inches(depthIn)} deep, raked level`,
     ...facts.ownWork.map((work) => work.trim().replace(/\.+$/, "")),
     "Clean up",
   ];
   return `${steps.join(". ")}.`;
+}
+
+/** How the edge is made. */
+function edgingScope({ borderFt, borderHeightIn, edging = METAL }: ScopeFacts): string {
+  const feet = `${Math.round(borderFt)} ft`;
+  if (edging.drawn === "cut") return `Cut ${feet} of edge with a spade`;
+  if (edging.inSand) return `Set ${feet} of ${edging.name} in sand`;
+  // Metal is what a customer takes edging for.
+  const what = edging === METAL ? "edging" : `${edging.name} edging`;
+  return `Set ${feet} of ${inches(borderHeightIn)} ${what}`;
 }
 
 /** A stone that was given by its weight has no name to tell. */

@@ -1,6 +1,11 @@
+import { fields } from "../../quantities/bed/fields";
+import { type ListKey, listFields, listKeys, listOf, listWhose } from "../../quantities/bed/officeLists";
 import {
   isPriced,
   isSampleMark,
+  type ListedRow,
+  type ListedRows,
+  laterRates,
   type Rate,
   type RateKey,
   type Rates,
@@ -11,7 +16,7 @@ import {
   stoneListNames,
   whoseName,
 } from "../../quantities/bed/rates";
-import { readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
+import { readListed, readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
 
 export { isRateName } from "../../quantities/bed/rates";
 
@@ -49,12 +54,17 @@ export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undef
     }
     return readRate(key, values[0]?.[0], isExample);
   };
-  const byField = Object.fromEntries(rateKeys.map((key) => [key, rateOf(key)])) as Record<RateKey, Rate>;
+  const lacks = laterRates.filter((key) => !has(rateNames[key]));
+  const byField = Object.fromEntries(
+    rateKeys.map((key) => [key, lacks.includes(key) ? usual(key) : rateOf(key)]),
+  ) as Record<RateKey, Rate>;
+  const listed = listKeys.flatMap((key) => (has(listOf(key).names) ? [[key, listFrom(key, find)] as const] : []));
+  const others = { byField, lists: Object.fromEntries(listed), ...(lacks.length > 0 && { lacks }) };
   const { kinds, prices, weights, whose } = stoneListNames;
   const lists = [find(kinds), find(prices), find(weights)];
   const [names, perTon, tonsPerYard] = lists.map(column);
   if (!names || !perTon || !tonsPerYard || perTon.length !== names.length || tonsPerYard.length !== names.length) {
-    return { byField, stones: [], stonesProblem: LIST_PROBLEM };
+    return { ...others, stones: [], stonesProblem: LIST_PROBLEM };
   }
   const marks = column(find(whose)) ?? [];
   const stones = names.flatMap((name, index): StoneRate[] => {
@@ -63,7 +73,32 @@ export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undef
     const price = readStonePrice(name, perTon[index] ?? "", isSampleMark(marks[index]));
     return [{ name, perTon: price, ...(weight && { tonsPerYard: weight }) }];
   });
-  return { byField, stones };
+  return { ...others, stones };
+}
+
+/** What estimates take for a size that the workbook has no cell for. */
+const usual = (key: RateKey): Rate => ({ text: fields[key].initial, isExample: false });
+
+/** One of the office's lists from its columns. */
+function listFrom(key: ListKey, find: (name: string) => NamedCells): ListedRows {
+  const list = listOf(key);
+  const names = column(find(list.names));
+  const columns = listFields(key).map((field) => [field, column(find(list.columns[field] ?? ""))] as const);
+  if (!names || columns.some(([, cells]) => cells?.length !== names.length)) {
+    const all = [list.names, ...Object.values(list.columns)].join(", ");
+    return { rows: [], problem: `The list of ${list.of} (Rates) is missing or damaged: ${all} must be side by side.` };
+  }
+  const marks = column(find(listWhose(list))) ?? [];
+  const rows = names.flatMap((name, index): ListedRow[] => {
+    if (typeof name !== "string" || name === "") return [];
+    const isSample = isSampleMark(marks[index]);
+    const cells = columns.flatMap(([field, column]) => {
+      const rate = readListed(field, name, column?.[index], isSample && isPriced(field));
+      return rate ? [[field, rate] as const] : [];
+    });
+    return [{ name, cells: Object.fromEntries(cells), isSample }];
+  });
+  return { rows };
 }
 
 const NAME_IT = "Give the name to its cell again (Formulas, Name Manager).";

@@ -1,3 +1,4 @@
+import { type ListKey, listKeys, listOf } from "../../quantities/bed/officeLists";
 import { isPriced, type RateKey, rateKeys, rateNames, stoneListNames, whoseName } from "../../quantities/bed/rates";
 import { must } from "../../quantities/must";
 import type { Anchor, Area } from "../../spreadsheet/areas";
@@ -5,9 +6,10 @@ import { compose, type DraftRow } from "../compose";
 import { type OfficeRates, type OfficeVersion, versionRow } from "../office/officeFile";
 import type { Plan } from "../plan";
 import { sentence } from "../typed";
+import { listEnds, listRows } from "./listRows";
 import { headingRow, rateRow, whoseKey } from "./rows";
 import { rateSections } from "./sections";
-import { stoneEnds, stoneRows } from "./stoneRows";
+import { STONE_HEADING, stoneEnds, stoneRows } from "./stoneRows";
 
 /** What the sheet is called when it is new; it may be renamed, since everything goes by the names of its cells. */
 export const RATES_SHEET = "Rates";
@@ -17,15 +19,19 @@ export interface WantedRates {
   readonly keys: readonly RateKey[];
   /** Whether the list of stone by kind is among them. */
   readonly stones: boolean;
-  /** Names that the workbook has already. */
+  /** Which of the office's lists are among them. */
+  readonly lists: readonly ListKey[];
+  /** Names that the workbook has already, where what its Rates sheet lacks is added to that. */
   readonly taken?: readonly string[];
   /** The office's own rates and which they are, for a sheet that starts with them and not with samples. */
   readonly loaded?: { readonly rates: OfficeRates; readonly version: OfficeVersion };
 }
 
-export const allRates: WantedRates = { keys: rateKeys, stones: true };
+export const allRates: WantedRates = { keys: rateKeys, stones: true, lists: listKeys };
 
-const WIDTHS = [37, 12, 14, 30, 13, 13, 60];
+/** Notes run on over the columns behind theirs, which only the lists fill. */
+const WIDTHS = [37, 12, 14, 30, 13, 13, 13, 13, 13, 13, 13, 13];
+const BLANK: DraftRow = { cells: [] };
 const TITLE = "Your rates";
 const HOW = [
   "Prices and markups are samples until you type your own over them; then the row says “own”.",
@@ -33,6 +39,7 @@ const HOW = [
   "Estimates and job rows follow these cells by name, such as Rate_fabric_roll, even if you move them.",
   "If your price happens to match the sample, choose “own” in the Source column.",
 ];
+const HOW_LISTS = "Pick a row of a list by its name. What the row leaves blank comes from the single rates.";
 
 /** The rates as plain cells, each with its unit, whose it is and a note, and with names that formulas read well by. */
 export function ratesSheet(at: Anchor, wanted: WantedRates = allRates): Plan {
@@ -43,18 +50,25 @@ export function ratesSheet(at: Anchor, wanted: WantedRates = allRates): Plan {
   return { ...compose("sheet of rates", rows, WIDTHS, at), names };
 }
 
-function ratesRows({ keys, loaded }: WantedRates, stones: readonly DraftRow[]): DraftRow[] {
+function ratesRows({ keys, lists, taken, loaded }: WantedRates, stones: readonly DraftRow[]): DraftRow[] {
   const sections = rateSections.map(({ heading, rates }) => ({
     heading,
     rates: Object.entries(rates).filter(([key]) => keys.includes(key as RateKey)) as [RateKey, string][],
   }));
-  return [
+  const caution = (content: string): DraftRow => ({ cells: [{ content, look: "caution" }] });
+  const top: DraftRow[] = [
     { look: "title", cells: [{ content: TITLE }] },
     ...(loaded ? [{ cells: [{ content: sentence(versionRow(loaded.version)), look: "label" as const }] }] : []),
-    ...HOW.map((content): DraftRow => ({ cells: [{ content, look: "caution" }] })),
+    ...HOW.map(caution),
+  ];
+  return [
+    ...(taken ? [] : top),
+    ...(lists.length > 0 ? [caution(HOW_LISTS)] : []),
     ...(stones.length > 0
-      ? [headingRow("Stone by kind", "Price", "Unit", "Source", "Sample", "Tons/cu yd", "Note"), ...stones]
+      ? [headingRow(STONE_HEADING, "Price", "Unit", "Source", "Sample", "Tons/cu yd", "Note"), ...stones]
       : []),
+    // A blank row above tells headings from another row of the list before.
+    ...lists.flatMap((key) => [BLANK, ...listRows(key, loadedRows(loaded, key))]),
     ...sections
       .filter(({ rates }) => rates.length > 0)
       .flatMap(({ heading, rates }) => [
@@ -64,9 +78,12 @@ function ratesRows({ keys, loaded }: WantedRates, stones: readonly DraftRow[]): 
   ];
 }
 
+/** The office's own rows of a list; a file of before has no lists, and then it starts as in any sheet. */
+const loadedRows = (loaded: WantedRates["loaded"], key: ListKey) => loaded?.rates.lists?.[listOf(key).names];
+
 function namesOf(
   rows: readonly DraftRow[],
-  { keys }: WantedRates,
+  { keys, lists: wantedLists, loaded }: WantedRates,
   stones: readonly DraftRow[],
 ): { name: string; area: Area }[] {
   const places = placesOf(rows);
@@ -75,13 +92,18 @@ function namesOf(
     cell(rateNames[key], key),
     ...(isPriced(key) ? [cell(whoseName(key), whoseKey(key))] : []),
   ]);
-  if (stones.length === 0) return single;
-  const parts = Object.keys(stoneListNames) as (keyof typeof stoneListNames)[];
-  const lists = parts.map((part) => {
-    const [first, last] = stoneEnds(part, stones).map((key) => must(places.get(key))) as [Anchor, Anchor];
-    return { name: stoneListNames[part], area: { ...first, rows: last.row - first.row + 1, columns: 1 } };
+  const parts = stones.length === 0 ? [] : (Object.keys(stoneListNames) as (keyof typeof stoneListNames)[]);
+  const columns = [
+    ...parts.map((part) => {
+      const [first, last] = stoneEnds(part, stones);
+      return { name: stoneListNames[part], first, last };
+    }),
+    ...wantedLists.flatMap((key) => listEnds(key, loadedRows(loaded, key))),
+  ].map(({ name, ...ends }) => {
+    const [first, last] = [must(places.get(ends.first)), must(places.get(ends.last))];
+    return { name, area: { ...first, rows: last.row - first.row + 1, columns: 1 } };
   });
-  return [...single, ...lists];
+  return [...single, ...columns];
 }
 
 /** Where in the plan the keyed cells stand. */

@@ -1,5 +1,5 @@
 import { quoted } from "../../quantities/bed/evaluate";
-import { type Field, fields } from "../../quantities/bed/fields";
+import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
 import { isPriced, type RateKey, rateLabel, rateNames, SAMPLE } from "../../quantities/bed/rates";
 import { readNumber, readShare } from "../../quantities/numberText";
 import type { DraftCell, DraftRow } from "../compose";
@@ -60,6 +60,10 @@ export function startingContent({ reads, initial }: Field): string | number {
   return reads === "number" || reads === "whole" ? readNumber(initial, "rate") : typed(initial);
 }
 
+/** The same for a field of a list's sample row; "" for one that the row leaves blank. */
+export const sampleContent = (key: FieldKey, initial: string | undefined): string | number =>
+  initial === undefined ? "" : startingContent({ ...fields[key], initial });
+
 export function formatOf({ reads, unit }: Field): FormatName {
   if (reads === "share") return "share";
   return unit.startsWith("per ") ? "money" : "general";
@@ -77,17 +81,40 @@ export function whoseOrWrong(field: Field, key: string, known: string): string {
   return `IF(${isUsable(field, `{${key}}`)},${known},${whatIsWrong(field, `{${key}}`)})`;
 }
 
+/** Whose the price of a row of a list is: a sample as long as the row started with it. */
+export const whoseInList = (price: string, start: string): string =>
+  `IF(IF(LEN(${start})=0,FALSE,${price}=${start}),${quoted(SAMPLE)},${quoted(OWN)})`;
+
+/** The cells of a row of a list that say whether it's one, and all names of the list. */
+interface NamedRow {
+  readonly name: string;
+  readonly names: string;
+  readonly price: string;
+  /** What a price without a name is said to lack. */
+  readonly lacks: string;
+}
+
+/** What is wrong with the name of a row, or `known`: a price has one, and the list has it once. */
+export function namedOrWrong({ name, names, price, lacks }: NamedRow, known: string): string {
+  return (
+    `IF(LEN(${name})=0,IF(LEN(${price})=0,"",${quoted(`rate has no ${lacks} beside it`)}),` +
+    `IF(EXACT(${name},TRIM(${name})),IF(COUNTIF(${names},${name})>1,"listed twice; the first counts",${known}),` +
+    `"name has spaces around it"))`
+  );
+}
+
 /** The condition under which a cell is usable, which is never in error itself. */
-function isUsable(field: Field, cell: string): string {
-  const reader = field.reads === "feet" ? "BED.FEET" : "BED.INCHES";
-  return isLength(field) ? `ISNUMBER(1/${reader}(${cell}))` : `IFERROR(${usableNumber(field, cell)},FALSE)`;
+export function isUsable(field: Field, cell: string): string {
+  if (!isLength(field)) return `IFERROR(${usableNumber(field, cell)},FALSE)`;
+  const read = `${field.reads === "feet" ? "BED.FEET" : "BED.INCHES"}(${cell})`;
+  return field.mayBeZero ? `IFERROR(AND(LEN(${cell})>0,${read}>=0),FALSE)` : `ISNUMBER(1/${read})`;
 }
 
 /** A heading across the sheet, with what its columns hold. */
 export function headingRow(heading: string, ...columns: readonly string[]): DraftRow {
-  const numbers = ["Rate", "Price", "Sample", "Tons/cu yd"];
+  const words = ["Unit", "Source", "Note", "Quoted by", "Quoted on", ""];
   const cells = columns.map(
-    (content): DraftCell => ({ content, look: numbers.includes(content) ? "numberHeading" : "textHeading" }),
+    (content): DraftCell => ({ content, look: words.includes(content) ? "textHeading" : "numberHeading" }),
   );
   return { look: "section", cells: [{ content: heading }, ...cells] };
 }

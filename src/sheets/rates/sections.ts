@@ -17,6 +17,8 @@ export const rateSections: readonly RateSection[] = [
   {
     heading: "Edging, fabric, and pins, by the pack",
     rates: {
+      borderHeight: "of metal edging; other kinds have sizes of their own",
+      trenchDepth: "about 1.5 in for 4 in edging",
       pieceLength: "as bought; type 8' or 2.5 m if you like",
       stakesPerPiece: "included in the piece price",
       pieceCost: "each, with the stakes that come with it",

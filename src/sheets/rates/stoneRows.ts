@@ -1,15 +1,16 @@
-import { quoted } from "../../quantities/bed/evaluate";
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
-import { SAMPLE } from "../../quantities/bed/rates";
 import { stoneNamed } from "../../quantities/stone";
 import type { DraftRow } from "../compose";
 import type { OfficeStone } from "../office/officeFile";
 import { sentence } from "../typed";
-import { markOf, startKey, whoseCell, whoseOrWrong } from "./rows";
+import { markOf, namedOrWrong, startKey, whoseCell, whoseInList, whoseOrWrong } from "./rows";
 
 /** Rows for kinds of the office's own, below those that are there from the start. */
 const BLANK_ROWS = 8;
+
+/** The heading of the list. */
+export const STONE_HEADING = "Stone by kind";
 
 const OWN_KINDS = "rows for your own stone, named the way you'll type it; add the weight unless it's common stone";
 
@@ -60,11 +61,6 @@ function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] |
 function whoseFormula(key: string, last: string): string {
   const [kind, price, start] = [`{${key}.kind}`, `{${key}.price}`, `{${startKey(`${key}.price`)}}`];
   const kinds = `{${FIRST_STONE}.kind}:{${last}.kind}`;
-  const isStart = `IF(LEN(${start})=0,FALSE,${price}=${start})`;
-  const known = `IF(${isStart},${quoted(SAMPLE)},"own")`;
-  return (
-    `=IF(LEN(${kind})=0,IF(LEN(${price})=0,"","rate has no kind beside it"),` +
-    `IF(EXACT(${kind},TRIM(${kind})),IF(COUNTIF(${kinds},${kind})>1,"listed twice; the first counts",` +
-    `${whoseOrWrong(fields.stoneCost, `${key}.price`, known)}),"name has spaces around it"))`
-  );
+  const known = whoseOrWrong(fields.stoneCost, `${key}.price`, whoseInList(price, start));
+  return `=${namedOrWrong({ name: kind, names: kinds, price, lacks: "kind" }, known)}`;
 }

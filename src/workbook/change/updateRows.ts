@@ -240,16 +240,18 @@ function stateOf(update: RowsUpdate, now: readonly (readonly Content[])[]): Rows
     }
     return rows;
   };
+  // A label that is a formula reads other cells by where they are now.
+  const labelOf = (cells: readonly Content[] | undefined) => String(cells?.[0]).replace(/^=.*/s, "=");
   if (whole) {
     rowsAfter(operations.length).forEach((row, place) => {
-      if (row !== undefined && String(contents[row]?.[0]) !== String(whole.contents[place]?.[0])) isWritten.add(row);
+      if (row !== undefined && labelOf(contents[row]) !== labelOf(whole.contents[place])) isWritten.add(row);
     });
   }
   const isBlank = (place: number) => (now[place] ?? []).every((cell) => cell === "");
   const fits = (row: number | undefined, place: number) =>
     row === undefined ||
     isWritten.has(row) ||
-    String(contents[row]?.[0]) === String(now[place]?.[0]) ||
+    labelOf(contents[row]) === labelOf(now[place]) ||
     (isGoing.has(row) && isBlank(place));
   for (let made = operations.length; made >= 0; made -= 1) {
     const rows = rowsAfter(made);

@@ -8,7 +8,8 @@ export const OFFICE: KeptSetting<OfficeRecord> = {
   key: "Bedrow.office",
   what: "the note of which office settings it uses",
   again: "Do it again",
-  version: 1,
+  // 1 had none of the office's lists.
+  version: 2,
   read: officeRecordOf,
 };
 

@@ -54,6 +54,14 @@ export const estimateVisits = visitsOf("Estimate", [
       await press(page, "Add a cut-out");
     },
   ],
+  [
+    "a piece of edging that is bought for a few inches",
+    async (page) => {
+      await page.getByLabel("Length", { exact: true }).fill(`15' 11"`);
+      await page.getByLabel("Width", { exact: true }).fill("4");
+      await page.getByText("The last of 4 pieces").waitFor();
+    },
+  ],
   ...(Object.keys(ways) as Way[])
     .filter((way) => way !== "rectangle")
     .map((way) => [`measured by ${way}`, (page: Page) => measure(page, way)] as const),

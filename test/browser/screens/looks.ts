@@ -11,10 +11,16 @@ const looks = [
   ["forced colors", { colorScheme: "light", forcedColors: "active" }],
 ] as const;
 
-/** What the checker finds in a part of the page, in each look that a person may have set. */
-export async function inEveryLook(page: Page, at: string): Promise<string[]> {
+/**
+ * What the checker finds in a part of the page, in each look that a person may have set.
+ *
+ * @param forced whether in forced colors, too: those are the system's own, so once for each screen says as much as for
+ * each of its states.
+ */
+export async function inEveryLook(page: Page, at: string, forced = true): Promise<string[]> {
   const found: string[] = [];
   for (const [name, look] of looks) {
+    if (name === "forced colors" && !forced) continue;
     await page.emulateMedia(look);
     const rules = name === "light" ? undefined : OF_COLORS;
     found.push(...(await findings(page, at, rules)).map((one) => `${name}: ${one}`));

@@ -51,29 +51,32 @@ export function misfits(page: Page, at: string): Promise<string[]> {
           "button, input:not([aria-hidden=true]), select, textarea, summary, a[href]:not(p a, li a, dd a, td a)",
         ),
       );
-      const boxOf = (element: HTMLElement) =>
-        (element.matches("label input")
+      // Measured once: in a long form there are thousands of pairs.
+      const placed = pressed.map((element) => ({
+        element,
+        box: (element.matches("label input")
           ? element.closest("label")!
           : (element.querySelector("a > img") ?? element)
-        ).getBoundingClientRect();
-      for (const element of pressed) {
-        const { width, height } = boxOf(element);
+        ).getBoundingClientRect(),
+        bar: element.closest(".insert-bar"),
+      }));
+      for (const { element, box } of placed) {
+        const { width, height } = box;
         if (Math.min(width, height) < least) found.push(`small, ${width} by ${height}: ${named(element)}`);
       }
-      for (const [index, one] of pressed.entries()) {
-        const next = pressed[index + 1];
-        if (!next || one.closest(".insert-bar") || next.closest(".insert-bar")) continue;
-        if (boxOf(next).bottom < boxOf(one).top - 2) found.push(`out of order: ${named(one)} before ${named(next)}`);
+      for (const [index, one] of placed.entries()) {
+        const next = placed[index + 1];
+        if (!next || one.bar || next.bar) continue;
+        if (next.box.bottom < one.box.top - 2) {
+          found.push(`out of order: ${named(one.element)} before ${named(next.element)}`);
+        }
       }
-      const pinned = (element: HTMLElement) => element.closest(".insert-bar");
-      for (const [index, one] of pressed.entries()) {
-        const a = boxOf(one);
-        for (const other of pressed.slice(index + 1)) {
-          if (one.contains(other) || other.contains(one) || pinned(one) !== pinned(other)) continue;
-          const b = boxOf(other);
+      for (const [index, { element: one, box: a, bar }] of placed.entries()) {
+        for (const { element: other, box: b, bar: otherBar } of placed.slice(index + 1)) {
           const over = Math.min(a.right, b.right) - Math.max(a.left, b.left);
           const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-          if (over > 1 && down > 1) found.push(`overlapping: ${named(one)} and ${named(other)}`);
+          if (over <= 1 || down <= 1 || bar !== otherBar || one.contains(other) || other.contains(one)) continue;
+          found.push(`overlapping: ${named(one)} and ${named(other)}`);
         }
       }
       return found;

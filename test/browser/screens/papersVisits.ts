@@ -1,4 +1,5 @@
-import { openGroups, press, visitsOf } from "./visit";
+import { slowEdging, typePastJobs } from "../pastJobs";
+import { openGroups, press, visitsOf, writeCells } from "./visit";
 
 export const papersVisits = visitsOf("Job documents", [
   [
@@ -59,23 +60,13 @@ export const papersVisits = visitsOf("Job documents", [
       await page.getByLabel("Set edging, actual").fill("12.5");
       await press(page, "Add to past jobs");
       await page.getByText(/lines? added to past jobs/).waitFor();
-      await page.evaluate(() =>
-        Excel.run(async (context) => {
-          const list = context.workbook.worksheets.getItem("Past jobs");
-          list.getRange("A6:G10").values = [1.2, 1.3, 1.22, 1.28, 1.24].map((ratio, index) => [
-            `Invented job ${index + 1}`,
-            46000 + index,
-            "Set edging",
-            "labor hours",
-            10,
-            10 * ratio,
-            14,
-          ]);
-          list.getRange("A11:G11").values = [["Invented job 6", 46009, "", "", "", 12, ""]];
-          await context.sync();
-        }),
-      );
+      await typePastJobs(page, slowEdging);
+      await writeCells(page, "Past jobs", { A11: "Invented job 6", B11: 46009, F11: 12 });
+      const tons = [10.5, 10.9, 11, 10.6, 14];
+      const stone = { measure: "Stone", unit: "tons", estimated: 10.8, actuals: tons, setThen: 0.08 };
+      await typePastJobs(page, { row: 12, ...stone });
       await press(page, "Refresh");
+      await page.getByText(/An order like this would have been short on 1 of your last 5 jobs/).waitFor();
       await page.getByRole("button", { name: /Change “Set edging”/ }).waitFor();
       await openGroups(page);
     },

@@ -68,6 +68,20 @@ export const ratesVisits = [
       },
     ],
     [
+      "sample rows to be cleared",
+      async (page) => {
+        await press(page, "Show sample rows");
+        await page.getByRole("button", { name: /^Clear these \d+ rows$/ }).waitFor();
+      },
+    ],
+    [
+      "sample rows cleared",
+      async (page) => {
+        await press(page, /^Clear these \d+ rows$/);
+        await page.getByText(/^Cleared \d+ sample rows/).waitFor();
+      },
+    ],
+    [
       "office settings being saved",
       async (page) => {
         await press(page, "Save office settings…");

@@ -47,12 +47,12 @@ const numbers = (from: number, to: number) => Array.from({ length: to - from + 1
 export const FILE = chosenLibrary();
 
 /**
- * On the client library every operation is tried in every trouble, too, once: at the trouble's last moment, when most has
- * been written, and on one of the library's two files, which take turns. What is in a request is the same as on the
- * stand-in, which tries each moment.
+ * Those that are played on the client library's file at hand: its two files take turns. There an operation is tried in
+ * every trouble once, at the trouble's last moment, when most has been written. What is in a request is the same as on
+ * the stand-in, which tries each moment.
  */
-export const isOnThisFile = (operation: number, trouble: number): boolean =>
-  FILE === undefined || (operation + trouble) % 2 === (FILE === "web" ? 0 : 1);
+export const onThisFile = <T>(all: readonly T[]): readonly T[] =>
+  FILE === undefined ? all : all.filter((_, place) => place % 2 === (FILE === "web" ? 0 : 1));
 
 async function each<T>(items: readonly T[], play: (item: T) => Promise<Try>): Promise<Try[]> {
   const tries: Try[] = [];

@@ -17,7 +17,7 @@ import { selectedBlock } from "../../selectedBlock";
 import { type Report, select } from "./bench";
 import { addFixtures, office, PNG } from "./office";
 import { draw, insertBlock } from "./operations/drawn";
-import { bed, insertRates, startList } from "./operations/inserts";
+import { bed, insertRates, someRates, startList } from "./operations/inserts";
 import { dismissal } from "./operations/kept";
 import { done, said, written } from "./operations/said";
 import { smallTemplate } from "./operations/smallTemplate";
@@ -151,7 +151,7 @@ export const twoPanes: readonly TwoPanes[] = [
       const told = await both(insert, insert);
       expect(doneOf(told)).toBe(1);
       expect(host.grid.sheets.list().map(({ name }) => name)).toEqual(["List", "Notes", "Rates"]);
-      const names = ratesSheet({ row: 0, column: 0 }).names ?? [];
+      const names = ratesSheet({ row: 0, column: 0 }, someRates).names ?? [];
       expect(host.grid.names.list().filter(({ formula }) => formula.startsWith("=Rates!"))).toHaveLength(names.length);
       return told;
     },

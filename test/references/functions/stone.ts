@@ -89,11 +89,50 @@ export const checks: readonly OutsideCheck[] = [
       ["crushed sandstone", 82],
     ] as const
   ).map(([name, perFoot]) => pounds(ASCE, name, perFoot * 27, perFoot * 27 * 0.05)),
+  pounds(`${CALRECYCLE}, asphalt or concrete debris, loose`, "crushed concrete", 2400),
+  pounds("by hand: clay brick of 120 lb/ft³ with Spalding's 45 % voids is 66 lb/ft³", "crushed brick", 66 * 27),
+  pounds(
+    "EPA530-R-97-011, Appendix B: crushed glass, from memory; quoted as 1,800 to 2,700",
+    "crushed glass",
+    2250,
+    450,
+  ),
+  pounds("by hand: half of 1,800 and 2,700 lb/yd³", "crushed glass", 2250),
+  pounds(`${CALRECYCLE}, wood chips, shredded and dry`, "wood chips", 300),
+  pounds("Oregon DEQ, conversion factors for the Materials Recovery Survey: seen", "green wood chips", 473),
+  pounds("common practice: 400 to 800 lb/yd³", "shredded bark", 600, 200),
+  pounds("by hand: half of 400 and 800 lb/yd³", "shredded bark", 600),
+  pounds("common practice: 400 to 800 lb/yd³", "hardwood mulch", 600, 200),
+  pounds("by hand: half of 400 and 800 lb/yd³", "hardwood mulch", 600),
+  pounds("common practice: between green wood chips of 473 and bark of 600 lb/yd³", "bark nuggets", 500),
+  pounds("FHWA-RD-97-148: tire shreds of 24 to 33 lb/ft³, from memory; half of them", "shredded rubber", 28.5 * 27),
+  pounds("FHWA-RD-97-148: tire chips of 20 to 30 lb/ft³, from memory; half of them", "rubber nuggets", 25 * 27),
+  pounds("a seller's pallet of 75 ft³ with 2,000 lb of rubber nuggets: seen", "rubber nuggets", 720, 50),
+  // What weighs no figure of its own in print: the ranges below, and these rows by hand.
+  ...(
+    [
+      ["decomposed granite", 95],
+      ["river rock", 100],
+      ["pea gravel", 100],
+      ["pebbles", 100],
+      ["crushed slate", 92],
+      ["pumice", 40],
+    ] as const
+  ).map(([name, perFoot]) => pounds(`common practice: ${perFoot} lb/ft³`, name, perFoot * 27)),
   ...STONES.map(({ name }): OutsideCheck => {
-    const [least, most] = name === "lava rock" || name === "pumice" ? [30, 60] : [75, 125];
+    const [least, most] =
+      name === "lava rock" || name === "pumice"
+        ? [30, 60]
+        : /wood|bark/.test(name)
+          ? [300 / 27, 1000 / 27]
+          : name.includes("rubber")
+            ? [20, 33]
+            : name.includes("brick") || name.includes("glass")
+              ? [50, 100]
+              : [75, 125];
     return {
       what: `${name} weighs ${least} to ${most} lb/ft³`,
-      source: "common practice: what ordinary stone weighs, and what lava and pumice do",
+      source: "common practice: what ordinary stone weighs, and what lava, pumice, wood, rubber, brick, and glass do",
       compare: (BED) => {
         const perFoot = (BED.STONE_DENSITY(name) * 2000) / 27;
         expect(perFoot).toBeGreaterThanOrEqual(least!);

@@ -50,7 +50,7 @@ export function useLessons({ attempt, read }: Papers, past: PastJobsOnSheet | un
 }
 
 /** The list's lines by the keys of their measures; what the office calls by words of its own keeps these. */
-function entriesOf(past: PastJobsOnSheet | undefined): PastEntry[] {
+export function entriesOf(past: PastJobsOnSheet | undefined): PastEntry[] {
   return (past?.lines ?? []).map(({ measure, unit, ...line }) => {
     const known = measures.find((one) => one.label === currentText(measure) && one.unit === currentText(unit));
     return { ...line, measure: known?.key ?? measure };

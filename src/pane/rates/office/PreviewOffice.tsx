@@ -32,7 +32,7 @@ export function PreviewOffice({ office, plan, working }: PreviewOfficeProps) {
       <PartList summary="Your own rates this replaces" items={typed.map(differenceWords)} open />
       <PartList summary="Samples and defaults this replaces" items={others.map(differenceWords)} open />
       <PartList summary="Rates for a new Rates sheet" items={newSheet} open />
-      <PartList summary="Stone only this workbook lists, which stays" items={stays} />
+      <PartList summary="Rows only this workbook lists, which stay" items={stays} />
       <PartList summary="Letterhead and terms this replaces" items={texts} open />
       {past && <p>{pastWords(past)}</p>}
       <p class="insert-bar row">

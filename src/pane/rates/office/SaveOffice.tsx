@@ -31,7 +31,7 @@ export function SaveOffice({ office, panel: { workbook, number }, working }: Sav
         <legend>What to save</legend>
         <Tick
           label="Rates"
-          note={rates ? "prices, crew, markups, and stone weights" : "this workbook has none"}
+          note={rates ? "prices, lists, crew, markups, and stone weights" : "this workbook has none"}
           checked={ticks.rates}
           off={!rates}
           onTick={(on) => setTicks({ ...ticks, rates: on })}

@@ -5,7 +5,7 @@ import {
   officeText,
   pastLineToFile,
 } from "../../../sheets/office/officeFile";
-import { ratesToSave } from "../../../sheets/office/officeRates";
+import { ratesToSave } from "../../../sheets/office/ratesToSave";
 import { readOffice } from "../../../sheets/office/readOffice";
 import { thousands } from "../../../sheets/templates/limits";
 import { WorkbookFailure } from "../../../workbook/failure";

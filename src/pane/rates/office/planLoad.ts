@@ -1,6 +1,7 @@
 import { rateLabel } from "../../../quantities/bed/rates";
 import { compareRates, type OfficeCell, type RateDifference } from "../../../sheets/office/compareRates";
 import type { OfficeFile, OfficeRates } from "../../../sheets/office/officeFile";
+import { listNamed, rowLabel, rowWords, unknownInLists } from "../../../sheets/office/officeRows";
 import { cellsBelow, countJobs, newPastLines } from "../../../sheets/office/pastJobs";
 import { rateWords, stoneWords } from "../../../sheets/office/rateWords";
 import { rateNamed } from "../../../sheets/office/readOffice";
@@ -20,7 +21,7 @@ export interface LoadPlan {
   readonly differences?: readonly RateDifference[];
   /** The rates of a Rates sheet that is made. */
   readonly newSheet?: readonly string[];
-  /** Kinds of stone that the workbook keeps beside the file's. */
+  /** Rows of lists that the workbook keeps beside the file's. */
   readonly stays: readonly string[];
   readonly texts: readonly string[];
   /** Past jobs that are added, and lines that are already in the list. */
@@ -44,10 +45,10 @@ export function planLoad(file: OfficeFile, workbook: OfficeWorkbook): LoadPlan {
     const compared = compareRates(named, found.rates, rates);
     cells.push(...compared.cells, ...versionCells(workbook, file));
     Object.assign(plan, { differences: compared.differences, stays: compared.stays });
-    if (compared.stonesProblem) notes.push(compared.stonesProblem);
+    notes.push(...compared.problems);
     if (compared.missing.length > 0) {
       notes.push(
-        `The Rates sheet has no cell for ${compared.missing.join(", ")}. Add the missing rows first, then load again.`,
+        `The Rates sheet has no cell for ${compared.missing.join(", ")}. Add what's missing from the sheet first, then load again.`,
       );
     }
   } else if (rates) {
@@ -104,11 +105,12 @@ function planPast(
 }
 
 function unknownRates(rates: OfficeRates | undefined): string[] {
-  return Object.keys(rates?.values ?? {}).filter((name) => rateNamed(name) === undefined);
+  const single = Object.keys(rates?.values ?? {}).filter((name) => rateNamed(name) === undefined);
+  return [...single, ...unknownInLists(rates?.lists)];
 }
 
 /** The rates of a file, one a line. */
-function ratesInWords({ values, samples, stones }: OfficeRates): string[] {
+function ratesInWords({ values, samples, stones, lists = {} }: OfficeRates): string[] {
   const single = Object.entries(values).flatMap(([name, value]) => {
     const key = rateNamed(name);
     if (!key) return [];
@@ -118,7 +120,12 @@ function ratesInWords({ values, samples, stones }: OfficeRates): string[] {
     ({ name, perTon, tonsPerYard = "", sample }) =>
       `Stone: ${name}: ${stoneWords(perTon, tonsPerYard)}${sample ? " (sample)" : ""}`,
   );
-  return [...listed, ...single];
+  const rows = Object.entries(lists).flatMap(([name, own]) => {
+    const key = listNamed(name);
+    if (!key) return [];
+    return own.map((row) => `${rowLabel(key, row)}: ${rowWords(key, row)}${row.sample ? " (sample)" : ""}`);
+  });
+  return [...listed, ...rows, ...single];
 }
 
 /** Whether loading would change anything that shows. */

@@ -10,17 +10,24 @@ import { readListSheet, writeRows } from "../../../../src/workbook/jobRows";
 import { namedCell } from "../../../../src/workbook/read/rates";
 import { readWorkbook } from "../../../../src/workbook/read/workbook";
 import type { HeadlessHost } from "../../../headlessHost";
+import { rateAddress } from "../../../insertRates";
 import { fillOf } from "../../../listSheets";
 import { select } from "../bench";
 import { addFixtures, office } from "../office";
 import type { Operation } from "../operation";
 import { insertBlock } from "./drawn";
-import { bed, insertRates } from "./inserts";
+import { bed, insertRates, someRates } from "./inserts";
 import { done, written } from "./said";
 
 const onList = { office, front: "List", selected: "A2", sheet: "List", cell: "List!G2" } as const;
 
-const onRates = { office, front: "Notes", selected: "D12", sheet: "Rates", cell: "Rates!B57" } as const;
+const onRates = {
+  office,
+  front: "Notes",
+  selected: "D12",
+  sheet: "Rates",
+  cell: `Rates!${rateAddress(rateNames.waste, someRates)}`,
+} as const;
 
 const onEstimate = { office, front: "Notes", selected: "D14", sheet: "Notes", cell: "Notes!E19" } as const;
 

@@ -10,7 +10,7 @@ import { checkReport } from "../../../../src/sheets/checkReport";
 import { newList } from "../../../../src/sheets/jobRows/newList";
 import { usualAssumed } from "../../../../src/sheets/jobRows/setting";
 import { type PastLine, pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
-import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
+import { allRates, ratesSheet, type WantedRates } from "../../../../src/sheets/rates/ratesSheet";
 import { insertPlan, insertPlans } from "../../../../src/workbook/change/insert";
 import type { Place } from "../../../../src/workbook/change/place";
 import { readRates } from "../../../../src/workbook/read/rates";
@@ -76,8 +76,7 @@ export const inserts: readonly Operation[] = [
     sheet: "Rates",
     ready: async (host) => {
       await addFixtures(host);
-      const some = { keys: ["waste", "crewRate"] as const, stones: true };
-      await written(insertPlan((at) => ratesSheet(at, some), { kind: "new sheet", name: "Rates" }));
+      await written(insertRates({ ...allRates, keys: ["waste", "crewRate"] }));
       return async () => {
         const found = (await readRates())!;
         const { sheetId, at } = await belowUsed(found.sheets[0] ?? "Rates");
@@ -223,9 +222,12 @@ export const inserts: readonly Operation[] = [
   },
 ];
 
+/** One of the office's lists stands for all: they're cells and names alike, and each try writes them. */
+export const someRates: WantedRates = { ...allRates, lists: ["pins"] };
+
 /** Puts the sheet of rates in, on a sheet of its own. */
-export function insertRates() {
-  return insertPlan((at) => ratesSheet(at), { kind: "new sheet", name: "Rates" });
+export function insertRates(wanted = someRates) {
+  return insertPlan((at) => ratesSheet(at, wanted), { kind: "new sheet", name: "Rates" });
 }
 
 /** Starts a list of beds, at the selected cell unless told otherwise. */

@@ -1,10 +1,13 @@
 import { planLoad } from "../../../../src/pane/rates/office/planLoad";
 import { readOfficeWorkbook } from "../../../../src/pane/rates/office/readOfficeWorkbook";
+import { must } from "../../../../src/quantities/must";
 import type { OfficeFile } from "../../../../src/sheets/office/officeFile";
+import { RATES_SHEET, ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { undoOffice, writeOffice } from "../../../../src/workbook/change/officeSettings";
+import { rateAddress } from "../../../insertRates";
 import { addFixtures, office } from "../office";
 import type { Operation } from "../operation";
-import { insertRates } from "./inserts";
+import { insertRates, someRates } from "./inserts";
 import { done, written } from "./said";
 
 /** Settings of an invented office: a price, a share, stone of its own, and a past job. */
@@ -26,7 +29,7 @@ const load = async () => writeOffice(planLoad(FILE, await readOfficeWorkbook()).
 
 const base = { office, front: "Notes", selected: "D12", withSheets: true } as const;
 /** The cell of the waste is one of those that are written. */
-const onRates = { ...base, sheet: "Rates", cell: "Rates!B57" } as const;
+const onRates = { ...base, sheet: "Rates", cell: `Rates!${rateAddress("Rate_waste", someRates)}` } as const;
 
 /** Loading what an office set up in another workbook, and undoing that. */
 export const officeSettings: readonly Operation[] = [
@@ -51,8 +54,11 @@ export const officeSettings: readonly Operation[] = [
     ready: async (host) => {
       await addFixtures(host);
       const { writes } = planLoad(FILE, await readOfficeWorkbook());
+      const loaded = { rates: must(FILE.rates), version: FILE };
+      const plan = ratesSheet({ row: 0, column: 0 }, { ...someRates, loaded });
+      const sheets = writes.sheets.map((sheet) => (sheet.name === RATES_SHEET ? { ...sheet, plan } : sheet));
       return async () => {
-        await writeOffice(writes);
+        await writeOffice({ ...writes, sheets });
         return done;
       };
     },

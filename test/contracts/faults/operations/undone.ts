@@ -5,13 +5,14 @@ import { readJob } from "../../../../src/pane/papers/readJob";
 import { writeTemplate } from "../../../../src/pane/templates/opening";
 import { checkReport } from "../../../../src/sheets/checkReport";
 import { pastJobsSheet } from "../../../../src/sheets/papers/pastJobs";
+import { ratesSheet } from "../../../../src/sheets/rates/ratesSheet";
 import { insertPlan, insertPlans } from "../../../../src/workbook/change/insert";
 import { redrawSelectedBlock } from "../../../../src/workbook/drawing/drawing";
 import { select } from "../bench";
 import { addFixtures, office, PNG } from "../office";
 import type { Operation } from "../operation";
 import { draw, insertBlock } from "./drawn";
-import { insertRates, LINE, lookedAt, NEXT, startList } from "./inserts";
+import { insertRates, LINE, lookedAt, NEXT, someRates, startList } from "./inserts";
 import { saidOfTakeBack, written } from "./said";
 import { smallTemplate } from "./smallTemplate";
 
@@ -52,7 +53,8 @@ export const undone: readonly Operation[] = [
     writers: ["undoLastInsert"],
     ...onNotes,
     sheet: "Rates",
-    cell: "Rates!A60",
+    // Below the sheet.
+    cell: `Rates!A${ratesSheet({ row: 0, column: 0 }, someRates).rows + 1}`,
     withSheets: true,
     ready: afterInsert(() => written(insertRates())),
   },
