@@ -165,8 +165,12 @@ test("what is no workbook is refused in words, and the workbook is as it was", a
   expect((await read("Odd", "A2")).values).toEqual([[2]]);
 });
 
-test("a file made to keep a page busy opens, takes what is typed, and is saved, in bounded time and memory", async () => {
-  const from = Date.now();
+test("a file made to keep a page busy opens, takes what is typed, and is saved, in bounded processor time and memory", async () => {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable");
+  const processorSeconds = async () =>
+    (await session.send("Performance.getMetrics")).metrics.find(({ name }) => name === "ProcessTime")!.value;
+  const before = await processorSeconds();
   await choose("heavy.xlsx", heavyFile());
   await asking().waitFor();
   await Promise.all([page.waitForEvent("load"), press("Open the file")]);
@@ -189,11 +193,10 @@ test("a file made to keep a page busy opens, takes what is typed, and is saved, 
   const parts = unzip(new Uint8Array(readFileSync(await download.path())));
   expect(parts.get("xl/worksheets/sheet1.xml")).toContain("<f>A1*6</f><v>42</v>");
   expect(parts.get("xl/worksheets/sheet2.xml")).toContain('ref="A1:XFD1048576">ROW(A1:XFD1048576)</f>');
-  const session = await page.context().newCDPSession(page);
   const { usedSize } = (await session.send("Runtime.getHeapUsage")) as { usedSize: number };
   expect(usedSize).toBeLessThan(MOST_HEAP_BYTES);
-  // An idle machine takes 15 seconds: nothing that grows with the cells of a sheet comes near this.
-  expect(Date.now() - from).toBeLessThan(120_000);
+  // It takes some 30 seconds of processor time: nothing that grows with the cells of a sheet comes near this.
+  expect((await processorSeconds()) - before).toBeLessThan(120);
 });
 
 test("a large file shows how far it is while it is read, and can be canceled", async () => {
