@@ -114,7 +114,7 @@ function Found({ found, disabled, sheet: work }: FoundProps) {
     <>
       {found.sheets.map((sheet) => (
         <p class="row" key={sheet}>
-          <span class="grow">Rates are on {sheet}.</span>
+          <span class="grow">Your rates are on the sheet {sheet}.</span>
           <Button main off={disabled} onPress={() => void work.show(sheet)}>
             Go to {sheet}
           </Button>
