@@ -116,7 +116,7 @@ export class GridCells implements CellsPort {
     const source = worksheetOf(this.grid, from.sheetId);
     const styles = eachCell(from, (row, column) => source.getCellStyle(row, column) ?? {});
     this.clear(to, "formats");
-    setStyles(this.grid, to, styles);
+    setStyles(this.grid, to, (row, column) => styles[row - to.row]?.[column - to.column]);
     const locks = readLocks(this.grid, from);
     setLocked(this.grid, to, (row, column) => locks(row - to.row + from.row, column - to.column + from.column));
   }

@@ -52,6 +52,7 @@ export interface GridLibrary {
     | "SetRangeValuesMutation"
     | "SetStyleCommand"
     | "SetTriggerFormulaCalculationStartMutation"
+    | "SetWorksheetColWidthMutation"
     | "SheetSkeletonService"
     | "StringValueObject"
     | "TriggerCalculationController"

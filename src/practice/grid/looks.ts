@@ -1,10 +1,12 @@
 import type { IStyleData } from "@univerjs/core";
 import { borderFrom, bordersTo, borderTo, edgeKeys } from "./borders";
+import { command } from "./command";
+import { toRange } from "./geometry";
 import { pixelsToPoints, pointsToPixels } from "./lengths";
 import type { OpenGrid } from "./library";
 import { isUnlocked, setLocked } from "./locked";
 import type { Area, Border, CellBorders, CellLook, Edge, LooksPort } from "./port";
-import { setStyle, setStyles } from "./setStyle";
+import { setStyles } from "./setStyle";
 import { heldPart, makeRoom, sheetOf, worksheetOf } from "./sheetOf";
 import { lookFrom, styleFrom } from "./styles";
 
@@ -26,13 +28,13 @@ export class GridLooks implements LooksPort {
 
   set(area: Area, look: Partial<CellLook>): void {
     const style = styleFrom(this.grid.library, look);
-    for (const [type, value] of Object.entries(style)) setStyle(this.grid, area, type, value);
+    setStyles(this.grid, area, () => style);
     if (look.locked !== undefined) setLocked(this.grid, area, () => look.locked);
   }
 
   setEach(area: Area, looks: (Partial<CellLook> | undefined)[][]): void {
     const styles = looks.map((row) => row.map((look) => styleFrom(this.grid.library, look ?? {})));
-    setStyles(this.grid, area, styles);
+    setStyles(this.grid, area, (row, column) => styles[row - area.row]?.[column - area.column]);
     setLocked(this.grid, area, (row, column) => looks[row - area.row]?.[column - area.column]?.locked);
   }
 
@@ -46,15 +48,14 @@ export class GridLooks implements LooksPort {
   }
 
   setBorder(area: Area, edge: Edge, border: Border): void {
-    setStyle(this.grid, area, "bd", { [edgeKeys[edge]]: borderTo(border) });
+    setStyles(this.grid, area, () => ({ bd: { [edgeKeys[edge]]: borderTo(border) } }));
   }
 
   setBorders(area: Area, borders: (CellBorders | undefined)[][]): void {
-    setStyles(
-      this.grid,
-      area,
-      borders.map((row) => row.map((cell) => (cell && Object.keys(cell).length > 0 ? { bd: bordersTo(cell) } : {}))),
-    );
+    setStyles(this.grid, area, (row, column) => {
+      const cell = borders[row - area.row]?.[column - area.column];
+      return cell && Object.keys(cell).length > 0 ? { bd: bordersTo(cell) } : undefined;
+    });
   }
 
   columnWidth(sheetId: string, column: number): number {
@@ -63,7 +64,10 @@ export class GridLooks implements LooksPort {
 
   setColumnWidth(area: Area, points: number): void {
     makeRoom(this.grid, { ...area, rowCount: 1 });
-    sheetOf(this.grid, area.sheetId).setColumnWidths(area.column, area.columnCount, pointsToPixels(points));
+    const { id } = this.grid.library.sheets.SetWorksheetColWidthMutation;
+    const ranges = [toRange({ ...area, row: 0, rowCount: 1 })];
+    // The grid's command fits the rows of the whole sheet anew as well, which a spreadsheet program doesn't (from memory).
+    command(this.grid, id, area.sheetId, { ranges, colWidth: pointsToPixels(points) });
   }
 
   rowHeight(sheetId: string, row: number): number {

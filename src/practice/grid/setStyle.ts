@@ -1,32 +1,45 @@
-import type { IStyleData } from "@univerjs/core";
+import type { ICellData, IObjectMatrixPrimitiveType, IStyleData } from "@univerjs/core";
 import { command } from "./command";
-import { toRange } from "./geometry";
+import { eachCell, toRange } from "./geometry";
 import type { OpenGrid } from "./library";
 import type { Area } from "./port";
 import { heldPart, makeRoom } from "./sheetOf";
 
+/** Parts of a style by which a row's height follows from what is in it. */
+const FITTING = ["ff", "fs", "tr", "tb"] as const;
+
 /**
- * Sets one part of the cells' style: one value for all, or a table of the area's shape in which undefined leaves a
- * cell alone and null undoes it to the default. Only this one of the grid's commands lets formulas be where looks
- * alone change.
+ * Sets parts of cells' own styles. The parts that a style leaves out, or has as undefined, are left alone; null undoes
+ * one to the default.
+ *
+ * @param of the style of a cell; undefined leaves it alone.
  */
-export function setStyle(grid: OpenGrid, area: Area, type: string, value: unknown): void {
+export function setStyles(
+  grid: OpenGrid,
+  area: Area,
+  of: (row: number, column: number) => IStyleData | undefined,
+): void {
   makeRoom(grid, area);
   const held = heldPart(grid, area);
   if (!held) return;
-  const { SetStyleCommand } = grid.library.sheets;
+  const cellValue: IObjectMatrixPrimitiveType<ICellData> = {};
+  const parts = new Set<string>();
+  eachCell(held, (row, column) => {
+    const style = of(row, column);
+    if (!style) return;
+    const keys = Object.keys(style);
+    if (keys.length === 0) return;
+    cellValue[row] ??= {};
+    cellValue[row][column] = { s: style };
+    for (const key of keys) parts.add(key);
+  });
+  if (parts.size === 0) return;
+  const { SetRangeValuesMutation, SetStyleCommand } = grid.library.sheets;
+  // All parts at once, and without a calculation, since only looks change: the grid's command does this part by part.
+  command(grid, SetRangeValuesMutation.id, area.sheetId, { cellValue, trigger: SetStyleCommand.id });
+  const type = FITTING.find((part) => parts.has(part));
+  if (!type) return;
+  // The command also has rows fit what is in them.
+  const value = eachCell(held, (row, column) => of(row, column)?.[type]);
   command(grid, SetStyleCommand.id, area.sheetId, { range: toRange(held), style: { type, value } });
-}
-
-/** Sets each cell's own style; the parts that a style leaves out are left alone. */
-export function setStyles(grid: OpenGrid, area: Area, styles: IStyleData[][]): void {
-  const types = new Set(styles.flat().flatMap((style) => Object.keys(style) as (keyof IStyleData)[]));
-  for (const type of types) {
-    setStyle(
-      grid,
-      area,
-      type,
-      styles.map((row) => row.map((style) => style[type])),
-    );
-  }
 }
