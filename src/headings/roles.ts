@@ -100,6 +100,12 @@ export const columnRoles = {
   edgingKind: {
     plain: re(`^(?:(?:kind|type|style) of (?:${BORDER})|(?:${BORDER}) (?:kind|type|style|material))$`),
   },
+  edgingProduct: {
+    plain: re(`^(?:(?:${BORDER}) product|product of (?:${BORDER}))$`),
+  },
+  fabricProduct: {
+    plain: /^(?:(?:(?:landscape|weed) )?fabric product|product of fabric)$/,
+  },
   waste: {
     unit: "%",
     plain:
@@ -123,6 +129,14 @@ export const columnRoles = {
     not: re(
       `${MONEY.source}|\\b(pieces|piece|pcs|pc|sticks|sections|stakes|type|kind|height|high|name|color|colour|hours|depth|width|trench|style|side|sides|above|below|finish|lap)\\b`,
     ),
+  },
+  pieceLength: {
+    unit: "ft",
+    plain: re(`^(?:(?:(?:${BORDER}) )?piece length|length of (?:${BORDER}) pieces?)$`),
+  },
+  stakesIncluded: {
+    unit: "stakes",
+    plain: /^(stakes included|included stakes)$/,
   },
   pieces: {
     unit: "pieces",
@@ -172,6 +186,14 @@ export const columnRoles = {
   orderSold: {
     plain: re(`^(?:(?:${STONE}) )?(?:to )?order as sold$`),
   },
+  rollWidth: {
+    unit: "ft",
+    plain: /^(?:fabric )?roll width$/,
+  },
+  rollLength: {
+    unit: "ft",
+    plain: /^(?:fabric )?roll length$/,
+  },
   rolls: {
     unit: "rolls",
     plain: /^((fabric |landscape fabric |weed fabric )?rolls|rolls of fabric|fabric rolls needed)$/,
@@ -189,6 +211,10 @@ export const columnRoles = {
     plain: /^(boxes|(boxes|box) of (pins|staples)|(pin|staple|pins|staples) (boxes|box))$/,
     within: /\b(pins?|staples?)\b.*\bbox(es)?\b|\bbox(es)?\b.*\b(pins?|staples?)\b/,
     not: MONEY,
+  },
+  trench: {
+    unit: "in",
+    plain: /^(?:edging )?trench(?: depth)?$/,
   },
   dig: {
     unit: "cu yd",
@@ -229,6 +255,18 @@ export const columnRoles = {
   soldPrice: {
     unit: "money",
     plain: re(`^(?:(?:${STONE}) )?price as sold$`),
+  },
+  piecePrice: {
+    unit: "money",
+    plain: re(`^(?:(?:${BORDER}) )?piece price$`),
+  },
+  stakePrice: {
+    unit: "money",
+    plain: /^(?:extra )?stake price$/,
+  },
+  rollPrice: {
+    unit: "money",
+    plain: /^(?:fabric )?roll price$/,
   },
   materialCost: {
     unit: "money",

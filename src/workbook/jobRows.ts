@@ -1,6 +1,8 @@
+import { officeLists } from "../quantities/bed/officeLists";
 import { type CellChange, isMerged } from "../sheets/jobRows/fill";
 import type { ListFit } from "../sheets/jobRows/fit";
 import type { CellContent, ListSheet, ListTable } from "../sheets/jobRows/listSheet";
+import { productLists } from "../sheets/jobRows/products";
 import { STONE_WEIGHTS } from "../sheets/jobRows/setting";
 import { type Area, areasOfAddresses } from "../spreadsheet/areas";
 import { type NewHeadings, type WrittenChanges, writeChanges } from "./change/cells";
@@ -42,10 +44,13 @@ export async function readListSheet(): Promise<ReadListSheet> {
     const merged = range.getMergedAreasOrNullObject();
     merged.load("address");
     const tables = worksheet.tables.items.map(queueTable);
-    const weights = names.items
-      .find(({ name }) => name.toLowerCase() === STONE_WEIGHTS.toLowerCase())
-      ?.getRangeOrNullObject();
-    weights?.load("values");
+    const queueNamed = (wanted: string) => {
+      const range = names.items.find(({ name }) => name.toLowerCase() === wanted.toLowerCase())?.getRangeOrNullObject();
+      range?.load("values");
+      return () => (range === undefined || range.isNullObject ? undefined : range.values.flat());
+    };
+    const weights = queueNamed(STONE_WEIGHTS);
+    const lists = productLists.map((list) => [list, queueNamed(officeLists[list].names)] as const);
     await context.sync();
 
     return {
@@ -60,8 +65,13 @@ export async function readListSheet(): Promise<ReadListSheet> {
         merged: merged.isNullObject ? [] : areasOfAddresses(merged.address),
         tables: tables.map((read) => read()),
         names: names.items.map(({ name }) => name),
-        weighsStone:
-          weights !== undefined && !weights.isNullObject && weights.values.flat().some((value) => value !== ""),
+        weighsStone: weights()?.some((value) => value !== "") ?? false,
+        products: Object.fromEntries(
+          lists.flatMap(([list, read]) => {
+            const found = read();
+            return found ? [[list, found.filter((name) => typeof name === "string" && name !== "")]] : [];
+          }),
+        ),
       },
     };
   });

@@ -8,6 +8,7 @@ import { findJobBeds, type JobBed } from "../../sheets/job/jobBeds";
 import { findJobBlocks, type JobOnSheet } from "../../sheets/job/readJobBlock";
 import { findSheetBeds, type SheetBed } from "../../sheets/job/sheetBed";
 import { findJobRows } from "../../sheets/jobRows/findJobRows";
+import { productNames } from "../../sheets/jobRows/products";
 import { type FoundPastJobs, findPastJobs } from "../../sheets/papers/pastJobs";
 import { areaAddress, overlap } from "../../spreadsheet/areas";
 import { readRates } from "../../workbook/read/rates";
@@ -91,7 +92,8 @@ function rowBeds(
   const { name, hiddenRows, merged } = sheet;
   const tables = facts.tables.filter((table) => table.sheet === name);
   const names = facts.names.map((one) => one.name);
-  const lists = findJobRows({ ...used, name, hiddenRows, merged, tables, names, weighsStone: false });
+  const products = productNames(rates);
+  const lists = findJobRows({ ...used, name, hiddenRows, merged, tables, names, weighsStone: false, products });
   return lists.flatMap(({ beds }) =>
     beds.map((row) => {
       const where = `${name}, row ${row.row + 1}`;

@@ -3,12 +3,13 @@ import type { FieldKey } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, edgingOf, textOf } from "../../quantities/bed/form";
 import { pricedRates, type Rates, rateFor, rateLabel } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
-import { hasPieces } from "../../quantities/edgingKinds";
+import { edgingKindOf, hasPieces } from "../../quantities/edgingKinds";
 import { soldByOf, TON } from "../../quantities/soldBy";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
 import type { JobRow } from "../../sheets/jobRows/findJobRows";
+import { productLists, productNames, productRole, productTrouble } from "../../sheets/jobRows/products";
 import { type ResultRole, roleLabel } from "../../sheets/jobRows/roles";
 import { usualAssumed } from "../../sheets/jobRows/setting";
 import { amountText } from "../numbers";
@@ -64,8 +65,9 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     salesTax: 0,
     samples: rates && price !== undefined ? samplesOf(rates, textOf(form, "stone")) : [],
   };
-  if (!preview.estimate) {
-    const problem = preview.problems[0]?.message;
+  const unknown = unknownProduct(row, rates);
+  if (!preview.estimate || unknown) {
+    const problem = unknown ?? preview.problems[0]?.message;
     return { block: { ...base, lines: [] }, follows: { ...form, links }, worked: undefined, problem, notes: [] };
   }
   const { bed, plan, estimate } = preview;
@@ -86,6 +88,13 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     problem: undefined,
     notes: notesOf(row, preview),
   };
+}
+
+/** What is wrong with the name of a row's product; undefined where nothing is. */
+function unknownProduct(row: JobRow, rates: Rates | undefined): string | undefined {
+  const names = productNames(rates);
+  const troubles = productLists.map((list) => productTrouble(list, row[productRole(list)] ?? "", names[list] ?? []));
+  return troubles.find((trouble) => trouble !== undefined);
 }
 
 /** Where the row and the estimate of its measurements differ, in words: nothing of it is a surprise in what is written. */
@@ -128,9 +137,15 @@ function samplesOf(rates: Rates, stone: string): string[] {
 }
 
 function formOf(row: JobRow, rates: Rates | undefined): BedForm {
-  const { job, bed, stone, edgingKind, soldBy, measured, quantities } = row;
+  const { job, bed, stone, edgingKind, edgingProduct, fabricProduct, soldBy, measured, quantities } = row;
   const name = [job, bed].filter(Boolean).join(", ");
-  const base: BedForm = { ...blankForm(), name, ...(rates && { rates }), typed: edgingKind ? { edgingKind } : {} };
+  const typedNames = {
+    ...(edgingKind && { edgingKind }),
+    // A cut edge, or none, is bought from no list.
+    ...(edgingProduct && hasPieces(edgingKindOf(edgingKind)) && { edgingProduct }),
+    ...(fabricProduct && { fabricProduct }),
+  };
+  const base: BedForm = { ...blankForm(), name, ...(rates && { rates }), typed: typedNames };
   const length = withInches(measured.length, measured.lengthInches);
   const width = withInches(measured.width, measured.widthInches);
   const isRectangle = length !== undefined && width !== undefined;
@@ -221,6 +236,8 @@ function linksOf({ formulas }: JobRow, form: BedForm): Record<string, string> {
     waste: formulas.waste,
     ...depthLinks(formulas, form),
     stone: formulas.stone,
+    fabricProduct: formulas.fabricProduct,
+    ...(hasTop(form) && { edgingProduct: formulas.edgingProduct }),
   };
   return Object.fromEntries(Object.entries(given).flatMap(([key, formula]) => (formula ? [[key, formula]] : [])));
 }

@@ -66,16 +66,22 @@ export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined
   };
 }
 
-/** The formula of a cell that follows a rate. A length may be tape text, which the functions read and refuse. */
-export function followingFormula({ key, list, single }: RateSource): string {
+/**
+ * The formula of a cell that follows a rate. A length may be tape text, which the functions read and refuse.
+ *
+ * @param other what it follows where the list's row has nothing; left out: the single rate.
+ */
+export function followingFormula({ key, list, single }: RateSource, other = singleOrNone(key, single)): string {
   if (key === "stoneCost") return stonePriceFormula();
   const field: Field = fields[key];
-  const other = single ? usableOrNone(field, rateNames[single]) : quoted(NO_RATE);
   if (!list) return `=IFERROR(${other},${quoted(NO_RATE)})`;
   const { cell, column, has } = listed(key, list);
   const { names } = listOf(list);
   return `=IFERROR(IF(ROWS(${names})<>ROWS(${column}),${quoted(NO_RATE)},IF(${has},${usableOrNone(field, cell)},${other})),${quoted(NO_RATE)})`;
 }
+
+const singleOrNone = (key: FieldKey, single: RateKey | undefined) =>
+  single ? usableOrNone(fields[key], rateNames[single]) : quoted(NO_RATE);
 
 /** The cell of a list that a block takes for a field, in its row; and whether the block names a row that has it. */
 function listed(key: FieldKey, list: ListKey) {
@@ -105,9 +111,14 @@ export function rateRemark(source: RateSource, followed: string, example: string
 
 /** What the name of a row is to be said about: that the list doesn't have it, or `otherwise`. */
 export function pickRemark(list: ListKey, otherwise: string): string {
+  return `IF(${isListed(list)},${otherwise},${quoted(NOT_LISTED)})`;
+}
+
+/** The condition under which the name of a row is the usual one or in its list. */
+export function isListed(list: ListKey): string {
   const { names, picks } = listOf(list);
   const isUsual = `TRIM({${picks}})=${quoted(fields[picks].initial)}`;
-  return `IF(OR(${isUsual},ISNUMBER(MATCH(TRIM({${picks}}),${names},0))),${otherwise},${quoted(NOT_LISTED)})`;
+  return `OR(${isUsual},ISNUMBER(MATCH(TRIM({${picks}}),${names},0)))`;
 }
 
 /** What a block says of a name that its list doesn't have. */

@@ -1,14 +1,24 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type RateKey, rateNames } from "../../quantities/bed/rates";
-import { EDGING_KINDS, type EdgingKind, edgingKindNamed, hasPieces, METAL } from "../../quantities/edgingKinds";
+import {
+  asksField,
+  EDGING_KINDS,
+  type EdgingKind,
+  edgingKindNamed,
+  hasPieces,
+  METAL,
+} from "../../quantities/edgingKinds";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
+import { followingFormula } from "../estimate/rateFormulas";
 import { byName, type NameTable, troubleOf } from "./byName";
-import { depthArgument, type ListSetting, lengthArgument, rate } from "./setting";
+import { namesProducts, ofProduct } from "./products";
+import type { ResultRole } from "./roles";
+import { depthArgument, type ListSetting, lengthArgument, type Row, rate } from "./setting";
 
 /*
- * What the formulas of a row take from the kind of edging in it. The office's single rates are those of metal; other
- * kinds have what is usual for them.
+ * What the formulas of a row take from the kind of edging in it, and from its product. The office's single rates are those
+ * of metal; other kinds have what is usual for them.
  */
 
 const table: NameTable<EdgingKind> = {
@@ -29,42 +39,87 @@ export const edgingTrouble = (name: string): string | undefined =>
 const initial = (key: FieldKey) => fields[key].initial;
 const usualOf = ({ usual }: EdgingKind, key: FieldKey): string => usual[key] ?? initial(key);
 
-/** A size of a kind: for metal the office's rate, where it has one. */
-const sizeOf = (setting: ListSetting, kind: EdgingKind, key: RateKey): string =>
-  kind === METAL ? rate(setting, key) : usualOf(kind, key);
+/** The columns of what rows take from their edging products. */
+const TAKEN = {
+  pieceLength: "pieceLength",
+  stakesPerPiece: "stakesIncluded",
+  trenchDepth: "trench",
+} as const satisfies Partial<Record<RateKey, ResultRole>>;
+
+/** A size of a kind: of the row's product, or for metal the office's rate, where it has one. */
+function sizeOf(at: Row, kind: EdgingKind, key: keyof typeof TAKEN, blankMatters = false): string {
+  return takesProduct(at, kind) ? at.of(TAKEN[key]) : ownSize(at.setting, kind, key, blankMatters);
+}
+
+/** A size of a kind, whatever the product. */
+function ownSize(setting: ListSetting, kind: EdgingKind, key: RateKey, blankMatters: boolean): string {
+  if (kind === METAL) return rate(setting, key, blankMatters);
+  const usual = usualOf(kind, key);
+  return kind.inSand && key === "pieceLength" ? `${readTape(usual, "in")}/${INCHES_PER_FOOT}` : usual;
+}
+
+const takesProduct = ({ setting }: Row, kind: EdgingKind) => namesProducts(setting, "edging") && hasPieces(kind);
+
+/** A size for the column of its own: that of the row's product, else that of its kind, and 0 where the kind has none. */
+export const productSize = (at: Row, key: keyof typeof TAKEN): string =>
+  ofProduct(
+    at,
+    "edging",
+    key,
+    byEdging(at.setting, at.row, (kind) => {
+      return hasPieces(kind) && asksField(kind, key) ? ownSize(at.setting, kind, key, true) : "0";
+    }),
+  );
+
+/** A price for the column of its own: that of the row's product, else the office's single one, which is for metal. */
+export const productPrice = (at: Row, key: "pieceCost" | "stakeCost"): string =>
+  ofProduct(
+    at,
+    "edging",
+    key,
+    byEdging(at.setting, at.row, (kind) => {
+      if (!hasPieces(kind) || !asksField(kind, key)) return "0";
+      return followingFormula({ key, ...(kind === METAL && { single: key }) }).slice(1);
+    }),
+  );
+
+/** The length of a piece in inches. */
+function pieceInches(at: Row, kind: EdgingKind): string {
+  if (takesProduct(at, kind)) return `BED.FEET(${at.of("pieceLength")})*${INCHES_PER_FOOT}`;
+  const usual = usualOf(kind, "pieceLength");
+  return kind.inSand ? String(readTape(usual, "in")) : `${usual}*${INCHES_PER_FOOT}`;
+}
 
 /** Pieces of a run, of a kind that has some: pavers stand a joint apart, all others lap or butt. */
-export function piecesOf(setting: ListSetting, kind: EdgingKind, run: string, closing: string): string {
-  if (kind.inSand)
-    return `BED.PAVERS(${run},${readTape(usualOf(kind, "pieceLength"), "in")},${initial("joint")}${closing})`;
-  return `BED.EDGING_PIECES(${run},${sizeOf(setting, kind, "pieceLength")},${lapOf(kind)}${closing})`;
+export function piecesOf(at: Row, kind: EdgingKind, run: string, closing: string): string {
+  if (kind.inSand) return `BED.PAVERS(${run},${pieceInches(at, kind)},${initial("joint")}${closing})`;
+  return `BED.EDGING_PIECES(${run},${sizeOf(at, kind, "pieceLength")},${lapOf(kind)}${closing})`;
 }
 
 const lapOf = (kind: EdgingKind) => (kind.fastened === "along" ? usualOf(kind, "pieceLap") : "0");
 
 /** Piece length, stake spacing, and lap, as arguments. A layout takes a joint for a lap under 0. */
-export function edgingRule(setting: ListSetting, kind: EdgingKind): string {
-  if (kind.inSand)
-    return `${readTape(usualOf(kind, "pieceLength"), "in")}/${INCHES_PER_FOOT},${INCHES_PER_FOOT},-${initial("joint")}`;
-  return `${sizeOf(setting, kind, "pieceLength")},${usualOf(kind, "stakeSpacing")},${lapOf(kind)}`;
+export function edgingRule(at: Row, kind: EdgingKind): string {
+  const length = sizeOf(at, kind, "pieceLength");
+  return kind.inSand
+    ? `${length},${INCHES_PER_FOOT},-${initial("joint")}`
+    : `${length},${usualOf(kind, "stakeSpacing")},${lapOf(kind)}`;
 }
 
 /** Fasteners to buy: stakes beyond those that come with the pieces, or so many for each piece by itself. */
-export function fastenersOf(setting: ListSetting, kind: EdgingKind, pieces: string, stakes: string): string {
+export function fastenersOf(at: Row, kind: EdgingKind, pieces: string, stakes: string): string {
   if (kind.fastened === "each") {
     const spacing = usualOf(kind, "stakeSpacing");
-    const inches = `${usualOf(kind, "pieceLength")}*${INCHES_PER_FOOT}`;
-    return `${pieces}*(BED.ORDER_UP(${inches},${spacing})/${spacing}+1)`;
+    return `${pieces}*(BED.ORDER_UP(${pieceInches(at, kind)},${spacing})/${spacing}+1)`;
   }
   if (!kind.fastened) return "0";
-  const included = kind === METAL ? rate(setting, "stakesPerPiece", true) : usualOf(kind, "stakesPerPiece");
-  return `MAX(0,${stakes}-${pieces}*${included})`;
+  return `MAX(0,${stakes}-${pieces}*${sizeOf(at, kind, "stakesPerPiece", true)})`;
 }
 
 /** The trench below the scrape as further arguments of a dig: none where no edging is set. */
-export function trenchOf(setting: ListSetting, kind: EdgingKind, border: string): string {
+export function trenchOf(at: Row, kind: EdgingKind, border: string): string {
   if (!kind.lines.setEdging) return "";
-  return `,${border},${usualOf(kind, "trenchWidth")},${sizeOf(setting, kind, "trenchDepth")}`;
+  return `,${border},${usualOf(kind, "trenchWidth")},${sizeOf(at, kind, "trenchDepth")}`;
 }
 
 /** The hours to set the edging. */

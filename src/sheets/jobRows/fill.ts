@@ -6,6 +6,7 @@ import { edgingTrouble } from "./edging";
 import { type Corrections, type FittedColumn, holdsPercents, type ListFit, settleColumns } from "./fit";
 import { judgeRows, type ListRow, type NeededColumns } from "./listRows";
 import { type CellContent, isTyped, type ListCells, type ListSheet } from "./listSheet";
+import { lacksList, productLists, productRole, productTrouble } from "./products";
 import { resultFormula, results } from "./results";
 import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
 import { type Assumed, type ListSetting, type ReadColumn, rateKeysOf } from "./setting";
@@ -110,7 +111,7 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
     if (row.kind !== "bed") return row;
     const merged = wanted.results.some(({ role }) => isMerged(cells.sheet, row.row, must(columns.get(role)).column));
     if (merged) return { ...row, kind: "note", why: "merged cells are in the way" } as const;
-    const why = unknownName(cells, row.row, columns);
+    const why = unknownName(cells, row.row, made);
     return why === undefined ? row : ({ ...row, kind: "short", why } as const);
   });
   const beds = judged.filter(({ kind }) => kind === "bed");
@@ -140,8 +141,15 @@ export function fillList(fit: ListFit, options: FillOptions): Filling {
 }
 
 /** What is wrong with a name in a row that its column's table doesn't have. */
-function unknownName(cells: ListCells, row: number, columns: ReadonlyMap<Role, ReadColumn>): string | undefined {
-  const troubles = [["edgingKind", edgingTrouble] as const, ["soldBy", soldTrouble] as const].map(([role, trouble]) => {
+function unknownName(cells: ListCells, row: number, { columns, products = {} }: ListSetting): string | undefined {
+  const tables: readonly (readonly [Role, (name: string) => string | undefined])[] = [
+    ["edgingKind", edgingTrouble],
+    ["soldBy", soldTrouble],
+    ...productLists.map((list) => {
+      return [productRole(list), (name: string) => productTrouble(list, name, products[list] ?? [])] as const;
+    }),
+  ];
+  const troubles = tables.map(([role, trouble]) => {
     const column = columns.get(role)?.column;
     return column === undefined ? undefined : trouble(String(cells.value(row, column)));
   });
@@ -234,8 +242,10 @@ function listSetting(
   assumed: Assumed,
   shown: ReadonlySet<ResultRole>,
 ): ListSetting {
+  const { names, weighsStone, products } = fit.cells.sheet;
   const columns = new Map<Role, ReadColumn>();
   for (const [role, { column, unit, facts }] of byRole) {
+    if (lacksList(role, products)) continue;
     columns.set(role, {
       column,
       ...(unit && { unit }),
@@ -243,8 +253,7 @@ function listSetting(
       hasPercents: role === "waste" && holdsPercents({ ...(unit && { unit }), facts }),
     });
   }
-  const { sheet } = fit.cells;
-  return { columns, shown, assumed, rates: rateKeysOf(sheet.names), weighsStone: sheet.weighsStone };
+  return { columns, shown, assumed, rates: rateKeysOf(names), weighsStone, ...(products && { products }) };
 }
 
 /** What a bed must have filled, for what is wanted. */

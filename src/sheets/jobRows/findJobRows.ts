@@ -5,7 +5,16 @@ import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
 import { fitColumns } from "./fit";
 import { headingRows, judgeRows, rowsBelow } from "./listRows";
 import { isMeasure, ListCells, type ListSheet } from "./listSheet";
-import { type InputRole, isResult, measureOf, ownUnit, type ResultRole, type Role, roleLabel } from "./roles";
+import {
+  type InputRole,
+  isResult,
+  measureOf,
+  NAME_ROLES,
+  ownUnit,
+  type ResultRole,
+  type Role,
+  roleLabel,
+} from "./roles";
 
 /** One bed of a list, as its row is on the sheet. */
 export interface JobRow {
@@ -16,6 +25,8 @@ export interface JobRow {
   readonly stone: string;
   /** Left out where the row doesn't say it. */
   readonly edgingKind?: string;
+  readonly edgingProduct?: string;
+  readonly fabricProduct?: string;
   readonly soldBy?: string;
   /** Lengths in feet, depths in inches, waste as a share. Absent where no column holds it or the cell cannot be read. */
   readonly measured: Readonly<Partial<Record<InputRole, number>>>;
@@ -64,7 +75,9 @@ function neededColumn(role: Role, column: number) {
   return { column, label: roleLabel(role), reads: role === "area" ? ("number" as const) : ("length" as const) };
 }
 
-const NAMES: readonly Role[] = ["job", "bed", "stone", "edgingKind", "soldBy"];
+/** Names that are taken for something else where they are left out. */
+const OTHER_NAMES = ["edgingKind", "edgingProduct", "fabricProduct", "soldBy"] as const;
+const NAMES: readonly Role[] = NAME_ROLES;
 
 function readRow(
   cells: ListCells,
@@ -86,15 +99,16 @@ function readRow(
     if (isResult(role)) quantities[role] = value;
     else if (!NAMES.includes(role)) measured[role] = value;
   }
-  const stone = columns.get("stone");
-  if (stone && text("stone")) formulas.stone = cellOn(sheet, row, stone.column);
-  const [edgingKind, soldBy] = [text("edgingKind"), text("soldBy")];
+  for (const role of ["stone", "edgingProduct", "fabricProduct"] as const) {
+    const column = columns.get(role);
+    if (column && text(role)) formulas[role] = cellOn(sheet, row, column.column);
+  }
+  const others = Object.fromEntries(OTHER_NAMES.flatMap((role) => (text(role) ? [[role, text(role)]] : [])));
   const names = { job: text("job"), bed: text("bed"), stone: text("stone") };
   return {
     row,
     ...names,
-    ...(edgingKind && { edgingKind }),
-    ...(soldBy && { soldBy }),
+    ...others,
     measured,
     quantities,
     formulas,

@@ -9,6 +9,7 @@ import type { Area } from "../../spreadsheet/areas";
 import { edgingTrouble } from "./edging";
 import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
 import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
+import { lacksList } from "./products";
 import { convertible, isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
 import { soldTrouble } from "./sold";
 
@@ -102,7 +103,7 @@ export function fitColumns(
       heading: text,
       unit: convertible(read.unit),
       saysT: read.saysT,
-      meaning: byData(columnMeaning(read), facts),
+      meaning: byData(columnMeaning(read, cells.sheet), facts),
       facts,
     });
   }
@@ -133,9 +134,10 @@ function holdsBed(cells: ListCells, row: number, heading: HeadingRow): boolean {
   return filled > 1;
 }
 
-/** Formulas take weights of stone in tons a cubic yard only. */
-function columnMeaning(heading: Heading): Meaning {
+/** Formulas take weights of stone in tons a cubic yard only, and products from lists that are there. */
+function columnMeaning(heading: Heading, { products }: ListSheet): Meaning {
   const meaning = meaningOf(heading);
+  if (meaning.roles.some((role) => lacksList(role, products))) return { roles: [], strength: "vague" };
   const isOtherDensity = meaning.roles.includes("density") && heading.unit && heading.unit !== "tons/cu yd";
   return isOtherDensity ? { roles: [], strength: "vague" } : meaning;
 }

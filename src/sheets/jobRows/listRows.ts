@@ -4,7 +4,7 @@ import { isTotalLabel } from "../../headings/words";
 import { must } from "../../quantities/must";
 import type { Area } from "../../spreadsheet/areas";
 import { isMeasure, type ListCells, type ListTable } from "./listSheet";
-import type { Role } from "./roles";
+import { NAME_ROLES, type Role } from "./roles";
 
 /** A row that heads the columns of a list of beds. */
 export interface HeadingRow {
@@ -20,7 +20,7 @@ export interface HeadingRow {
 /** Texts longer than this are sentences. */
 const LONGEST_HEADING = 60;
 /** Roles that rows of data name as well as headings do. */
-const NAMES: ReadonlySet<Role> = new Set<Role>(["job", "bed", "stone", "edgingKind", "soldBy"]);
+const NAMES: ReadonlySet<Role> = new Set<Role>(NAME_ROLES);
 /** So many blank headings side by side part a list from what is beside it. */
 const PARTING_BLANKS = 2;
 

@@ -26,7 +26,11 @@ export interface ListSheet extends Anchor {
   readonly names: readonly string[];
   /** Whether the office has weighed stone of its own, in its sheet of rates. */
   readonly weighsStone: boolean;
+  readonly products?: ProductNames;
 }
+
+/** What the office's lists call their rows, for those that job rows name; a list that the workbook lacks is absent. */
+export type ProductNames = Readonly<Partial<Record<"edging" | "fabric", readonly string[]>>>;
 
 /** The cells of a sheet, asked for by their place on it. */
 export class ListCells {

@@ -14,12 +14,15 @@ import {
   edgingRule,
   fastenersOf,
   piecesOf,
+  productPrice,
+  productSize,
   sandOf,
   scrapeDepth,
   settingHours,
   stoneDepth,
   trenchOf,
 } from "./edging";
+import { namesProducts, ofProduct, without } from "./products";
 import { ownUnit, type ResultRole, resultLabels } from "./roles";
 import {
   cornerArguments,
@@ -27,6 +30,7 @@ import {
   guarded,
   type ListSetting,
   lengthArgument,
+  type Row,
   rate,
   stoneArgument,
   wasteArgument,
@@ -47,14 +51,6 @@ export interface Result {
   readonly formula: (row: Row) => string;
   /** What it is, and what is taken for granted, for the person. */
   readonly note: string;
-}
-
-/** A row for which formulas are made. */
-interface Row {
-  readonly setting: ListSetting;
-  readonly row: number;
-  /** Another result of the same row: its cell, or how it is worked out. */
-  readonly of: (role: ResultRole) => string;
 }
 
 const result = (
@@ -107,26 +103,34 @@ function laid(at: Row, column: keyof typeof LAYOUT_COLUMNS, kind = METAL): strin
   const round = cornerArguments(setting, row);
   if (!round) return undefined;
   const { longBorders, shortBorders } = setting.assumed;
-  const list = `BED.LAYOUT_RECTANGLE(${sides(at)},${round.radius},${round.corners},${rollRule(setting)},,,,,,${edgingRule(setting, kind)},${longBorders},${shortBorders})`;
+  const list = `BED.LAYOUT_RECTANGLE(${sides(at)},${round.radius},${round.corners},${rollRule(at)},,,,,,${edgingRule(at, kind)},${longBorders},${shortBorders})`;
   return `INDEX(${list},2,${LAYOUT_COLUMNS[column]})`;
 }
 
 /** A count of edging on the layout; of edging that was typed it isn't known where it runs. */
 const laidEdging = (at: Row, column: "edgingFt" | "pieces" | "stakes", kind = METAL) =>
-  at.setting.typesEdging ? undefined : laid(at, column, kind);
+  at.setting.typesEdging ? undefined : laid(without("fabric", at), column, kind);
 
 /** A count of fabric or pins for strips that lie as in the estimate of the bed: on its layout, or by the rule. */
 function alongStrips(at: Row, column: "fabricSqFt" | "pins", count: (sides: string) => string): string {
-  const onPlan = laid(at, column);
+  const onPlan = laidFabric(at, column);
   if (onPlan) return onPlan;
   const { setting, row } = at;
   const [length, width] = [decimalFeet(setting, "length", row), decimalFeet(setting, "width", row)];
   const [along, across] = bothWays(at);
-  return `IF(${liesAlong(`${length}<${width}`, along, across, rollRule(setting))},${count(along)},${count(across)})`;
+  return `IF(${liesAlong(`${length}<${width}`, along, across, rollRule(at))},${count(along)},${count(across)})`;
 }
 
-const rollRule = (setting: ListSetting) =>
-  `${rate(setting, "rollWidth")},${rate(setting, "rollLength")},${initial("overlap")}`;
+/** A count of fabric or pins on the layout. */
+const laidFabric = (at: Row, column: "fabricSqFt" | "pins" | "rolls") => laid(without("edging", at), column);
+
+type RollSize = "rollWidth" | "rollLength";
+/** A size of the rolls: of the row's product, or the office's. */
+const rollSize = ({ setting, of }: Row, key: RollSize, blankMatters = false) =>
+  namesProducts(setting, "fabric") ? of(key) : rate(setting, key, blankMatters);
+const productRoll = (at: Row, key: RollSize) => ofProduct(at, "fabric", key, rate(at.setting, key, true));
+
+const rollRule = (at: Row) => `${rollSize(at, "rollWidth")},${rollSize(at, "rollLength")},${initial("overlap")}`;
 
 /** The long and the short side of a bed in feet, whichever way round they were taped. */
 function longAndShort({ setting, row }: Row): { long: string; short: string } {
@@ -168,15 +172,21 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const all = laidEdging(at, "edgingFt") ?? (run === "" ? "0" : `BED.EDGE_LENGTH(${run})`);
     return byEdging(at.setting, at.row, ({ drawn }) => (drawn === "none" ? "0" : all));
   }),
+  pieceLength: result("Piece length, ft", "two", "nothing", "of the edging product", (at) =>
+    productSize(at, "pieceLength"),
+  ),
   pieces: result("Edging pieces", "whole", "border", "lapped 2 in at each joint", (at) => {
     const { setting, row, of } = at;
     const runs = runsOf(setting.assumed);
     return byEdging(setting, row, (kind) => {
       if (!hasPieces(kind)) return "0";
-      const each = piecesOf(setting, kind, halved(of("border"), runs), closing(setting));
+      const each = piecesOf(at, kind, halved(of("border"), runs), closing(setting));
       return laidEdging(at, "pieces", kind) ?? times(runs, each);
     });
   }),
+  stakesIncluded: result("Stakes included", "whole", "nothing", "with a piece of the edging product", (at) =>
+    productSize(at, "stakesPerPiece"),
+  ),
   stakes: result("Extra stakes", "whole", "border", "beyond those that come with the pieces", (at) => {
     const { setting, row, of } = at;
     const { longBorders, shortBorders } = setting.assumed;
@@ -187,9 +197,9 @@ export const results: Readonly<Record<ResultRole, Result>> = {
       ? `,${isClosed(setting.assumed) ? "TRUE" : "FALSE"},${sidesInTurn(at)}`
       : closing(setting);
     return byEdging(setting, row, (kind) => {
-      const each = `BED.STAKES(${halved(of("border"), runs)},${edgingRule(setting, kind)},${corners}${turns})`;
+      const each = `BED.STAKES(${halved(of("border"), runs)},${edgingRule(at, kind)},${corners}${turns})`;
       const all = laidEdging(at, "stakes", kind) ?? times(runs, each);
-      return fastenersOf(setting, kind, of("pieces"), all);
+      return fastenersOf(at, kind, of("pieces"), all);
     });
   }),
   sand: result("Sand, cu yd", "two", "border", "under pavers, up to the next quarter yard", ({ setting, row, of }) =>
@@ -214,20 +224,28 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     if (!setting.columns.has("soldBy")) return orderAsSold(setting, TON, of("tons"), "");
     return bySold(setting, row, (soldBy) => tonsAsSold(soldBy, of("orderSold"), density(at)));
   }),
+  rollWidth: result("Roll width, ft", "two", "nothing", "of the fabric product", (at) => productRoll(at, "rollWidth")),
+  rollLength: result("Roll length, ft", "two", "nothing", "of the fabric product", (at) =>
+    productRoll(at, "rollLength"),
+  ),
   rolls: result("Fabric rolls", "whole", "sides", "strips laid the way that takes fewer rolls, 6 in overlap", (at) => {
-    const each = bothWays(at).map((way) => `BED.FABRIC_ROLLS(${way},${rollRule(at.setting)})`);
-    return laid(at, "rolls") ?? `MIN(${each.join(",")})`;
+    const each = bothWays(at).map((way) => `BED.FABRIC_ROLLS(${way},${rollRule(at)})`);
+    return laidFabric(at, "rolls") ?? `MIN(${each.join(",")})`;
   }),
   pins: result("Pins", "whole", "sides", "rows, laps, and corners", (at) =>
-    alongStrips(at, "pins", (along) => `BED.PINS(${along},${rate(at.setting, "rollWidth")},${initial("overlap")})`),
+    alongStrips(at, "pins", (along) => `BED.PINS(${along},${rollSize(at, "rollWidth")},${initial("overlap")})`),
   ),
   boxes: result("Boxes of pins", "whole", "sides", "whole boxes for each bed", ({ setting, of }) => {
     const box = rate(setting, "pinsPerBox");
     return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
   }),
-  dig: result("Dig, cu yd", "two", "area", "the scrape and the trench below it", ({ setting, row, of }) => {
+  trench: result("Trench, in", "two", "nothing", "below the scrape, for the edging product", (at) =>
+    productSize(at, "trenchDepth"),
+  ),
+  dig: result("Dig, cu yd", "two", "area", "the scrape and the trench below it", (at) => {
+    const { setting, row, of } = at;
     return byEdging(setting, row, (kind) => {
-      const trench = trenchOf(setting, kind, of("border"));
+      const trench = trenchOf(at, kind, of("border"));
       return `BED.DIG_YARDS(${of("area")},${scrapeDepth(setting, row, kind)}${trench})`;
     });
   }),
@@ -251,7 +269,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
         at,
         "fabricSqFt",
         (along) =>
-          `BED.FABRIC_AREA(${along},${rate(setting, "rollWidth")},${initial("overlap")},${rate(setting, "rollLength", true)})`,
+          `BED.FABRIC_AREA(${along},${rollSize(at, "rollWidth")},${initial("overlap")},${rollSize(at, "rollLength", true)})`,
       );
       const barrow = `BED.HAUL_HOURS(BED.BARROW_TRIPS(${of("yards")},${stone(at)}),${initial("barrowDistance")})`;
       const edging = byEdging(setting, row, (kind) => settingHours(kind, of("border")));
@@ -275,22 +293,56 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     (at) => bySold(at.setting, at.row, (soldBy) => (soldBy === TON ? perTon(at) : quoted(NO_RATE))),
     { rates: ["stoneCost"] },
   ),
+  piecePrice: result(
+    "Piece price",
+    "money",
+    "nothing",
+    "of the edging product",
+    (at) => productPrice(at, "pieceCost"),
+    {
+      rates: ["pieceCost"],
+    },
+  ),
+  stakePrice: result(
+    "Stake price",
+    "money",
+    "nothing",
+    "of the edging product",
+    (at) => productPrice(at, "stakeCost"),
+    {
+      rates: ["stakeCost"],
+    },
+  ),
+  rollPrice: result(
+    "Roll price",
+    "money",
+    "nothing",
+    "of the fabric product",
+    (at) => ofProduct(at, "fabric", "rollCost", followingFormula({ key: "rollCost", single: "rollCost" }).slice(1)),
+    { rates: ["rollCost"] },
+  ),
   materialCost: result(
     "Material cost",
     "money",
     "sides",
     "stone, edging, stakes, fabric, and pins at your rates",
     ({ setting, row, of }) => {
-      const { pieceCost, stakeCost, rollCost, pinBoxCost } = rateNames;
       const [order, stonePrice] = paidBy(setting);
+      const [ofEdging, ofFabric] = [namesProducts(setting, "edging"), namesProducts(setting, "fabric")];
       return byEdging(setting, row, (kind) => {
-        const edging = hasPieces(kind);
-        if (edging && kind !== METAL) return quoted(NO_RATE);
-        const bought = edging ? `+${of("pieces")}*${pieceCost}+${of("stakes")}*${stakeCost}` : "";
+        if (hasPieces(kind) && kind !== METAL && !ofEdging) return quoted(NO_RATE);
+        const sand = setting.shown.has("sand") ? of("sand") : sandOf(kind, of("border"));
+        const bought: readonly (readonly [quantity: string, rate: RateKey, column?: ResultRole | false])[] = [
+          ...(hasPieces(kind) ? [[of("pieces"), "pieceCost", ofEdging && "piecePrice"] as const] : []),
+          ...(kind.fastened ? [[of("stakes"), "stakeCost", ofEdging && "stakePrice"] as const] : []),
+          [of("rolls"), "rollCost", ofFabric && "rollPrice"],
+          [of("boxes"), "pinBoxCost"],
+        ];
+        const costs = bought.map(([quantity, rate, column]) => `+${quantity}*${column ? of(column) : rateNames[rate]}`);
         return guarded(
-          [...(edging ? (["pieceCost", "stakeCost"] as const) : []), "rollCost", "pinBoxCost"],
-          `${of(order)}*${of(stonePrice)}${bought}+${of("rolls")}*${rollCost}+${of("boxes")}*${pinBoxCost}`,
-          [of(stonePrice)],
+          bought.flatMap(([, rate, column]) => (column ? [] : [rate])),
+          `${of(order)}*${of(stonePrice)}${costs.join("")}${kind.inSand ? `+${sand}*${initial("sandCost")}` : ""}`,
+          [of(stonePrice), ...bought.flatMap(([, , column]) => (column ? [of(column)] : []))],
         );
       });
     },

@@ -18,16 +18,25 @@ export const inputLabels = {
   stone: "Kind of stone",
   soldBy: "Stone sold by",
   edgingKind: "Edging kind",
+  edgingProduct: "Edging product",
+  fabricProduct: "Fabric product",
   waste: "Waste",
 } as const satisfies Partial<Record<Role, string>>;
 
 export type InputRole = keyof typeof inputLabels;
 
+/** Columns that hold names and no measure. */
+export const NAME_ROLES: readonly InputRole[] = [
+  ...(["job", "bed", "stone", "edgingKind", "edgingProduct", "fabricProduct", "soldBy"] as const),
+];
+
 /** What a column can hold that formulas give; area and border may also be typed. */
 export const resultLabels = {
   area: "Area",
   border: "Edging",
+  pieceLength: "Edging piece length",
   pieces: "Edging pieces",
+  stakesIncluded: "Stakes included per piece",
   stakes: "Extra stakes",
   sand: "Sand to order, cu yd",
   yards: "Stone, cu yd",
@@ -35,15 +44,21 @@ export const resultLabels = {
   tons: "Stone, tons",
   orderSold: "Stone to order, as sold",
   order: "Stone to order, tons",
+  rollWidth: "Fabric roll width",
+  rollLength: "Fabric roll length",
   rolls: "Fabric rolls",
   pins: "Pins",
   boxes: "Boxes of pins",
+  trench: "Trench below the scrape",
   dig: "Dig, cu yd in the ground",
   spoilLoads: "Spoil loads",
   deliveries: "Stone deliveries",
   hours: "Crew hours",
   stonePrice: "Stone price per ton",
   soldPrice: "Stone price, as sold",
+  piecePrice: "Edging piece price",
+  stakePrice: "Extra stake price",
+  rollPrice: "Fabric roll price",
   materialCost: "Material cost",
   laborCost: "Labor cost",
   haulingCost: "Hauling cost",

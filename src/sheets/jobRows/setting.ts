@@ -5,6 +5,7 @@ import { type RateKey, rateNames, stoneListNames } from "../../quantities/bed/ra
 import { readNumber, readShare } from "../../quantities/numberText";
 import { readTape } from "../../quantities/tape";
 import { cellAddress } from "../../spreadsheet/areas";
+import type { ProductNames } from "./listSheet";
 import type { InputRole, ResultRole, Role } from "./roles";
 
 /** A column that formulas read. */
@@ -37,8 +38,17 @@ export interface ListSetting {
   readonly assumed: Assumed;
   readonly rates: ReadonlySet<RateKey>;
   readonly weighsStone: boolean;
+  readonly products?: ProductNames;
   /** The edging was typed into a column of its own, so it isn't known where its corners are. */
   readonly typesEdging?: boolean;
+}
+
+/** A row for which formulas are made. */
+export interface Row {
+  readonly setting: ListSetting;
+  readonly row: number;
+  /** Another result of the same row: its cell, or how it is worked out. */
+  readonly of: (role: ResultRole) => string;
 }
 
 /** The depth that a border of usual size leaves for stone: 4 in, less 1.5 in of trench, less 0.5 in of gap (common practice). */

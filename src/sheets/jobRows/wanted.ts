@@ -1,5 +1,6 @@
 import { type Corrections, type ListFit, settleColumns } from "./fit";
 import { isTyped } from "./listSheet";
+import { listTaken, productRole, takenColumns } from "./products";
 import { paidBy, type Result, resultOrder, results } from "./results";
 import { isResult, type ResultRole, type Role, roleLabel } from "./roles";
 import { type ListSetting, rateKeysOf } from "./setting";
@@ -45,7 +46,8 @@ function restsOn(role: ResultRole, { weighsStone, columns }: ListSetting): reado
   const isWeighed =
     role === "tons" || role === "deliveries" || role === "hours" || (role === "order" && columns.has("soldBy"));
   const weighs = weighsStone && columns.has("stone") && isWeighed;
-  return [...(weighs ? (["density"] as const) : []), ...told, ...columnsOf(role, { columns })];
+  const taken = takenColumns(role, { columns });
+  return [...(weighs ? (["density"] as const) : []), ...told, ...taken, ...columnsOf(role, { columns })];
 }
 
 /** The columns of a result: stone that is sold otherwise than by the ton is paid so. */
@@ -108,9 +110,11 @@ export function proposedResults(fit: ListFit, corrections: Corrections = new Map
   const rates = rateKeysOf(fit.cells.sheet.names);
   // A result that would bring other columns along is offered, and not proposed.
   const has = new Set(there.map(({ role }) => role));
+  const offered = offeredFor((role) => columns.some((one) => one.role === role));
   const open = there.filter(
     ({ role, isTyped }) =>
       !isTyped &&
+      offered.includes(role) &&
       results[role].rates.every((key) => rates.has(key)) &&
       results[role].columns.every((one) => has.has(one)),
   );
@@ -132,7 +136,8 @@ const WITH: Readonly<Partial<Record<ResultRole, Role>>> = {
  */
 export const offeredFor = (has: (role: Role) => boolean): readonly ResultRole[] =>
   resultOrder.filter((role) => {
-    const needed = WITH[role];
+    const list = listTaken(role);
+    const needed = list ? productRole(list) : WITH[role];
     return needed === undefined || has(needed);
   });
 /** Those of any list. */
