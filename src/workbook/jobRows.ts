@@ -1,8 +1,7 @@
-import { officeLists } from "../quantities/bed/officeLists";
 import { type CellChange, isMerged } from "../sheets/jobRows/fill";
 import type { ListFit } from "../sheets/jobRows/fit";
 import type { CellContent, ListSheet, ListTable } from "../sheets/jobRows/listSheet";
-import { productLists } from "../sheets/jobRows/products";
+import { namesOfList, productLists } from "../sheets/jobRows/products";
 import { STONE_WEIGHTS } from "../sheets/jobRows/setting";
 import { type Area, areasOfAddresses } from "../spreadsheet/areas";
 import { type NewHeadings, type WrittenChanges, writeChanges } from "./change/cells";
@@ -50,7 +49,7 @@ export async function readListSheet(): Promise<ReadListSheet> {
       return () => (range === undefined || range.isNullObject ? undefined : range.values.flat());
     };
     const weights = queueNamed(STONE_WEIGHTS);
-    const lists = productLists.map((list) => [list, queueNamed(officeLists[list].names)] as const);
+    const lists = productLists.map((list) => [list, queueNamed(namesOfList(list))] as const);
     await context.sync();
 
     return {

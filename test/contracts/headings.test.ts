@@ -174,6 +174,10 @@ const headings: readonly (readonly [heading: string, unit: UnitName | "", jobRow
   ["Type of border", "", "edgingKind", ""],
   ["Edge style", "", "edgingKind", ""],
   ["Edging material", "", "edgingKind", ""],
+  // Where the office has no list of them.
+  ["Edging product", "", "", ""],
+  ["Fabric product", "", "", ""],
+  ["Piece length, ft", "ft", "", ""],
   ["Edging material cost", "", "materialCost", "cost"],
   ["Sand (cu yd)", "cu yd", "sand", ""],
   ["Paver sand, CY", "cu yd", "sand", ""],

@@ -54,6 +54,7 @@ describe("things bought whole that are rounded down", () => {
     ["cut to tenths", "=TRUNC(B2/2,1)"],
     ["rounded down to tenths", "=ROUNDDOWN(B2/2,1)"],
     ["asks whether it's whole", "=IF(B2=INT(B2),B2,1)"],
+    ["asks whether what it looks up is whole", "=IF(INDEX(B2:B4,2)=INT(INDEX(B2:B4,2)),INDEX(B2:B4,2),1)"],
     ["one more", "=INT(B2/2)+1"],
     ["one more, the other way round", "=1+INT(B2/2)"],
     ["raised by half", "=INT(B2/2+0.5)"],

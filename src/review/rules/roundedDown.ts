@@ -5,7 +5,7 @@ import { isWholeThing } from "../../headings/words";
 import { must } from "../../quantities/must";
 import type { Cell } from "../book";
 import { PatternReader } from "../formula/pattern";
-import { calledName, isBinary, isCall, isNumber, isReference, spanOf, type Tree, textOf, walk } from "../formula/tree";
+import { calledName, isBinary, isCall, isNumber, spanOf, type Tree, textOf, walk } from "../formula/tree";
 import type { Study } from "../study";
 import { change, eachFormula, type Observation, type Rule } from "./rule";
 
@@ -74,13 +74,14 @@ function roundingIn(tree: Tree): CallExpression | undefined {
       isBinary(inner) && inner.operator === "+" && inner.arguments.some((one) => isNumber(one) && one.value >= HALF);
     // B2=INT(B2) asks whether it's whole.
     const asked =
-      isBinary(parent) &&
-      parent.operator === "=" &&
-      parent.arguments.some((one) => isReference(one) && isReference(inner) && one.value === inner.value);
+      isBinary(parent) && parent.operator === "=" && parent.arguments.some((one) => written(one) === written(inner));
     if (!addsOne && !turned && !raised && !asked) return part;
   }
   return undefined;
 }
+
+/** A part of a formula, wherever in it that is. */
+const written = (tree: Tree) => JSON.stringify(tree, (key, value) => (key === "loc" ? undefined : value));
 
 function isWholeRounding(call: CallExpression): boolean {
   const name = calledName(call);

@@ -114,11 +114,15 @@ export function pickRemark(list: ListKey, otherwise: string): string {
   return `IF(${isListed(list)},${otherwise},${quoted(NOT_LISTED)})`;
 }
 
-/** The condition under which the name of a row is the usual one or in its list. */
-export function isListed(list: ListKey): string {
+/**
+ * The condition under which the name of a row is the usual one or in its list.
+ *
+ * @param alsoUsual other names for the usual one.
+ */
+export function isListed(list: ListKey, alsoUsual: readonly string[] = []): string {
   const { names, picks } = listOf(list);
-  const isUsual = `TRIM({${picks}})=${quoted(fields[picks].initial)}`;
-  return `OR(${isUsual},ISNUMBER(MATCH(TRIM({${picks}}),${names},0)))`;
+  const isUsual = [...alsoUsual, fields[picks].initial].map((name) => `TRIM({${picks}})=${quoted(name)}`);
+  return `OR(${isUsual.join(",")},ISNUMBER(MATCH(TRIM({${picks}}),${names},0)))`;
 }
 
 /** What a block says of a name that its list doesn't have. */

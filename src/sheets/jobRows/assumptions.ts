@@ -3,6 +3,7 @@ import { rateNames } from "../../quantities/bed/rates";
 import { columnLetters } from "../../spreadsheet/areas";
 import { type FittedColumn, holdsPercents } from "./fit";
 import type { ListRow } from "./listRows";
+import { namesProducts, productLists, takenColumns } from "./products";
 import { results } from "./results";
 import type { ResultRole, Role } from "./roles";
 import { type Assumed, type ListSetting, rate } from "./setting";
@@ -31,8 +32,12 @@ export function assumptions(
     ...(wants("border") || (wants("pieces", "stakes", "dig", "spoilLoads") && !setting.shown.has("border"))
       ? [`Edging runs along ${borderWords(assumed)}.`]
       : []),
+    ...(roles.some((role) => takenColumns(role, setting).length > 0) ? productWords(setting) : []),
     ...(columns.has("edgingKind")
-      ? kindWords(wants("dig", "spoilLoads") && lacks("scrape"), wants("materialCost"))
+      ? [
+          ...kindWords(wants("dig", "spoilLoads") && lacks("scrape")),
+          ...(wants("materialCost") ? pricedWords(setting) : []),
+        ]
       : []),
     ...(columns.has("soldBy") && wants("orderSold", "order", "materialCost") ? soldWords(wants("materialCost")) : []),
     ...(setting.typesEdging && wants("pieces", "stakes") ? [typedEdgingWords(assumed)] : []),
@@ -68,15 +73,34 @@ function wasteWords(setting: ListSetting): string {
   return `No waste column: every bed gets ${taken}.`;
 }
 
+/** What is taken from the products that rows name. */
+function productWords(setting: ListSetting): string[] {
+  const named = productLists.filter((list) => namesProducts(setting, list)).join(" and ");
+  return [
+    `Sizes and prices of ${named} are those of each row's product in Rates. A row without a product, and what its product leaves blank, has your usual rates.`,
+  ];
+}
+
+/** Which kinds of edging have a price. */
+function pricedWords(setting: ListSetting): string[] {
+  const { sandCost, edgingProduct } = fields;
+  if (namesProducts(setting, "edging"))
+    return [
+      `Plastic, pavers, and timber are priced by their product: without one that has prices in Rates, a row has no material cost. Sand under pavers is $${sandCost.initial} ${sandCost.unit}.`,
+    ];
+  if (setting.products?.edging)
+    return [
+      `Your single rates are for metal. To price plastic, pavers, and timber, add a column ${edgingProduct.label} with names from Rates: without it, those rows have no material cost.`,
+    ];
+  return ["Your rates have no price for plastic, pavers, or timber, so those rows have no material cost."];
+}
+
 /** What is taken for the kinds of edging that rows name. */
-function kindWords(scrapes: boolean, prices: boolean): string[] {
+function kindWords(scrapes: boolean): string[] {
   return [
     "A row without an edging kind has metal. Other kinds have their usual sizes and paces.",
     ...(scrapes
       ? [`With a spade-cut edge or no edging, the scrape is ${fields.topGap.initial} in deeper than the stone.`]
-      : []),
-    ...(prices
-      ? ["Your rates have no price for plastic, pavers, or timber, so those rows have no material cost."]
       : []),
   ];
 }

@@ -1,3 +1,4 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type RateKey, rateNames } from "../../quantities/bed/rates";
 import {
@@ -10,7 +11,7 @@ import {
 } from "../../quantities/edgingKinds";
 import { readTape } from "../../quantities/tape";
 import { INCHES_PER_FOOT } from "../../quantities/units";
-import { followingFormula } from "../estimate/rateFormulas";
+import { followingFormula, NO_RATE } from "../estimate/rateFormulas";
 import { byName, type NameTable, troubleOf } from "./byName";
 import { namesProducts, ofProduct } from "./products";
 import type { ResultRole } from "./roles";
@@ -79,7 +80,7 @@ export const productPrice = (at: Row, key: "pieceCost" | "stakeCost"): string =>
     key,
     byEdging(at.setting, at.row, (kind) => {
       if (!hasPieces(kind) || !asksField(kind, key)) return "0";
-      return followingFormula({ key, ...(kind === METAL && { single: key }) }).slice(1);
+      return kind === METAL ? followingFormula({ key, single: key }).slice(1) : quoted(NO_RATE);
     }),
   );
 

@@ -9,7 +9,7 @@ import type { Area } from "../../spreadsheet/areas";
 import { edgingTrouble } from "./edging";
 import { type HeadingRow, headingAt, headingRowAt, headingRows, isApart, rowsBelow } from "./listRows";
 import { type ColumnFacts, columnFacts, ListCells, type ListSheet, middle } from "./listSheet";
-import { lacksList } from "./products";
+import { isTakenFrom, lacksList, productLists, productRole } from "./products";
 import { convertible, isResult, measureOf, ownUnit, type Role, roleLabel } from "./roles";
 import { soldTrouble } from "./sold";
 
@@ -107,6 +107,13 @@ export function fitColumns(
       facts,
     });
   }
+  const without = productLists.filter(
+    (list) => !readings.some(({ meaning }) => meaning.roles.includes(productRole(list))),
+  );
+  readings.forEach((reading, index) => {
+    const ofNone = reading.meaning.roles.some((role) => without.some((list) => isTakenFrom(list, role)));
+    if (ofNone) readings[index] = { ...reading, meaning: NOTHING };
+  });
   const hasStone = readings.some(({ meaning }) => meaning.roles.includes("stone"));
   const stones = hasStone ? undefined : readings.find(({ facts }) => holdsStones(facts));
   const withStone = readings.map(
@@ -134,12 +141,14 @@ function holdsBed(cells: ListCells, row: number, heading: HeadingRow): boolean {
   return filled > 1;
 }
 
+const NOTHING: Meaning = { roles: [], strength: "vague" };
+
 /** Formulas take weights of stone in tons a cubic yard only, and products from lists that are there. */
 function columnMeaning(heading: Heading, { products }: ListSheet): Meaning {
   const meaning = meaningOf(heading);
-  if (meaning.roles.some((role) => lacksList(role, products))) return { roles: [], strength: "vague" };
+  if (meaning.roles.some((role) => lacksList(role, products))) return NOTHING;
   const isOtherDensity = meaning.roles.includes("density") && heading.unit && heading.unit !== "tons/cu yd";
-  return isOtherDensity ? { roles: [], strength: "vague" } : meaning;
+  return isOtherDensity ? NOTHING : meaning;
 }
 
 /** What is in the column can contradict its heading: an area that holds names, a kind of stone that holds numbers. */
@@ -151,7 +160,7 @@ function byData(meaning: Meaning, { numbers, tape, formulas, otherTexts }: Colum
     return { roles: ["edgingKind"], strength: "plain" };
   // Who sold a job is no unit of stone.
   if (holdsNames && meaning.roles.includes("soldBy") && otherTexts.every((text) => soldTrouble(text) !== undefined))
-    return { roles: [], strength: "vague" };
+    return NOTHING;
   if (numbers.length > 0 && otherTexts.length === 0 && meaning.roles.includes("stone")) {
     return { roles: ["stone", "tons", "yards"], strength: "vague" };
   }

@@ -4,6 +4,7 @@ import { isTotalLabel } from "../../headings/words";
 import { must } from "../../quantities/must";
 import type { Area } from "../../spreadsheet/areas";
 import { isMeasure, type ListCells, type ListTable } from "./listSheet";
+import { listTaken } from "./products";
 import { NAME_ROLES, type Role } from "./roles";
 
 /** A row that heads the columns of a list of beds. */
@@ -95,7 +96,8 @@ function headsBeds(cells: ListCells, row: number, { first, last }: Run): boolean
     if (cells.isBlank(row, column)) continue;
     const text = cells.typedText(row, column);
     if (text === undefined || text.length > LONGEST_HEADING || isMeasure(text)) return false;
-    roles.push([...meaningOf(readHeading(text)).roles]);
+    // Sizes and prices of products head the office's lists as well.
+    roles.push(meaningOf(readHeading(text)).roles.filter((role) => !listTaken(role)));
   }
   const known = roles.filter((some) => some.length > 0);
   const measured = known.filter((some) => some.some((role) => !NAMES.has(role)));

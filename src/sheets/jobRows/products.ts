@@ -28,6 +28,9 @@ export const productNames = (rates: Rates | undefined): ProductNames =>
     }),
   );
 
+/** The name of the cells with the names of a list. */
+export const namesOfList = (list: ProductList) => officeLists[list].names;
+
 /** The column in which a row names a product of a list. */
 export const productRole = (list: ProductList) => officeLists[list].picks;
 
@@ -62,9 +65,12 @@ export const namesProducts = ({ columns }: Pick<ListSetting, "columns">, list: P
 export const takenColumns = (role: ResultRole, setting: Pick<ListSetting, "columns">): readonly ResultRole[] =>
   productLists.flatMap((list) => (namesProducts(setting, list) ? (taken[list][role] ?? []) : []));
 
+/** Whether a column holds what rows take from a list. */
+export const isTakenFrom = (list: ProductList, role: Role): boolean =>
+  Object.values(taken[list]).some((roles) => roles?.some((one) => one === role));
+
 /** The list of which a column holds sizes or prices; undefined for other columns. */
-export const listTaken = (role: ResultRole): ProductList | undefined =>
-  productLists.find((list) => Object.values(taken[list]).some((roles) => roles?.includes(role)));
+export const listTaken = (role: Role): ProductList | undefined => productLists.find((list) => isTakenFrom(list, role));
 
 /** The same row as if it named no product of a list: for counts on a layout that the product has no part in. */
 export function without(list: ProductList, at: Row): Row {
@@ -82,10 +88,7 @@ export function ofProduct({ setting, row }: Row, list: ProductList, key: FieldKe
   if (!column) return otherwise;
   const cell = cellAddress({ row, column: column.column });
   const following = followingFormula({ key, list }, otherwise).slice(1);
-  return `IF(OR(TRIM(${cell})="",${isListed(list)}),${following},${UNKNOWN})`.replaceAll(
-    `{${productRole(list)}}`,
-    () => cell,
-  );
+  return `IF(${isListed(list, [""])},${following},${UNKNOWN})`.replaceAll(`{${productRole(list)}}`, () => cell);
 }
 
 /**
@@ -98,7 +101,7 @@ export function productTrouble(list: ProductList, name: string, names: readonly 
   const { label, initial } = fields[productRole(list)];
   const wanted = nameFound(name);
   if (wanted === "" || wanted === initial || names.some((one) => one.toLowerCase() === wanted)) return undefined;
-  if (names.length === 0) return `${label}: “${name.trim()}” isn't in the list of ${list} in Rates. Add it there.`;
+  if (names.length === 0) return `${label}: “${name.trim()}” isn't in the list in Rates. Add it there.`;
   const plain = names.map(plainName);
   return messages.unknownName(label, name, must(names[plain.indexOf(nearestName(name, plain))]), undefined);
 }

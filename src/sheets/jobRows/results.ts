@@ -386,7 +386,9 @@ export const results: Readonly<Record<ResultRole, Result>> = {
         ["materialMarkup", "laborMarkup", "haulingMarkup", "overhead"],
         `ROUND(${marked.join("+")}+(${costs.join("+")})*${overhead},2)`,
         // What has no rate has no cost, either.
-        setting.columns.has("edgingKind") || setting.columns.has("soldBy") ? [of("materialCost")] : [],
+        (["edgingKind", "soldBy", "edgingProduct", "fabricProduct"] as const).some((role) => setting.columns.has(role))
+          ? [of("materialCost")]
+          : [],
       );
     },
     {
