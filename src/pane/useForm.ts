@@ -32,7 +32,7 @@ export function useForm(rates: Rates | undefined) {
     change: (next: Partial<BedForm>) => setForm((now) => ({ ...now, ...next })),
     /** What is in fields as if typed; undefined gives a field back to its rate or starting value. */
     fill: (typed: Readonly<Partial<Record<FieldKey, string | undefined>>>) =>
-      setForm((now) => ({ ...now, typed: withFilled(now, typed) })),
+      setForm((now) => ({ ...now, typed: withFilled(rates ? { ...now, rates } : now, typed) })),
     showAll: () => setTried(true),
     /** Another form in place of this one. */
     load: (next: BedForm) => {

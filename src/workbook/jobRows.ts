@@ -2,7 +2,7 @@ import { type CellChange, isMerged } from "../sheets/jobRows/fill";
 import type { ListFit } from "../sheets/jobRows/fit";
 import type { CellContent, ListSheet, ListTable } from "../sheets/jobRows/listSheet";
 import { namesOfList, productLists } from "../sheets/jobRows/products";
-import { STONE_WEIGHTS } from "../sheets/jobRows/setting";
+import { STONE_MINIMUMS, STONE_STEPS, STONE_WEIGHTS } from "../sheets/jobRows/setting";
 import { type Area, areasOfAddresses } from "../spreadsheet/areas";
 import { type NewHeadings, type WrittenChanges, writeChanges } from "./change/cells";
 import { inWorkbook, WorkbookFailure } from "./failure";
@@ -49,6 +49,7 @@ export async function readListSheet(): Promise<ReadListSheet> {
       return () => (range === undefined || range.isNullObject ? undefined : range.values.flat());
     };
     const weights = queueNamed(STONE_WEIGHTS);
+    const steps = [STONE_STEPS, STONE_MINIMUMS].map(queueNamed);
     const lists = productLists.map((list) => [list, queueNamed(namesOfList(list))] as const);
     await context.sync();
 
@@ -64,7 +65,8 @@ export async function readListSheet(): Promise<ReadListSheet> {
         merged: merged.isNullObject ? [] : areasOfAddresses(merged.address),
         tables: tables.map((read) => read()),
         names: names.items.map(({ name }) => name),
-        weighsStone: weights()?.some((value) => value !== "") ?? false,
+        weighsStone: isFilled(weights()),
+        stonesHaveSteps: steps.some((read) => isFilled(read())),
         products: Object.fromEntries(
           lists.flatMap(([list, read]) => {
             const found = read();
@@ -75,6 +77,8 @@ export async function readListSheet(): Promise<ReadListSheet> {
     };
   });
 }
+
+const isFilled = (cells: readonly unknown[] = []): boolean => cells.some((value) => value !== "");
 
 /** @throws WorkbookFailure where a sheet can't be read. */
 function checkedArea(worksheet: Excel.Worksheet, used: Area | undefined): Area {

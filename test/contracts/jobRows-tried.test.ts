@@ -104,8 +104,8 @@ test("a name that was explained once is understood by rows from then on, with th
   const { stones, byField } = office!.found.rates;
   const stone = (name: string) => stones.find((one) => one.name === name);
   // 1.35 tons a cubic yard: river rock in our list.
-  expect(stone("RR 1-1/2")).toMatchObject({ perTon: stone("river rock")!.perTon, tonsPerYard: { text: "1.35" } });
-  expect(stone("granite boulders")).toMatchObject({ perTon: byField.stoneCost, tonsPerYard: { text: "1.25" } });
+  expect(stone("RR 1-1/2")).toMatchObject({ stoneCost: stone("river rock")!.stoneCost, tonsPerYard: { text: "1.35" } });
+  expect(stone("granite boulders")).toMatchObject({ stoneCost: byField.stoneCost, tonsPerYard: { text: "1.25" } });
   await undoChanges(written);
   const after = (await readRateCells())!.found.rates.stones;
   expect(after.some(({ name }) => name === "RR 1-1/2")).toBe(false);

@@ -21,8 +21,9 @@ describe("an estimate from before the workbook had rates", () => {
   /** The cells of the estimates that could follow, as the pane finds them. */
   async function olderCells() {
     const { facts } = await readWorkbook();
+    const names = facts.names.map(({ name }) => name);
     return facts.sheets.flatMap(({ name, used }) =>
-      used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
+      used ? unfollowingCells(used.values, used.formulas, used, names).map((cell) => ({ ...cell, sheet: name })) : [],
     );
   }
 

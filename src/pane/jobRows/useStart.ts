@@ -26,13 +26,16 @@ export function useStart() {
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
   const { assumed, problems } = readAssumed(texts);
+  const { stones = [], stonesHaveUnits } = rates?.found?.rates ?? {};
   const options: NewListOptions = {
     first,
     assumed,
     results,
     rates: rateKeysOf(rates?.found?.names ?? []),
-    weighsStone: rates?.found?.rates.stones.some(({ tonsPerYard }) => tonsPerYard) ?? false,
-    stones: [...new Set([...(rates?.found?.rates.stones ?? []), ...STONES].map(({ name }) => name))],
+    weighsStone: stones.some(({ tonsPerYard }) => tonsPerYard),
+    stonesHaveUnits: stonesHaveUnits ?? false,
+    stonesHaveSteps: stones.some(({ orderStep, orderMinimum }) => orderStep || orderMinimum),
+    stones: [...new Set([...stones, ...STONES].map(({ name }) => name))],
   };
 
   useEffect(() => {

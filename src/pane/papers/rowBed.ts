@@ -1,6 +1,6 @@
 import type { WorkedOutBed } from "../../layout/planOfEstimate";
 import type { FieldKey } from "../../quantities/bed/fields";
-import { type BedForm, blankForm, edgingOf, textOf } from "../../quantities/bed/form";
+import { type BedForm, blankForm, edgingOf, soldByIn, textOf } from "../../quantities/bed/form";
 import { pricedRates, type Rates, rateFor, rateLabel } from "../../quantities/bed/rates";
 import { toCents } from "../../quantities/cents";
 import { edgingKindOf, hasPieces } from "../../quantities/edgingKinds";
@@ -63,7 +63,7 @@ export function rowBed(sheet: string, row: JobRow, rates: Rates | undefined): Ro
     form,
     price: price === undefined ? undefined : toCents(price) / 100,
     salesTax: 0,
-    samples: rates && price !== undefined ? samplesOf(rates, textOf(form, "stone")) : [],
+    samples: rates && price !== undefined ? samplesOf(rates, form) : [],
   };
   const unknown = unknownProduct(row, rates);
   if (!preview.estimate || unknown) {
@@ -129,10 +129,10 @@ function notesOf(row: JobRow, { form, estimate }: Preview): string[] {
 }
 
 /** A row's price rests on the rates of the workbook, so on those that are still samples. */
-function samplesOf(rates: Rates, stone: string): string[] {
+function samplesOf(rates: Rates, form: BedForm): string[] {
   return pricedRates.flatMap((key) => {
-    const rate = rateFor(rates, key, stone);
-    return rate.problem === undefined && rate.isExample ? [rateLabel(key)] : [];
+    const rate = rateFor(rates, key, textOf(form, "stone"), soldByIn(form));
+    return rate?.problem === undefined && rate?.isExample ? [rateLabel(key)] : [];
   });
 }
 

@@ -1,13 +1,13 @@
 import { borderChoices, fabricChoices } from "../../quantities/bed/choices";
-import type { FieldKey } from "../../quantities/bed/fields";
-import type { BedForm } from "../../quantities/bed/form";
+import { type FieldKey, fields } from "../../quantities/bed/fields";
+import { type BedForm, blankForm, followedRate } from "../../quantities/bed/form";
 import { isPriced, pricedRates, rateKeys, rateLabel } from "../../quantities/bed/rates";
 import type { FoundRates } from "../../workbook/read/rates";
 
 /** Everything that is wrong with the rates, in words. */
 export function rateProblems({ rates }: FoundRates): string[] {
   const single = rateKeys.map((key) => rates.byField[key].problem);
-  const listed = rates.stones.flatMap(({ perTon, tonsPerYard }) => [perTon.problem, tonsPerYard?.problem]);
+  const listed = rates.stones.flatMap(({ name: _, ...cells }) => Object.values(cells).map((rate) => rate.problem));
   const lists = Object.values(rates.lists ?? {}).flatMap(({ problem, rows }) => [
     problem,
     ...rows.flatMap(({ cells }) => Object.values(cells).map((rate) => rate.problem)),
@@ -17,7 +17,7 @@ export function rateProblems({ rates }: FoundRates): string[] {
 
 /** What the prices that are still invented are called. */
 export function examplePrices({ rates }: FoundRates): string[] {
-  const stones = rates.stones.filter(({ perTon }) => perTon.problem === undefined && perTon.isExample);
+  const stones = rates.stones.filter(({ stoneCost }) => stoneCost.problem === undefined && stoneCost.isExample);
   const single = pricedRates.filter((key) => {
     const rate = rates.byField[key];
     return rate.problem === undefined && rate.isExample;
@@ -37,10 +37,12 @@ function chosenSamples(typed: BedForm["typed"]): string[] {
 /**
  * Where prices come from, and how far they can be trusted.
  *
- * @param typed what was typed or chosen for the bed, which comes before the office's rates.
+ * @param typed what was typed or chosen for the bed, which comes before the office's rates. They have no price for stone in
+ *   a unit that their list doesn't sell it by.
  */
 export function ratesSummary(found: FoundRates, typed: BedForm["typed"] = {}): string {
-  const samples = chosenSamples(typed);
+  const stone = followedRate({ ...blankForm(), typed, rates: found.rates }, "stoneCost") ?? typed.stoneCost;
+  const samples = [...chosenSamples(typed), ...(stone === undefined ? [fields.stoneCost.label] : [])];
   if (samples.length > 0) {
     const what = samples.length === 1 ? "a sample" : "samples";
     return `${samples.join(" and ")}: ${what}, not from ${found.sheets.join(", ") || "Rates"}. Type your own.`;

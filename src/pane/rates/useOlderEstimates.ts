@@ -28,9 +28,10 @@ export const useOlderEstimates = () =>
     title: "let older estimates follow your rates",
     find: async () => {
       const { facts } = await readWorkbook();
+      const names = facts.names.map(({ name }) => name);
       return facts.sheets.flatMap(({ name, used, protected: isProtected }) =>
         used && !isProtected
-          ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name }))
+          ? unfollowingCells(used.values, used.formulas, used, names).map((cell) => ({ ...cell, sheet: name }))
           : [],
       );
     },

@@ -117,7 +117,7 @@ const isTyped = (typed: BedForm["typed"], keys: readonly ShapeFieldKey[]) =>
  * and the ends of a bed along a house.
  */
 export function initialOf(form: BedForm, key: FieldKey): string {
-  if (key === "soldBy") return usuallySoldBy(textOf(form, "stone")).name;
+  if (key === "soldBy") return listedUnit(form) ?? usuallySoldBy(textOf(form, "stone")).name;
   if (soldByFieldKeys.includes(key) && soldByIn(form) !== TON) return soldByIn(form).usual[key] ?? fields[key].initial;
   if (key === "stoneCost") return exampleStonePrice(textOf(form, "stone"));
   const side = (rectangleEdging as readonly FieldKey[]).indexOf(key) + 1;
@@ -194,8 +194,9 @@ export const unitOf = (form: BedForm, key: FieldKey): string => unitAsSold(soldB
 export function followedRate(form: BedForm, key: FieldKey): Rate | undefined {
   if (!form.rates || form.typed[key] !== undefined) return undefined;
   const listed = listedRate(form.rates, key, (name) => textOf(form, name));
-  if (listed || !hasSingleRate(form, key)) return listed;
-  return rateFor(form.rates, key, textOf(form, "stone"));
+  if (listed) return listed;
+  if (soldByFieldKeys.includes(key)) return rateFor(form.rates, key as RateKey, textOf(form, "stone"), soldByIn(form));
+  return hasSingleRate(form, key) ? form.rates.byField[key] : undefined;
 }
 
 /** Whether a field has a single rate of the office: those of edging are of metal, and those of stone are by the ton. */
@@ -209,6 +210,12 @@ export function hasSingleRate(form: BedForm, key: FieldKey): key is RateKey {
 export function listedStone(form: BedForm): StoneRate | undefined {
   return form.rates && stoneRateOf(form.rates, textOf(form, "stone"));
 }
+
+/** What the office's list sells the form's stone by; undefined where it doesn't say. */
+const listedUnit = (form: BedForm): string | undefined => {
+  const unit = listedStone(form)?.soldBy;
+  return unit?.problem === undefined ? unit?.text : undefined;
+};
 
 /** Whether a bed measured in this way can be laid out in plan. */
 export function hasPlan(way: Way): boolean {

@@ -23,8 +23,8 @@ const rates = (changes: Partial<Record<RateKey, Rate>> = {}, more: Partial<Rates
   return {
     byField: { ...rest, waste: text("8%"), stoneCost: text("70"), ...changes },
     stones: [
-      { name: "River rock", perTon: text("66"), tonsPerYard: text("1.4") },
-      { name: "Lava rock", perTon: { problem: "The price of Lava rock is blank." } },
+      { name: "River rock", stoneCost: text("66"), tonsPerYard: text("1.4") },
+      { name: "Lava rock", stoneCost: { problem: "The price of Lava rock is blank." } },
     ],
     ...more,
   };
@@ -131,7 +131,7 @@ describe("a bed is read with the office's rates", () => {
       ["crewRate", "Crew rate is blank.", false],
     ]);
     expect(places({ stone: "lava rock" }, rates())).toEqual([["stoneCost", "The price of Lava rock is blank.", false]]);
-    const weighed = { name: "River rock", perTon: text("66"), tonsPerYard: { problem: "Too heavy." } };
+    const weighed = { name: "River rock", stoneCost: text("66"), tonsPerYard: { problem: "Too heavy." } };
     expect(places({}, rates({}, { stones: [weighed] }))).toEqual([["stone", "Too heavy.", false]]);
   });
 

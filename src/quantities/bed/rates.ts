@@ -1,3 +1,4 @@
+import { type SoldBy, soldByFieldKeys, soldByOf, TON } from "../soldBy";
 import { type FieldKey, fields, type NameFieldKey, type NumberFieldKey } from "./fields";
 import { type ListKey, listFeeding, listKeys, listNames, listOf } from "./officeLists";
 
@@ -46,13 +47,21 @@ export const rateNames = {
 export type RateKey = keyof typeof rateNames;
 export const rateKeys = Object.keys(rateNames) as RateKey[];
 
-/** Columns of the list of stone by kind: what it is called, its price a ton, and its weight where it was weighed. */
+/**
+ * Columns of the list of stone by kind: what it is called, its price, and its weight where it was weighed; what it is sold
+ * by, and the yard's step and minimum in that unit. The price is per that unit. A Rates sheet of before lacks the last three.
+ */
 export const stoneListNames = {
   kinds: "Rate_stone_kinds",
   prices: "Rate_stone_prices",
   weights: "Rate_stone_weights",
   whose: "Whose_stone_kinds",
+  units: "Rate_stone_units",
+  steps: "Rate_stone_steps",
+  minimums: "Rate_stone_minimums",
 } as const;
+/** The columns that came later. */
+export const stoneUnitNames = [stoneListNames.units, stoneListNames.steps, stoneListNames.minimums] as const;
 
 /** The name of the cell that says whose a price is: "sample" until the office has typed its own. */
 export function whoseName(key: PricedRateKey): string {
@@ -134,7 +143,12 @@ export type Rate =
 /** A kind of stone with a price of its own. */
 export interface StoneRate {
   readonly name: string;
-  readonly perTon: Rate;
+  /** What it is sold by, a name of {@link SOLD_BY}; absent where the list doesn't say, which is the ton. */
+  readonly soldBy?: Rate;
+  /** Per that unit, as the step and the minimum are in it; absent ones are those of the unit. */
+  readonly stoneCost: Rate;
+  readonly orderStep?: Rate;
+  readonly orderMinimum?: Rate;
   /** Short tons in a loose cubic yard; absent where the table of common stone is to be asked. */
   readonly tonsPerYard?: Rate;
 }
@@ -160,6 +174,8 @@ export interface Rates {
   /** Sizes that a Rates sheet of before has no cell for: estimates take the usual ones. */
   readonly lacks?: readonly RateKey[];
   readonly stones: readonly StoneRate[];
+  /** Whether the list of stone says what each is sold by; on a Rates sheet of before everything is by the ton. */
+  readonly stonesHaveUnits?: boolean;
   /** What is wrong with the list of stone as a whole. */
   readonly stonesProblem?: string;
 }
@@ -195,13 +211,25 @@ export function listedRate(rates: Rates, key: FieldKey, nameIn: (key: NameFieldK
   return listedRow(rates, list, nameIn(listOf(list).picks))?.cells[key];
 }
 
+/** The listed stone of a name, where the list sells it by this unit: only then are its price, step, and minimum the bed's. */
+export function stoneSoldBy(rates: Rates, stone: string, soldBy: SoldBy): StoneRate | undefined {
+  const listed = stoneRateOf(rates, stone);
+  const isSaid = listed?.soldBy?.problem === undefined;
+  return isSaid && soldByOf(listed?.soldBy?.text) === soldBy ? listed : undefined;
+}
+
 /**
- * The rate that a field takes where nothing is typed into it.
+ * The rate that a field takes where nothing is typed into it; undefined where there's none in the unit that the bed's stone
+ * is sold by. The single rates of stone are by the ton.
  *
  * @param stone what the bed's stone is called, or its weight; a stone that is not listed takes the price of any other.
  */
-export function rateFor(rates: Rates, key: RateKey, stone: string): Rate {
-  if (key !== "stoneCost") return rates.byField[key];
-  if (rates.stonesProblem !== undefined) return { problem: rates.stonesProblem };
-  return stoneRateOf(rates, stone)?.perTon ?? rates.byField.stoneCost;
+export function rateFor(rates: Rates, key: RateKey, stone: string, soldBy = TON): Rate | undefined {
+  if (!soldByFieldKeys.includes(key)) return rates.byField[key];
+  if (key === "stoneCost") {
+    const problem = rates.stonesProblem ?? stoneRateOf(rates, stone)?.soldBy?.problem;
+    if (problem !== undefined) return { problem };
+  }
+  const listed = stoneSoldBy(rates, stone, soldBy)?.[key as "stoneCost"];
+  return listed ?? (soldBy === TON ? rates.byField[key] : undefined);
 }

@@ -1,5 +1,6 @@
 import { messages } from "../messages";
 import { Problem } from "../problem";
+import { soldByNamed } from "../soldBy";
 import { MOST_TONS_PER_YARD } from "../stone";
 import { type Field, type FieldKey, fields } from "./fields";
 import { type Rate, type RateKey, rateLabel, rateNames } from "./rates";
@@ -31,7 +32,19 @@ export function readListed(key: FieldKey, name: string, cell: unknown, isExample
   return readCell({ ...fields[key], label: `${fields[key].label} of ${name} (Rates)` }, cell, isExample);
 }
 
-/** The price a ton of a listed stone. */
+/** What a listed stone is sold by; undefined where its cell is blank. */
+export function readStoneUnit(name: string, cell: unknown): Rate | undefined {
+  const text = String(cell ?? "");
+  if (text.trim() === "") return undefined;
+  try {
+    return { text: soldByNamed(text, `The unit of ${name} (Rates)`).name, isExample: false };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return { problem: error.message };
+  }
+}
+
+/** The price of a listed stone, per what it is sold by. */
 export function readStonePrice(name: string, cell: unknown, isExample: boolean): Rate {
   return readCell({ ...fields.stoneCost, label: `The price of ${name} (Rates)` }, cell, isExample);
 }

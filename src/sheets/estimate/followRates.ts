@@ -8,7 +8,7 @@ import { edgingFieldKeys, METAL } from "../../quantities/edgingKinds";
 import { soldByFieldKeys, TON } from "../../quantities/soldBy";
 import { type Anchor, cellAddress } from "../../spreadsheet/areas";
 import { fieldsBelow, headings } from "./headings";
-import { followingFormula } from "./rateFormulas";
+import { followingFormula, listHasUnits } from "./rateFormulas";
 import { findBlocks, type Part, partsOf } from "./readBlock";
 
 /** A cell of an estimate that still holds what it started with, and the formula by which it would follow a rate. */
@@ -35,11 +35,13 @@ const VALUE = 1;
  * @param values what the sheet's used range shows.
  * @param formulas what is in the same cells.
  * @param at where that range begins.
+ * @param names those of the workbook, by which the office's list of stone has units or none.
  */
 export function unfollowingCells(
   values: readonly (readonly unknown[])[],
   formulas: readonly (readonly unknown[])[],
   at: Anchor,
+  names: readonly string[],
 ): UnfollowingCell[] {
   return findBlocks(values, at).flatMap(({ area, form }) => {
     const [top, left] = [area.row - at.row, area.column - at.column];
@@ -51,9 +53,11 @@ export function unfollowingCells(
       const cell = place(rate);
       if (!cell) return [];
       const before = formulas[top + cell.row]?.[left + cell.column];
-      if (!isStarting(form, rate, before) || (rate === "stoneCost" && !stone)) return [];
+      const isByTon = listHasUnits(names) && soldByFieldKeys.includes(rate);
+      const formula = followingFormula({ key: rate, single: rate, ...(isByTon && { soldBy: TON }) });
+      if (!isStarting(form, rate, before) || (formula.includes("{stone}") && !stone)) return [];
       const stoneAt = stone ? cellAddress({ row: area.row + stone.row, column: area.column + stone.column }) : "";
-      const after = followingFormula({ key: rate, single: rate }).replaceAll("{stone}", stoneAt);
+      const after = formula.replaceAll("{stone}", stoneAt);
       return [{ bed: form.name, rate, before, after, row: area.row + cell.row, column: area.column + cell.column }];
     });
     const has = new Set(found.map(({ rate }) => rate));

@@ -109,7 +109,8 @@ const KEPT: readonly FieldKey[] = [...countFields.rectangle, ...countFields.widt
  */
 export function formToEdit(form: BedForm, rates: Rates | undefined): BedForm {
   const { rates: _, ...bare } = form;
-  const bareOfSides = { ...form, typed: without(form.typed, SIDES) };
+  // What stone is sold by is as the pane will have it, with the office's list.
+  const bareOfSides = { ...form, ...(rates && { rates }), typed: without(form.typed, SIDES) };
   const sidesAreDefault = SIDES.every((key) => [undefined, initialOf(bareOfSides, key)].includes(form.typed[key]));
   const typed = Object.entries(form.typed).flatMap(([name, text]): [string, string][] => {
     const key = name as FieldKey;
@@ -202,6 +203,8 @@ function notedOtherwise({ rates, ...was }: BedForm): DraftRow[][] {
     ...(rates
       ? [estimateRows({ ...was, typed, rates }), estimateRows({ ...was, typed: { ...typed, ...own }, rates })]
       : []),
+    // As it was made when the list of stone had no units.
+    ...(rates?.stonesHaveUnits ? [estimateRows({ ...was, rates: { ...rates, stonesHaveUnits: false } })] : []),
     estimateRows({ ...was, typed }),
     estimateRows({ ...was, typed: { ...typed, ...own } }),
   ];

@@ -1,6 +1,6 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, type FieldKey, fields, MOST_SHARE } from "../../quantities/bed/fields";
-import { type BedForm, followedRate, hasSingleRate } from "../../quantities/bed/form";
+import { type BedForm, followedRate, hasSingleRate, soldByIn, textOf } from "../../quantities/bed/form";
 import { type ListKey, listFeeding, listOf, listWhose } from "../../quantities/bed/officeLists";
 import {
   isPriced,
@@ -9,8 +9,10 @@ import {
   rateNames,
   SAMPLE,
   stoneListNames,
+  stoneSoldBy,
   whoseName,
 } from "../../quantities/bed/rates";
+import { SOLD_BY, type SoldBy, soldByFieldKeys, TON } from "../../quantities/soldBy";
 
 /*
  * Formulas that read a rate by its name. A rate that is missing, blank, text or absurd gives the text "no rate",
@@ -53,10 +55,18 @@ export interface RateSource {
   readonly key: FieldKey;
   readonly list?: ListKey;
   readonly single?: RateKey;
+  /** For what goes with a unit of stone, where the list of stone has units: that of the bed. */
+  readonly soldBy?: SoldBy;
 }
 
 /** The source of a field of a block; undefined for one that follows no rate. */
 export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined {
+  if (form.rates?.stonesHaveUnits && soldByFieldKeys.includes(key)) {
+    const soldBy = soldByIn(form);
+    // A step that the list's row leaves blank is the usual one, until the office types its own.
+    const isListed = soldBy === TON || stoneSoldBy(form.rates, textOf(form, "stone"), soldBy) !== undefined;
+    return isListed && form.typed[key] === undefined ? { key, soldBy, single: key as RateKey } : undefined;
+  }
   if (!followedRate(form, key)) return undefined;
   const list = listFeeding(key);
   return {
@@ -71,7 +81,9 @@ export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined
  *
  * @param other what it follows where the list's row has nothing; left out: the single rate.
  */
-export function followingFormula({ key, list, single }: RateSource, other = singleOrNone(key, single)): string {
+export function followingFormula(source: RateSource, other = singleOrNone(source)): string {
+  const { key, list, soldBy } = source;
+  if (soldBy) return key === "stoneCost" ? unitPriceFormula(soldBy) : unitFigureFormula(key, soldBy);
   if (key === "stoneCost") return stonePriceFormula();
   const field: Field = fields[key];
   if (!list) return `=IFERROR(${other},${quoted(NO_RATE)})`;
@@ -80,7 +92,7 @@ export function followingFormula({ key, list, single }: RateSource, other = sing
   return `=IFERROR(IF(ROWS(${names})<>ROWS(${column}),${quoted(NO_RATE)},IF(${has},${usableOrNone(field, cell)},${other})),${quoted(NO_RATE)})`;
 }
 
-const singleOrNone = (key: FieldKey, single: RateKey | undefined) =>
+const singleOrNone = ({ key, single }: RateSource) =>
   single ? usableOrNone(fields[key], rateNames[single]) : quoted(NO_RATE);
 
 /** The cell of a list that a block takes for a field, in its row; and whether the block names a row that has it. */
@@ -94,8 +106,9 @@ function listed(key: FieldKey, list: ListKey) {
 
 /** What a cell that follows a rate is to be said about: what is wrong, or that its price is an example, or `otherwise`. */
 export function rateRemark(source: RateSource, followed: string, example: string, otherwise: string): string {
-  const { key, list, single } = source;
-  if (key === "stoneCost") return stoneRemark(followed);
+  const { key, list, single, soldBy } = source;
+  if (key === "stoneCost") return stoneRemark(followed, soldBy);
+  if (soldBy) return unitFigureRemark(key, soldBy, followed, otherwise);
   const ofMark = (mark: string) => (isPriced(key) ? `IF(${isExample(mark)},${example},${otherwise})` : otherwise);
   const said = single && isPriced(single) ? ofMark(whoseName(single)) : otherwise;
   const wrong = single ? whatIsWrong(fields[key], rateNames[single]) : quoted("rate isn't in the list");
@@ -138,7 +151,7 @@ export function isStillExample(cell: string, example: number): string {
   return `${cell}*${PARTS}&""=${quoted(String(Math.round(example * PARTS)))}`;
 }
 
-const { kinds, prices, weights, whose } = stoneListNames;
+const { kinds, prices, weights, whose, units, steps, minimums } = stoneListNames;
 const PLACE = `MATCH(TRIM({stone}),${kinds},0)`;
 const LISTED_PRICE = `INDEX(${prices},${PLACE})`;
 
@@ -152,13 +165,96 @@ function stonePriceFormula(): string {
   );
 }
 
-function stoneRemark(followed: string): string {
+/**
+ * The condition under which a cell has a name of a table; capitals, hyphens, and spaces around it don't matter.
+ *
+ * @example isCalled("K2", "bulk bag") // SUBSTITUTE(TRIM(K2),"-"," ")="bulk bag"
+ */
+export function isCalled(cell: string, name: string): string {
+  const plain = name.includes(" ") ? `SUBSTITUTE(TRIM(${cell}),"-"," ")` : `TRIM(${cell})`;
+  return `${plain}=${quoted(name)}`;
+}
+
+/** The same for several names. */
+export const isAnyOf = (cell: string, names: readonly string[]): string => {
+  const [first = "FALSE", ...others] = names.map((name) => isCalled(cell, name));
+  return others.length === 0 ? first : `OR(${[first, ...others].join(",")})`;
+};
+
+/** Whether a workbook with these names has a list of stone that says what each is sold by. */
+export const listHasUnits = (names: readonly string[]): boolean =>
+  names.some((name) => name.toLowerCase() === units.toLowerCase());
+
+const LISTED_UNIT = `INDEX(${units},${PLACE})`;
+const namesOf = (soldBy: SoldBy) => [...(soldBy === TON ? [""] : []), soldBy.name];
+/** Whether the list sells the stone by a unit; in error for a stone that isn't listed. */
+const sellsBy = (soldBy: SoldBy) => isAnyOf(LISTED_UNIT, namesOf(soldBy));
+/** Whether the list sells it by another one; false for a unit that isn't in the table. */
+const sellsByOther = (soldBy: SoldBy) => isAnyOf(LISTED_UNIT, SOLD_BY.filter((one) => one !== soldBy).flatMap(namesOf));
+const isWhole = (...columns: readonly string[]) => columns.map((column) => `ROWS(${kinds})=ROWS(${column})`).join(",");
+
+/**
+ * The price of stone by a unit: that of the list's row, where the list sells it so. By the ton any other stone has the
+ * single rate, as one has that the list sells by another unit.
+ */
+function unitPriceFormula(soldBy: SoldBy): string {
+  const none = quoted(NO_RATE);
+  const price = fields.stoneCost;
+  const other = soldBy === TON ? usableOrNone(price, rateNames.stoneCost) : none;
+  const elsewhere = soldBy === TON ? `IF(${sellsByOther(TON)},${other},${none})` : none;
+  const listed = `IF(${sellsBy(soldBy)},${usableOrNone(price, LISTED_PRICE)},${elsewhere})`;
+  return `=IFERROR(IF(AND(${isWhole(prices, units)}),IF(ISNUMBER(${PLACE}),${listed},${other}),${none}),${none})`;
+}
+
+/** The step or the minimum by a unit: that of the list's row, else by the ton the single rate, and the usual one by any other. */
+function unitFigureFormula(key: FieldKey, soldBy: SoldBy): string {
+  const { column, cell, has, usual } = unitFigure(key, soldBy);
+  const [field, none] = [fields[key], quoted(NO_RATE)];
+  const other = soldBy === TON ? usableOrNone(field, usual) : usual;
+  return `=IFERROR(IF(AND(${isWhole(column, units)}),IF(${has},${usableOrNone(field, cell)},${other}),${none}),${none})`;
+}
+
+function unitFigure(key: FieldKey, soldBy: SoldBy) {
+  const column = key === "orderStep" ? steps : minimums;
+  const cell = `INDEX(${column},${PLACE})`;
+  const usual = soldBy === TON ? rateNames[key as RateKey] : (soldBy.usual[key] ?? fields[key].initial);
+  return { column, cell, has: `IFERROR(AND(LEN(${cell})>0,${sellsBy(soldBy)}),FALSE)`, usual };
+}
+
+/** The same for a row of a list of beds: a step or minimum that the office typed for the stone, or `otherwise`. */
+export function listedFigure(key: FieldKey, soldBy: SoldBy, otherwise: string): string {
+  const { cell, has } = unitFigure(key, soldBy);
+  return `IF(${has},${cell},${otherwise})`;
+}
+
+function unitFigureRemark(key: FieldKey, soldBy: SoldBy, followed: string, otherwise: string): string {
+  const { column, cell, has, usual } = unitFigure(key, soldBy);
+  const said = soldBy === TON ? otherwise : `IF(${has},${otherwise},"usual, none in Rates")`;
+  const wrong = `IF(${has},${whatIsWrong(fields[key], cell)},${soldBy === TON ? whatIsWrong(fields[key], usual) : '""'})`;
+  return `IF(ISNUMBER(${followed}),${said},IF(ISERROR(AND(${isWhole(column, units)})),"list of stone is missing",${wrong}))`;
+}
+
+/** What there is to say about the price of stone; by a unit, where the list of stone has units. */
+function stoneRemark(followed: string, soldBy?: SoldBy): string {
   const [field, other] = [fields.stoneCost, rateNames.stoneCost];
+  const isListed = soldBy ? `IFERROR(${sellsBy(soldBy)},FALSE)` : `ISNUMBER(${PLACE})`;
   const listed = `IF(${isExample(`INDEX(${whose},${PLACE})`)},"sample price","")`;
   const any = `IF(${isExample(whoseName("stoneCost"))},"sample price, any other stone","price of any other stone")`;
-  const wrong = `IF(ISNUMBER(${PLACE}),${whatIsWrong(field, LISTED_PRICE)},${whatIsWrong(field, other)})`;
-  return `IF(ISNUMBER(${followed}),IF(ISNUMBER(${PLACE}),${listed},${any}),IF(ISERROR(ROWS(${kinds})=ROWS(${prices})),"list of stone is missing",${wrong}))`;
+  const others = soldBy && soldBy !== TON ? '""' : any;
+  const wrongUnit = quoted(soldBy === TON ? WRONG_UNIT : `not sold by the ${soldBy?.name} in Rates`);
+  const wrongOther =
+    soldBy === TON ? `IF(IFERROR(${sellsByOther(TON)},TRUE),${whatIsWrong(field, other)},${wrongUnit})` : wrongUnit;
+  const wrong = `IF(${isListed},${whatIsWrong(field, LISTED_PRICE)},${soldBy ? wrongOther : whatIsWrong(field, other)})`;
+  const isLost = soldBy ? `ISERROR(AND(${isWhole(prices, units)}))` : `ISERROR(ROWS(${kinds})=ROWS(${prices}))`;
+  return `IF(ISNUMBER(${followed}),IF(${isListed},${listed},${others}),IF(${isLost},"list of stone is missing",${wrong}))`;
 }
+
+/** What is said of a stone whose unit in the list is none of the table, there and in the blocks that need it. */
+export const WRONG_UNIT = `rate has a wrong unit: use ${SOLD_BY.slice(0, -1)
+  .map(({ name }) => name)
+  .join(", ")}, or ${SOLD_BY.at(-1)?.name}`;
+/** Whether a cell has the name of a unit, or is blank. */
+export const isUnit = (cell: string): string => isAnyOf(cell, SOLD_BY.flatMap(namesOf));
 
 /** What the stone weighs: as the office weighed it, else by the table of common stone. */
 export function stoneWeightFormula(): string {

@@ -1,7 +1,7 @@
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { type BedForm, blankForm, type CutOutText, type PointText, type Way, ways } from "../../quantities/bed/form";
 import { currentText } from "../../quantities/bed/olderTexts";
-import { TON, usuallySoldBy } from "../../quantities/soldBy";
+import { TON } from "../../quantities/soldBy";
 import type { Anchor, Area } from "../../spreadsheet/areas";
 import { BLOCK_TITLE, fieldsBelow, headings, MEASURED } from "./headings";
 
@@ -117,10 +117,9 @@ function typedIn({ heading, rows }: Part): Partial<Record<FieldKey, string>> {
   );
 }
 
-/** In blocks of earlier versions everything is sold by the ton, which goes without saying for stone alone. */
+/** In blocks of earlier versions everything is sold by the ton, whatever its stone is usually or by now sold by. */
 function asBefore(typed: BedForm["typed"]): BedForm["typed"] {
-  const isSaid = typed.soldBy !== undefined || typed.stone === undefined || usuallySoldBy(typed.stone) === TON;
-  return isSaid ? typed : { ...typed, soldBy: TON.name };
+  return typed.soldBy !== undefined || typed.stone === undefined ? typed : { ...typed, soldBy: TON.name };
 }
 
 function wayOf(label: string | undefined): Way | undefined {

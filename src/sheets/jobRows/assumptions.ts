@@ -39,7 +39,9 @@ export function assumptions(
           ...(wants("materialCost") ? pricedWords(setting) : []),
         ]
       : []),
-    ...(columns.has("soldBy") && wants("orderSold", "order", "materialCost") ? soldWords(wants("materialCost")) : []),
+    ...(columns.has("soldBy") && wants("orderSold", "order", "materialCost")
+      ? soldWords(setting, wants("materialCost"))
+      : []),
     ...(setting.typesEdging && wants("pieces", "stakes") ? [typedEdgingWords(assumed)] : []),
     ...(lacks("radius") !== lacks("corners")
       ? ["Corners are square unless there's a radius and a number of rounded corners."]
@@ -105,14 +107,23 @@ function kindWords(scrapes: boolean): string[] {
   ];
 }
 
+const STONE_LIST = "Stone by kind in Rates";
+
 /** What is taken for what rows say that stone is sold by. */
-function soldWords(prices: boolean): string[] {
+function soldWords({ stonesHaveUnits }: ListSetting, prices: boolean): string[] {
   const [bag, bulk] = [fields.bagSize, fields.bulkBagSize].map(({ initial, unit }) => `${initial} ${unit}`);
   return [
     `A row that doesn't say what its stone is sold by is in tons. A bag is ${bag}, and a bulk bag ${bulk}.`,
+    ...(stonesHaveUnits
+      ? [
+          `Increment and minimum come from ${STONE_LIST} where it sells the stone by the row's unit, and from your single rates for other stone by the ton. Any other unit has its usual ones.`,
+        ]
+      : []),
     ...(prices
       ? [
-          "Your rates are by the ton. Type the price of any other unit under Stone price, as sold: without it, the row has no material cost.",
+          stonesHaveUnits
+            ? `So does the price. Where ${STONE_LIST} has none by the row's unit, type it under Stone price, as sold: without it, the row has no material cost.`
+            : "Your rates are by the ton. Type the price of any other unit under Stone price, as sold: without it, the row has no material cost.",
         ]
       : []),
   ];

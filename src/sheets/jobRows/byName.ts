@@ -2,6 +2,7 @@ import { quoted } from "../../quantities/bed/evaluate";
 import { must } from "../../quantities/must";
 import { Problem } from "../../quantities/problem";
 import { cellAddress } from "../../spreadsheet/areas";
+import { isAnyOf } from "../estimate/rateFormulas";
 import type { InputRole } from "./roles";
 import type { ListSetting } from "./setting";
 
@@ -37,14 +38,10 @@ export function byName<Named extends { readonly name: string }>(
     names.set(part, [...(names.get(part) ?? []), ...some]);
   }
   if (names.size === 1) return must([...names.keys()][0]);
-  const is = (name: string) => {
-    const plain = name.includes(" ") ? `SUBSTITUTE(TRIM(${cell}),"-"," ")` : `TRIM(${cell})`;
-    return `${plain}=${quoted(name)}`;
-  };
-  return [...names].reduceRight((otherwise, [part, some]) => {
-    const isSome = some.length === 1 ? is(must(some[0])) : `OR(${some.map(is).join(",")})`;
-    return `IF(${isSome},${part},${otherwise})`;
-  }, quoted(unknown));
+  return [...names].reduceRight(
+    (otherwise, [part, some]) => `IF(${isAnyOf(cell, some)},${part},${otherwise})`,
+    quoted(unknown),
+  );
 }
 
 /**

@@ -1,5 +1,6 @@
 import { must } from "../../quantities/must";
 import { type Area, cellAddress, columnLetters, overlap, SHEET_COLUMNS } from "../../spreadsheet/areas";
+import { listHasUnits } from "../estimate/rateFormulas";
 import { numberFormats } from "../plan";
 import { assumptions } from "./assumptions";
 import { edgingTrouble } from "./edging";
@@ -242,7 +243,7 @@ function listSetting(
   assumed: Assumed,
   shown: ReadonlySet<ResultRole>,
 ): ListSetting {
-  const { names, weighsStone, products } = fit.cells.sheet;
+  const { names, products, weighsStone, stonesHaveSteps = false } = fit.cells.sheet;
   const columns = new Map<Role, ReadColumn>();
   for (const [role, { column, unit, facts }] of byRole) {
     if (lacksList(role, products)) continue;
@@ -253,7 +254,12 @@ function listSetting(
       hasPercents: role === "waste" && holdsPercents({ ...(unit && { unit }), facts }),
     });
   }
-  return { columns, shown, assumed, rates: rateKeysOf(names), weighsStone, ...(products && { products }) };
+  const rates = rateKeysOf(names);
+  const stonesHaveUnits = listHasUnits(names);
+  return {
+    ...{ columns, shown, assumed, rates, weighsStone, stonesHaveUnits, stonesHaveSteps },
+    ...(products && { products }),
+  };
 }
 
 /** What a bed must have filled, for what is wanted. */

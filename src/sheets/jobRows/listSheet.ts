@@ -26,6 +26,8 @@ export interface ListSheet extends Anchor {
   readonly names: readonly string[];
   /** Whether the office has weighed stone of its own, in its sheet of rates. */
   readonly weighsStone: boolean;
+  /** Whether it has typed the yard's own step or minimum for a stone. */
+  readonly stonesHaveSteps?: boolean;
   readonly products?: ProductNames;
 }
 

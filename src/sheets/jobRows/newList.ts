@@ -25,6 +25,8 @@ export interface NewListOptions {
   readonly results: readonly ResultRole[];
   readonly rates: ReadonlySet<RateKey>;
   readonly weighsStone: boolean;
+  readonly stonesHaveUnits?: boolean;
+  readonly stonesHaveSteps?: boolean;
   /** Offered to choose from in the column of stone. */
   readonly stones: readonly string[];
 }
@@ -84,7 +86,7 @@ export function newList(options: NewListOptions, at: Anchor): Plan {
 }
 
 function settingOf(
-  { assumed, rates, weighsStone }: NewListOptions,
+  { assumed, rates, weighsStone, stonesHaveUnits = false, stonesHaveSteps = false }: NewListOptions,
   roles: readonly ResultRole[],
   at: Anchor,
 ): ListSetting {
@@ -96,7 +98,7 @@ function settingOf(
     const column = columns.get(role);
     if (column) columns.set(role, { ...column, unit: "in" });
   }
-  return { columns, shown: new Set(roles), assumed, rates, weighsStone };
+  return { columns, shown: new Set(roles), assumed, rates, weighsStone, stonesHaveUnits, stonesHaveSteps };
 }
 
 function inputCell({ first, assumed, stones }: NewListOptions, setting: ListSetting, role: InputRole): DraftCell {

@@ -35,7 +35,7 @@ import {
   stoneArgument,
   wasteArgument,
 } from "./setting";
-import { bySold, orderAsSold, tonsAsSold } from "./sold";
+import { bySold, ofStone, orderAsSold, priceAsSold, tonsAsSold } from "./sold";
 
 /** How one result of a bed is worked out from its row. */
 export interface Result {
@@ -61,11 +61,6 @@ const result = (
   formula: Result["formula"],
   more: Partial<Pick<Result, "columns" | "rates">> = {},
 ): Result => ({ heading, format, needs, note, formula, columns: [], rates: [], ...more });
-
-/** A formula of a cell in which `{stone}` is what the row's stone is called. */
-function withStone(formula: string, name: string): string {
-  return formula.slice(1).replaceAll("{stone}", () => name);
-}
 
 const initial = (key: FieldKey) => fields[key].initial;
 
@@ -149,9 +144,8 @@ function sidesInTurn(at: Row): string {
   return longBorders > shortBorders ? `${long},${short}` : `${short},${long}`;
 }
 
-/** The office's price of a row's stone. */
-const perTon = ({ setting, row }: Row): string =>
-  withStone(followingFormula({ key: "stoneCost" }), stoneArgument(setting, row));
+/** The office's price of a row's stone by the ton. */
+const perTon = ({ setting, row }: Row): string => priceAsSold(setting, TON, row);
 
 /** The order and the price that a row's stone is paid by. */
 export const paidBy = ({ columns }: Pick<ListSetting, "columns">) =>
@@ -209,19 +203,20 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     return `BED.STONE_YARDS(${of("area")},${stoneDepth(setting, row)},${wasteArgument(setting, row)})`;
   }),
   density: result("Stone, tons/cu yd", "two", "stone", "your own weight, or from the table", (at) => {
-    const name = stoneArgument(at.setting, at.row);
-    return at.setting.weighsStone ? withStone(stoneWeightFormula(), name) : `BED.STONE_DENSITY(${name})`;
+    const { setting, row } = at;
+    if (setting.weighsStone) return ofStone(stoneWeightFormula().slice(1), setting, row);
+    return `BED.STONE_DENSITY(${stoneArgument(setting, row)})`;
   }),
   tons: result("Tons", "two", "area", "short tons, with waste", (at) => {
     const { setting, row, of } = at;
     return `BED.STONE_TONS(${of("area")},${stoneDepth(setting, row)},${stone(at)},${wasteArgument(setting, row)})`;
   }),
   orderSold: result("Order, as sold", "two", "area", "tons, cubic yards, or bags", ({ setting, row, of }) =>
-    bySold(setting, row, (soldBy) => orderAsSold(setting, soldBy, of("tons"), of("yards"))),
+    bySold(setting, row, (soldBy) => orderAsSold(setting, soldBy, row, [of("tons"), of("yards")])),
   ),
   order: result("Order, tons", "two", "area", "up to the yard's next step", (at) => {
     const { setting, row, of } = at;
-    if (!setting.columns.has("soldBy")) return orderAsSold(setting, TON, of("tons"), "");
+    if (!setting.columns.has("soldBy")) return orderAsSold(setting, TON, row, [of("tons"), ""]);
     return bySold(setting, row, (soldBy) => tonsAsSold(soldBy, of("orderSold"), density(at)));
   }),
   rollWidth: result("Roll width, ft", "two", "nothing", "of the fabric product", (at) => productRoll(at, "rollWidth")),
@@ -289,8 +284,8 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     "Stone price, as sold",
     "money",
     "stone",
-    "your rates are by the ton: type any other",
-    (at) => bySold(at.setting, at.row, (soldBy) => (soldBy === TON ? perTon(at) : quoted(NO_RATE))),
+    "from Rates where it sells the stone by that unit: type any other",
+    ({ setting, row }) => bySold(setting, row, (soldBy) => priceAsSold(setting, soldBy, row)),
     { rates: ["stoneCost"] },
   ),
   piecePrice: result(

@@ -39,6 +39,10 @@ export interface ListSetting {
   readonly rates: ReadonlySet<RateKey>;
   readonly weighsStone: boolean;
   readonly products?: ProductNames;
+  /** The office's list of stone says what each is sold by. */
+  readonly stonesHaveUnits?: boolean;
+  /** The office has typed the yard's own step or minimum for a stone. */
+  readonly stonesHaveSteps?: boolean;
   /** The edging was typed into a column of its own, so it isn't known where its corners are. */
   readonly typesEdging?: boolean;
 }
@@ -66,8 +70,8 @@ function inches(key: "borderHeight" | "trenchDepth" | "topGap" | "scrapeDepth"):
   return readTape(fields[key].initial, "in");
 }
 
-/** The cells in which the office keeps the weights of stone that it has weighed. */
-export const STONE_WEIGHTS = stoneListNames.weights;
+/** The cells in which the office keeps what it has weighed of its stone, and the yard's own steps and minimums. */
+export const { weights: STONE_WEIGHTS, steps: STONE_STEPS, minimums: STONE_MINIMUMS } = stoneListNames;
 
 /** The rates that have cells in a workbook with these names. */
 export function rateKeysOf(names: readonly string[]): Set<RateKey> {

@@ -19,7 +19,7 @@ import {
 import type { OfficeRates, OfficeStone } from "./officeFile";
 import { cellNamed, isSample, type NamedRates, stoneListOf } from "./officeRates";
 import { compareLists } from "./officeRows";
-import { rateWords, stoneWords } from "./rateWords";
+import { rateWords, stoneCells, stoneWords } from "./rateWords";
 import { rateNamed } from "./readOffice";
 
 export type { OfficeCell, RateDifference } from "./compareRows";
@@ -95,23 +95,41 @@ function compareRate(
 function compareStones(named: NamedRates, rates: Rates, stones: readonly OfficeStone[]): RowsComparison {
   const list = stoneListOf(named, rates);
   if (!list) return { found: [], stays: [], ...(stones.length > 0 && { problem: LIST_DAMAGED }) };
-  const { kinds, prices, weights, whose } = list;
-  const rows = stones.map(
-    ({ name, perTon, tonsPerYard = "", sample = false }): RowOfFile => ({ name, cells: [perTon, tonsPerYard], sample }),
-  );
-  return compareRows(
+  const { kinds, prices, weights, whose, units, steps, minimums } = list;
+  const sold = [units, steps, minimums].filter((cells) => cells !== undefined);
+  // On a sheet of before, a price by another unit would be one per ton.
+  const leftOut =
+    sold.length > 0
+      ? []
+      : stones.filter((stone) =>
+          stoneCells(stone)
+            .slice(2)
+            .some((cell) => cell !== ""),
+        );
+  const rows = stones
+    .filter((stone) => !leftOut.includes(stone))
+    .map((stone): RowOfFile => {
+      const { name, sample = false } = stone;
+      return { name, cells: stoneCells(stone).slice(0, 2 + sold.length), sample };
+    });
+  const compared = compareRows(
     {
       label: "Stone",
       names: kinds,
-      columns: [prices, weights],
+      columns: [prices, weights, ...sold],
       whose,
       startOf: (kind, row) => Number(exampleOf(kind, row)?.perTon ?? Number.NaN),
-      words: ([price = "", weight = ""]) => stoneWords(price, weight),
+      words: stoneWords,
       noRoom: noRoom("stone", "Prices of stone stay as they are."),
     },
     rows,
   );
+  if (leftOut.length === 0 || compared.problem !== undefined) return compared;
+  return { ...compared, problem: `${NO_UNITS} ${leftOut.map(({ name }) => name).join(", ")}.` };
 }
+
+const NO_UNITS =
+  "The list of stone on the Rates sheet has no columns for what it's sold by, its increment, and its minimum. Left out:";
 
 /** The sample that a row of the list started with, as far as its kind and its place say. */
 function exampleOf(kind: string, row: number) {

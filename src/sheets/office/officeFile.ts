@@ -1,11 +1,15 @@
 import { isoDate } from "../../quantities/calendar/calendarDay";
 import { readDate } from "../../quantities/dateText";
+import { must } from "../../quantities/must";
 import type { PastLine } from "../papers/pastJobs";
 
 /** What every file of office settings says it is. */
 export const OFFICE_FORMAT = "bedrow-office-settings";
-/** Rises when a file holds what earlier versions of the add-in can't read: 2 with the office's lists. */
-export const OFFICE_VERSION = 2;
+/**
+ * Rises when a file holds what earlier versions of the add-in can't read: 2 with the office's lists, 3 with stone that has a
+ * unit, a step, or a minimum, so that no version of before takes a price per cubic yard for one per ton.
+ */
+export const OFFICE_VERSION = 3;
 
 /** Which settings they are: whose, saved on which day, and which of the office's saves in a row. */
 export interface OfficeVersion {
@@ -19,13 +23,22 @@ export interface OfficeVersion {
 /** A kind of stone with the office's own price. */
 export interface OfficeStone {
   readonly name: string;
-  /** Dollars a short ton. */
-  readonly perTon: number;
+  /** Dollars a short ton, where it doesn't say what it is sold by. */
+  readonly perTon?: number;
+  /** What it is sold by, and dollars for one. */
+  readonly soldBy?: string;
+  readonly price?: number;
+  /** The yard's step and minimum in that unit, where the office has typed them. */
+  readonly orderStep?: number;
+  readonly orderMinimum?: number;
   /** Short tons a loose cubic yard, where the office weighed it. */
   readonly tonsPerYard?: number;
   /** Whether the price is still a sample. */
   readonly sample?: true;
 }
+
+/** The price of a file's stone in its own unit; every stone of a file has one. */
+export const stonePrice = ({ perTon, price }: OfficeStone): number => perTon ?? must(price);
 
 /** A row of one of the office's lists. */
 export interface OfficeRow {
@@ -66,8 +79,11 @@ export interface OfficeFile extends OfficeVersion {
 /** A file of some parts; what is undefined is left out. */
 export function officeFile(version: OfficeVersion, parts: OfficeParts): OfficeFile {
   const { office, saved, number } = version;
-  // Without lists, an earlier add-in reads it as well.
-  const fileVersion = parts.rates?.lists ? OFFICE_VERSION : 1;
+  // Without them, an earlier add-in reads it as well.
+  const hasUnits = parts.rates?.stones.some(({ soldBy, orderStep, orderMinimum }) =>
+    [soldBy, orderStep, orderMinimum].some((cell) => cell !== undefined),
+  );
+  const fileVersion = hasUnits ? OFFICE_VERSION : parts.rates?.lists ? 2 : 1;
   return { format: OFFICE_FORMAT, version: fileVersion, office, saved, number, ...parts };
 }
 

@@ -1,4 +1,4 @@
-import { isPriced, type RateKey, type Rates, stoneListNames } from "../../quantities/bed/rates";
+import { isPriced, type RateKey, type Rates, stoneListNames, stoneUnitNames } from "../../quantities/bed/rates";
 
 /** What a cell holds: a number, text, or a formula with its "=". */
 export type CellContent = string | number | boolean;
@@ -33,12 +33,15 @@ export interface StoneRow {
   readonly kind: CellContent;
   readonly price: CellContent;
   readonly weight: CellContent;
+  /** What it is sold by, its step, and its minimum; none on a sheet of before. */
+  readonly sold: readonly CellContent[];
   /** What the cells show; formulas may be behind them. */
   readonly shows: {
     readonly kind: unknown;
     readonly price: unknown;
     readonly weight: unknown;
     readonly whose: unknown;
+    readonly sold: readonly unknown[];
   };
 }
 
@@ -49,6 +52,7 @@ export function stoneListOf(named: NamedRates, { stonesProblem }: Rates) {
   );
   if (stonesProblem !== undefined || !kinds || !prices || !weights) return undefined;
   const whose = cellsNamed(named, stoneListNames.whose);
+  const sold = stoneUnitNames.flatMap((name) => cellsNamed(named, name) ?? []);
   const rows = kinds.contents.map((cells, row): StoneRow => {
     const content = (list: CellsOfName) => list.contents[row]?.[0] ?? "";
     const value = (list: CellsOfName | undefined) => list?.values[row]?.[0] ?? "";
@@ -56,13 +60,21 @@ export function stoneListOf(named: NamedRates, { stonesProblem }: Rates) {
       kind: cells[0] ?? "",
       price: content(prices),
       weight: content(weights),
-      shows: { kind: value(kinds), price: value(prices), weight: value(weights), whose: value(whose) },
+      sold: sold.map(content),
+      shows: {
+        kind: value(kinds),
+        price: value(prices),
+        weight: value(weights),
+        whose: value(whose),
+        sold: sold.map(value),
+      },
     };
   });
-  const blank = rows.flatMap(({ kind, price, weight }, row) =>
-    [kind, price, weight].every((content) => content === "") ? [row] : [],
+  const blank = rows.flatMap(({ kind, price, weight, sold }, row) =>
+    [kind, price, weight, ...sold].every((content) => content === "") ? [row] : [],
   );
-  return { kinds, prices, weights, whose, rows, blank };
+  const [units, steps, minimums] = sold;
+  return { kinds, prices, weights, whose, units, steps, minimums, rows, blank };
 }
 
 export function isSample({ byField }: Rates, key: RateKey): boolean {

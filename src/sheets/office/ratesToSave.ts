@@ -1,4 +1,4 @@
-import { type RateKey, type Rates, rateKeys, rateLabel, rateNames } from "../../quantities/bed/rates";
+import { type Rate, type RateKey, type Rates, rateKeys, rateLabel, rateNames } from "../../quantities/bed/rates";
 import type { OfficeRates, OfficeStone } from "./officeFile";
 import { cellNamed, isSample, type NamedRates, stoneListOf } from "./officeRates";
 import { listsToSave } from "./officeRows";
@@ -39,22 +39,28 @@ export function ratesToSave(named: NamedRates, rates: Rates): RatesToSave {
     const { kind, price, weight } = shows;
     if (typeof kind !== "string" || kind === "") continue;
     const found = rates.stones[stones.length + left];
-    const isBad = !found || found.perTon.problem !== undefined || found.tonsPerYard?.problem !== undefined;
+    const { name: _, ...cells } = found ?? {};
+    const isBad = !found || Object.values(cells).some(({ problem }) => problem !== undefined);
     if (isBad || typeof price !== "number" || seen.has(kind.toLowerCase())) {
       left += 1;
       leftOut.push(`Stone: ${kind}`);
       continue;
     }
     seen.add(kind.toLowerCase());
+    const [soldBy, orderStep, orderMinimum] = [found.soldBy, found.orderStep, found.orderMinimum].map(textOf);
     stones.push({
       name: kind,
-      perTon: price,
+      ...(soldBy === undefined ? { perTon: price } : { soldBy, price }),
+      ...(orderStep !== undefined && { orderStep: Number(orderStep) }),
+      ...(orderMinimum !== undefined && { orderMinimum: Number(orderMinimum) }),
       ...(typeof weight === "number" && { tonsPerYard: weight }),
-      ...(found.perTon.isExample && { sample: true as const }),
+      ...(found.stoneCost.problem === undefined && found.stoneCost.isExample && { sample: true as const }),
     });
   }
   return { rates: { ...others, stones }, leftOut };
 }
+
+const textOf = (rate: Rate | undefined) => (rate?.problem === undefined ? rate?.text : undefined);
 
 /** What a rate's cell shows, where it can be used. */
 function soundValue(named: NamedRates, rates: Rates, key: RateKey): number | string | undefined {

@@ -66,8 +66,8 @@ describe("a file of office settings", () => {
   });
 
   test("of a later version is refused, and what to do is said", () => {
-    expect(whyNot(changed("version", 3))).toBe(
-      "A newer version of the add-in saved this file (file version 3; this add-in reads 2). Update the add-in, then load it again.",
+    expect(whyNot(changed("version", 4))).toBe(
+      "A newer version of the add-in saved this file (file version 4; this add-in reads 3). Update the add-in, then load it again.",
     );
   });
 

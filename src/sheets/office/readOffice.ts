@@ -89,10 +89,16 @@ function ratesFaults(rates: OfficeRates | undefined): string[] {
     const key = rateNamed(name);
     return key !== undefined && !(pricedRates as readonly RateKey[]).includes(key);
   });
-  const listed = stones.flatMap(({ name, perTon, tonsPerYard }) => [
-    ...problemsOf(readStonePrice(name, perTon, false)),
-    ...problemsOf(readStoneWeight(name, tonsPerYard)),
-  ]);
+  const listed = stones.flatMap(({ name, perTon, soldBy, price, tonsPerYard, orderStep, orderMinimum }) => {
+    const isPriced = soldBy === undefined ? price === undefined : perTon === undefined;
+    return [
+      ...(isPriced ? [] : [`The stone “${name}” has perTon, or soldBy with price, and not both.`]),
+      ...problemsOf(readStonePrice(name, soldBy === undefined ? perTon : price, false)),
+      ...problemsOf(readStoneWeight(name, tonsPerYard)),
+      ...problemsOf(readListed("orderStep", name, orderStep, false)),
+      ...problemsOf(readListed("orderMinimum", name, orderMinimum, false)),
+    ];
+  });
   return [
     ...single,
     ...notPriced.map((name) => `${name} can't be a sample: it isn't a price.`),

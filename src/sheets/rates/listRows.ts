@@ -1,16 +1,14 @@
-import { quoted } from "../../quantities/bed/evaluate";
 import { type FieldKey, fields } from "../../quantities/bed/fields";
 import { listSamples } from "../../quantities/bed/listSamples";
 import { type ListKey, listFields, listOf, listWhose, quotedNames } from "../../quantities/bed/officeLists";
 import type { DraftCell, DraftRow } from "../compose";
-import { whatIsWrong } from "../estimate/rateFormulas";
 import type { OfficeRow } from "../office/officeFile";
 import { fromFile } from "../office/officeRows";
 import { sentence, typed } from "../typed";
 import {
   formatOf,
   headingRow,
-  isUsable,
+  ifFilledWrong,
   markOf,
   namedOrWrong,
   sampleContent,
@@ -94,10 +92,7 @@ function whose(key: ListKey, index: number, count: number): string {
   const [name, price, start] = [cell("name"), cell(list.price), `{${startKey(cellKey(key, index, list.price))}}`];
   const names = `${cell("name", 0)}:${cell("name", count - 1)}`;
   const known = `IF(LEN(${price})=0,"",${whoseInList(price, start)})`;
-  const checked = listFields(key).reduceRight((rest, field) => {
-    const isFine = `IF(IFERROR(LEN(${cell(field)})=0,FALSE),TRUE,${isUsable(fields[field], cell(field))})`;
-    return `IF(${isFine},${rest},${quoted(`${fields[field].label}: `)}&${whatIsWrong(fields[field], cell(field))})`;
-  }, known);
+  const checked = listFields(key).reduceRight((rest, field) => ifFilledWrong(fields[field], cell(field), rest), known);
   return namedOrWrong({ name, names, price, lacks: "name" }, checked);
 }
 

@@ -14,9 +14,10 @@ import {
   rateNames,
   type StoneRate,
   stoneListNames,
+  stoneUnitNames,
   whoseName,
 } from "../../quantities/bed/rates";
-import { readListed, readRate, readStonePrice, readStoneWeight } from "../../quantities/bed/readRate";
+import { readListed, readRate, readStonePrice, readStoneUnit, readStoneWeight } from "../../quantities/bed/readRate";
 
 export { isRateName } from "../../quantities/bed/rates";
 
@@ -60,20 +61,39 @@ export function ratesFrom(named: ReadonlyMap<string, NamedCells>): Rates | undef
   ) as Record<RateKey, Rate>;
   const listed = listKeys.flatMap((key) => (has(listOf(key).names) ? [[key, listFrom(key, find)] as const] : []));
   const others = { byField, lists: Object.fromEntries(listed), ...(lacks.length > 0 && { lacks }) };
+  const hasUnits = stoneUnitNames.some(has);
+  return { ...others, ...stonesFrom(find, hasUnits), ...(hasUnits && { stonesHaveUnits: true }) };
+}
+
+/** The list of stone from its columns. */
+function stonesFrom(find: (name: string) => NamedCells, hasUnits: boolean): Pick<Rates, "stones" | "stonesProblem"> {
   const { kinds, prices, weights, whose } = stoneListNames;
-  const lists = [find(kinds), find(prices), find(weights)];
-  const [names, perTon, tonsPerYard] = lists.map(column);
-  if (!names || !perTon || !tonsPerYard || perTon.length !== names.length || tonsPerYard.length !== names.length) {
-    return { ...others, stones: [], stonesProblem: LIST_PROBLEM };
+  const wanted = [kinds, prices, weights, ...(hasUnits ? stoneUnitNames : [])];
+  const [names, price = [], tonsPerYard = [], units = [], steps = [], minimums = []] = wanted.map((name) =>
+    column(find(name)),
+  );
+  if (!names || wanted.some((name) => column(find(name))?.length !== names.length)) {
+    return { stones: [], stonesProblem: listProblem(wanted) };
   }
   const marks = column(find(whose)) ?? [];
   const stones = names.flatMap((name, index): StoneRate[] => {
     if (typeof name !== "string" || name === "") return [];
-    const weight = readStoneWeight(name, tonsPerYard[index]);
-    const price = readStonePrice(name, perTon[index] ?? "", isSampleMark(marks[index]));
-    return [{ name, perTon: price, ...(weight && { tonsPerYard: weight }) }];
+    const tons = readStoneWeight(name, tonsPerYard[index]);
+    const soldBy = readStoneUnit(name, units[index]);
+    const orderStep = readListed("orderStep", name, steps[index], false);
+    const orderMinimum = readListed("orderMinimum", name, minimums[index], false);
+    return [
+      {
+        name,
+        ...(soldBy && { soldBy }),
+        stoneCost: readStonePrice(name, price[index] ?? "", isSampleMark(marks[index])),
+        ...(orderStep && { orderStep }),
+        ...(orderMinimum && { orderMinimum }),
+        ...(tons && { tonsPerYard: tons }),
+      },
+    ];
   });
-  return { ...others, stones };
+  return { stones };
 }
 
 /** What estimates take for a size that the workbook has no cell for. */
@@ -102,9 +122,9 @@ function listFrom(key: ListKey, find: (name: string) => NamedCells): ListedRows 
 }
 
 const NAME_IT = "Give the name to its cell again (Formulas, Name Manager).";
-const LIST_PROBLEM =
-  `The list of stone by kind (Rates) is missing or damaged: ${stoneListNames.kinds}, ${stoneListNames.prices} and ` +
-  `${stoneListNames.weights} must name cells beside one another.`;
+const listProblem = (names: readonly string[]) =>
+  `The list of stone by kind (Rates) is missing or damaged: ${names.slice(0, -1).join(", ")} and ${names.at(-1)} must ` +
+  "name cells beside one another.";
 
 /** The cells of a name that stands for one column. */
 function column(values: NamedCells): unknown[] | undefined {

@@ -9,7 +9,7 @@ import { sentence } from "../typed";
 import { listEnds, listRows } from "./listRows";
 import { headingRow, rateRow, whoseKey } from "./rows";
 import { rateSections } from "./sections";
-import { STONE_HEADING, stoneEnds, stoneRows } from "./stoneRows";
+import { STONE_COLUMNS, STONE_HEADING, stoneEnds, stoneRows } from "./stoneRows";
 
 /** What the sheet is called when it is new; it may be renamed, since everything goes by the names of its cells. */
 export const RATES_SHEET = "Rates";
@@ -64,9 +64,7 @@ function ratesRows({ keys, lists, taken, loaded }: WantedRates, stones: readonly
   return [
     ...(taken ? [] : top),
     ...(lists.length > 0 ? [caution(HOW_LISTS)] : []),
-    ...(stones.length > 0
-      ? [headingRow(STONE_HEADING, "Price", "Unit", "Source", "Sample", "Tons/cu yd", "Note"), ...stones]
-      : []),
+    ...(stones.length > 0 ? [headingRow(STONE_HEADING, ...STONE_COLUMNS), ...stones] : []),
     // A blank row above tells headings from another row of the list before.
     ...lists.flatMap((key) => [BLANK, ...listRows(key, loadedRows(loaded, key))]),
     ...sections

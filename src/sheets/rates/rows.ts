@@ -42,7 +42,7 @@ export const startKey = (key: string) => `${key}.start`;
 
 /** The cell that says whose a rate is, or what is wrong with it; it stands out then. */
 export function whoseCell(key: string, content: string): DraftCell {
-  return { content, key: whoseKey(key), look: "note", choices: MARKS, warnWhen: '=LEFT({self},5)="rate "' };
+  return { content, key: whoseKey(key), look: "note", choices: MARKS, warnWhen: '=ISNUMBER(SEARCH("rate ",{self}))' };
 }
 
 /**
@@ -103,6 +103,12 @@ export function namedOrWrong({ name, names, price, lacks }: NamedRow, known: str
   );
 }
 
+/** What is wrong with a cell of a row that may be blank, after its field's label; `otherwise` where nothing is. */
+export function ifFilledWrong(field: Field, cell: string, otherwise: string): string {
+  const isFine = `IF(IFERROR(LEN(${cell})=0,FALSE),TRUE,${isUsable(field, cell)})`;
+  return `IF(${isFine},${otherwise},${quoted(`${field.label}: `)}&${whatIsWrong(field, cell)})`;
+}
+
 /** The condition under which a cell is usable, which is never in error itself. */
 export function isUsable(field: Field, cell: string): string {
   if (!isLength(field)) return `IFERROR(${usableNumber(field, cell)},FALSE)`;
@@ -112,7 +118,7 @@ export function isUsable(field: Field, cell: string): string {
 
 /** A heading across the sheet, with what its columns hold. */
 export function headingRow(heading: string, ...columns: readonly string[]): DraftRow {
-  const words = ["Unit", "Source", "Note", "Quoted by", "Quoted on", ""];
+  const words = ["Unit", "Source", "Sold by", "Note", "Quoted by", "Quoted on", ""];
   const cells = columns.map(
     (content): DraftCell => ({ content, look: words.includes(content) ? "textHeading" : "numberHeading" }),
   );

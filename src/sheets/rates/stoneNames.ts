@@ -1,4 +1,4 @@
-import { type Rate, type Rates, rateFor, SAMPLE, stoneRateOf } from "../../quantities/bed/rates";
+import { type Rate, type Rates, SAMPLE, stoneRateOf } from "../../quantities/bed/rates";
 import { plainName } from "../../quantities/nearestName";
 import { STONES, weightAsName } from "../../quantities/stone";
 import type { CellChange } from "../jobRows/fill";
@@ -21,8 +21,8 @@ export interface StoneAnswer {
 export class StoneListFull extends Error {}
 
 /**
- * Cells to write so that the office's list of stone has a name from now on: the name, the price a ton and the weight of
- * the stone that it is. A price that is still a sample stays marked as one.
+ * Cells to write so that the office's list of stone has a name from now on: the name, the price with its unit, and the
+ * weight of the stone that it is. A price that is still a sample stays marked as one.
  *
  * @param named the cells of the office's rates.
  * @returns undefined where the list is damaged.
@@ -42,8 +42,11 @@ export function stoneNameChanges(
     if (index === undefined) throw new StoneListFull();
     const listed = typeof is === "string" ? stoneRateOf(rates, is) : undefined;
     const weight = typeof is === "number" ? is : weightOf(is, listed?.tonsPerYard);
-    const price = rateFor(rates, "stoneCost", typeof is === "string" ? is : name);
-    const cell = (part: "kinds" | "prices" | "weights" | "whose", after: string | number): CellChange[] => {
+    const price = listed?.soldBy?.problem === undefined ? (listed ?? rates.byField).stoneCost : listed.soldBy;
+    const cell = (
+      part: "kinds" | "prices" | "weights" | "whose" | "units" | "steps" | "minimums",
+      after: string | number,
+    ): CellChange[] => {
       const cells = list[part];
       if (!cells) return [];
       const before = cells.contents[index]?.[0] ?? "";
@@ -51,17 +54,24 @@ export function stoneNameChanges(
         ? []
         : [{ sheet: cells.sheet, row: cells.row + index, column: cells.column, before, after }];
     };
-    // A name that has its own price already only lacks its weight.
-    const isPriced = own >= 0 && list.rows[index]?.price !== "";
-    const priced = price.problem === undefined && !isPriced;
+    // A name that has its own price or unit already only lacks its weight.
+    const ownRow = own >= 0 ? list.rows[index] : undefined;
+    const isOwn = [ownRow?.price, ...(ownRow?.sold ?? [])].some((content) => content !== undefined && content !== "");
+    const priced = price.problem === undefined && !isOwn;
     return [
       ...(own >= 0 ? [] : cell("kinds", name.trim())),
       ...(priced ? cell("prices", Number(price.text)) : []),
+      ...(priced ? cell("units", textIn(listed?.soldBy)) : []),
+      ...(priced ? cell("steps", numberIn(listed?.orderStep)) : []),
+      ...(priced ? cell("minimums", numberIn(listed?.orderMinimum)) : []),
       ...(priced && price.isExample ? cell("whose", SAMPLE) : []),
       ...cell("weights", weight),
     ];
   });
 }
+
+const textIn = (rate: Rate | undefined): string => (rate?.problem === undefined ? (rate?.text ?? "") : "");
+const numberIn = (rate: Rate | undefined): number | "" => (textIn(rate) === "" ? "" : Number(textIn(rate)));
 
 function weightOf(stone: string, weighed: Rate | undefined): number {
   if (weighed && weighed.problem === undefined) return Number(weighed.text);

@@ -1,10 +1,14 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { exampleStonePrices } from "../../quantities/bed/examples";
 import { fields } from "../../quantities/bed/fields";
+import type { stoneListNames } from "../../quantities/bed/rates";
+import { SOLD_BY, TON } from "../../quantities/soldBy";
 import { stoneNamed } from "../../quantities/stone";
 import type { DraftRow } from "../compose";
-import type { OfficeStone } from "../office/officeFile";
+import { isUnit, WRONG_UNIT } from "../estimate/rateFormulas";
+import { type OfficeStone, stonePrice } from "../office/officeFile";
 import { sentence } from "../typed";
-import { markOf, namedOrWrong, startKey, whoseCell, whoseInList, whoseOrWrong } from "./rows";
+import { ifFilledWrong, markOf, namedOrWrong, startKey, whoseCell, whoseInList, whoseOrWrong } from "./rows";
 
 /** Rows for kinds of the office's own, below those that are there from the start. */
 const BLANK_ROWS = 8;
@@ -12,13 +16,37 @@ const BLANK_ROWS = 8;
 /** The heading of the list. */
 export const STONE_HEADING = "Stone by kind";
 
-const OWN_KINDS = "rows for your own stone, named the way you'll type it; add the weight unless it's common stone";
+/** What its columns hold, beside the names. */
+export const STONE_COLUMNS = [
+  "Price",
+  "Unit",
+  "Source",
+  "Sample",
+  "Tons/cu yd",
+  "Sold by",
+  "Increment",
+  "Minimum",
+  "Note",
+] as const;
+
+const OWN_KINDS =
+  "rows for your own stone, named the way you'll type it; add the weight unless it's common stone; blank under Sold by is tons";
 
 const FIRST_STONE = "stone1";
-export const STONE_PARTS = { kinds: "kind", prices: "price", weights: "weight", whose: "price.whose" } as const;
+export const STONE_PARTS = {
+  kinds: "kind",
+  prices: "price",
+  weights: "weight",
+  whose: "price.whose",
+  units: "unit",
+  steps: "step",
+  minimums: "minimum",
+} as const satisfies Record<keyof typeof stoneListNames, string>;
+const UNITS = SOLD_BY.map(({ name }) => name);
 
 /**
- * Stone by kind: its name, price and, where it was weighed, its weight.
+ * Stone by kind: its name, price and, where it was weighed, its weight; what it is sold by, and the yard's step and
+ * minimum.
  *
  * @param loaded the office's own list; without one, the sheet starts with sample prices.
  */
@@ -44,15 +72,18 @@ function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] |
     : index === count - BLANK_ROWS
       ? OWN_KINDS
       : "";
-  const mark = own && markOf(own.perTon, start, own.sample);
+  const mark = own && markOf(stonePrice(own), start, own.sample);
   return {
     cells: [
       { content: own ? sentence(own.name) : (example?.stone ?? ""), key: `${key}.kind`, look: "inputWords" },
-      { content: own?.perTon ?? start, key: price, format: "money", look: "input" },
-      { content: fields.stoneCost.unit, look: "note" },
+      { content: (own ? stonePrice(own) : undefined) ?? start, key: price, format: "money", look: "input" },
+      { content: `="per "&IF(LEN(TRIM({${key}.unit}))=0,${quoted(TON.name)},TRIM({${key}.unit}))`, look: "note" },
       whoseCell(price, mark || whoseFormula(key, `stone${count}`)),
       { content: start, key: startKey(price), format: "money", look: "aside" },
       { content: own?.tonsPerYard ?? "", key: `${key}.weight`, look: "input" },
+      { content: own?.soldBy ?? "", key: `${key}.unit`, look: "inputWords", choices: UNITS },
+      { content: own?.orderStep ?? "", key: `${key}.step`, look: "input" },
+      { content: own?.orderMinimum ?? "", key: `${key}.minimum`, look: "input" },
       { content: note, look: "note" },
     ],
   };
@@ -61,6 +92,11 @@ function stoneRow(index: number, count: number, loaded: readonly OfficeStone[] |
 function whoseFormula(key: string, last: string): string {
   const [kind, price, start] = [`{${key}.kind}`, `{${key}.price}`, `{${startKey(`${key}.price`)}}`];
   const kinds = `{${FIRST_STONE}.kind}:{${last}.kind}`;
-  const known = whoseOrWrong(fields.stoneCost, `${key}.price`, whoseInList(price, start));
+  const priced = whoseOrWrong(fields.stoneCost, `${key}.price`, whoseInList(price, start));
+  const ordered = (["orderStep", "orderMinimum"] as const).reduceRight(
+    (rest, field) => ifFilledWrong(fields[field], `{${key}.${field === "orderStep" ? "step" : "minimum"}}`, rest),
+    priced,
+  );
+  const known = `IF(IFERROR(${isUnit(`{${key}.unit}`)},FALSE),${ordered},${quoted(WRONG_UNIT)})`;
   return `=${namedOrWrong({ name: kind, names: kinds, price, lacks: "kind" }, known)}`;
 }

@@ -29,7 +29,7 @@ test("settings that the list names and that can't be read are said", async () =>
     ok: false,
     why: [expect.stringMatching(/names ours\.json, and there's no such file/)],
   });
-  const later = SETTINGS.replace('"version":1', '"version":3');
+  const later = SETTINGS.replace('"version":1', '"version":4');
   expect(await officeOffer(folder({ "index.json": index("ours.json"), "ours.json": later }))).toMatchObject({
     ok: false,
     why: [expect.stringMatching(/A newer version of the add-in/)],

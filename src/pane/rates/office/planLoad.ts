@@ -3,7 +3,7 @@ import { compareRates, type OfficeCell, type RateDifference } from "../../../she
 import type { OfficeFile, OfficeRates } from "../../../sheets/office/officeFile";
 import { listNamed, rowLabel, rowWords, unknownInLists } from "../../../sheets/office/officeRows";
 import { cellsBelow, countJobs, newPastLines } from "../../../sheets/office/pastJobs";
-import { rateWords, stoneWords } from "../../../sheets/office/rateWords";
+import { rateWords, stoneCells, stoneWords } from "../../../sheets/office/rateWords";
 import { rateNamed } from "../../../sheets/office/readOffice";
 import { recordOf } from "../../../sheets/office/record";
 import { PAST_JOBS_SHEET, pastJobsSheet } from "../../../sheets/papers/pastJobs";
@@ -117,8 +117,7 @@ function ratesInWords({ values, samples, stones, lists = {} }: OfficeRates): str
     return `${rateLabel(key)}: ${rateWords(key, value)}${samples.includes(name) ? " (sample)" : ""}`;
   });
   const listed = stones.map(
-    ({ name, perTon, tonsPerYard = "", sample }) =>
-      `Stone: ${name}: ${stoneWords(perTon, tonsPerYard)}${sample ? " (sample)" : ""}`,
+    (stone) => `Stone: ${stone.name}: ${stoneWords(stoneCells(stone))}${stone.sample ? " (sample)" : ""}`,
   );
   const rows = Object.entries(lists).flatMap(([name, own]) => {
     const key = listNamed(name);

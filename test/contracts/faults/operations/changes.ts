@@ -163,8 +163,9 @@ export const changes: readonly Operation[] = [
       await written(insertEstimate(bed, { kind: "selection" }));
       await written(insertRates());
       const { facts } = await readWorkbook();
+      const names = facts.names.map(({ name }) => name);
       const cells = facts.sheets.flatMap(({ name, used }) =>
-        used ? unfollowingCells(used.values, used.formulas, used).map((cell) => ({ ...cell, sheet: name })) : [],
+        used ? unfollowingCells(used.values, used.formulas, used, names).map((cell) => ({ ...cell, sheet: name })) : [],
       );
       return async () => {
         await writeChanges("let older estimates follow your rates", cells);
