@@ -180,7 +180,7 @@ test("a file that is damaged, or has a rate outside its limits, is refused in wo
   await press(page, "Load office settings…");
   for (const [text, words] of [
     [saved.slice(0, 200), /ours\.json can't be loaded, so nothing was changed\. The file is damaged/],
-    [saved.replace('"version": 2', '"version": 3'), /A newer version of the add-in saved this file/],
+    [saved.replace('"version": 2', '"version": 4'), /A newer version of the add-in saved this file/],
     [saved.replace('"Rate_fabric_roll": 195', '"Rate_fabric_roll": -5'), /ours\.json can't be loaded.*-5/],
   ] as const) {
     await chooseFile(page, text);

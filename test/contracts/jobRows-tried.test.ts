@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { resultShown, tryOut } from "../../src/pane/jobRows/tryOut";
 import { unknownStones } from "../../src/pane/jobRows/unknownStones";
+import { exampleStonePrices } from "../../src/quantities/bed/examples";
 import { isFailure } from "../../src/review/formula/values";
 import { fitList } from "../../src/sheets/jobRows/fit";
 import { offeredResults } from "../../src/sheets/jobRows/wanted";
@@ -10,8 +11,10 @@ import { undoChanges, writeChanges } from "../../src/workbook/change/cells";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { readListSheet, writeRows } from "../../src/workbook/jobRows";
 import { readRateCells } from "../../src/workbook/read/rates";
+import { blockAddress } from "../blockAddress";
 import { callFunction } from "../callFunction";
 import type { HeadlessHost } from "../headlessHost";
+import { rateAddress } from "../insertRates";
 import { fillOf, fitOf, listSheet, officeOf, type Rows } from "../listSheets";
 import { createProductHost } from "../productHost";
 
@@ -109,6 +112,32 @@ test("a name that was explained once is understood by rows from then on, with th
   await undoChanges(written);
   const after = (await readRateCells())!.found.rates.stones;
   expect(after.some(({ name }) => name === "RR 1-1/2")).toBe(false);
+});
+
+test("a name of stone that the list sells by the cubic yard has its price with that unit, increment, and minimum", async () => {
+  await withRates();
+  const stoneCells = (name: string, ...[price, unit, step, minimum]: readonly (number | string)[]) => [
+    ...[["Rate_stone_kinds", name] as const, ["Rate_stone_prices", price ?? ""] as const],
+    ...[["Rate_stone_units", unit ?? ""] as const, ["Rate_stone_steps", step ?? ""] as const],
+    ["Rate_stone_minimums", minimum ?? ""] as const,
+  ];
+  const rows = [stoneCells("cedar mulch", 38.5, "cubic yard", 0.5, 2), stoneCells("cedar fines", "", "bag")];
+  const typed = rows.flatMap((cells, row) =>
+    cells.map(([name, cell]) => [`Rates!${blockAddress(rateAddress(name), exampleStonePrices.length + row)}`, cell]),
+  );
+  await host.type(Object.fromEntries(typed));
+  await remember([
+    { name: "CM", is: "cedar mulch" },
+    // A unit of its own has no price of another.
+    { name: "cedar fines", is: "cedar mulch" },
+  ]);
+  const { stones } = (await readRateCells())!.found.rates;
+  const [mulch, short, fines] = ["cedar mulch", "CM", "cedar fines"].map((name) =>
+    stones.find((one) => one.name === name),
+  );
+  expect(mulch).toMatchObject({ soldBy: { text: "cubic yard" }, stoneCost: { text: "38.5" } });
+  expect({ ...short, tonsPerYard: undefined }).toEqual({ ...mulch, name: "CM", tonsPerYard: undefined });
+  expect(fines).toMatchObject({ soldBy: { text: "bag" }, stoneCost: { problem: expect.any(String) } });
 });
 
 test("a list of stone without a blank row says so, and nothing is written", async () => {

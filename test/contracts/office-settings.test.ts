@@ -5,6 +5,7 @@ import { makeOfficeFile } from "../../src/pane/rates/office/makeOfficeFile";
 import { loadTexts, storedTexts, textsToSave, unloadTexts } from "../../src/pane/rates/office/officeDetails";
 import { planLoad } from "../../src/pane/rates/office/planLoad";
 import { readOfficeState, readOfficeWorkbook } from "../../src/pane/rates/office/readOfficeWorkbook";
+import { exampleStonePrices } from "../../src/quantities/bed/examples";
 import type { FieldKey } from "../../src/quantities/bed/fields";
 import { listSamples } from "../../src/quantities/bed/listSamples";
 import {
@@ -15,7 +16,7 @@ import {
   listOf,
   quotedNames,
 } from "../../src/quantities/bed/officeLists";
-import { type Rates, rateLabel } from "../../src/quantities/bed/rates";
+import { type Rates, rateLabel, stoneUnitNames } from "../../src/quantities/bed/rates";
 import type { OfficeFile } from "../../src/sheets/office/officeFile";
 import { readOffice } from "../../src/sheets/office/readOffice";
 import type { PastLine } from "../../src/sheets/papers/pastJobs";
@@ -323,7 +324,7 @@ describe("a workbook says which office settings it uses", () => {
     const file = await savedOffice();
     await freshWorkbook();
     await Excel.run(async (context) => {
-      context.workbook.settings.add("Bedrow.office", '{"version":3,"kept":{}}');
+      context.workbook.settings.add("Bedrow.office", '{"version":4,"kept":{}}');
       await context.sync();
     });
     const before = snapshotOf(host);
@@ -372,6 +373,93 @@ describe("letterhead and terms", () => {
     unloadTexts(loaded);
     expect(storedTexts().details).toMatchObject({ office: "Old name", terms: "All on signing" });
     expect(textsToSave(storedTexts().details).terms).toBe("All on signing");
+  });
+});
+
+describe("stone that is sold by the cubic yard or the bulk bag", () => {
+  const STONES = [
+    ["cedar mulch", 38.5, "Cubic yard", 0.5, 2],
+    ["creek gravel", 129, "bulk bag", "", 4],
+    ["dock rock", 57, "", 0.25, ""],
+  ] as const;
+  const OF_STONE = [
+    ...["Rate_stone_kinds", "Rate_stone_prices", "Rate_stone_units", "Rate_stone_steps", "Rate_stone_minimums"],
+  ];
+
+  async function savedStones(): Promise<OfficeFile> {
+    await insertRates();
+    const typed = await Promise.all(
+      STONES.flatMap((stone, row) =>
+        OF_STONE.map(async (name, column) => [
+          await cellOf(name, exampleStonePrices.length + row),
+          stone[column] ?? "",
+        ]),
+      ),
+    );
+    await host.type(Object.fromEntries(typed));
+    return savedRates();
+  }
+
+  test("is in the file with its unit, which no earlier add-in reads, and makes an equal list", async () => {
+    const file = await savedStones();
+    // An earlier add-in would take a price per cubic yard for one per ton.
+    expect(file.version).toBe(3);
+    expect(file.rates!.stones.slice(-3)).toEqual([
+      { name: "cedar mulch", soldBy: "cubic yard", price: 38.5, orderStep: 0.5, orderMinimum: 2 },
+      { name: "creek gravel", soldBy: "bulk bag", price: 129, orderMinimum: 4 },
+      { name: "dock rock", perTon: 57, orderStep: 0.25 },
+    ]);
+    const rates = (await readRates())!.rates;
+    await freshWorkbook();
+    const { plan } = await load(file);
+    expect(plan.newSheet).toContain("Stone: cedar mulch: $38.50 a cubic yard, increment 0.5 cu yd, minimum 2 cu yd");
+    expect(plan.newSheet).toContain("Stone: dock rock: $57.00 a ton, increment 0.25 tons");
+    expect((await readRates())!.rates).toEqual(rates);
+    expect((await readOfficeState()).changedSince).toEqual([]);
+  });
+
+  test("changes the list of a Rates sheet that is there, and undo brings every cell back", async () => {
+    const file = await savedStones();
+    const rates = (await readRates())!.rates;
+    await freshWorkbook();
+    await insertRates();
+    const before = snapshotOf(host);
+    const { plan, written } = await load(file);
+    expect(plan.differences!.find(({ label }) => label === "Stone: creek gravel")).toMatchObject({
+      file: "$129.00 a bulk bag, minimum 4 bulk bags",
+    });
+    expect((await readRates())!.rates.stones).toEqual(rates.stones);
+    await undoOffice(written);
+    expect(difference(before, snapshotOf(host))).toBe("");
+  });
+
+  test("stays out of a list that has no units, where its price would be one per ton", async () => {
+    const file = await savedStones();
+    await freshWorkbook();
+    await insertRates();
+    await Excel.run(async (context) => {
+      for (const name of stoneUnitNames) context.workbook.names.getItem(name).delete();
+      await context.sync();
+    });
+    const { plan } = await load(file);
+    expect(plan.notes).toEqual([
+      "The list of stone on the Rates sheet has no columns for what it's sold by, its increment, and its minimum. Left out: cedar mulch, creek gravel, dock rock.",
+    ]);
+    const names = (await readRates())!.rates.stones.map(({ name }) => name);
+    expect(names).toEqual(exampleStonePrices.map(({ stone }) => expect.stringMatching(new RegExp(stone, "i"))));
+  });
+
+  test("by the ton in an earlier file is by the ton once it is loaded", async () => {
+    const file = await savedStones();
+    const older = file.rates!.stones.map((stone) =>
+      stone.name === "cedar mulch" ? { name: "cedar mulch", perTon: 190 } : stone,
+    );
+    const { plan } = await load({ ...file, version: 2, rates: { ...file.rates!, stones: older } });
+    expect(plan.differences!.map(({ label, now, file: loaded }) => [label, now, loaded])).toEqual([
+      ["Stone: cedar mulch", "$38.50 a Cubic yard, increment 0.5 cu yd, minimum 2 cu yd", "$190.00 a ton"],
+    ]);
+    const mulch = (await readRates())!.rates.stones.find(({ name }) => name === "cedar mulch")!;
+    expect(mulch).toEqual({ name: "cedar mulch", stoneCost: { text: "190", isExample: false } });
   });
 });
 

@@ -4,11 +4,12 @@ import { writeCopy } from "../../src/pane/copy/makeCopy";
 import { readSource } from "../../src/pane/copy/source";
 import { readJob } from "../../src/pane/papers/readJob";
 import { estimateBed } from "../../src/quantities/bed/estimate";
+import { exampleStonePrices } from "../../src/quantities/bed/examples";
 import type { FieldKey } from "../../src/quantities/bed/fields";
 import { blankForm } from "../../src/quantities/bed/form";
 import { listSamples } from "../../src/quantities/bed/listSamples";
 import { listOf } from "../../src/quantities/bed/officeLists";
-import { rateNames } from "../../src/quantities/bed/rates";
+import { rateNames, stoneListNames, stoneUnitNames } from "../../src/quantities/bed/rates";
 import { readForm } from "../../src/quantities/bed/read";
 import { EDGING_KINDS } from "../../src/quantities/edgingKinds";
 import { must } from "../../src/quantities/must";
@@ -78,6 +79,19 @@ interface Filled {
   readonly value: (role: ResultRole, index: number) => unknown;
   readonly address: (role: ResultRole, index: number) => string;
   readonly roles: readonly ResultRole[];
+}
+
+/** Rows that an office adds to its list of stone: name, price, unit, step, minimum, and weight. */
+function ownStones(stones: Rows): Record<string, string | number> {
+  const { kinds, prices, units, steps, minimums, weights } = stoneListNames;
+  const cells = stones.flatMap((stone, row) =>
+    [kinds, prices, units, steps, minimums, weights].map((name, column) => [
+      // Below the samples.
+      `Rates!${blockAddress(rateAddress(name), exampleStonePrices.length + row)}`,
+      stone[column] ?? "",
+    ]),
+  );
+  return Object.fromEntries(cells);
 }
 
 /** Fills a list with every result that it can have, by rates to which an office may have added rows of its own. */
@@ -522,6 +536,95 @@ async function holdsInPlainCopy(list: Filled, beds: number): Promise<void> {
     }
   }
 }
+
+describe("a list of beds in an office whose Rates sheet says what stone is sold by", () => {
+  const headings = ["Bed", "Length, ft", "Width, ft", "Stone", "Stone sold by"];
+  /** Stone, and what its row says that it is sold by. */
+  const BEDS = [
+    ["hardwood mulch", "Cubic-Yard"],
+    ["creek gravel", "bulk bag"],
+    ["creek gravel", ""],
+    ["creek gravel", "bag"],
+    ["river rock", ""],
+  ] as const;
+  let list: Filled;
+  beforeAll(async () => {
+    // All are 32 by 10 ft, 2 in deep with 8% of waste: 320 × 2 / 324 × 1.08 = 2.1333 cu yd.
+    const stones = ownStones([
+      ["hardwood mulch", 38.5, "cubic yard", 0.5, 3],
+      ["creek gravel", 129, "Bulk bag", "", 4, 1.4],
+    ]);
+    list = await filled([headings, ...BEDS.map((bed, index) => [bedAt(index), 32, 10, ...bed])], stones);
+  });
+  afterAll(() => list.host.dispose());
+
+  test.each([
+    // At least 3 cu yd of mulch, at $38.50: $115.50.
+    [0, 3, 38.5],
+    // 3 bags of a cubic yard, and the yard sells 4 or more, at $129.
+    [1, 4, 129],
+    // By the ton it isn't listed: 2.1333 × 1.4 = 2.9867 tons go up to 3, at the $62 of any other stone.
+    [2, 3, 62],
+    // 2.1333 × 27 / 0.5 = 115.2 bags go up to 116; no price of a bulk bag is one of a bag.
+    [3, 116, "no rate"],
+    // 2.1333 × 1.35 = 2.88 tons go up to 3, at the list's price of river rock.
+    [4, 3, 62],
+  ])(
+    "has in row %i the order and the price of the list where it sells the stone by that unit",
+    (index, order, price) => {
+      expect(list.value("orderSold", index)).toBe(order);
+      expect(list.value("soldPrice", index)).toBe(price);
+      expect(typeof list.value("materialCost", index)).toBe(typeof price);
+    },
+  );
+
+  test("has beds in a job that order and cost the same, with nothing to note", async () => {
+    await checkedFacts();
+    const { beds } = await readJob();
+    expect(beds.map(({ notes, problem }) => [notes, problem])).toEqual(BEDS.map(() => [[], undefined]));
+    const lineOf = (index: number) => beds[index]!.block.lines.find(({ key }) => key === "stoneLine")!;
+    BEDS.forEach((_, index) => {
+      const { quantity, unitCost } = lineOf(index);
+      // A bag, which the list has no price for, has the sample in an estimate, marked there.
+      expect([quantity, unitCost]).toEqual([
+        list.value("orderSold", index),
+        index === 3 ? 6.5 : list.value("soldPrice", index),
+      ]);
+    });
+    // Only prices that rows rest on are said to be samples: that of any other stone where it counts.
+    const isSaid = BEDS.map((_, index) => beds[index]!.block.samples?.includes("Any other stone"));
+    expect(isSaid).toEqual([false, false, true, false, true]);
+  });
+
+  test("has the same numbers in a plain copy", () => holdsInPlainCopy(list, BEDS.length));
+
+  test("without a column of units is by the ton", () => {
+    const names = Object.values({ ...rateNames, ...stoneListNames });
+    const sheet = listSheet([headings.slice(0, 4), [bedAt(0), 32, 10, "creek gravel"]], {
+      names,
+      stonesHaveSteps: true,
+    });
+    const { changes, assumes } = fillOf(fitOf(sheet), { results: ["order", "stonePrice"] });
+    const [order, price] = ["BED.ORDER_UP", "Rate_stone_prices"].map((part) =>
+      String(changes.find(({ after }) => String(after).includes(part))?.after),
+    );
+    const ofTon = 'OR(TRIM(INDEX(Rate_stone_units,MATCH(TRIM(D2),Rate_stone_kinds,0)))="",';
+    expect(order).toContain(ofTon);
+    expect(price).toContain(ofTon);
+    expect(assumes.join(" ")).not.toContain("Stone by kind");
+  });
+
+  test("says where its prices are from", () => {
+    const names = Object.values({ ...rateNames, ...stoneListNames });
+    const rows = [headings, [bedAt(0), 32, 10, "creek gravel", "bag"]];
+    const said = (some: readonly string[]) =>
+      fillOf(fitOf(listSheet(rows, { names: some })), { results: ["order", "materialCost"] }).assumes.join(" ");
+    expect(said(names)).toContain("Increment and minimum come from Stone by kind in Rates");
+    const older = said(names.filter((name) => !(stoneUnitNames as readonly string[]).includes(name)));
+    expect(older).toContain("Your rates are by the ton.");
+    expect(older).not.toContain("Stone by kind");
+  });
+});
 
 test.each([
   ["Sold by", ["ton", "bag"], "soldBy"],

@@ -96,14 +96,17 @@ const DISMISSAL = { key: "a", reason: "agreed", title: "Odd", where: "Jobs!B3", 
 
 const SETTINGS: OfficeFile = {
   format: "bedrow-office-settings",
-  version: 2,
+  version: 3,
   office: "Fernlea Stone",
   saved: "2026-11-30",
   number: 3,
   rates: {
     values: { Rate_fabric_roll: 71.5, Rate_waste: 0.12, Rate_piece_length: `7' 6"` },
     samples: ["Rate_fabric_roll"],
-    stones: [{ name: "creek gravel", perTon: 57, tonsPerYard: 1.42 }],
+    stones: [
+      { name: "creek gravel", perTon: 57, tonsPerYard: 1.42 },
+      { name: "cedar mulch", soldBy: "cubic yard", price: 38.5, orderStep: 0.5, orderMinimum: 2 },
+    ],
     lists: {
       Rate_fabric_names: [{ name: "House fabric", cells: { Rate_fabric_prices: 58, Rate_fabric_widths: `5' 6"` } }],
     },

@@ -12,7 +12,7 @@ import {
 } from "../../quantities/bed/form";
 import { lineCalled } from "../../quantities/bed/lines";
 import { type ListKey, officeLists } from "../../quantities/bed/officeLists";
-import { isRate, type Rates, rateKeys } from "../../quantities/bed/rates";
+import { isRate, type Rates, rateKeys, stoneListNames } from "../../quantities/bed/rates";
 import { METAL } from "../../quantities/edgingKinds";
 import { TON } from "../../quantities/soldBy";
 import { alignRows, type Content } from "../blockRows";
@@ -44,10 +44,14 @@ const isFollowing = (content: unknown) => typeof content === "string" && /^=.*\b
  */
 export function formOnSheet({ block, contents, values }: BlockOnSheet, rates: Rates | undefined): BedForm {
   const follows = rates !== undefined && contents.some((cells) => cells.some(isFollowing));
+  // A block from before the list of stone had units reads it as it was then.
+  const stonesHaveUnits = rates?.stonesHaveUnits === true && contents.some((cells) => cells.some(readsUnits));
   const form: BedForm = {
     ...block.form,
     typed: inWords({ ...ownFields(block.form), ...typedPrices(contents, values) }),
-    ...(follows && { rates: withLists(rates, (picks) => block.form.typed[picks] !== undefined) }),
+    ...(follows && {
+      rates: withLists({ ...rates, stonesHaveUnits }, (picks) => block.form.typed[picks] !== undefined),
+    }),
   };
   const rows = estimateRows(form);
   const places = alignRows(rows, contents);
@@ -60,6 +64,8 @@ export function formOnSheet({ block, contents, values }: BlockOnSheet, rates: Ra
   });
   return renamed.length > 0 ? { ...form, typed: inWords({ ...form.typed, ...Object.fromEntries(renamed) }) } : form;
 }
+
+const readsUnits = (content: unknown) => typeof content === "string" && content.includes(stoneListNames.units);
 
 /** The office's rates with some of its lists alone: a block of before has no row to name one's row in. */
 function withLists(rates: Rates, isWanted: (picks: FieldKey) => boolean): Rates {
@@ -203,8 +209,6 @@ function notedOtherwise({ rates, ...was }: BedForm): DraftRow[][] {
     ...(rates
       ? [estimateRows({ ...was, typed, rates }), estimateRows({ ...was, typed: { ...typed, ...own }, rates })]
       : []),
-    // As it was made when the list of stone had no units.
-    ...(rates?.stonesHaveUnits ? [estimateRows({ ...was, rates: { ...rates, stonesHaveUnits: false } })] : []),
     estimateRows({ ...was, typed }),
     estimateRows({ ...was, typed: { ...typed, ...own } }),
   ];

@@ -68,6 +68,7 @@ export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined
     return isListed && form.typed[key] === undefined ? { key, soldBy, single: key as RateKey } : undefined;
   }
   if (!followedRate(form, key)) return undefined;
+  if (soldByFieldKeys.includes(key) && !hasSingleRate(form, key)) return undefined;
   const list = listFeeding(key);
   return {
     key,

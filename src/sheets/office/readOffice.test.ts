@@ -123,6 +123,15 @@ describe("a file of office settings", () => {
     ["a stone twice", changed("rates.stones.1.name", "River Rock"), /River Rock is listed twice/],
     ["a stone with spaces around it", changed("rates.stones.1.name", "slate "), /spaces/],
     ["a stone too heavy to be one", changed("rates.stones.1.tonsPerYard", 40), /40/],
+    ["a stone with a unit and a price per ton", changed("rates.stones.1.soldBy", "cubic yard"), /soldBy with price/],
+    ["a stone without a price", changed("rates.stones.1", { name: "slate" }), /The price of slate/],
+    [
+      "a price without a unit",
+      changed("rates.stones.1", { name: "slate", perTon: 40, price: 40 }),
+      /soldBy with price/,
+    ],
+    ["a unit that isn't one", changed("rates.stones.1", { name: "slate", soldBy: "yd", price: 40 }), /soldBy/],
+    ["an increment of 0", changed("rates.stones.1.orderStep", 0), /Order increment of 3/],
     ["a size that is a sample", changed("rates.samples", ["Rate_waste"]), /Rate_waste can't be a sample/],
     [
       "a character that doesn't show",

@@ -8,8 +8,8 @@ export const OFFICE: KeptSetting<OfficeRecord> = {
   key: "Bedrow.office",
   what: "the note of which office settings it uses",
   again: "Do it again",
-  // 1 had none of the office's lists.
-  version: 2,
+  // 1 had none of the office's lists, and 2 no units of stone.
+  version: 3,
   read: officeRecordOf,
 };
 
