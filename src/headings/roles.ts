@@ -188,11 +188,11 @@ export const columnRoles = {
   },
   rollWidth: {
     unit: "ft",
-    plain: /^(?:fabric )?roll width$/,
+    plain: /^fabric roll width$/,
   },
   rollLength: {
     unit: "ft",
-    plain: /^(?:fabric )?roll length$/,
+    plain: /^fabric roll length$/,
   },
   rolls: {
     unit: "rolls",
@@ -214,7 +214,7 @@ export const columnRoles = {
   },
   trench: {
     unit: "in",
-    plain: /^(?:edging )?trench(?: depth)?$/,
+    plain: /^trench below (?:the )?scrape$/,
   },
   dig: {
     unit: "cu yd",
@@ -266,7 +266,7 @@ export const columnRoles = {
   },
   rollPrice: {
     unit: "money",
-    plain: /^(?:fabric )?roll price$/,
+    plain: /^fabric roll price$/,
   },
   materialCost: {
     unit: "money",

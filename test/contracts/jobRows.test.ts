@@ -318,7 +318,10 @@ describe("a new list", () => {
 
   test("comes to the price that the estimate of the same bed has, from the same rates", async () => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    const inserted = await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
+    const inserted = await insertPlan((at) => newList({ ...options, stonesHaveUnits: true }, at), {
+      kind: "new sheet",
+      name: "Beds",
+    });
     expect(inserted).toMatchObject({ done: true, sheetName: "Beds" });
     const { values } = await listOn("Beds");
     const reading = readForm({ ...blankForm(), typed: { length: `18' 6"`, width: "5" } });
@@ -349,7 +352,7 @@ describe("a new list", () => {
     ["is under 0", -5],
   ])("says so in words where a rate %s, and never gives a wrong price", async (_, content) => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
+    await insertPlan((at) => newList({ ...options, stonesHaveUnits: true }, at), { kind: "new sheet", name: "Beds" });
     const column = (role: ResultRole) => 9 + offeredResults.indexOf(role);
     for (const [name, role] of [
       ["Rate_fabric_roll", "materialCost"],
@@ -388,7 +391,7 @@ describe("a new list", () => {
 
   test("reads back by its own headings, surely", async () => {
     await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
-    await insertPlan((at) => newList(options, at), { kind: "new sheet", name: "Beds" });
+    await insertPlan((at) => newList({ ...options, stonesHaveUnits: true }, at), { kind: "new sheet", name: "Beds" });
     await Excel.run(async (context) => context.workbook.worksheets.getItem("Beds").getRange("A2").select());
     const fit = await fitted();
     expect(fit.columns.filter(({ sure }) => sure !== "sure")).toEqual([]);

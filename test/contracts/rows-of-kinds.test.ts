@@ -471,7 +471,7 @@ describe("columns of products", () => {
       ];
       const fit = fitOf(listSheet(list, { names: Object.values(rateNames), ...(products && { products }) }));
       const { assumes } = fillOf(fit, { results: ["materialCost", "rolls"] });
-      return assumes.filter((text) => /metal|product/.test(text));
+      return assumes.filter((text) => /metal|product|plastic/.test(text));
     };
     expect(told(true, true, PRODUCT_NAMES)).toEqual([
       "Sizes and prices of edging and fabric are those of each row's product in Rates. A row without a product, and what its product leaves blank, has your usual rates.",
