@@ -4,9 +4,9 @@ import { areaInPlan } from "./areaInPlan";
 import type { Bed } from "./bed";
 import { type BorderRun, placeBorder } from "./border";
 import { layFabric } from "./layFabric";
-import type { FabricLayout, Layout } from "./layout";
+import type { FabricLayout, Layout, SecondBorder } from "./layout";
 import { layoutNotes as notes } from "./messages";
-import { type BorderRules, borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
+import { type BorderOptions, type BorderRules, borderRulesOf, fabricRulesOf, type LayoutOptions } from "./options";
 import { netArea, type Outline, ringLength, ringsOf } from "./outline";
 import { outlineOf } from "./outlineOf";
 import { distance, type Point, SAME_FT } from "./plane";
@@ -29,28 +29,51 @@ export function layOutBed(bed: Bed, options: LayoutOptions): Layout {
   const outline = outlineOf(bed);
   const fabric = layFabric(outline, rules);
   const border = borderRules ? placeBorder(outline, borderRules) : [];
-  // A cut edge is no piece.
-  const isCut = borderRules?.kind?.drawn === "cut";
-  const pieces = isCut ? 0 : border.reduce((sum, run) => sum + run.pieces.length, 0);
-  const bordered = ringsOf(outline).flatMap(({ runs }) => runs.filter((run) => run.border));
   return {
     ...fabric,
     bed,
     outline,
     areaSqFt: areaInPlan(bed, outline),
     edgeFt: ringLength(outline.ring),
-    borderFt: bordered.reduce((sum, run) => sum + runLength(run), 0),
+    borderFt: borderFtOf(outline),
     cutAroundFt: outline.cutOuts.reduce((sum, { ring }) => sum + ringLength(ring), 0),
     border,
     borderRules,
     counts: {
       ...fabric.counts,
-      pieces,
-      stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
+      ...countsOf(border, borderRules),
     },
     notes: [...notesOnArea(bed, outline), ...notesOnEndLaps(fabric), ...notesOnPieces(border, borderRules)],
   };
 }
+
+/**
+ * A second edging along some sides of a bed.
+ *
+ * @param borderSides their numbers, from 1.
+ * @throws Problem as for {@link layOutBed}.
+ * @example layOutSecond({ kind: "rectangle", lengthFt: 20, widthFt: 11 }, [3], { pieceLengthFt: 8, stakeSpacingIn: 30 }).pieces // 3
+ */
+export function layOutSecond(bed: SidedBed, borderSides: readonly number[], options: BorderOptions): SecondBorder {
+  const outline = outlineOf({ ...bed, borderSides });
+  const borderRules = borderRulesOf(options);
+  const border = placeBorder(outline, borderRules);
+  return { outline, borderFt: borderFtOf(outline), border, borderRules, ...countsOf(border, borderRules) };
+}
+
+/** A bed whose sides have numbers. */
+export type SidedBed = Extract<Bed, { kind: "rectangle" | "widths" }>;
+
+function borderFtOf(outline: Outline): number {
+  const bordered = ringsOf(outline).flatMap(({ runs }) => runs.filter((run) => run.border));
+  return bordered.reduce((sum, run) => sum + runLength(run), 0);
+}
+
+/** A cut edge is no piece. */
+const countsOf = (border: readonly BorderRun[], rules: BorderRules | undefined) => ({
+  pieces: rules?.kind?.drawn === "cut" ? 0 : border.reduce((sum, run) => sum + run.pieces.length, 0),
+  stakes: border.reduce((sum, run) => sum + run.stakes.length, 0),
+});
 
 /** End laps that lie between two rows of pins, which happens where rows are wider apart than the lap is long. */
 function notesOnEndLaps({ cuts, pins, rules }: FabricLayout): string[] {

@@ -66,6 +66,16 @@ export interface LayoutCounts extends FabricCounts {
   readonly stakes: number;
 }
 
+/** What is different of a layout for its second edging. */
+export interface SecondBorder {
+  readonly outline: Outline;
+  readonly borderFt: number;
+  readonly border: readonly BorderRun[];
+  readonly borderRules: BorderRules;
+  readonly pieces: number;
+  readonly stakes: number;
+}
+
 /** A bed laid out in plan, as plain data: lengths in feet, areas in square feet. */
 export interface Layout extends FabricLayout {
   /** The bed as it was measured. */
@@ -81,7 +91,11 @@ export interface Layout extends FabricLayout {
   readonly cutAroundFt: number;
   readonly border: readonly BorderRun[];
   readonly borderRules: BorderRules | undefined;
+  /** A second edging, along sides that have none of the first; left out where there is none. */
+  readonly second?: SecondBorder;
   readonly counts: LayoutCounts;
+  /** It is of the second edging, and has it in place of the first. */
+  readonly isSecond?: true;
   /** Layers of the fabric, where it lies in more than one; each has the counts that are given. */
   readonly layers?: number;
   /** Areas to deduct that have no place in the plan, and the pins around them; left out where there are none. */

@@ -1,15 +1,16 @@
 import { type Estimate, estimateBed, type LaidCounts } from "../quantities/bed/estimate";
-import { fields, type ShapeFieldKey } from "../quantities/bed/fields";
+import { fields, type NumberFieldKey, type ShapeFieldKey } from "../quantities/bed/fields";
 import { cornerFields, edgingFields } from "../quantities/bed/form";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
+import { secondKey } from "../quantities/bed/secondEdging";
 import { placesOf, widthsSides } from "../quantities/bed/sides";
-import { edgingKindOf, METAL } from "../quantities/edgingKinds";
+import { type EdgingKind, edgingKindOf, METAL } from "../quantities/edgingKinds";
 import { readNumber } from "../quantities/numberText";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
 import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
-import { layOutBed } from "./layOutBed";
+import { layOutBed, layOutSecond } from "./layOutBed";
 import type { Layout } from "./layout";
 import type { BorderOptions, LayoutOptions } from "./options";
 
@@ -30,7 +31,22 @@ export function planOfEstimate(bed: EstimateBed): Layout | undefined {
     ...(fabricLayers > 0 ? layout : withoutFabric(layout)),
     ...(fabricLayers > 1 && { layers: fabricLayers }),
     ...(sqFt + pins > 0 && { notDrawn: { sqFt, pins } }),
+    ...secondIn(bed, plan),
   };
+}
+
+/** A bed's second edging, where it has sides to go along. */
+function secondIn({ numbers: n, names, widthsFt }: EstimateBed, plan: Bed): Pick<Layout, "second"> {
+  if (plan.kind !== "rectangle" && plan.kind !== "widths") return {};
+  const options = borderOptions(edgingKindOf(names.secondKind), {
+    pieceLength: n.secondPieceLength,
+    pieceLap: n.secondPieceLap,
+    joint: n.secondJoint,
+    stakeSpacing: n.secondStakeSpacing,
+  });
+  const marks = edgingFields[plan.kind].map((key) => n[secondKey<NumberFieldKey>(key)]);
+  const sides = plan.kind === "widths" ? widthsSides(widthsFt, marks) : placesOf(marks);
+  return options && sides.length > 0 ? { second: layOutSecond(plan, sides, options) } : {};
 }
 
 /** The bed with its edging alone. */
@@ -89,7 +105,7 @@ const hasTypedDirection = ({ names }: EstimateBed) =>
 
 function optionsOf(bed: EstimateBed): LayoutOptions {
   const { numbers: n, names } = bed;
-  const border = borderOf(bed);
+  const border = borderOptions(edgingKindOf(names.edgingKind), n);
   return {
     ...(hasTypedDirection(bed) && { directionDegrees: readNumber(names.stripDirection, fields.stripDirection.label) }),
     rollWidthFt: n.rollWidth,
@@ -102,12 +118,13 @@ function optionsOf(bed: EstimateBed): LayoutOptions {
   };
 }
 
+type Sizes = Readonly<Record<"pieceLength" | "pieceLap" | "joint" | "stakeSpacing", number>>;
+
 /** A cut edge in one piece, however long. */
 const WHOLE_RUN_FT = 1e6;
 
 /** The edging of a bed; undefined for none. */
-function borderOf({ numbers: n, names }: EstimateBed): BorderOptions | undefined {
-  const edging = edgingKindOf(names.edgingKind);
+function borderOptions(edging: EdgingKind, n: Sizes): BorderOptions | undefined {
   // Without a kind it's metal.
   const kind = edging === METAL ? {} : { kind: edging };
   if (edging.drawn === "none") return undefined;

@@ -1,5 +1,5 @@
 import { depthVerdicts } from "../quantities/bed/depthVerdict";
-import type { Estimate } from "../quantities/bed/estimate";
+import { type Estimate, edgingFt } from "../quantities/bed/estimate";
 import { type FieldKey, fields } from "../quantities/bed/fields";
 import type { FormPlace } from "../quantities/bed/read";
 import { amountWithUnit, dollarText } from "./numbers";
@@ -35,11 +35,11 @@ export function stoneToOrder({ amounts, lines }: Pick<Estimate, "amounts" | "lin
 }
 
 /** What of a change is read out: the price, and what is ordered for it. */
-export function inOneBreath({ price, amounts: { stoneArea, stoneTons, borderRun, innerRun } }: Estimate): string {
+export function inOneBreath({ price, amounts: all }: Estimate): string {
   const amounts = [
-    `stone ${amountWithUnit(stoneTons, "tons")}`,
-    `area ${amountWithUnit(stoneArea, "sq ft")}`,
-    `edging ${amountWithUnit(borderRun + innerRun, "lin ft")}`,
+    `stone ${amountWithUnit(all.stoneTons, "tons")}`,
+    `area ${amountWithUnit(all.stoneArea, "sq ft")}`,
+    `edging ${amountWithUnit(edgingFt(all), "lin ft")}`,
   ];
   return `Price ${dollarText(price)}; ${amounts.join(", ")}.`;
 }

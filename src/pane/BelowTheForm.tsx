@@ -1,4 +1,4 @@
-import { edgingOf, hasPlan, textOf } from "../quantities/bed/form";
+import { edgingNames, hasPlan, textOf } from "../quantities/bed/form";
 import { edgingCautions } from "../quantities/edgingWork";
 import { cautionsOf } from "../quantities/tableSources";
 import { cautions } from "../sheets/cautions";
@@ -23,7 +23,7 @@ interface BelowProps extends MeasurementsProps, ChoicesProps {
 /** What is below the first view of the estimate: the drawing, and what is folded. It is fetched after the first view. */
 export function BelowTheForm(props: BelowProps) {
   const { form, problemAt, preview, onType, onFill, rates, onShowRates } = props;
-  const own = [...cautionsOf([textOf(form, "stone")]), ...edgingCautions([edgingOf(form).name])];
+  const own = [...cautionsOf([textOf(form, "stone")]), ...edgingCautions(edgingNames(form))];
   return (
     <>
       {hasPlan(form.way) && <Drawing preview={preview} onChange={props.onChange} onFill={onFill} />}

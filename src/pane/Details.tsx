@@ -1,9 +1,27 @@
-import { crewFields, depthFields, type FieldKey, fields, moneyFields, supplyFields } from "../quantities/bed/fields";
-import { asks, type BedForm, followedRate, soldByIn, textOf, unitOf } from "../quantities/bed/form";
+import {
+  crewFields,
+  depthFields,
+  type FieldKey,
+  fields,
+  moneyFields,
+  secondFields,
+  supplyFields,
+} from "../quantities/bed/fields";
+import {
+  asks,
+  type BedForm,
+  edgingFields,
+  followedRate,
+  secondOf,
+  soldByIn,
+  textOf,
+  unitOf,
+} from "../quantities/bed/form";
 import { listPicked } from "../quantities/bed/officeLists";
 import { isRate } from "../quantities/bed/rates";
 import type { FormPlace } from "../quantities/bed/read";
-import { EDGING_KINDS } from "../quantities/edgingKinds";
+import { secondKey } from "../quantities/bed/secondEdging";
+import { EDGING_KINDS, NO_EDGING } from "../quantities/edgingKinds";
 import { SOILS } from "../quantities/soil";
 import { SOLD_BY, TON, usuallySoldBy } from "../quantities/soldBy";
 import { STONES } from "../quantities/stone";
@@ -27,6 +45,7 @@ interface DetailsProps {
 const groups: readonly { readonly heading: string; readonly note?: string; readonly keys: readonly FieldKey[] }[] = [
   { heading: "Depth, stone, and digging", keys: keysOf(depthFields) },
   { heading: "Pieces, rolls, pins, and loads", keys: keysOf(supplyFields) },
+  { heading: "Second edging", keys: keysOf(secondFields) },
   { heading: "Crew", keys: keysOf(crewFields) },
   {
     heading: "Prices and markups",
@@ -56,9 +75,10 @@ export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsP
         >
           {keys.includes("rollWidth") && <FabricChoice form={form} onFill={onFill} />}
           {note && <p class="below">{form.rates ? FOR_THIS_BED : note}</p>}
+          {keys.includes("secondKind") && <SecondKind form={form} onType={onType} />}
           <div class="pairs">
             {keys
-              .filter((key) => asks(form, key) && (key !== "edgingKind" || problemAt(key)))
+              .filter((key) => asks(form, key) && (!PICKED.includes(key) || problemAt(key)))
               .map((key) => {
                 if (key === "soldBy" && !problemAt(key)) return <SoldByChoice key={key} form={form} onType={onType} />;
                 const list = listPicked(key);
@@ -83,6 +103,27 @@ export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsP
         </Group>
       ))}
     </section>
+  );
+}
+
+/** What is picked elsewhere, and typed only to put it right. */
+const PICKED: readonly FieldKey[] = ["edgingKind", "secondKind", ...Object.values(edgingFields).flat().map(secondKey)];
+
+/** Along some sides a bed can have another edging. */
+function SecondKind({ form, onType }: Pick<DetailsProps, "form" | "onType">) {
+  return (
+    <Select
+      label="Another edging along some sides"
+      value={secondOf(form).name}
+      options={EDGING_KINDS.map(({ name, label }) => ({
+        value: name,
+        label: name === NO_EDGING.name ? "None" : label,
+      }))}
+      onChoose={(chosen) => onType("secondKind", chosen)}
+      {...(secondOf(form) !== NO_EDGING && {
+        note: "Its price and pace are here, too. Pick its sides above, with those of the first.",
+      })}
+    />
   );
 }
 

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import type { Estimate } from "../quantities/bed/estimate";
+import { type Estimate, edgingFt } from "../quantities/bed/estimate";
 import { stoneToOrder } from "./Answer";
 import { Button } from "./Button";
 import { amountWithUnit, dollarText } from "./numbers";
@@ -21,7 +21,7 @@ export function InsertPreview({ name, estimate, where, onInsert, onCancel }: Ins
   const { amounts, price, laborHours } = estimate;
   const lines = [
     `${stoneToOrder(estimate)} of stone to order for ${amountWithUnit(amounts.stoneArea, "sq ft")}`,
-    `${amountWithUnit(amounts.borderRun + amounts.innerRun, "lin ft")} of edging, ${amountWithUnit(amounts.pieces, "pieces")}`,
+    `${amountWithUnit(edgingFt(amounts), "lin ft")} of edging, ${amountWithUnit(amounts.pieces, "pieces")}`,
     `${amountWithUnit(amounts.rolls, "rolls")} of fabric, ${amountWithUnit(amounts.pins, "pins")}`,
     amountWithUnit(laborHours, "labor hours"),
   ];

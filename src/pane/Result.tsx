@@ -1,4 +1,4 @@
-import type { Estimate } from "../quantities/bed/estimate";
+import { type Estimate, edgingFt } from "../quantities/bed/estimate";
 import { type BedForm, hasPlan } from "../quantities/bed/form";
 import { SHORT_PIECE_WORDS } from "../quantities/edging";
 import { Group } from "./Group";
@@ -12,7 +12,7 @@ export function Result({ preview }: { preview: Preview }) {
   const { amounts, crewDays } = estimate;
   const inside = [
     amountWithUnit(amounts.stoneArea, "sq ft"),
-    `${amountWithUnit(amounts.borderRun + amounts.innerRun, "lin ft")} of edging`,
+    `${amountWithUnit(edgingFt(amounts), "lin ft")} of edging`,
     amountWithUnit(crewDays, "days"),
   ];
   return (
@@ -46,7 +46,7 @@ function EstimateTable({ form, estimate }: { form: BedForm; estimate: Estimate }
         <Amount label="Order weight" value={amounts.orderTons} unit="tons" />
         <Amount label="Order volume" value={amounts.orderYards} unit="cu yd" />
         {amounts.bagPounds > 0 && <Amount label="Bag weight" value={amounts.bagPounds} unit="lb" />}
-        <Amount label="Edging" value={amounts.borderRun + amounts.innerRun} unit="lin ft" />
+        <Amount label="Edging" value={edgingFt(amounts)} unit="lin ft" />
         <Amount label="Stakes" value={amounts.stakes} unit="stakes" />
         <Amount label="Pins" value={amounts.pins} unit="pins" />
         <Amount label="Labor" value={estimate.laborHours} unit="labor hours" />

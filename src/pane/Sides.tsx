@@ -1,5 +1,11 @@
 import { edgingOf, shapeFieldsOf, textOf } from "../quantities/bed/form";
-import { type Fills, type Pick as Picked, pickedSides, sideFieldsOf } from "../quantities/bed/pickSides";
+import {
+  type Fills,
+  type Pick as Picked,
+  pickedSecondSides,
+  pickedSides,
+  sideFieldsOf,
+} from "../quantities/bed/pickSides";
 import { BedField } from "./Field";
 import type { MeasurementsProps } from "./Measurements";
 
@@ -14,6 +20,8 @@ export function Sides({ form, problemAt, onType, onFill }: SidesProps) {
   const sides = pickedSides(form);
   // The front and the edge that faces the lawn come first, as edging does there.
   const shown = (edgingOf(form).drawn === "none" ? [] : [2, 0, 1, 3]).flatMap((side) => sides[side] ?? []);
+  const seconds = pickedSecondSides(form);
+  const second = [2, 0, 1, 3].flatMap((side) => seconds[side] ?? []);
   return (
     <>
       {wrong.length > 0 && (
@@ -30,6 +38,7 @@ export function Sides({ form, problemAt, onType, onFill }: SidesProps) {
         </div>
       )}
       {shown.length > 0 && <Ticks legend="Edging along, or click the drawing" picks={shown} onFill={onFill} />}
+      {second.length > 0 && <Ticks legend="Second edging along" picks={second} onFill={onFill} />}
     </>
   );
 }

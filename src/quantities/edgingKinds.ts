@@ -109,6 +109,9 @@ export const EDGING_KINDS: readonly EdgingKind[] = [
 /** The kind that a bed has until another is picked, and that beds of earlier versions have. */
 export const METAL = must(EDGING_KINDS.find(({ name }) => name === "metal"));
 
+/** What a bed has as its second edging until one is picked. */
+export const NO_EDGING = must(EDGING_KINDS.find(({ name }) => name === "none"));
+
 /** Other names of the trade, to find the kind that was meant. */
 const OTHER_NAMES: Readonly<Record<string, string>> = {
   steel: "metal",

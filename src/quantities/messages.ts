@@ -19,6 +19,8 @@ export const messages = {
     `${argument}: ${quoted(given)} is too large. Type ${limit} or less.`,
   unknownName: (argument: string, given: unknown, nearest: string, instead: string | undefined) =>
     `${argument}: ${quoted(given)} isn't in the list. Did you mean “${nearest}”?${instead ? ` Or type ${instead}.` : ""}`,
+  bothEdgings: (side: string) => `${side}: this side has the first edging, too. Take one of them off it.`,
+  noSecondSide: () => "Second edging: pick the sides that it goes along.",
   tooLong: (argument: string, given: unknown, most: string) =>
     `${argument}: can't use ${quoted(given)}. Type ${most} or less.`,
   oneCell: (argument: string) => `${argument} is a range of cells. Give one cell.`,

@@ -24,6 +24,14 @@ const CLOSEST_JOINTS = 2.5;
 /** What a bed that was laid out is edged with. */
 export const edgingOfLayout = ({ borderRules }: Pick<Layout, "borderRules">): EdgingKind => borderRules?.kind ?? METAL;
 
+/** A layout with its second edging in place of the first; undefined where there is none. */
+export function secondOfLayout(layout: Layout): Layout | undefined {
+  const { second } = layout;
+  if (!second) return undefined;
+  const { pieces, stakes, ...own } = second;
+  return { ...layout, ...own, counts: { ...layout.counts, pieces, stakes }, isSecond: true };
+}
+
 /** Whether the bed has sides for edging and no edging: then there is nothing to draw along them. */
 export const isWithoutEdging = ({ border, outline }: Pick<Layout, "border" | "outline">): boolean =>
   border.length === 0 && outline.ring.runs.some((run) => run.border);
@@ -40,8 +48,12 @@ export function jointsDrawn({ borderRules }: Pick<Layout, "borderRules">, scale:
  * along the edge, of which the bed drawn over them hides the inner half.
  */
 export function borderPart({ layout, pen, at, labels }: PlanView): string {
-  const edging = edgingOfLayout(layout);
-  const bare = isWithoutEdging(layout) ? [] : bareStretches(layout.outline.ring.runs);
+  const second = secondOfLayout(layout);
+  const runs = layout.outline.ring.runs.map((run, side) => {
+    const border = run.border || second?.outline.ring.runs[side]?.border === true;
+    return { ...run, border };
+  });
+  const bare = isWithoutEdging(layout) && !second ? [] : bareStretches(runs);
   const open = bare
     .map((runs) => [...runs.flatMap(flattened), runEnd(must(runs.at(-1)))].map(at))
     .map((line) => {
@@ -49,9 +61,11 @@ export function borderPart({ layout, pen, at, labels }: PlanView): string {
       return pathThrough(line, false);
     })
     .map((d) => wide(d, pen.colors.paper, GAP + BAND) + wide(d, `url(#${pen.part("wall")})`, GAP + BAND));
-  const outer = layout.border.filter(({ ring }) => ring === 0);
-  for (const { pieces } of outer) for (const { line } of pieces) keepClear(labels, line.map(at));
-  const bands = outer.map((run) => band(run, edging, pen, at));
+  const bands = [layout, ...(second ? [second] : [])].flatMap((one) => {
+    const outer = one.border.filter(({ ring }) => ring === 0);
+    for (const { pieces } of outer) for (const { line } of pieces) keepClear(labels, line.map(at));
+    return outer.map((run) => band(run, edgingOfLayout(one), pen, at, one.isSecond));
+  });
   return element("g", {}, ...bands, ...open);
 }
 
@@ -80,11 +94,15 @@ export function borderRound({ layout, pen, at }: PlanView): string {
     .join("");
 }
 
-function band({ pieces, closed }: BorderRun, { drawn }: EdgingKind, pen: Pen, at: PlanView["at"]): string {
+/** The second edging is drawn in the ink, so that both kinds can be told apart where they are drawn alike. */
+export const edgeColor = ({ colors }: Pen, isSecond = false): string => (isSecond ? colors.soft : colors.border);
+
+function band({ pieces, closed }: BorderRun, { drawn }: EdgingKind, pen: Pen, at: PlanView["at"], isSecond = false) {
+  const color = edgeColor(pen, isSecond);
   const line = pieces.flatMap((piece) => piece.line).map(at);
   const d = pathThrough(line, closed);
-  if (drawn === "cut") return wide(d, pen.colors.border, GAP + CUT, CUT_DASHES) + wide(d, pen.colors.paper, GAP);
-  return wide(d, pen.colors.border, GAP + BAND) + wide(d, pen.colors.paper, GAP);
+  if (drawn === "cut") return wide(d, color, GAP + CUT, CUT_DASHES) + wide(d, pen.colors.paper, GAP);
+  return wide(d, color, GAP + BAND) + wide(d, pen.colors.paper, GAP);
 }
 
 /** A line so wide that it reaches out this far on either side. */
@@ -155,8 +173,9 @@ export function stakeMark({ x, y }: { x: number; y: number }, isJoint: boolean, 
 /** Where along a piece its name is tried, as shares of its length: the middle first. */
 const NAME_AT = [0.5, 0.43, 0.57, 0.36, 0.64, 0.29, 0.71, 0.2, 0.8, 0.1, 0.9];
 
-/** Whether each piece has a name: pavers are too many, and a cut edge is none. */
-export const hasNames = (layout: Pick<Layout, "borderRules">): boolean => edgingOfLayout(layout).drawn === "band";
+/** Whether each piece has a name: pavers are too many, a cut edge is none, and a second edging has numbers of its own. */
+export const hasNames = (layout: Pick<Layout, "borderRules" | "isSecond">): boolean =>
+  edgingOfLayout(layout).drawn === "band" && !layout.isSecond;
 
 /** The name of each piece beside its middle, or as near to it as there is room; on the bed where there is none. */
 export function pieceNames(view: PlanView): string {

@@ -1,7 +1,7 @@
 import { workOf } from "../../quantities/edgingWork";
 import { must } from "../../quantities/must";
 import type { Layout } from "../layout";
-import { edgingOfLayout } from "./borderPart";
+import { edgingOfLayout, secondOfLayout } from "./borderPart";
 import { countOf, cutLength, oneOf, taped } from "./words";
 
 /** The plan in words, for those who hear it: shape, size, what lies where, and every length to cut. */
@@ -20,9 +20,13 @@ export function describePlan(layout: Layout): string {
           `${countOf(counts.pins + pins, "pin")}${pins > 0 ? `, ${pins} of them around other areas` : ""}.`,
         ]
       : ["No fabric."]),
-    ...(layout.border.length > 0 ? [`${edgingWords(layout, " ", " with ")}.`] : []),
+    ...edgings(layout).map((one) => `${edgingWords(one, " ", " with ")}.`),
   ].join(" ");
 }
+
+/** The edgings of a bed: the first, and the second in its place. */
+export const edgings = (layout: Layout): Layout[] =>
+  [layout, secondOfLayout(layout)].filter((one) => one !== undefined).filter(({ border }) => border.length > 0);
 
 /**
  * The edging of a bed in words.

@@ -1,7 +1,7 @@
 import type { OrderedCuts } from "../../quantities/job/cutsOfBed";
 import type { Layout } from "../layout";
 import { fabricShapes } from "../shapes";
-import { borderMarks, borderPart, borderRound, pieceNames } from "./borderPart";
+import { borderMarks, borderPart, borderRound, pieceNames, secondOfLayout } from "./borderPart";
 import { cutOutNames, cutOutPart } from "./cutOutPart";
 import { describePlan } from "./describe";
 import { cutNumbers, fabricPart, pinPart } from "./fabricPart";
@@ -100,7 +100,8 @@ function planOf(view: PlanView): { svg: string; letters: readonly (string | unde
     "stroke-width": 1.3,
   });
   const border = borderPart(view);
-  const marks = borderMarks(view);
+  const second = secondOfLayout(layout);
+  const marks = borderMarks(view) + (second ? borderMarks({ ...view, layout: second }) : "");
   const measured = measures(view);
   const names = cutOutNames(view);
   const numbers = cutNumbers(view, shapes);

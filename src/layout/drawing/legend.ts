@@ -1,6 +1,18 @@
+import type { EdgingKind } from "../../quantities/edgingKinds";
 import { workOf } from "../../quantities/edgingWork";
 import type { Layout } from "../layout";
-import { CUT_DASHES, edgingOfLayout, isWithoutEdging, jointsDrawn, spikeMark, stakeMark } from "./borderPart";
+import type { Run } from "../runs";
+import {
+  CUT_DASHES,
+  edgeColor,
+  edgingOfLayout,
+  isWithoutEdging,
+  jointsDrawn,
+  secondOfLayout,
+  spikeMark,
+  stakeMark,
+} from "./borderPart";
+import { edgings } from "./describe";
 import type { Block } from "./flow";
 import type { Pen } from "./pen";
 import { textWidth } from "./pen";
@@ -34,7 +46,7 @@ export function legend(pen: Pen, layout: Layout, scale: number, left: number, to
 }
 
 function entriesOf(pen: Pen, layout: Layout, scale: number): Entry[] {
-  const { ink, paper, soft, fabric, otherFabric, border } = pen.colors;
+  const { ink, paper, soft, fabric, otherFabric } = pen.colors;
   const swatch = (fill: string, dashes?: string) => (x: number, y: number) =>
     element("rect", {
       x: x - 9,
@@ -52,19 +64,23 @@ function entriesOf(pen: Pen, layout: Layout, scale: number): Entry[] {
   const number = (x: number, y: number) =>
     element("circle", { cx: x, cy: y, r: pen.size * 0.65, fill: paper, stroke: ink }) +
     pen.text("1", { x, y }, { size: pen.size * 0.92, color: ink, bold: true });
-  const band = (x: number, y: number) =>
-    pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) + pen.line({ x, y: y - 3 }, { x, y: y + 3 }, paper, 2);
-  const kind = edgingOfLayout(layout);
-  const units = (x: number, y: number) =>
-    pen.line({ x: x - 9, y }, { x: x + 9, y }, border, 4) +
-    [-4.5, 0, 4.5].map((by) => pen.line({ x: x + by, y: y - 2 }, { x: x + by, y: y + 2 }, paper, 0.8)).join("");
-  const cut = (x: number, y: number) =>
-    element("path", { d: `M${x - 10} ${y}h20`, stroke: border, "stroke-width": 2, "stroke-dasharray": CUT_DASHES });
-  const edgeMark = { band, units, cut, none: band }[kind.drawn];
-  const isStaked = kind.fastened === "along";
-  const hasOpenSide = isWithoutEdging(layout)
-    ? false
-    : layout.outline.ring.runs.some((run) => !run.border) || layout.border.length === 0;
+  const edgeMark = (one: Layout) => {
+    const color = edgeColor(pen, one.isSecond);
+    const band = (x: number, y: number) =>
+      pen.line({ x: x - 9, y }, { x: x + 9, y }, color, 4) + pen.line({ x, y: y - 3 }, { x, y: y + 3 }, paper, 2);
+    const units = (x: number, y: number) =>
+      pen.line({ x: x - 9, y }, { x: x + 9, y }, color, 4) +
+      [-4.5, 0, 4.5].map((by) => pen.line({ x: x + by, y: y - 2 }, { x: x + by, y: y + 2 }, paper, 0.8)).join("");
+    const cut = (x: number, y: number) =>
+      element("path", { d: `M${x - 10} ${y}h20`, stroke: color, "stroke-width": 2, "stroke-dasharray": CUT_DASHES });
+    return { band, units, cut, none: band }[edgingOfLayout(one).drawn];
+  };
+  const drawn = edgings(layout);
+  const fastenedSo = (how: EdgingKind["fastened"]) => drawn.filter((one) => edgingOfLayout(one).fastened === how);
+  const second = secondOfLayout(layout);
+  const isOpen = ({ border }: Run, side: number) => !border && !second?.outline.ring.runs[side]?.border;
+  const hasOpenSide =
+    isWithoutEdging(layout) && !second ? false : layout.outline.ring.runs.some(isOpen) || drawn.length === 0;
   const all: (Entry | false)[] = [
     layout.cuts.length > 0 && { words: "fabric strips", mark: twoTones },
     layout.cuts.length > 0 && { words: "cut number", mark: number },
@@ -76,15 +92,13 @@ function entriesOf(pen: Pen, layout: Layout, scale: number): Entry[] {
       words: "pin",
       mark: (x, y) => element("circle", { cx: x, cy: y, r: 1.8, fill: ink }),
     },
-    layout.border.length > 0 && { words: edgeWords(layout, scale), mark: edgeMark },
-    layout.border.length > 0 && isStaked && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
-    layout.border.length > 0 &&
-      kind.fastened === "each" && { words: "spike", mark: (x, y) => spikeMark({ x, y }, ink, paper) },
-    isStaked &&
-      layout.border.some(({ joints }) => joints.length > 0) && {
-        words: "stake through a joint",
-        mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
-      },
+    ...drawn.map((one) => ({ words: edgeWords(one, scale), mark: edgeMark(one) })),
+    fastenedSo("along").length > 0 && { words: "stake", mark: (x, y) => stakeMark({ x, y }, false, ink, paper) },
+    fastenedSo("each").length > 0 && { words: "spike", mark: (x, y) => spikeMark({ x, y }, ink, paper) },
+    fastenedSo("along").some(({ border }) => border.some(({ joints }) => joints.length > 0)) && {
+      words: "stake through a joint",
+      mark: (x, y) => stakeMark({ x, y }, true, ink, paper),
+    },
     hasOpenSide && { words: openSideWords(layout), mark: swatch(`url(#${pen.part("wall")})`) },
     layout.outline.cutOuts.length > 0 && { words: "cut-out", mark: swatch(paper) },
   ];

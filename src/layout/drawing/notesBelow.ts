@@ -8,7 +8,7 @@ import { withoutRepeats } from "../ringPoints";
 import { headingAt, type Run, runLength } from "../runs";
 import { edgingOfLayout, hasNames, nameOf } from "./borderPart";
 import { cutOutInWords } from "./cutOutPart";
-import { edgingWords } from "./describe";
+import { edgings, edgingWords } from "./describe";
 import type { Paragraph } from "./flow";
 import { coordinate, countOf, cutLength, inches, oneOf, taped } from "./words";
 
@@ -28,7 +28,7 @@ export function notesBelow(
 ): Paragraph[] {
   return [
     ...(layout.cuts.length > 0 ? [fabric(layout, ordered.fabric), pins(layout)] : []),
-    ...border(layout, ordered.edging),
+    ...edgings(layout).flatMap((one) => border(one, one.isSecond ? [] : ordered.edging)),
     ...[...setOut(layout, letters), ...remarks(layout)],
   ];
 }

@@ -14,7 +14,7 @@ import type { Plan } from "../../sheets/plan";
 import type { JobDetails } from "./details";
 import { asTyped, ownNeeds, typedHours } from "./jobTogether";
 import { measuresOf } from "./measures";
-import { needsOf } from "./needsOf";
+import { needsOf, secondNeedsIn } from "./needsOf";
 import { type NamedBed, noticeFacts } from "./noticeOf";
 import type { FoundBed } from "./readJob";
 import { today } from "./today";
@@ -49,7 +49,12 @@ const CORNER = { row: 0, column: 0 };
  * @throws Problem where a bed's number cannot be used; it names the bed.
  */
 export function jobOf(beds: readonly FoundBed[], onSheet?: JobOnSheet, jobs: readonly JobOnSheet[] = []): Job {
-  const needs = inOneJob(workedOut(beds).map(({ block, worked, name }) => ({ ...needsOf(block, worked), name })));
+  const needs = inOneJob(
+    workedOut(beds).flatMap(({ block, worked, name }) => [
+      { ...needsOf(block, worked), name },
+      ...secondNeedsIn(block, worked, name),
+    ]),
+  );
   const withOwn = onSheet ? [...needs, ownNeeds(onSheet)] : needs;
   const order = onSheet ? asTyped(orderJob(withOwn), onSheet) : orderJob(needs);
   const numbers = beds.flatMap(({ worked }) => (worked ? [worked.bed.numbers] : []));

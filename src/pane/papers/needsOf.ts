@@ -1,8 +1,9 @@
 import type { WorkedOutBed } from "../../layout/planOfEstimate";
 import type { Estimate } from "../../quantities/bed/estimate";
+import { secondLines } from "../../quantities/bed/lines";
 import { edgingKindOf } from "../../quantities/edgingKinds";
 import type { BedNeeds } from "../../quantities/job/bedNeeds";
-import { bedNeedsOf, type TypedLine } from "../../quantities/job/bedNeedsOf";
+import { bedNeedsOf, secondNeedsOf, type TypedLine } from "../../quantities/job/bedNeedsOf";
 import type { BedLine, JobBed } from "../../sheets/job/jobBeds";
 
 /** Quantities that differ by less than this share are the same number, worked out in two places. */
@@ -37,6 +38,14 @@ export function needsOf(jobBed: JobBed, { bed, estimate }: WorkedOutBed): BedNee
   const border = lines.edging ? { border: "edging" } : lines.setEdging ? { border: "setEdging" } : {};
   const unwanted = Object.entries({ ...LINE_OF, ...border }).flatMap(([part, key]) => (has(key) ? [] : [part]));
   return Object.fromEntries(Object.entries(needs).filter(([part]) => !unwanted.includes(part))) as unknown as BedNeeds;
+}
+
+/** What the bed's second edging takes, as one more bed of this name; none where it has none, or it was taken out. */
+export function secondNeedsIn(jobBed: JobBed, { bed, estimate }: WorkedOutBed, name: string): BedNeeds[] {
+  // Its lines begin with its pieces, or with the labor of one that is only cut.
+  const [first] = secondLines(edgingKindOf(bed.names.secondKind));
+  if (!first || !jobBed.lines.some(({ key }) => key === first.key)) return [];
+  return secondNeedsOf(bed, estimate, { name, typed: typedLines(jobBed, estimate) });
 }
 
 /** What lines that were added by hand buy; labor is the crew's. */

@@ -208,6 +208,13 @@ function scopeItem(
       borderFt: isEdged ? amounts.borderRun + amounts.innerRun : 0,
       edging,
       borderHeightIn: numbers.borderHeight,
+      ...(has("setSecondEdging") && {
+        second: {
+          borderFt: amounts.secondRun,
+          edging: edgingKindOf(names.secondKind),
+          borderHeightIn: numbers.secondHeight,
+        },
+      }),
       scrapeIn: numbers.scrapeDepth,
       hauledOff: has("haul") && jobBuys("haul"),
       hasFabric: has("fabric") && jobBuys("fabric"),

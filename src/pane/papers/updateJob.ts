@@ -6,7 +6,7 @@ import { columnsOf } from "../../sheets/job/jobBlock";
 import type { OptionBlock } from "../../sheets/job/jobOptions";
 import { isBlock, type JobAsMade, jobAsMade, jobUpdate, onOwnSheet } from "../../sheets/job/jobUpdate";
 import type { JobOnSheet } from "../../sheets/job/readJobBlock";
-import type { SheetBed } from "../../sheets/job/sheetBed";
+import { jobColumns, type SheetBed } from "../../sheets/job/sheetBed";
 import { cellAddress, quotedSheet } from "../../spreadsheet/areas";
 import type { NewSheet } from "../../workbook/change/insert";
 import type { BlockInSheet, WrittenBlock } from "../../workbook/change/updateBlock";
@@ -162,7 +162,7 @@ async function versionUpdate(
   { made, beds, update }: PlannedUpdate,
   found: FoundJob,
 ): Promise<VersionUpdate> {
-  const area = { ...job.area, columns: Math.max(job.area.columns, columnsOf(beds.length)) };
+  const area = { ...job.area, columns: Math.max(job.area.columns, columnsOf(jobColumns(beds).length)) };
   const there = {
     sheetId: await sheetId(job.sheet),
     sheetName: job.sheet,

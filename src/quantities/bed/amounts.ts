@@ -1,6 +1,6 @@
 import { SHORT_PIECE_WORDS } from "../edging";
 import type { SoldBy } from "../soldBy";
-import { INCHES_PER_FOOT, POUNDS_PER_SHORT_TON } from "../units";
+import { CUBIC_FEET_PER_CUBIC_YARD, INCHES_PER_FOOT, POUNDS_PER_SHORT_TON } from "../units";
 import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
 import type { FieldKey } from "./fields";
@@ -14,6 +14,7 @@ import {
   inPieces,
   lapOf,
   type Outline,
+  ofSecond,
   onSand,
   PINS_AROUND_OTHERS,
   roundedCorners,
@@ -183,6 +184,21 @@ const countedPins = counted(
 /** Common practice; Caltrans lays gravel mulch over fabric alone (Roadside Management Toolbox, side slopes). */
 export const NO_FABRIC = "No fabric: stone works into the soil, and weeds come up through it.";
 
+/** The length of edging. */
+const countedRun = countedEdging(
+  (outline) =>
+    byWay({
+      rectangle: edged(outline).run,
+      round: "PI()*{diameter.decimal}",
+      widths: outline.countsEdging
+        ? "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)"
+        : "{outerEdging}*BED.EDGE_WIDTHS({spacing},{widths})+{firstEdging}*{widths.first}+{lastEdging}*{widths.last}+{baseEdging}*{spacing.decimal}*(ROWS({widths})-1)",
+      points: "SUMPRODUCT({points.side},{points.border})",
+      area: "{edge.decimal}",
+    })(outline),
+  "edgingFt",
+);
+
 /** What the measurements come to. */
 const shapeAmounts = {
   placedArea: {
@@ -227,19 +243,7 @@ const shapeAmounts = {
   borderRun: {
     label: "Edging",
     unit: "lin ft",
-    is: countedEdging(
-      (outline) =>
-        byWay({
-          rectangle: edged(outline).run,
-          round: "PI()*{diameter.decimal}",
-          widths: outline.countsEdging
-            ? "BED.EDGE_WIDTHS({spacing},{widths})+IF({endBorders}>=1,{widths.first},0)+IF({endBorders}>=2,{widths.last},0)"
-            : "{outerEdging}*BED.EDGE_WIDTHS({spacing},{widths})+{firstEdging}*{widths.first}+{lastEdging}*{widths.last}+{baseEdging}*{spacing.decimal}*(ROWS({widths})-1)",
-          points: "SUMPRODUCT({points.side},{points.border})",
-          area: "{edge.decimal}",
-        })(outline),
-      "edgingFt",
-    ),
+    is: countedRun,
   },
   innerRun: {
     label: "Edging, inside",
@@ -249,6 +253,7 @@ const shapeAmounts = {
         ? "{innerBorder}*PI()*{innerDiameter.decimal}"
         : "0",
   },
+  secondRun: { label: "Second edging", unit: "lin ft", is: ofSecond(countedRun) },
   cornerStakes: {
     label: "Corners with their own stake",
     unit: "corners",
@@ -280,6 +285,10 @@ export const openRuns = countedEdging((outline) => {
 export const closedRun = (outline: Outline): string =>
   edgingIn(outline).drawn === "none" ? "0" : `IF(${isClosed(outline)},{borderRun},0)`;
 
+/** The sand of all edging that stands in it, as a sum. */
+export const allSand = ({ edging, second }: Outline): string =>
+  [...(edging?.inSand ? ["{sandYards}"] : []), ...(second?.inSand ? ["{secondSandYards}"] : [])].join("+");
+
 /** How far stone can reach up: to the top of the edging, which sand lifts, or to the ground beside the bed. */
 function stoneDepthOf(outline: Outline): string {
   const { lines, inSand } = edgingIn(outline);
@@ -287,6 +296,9 @@ function stoneDepthOf(outline: Outline): string {
   const top = inSand ? "{borderHeight.decimal}+{sandDepth.decimal}" : "{borderHeight}";
   return `BED.STONE_DEPTH(${top},{trenchDepth},{topGap})`;
 }
+
+const CUBIC_YARD_IN_FT_SQUARE_IN = CUBIC_FEET_PER_CUBIC_YARD * INCHES_PER_FOOT ** 2;
+const SECOND_TRENCH = `+{secondRun}*{secondTrenchWidth.decimal}*{secondTrenchDepth.decimal}/${CUBIC_YARD_IN_FT_SQUARE_IN}`;
 
 /** The cubic yards of what is ordered. */
 const orderYards = (outline: Outline) => `{stoneOrder}${soldByIn(outline).inYards}`;
@@ -298,6 +310,18 @@ function bagWarning(outline: Outline): string {
     return `IF({bagPounds}>{bulkBagLoad},${quoted("Over the bag's rated load: order smaller bags, or have these filled less.")},"")`;
   return `IF({bagPounds}>${MOST_TO_LIFT_LB},${quoted(`Over ${MOST_TO_LIFT_LB} lb: lift with a partner.`)},"")`;
 }
+
+/** What each edging of a bed takes. */
+const edgingAmounts = {
+  pieces: inPieces(countedPieces),
+  stakes: (outline) =>
+    edgingIn(outline).fastened === "each"
+      ? `{pieces}*(BED.ORDER_UP({pieceLength.decimal}*${INCHES_PER_FOOT},{stakeSpacing.decimal})/{stakeSpacing.decimal}+1)`
+      : staked(countedStakes)(outline),
+  extraStakes: (outline) =>
+    edgingIn(outline).fastened === "each" ? "{stakes}" : staked("MAX(0,{stakes}-{pieces}*{stakesPerPiece})")(outline),
+  sandYards: onSand((outline) => `BED.SAND_YARDS(${allRuns(outline)},{trenchWidth},{sandDepth})`),
+} as const satisfies Record<string, Expression>;
 
 /** What the quantities rest on. */
 const workingAmounts = {
@@ -353,7 +377,7 @@ const workingAmounts = {
     label: "Edging pieces",
     unit: "pieces",
     shows: "whole",
-    is: inPieces(countedPieces),
+    is: edgingAmounts.pieces,
     warns: (outline) => `IF(${savedByAnInch(outline)}>0,${quoted(`A piece ${SHORT_PIECE_WORDS}`)},"")`,
   },
   stakes: {
@@ -361,28 +385,47 @@ const workingAmounts = {
     unit: "stakes",
     how: "at ends, joints, corners, and between",
     shows: "whole",
-    is: (outline) =>
-      edgingIn(outline).fastened === "each"
-        ? `{pieces}*(BED.ORDER_UP({pieceLength.decimal}*${INCHES_PER_FOOT},{stakeSpacing.decimal})/{stakeSpacing.decimal}+1)`
-        : staked(countedStakes)(outline),
+    is: edgingAmounts.stakes,
   },
   extraStakes: {
     label: "Stakes to buy extra",
     unit: "stakes",
     shows: "whole",
-    is: (outline) =>
-      edgingIn(outline).fastened === "each" ? "{stakes}" : staked("MAX(0,{stakes}-{pieces}*{stakesPerPiece})")(outline),
+    is: edgingAmounts.extraStakes,
   },
   sandYards: {
     label: "Sand needed",
     unit: "cu yd",
     how: "edging × trench width × sand depth",
-    is: onSand((outline) => `BED.SAND_YARDS(${allRuns(outline)},{trenchWidth},{sandDepth})`),
+    is: edgingAmounts.sandYards,
+  },
+  secondPieces: {
+    label: "Second edging, pieces",
+    unit: "pieces",
+    shows: "whole",
+    is: ofSecond(edgingAmounts.pieces),
+  },
+  secondStakes: {
+    label: "Second edging, stakes",
+    unit: "stakes",
+    shows: "whole",
+    is: ofSecond(edgingAmounts.stakes),
+  },
+  secondExtraStakes: {
+    label: "Second edging, stakes to buy extra",
+    unit: "stakes",
+    shows: "whole",
+    is: ofSecond(edgingAmounts.extraStakes),
+  },
+  secondSandYards: {
+    label: "Second edging, sand needed",
+    unit: "cu yd",
+    is: ofSecond(edgingAmounts.sandYards),
   },
   sandOrder: {
     label: "Sand to order",
     unit: "cu yd",
-    is: onSand("BED.ORDER_UP({sandYards},{sandStep})"),
+    is: (outline) => (allSand(outline) === "" ? "0" : `BED.ORDER_UP(${allSand(outline)},{sandStep})`),
   },
   fabricStrips: {
     label: "Fabric strips",
@@ -420,11 +463,12 @@ const workingAmounts = {
     label: "Excavation, bank",
     unit: "cu yd",
     how: "scrape plus edging trench",
-    is: where(
-      ({ lines }) => lines.setEdging,
-      (outline) => `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
-      "BED.DIG_YARDS({stoneArea},{scrapeDepth})",
-    ),
+    is: (outline) =>
+      where(
+        ({ lines }) => lines.setEdging,
+        `BED.DIG_YARDS({stoneArea},{scrapeDepth},${allRuns(outline)},{trenchWidth},{trenchDepth})`,
+        "BED.DIG_YARDS({stoneArea},{scrapeDepth})",
+      )(outline) + (outline.second?.lines.setEdging ? SECOND_TRENCH : ""),
   },
   spoilYards: {
     label: "Spoil, loose",
@@ -460,6 +504,11 @@ const workingAmounts = {
       ({ lines }) => lines.setEdging,
       (outline) => (outline.way === "round" ? `(${allRuns(outline)})/{edgingRate}` : "{borderRun}/{edgingRate}"),
     ),
+  },
+  secondTime: {
+    label: "Set second edging",
+    unit: "labor hours",
+    is: ofSecond(where(({ lines }) => lines.setEdging, "{borderRun}/{edgingRate}")),
   },
   fabricTime: { label: "Lay and pin fabric", unit: "labor hours", is: "{fabricArea}/{fabricRate}" },
   spreadTime: {
@@ -563,7 +612,23 @@ export const parts = {
   ],
   border: [
     ...["borderFinish", "pieceLength", "pieceLap", "joint", "pieces", "stakeSpacing", "stakes"],
-    ...["stakesPerPiece", "extraStakes", "sandDepth", "sandYards", "sandStep", "sandOrder"],
+    ...["stakesPerPiece", "extraStakes", "sandDepth", "sandYards"],
+    ...["secondKind", "secondProduct", "secondFinish", "secondHeight", "secondTrenchDepth", "secondTrenchWidth"],
+    ...["secondHouse", "secondRight", "secondFront", "secondLeft"],
+    ...[
+      "secondBase",
+      "secondLast",
+      "secondOuter",
+      "secondFirst",
+      "secondLength",
+      "secondPieceLength",
+      "secondPieceLap",
+      "secondJoint",
+      "secondRun",
+      "secondPieces",
+    ],
+    ...["secondStakeSpacing", "secondStakes", "secondStakesPerPiece", "secondExtraStakes", "secondSandDepth"],
+    ...["secondSandYards", "sandStep", "sandOrder"],
   ],
   fabric: [
     ...["fabricLayers", "fabricProduct", "rollWidth", "rollLength", "overlap", "endLap", "stripDirection"],
@@ -575,8 +640,27 @@ export const parts = {
     ...["truckYards", "truckPayload", "spoilLoads", "deliveryTruck", "deliveryYards", "deliveryPayload", "deliveries"],
   ],
   crew: [
-    ...["crewName", "crewRate", "crewSize", "crewDay", "scrapeHours", "edgingRate", "fabricRate", "rakeRate"],
-    ...["barrowSize", "barrowLoad", "barrowDistance", "cleanUpHours", "barrowTrips", "scrapeTime", "edgingTime"],
+    ...[
+      "crewName",
+      "crewRate",
+      "crewSize",
+      "crewDay",
+      "scrapeHours",
+      "edgingRate",
+      "secondRate",
+      "fabricRate",
+      "rakeRate",
+    ],
+    ...[
+      "barrowSize",
+      "barrowLoad",
+      "barrowDistance",
+      "cleanUpHours",
+      "barrowTrips",
+      "scrapeTime",
+      "edgingTime",
+      "secondTime",
+    ],
     ...["fabricTime", "spreadTime"],
   ],
 } as const satisfies Record<string, readonly (FieldKey | AmountKey | VerdictKey)[]>;

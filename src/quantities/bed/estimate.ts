@@ -34,7 +34,7 @@ import {
 import { evaluate, isSame, type Scope, type Value } from "./evaluate";
 import type { NumberFieldKey } from "./fields";
 import { cornerFields, edgingFields } from "./form";
-import { type Expression, expressionOf, LAYOUT_COLUMNS, type Outline } from "./inPlan";
+import { type Expression, expressionOf, LAYOUT_COLUMNS, type Outline, ofSecond } from "./inPlan";
 import { type EstimateLine, linesOf } from "./lines";
 import type { Bed } from "./read";
 import { sum } from "./sum";
@@ -70,9 +70,15 @@ export interface Estimate {
   readonly stripsFt: readonly number[];
   /** The runs of edging, along the outer edge and then inside. */
   readonly runs: readonly { readonly feet: number; readonly closed: boolean }[];
+  /** Those of a second edging. */
+  readonly secondRuns: Estimate["runs"];
   /** Pieces of edging that are bought for less than an inch, by their numbers in the drawing. */
   readonly shortPieces: readonly number[];
 }
+
+/** The edging of a bed along all its runs, in feet. */
+export const edgingFt = ({ borderRun, innerRun, secondRun }: Estimate["amounts"]): number =>
+  borderRun + innerRun + secondRun;
 
 /** What was counted on the bed laid out in plan. */
 export interface LaidCounts {
@@ -163,17 +169,19 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
   const quantities = Object.fromEntries(
     [...quantityKeys, "cleanUpHours" as const].map((key) => [key, number(key)]),
   ) as Estimate["amounts"];
-  const priced = linesOf(edging, soldByOf(bed.names.soldBy)).map((line): PricedLine => {
-    const own: Record<string, Value> = {
-      quantity: quantities[line.quantity],
-      unitCost: number(line.cost),
-      kind: line.kind,
-    };
-    const lineScope: Scope = { ...scope, value: (key) => own[key] ?? find(key) };
-    for (const [key, formula] of Object.entries(lineFormulas)) own[key] = evaluate(formula, lineScope);
-    const { quantity, unitCost, cost, price } = own as Record<string, number>;
-    return { ...line, amount: must(quantity), unitCost: must(unitCost), costSum: must(cost), priceSum: must(price) };
-  });
+  const priced = linesOf(edging, soldByOf(bed.names.soldBy), edgingKindOf(bed.names.secondKind)).map(
+    (line): PricedLine => {
+      const own: Record<string, Value> = {
+        quantity: quantities[line.quantity],
+        unitCost: number(line.cost),
+        kind: line.kind,
+      };
+      const lineScope: Scope = { ...scope, value: (key) => own[key] ?? find(key) };
+      for (const [key, formula] of Object.entries(lineFormulas)) own[key] = evaluate(formula, lineScope);
+      const { quantity, unitCost, cost, price } = own as Record<string, number>;
+      return { ...line, amount: must(quantity), unitCost: must(unitCost), costSum: must(cost), priceSum: must(price) };
+    },
+  );
   const columns = { cost: "costSum", price: "priceSum", kind: "kind", quantity: "amount" } as const;
   for (const [column, part] of Object.entries(columns)) {
     known.set(
@@ -186,6 +194,10 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
   const runs = [
     ...open.map((feet) => ({ feet, closed: false })),
     ...[work(closedRun) as number, number("innerRun")].filter(Boolean).map((feet) => ({ feet, closed: true })),
+  ];
+  const secondRuns = [
+    ...listedStrips(String(work(ofSecond(openRuns)))).map((feet) => ({ feet, closed: false })),
+    ...[work(ofSecond(closedRun)) as number].filter(Boolean).map((feet) => ({ feet, closed: true })),
   ];
   return {
     amounts: quantities,
@@ -206,6 +218,7 @@ export function estimateBed(bed: Bed, laid?: LaidCounts): Estimate {
       ? new Array<readonly number[]>(bed.numbers.fabricLayers).fill(laid.stripsFt).flat()
       : new Array<number>(quantities.fabricStrips).fill(quantities.fabricLength),
     runs,
+    secondRuns,
     // A paver is cut to less than an inch as soon as to half.
     shortPieces:
       edging.lines.edging && !edging.inSand ? shortPieces(runs, bed.numbers.pieceLength, bed.numbers.pieceLap) : [],
@@ -232,6 +245,7 @@ export function bedScope(bed: Bed, laid?: LaidCounts): BedScope {
   const edging = edgingKindOf(bed.names.edgingKind);
   const outline: Outline = {
     edging,
+    second: edgingKindOf(bed.names.secondKind),
     soldBy: soldByOf(bed.names.soldBy),
     way: bed.way,
     widths: bed.widthsFt.length,

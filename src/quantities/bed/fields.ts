@@ -294,6 +294,65 @@ export const supplyFields = {
   },
 } as const satisfies Record<string, Field>;
 
+/**
+ * A second edging on the same outline, along sides that have none of the first. Each field but its length stands for one
+ * of the first edging (`secondEdging.ts`).
+ */
+export const secondFields = {
+  secondKind: {
+    label: "Second edging",
+    unit: "name",
+    reads: "name",
+    initial: "none",
+    note: "along sides that have none of the first",
+  },
+  secondHouse: yesOrNo("Second edging, house side", "0"),
+  secondRight: yesOrNo("Second edging, right end", "0"),
+  secondFront: yesOrNo("Second edging, front", "0"),
+  secondLeft: yesOrNo("Second edging, left end", "0"),
+  secondBase: yesOrNo("Second edging, base line", "0"),
+  secondLast: yesOrNo("Second edging, last end", "0"),
+  secondOuter: yesOrNo("Second edging, outer edge", "0"),
+  secondFirst: yesOrNo("Second edging, first end", "0"),
+  secondLength: {
+    label: "Second edging, length",
+    unit: "ft",
+    reads: "feet",
+    initial: "",
+    note: "in one run; the first edging's length is without it",
+  },
+  secondProduct: { ...supplyFields.edgingProduct, label: "Second edging, product" },
+  secondFinish: { ...supplyFields.borderFinish, label: "Second edging, finish" },
+  secondHeight: { ...depthFields.borderHeight, label: "Second edging, height" },
+  secondTrenchDepth: {
+    ...depthFields.trenchDepth,
+    label: "Second edging, trench below the scrape",
+    note: "its top as high as the first edging's",
+  },
+  secondTrenchWidth: { ...depthFields.trenchWidth, label: "Second edging, trench width" },
+  secondPieceLength: { ...supplyFields.pieceLength, label: "Second edging, piece length" },
+  secondPieceLap: { ...supplyFields.pieceLap, label: "Second edging, lap at a joint" },
+  secondJoint: { ...supplyFields.joint, label: "Second edging, joint between pavers" },
+  secondStakeSpacing: { ...supplyFields.stakeSpacing, label: "Second edging, stake spacing, max" },
+  secondStakesPerPiece: { ...supplyFields.stakesPerPiece, label: "Second edging, stakes included per piece" },
+  secondSandDepth: { ...supplyFields.sandDepth, label: "Second edging, sand under pavers" },
+  secondRate: { label: "Set second edging", unit: "lin ft/hr", reads: "number", initial: "14" },
+  secondPieceCost: {
+    label: "Second edging, piece",
+    unit: "per piece",
+    reads: "number",
+    initial: "24",
+    mayBeZero: true,
+  },
+  secondStakeCost: {
+    label: "Second edging, extra stake",
+    unit: "per stake",
+    reads: "number",
+    initial: "2.5",
+    mayBeZero: true,
+  },
+} as const satisfies Record<string, Field>;
+
 /** Production of the crew. */
 export const crewFields = {
   crewName: named("Crew name"),
@@ -356,7 +415,14 @@ export const moneyFields = {
   sandCost: { label: "Sand", unit: "per cu yd", reads: "number", initial: "48", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 
-export const fields = { ...shapeFields, ...depthFields, ...supplyFields, ...crewFields, ...moneyFields };
+export const fields = {
+  ...shapeFields,
+  ...depthFields,
+  ...supplyFields,
+  ...secondFields,
+  ...crewFields,
+  ...moneyFields,
+};
 
 export type ShapeFieldKey = keyof typeof shapeFields;
 export type FieldKey = keyof typeof fields;

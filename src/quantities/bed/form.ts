@@ -1,4 +1,12 @@
-import { asksField, type EdgingKind, edgingFieldKeys, edgingKindOf, METAL } from "../edgingKinds";
+import {
+  asksField,
+  countsAmount,
+  type EdgingKind,
+  edgingFieldKeys,
+  edgingKindOf,
+  METAL,
+  NO_EDGING,
+} from "../edgingKinds";
 import { must } from "../must";
 import { asksOfStone, type SoldBy, soldByFieldKeys, soldByOf, TON, unitAsSold, usuallySoldBy } from "../soldBy";
 import { feetIn } from "../tape";
@@ -6,6 +14,7 @@ import { exampleStonePrice } from "./examples";
 import { type FieldKey, fields, type ShapeFieldKey } from "./fields";
 import { listPicked } from "./officeLists";
 import { isRate, listedRate, type Rate, type RateKey, type Rates, rateFor, type StoneRate, stoneRateOf } from "./rates";
+import { firstField, firstKey } from "./secondEdging";
 import { rectangleSides } from "./sides";
 
 /** Which sides have edging, numbered from 1 as in the plan: counterclockwise from the house side or the base line. */
@@ -120,6 +129,8 @@ export function initialOf(form: BedForm, key: FieldKey): string {
   if (key === "soldBy") return listedUnit(form) ?? usuallySoldBy(textOf(form, "stone")).name;
   if (soldByFieldKeys.includes(key) && soldByIn(form) !== TON) return soldByIn(form).usual[key] ?? fields[key].initial;
   if (key === "stoneCost") return exampleStonePrice(textOf(form, "stone"));
+  const first = firstField(key);
+  if (first) return secondOf(form).usual[first] ?? fields[key].initial;
   const side = (rectangleEdging as readonly FieldKey[]).indexOf(key) + 1;
   if (side === 0 || isTyped(form.typed, rectangleEdging)) return edgingOf(form).usual[key] ?? fields[key].initial;
   const [length, width] = (["length", "width"] as const).map((one) => feetIn(textOf(form, one)) ?? 0);
@@ -170,6 +181,13 @@ export function withFilled(
 
 /** What a bed is edged with; metal until its kind can be read. */
 export const edgingOf = (form: Pick<BedForm, "typed">): EdgingKind => edgingKindOf(form.typed.edgingKind);
+/** What it is edged with beside that. */
+export const secondOf = ({ typed: { secondKind } }: Pick<BedForm, "typed">): EdgingKind =>
+  secondKind === undefined ? NO_EDGING : edgingKindOf(secondKind);
+
+/** Both, by their names. */
+export const edgingNames = (form: Pick<BedForm, "typed">): string[] =>
+  [edgingOf(form), secondOf(form)].filter((kind, place) => place === 0 || kind !== NO_EDGING).map(({ name }) => name);
 
 /**
  * Whether a bed of this form has the field: edging of another kind has other sizes, only bags have theirs, and a row can be
@@ -178,8 +196,29 @@ export const edgingOf = (form: Pick<BedForm, "typed">): EdgingKind => edgingKind
 export function asks(form: BedForm, key: FieldKey): boolean {
   const list = listPicked(key);
   if (list && form.rates?.lists?.[list] === undefined) return false;
-  return asksField(edgingOf(form), key) && asksOfStone(soldByIn(form), key);
+  const first = firstField(key);
+  if (first) return secondOf(form) !== NO_EDGING && asksField(secondOf(form), first) && hasSide(form.way, first);
+  const isAsked = asksField(edgingOf(form), key) || (isOfSand(key) && asksField(secondOf(form), key));
+  return isAsked && asksOfStone(soldByIn(form), key);
 }
+
+/** Whether the block of a bed has a row for an amount. */
+export function counts(form: BedForm, key: string): boolean {
+  const first = firstKey(key);
+  if (first) return secondOf(form) !== NO_EDGING && countsAmount(secondOf(form), first);
+  return countsAmount(edgingOf(form), key) || (key === "sandOrder" && countsAmount(secondOf(form), key));
+}
+
+/** Whether a second edging says by this field where it is: by its sides where they have names, else by its length. */
+function hasSide(way: Way, first: FieldKey): boolean {
+  const sides = Object.values(edgingFields).flat() as readonly FieldKey[];
+  const own: readonly FieldKey[] = sidesOf(edgingFields, way);
+  if (first === "edge") return own.length === 0;
+  return !sides.includes(first) || own.includes(first);
+}
+
+/** Sand is one order for both edgings. */
+const isOfSand = (key: FieldKey) => key === "sandStep" || key === "sandCost";
 
 /** What a bed's stone is sold by; tons until that can be read. */
 export const soldByIn = (form: BedForm): SoldBy => soldByOf(textOf(form, "soldBy"));
@@ -196,14 +235,17 @@ export function followedRate(form: BedForm, key: FieldKey): Rate | undefined {
   const listed = listedRate(form.rates, key, (name) => textOf(form, name));
   if (listed) return listed;
   if (soldByFieldKeys.includes(key)) return rateFor(form.rates, key as RateKey, textOf(form, "stone"), soldByIn(form));
-  return hasSingleRate(form, key) ? form.rates.byField[key] : undefined;
+  const single = singleRate(form, key);
+  return single && form.rates.byField[single];
 }
 
-/** Whether a field has a single rate of the office: those of edging are of metal, and those of stone are by the ton. */
-export function hasSingleRate(form: BedForm, key: FieldKey): key is RateKey {
-  if (!form.rates || !isRate(key) || form.rates.lacks?.includes(key)) return false;
-  if (edgingFieldKeys.includes(key) && edgingOf(form) !== METAL) return false;
-  return !soldByFieldKeys.includes(key) || soldByIn(form) === TON;
+/** The single rate of the office for a field: those of edging are of metal, and those of stone are by the ton. */
+export function singleRate(form: BedForm, key: FieldKey): RateKey | undefined {
+  const first = firstField(key);
+  const rate = first ?? key;
+  if (!form.rates || !isRate(rate) || form.rates.lacks?.includes(rate)) return undefined;
+  if (edgingFieldKeys.includes(rate) && (first ? secondOf(form) : edgingOf(form)) !== METAL) return undefined;
+  return !soldByFieldKeys.includes(rate) || soldByIn(form) === TON ? rate : undefined;
 }
 
 /** The form's stone in the office's list; undefined where it is in none. */

@@ -1,7 +1,8 @@
-import { type EdgingKind, METAL } from "../edgingKinds";
+import { type EdgingKind, METAL, NO_EDGING } from "../edgingKinds";
 import { type SoldBy, TON } from "../soldBy";
 import { INCHES_PER_FOOT } from "../units";
 import type { Way } from "./form";
+import { exchanged } from "./secondEdging";
 
 /*
  * How fabric, pins, and edging of a bed are counted: by the rule for a plain rectangle, or on the bed laid out in plan.
@@ -21,6 +22,8 @@ export interface Outline {
   readonly picksCorners?: boolean;
   /** What it is edged with; left out: metal. */
   readonly edging?: EdgingKind;
+  /** What it is edged with beside that; left out: nothing. */
+  readonly second?: EdgingKind;
   /** What its stone is sold by; left out: tons. */
   readonly soldBy?: SoldBy;
 }
@@ -33,6 +36,19 @@ export const soldByIn = ({ soldBy = TON }: Outline): SoldBy => soldBy;
 /** An expression of a bed, the same for all or by its outline. */
 export type Expression = string | ((outline: Outline) => string);
 export const expressionOf = (is: Expression, outline: Outline): string => (typeof is === "string" ? is : is(outline));
+
+/**
+ * An expression of the edging as one of the bed's second edging; 0 where there is none. Its sides are counted by rule, and
+ * where a bed has no sides by name, as the one run that was taped.
+ */
+export const ofSecond =
+  (is: Expression) =>
+  ({ second = NO_EDGING, way, widths, points, cutOuts }: Outline): string => {
+    if (second === NO_EDGING) return "0";
+    const hasSides = way === "rectangle" || way === "widths";
+    const outline: Outline = { way: hasSides ? way : "area", widths, points, cutOuts, inPlan: false, edging: second };
+    return exchanged(expressionOf(is, outline));
+  };
 
 /** What there is only with some edging; a block of other edging has no cells for it. */
 export const where =

@@ -1,7 +1,8 @@
-import { EDGING_KINDS, type EdgingKind, type EdgingLine } from "../edgingKinds";
+import { EDGING_KINDS, type EdgingKind, type EdgingLine, NO_EDGING } from "../edgingKinds";
 import { SOLD_BY, type SoldBy } from "../soldBy";
 import type { QuantityKey } from "./amounts";
 import type { NumberFieldKey } from "./fields";
+import { secondKey } from "./secondEdging";
 
 /** What a line is, since each kind has its own markup. */
 export const lineKinds = ["material", "labor", "hauling"] as const;
@@ -76,15 +77,41 @@ export const lines: readonly EstimateLine[] = [
 
 const edgingLines: readonly string[] = ["edging", "stakeLine", "sandLine", "setEdging"] satisfies EdgingLine[];
 
-/** The lines of a bed with this edging and stone that is sold so, in their words: a spade-cut edge takes labor alone. */
-export function linesOf(edging: EdgingKind, { unit }: SoldBy): readonly EstimateLine[] {
-  return lines.flatMap((line) => {
+/**
+ * The lines of a bed with this edging and stone that is sold so, in their words: a spade-cut edge takes labor alone.
+ *
+ * @param second what it is edged with beside that.
+ */
+export function linesOf(edging: EdgingKind, { unit }: SoldBy, second = NO_EDGING): readonly EstimateLine[] {
+  const own = lines.flatMap((line) => {
     if (line.key === STONE_LINE) return [{ ...line, unit }];
     if (!edgingLines.includes(line.key)) return [line];
-    const words = edging.lines[line.key as EdgingLine];
+    const words =
+      edging.lines[line.key as EdgingLine] ?? (line.key === SAND_LINE ? second.lines[SAND_LINE] : undefined);
     return words ? [{ ...line, ...words }] : [];
   });
+  const after = own.findIndex(({ key }) => key === "fabric");
+  return [...own.slice(0, after), ...secondLines(second), ...own.slice(after)];
 }
+
+const SAND_LINE = "sandLine";
+
+/**
+ * The lines of a second edging; its sand is on the line of the first's.
+ *
+ * @example secondLines(NO_EDGING) // []
+ */
+export function secondLines({ lines: words }: EdgingKind): EstimateLine[] {
+  return lines.flatMap((line) => {
+    const own = words[line.key as EdgingLine];
+    if (!own || line.key === SAND_LINE) return [];
+    const { key, quantity, cost } = line;
+    const label = secondLabel(own.label);
+    return [{ ...line, ...own, label, key: secondKey(key), quantity: secondKey(quantity), cost: secondKey(cost) }];
+  });
+}
+
+const secondLabel = (label: string) => `Second edging: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
 
 /**
  * The line that a block calls so, whatever the bed is edged with and its stone sold by; undefined for one that the
@@ -95,10 +122,11 @@ export function linesOf(edging: EdgingKind, { unit }: SoldBy): readonly Estimate
 export function lineCalled(label: unknown, unit?: unknown): EstimateLine | undefined {
   const isSo = (words: { readonly label: string; readonly unit: string }) =>
     words.label === label && (unit === undefined || words.unit === unit);
-  return lines.find(
+  const first = lines.find(
     (line) =>
       isSo(line) ||
       (line.key === STONE_LINE && SOLD_BY.some((sold) => isSo({ ...line, unit: sold.unit }))) ||
       EDGING_KINDS.some((kind) => isSo(kind.lines[line.key as EdgingLine] ?? line)),
   );
+  return first ?? EDGING_KINDS.flatMap(secondLines).find(isSo);
 }

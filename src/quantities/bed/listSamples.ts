@@ -4,6 +4,7 @@ import { borderChoices, type Choice, fabricChoices } from "./choices";
 import { exampleStonePrices } from "./examples";
 import { type FieldKey, fields } from "./fields";
 import type { ListKey } from "./officeLists";
+import { firstField } from "./secondEdging";
 
 /** The rows that the office's lists start with: common sizes, invented prices. */
 export const listSamples: Readonly<Record<ListKey, readonly Choice[]>> = {
@@ -34,6 +35,6 @@ export function isExamplePrice(key: FieldKey, text: string): boolean {
   const others =
     key === "stoneCost"
       ? [...exampleStonePrices.map(({ perTon }) => perTon), ...SOLD_BY.flatMap(({ usual }) => usual.stoneCost ?? [])]
-      : [...samples, ...EDGING_KINDS.map(({ usual }) => usual)].flatMap((fills) => fills[key] ?? []);
+      : [...samples, ...EDGING_KINDS.map(({ usual }) => usual)].flatMap((fills) => fills[firstField(key) ?? key] ?? []);
   return [fields[key].initial, ...others].includes(text.trim());
 }

@@ -1,5 +1,6 @@
 import type { FieldKey, NameFieldKey } from "./fields";
 import type { PricedRateKey } from "./rates";
+import { secondKey } from "./secondEdging";
 
 /**
  * A list of what the office buys or hires, a row a product, on its Rates sheet. A bed picks a row by its name; a field that
@@ -99,7 +100,9 @@ const feeding: ReadonlyMap<FieldKey, ListKey> = new Map(
 /** The list that has a column for a field. */
 export const listFeeding = (field: FieldKey): ListKey | undefined => feeding.get(field);
 
-const picking: ReadonlyMap<FieldKey, ListKey> = new Map(listKeys.map((key) => [listOf(key).picks, key]));
+const picking: ReadonlyMap<FieldKey, ListKey> = new Map(
+  listKeys.flatMap((key) => [listOf(key).picks, secondKey(listOf(key).picks)].map((picks) => [picks, key] as const)),
+);
 
 /** The list of which a field names a row. */
 export const listPicked = (field: FieldKey): ListKey | undefined => picking.get(field);

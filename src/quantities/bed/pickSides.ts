@@ -1,3 +1,5 @@
+import { NO_EDGING } from "../edgingKinds";
+import { must } from "../must";
 import { feetIn } from "../tape";
 import { type FieldKey, fields } from "./fields";
 import {
@@ -7,9 +9,11 @@ import {
   countsEdging,
   edgingFields,
   picksCorners,
+  secondOf,
   textOf,
   type Way,
 } from "./form";
+import { secondKey } from "./secondEdging";
 import { rectangleSides, widthsEdged, widthsSides } from "./sides";
 
 /*
@@ -54,6 +58,22 @@ export function pickedSides(form: BedForm): readonly Pick[] {
       ...Object.fromEntries(keys.map((key, other) => [key, (edged[other] === true) !== (other === side) ? "1" : "0"])),
     },
   }));
+}
+
+/** The sides that can have the second edging; a side that is picked for it loses the first. */
+export function pickedSecondSides(form: BedForm): readonly Pick[] {
+  const { way } = form;
+  if (secondOf(form) === NO_EDGING || (way !== "rectangle" && way !== "widths")) return [];
+  const first = pickedSides(form);
+  return SIDE_NAMES[way].map((label, side) => {
+    const key = secondKey<FieldKey>(must(edgingFields[way][side]));
+    const isPicked = isOn(form, key);
+    return {
+      label,
+      isOn: isPicked,
+      fills: { ...(!isPicked && first[side]?.isOn && first[side].fills), [key]: isPicked ? "0" : "1" },
+    };
+  });
 }
 
 function edgedSides(form: BedForm, way: keyof typeof edgingFields): readonly boolean[] {

@@ -1,6 +1,7 @@
 import { type SoldBy, soldByFieldKeys, soldByOf, TON } from "../soldBy";
 import { type FieldKey, fields, type NameFieldKey, type NumberFieldKey } from "./fields";
 import { type ListKey, listFeeding, listKeys, listNames, listOf } from "./officeLists";
+import { firstField, secondKey } from "./secondEdging";
 
 /**
  * The fields that an office sets once for all its estimates, by the names that their cells have in its workbook.
@@ -204,11 +205,14 @@ export function listedRow(rates: Rates, list: ListKey, name: string): ListedRow 
  * @param nameIn what is in a field that holds a name.
  */
 export function listedRate(rates: Rates, key: FieldKey, nameIn: (key: NameFieldKey) => string): Rate | undefined {
-  const list = listFeeding(key);
+  const first = firstField(key);
+  const field = first ?? key;
+  const list = listFeeding(field);
   const listed = list && rates.lists?.[list];
   if (!list || !listed) return undefined;
   if (listed.problem !== undefined) return { problem: listed.problem };
-  return listedRow(rates, list, nameIn(listOf(list).picks))?.cells[key];
+  const { picks } = listOf(list);
+  return listedRow(rates, list, nameIn(first ? secondKey(picks) : picks))?.cells[field];
 }
 
 /** The listed stone of a name, where the list sells it by this unit: only then are its price, step, and minimum the bed's. */

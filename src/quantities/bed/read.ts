@@ -1,4 +1,4 @@
-import { edgingKindNamed } from "../edgingKinds";
+import { edgingKindNamed, NO_EDGING } from "../edgingKinds";
 import { messages } from "../messages";
 import { must } from "../must";
 import type { Point } from "../outline";
@@ -25,11 +25,13 @@ import {
   givenWidths,
   listedStone,
   picksCorners,
+  secondOf,
   shapeFieldsOf,
   textOf,
   type Way,
 } from "./form";
 import { readField } from "./readField";
+import { secondKey } from "./secondEdging";
 import { rectangleSides, widthsEdged } from "./sides";
 
 /** A bed as numbers: lengths in feet and inches as their fields say, shares as fractions. */
@@ -108,6 +110,7 @@ export function readForm(form: BedForm): Reading {
     }
   }
   countSides(form, numbers);
+  problems.push(...secondProblems(form, numbers));
   const { stonesProblem } = form.rates ?? {};
   // Where the price is typed, the list is still asked for the weight.
   if (stonesProblem !== undefined && form.typed.stoneCost !== undefined)
@@ -154,6 +157,18 @@ export function readForm(form: BedForm): Reading {
   return { bed: { ...bed, weighedTonsPerYard: Number(weight.text) }, problems: [] };
 }
 
+/** A second edging has sides of its own. */
+function secondProblems(form: BedForm, numbers: Readonly<Record<NumberFieldKey, number>>): FormProblem[] {
+  const sides: readonly NumberFieldKey[] =
+    form.way === "rectangle" || form.way === "widths" ? edgingFields[form.way] : [];
+  if (secondOf(form) === NO_EDGING || sides.length === 0) return [];
+  const own = sides.map((side) => secondKey(side));
+  const both = own.filter((key, index) => numbers[key] > 0 && numbers[must(sides[index])] > 0);
+  if (own.every((key) => numbers[key] === 0))
+    return [{ place: must(own[0]), message: messages.noSecondSide(), unfinished: true }];
+  return both.map((key) => ({ place: key, message: messages.bothEdgings(fields[key].label), unfinished: false }));
+}
+
 /** Has a bed say of its sides and corners both which and how many, whichever of them was given. */
 function countSides(form: BedForm, numbers: Record<NumberFieldKey, number>): void {
   const mark = (keys: readonly ShapeFieldKey[], marked: (place: number) => boolean) => {
@@ -181,7 +196,7 @@ function isName(key: FieldKey): key is NameFieldKey {
 function readName(key: NameFieldKey, text: string): string {
   const name = text.trim();
   if (name === "") throw new Problem("value", messages.missing(fields[key].label, fields[key].initial), key);
-  if (key === "edgingKind") return edgingKindNamed(name, fields[key].label).name;
+  if (key === "edgingKind" || key === "secondKind") return edgingKindNamed(name, fields[key].label).name;
   return key === "soldBy" ? soldByNamed(name, fields[key].label).name : name;
 }
 

@@ -1,13 +1,13 @@
 import type { Estimate } from "../bed/estimate";
 import { fields, type NumberFieldKey } from "../bed/fields";
-import { lines } from "../bed/lines";
+import { type EstimateLine, lines, secondLines } from "../bed/lines";
 import type { Bed } from "../bed/read";
 import { readField } from "../bed/readField";
-import { edgingKindOf, METAL } from "../edgingKinds";
+import { edgingKindOf, hasPieces, METAL } from "../edgingKinds";
 import { must } from "../must";
 import { type SoldBy, soldByOf } from "../soldBy";
 import { stoneOnLine } from "../stone";
-import type { BedNeeds, HoursStep, OwnQuantity, SoldByNeed } from "./bedNeeds";
+import type { BedNeeds, BorderNeed, HoursStep, OwnQuantity, SoldByNeed } from "./bedNeeds";
 
 /** What someone typed over on a line of the bed's sheet. */
 export interface TypedLine {
@@ -44,11 +44,7 @@ export const lineOfStep = {
 export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): BedNeeds {
   const { numbers: n } = bed;
   const { amounts: a } = estimate;
-  const own = (key: string): OwnQuantity => {
-    const line = must(lines.find((one) => one.key === key));
-    const { quantity, unitCost = n[line.cost] } = more.typed?.find((one) => one.line === key) ?? {};
-    return { quantity: quantity ?? a[line.quantity], ...(quantity === undefined ? {} : { typed: true }), unitCost };
-  };
+  const own = ownOn(lines, bed, estimate, more);
   const edging = edgingKindOf(bed.names.edgingKind);
   const sand = own("sandLine");
   const soldBy = soldByOf(bed.names.soldBy);
@@ -80,7 +76,9 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       pieces: own("edging"),
       extraStakes: own("stakeLine"),
     },
-    ...(sand.quantity > 0 && { sand: { yards: a.sandYards, step: n.sandStep || SAND_STEP_YARDS, order: sand } }),
+    ...(sand.quantity > 0 && {
+      sand: { yards: a.sandYards + a.secondSandYards, step: n.sandStep || SAND_STEP_YARDS, order: sand },
+    }),
     fabric: {
       rollWidthFt: n.rollWidth,
       rollLengthFt: n.rollLength,
@@ -108,6 +106,51 @@ export function bedNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): Be
       ...(more.otherHours ? { otherHours: more.otherHours } : {}),
     },
   };
+}
+
+/** A line's quantity in the bed's own estimate, which may be typed over. */
+const ownOn =
+  (among: readonly EstimateLine[], { numbers }: Bed, { amounts }: Estimate, { typed = [] }: MoreAboutBed) =>
+  (key: string): OwnQuantity => {
+    const line = must(among.find((one) => one.key === key));
+    const { quantity, unitCost = numbers[line.cost] } = typed.find((one) => one.line === key) ?? {};
+    return {
+      quantity: quantity ?? amounts[line.quantity],
+      ...(quantity === undefined ? {} : { typed: true }),
+      unitCost,
+    };
+  };
+
+/**
+ * What a second edging takes, as the needs of one more bed that has nothing else; none for a bed without. Its soil, its
+ * sand, and its stone are among the bed's own.
+ *
+ * @param bed, @param estimate, @param more as for {@link bedNeedsOf}.
+ * @example secondNeedsOf(bed, estimateBed(bed), { name: "Front walk" })[0]?.name // "Front walk, second edging"
+ */
+export function secondNeedsOf(bed: Bed, estimate: Estimate, more: MoreAboutBed): BedNeeds[] {
+  const { numbers: n, names } = bed;
+  const { amounts: a } = estimate;
+  const kind = edgingKindOf(names.secondKind);
+  const among = secondLines(kind);
+  if (among.length === 0) return [];
+  const own = ownOn(among, bed, estimate, more);
+  const none = { quantity: 0 };
+  const border: BorderNeed = {
+    ...(kind === METAL ? {} : { kind: kind.name }),
+    heightIn: n.secondHeight,
+    ...(isUsual(names.secondFinish) ? {} : { finish: names.secondFinish }),
+    pieceLengthFt: n.secondPieceLength,
+    lapIn: kind.inSand ? -n.secondJoint : n.secondPieceLap,
+    runs: estimate.secondRuns,
+    stakes: a.secondStakes,
+    stakesPerPiece: n.secondStakesPerPiece,
+    pieces: hasPieces(kind) ? own("secondEdging") : none,
+    extraStakes: kind.fastened ? own("secondStakeLine") : none,
+  };
+  const nothing = { areaSqFt: 0, bankYards: 0, fabricSqFt: 0, stoneYards: 0, barrowTrips: 0 };
+  const hours = { border: own("setSecondEdging").quantity };
+  return [{ name: `${more.name}, second edging`, border, work: { ...nothing, hours } }];
 }
 
 function soldByNeed({ numbers }: Bed, { amounts }: Estimate, { unit, inKind, size }: SoldBy): SoldByNeed {

@@ -1,4 +1,4 @@
-import { type Amount, allRuns, closedRun, openRuns, savedByAnInch } from "../bed/amounts";
+import { type Amount, allRuns, allSand, closedRun, openRuns, savedByAnInch } from "../bed/amounts";
 import { fields } from "../bed/fields";
 import {
   type Expression,
@@ -6,6 +6,7 @@ import {
   inPieces,
   lapOf,
   type Outline,
+  ofSecond,
   onSand,
   STRIPS_TO_CUT,
   soldByIn,
@@ -41,6 +42,12 @@ const sizeOf = (field: string) => `ROUND({${field}.decimal},3)`;
 const hoursOf = (line: string) => `{${line}.quantity}`;
 const STAKES_TYPED = "OR({edging.isTyped},{stakeLine.isTyped})";
 const USUAL_FINISH = fields.borderFinish.initial;
+
+/** What there is only where any edging of the bed stands in sand. */
+const onAnySand =
+  (is: string, otherwise = "0") =>
+  (outline: Outline): string =>
+    allSand(outline) === "" ? otherwise : is;
 
 const fastened = (is: Expression) => where((edging) => edging.fastened, is);
 
@@ -129,11 +136,11 @@ export const bedRows = {
   spreadTime: row("Wheelbarrow and spread", "labor hours", hoursOf("spread")),
   cleanUpTime: row("Clean up", "labor hours", hoursOf("cleanUp")),
 
-  sandKind: row("Sand", "", onSand('"sand"', '""'), "words"),
-  sand: row("Sand needed", "cu yd", onSand(unlessTyped("sandLine", "{sandYards}"))),
-  sandTyped: row("Sand typed in the bed's estimate", "cu yd", onSand(ifTyped("sandLine"))),
-  sandStep: row("Sand order increment", "cu yd", onSand("{sandStep}")),
-  sandCost: row("Sand, cost per cu yd", "", onSand("{sandLine.unitCost}"), "money"),
+  sandKind: row("Sand", "", onAnySand('"sand"', '""'), "words"),
+  sand: row("Sand needed", "cu yd", (outline) => onAnySand(unlessTyped("sandLine", allSand(outline)))(outline)),
+  sandTyped: row("Sand typed in the bed's estimate", "cu yd", onAnySand(ifTyped("sandLine"))),
+  sandStep: row("Sand order increment", "cu yd", onAnySand("{sandStep}")),
+  sandCost: row("Sand, cost per cu yd", "", onAnySand("{sandLine.unitCost}"), "money"),
 
   yardsEach: row("Stone, volume of one as sold", "cu yd", (outline) => soldByIn(outline).yardsEach),
 } as const satisfies Record<string, BedRow>;
@@ -196,6 +203,20 @@ export const asSoldRows: Readonly<Partial<Record<BedRowKey, Pick<BedRow, "label"
 };
 /** Rows that a job has only there. */
 export const soldByRows: readonly BedRowKey[] = ["yardsEach"];
+
+/** Rows that a second edging has, in a column of its own after those of the beds; all others are the bed's own. */
+export const edgingRows: readonly BedRowKey[] = [
+  ...(["edging", "edgingKind", "openRun", "closedRun", "innerRun", "pieceLength", "pieceLap", "ownPieces"] as const),
+  ...(["piecesTyped", "pieceCost", "stakes", "stakesTyped", "piecesOfTyped", "stakesPerPiece", "stakeCost"] as const),
+  ...(["shortPieces", "edgingTime"] as const),
+];
+
+/** A row's value for the second edging of a bed: nothing where only the bed itself has one. */
+export function secondRow(key: BedRowKey): Expression {
+  const { is, shows }: BedRow = bedRows[key];
+  if (edgingRows.includes(key)) return ofSecond(is);
+  return shows === "words" ? '""' : "0";
+}
 
 /** Rows that a job has only where pavers are set in sand. */
 export const sandRows: readonly BedRowKey[] = ["sandKind", "sand", "sandTyped", "sandStep", "sandCost"];

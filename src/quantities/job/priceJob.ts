@@ -1,13 +1,14 @@
 import { functions as bedFunctions, bedScope, type LaidCounts } from "../bed/estimate";
 import { evaluate, isSame, type Scope, type Value } from "../bed/evaluate";
-import { type LineKind, lines } from "../bed/lines";
+import { type LineKind, lines, secondLines } from "../bed/lines";
 import type { Bed } from "../bed/read";
 import { toCents } from "../cents";
+import { edgingKindOf, NO_EDGING } from "../edgingKinds";
 import { listedStrips } from "../fabric";
 import { must } from "../must";
 import { Problem } from "../problem";
 import { TON } from "../soldBy";
-import { type BedRowKey, bedRows, type KindOf, kindRows } from "./bedRows";
+import { type BedRowKey, bedRows, type KindOf, kindRows, secondRow } from "./bedRows";
 import {
   type JobInputKey,
   type JobPriceKey,
@@ -96,11 +97,7 @@ export function priceJob(
   for (const [key, { initial }] of Object.entries(jobInputs))
     known.set(key, more.inputs?.[key as JobInputKey] ?? initial);
   const scopes = beds.map(scopeOf);
-  for (const [key, { is }] of Object.entries(bedRows))
-    known.set(
-      `beds.${key}`,
-      scopes.map((bed) => bed.work(is)),
-    );
+  for (const key of Object.keys(bedRows) as BedRowKey[]) known.set(`beds.${key}`, rowOf(scopes, key));
   const first = must(scopes[0]);
   for (const key of [...priceSettings, ...workSettings]) known.set(key, first.scope.value(key));
   for (const { key } of lines) known.set(`first.${key}.unitCost`, first.scope.value(`${key}.unitCost`));
@@ -137,7 +134,11 @@ export function priceJob(
     );
   for (const [key, { is }] of Object.entries(jobPrice)) known.set(key, evaluate(is, lazy));
   const amounts = Object.fromEntries(Object.keys(jobPrice).map((key) => [key, known.get(key)])) as PricedJob["amounts"];
-  return { lines: all, amounts, byBed: split(amounts.price as number, known.get("beds.alone") as number[]) };
+  return {
+    lines: all,
+    amounts,
+    byBed: split(amounts.price as number, (known.get("beds.alone") as number[]).slice(0, beds.length)),
+  };
 }
 
 /** The kinds of stone, edging, and fabric of a job's beds, by their names, as they first come up. */
@@ -150,10 +151,7 @@ const isFirst = (name: string, at: number, names: readonly string[]) =>
 /** The kinds that the beds of a job have. */
 export function kindNamesOf(beds: readonly BedToPrice[]): KindNames {
   const scopes = beds.map(scopeOf);
-  const namesOf = (row: BedRowKey) => {
-    const names = scopes.map((bed) => String(bed.work(bedRows[row].is)));
-    return names.filter(isFirst);
-  };
+  const namesOf = (row: BedRowKey) => rowOf(scopes, row).map(String).filter(isFirst);
   const { stone, edging, fabric, sand } = kindRows;
   return { stone: namesOf(stone), edging: namesOf(edging), fabric: namesOf(fabric), sand: namesOf(sand) };
 }
@@ -170,11 +168,18 @@ export const countsOf = ({ stone, edging, fabric, sand }: KindNames): Kinds => (
 /** How many kinds of stone, edging, and fabric the beds of a job have. */
 export const kindsOfBeds = (beds: readonly BedToPrice[]): Kinds => countsOf(kindNamesOf(beds));
 
+/** A row's values: those of the beds, and after them those of their second edgings. */
+const rowOf = (scopes: readonly ReturnType<typeof scopeOf>[], key: BedRowKey): Value[] => [
+  ...scopes.map((bed) => bed.work(bedRows[key].is)),
+  ...scopes.filter(({ second }) => second !== NO_EDGING).map((bed) => bed.work(secondRow(key))),
+];
+
 /** A bed's values, and what the lines of its block show. */
 function scopeOf({ bed, laid, typed = {} }: BedToPrice) {
   const made = bedScope(bed, laid);
+  const second = edgingKindOf(bed.names.secondKind);
   const costs: number[] = [];
-  for (const { key, quantity, cost } of lines) {
+  for (const { key, quantity, cost } of [...lines, ...secondLines(second)]) {
     const line = typed[key];
     const [amount, unitCost] = [line?.quantity ?? made.scope.value(quantity), line?.unitCost ?? made.scope.value(cost)];
     made.known.set(`${key}.isTyped`, line?.quantity !== undefined);
@@ -183,7 +188,7 @@ function scopeOf({ bed, laid, typed = {} }: BedToPrice) {
     costs.push((amount as number) * (unitCost as number));
   }
   made.known.set("lines.cost", costs);
-  return made;
+  return { ...made, second };
 }
 
 /** Numbers the kinds of the beds as they first come up. */

@@ -1,4 +1,4 @@
-import { type BedForm, edgingOf, soldByIn } from "../../quantities/bed/form";
+import { type BedForm, edgingNames, soldByIn } from "../../quantities/bed/form";
 import { edgingCautions } from "../../quantities/edgingWork";
 import type { Anchor } from "../../spreadsheet/areas";
 import { cautions, coveringCautionFormula } from "../cautions";
@@ -44,7 +44,7 @@ const coveringRow: DraftRow = {
 
 /** What to mind about what the bed is edged with; metal asks for no more than the usual. */
 function edgingRows(form: BedForm): DraftRow[] {
-  return edgingCautions([edgingOf(form).name]).flatMap(({ about, text }) =>
+  return edgingCautions(edgingNames(form)).flatMap(({ about, text }) =>
     inLines(text, ACROSS).map((line, place) => textRow(line, "caution", place === 0 ? about : "")),
   );
 }

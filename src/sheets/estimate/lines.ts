@@ -1,7 +1,7 @@
 import { amounts, lineFormulas } from "../../quantities/bed/amounts";
 import { quoted } from "../../quantities/bed/evaluate";
 import type { FieldKey } from "../../quantities/bed/fields";
-import { type BedForm, edgingOf, soldByIn, textOf } from "../../quantities/bed/form";
+import { type BedForm, edgingOf, secondOf, soldByIn, textOf } from "../../quantities/bed/form";
 import { type EstimateLine, lineKinds, lines, linesOf } from "../../quantities/bed/lines";
 import { isExamplePrice } from "../../quantities/bed/listSamples";
 import { must } from "../../quantities/must";
@@ -19,7 +19,7 @@ export function lineRows(form: BedForm): DraftRow[] {
   const spares = Array.from({ length: SPARE_LINES }, (_, index) => spareRow(`spare${index + 1}`));
   return [
     sectionRow(headings.lines, "Quantity", "Unit", "Unit cost", "Cost", "Markup", "Price", "Kind", "Remarks"),
-    ...linesOf(edgingOf(form), soldByIn(form)).map((line) => lineRow(form, line)),
+    ...linesOf(edgingOf(form), soldByIn(form), secondOf(form)).map((line) => lineRow(form, line)),
     ...spares,
     {
       look: "total",

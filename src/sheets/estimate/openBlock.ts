@@ -13,6 +13,7 @@ import {
 import { lineCalled } from "../../quantities/bed/lines";
 import { type ListKey, officeLists } from "../../quantities/bed/officeLists";
 import { isRate, type Rates, rateKeys, stoneListNames } from "../../quantities/bed/rates";
+import { firstField } from "../../quantities/bed/secondEdging";
 import { METAL } from "../../quantities/edgingKinds";
 import { TON } from "../../quantities/soldBy";
 import { alignRows, type Content } from "../blockRows";
@@ -122,7 +123,7 @@ export function formToEdit(form: BedForm, rates: Rates | undefined): BedForm {
     const key = name as FieldKey;
     const isDefault =
       text === initialOf(bareOfSides, key) && !KEPT.includes(key) && (sidesAreDefault || !SIDES.includes(key));
-    return isDefault && !(rates && isRate(key)) ? [] : [[key, text]];
+    return isDefault && !(rates && isRate(firstField(key) ?? key)) ? [] : [[key, text]];
   });
   const { widths, points } = blankForm();
   return {

@@ -10,6 +10,7 @@ import {
   givenWidths,
   hasPlan,
   picksCorners,
+  secondOf,
   soldByIn,
 } from "../../quantities/bed/form";
 import { expressionOf, type Outline } from "../../quantities/bed/inPlan";
@@ -29,6 +30,7 @@ export function outlineOf(form: BedForm): Outline {
     countsEdging: countsEdging(form),
     picksCorners: picksCorners(form),
     edging: edgingOf(form),
+    second: secondOf(form),
     soldBy: soldByIn(form),
   };
 }

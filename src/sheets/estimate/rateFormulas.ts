@@ -1,6 +1,6 @@
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, type FieldKey, fields, MOST_SHARE } from "../../quantities/bed/fields";
-import { type BedForm, followedRate, hasSingleRate, soldByIn, textOf } from "../../quantities/bed/form";
+import { type BedForm, followedRate, singleRate, soldByIn, textOf } from "../../quantities/bed/form";
 import { type ListKey, listFeeding, listOf, listWhose } from "../../quantities/bed/officeLists";
 import {
   isPriced,
@@ -12,6 +12,7 @@ import {
   stoneSoldBy,
   whoseName,
 } from "../../quantities/bed/rates";
+import { firstField, secondKey } from "../../quantities/bed/secondEdging";
 import { SOLD_BY, type SoldBy, soldByFieldKeys, TON } from "../../quantities/soldBy";
 
 /*
@@ -68,13 +69,10 @@ export function rateSource(form: BedForm, key: FieldKey): RateSource | undefined
     return isListed && form.typed[key] === undefined ? { key, soldBy, single: key as RateKey } : undefined;
   }
   if (!followedRate(form, key)) return undefined;
-  if (soldByFieldKeys.includes(key) && !hasSingleRate(form, key)) return undefined;
-  const list = listFeeding(key);
-  return {
-    key,
-    ...(list && form.rates?.lists?.[list] && { list }),
-    ...(hasSingleRate(form, key) && { single: key }),
-  };
+  if (soldByFieldKeys.includes(key) && !singleRate(form, key)) return undefined;
+  const list = listFeeding(firstField(key) ?? key);
+  const single = singleRate(form, key);
+  return { key, ...(list && form.rates?.lists?.[list] && { list }), ...(single && { single }) };
 }
 
 /**
@@ -99,8 +97,9 @@ const singleOrNone = ({ key, single }: RateSource) =>
 /** The cell of a list that a block takes for a field, in its row; and whether the block names a row that has it. */
 function listed(key: FieldKey, list: ListKey) {
   const { names, columns, picks } = listOf(list);
-  const column = columns[key] ?? "";
-  const place = `MATCH(TRIM({${picks}}),${names},0)`;
+  const first = firstField(key);
+  const column = columns[first ?? key] ?? "";
+  const place = `MATCH(TRIM({${first ? secondKey(picks) : picks}}),${names},0)`;
   const cell = `INDEX(${column},${place})`;
   return { place, column, cell, has: `IFERROR(LEN(${cell})>0,FALSE)` };
 }
@@ -110,31 +109,36 @@ export function rateRemark(source: RateSource, followed: string, example: string
   const { key, list, single, soldBy } = source;
   if (key === "stoneCost") return stoneRemark(followed, soldBy);
   if (soldBy) return unitFigureRemark(key, soldBy, followed, otherwise);
-  const ofMark = (mark: string) => (isPriced(key) ? `IF(${isExample(mark)},${example},${otherwise})` : otherwise);
+  const isMoney = isPriced(firstField(key) ?? key);
+  const ofMark = (mark: string) => (isMoney ? `IF(${isExample(mark)},${example},${otherwise})` : otherwise);
   const said = single && isPriced(single) ? ofMark(whoseName(single)) : otherwise;
   const wrong = single ? whatIsWrong(fields[key], rateNames[single]) : quoted("rate isn't in the list");
   if (!list) return `IF(ISNUMBER(${followed}),${said},${wrong})`;
   const { of, names } = listOf(list);
   const { place, cell, column, has } = listed(key, list);
   const mark = `INDEX(${listWhose(listOf(list))},${place})`;
-  const saidOfAny = isPriced(key) ? `IF(${has},${ofMark(mark)},${said})` : otherwise;
+  const saidOfAny = isMoney ? `IF(${has},${ofMark(mark)},${said})` : otherwise;
   const wrongInAny = `IF(${has},${whatIsWrong(fields[key], cell)},${wrong})`;
   const isLost = `ISERROR(ROWS(${names})=ROWS(${column}))`;
   return `IF(ISNUMBER(${followed}),${saidOfAny},IF(${isLost},${quoted(`list of ${of} is missing`)},${wrongInAny}))`;
 }
 
 /** What the name of a row is to be said about: that the list doesn't have it, or `otherwise`. */
-export function pickRemark(list: ListKey, otherwise: string): string {
-  return `IF(${isListed(list)},${otherwise},${quoted(NOT_LISTED)})`;
+export function pickRemark(list: ListKey, picks: FieldKey, otherwise: string): string {
+  return `IF(${isListed(list, [], picks)},${otherwise},${quoted(NOT_LISTED)})`;
 }
 
 /**
  * The condition under which the name of a row is the usual one or in its list.
  *
- * @param alsoUsual other names for the usual one.
+ * @param alsoUsual other names for the usual one; @param picks the field that holds the name.
  */
-export function isListed(list: ListKey, alsoUsual: readonly string[] = []): string {
-  const { names, picks } = listOf(list);
+export function isListed(
+  list: ListKey,
+  alsoUsual: readonly string[] = [],
+  picks: FieldKey = listOf(list).picks,
+): string {
+  const { names } = listOf(list);
   const isUsual = [...alsoUsual, fields[picks].initial].map((name) => `TRIM({${picks}})=${quoted(name)}`);
   return `OR(${isUsual.join(",")},ISNUMBER(MATCH(TRIM({${picks}}),${names},0)))`;
 }

@@ -11,11 +11,21 @@ import {
 import { depthVerdicts } from "../../quantities/bed/depthVerdict";
 import { quoted } from "../../quantities/bed/evaluate";
 import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
-import { asks, type BedForm, edgingOf, hasPlan, soldByIn, textOf, unitOf } from "../../quantities/bed/form";
+import {
+  asks,
+  type BedForm,
+  counts,
+  edgingOf,
+  hasPlan,
+  secondOf,
+  soldByIn,
+  textOf,
+  unitOf,
+} from "../../quantities/bed/form";
 import { isExamplePrice } from "../../quantities/bed/listSamples";
 import { listPicked } from "../../quantities/bed/officeLists";
 import { isPriced } from "../../quantities/bed/rates";
-import { countsAmount, EDGING_KINDS } from "../../quantities/edgingKinds";
+import { EDGING_KINDS } from "../../quantities/edgingKinds";
 import { plainName } from "../../quantities/nearestName";
 import { readNumber, readShare } from "../../quantities/numberText";
 import { SOILS } from "../../quantities/soil";
@@ -119,7 +129,7 @@ export function fieldRow(form: BedForm, key: FieldKey): DraftRow {
 }
 
 /** Fields that say which rows a block has. */
-const rowsOf = { edgingKind: edgingOf, soldBy: soldByIn } as const;
+const rowsOf = { edgingKind: edgingOf, secondKind: secondOf, soldBy: soldByIn } as const;
 const NOT_COUNTED = "Not counted yet: open this bed in the pane and press Update.";
 
 /** A field's note, with what is to be said of its rate before it. */
@@ -130,7 +140,7 @@ function noteOf(form: BedForm, key: FieldKey): string {
     return `=IF({${key}}=${quoted(name)},${quoted(note)},${quoted(NOT_COUNTED)})`;
   }
   const list = listPicked(key);
-  if (list) return `=${pickRemark(list, quoted(note))}`;
+  if (list) return `=${pickRemark(list, key, quoted(note))}`;
   const noted = (said: string) => quoted(note ? `${said}; ${note}` : said);
   const rate = rateOf(form, key);
   if (rate) {
@@ -235,7 +245,7 @@ const edgingNames = EDGING_KINDS.map(({ name }) => name);
 /** Names that a field offers to choose from. */
 function choicesOf(form: BedForm, key: FieldKey): readonly string[] | undefined {
   if (key === "soil") return soilNames;
-  if (key === "edgingKind") return edgingNames;
+  if (key === "edgingKind" || key === "secondKind") return edgingNames;
   if (key === "soldBy") return soldByNames;
   if (key !== "stone") return undefined;
   const own = plainName(textOf(form, key));
@@ -247,7 +257,7 @@ export function partRows(form: BedForm, part: PartKey): DraftRow[] {
   return parts[part].flatMap((key) => {
     if (key === "stripDirection" && !hasPlan(form.way)) return [];
     if (!countsOfStone(soldByIn(form), key)) return [];
-    if (!countsAmount(edgingOf(form), key) || (key in fields && !asks(form, key as FieldKey))) return [];
+    if (!counts(form, key) || (key in fields && !asks(form, key as FieldKey))) return [];
     if (key in amounts) return [amountRow(form, key as AmountKey)];
     if (key in verdicts) return [verdictRow(form, key as VerdictKey)];
     return [fieldRow(form, key as FieldKey)];

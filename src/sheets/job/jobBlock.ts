@@ -16,7 +16,7 @@ import { lineRows } from "./jobLineRows";
 import { type OptionBlock, optionRows } from "./jobOptions";
 import { across, printedJob } from "./jobPrinted";
 import { settingRows, workingRows } from "./jobWorking";
-import type { SheetBed } from "./sheetBed";
+import { jobColumns, type SheetBed } from "./sheetBed";
 
 /** Least widths of the first ten columns, in characters; more beds than fit there have columns of this last width. */
 const WIDTHS = [35, 12, 12, 10, 11, 8, 10, 11, 10, 22];
@@ -54,7 +54,7 @@ export function jobBlock(job: JobToWrite, at: Anchor): Plan {
   const rows = jobRows(job);
   const rowOf = (heading: string) => rows.findIndex(({ cells }) => cells[0]?.content === heading);
   const [settings, working] = [rowOf(jobHeadings.settings), rowOf(jobHeadings.working)];
-  const columns = columnsOf(job.beds.length);
+  const columns = columnsOf(jobColumns(job.beds).length);
   const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? BED_WIDTH);
   const title = job.name.trim() ? `job estimate for ${job.name.trim()}` : "job estimate";
   return {
@@ -68,8 +68,8 @@ export function jobBlock(job: JobToWrite, at: Anchor): Plan {
   };
 }
 
-/** How many columns the block of a job of so many beds has. */
-export const columnsOf = (beds: number): number => Math.max(WIDTHS.length, FIRST_BED + beds);
+/** How many columns the block of a job has whose working has so many columns. */
+export const columnsOf = (working: number): number => Math.max(WIDTHS.length, FIRST_BED + working);
 
 /** The rows of the block, for {@link jobBlock} and for finding its cells again. */
 export function jobRows({ name, option, differs, isChosen, beds, kinds, options = [] }: JobToWrite): DraftRow[] {

@@ -15,7 +15,7 @@ import { jobHeadings } from "./jobHeadings";
 import { withDiscountsAsShares } from "./jobLineRows";
 import { type OptionBlock, optionAt } from "./jobOptions";
 import { bedPlaces, type JobOnSheet, jobParts, type PlaceElsewhere, placeIn } from "./readJobBlock";
-import type { SheetBed } from "./sheetBed";
+import { jobColumns, SECOND_EDGING, type SheetBed } from "./sheetBed";
 
 /*
  * A job's block is updated where it is, like a bed's: the rows that it was made from are planned again from what its cells
@@ -28,6 +28,8 @@ export interface JobAsMade {
   readonly head: JobHead;
   /** No bed where its block is gone. */
   readonly beds: readonly (SheetBed | undefined)[];
+  /** Which beds have a column for a second edging, by their places, in the order of those columns. */
+  readonly seconds: readonly number[];
   /** What its lines are for; a name that begins with # is an error. */
   readonly kinds: KindNames;
   /** The other versions in its table. */
@@ -77,6 +79,7 @@ export function jobAsMade(job: JobOnSheet, used: UsedCells, beds: readonly Sheet
       fabric: kindsOf("fabric"),
       sand: kindsOf("sand"),
     },
+    seconds: secondColumns(job, values, contents),
     options: optionsIn(sheet, values, contents),
     cells: { at: area, contents },
   };
@@ -119,6 +122,23 @@ function linkedLines(
   });
 }
 
+/** The beds that have a column for a second edging, by their places in the table, in the order of the columns. */
+function secondColumns(
+  { area }: JobOnSheet,
+  values: readonly (readonly unknown[])[],
+  contents: readonly (readonly Content[])[],
+): number[] {
+  const table = jobParts(values)(jobHeadings.beds);
+  const headings = contents[values.findIndex(([label]) => label === jobHeadings.working)];
+  if (!table || !headings) return [];
+  return headings.flatMap((heading) => {
+    const row = SECOND_HEADING.exec(String(heading))?.[1];
+    return row === undefined ? [] : [Number(row) - 1 - area.row - table.first];
+  });
+}
+
+const SECOND_HEADING = new RegExp(`^=\\$?[A-Z]{1,3}\\$?(\\d+)&"${SECOND_EDGING}"$`);
+
 /** A cell that a block has lost is anywhere: what the job has of it is in error, and rewritten in any case. */
 const anywhere = (cells: BedCells): BedCells =>
   Object.assign(new Map(cells), { get: (key: string) => cells.get(key) ?? { row: 0, column: 0 } });
@@ -132,11 +152,17 @@ const anywhere = (cells: BedCells): BedCells =>
  */
 export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames): BlockUpdate {
   const { contents } = made.cells;
-  const bedTo = made.beds.map((bed) => placeOf(wanted.beds, (one) => bed !== undefined && isBlock(one, bed)));
+  const wantedColumns = jobColumns(wanted.beds);
   const standIn = must(wanted.beds[0]);
-  const beds = made.beds.map((bed) => {
+  const beds = made.beds.map((bed, place) => {
     const there = bed ?? { ...standIn, own: [] };
-    return { ...there, cells: anywhere(there.cells) };
+    return { ...there, cells: anywhere(there.cells), hasSecond: made.seconds.includes(place) };
+  });
+  const columns = jobColumns(beds);
+  // Beds come first, so that their places are those among the columns.
+  const bedTo = columns.map((column, index) => {
+    const isThere = made.beds[index < beds.length ? index : must(made.seconds[index - beds.length])] !== undefined;
+    return placeOf(wantedColumns, (one) => isThere && one.isSecond === column.isSecond && isBlock(one, column));
   });
   const was = { ...made.head, kinds: countsOf(made.kinds), options: made.options };
   const numbered = numbers(made, wanted, kinds, bedTo);
@@ -157,7 +183,7 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
   /** The formula for a bed that was edged with something else then, or whose stone was sold by something else. */
   const readsAsOther = (index: number, column: number, holds: Content) => {
     rowsOfOthers ??= [
-      ...EDGING_KINDS.map(({ name }) => ({ edgingKind: name })),
+      ...EDGING_KINDS.flatMap(({ name }) => [{ edgingKind: name }, { secondKind: name }]),
       ...SOLD_BY.map(({ name }) => ({ soldBy: name })),
       {},
     ].map((then) => {
@@ -177,7 +203,7 @@ export function jobUpdate(made: JobAsMade, wanted: JobToWrite, kinds: KindNames)
   const previous = rows.map((row, index): DraftRow => {
     const place = places[index];
     if (place === undefined) return row;
-    const width = isPerBed(row) ? FIRST_BED + beds.length : row.cells.length;
+    const width = isPerBed(row) ? FIRST_BED + columns.length : row.cells.length;
     const cells = Array.from({ length: width }, (_, column): DraftCell | undefined => {
       const cell = row.cells[column];
       const holds = contents[place]?.[column] ?? "";

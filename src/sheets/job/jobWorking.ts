@@ -1,6 +1,8 @@
+import { quoted } from "../../quantities/bed/evaluate";
 import { fields } from "../../quantities/bed/fields";
-import { edgingOf } from "../../quantities/bed/form";
+import { edgingOf, secondOf } from "../../quantities/bed/form";
 import { lines as bedLines } from "../../quantities/bed/lines";
+import { hasPieces } from "../../quantities/edgingKinds";
 import {
   asSoldRows,
   type BedRow,
@@ -9,6 +11,7 @@ import {
   type KindOf,
   kindRows,
   sandRows,
+  secondRow,
   soldByRows,
 } from "../../quantities/job/bedRows";
 import {
@@ -28,7 +31,7 @@ import type { FormatName } from "../plan";
 import { fromBed } from "./bedCells";
 import { jobHeadings, SAMPLE_WORDS } from "./jobHeadings";
 import { across, printedJob } from "./jobPrinted";
-import type { SheetBed } from "./sheetBed";
+import { type JobColumn, jobColumns, SECOND_EDGING, type SheetBed } from "./sheetBed";
 
 /** A rate of the whole job, which follows its first bed until it is typed over. */
 function settingRow(key: (typeof priceSettings | typeof workSettings)[number], [first]: readonly SheetBed[]): DraftRow {
@@ -64,11 +67,12 @@ const TYPED_OVER_IF_ANY = "=AND(LEN({self})>0,NOT(ISFORMULA({self})))";
 
 /** What the job takes of each bed, a column a bed. */
 export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[] {
+  const columns = jobColumns(beds);
   const perBed = (
     label: string,
     unit: string,
     key: string,
-    content: (bed: SheetBed, n: number) => string,
+    content: (column: JobColumn, n: number) => string,
     format: FormatName = "two",
     look: DraftCell["look"] = "result",
   ): DraftRow => ({
@@ -76,9 +80,9 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
     cells: [
       { content: label, look: "label" },
       { content: unit, look: "note" },
-      ...beds.map(
-        (bed, index): DraftCell => ({
-          content: content(bed, index + 1),
+      ...columns.map(
+        (column, index): DraftCell => ({
+          content: content(column, index + 1),
           key: `${key}.${index + 1}`,
           format,
           look,
@@ -94,8 +98,15 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
   const taken = Object.entries(bedRows)
     .filter(isTaken)
     .map(([key, { shows, is, ...usual }]: [string, BedRow]) => {
+      const second = secondRow(key as BedRowKey);
       const { label, unit } = (asSold && asSoldRows[key as BedRowKey]) || usual;
-      return perBed(label, unit, `beds.${key}`, (bed) => `=${fromBed(is, bed)}`, ...formatOf(shows));
+      return perBed(
+        label,
+        unit,
+        `beds.${key}`,
+        (column) => `=${fromBed(column.isSecond ? second : is, column)}`,
+        ...formatOf(shows),
+      );
     });
   const ranks = Object.entries(kindRows)
     .filter(([of]) => has(of as KindOf))
@@ -104,7 +115,7 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
         `Which kind of ${of}`,
         "",
         `kinds.${of}`,
-        (bed, n) => (hasKind(of as KindOf, bed) ? rankFormula(of, row, n) : "=0"),
+        (column, n) => (hasKind(of as KindOf, column) ? rankFormula(of, row, n) : "=0"),
         "whole",
       ),
     );
@@ -129,11 +140,20 @@ export function workingRows(beds: readonly SheetBed[], kinds: Kinds): DraftRow[]
       cells: [
         { content: jobHeadings.working },
         { content: "Unit", look: "textHeading" },
-        ...beds.map((_, index): DraftCell => ({ content: `={bed${index + 1}.name}`, look: "textHeading" })),
+        ...columns.map((column): DraftCell => {
+          const name = `{bed${beds.findIndex((bed) => isSameBed(bed, column)) + 1}.name}`;
+          return { content: column.isSecond ? `=${name}&${quoted(SECOND_EDGING)}` : `=${name}`, look: "textHeading" };
+        }),
       ],
     },
     ...taken,
-    perBed(SAMPLE_WORDS, "", "beds.words", (bed) => `=${fromBed("{headWords}", bed)}`, ...formatOf("words")),
+    perBed(
+      SAMPLE_WORDS,
+      "",
+      "beds.words",
+      (bed) => (bed.isSecond ? '=""' : `=${fromBed("{headWords}", bed)}`),
+      ...formatOf("words"),
+    ),
     ...ranks,
     ...lists,
     sectionRow(jobHeadings.kinds, "", "Unit"),
@@ -149,10 +169,14 @@ function formatOf(shows: BedRow["shows"]): [FormatName, DraftCell["look"]] {
 }
 
 /** Whether a bed has a kind: one with a spade-cut edge has no edging to order, and only pavers have sand. */
-function hasKind(of: KindOf, { form }: SheetBed): boolean {
-  const { lines, inSand } = edgingOf(form);
-  return of === "sand" ? inSand === true : of !== "edging" || lines.edging !== undefined;
+function hasKind(of: KindOf, { form, isSecond }: JobColumn): boolean {
+  const [first, second] = [edgingOf(form), secondOf(form)];
+  if (of === "edging") return hasPieces(isSecond ? second : first);
+  if (isSecond) return false;
+  return of !== "sand" || first.inSand === true || second.inSand === true;
 }
+
+const isSameBed = (one: SheetBed, other: SheetBed) => one.cells === other.cells;
 
 /** Numbers the kinds as they first come up; a bed of a kind that was there has none. */
 function rankFormula(of: string, row: string, n: number): string {

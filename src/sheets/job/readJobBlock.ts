@@ -87,7 +87,12 @@ export function findJobBlocks(sheet: string, used: UsedCells): JobOnSheet[] {
     const rows = values.findLastIndex(([label]) => text(label) !== "") + 1;
     return {
       sheet,
-      area: { row: used.row + row, column: used.column + column, rows, columns: columnsOf(places.length) },
+      area: {
+        row: used.row + row,
+        column: used.column + column,
+        rows,
+        columns: columnsOf(Math.max(places.length, wordsOf(values, formulas).length)),
+      },
       name: text(values[0]?.[1]),
       beds: places.flatMap(({ at, price }) => (at ? [{ ...at, price }] : [])),
       ...linesIn(values, formulas, lines),
@@ -139,13 +144,19 @@ export function bedPlaces(
   const part = jobParts(values)(jobHeadings.beds);
   if (!part) return [];
   // The name may be typed over; what the bed says of its prices is further down.
-  const words = formulas[values.findLastIndex(([label]) => label === SAMPLE_WORDS)]?.slice(FIRST_BED) ?? [];
+  const words = wordsOf(values, formulas);
   const isBed = (index: number) => isFormula(formulas[index]?.[PRICE]);
   const rows = Array.from({ length: part.end - part.first }, (_, index) => part.first + index).filter(isBed);
   return rows.map((row, index) => {
     const name = NAME_FORMULA.exec(text(formulas[row]?.[0]))?.[1];
     return { at: placeIn(name ?? text(words[index]).slice(1), own), price: number(values[row]?.[PRICE]) };
   });
+}
+
+/** What the columns of a job's working say of prices: the beds', and those of their second edgings. */
+function wordsOf(values: readonly Row[], formulas: readonly Row[]): Row {
+  const words = formulas[values.findLastIndex(([label]) => label === SAMPLE_WORDS)]?.slice(FIRST_BED) ?? [];
+  return words.slice(0, words.findLastIndex((content) => text(content) !== "") + 1);
 }
 
 /** The cell that a reference names, on its sheet; undefined for what is no reference to one. */

@@ -1,15 +1,20 @@
 import { type EdgingKind, METAL } from "../../quantities/edgingKinds";
 
-/** What the customer is told about a bed, in figures that the block worked out. */
-export interface ScopeFacts {
-  readonly areaSqFt: number;
-  readonly depthIn: number;
-  readonly stone: string;
-  readonly stoneSizeIn: number;
+interface Edge {
   readonly borderFt: number;
   readonly borderHeightIn: number;
   /** What it is edged with; left out: metal. */
   readonly edging?: EdgingKind;
+}
+
+/** What the customer is told about a bed, in figures that the block worked out. */
+export interface ScopeFacts extends Edge {
+  readonly areaSqFt: number;
+  readonly depthIn: number;
+  readonly stone: string;
+  readonly stoneSizeIn: number;
+  /** What it is edged with beside that. */
+  readonly second?: Edge;
   readonly scrapeIn: number;
   readonly hauledOff: boolean;
   readonly hasFabric: boolean;
@@ -24,11 +29,11 @@ export interface ScopeFacts {
  * @example scopeOf(facts) // "About 91 sq ft. Strip 2 1/2 in of sod and soil, and haul it away. …"
  */
 export function scopeOf(facts: ScopeFacts): string {
-  const { areaSqFt, depthIn, stone, stoneSizeIn, borderFt, scrapeIn, hauledOff, hasFabric } = facts;
+  const { areaSqFt, depthIn, stone, stoneSizeIn, second, scrapeIn, hauledOff, hasFabric } = facts;
   const steps = [
     `About ${Math.round(areaSqFt)} sq ft`,
     `Strip ${inches(scrapeIn)} of sod and soil, and ${hauledOff ? "haul it away" : "leave it on site"}`,
-    ...(borderFt > 0 ? [edgingScope(facts)] : []),
+    ...[facts, ...(second ? [second] : [])].filter(({ borderFt }) => borderFt > 0).map(edgingScope),
     ...(hasFabric ? ["Lay weed fabric, overlapped and pinned"] : []),
     `Spread ${stoneWords(stone)}, up to ${inches(stoneSizeIn, 8)}, ${inches(depthIn)} deep, raked level`,
     ...facts.ownWork.map((work) => work.trim().replace(/\.+$/, "")),
@@ -38,7 +43,7 @@ export function scopeOf(facts: ScopeFacts): string {
 }
 
 /** How the edge is made. */
-function edgingScope({ borderFt, borderHeightIn, edging = METAL }: ScopeFacts): string {
+function edgingScope({ borderFt, borderHeightIn, edging = METAL }: Edge): string {
   const feet = `${Math.round(borderFt)} ft`;
   if (edging.drawn === "cut") return `Cut ${feet} of edge with a spade`;
   if (edging.inSand) return `Set ${feet} of ${edging.name} in sand`;
