@@ -1,3 +1,4 @@
+import { fieldNote } from "../quantities/bed/fieldNotes";
 import {
   crewFields,
   depthFields,
@@ -91,6 +92,7 @@ export function Details({ form, problemAt, onType, onFill, onUseRate }: DetailsP
                     value={textOf(form, key)}
                     unit={unitOf(form, key)}
                     problem={problemAt(key)}
+                    note={fieldNote(key)}
                     onType={onType}
                     {...(names && { names })}
                     {...(source && { source })}

@@ -76,6 +76,8 @@ interface BedFieldProps {
   readonly names?: readonly string[];
   /** Left out: the usual one of the field. */
   readonly unit?: string;
+  /** Left out: that of the measurement. */
+  readonly note?: string;
   /** Where the value comes from, where no one typed it. */
   readonly source?: string;
   /** Takes the office's rate instead of what was typed. */

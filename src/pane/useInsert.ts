@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { BedForm } from "../quantities/bed/form";
 import { Problem } from "../quantities/problem";
 import type { InTheWay, Place } from "../workbook/change/place";
-import { type LastInsert, lastInsert } from "../workbook/change/receipt";
+import type { LastInsert } from "../workbook/change/receipt";
 import { WorkbookFailure } from "../workbook/failure";
 import { stopIfRatesChanged } from "./rates/store";
 import { isNotFetched, NOT_FETCHED, useStatus } from "./useStatus";
@@ -27,7 +27,9 @@ export function useInsert() {
 
   useEffect(() => {
     // Before the first insert nothing can be undone, and a host that cannot tell is treated the same.
-    lastInsert().then(setLast, () => setLast(undefined));
+    import(/* webpackChunkName: "receipt" */ "../workbook/change/receipt")
+      .then(({ lastInsert }) => lastInsert())
+      .then(setLast, () => setLast(undefined));
   }, []);
 
   return {

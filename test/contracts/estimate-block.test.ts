@@ -185,7 +185,7 @@ describe("a block that someone works with", () => {
     await type({ "stoneLine.unitCost": 71 });
     const changed = estimateOf(form({ typed: { ...rectangle.typed, ...typed, stoneCost: "71" } }));
     for (const [key, amount] of Object.entries(changed.amounts)) {
-      if (!["innerRun", "sandYards", "sandOrder", "bagPounds"].includes(key))
+      if (!["innerRun", "sandYards", "sandOrder", "bagPounds"].includes(key) && !key.startsWith("second"))
         expect(value(key), key).toBeCloseTo(amount, 9);
     }
     expect(value("price")).toBeCloseTo(changed.price, 9);

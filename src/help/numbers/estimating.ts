@@ -1,4 +1,4 @@
-import { MOST_TO_LIFT_LB } from "../../quantities/bed/amounts";
+import { MOST_TO_LIFT_LB } from "../../quantities/bed/amountNotes";
 import { HARDLY_USED, LEAST_SAVING } from "../../quantities/bed/closeCalls";
 import { DEPTH_LIMITS } from "../../quantities/bed/depthVerdict";
 import { MOST_SHARE } from "../../quantities/bed/fields";

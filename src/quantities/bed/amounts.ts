@@ -1,9 +1,6 @@
-import { SHORT_PIECE_WORDS } from "../edging";
-import type { SoldBy } from "../soldBy";
 import { CUBIC_FEET_PER_CUBIC_YARD, INCHES_PER_FOOT, POUNDS_PER_SHORT_TON } from "../units";
 import { DEPTH_CHECK } from "./depthVerdict";
 import { quoted } from "./evaluate";
-import type { FieldKey } from "./fields";
 import type { Way } from "./form";
 import {
   byRuleOrPlan,
@@ -32,17 +29,12 @@ import {
 export interface Amount {
   readonly label: string;
   readonly unit: string;
-  /** How it comes about, in words. */
+  /** How it comes about, in words; those of most are in `amountNotes.ts`. */
   readonly how?: string;
   /** How the number is shown; with two decimals where left out. */
   readonly shows?: "whole" | "money" | "share";
   readonly is: Expression;
-  /** An expression for what to check about it, in words: none where there is nothing to say. */
-  readonly warns?: (outline: Outline) => string;
 }
-
-/** The load constant of the NIOSH lifting equation: more than that takes two. */
-export const MOST_TO_LIFT_LB = 51;
 
 /** A formula that differs by the way a bed was measured. */
 const byWay =
@@ -95,11 +87,11 @@ const byCounts: Edged = {
   run: `{longBorders}*${LONG}+{shortBorders}*${SHORT}`,
   firstSide: `IF({longBorders}={shortBorders},${WIDTH},IF({longBorders}>{shortBorders},${LONG},${SHORT}))`,
 };
-const edged = ({ countsEdging }: Outline): Edged => (countsEdging ? byCounts : bySides);
+export const edged = ({ countsEdging }: Outline): Edged => (countsEdging ? byCounts : bySides);
 const isAllAround = ({ along, across }: Edged) => `${along}+${across}=4`;
 
 /** Whether the edging comes back to where it began. It has no row of its own. */
-const isClosed = (outline: Outline): string =>
+export const isClosed = (outline: Outline): string =>
   byWay({
     rectangle: isAllAround(edged(outline)),
     round: "TRUE",
@@ -112,7 +104,7 @@ const isClosed = (outline: Outline): string =>
   })(outline);
 
 /** Edging along two opposite sides alone is two runs; anything else of a rectangle is one. */
-const runsOf = ({ along, across }: Edged) => `IF(ABS(${along}-${across})=2,2,1)`;
+export const runsOf = ({ along, across }: Edged) => `IF(ABS(${along}-${across})=2,2,1)`;
 /** Pieces of one run: pavers stand a joint apart, all others lap or butt. */
 const piecesOf = (outline: Outline, run: string, closed: string) =>
   edgingIn(outline).inSand
@@ -150,29 +142,6 @@ const countedStakes = countedEdging((outline) => {
 /** What there is only where stakes go along the run. */
 const staked = (is: Expression) => where(({ fastened }) => fastened === "along", is);
 
-/**
- * Pieces that an inch less of every run would save: those bought for less than an inch, as `shortPieces` finds them. A
- * piece and a lap that are both an inch longer reach an inch farther with the same joints; a closed run is an inch shorter.
- */
-export const savedByAnInch = (outline: Outline): string => {
-  const { lines, inSand } = edgingIn(outline);
-  // A paver is cut to less than an inch as soon as to half.
-  if (!lines.edging || inSand) return "0";
-  const inch = `1/${INCHES_PER_FOOT}`;
-  const [lap, lapInches] = lapOf(outline);
-  const longer = `{pieceLength.decimal}+${inch},${lapInches}+1`;
-  const shorter = (run: string) => `BED.EDGING_PIECES(MAX(0,${run}-${inch}),{pieceLength},${lap},TRUE)`;
-  if (outline.way === "round") return `{pieces}-${shorter("{borderRun}")}-${shorter("{innerRun}")}`;
-  const runs = outline.way === "rectangle" ? runsOf(edged(outline)) : "1";
-  const open = countedEdging(
-    () => `${runs}*BED.EDGING_PIECES({borderRun}/${runs},${longer})`,
-    "pieces",
-    `{pieceLength.decimal}+${inch},{stakeSpacing},${lapInches}+1`,
-  )(outline);
-  const closed = isClosed(outline);
-  return `{pieces}-${closed === "FALSE" ? open : `IF(${closed},${shorter("{borderRun}")},${open})`}`;
-};
-
 /** A count for each layer of fabric; a roll that one layer leaves over is not used in the other. */
 const inLayers = (is: (outline: Outline) => string) => (outline: Outline) => `{fabricLayers}*${is(outline)}`;
 /** One set of pins holds all layers. */
@@ -181,8 +150,6 @@ const countedPins = counted(
   "pins",
   PINS_AROUND_OTHERS,
 );
-/** Common practice; Caltrans lays gravel mulch over fabric alone (Roadside Management Toolbox, side slopes). */
-export const NO_FABRIC = "No fabric: stone works into the soil, and weeds come up through it.";
 
 /** The length of edging. */
 const countedRun = countedEdging(
@@ -303,14 +270,6 @@ const SECOND_TRENCH = `+{secondRun}*{secondTrenchWidth.decimal}*{secondTrenchDep
 /** The cubic yards of what is ordered. */
 const orderYards = (outline: Outline) => `{stoneOrder}${soldByIn(outline).inYards}`;
 
-/** What to mind about a bag: too heavy for one person, or for itself. */
-function bagWarning(outline: Outline): string {
-  const { asks } = soldByIn(outline);
-  if (asks.includes("bulkBagLoad"))
-    return `IF({bagPounds}>{bulkBagLoad},${quoted("Over the bag's rated load: order smaller bags, or have these filled less.")},"")`;
-  return `IF({bagPounds}>${MOST_TO_LIFT_LB},${quoted(`Over ${MOST_TO_LIFT_LB} lb: lift with a partner.`)},"")`;
-}
-
 /** What each edging of a bed takes. */
 const edgingAmounts = {
   pieces: inPieces(countedPieces),
@@ -328,19 +287,16 @@ const workingAmounts = {
   stoneDepth: {
     label: "Stone depth",
     unit: "in",
-    how: "edging height less trench and gap",
     is: stoneDepthOf,
   },
   stoneDensity: {
     label: "Stone weight",
     unit: "tons/cu yd",
-    how: "loose, from the stone list; a scale ticket beats it",
     is: "BED.STONE_DENSITY({stone})",
   },
   stoneYards: {
     label: "Stone needed",
     unit: "cu yd",
-    how: "area × depth ÷ 324, plus waste",
     is: "BED.STONE_YARDS({stoneArea},{stoneDepth},{waste})",
   },
   stoneTons: {
@@ -353,24 +309,20 @@ const workingAmounts = {
     unit: "lb",
     is: (outline) =>
       soldByIn(outline).isCounted ? `${soldByIn(outline).yardsEach}*{stoneDensity}*${POUNDS_PER_SHORT_TON}` : "0",
-    warns: bagWarning,
   },
   stoneOrder: {
     label: "Stone to order",
     unit: "tons",
-    how: "rounded up to the order increment",
     is: (outline) => `BED.ORDER_UP(${soldByIn(outline).needed},{orderStep},{orderMinimum})`,
   },
   orderTons: {
     label: "Order weight",
     unit: "tons",
-    how: "trucks are limited by weight and by volume",
     is: (outline) => (soldByIn(outline).isWeight ? "{stoneOrder}" : `${orderYards(outline)}*{stoneDensity}`),
   },
   orderYards: {
     label: "Order volume",
     unit: "cu yd",
-    how: "loose, as the yard loads it",
     is: orderYards,
   },
   pieces: {
@@ -378,12 +330,10 @@ const workingAmounts = {
     unit: "pieces",
     shows: "whole",
     is: edgingAmounts.pieces,
-    warns: (outline) => `IF(${savedByAnInch(outline)}>0,${quoted(`A piece ${SHORT_PIECE_WORDS}`)},"")`,
   },
   stakes: {
     label: "Stakes",
     unit: "stakes",
-    how: "at ends, joints, corners, and between",
     shows: "whole",
     is: edgingAmounts.stakes,
   },
@@ -396,7 +346,6 @@ const workingAmounts = {
   sandYards: {
     label: "Sand needed",
     unit: "cu yd",
-    how: "edging × trench width × sand depth",
     is: edgingAmounts.sandYards,
   },
   secondPieces: {
@@ -436,9 +385,7 @@ const workingAmounts = {
   fabricArea: {
     label: "Fabric laid",
     unit: "sq ft",
-    how: "laps counted twice",
     is: inLayers(counted(`BED.FABRIC_AREA(${SPAN},{overlap},{rollLength},{endLap})`, "fabricSqFt")),
-    warns: () => `IF({fabricLayers}=0,${quoted(NO_FABRIC)},"")`,
   },
   rolls: {
     label: "Fabric rolls",
@@ -449,7 +396,6 @@ const workingAmounts = {
   pins: {
     label: "Pins",
     unit: "pins",
-    how: "rows, laps, and corners",
     shows: "whole",
     is: (outline) => `IF({fabricLayers}=0,0,${countedPins(outline)})`,
   },
@@ -462,7 +408,6 @@ const workingAmounts = {
   digYards: {
     label: "Excavation, bank",
     unit: "cu yd",
-    how: "scrape plus edging trench",
     is: (outline) =>
       where(
         ({ lines }) => lines.setEdging,
@@ -473,13 +418,11 @@ const workingAmounts = {
   spoilYards: {
     label: "Spoil, loose",
     unit: "cu yd",
-    how: "after swell",
     is: "BED.SPOIL_YARDS({digYards},{soil})",
   },
   spoilLoads: {
     label: "Spoil loads",
     unit: "loads",
-    how: "by volume or weight, whichever is more",
     shows: "whole",
     is: "BED.LOADS({spoilYards},{truckYards},{soilTonsPerYard},{truckPayload})",
   },
@@ -492,7 +435,6 @@ const workingAmounts = {
   barrowTrips: {
     label: "Wheelbarrow trips",
     unit: "trips",
-    how: "by tray size or load limit",
     shows: "whole",
     is: "BED.BARROW_TRIPS({stoneYards},{stoneDensity},{barrowSize},{barrowLoad})",
   },
@@ -514,7 +456,6 @@ const workingAmounts = {
   spreadTime: {
     label: "Wheelbarrow and spread",
     unit: "labor hours",
-    how: "2 min to load, 1/2 to dump, 200 ft/min; then rake",
     is: "BED.HAUL_HOURS({barrowTrips},{barrowDistance})+{stoneArea}/{rakeRate}",
   },
 } as const satisfies Record<string, Amount>;
@@ -597,75 +538,3 @@ export const lineFormulas = {
   markup: 'IF({kind}="labor",{laborMarkup},IF({kind}="hauling",{haulingMarkup},{materialMarkup}))',
   price: "{cost}*(1+{markup})",
 } as const;
-
-/** The rows of the block's parts, in order: fields that are typed, and what follows from them. */
-export const parts = {
-  price: [
-    ...["materialMarkup", "laborMarkup", "haulingMarkup", "overhead", "minimumCharge", "salesTax"],
-    ...["overheadCost", "fullCost", "price", "taxSum", "priceWithTax", "markupOnCost", "marginOnPrice"],
-    ...["laborHours", "crewDays"],
-  ],
-  stone: [
-    ...["edgingKind", "edgingProduct", "borderHeight", "trenchDepth", "topGap", "stoneDepth", "stone", "stoneSize"],
-    ...["depthCheck", "waste", "stoneDensity", "stoneYards", "stoneTons", "soldBy", "bagSize", "bulkBagSize"],
-    ...["bulkBagLoad", "bagPounds", "orderStep", "orderMinimum", "stoneOrder", "orderTons", "orderYards"],
-  ],
-  border: [
-    ...["borderFinish", "pieceLength", "pieceLap", "joint", "pieces", "stakeSpacing", "stakes"],
-    ...["stakesPerPiece", "extraStakes", "sandDepth", "sandYards"],
-    ...["secondKind", "secondProduct", "secondFinish", "secondHeight", "secondTrenchDepth", "secondTrenchWidth"],
-    ...["secondHouse", "secondRight", "secondFront", "secondLeft"],
-    ...[
-      "secondBase",
-      "secondLast",
-      "secondOuter",
-      "secondFirst",
-      "secondLength",
-      "secondPieceLength",
-      "secondPieceLap",
-      "secondJoint",
-      "secondRun",
-      "secondPieces",
-    ],
-    ...["secondStakeSpacing", "secondStakes", "secondStakesPerPiece", "secondExtraStakes", "secondSandDepth"],
-    ...["secondSandYards", "sandStep", "sandOrder"],
-  ],
-  fabric: [
-    ...["fabricLayers", "fabricProduct", "rollWidth", "rollLength", "overlap", "endLap", "stripDirection"],
-    ...["counted", "fabricStrips", "fabricArea"],
-    ...["rolls", "pinSpacing", "pinBay", "pins", "pinProduct", "pinsPerBox", "pinBoxes"],
-  ],
-  digging: [
-    ...["scrapeDepth", "trenchWidth", "digYards", "soil", "spoilYards", "soilTonsPerYard", "haulTruck"],
-    ...["truckYards", "truckPayload", "spoilLoads", "deliveryTruck", "deliveryYards", "deliveryPayload", "deliveries"],
-  ],
-  crew: [
-    ...[
-      "crewName",
-      "crewRate",
-      "crewSize",
-      "crewDay",
-      "scrapeHours",
-      "edgingRate",
-      "secondRate",
-      "fabricRate",
-      "rakeRate",
-    ],
-    ...[
-      "barrowSize",
-      "barrowLoad",
-      "barrowDistance",
-      "cleanUpHours",
-      "barrowTrips",
-      "scrapeTime",
-      "edgingTime",
-      "secondTime",
-    ],
-    ...["fabricTime", "spreadTime"],
-  ],
-} as const satisfies Record<string, readonly (FieldKey | AmountKey | VerdictKey)[]>;
-export type PartKey = keyof typeof parts;
-
-/** The unit of an amount, which for an order is what its stone is sold by. */
-export const unitOfAmount = (key: AmountKey, soldBy: SoldBy): string =>
-  key === "stoneOrder" ? soldBy.unit : amounts[key].unit;

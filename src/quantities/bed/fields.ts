@@ -127,7 +127,6 @@ export const depthFields = {
     unit: "in",
     reads: "inches",
     initial: "2.5",
-    note: "common practice: 2 to 3 in",
   },
   borderHeight: { label: "Edging height", unit: "in", reads: "inches", initial: "4" },
   trenchDepth: {
@@ -136,7 +135,6 @@ export const depthFields = {
     reads: "inches",
     initial: "1.5",
     mayBeZero: true,
-    note: "common practice: about 1.5 in for 4 in edging",
   },
   trenchWidth: { label: "Trench width", unit: "in", reads: "inches", initial: "4" },
   topGap: {
@@ -145,9 +143,8 @@ export const depthFields = {
     reads: "inches",
     initial: "0.5",
     mayBeZero: true,
-    note: "stone finishes a little below the edging",
   },
-  stone: { label: "Stone", unit: "name", reads: "name", initial: "river rock", note: "or its weight in tons/cu yd" },
+  stone: { label: "Stone", unit: "name", reads: "name", initial: "river rock" },
   stoneSize: { label: "Largest stone", unit: "in", reads: "inches", initial: "1.25" },
   // Waste of the whole is no waste.
   waste: {
@@ -163,22 +160,19 @@ export const depthFields = {
     unit: "name",
     reads: "name",
     initial: "ton",
-    note: "ton, cubic yard, bag, or bulk bag",
   },
-  bagSize: { label: "Bag size", unit: "cu ft", reads: "number", initial: "0.5", note: "common practice: 0.5 cu ft" },
+  bagSize: { label: "Bag size", unit: "cu ft", reads: "number", initial: "0.5" },
   bulkBagSize: {
     label: "Bulk bag size",
     unit: "cu yd",
     reads: "number",
     initial: "1",
-    note: "common practice: 1 cu yd",
   },
   bulkBagLoad: {
     label: "Bulk bag rated load",
     unit: "lb",
     reads: "number",
     initial: "3000",
-    note: "on its label; common practice: 2,000 to 3,000 lb",
   },
   orderStep: { label: "Order increment", unit: "tons", reads: "number", initial: "0.5" },
   orderMinimum: { label: "Minimum stone order", unit: "tons", reads: "number", initial: "1", mayBeZero: true },
@@ -187,21 +181,18 @@ export const depthFields = {
     unit: "name",
     reads: "name",
     initial: "loam",
-    note: "sand, loam, clay, blasted rock, or a swell like 25%",
   },
   soilTonsPerYard: {
     label: "Soil weight, dug",
     unit: "tons/cu yd",
     reads: "number",
     initial: "1.5",
-    // CalRecycle, "Weights and Volumes for Project Estimates": earth, excavated, wet 3,000 lb/yd³.
-    note: "wet dug earth (CalRecycle: 3,000 lb a cubic yard)",
   },
 } as const satisfies Record<string, Field>;
 
 /** A row of one of the office's lists, by its name. */
 const named = <Label extends string>(label: Label) =>
-  ({ label, unit: "name", reads: "name", initial: "usual", note: "usual, or a name from the list in Rates" }) as const;
+  ({ label, unit: "name", reads: "name", initial: "usual" }) as const;
 
 /** What is bought by the piece, and what carries it. */
 export const supplyFields = {
@@ -211,7 +202,6 @@ export const supplyFields = {
     unit: "name",
     reads: "name",
     initial: "usual",
-    note: "color or metal, for the order",
   },
   pieceLength: { label: "Edging piece length", unit: "ft", reads: "feet", initial: "8" },
   pieceLap: { label: "Lap at a joint", unit: "in", reads: "inches", initial: "2", mayBeZero: true },
@@ -233,7 +223,6 @@ export const supplyFields = {
     initial: "1",
     mayBeZero: true,
     most: 2,
-    note: "0 for no fabric, 2 for double",
   },
   overlap: { label: "Strip overlap", unit: "in", reads: "inches", initial: "6" },
   endLap: { label: "End lap of rolls", unit: "in", reads: "inches", initial: "12" },
@@ -242,10 +231,9 @@ export const supplyFields = {
     unit: "degrees",
     reads: "name",
     initial: "least fabric",
-    note: "or degrees from the base line, for a bed laid out in plan",
   },
   pinSpacing: { label: "Pin row spacing, max", unit: "in", reads: "inches", initial: "12" },
-  pinBay: { label: "Pin bay", unit: "ft", reads: "feet", initial: "4", note: "one five-spot across this width" },
+  pinBay: { label: "Pin bay", unit: "ft", reads: "feet", initial: "4" },
   pinProduct: named("Pin product"),
   pinsPerBox: { label: "Pins per box", unit: "pins", reads: "whole", initial: "100" },
   haulTruck: named("Haul-off truck"),
@@ -255,7 +243,6 @@ export const supplyFields = {
     unit: "tons",
     reads: "number",
     initial: "2.5",
-    note: "GVWR less empty weight, people, and fuel",
   },
   deliveryTruck: named("Delivery truck"),
   deliveryYards: { label: "Delivery truck size", unit: "cu yd", reads: "number", initial: "10" },
@@ -265,7 +252,6 @@ export const supplyFields = {
     unit: "name",
     reads: "name",
     initial: "metal",
-    note: "metal, plastic, pavers, timber, spade cut, or none",
   },
   joint: {
     label: "Joint between pavers",
@@ -274,23 +260,18 @@ export const supplyFields = {
     initial: "0.125",
     mayBeZero: true,
     most: MOST_JOINT_IN,
-    // Brick Industry Association, Technical Note 14A: 1/16 to 3/16 in between clay pavers on sand.
-    note: "1/16 to 3/16 in (Brick Industry Association)",
   },
   sandDepth: {
     label: "Sand under pavers",
     unit: "in",
     reads: "inches",
     initial: "1",
-    // The same note: 3/4 to 1 in once it is compacted.
-    note: "compacted: 3/4 to 1 in (Brick Industry Association)",
   },
   sandStep: {
     label: "Sand order increment",
     unit: "cu yd",
     reads: "number",
     initial: "0.25",
-    note: "common practice: a quarter yard",
   },
 } as const satisfies Record<string, Field>;
 
@@ -304,7 +285,6 @@ export const secondFields = {
     unit: "name",
     reads: "name",
     initial: "none",
-    note: "along sides that have none of the first",
   },
   secondHouse: yesOrNo("Second edging, house side", "0"),
   secondRight: yesOrNo("Second edging, right end", "0"),
@@ -319,7 +299,6 @@ export const secondFields = {
     unit: "ft",
     reads: "feet",
     initial: "",
-    note: "in one run; the first edging's length is without it",
   },
   secondProduct: { ...supplyFields.edgingProduct, label: "Second edging, product" },
   secondFinish: { ...supplyFields.borderFinish, label: "Second edging, finish" },
@@ -327,7 +306,6 @@ export const secondFields = {
   secondTrenchDepth: {
     ...depthFields.trenchDepth,
     label: "Second edging, trench below the scrape",
-    note: "its top as high as the first edging's",
   },
   secondTrenchWidth: { ...depthFields.trenchWidth, label: "Second edging, trench width" },
   secondPieceLength: { ...supplyFields.pieceLength, label: "Second edging, piece length" },
@@ -370,15 +348,13 @@ export const crewFields = {
     unit: "hr/cu yd",
     reads: "number",
     initial: "1.2",
-    // Spalding (1908): shovelling loosened soil alone takes 0.5 to 0.67 person-hours a cubic yard.
-    note: "with cutting sod (shoveling alone: 0.5 to 0.67)",
   },
   edgingRate: { label: "Set edging", unit: "lin ft/hr", reads: "number", initial: "14" },
   fabricRate: { label: "Lay and pin fabric", unit: "sq ft/hr", reads: "number", initial: "120" },
   rakeRate: { label: "Spread and rake", unit: "sq ft/hr", reads: "number", initial: "100" },
   barrowSize: { label: "Wheelbarrow tray", unit: "cu ft", reads: "number", initial: "6" },
   barrowLoad: { label: "Wheelbarrow load limit", unit: "lb", reads: "number", initial: "300" },
-  barrowDistance: { label: "Wheelbarrow distance", unit: "ft", reads: "feet", initial: "60", note: "one way" },
+  barrowDistance: { label: "Wheelbarrow distance", unit: "ft", reads: "feet", initial: "60" },
   cleanUpHours: { label: "Cleanup", unit: "labor hours", reads: "number", initial: "1", mayBeZero: true },
 } as const satisfies Record<string, Field>;
 
@@ -401,7 +377,6 @@ export const moneyFields = {
     reads: "share",
     initial: "10%",
     mayBeZero: true,
-    note: "not marked up",
   },
   minimumCharge: { label: "Minimum charge", unit: "per job", reads: "number", initial: "400", mayBeZero: true },
   salesTax: {
@@ -410,7 +385,6 @@ export const moneyFields = {
     reads: "share",
     initial: "0%",
     mayBeZero: true,
-    note: "on the whole price; check what your state taxes",
   },
   sandCost: { label: "Sand", unit: "per cu yd", reads: "number", initial: "48", mayBeZero: true },
 } as const satisfies Record<string, Field>;

@@ -1,4 +1,5 @@
-import { type Amount, allRuns, allSand, closedRun, openRuns, savedByAnInch } from "../bed/amounts";
+import { savedByAnInch } from "../bed/amountNotes";
+import { type Amount, allRuns, allSand, closedRun, openRuns } from "../bed/amounts";
 import { fields } from "../bed/fields";
 import {
   type Expression,

@@ -1,5 +1,5 @@
-import { type PartKey, parts } from "../../quantities/bed/amounts";
 import { type FieldKey, fields, shapeFields } from "../../quantities/bed/fields";
+import { type PartKey, parts } from "../../quantities/bed/parts";
 
 /** The first cell of every estimate block, by which it is found again. */
 export const BLOCK_TITLE = "Stone bed estimate";

@@ -1,16 +1,9 @@
-import {
-  type Amount,
-  type AmountKey,
-  amounts,
-  type PartKey,
-  parts,
-  unitOfAmount,
-  type VerdictKey,
-  verdicts,
-} from "../../quantities/bed/amounts";
+import { amountWarnings, howAmounts } from "../../quantities/bed/amountNotes";
+import { type Amount, type AmountKey, amounts, type VerdictKey, verdicts } from "../../quantities/bed/amounts";
 import { depthVerdicts } from "../../quantities/bed/depthVerdict";
 import { quoted } from "../../quantities/bed/evaluate";
-import { type Field, type FieldKey, fields } from "../../quantities/bed/fields";
+import { fieldNote } from "../../quantities/bed/fieldNotes";
+import { type FieldKey, fields } from "../../quantities/bed/fields";
 import {
   asks,
   type BedForm,
@@ -24,6 +17,7 @@ import {
 } from "../../quantities/bed/form";
 import { isExamplePrice } from "../../quantities/bed/listSamples";
 import { listPicked } from "../../quantities/bed/officeLists";
+import { type PartKey, parts, unitOfAmount } from "../../quantities/bed/parts";
 import { isPriced } from "../../quantities/bed/rates";
 import { EDGING_KINDS } from "../../quantities/edgingKinds";
 import { plainName } from "../../quantities/nearestName";
@@ -134,7 +128,7 @@ const NOT_COUNTED = "Not counted yet: open this bed in the pane and press Update
 
 /** A field's note, with what is to be said of its rate before it. */
 function noteOf(form: BedForm, key: FieldKey): string {
-  const { note = "" } = fields[key] as Field;
+  const note = fieldNote(key);
   if (key in rowsOf) {
     const { name } = rowsOf[key as keyof typeof rowsOf](form);
     return `=IF({${key}}=${quoted(name)},${quoted(note)},${quoted(NOT_COUNTED)})`;
@@ -182,7 +176,8 @@ export function readsAsCell(key: string, reader: string): DraftCell {
 
 /** An amount that the block works out, with its unit and how it comes about. */
 export function amountRow(form: BedForm, key: AmountKey): DraftRow {
-  const { label, shows, is, warns }: Amount = amounts[key];
+  const { label, shows, is }: Amount = amounts[key];
+  const warns = amountWarnings[key];
   const unit = unitOfAmount(key, soldByIn(form));
   const weighed = key === "stoneDensity" && form.rates !== undefined;
   const warning: DraftCell | undefined = warns && {
@@ -207,7 +202,7 @@ export function amountRow(form: BedForm, key: AmountKey): DraftRow {
 const howOf = (form: BedForm, key: AmountKey): string =>
   key === "stoneDepth" && !edgingOf(form).lines.edging
     ? "scrape less the gap below the lawn"
-    : ((amounts[key] as Amount).how ?? "");
+    : (howAmounts[key] ?? (amounts[key] as Amount).how ?? "");
 
 /** Something the block works out: its label, formula and unit, and how it comes about in words. */
 export function resultRow(label: string, cell: DraftCell, unit: string, how: string | DraftCell = ""): DraftRow {
