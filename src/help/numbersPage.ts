@@ -1,7 +1,17 @@
 import { declarations } from "../functions/declarations";
 import { kindWords } from "../functions/declare";
 import { DEPTH_LIMITS } from "../quantities/bed/depthVerdict";
-import { crewFields, depthFields, type Field, moneyFields, shapeFields, supplyFields } from "../quantities/bed/fields";
+import { fieldNote } from "../quantities/bed/fieldNotes";
+import {
+  crewFields,
+  depthFields,
+  type Field,
+  type FieldKey,
+  moneyFields,
+  secondFields,
+  shapeFields,
+  supplyFields,
+} from "../quantities/bed/fields";
 import { must } from "../quantities/must";
 import { depthWords, SOURCED_SOILS, SOURCED_STONES } from "../quantities/tableSources";
 import {
@@ -187,19 +197,20 @@ const GROUPS: readonly {
   { title: "Measure", fields: shapeFields, rests: HOW_SURE.practice },
   { title: "Depth, stone, and digging", fields: depthFields, rests: HOW_SURE.practice },
   { title: "Supplies", fields: supplyFields, rests: HOW_SURE.practice },
+  { title: "Second edging", fields: secondFields, rests: HOW_SURE.practice },
   { title: "Crew", fields: crewFields, rests: MADE_UP },
   { title: "Money", fields: moneyFields, rests: "sample" },
 ];
 
 function startingTables(): string[] {
   return GROUPS.map(({ title, fields, rests }) => {
-    const rows = Object.values(fields)
-      .filter(({ initial }) => initial !== "" && initial !== "0")
-      .map(({ label, initial, unit, note }) => [
+    const rows = Object.entries(fields)
+      .filter(([, { initial }]) => initial !== "" && initial !== "0")
+      .map(([key, { label, initial, unit }]) => [
         escaped(label),
         escaped(initial),
         escaped(unit),
-        escaped(note ?? ""),
+        escaped(fieldNote(key as FieldKey)),
         rests,
       ]);
     return rows.length === 0

@@ -220,7 +220,7 @@ function emptiesOnlyItsOwn({ parts }: Receipt): void {
   }
 }
 
-/** Nothing of a file becomes a formula: there are only those of our own, in one column of each sheet. */
+/** Nothing of a file becomes a formula: there are only those of our own, in one column of each sheet, and the unit of a price. */
 function writesNoFormulas(file: OfficeFile): void {
   const at = { row: 0, column: 0 };
   const { rates, pastJobs = [] } = file;
@@ -230,7 +230,10 @@ function writesNoFormulas(file: OfficeFile): void {
   ];
   for (const { ownColumn, formulas } of sheets) {
     const others = formulas.flatMap((cells) => cells.filter((_, column) => column !== ownColumn));
-    const formula = others.find((cell) => typeof cell === "string" && /^\s*[=+@]/.test(cell));
+    const formula = others.find((cell) => typeof cell === "string" && /^\s*[=+@]/.test(cell) && !PRICE_UNIT.test(cell));
     if (formula !== undefined) throw new Error(`${formula} would be a formula.`);
   }
 }
+
+/** What a listed stone's price is per, which says no more than its unit. */
+const PRICE_UNIT = /^="per "&IF\(LEN\(TRIM\(G\d+\)\)=0,"ton",TRIM\(G\d+\)\)$/;

@@ -264,8 +264,8 @@ function stoneDepthOf(outline: Outline): string {
   return `BED.STONE_DEPTH(${top},{trenchDepth},{topGap})`;
 }
 
-const CUBIC_YARD_IN_FT_SQUARE_IN = CUBIC_FEET_PER_CUBIC_YARD * INCHES_PER_FOOT ** 2;
-const SECOND_TRENCH = `+{secondRun}*{secondTrenchWidth.decimal}*{secondTrenchDepth.decimal}/${CUBIC_YARD_IN_FT_SQUARE_IN}`;
+/** In cubic yards, of feet by inches by inches. */
+const SECOND_TRENCH = `+{secondRun}*{secondTrenchWidth.decimal}*{secondTrenchDepth.decimal}/${CUBIC_FEET_PER_CUBIC_YARD * INCHES_PER_FOOT ** 2}`;
 
 /** The cubic yards of what is ordered. */
 const orderYards = (outline: Outline) => `{stoneOrder}${soldByIn(outline).inYards}`;
