@@ -268,6 +268,33 @@ describe("the main job, in the practice workbook", () => {
     await expect.poll(() => value("Jobs!J19").catch(() => "loading")).toBe("");
   });
 
+  test("edges a side with something else, and prices, draws, and inserts it", async () => {
+    await page.getByRole("button", { name: "New bed" }).click();
+    await page.getByLabel("Length", { exact: true }).fill("30");
+    await page.getByLabel("Width", { exact: true }).fill("10");
+    await page.getByText(/^Edging: 50' in 7 pieces/).waitFor();
+    const steel = await shownPrice(page);
+    await page.locator("summary", { hasText: /^Second edging/ }).click();
+    await page.getByLabel("Another edging along some sides").selectOption({ label: "Pavers or brick, in sand" });
+    await page.getByText("Second edging: pick the sides that it goes along.").first().waitFor();
+    await picture(page, "second-edging-asked");
+    const sides = page.getByRole("group", { name: "Second edging along" });
+    await sides.getByLabel("Front").check();
+    // The front has had steel until now: a side has one edging.
+    await page.getByText(/^Edging: 20' in 4 pieces/).waitFor();
+    // 360 in of 4 in pavers an eighth apart: 87.3.
+    await page.getByText(/^Pavers: 30' in 88 pavers/).waitFor();
+    const price = await shownPrice(page);
+    expect(price).not.toBe(steel);
+    await picture(page, "second-edging");
+    await page.getByRole("button", { name: /^Insert/ }).click();
+    await page.getByText(/^Added to /).waitFor();
+    const [, sheet = "", row = ""] =
+      /Added to (.+)!\D+(\d+)/.exec((await page.getByText(/^Added to /).textContent()) ?? "") ?? [];
+    await expect.poll(() => value(`${sheet}!B${Number(row) + 1}`)).toBe(price);
+    await picture(page, "second-edging-inserted");
+  });
+
   test("asks no one outside, and meets no error", () => {
     expect(practice.outside).toEqual([]);
     expect(practice.errors).toEqual([]);

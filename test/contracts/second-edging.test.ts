@@ -226,7 +226,7 @@ describe("what can't be", () => {
       "secondFront: Second edging, front: this side has the first edging, too. Take one of them off it.",
     ]);
     expect(problems(bedOf("pavers", { secondFront: "0" }))).toEqual([
-      "secondHouse: Second edging: pick the sides that it goes along.",
+      "form: Second edging: pick the sides that it goes along.",
     ]);
     expect(problems(bedOf("timbers"))).toEqual([expect.stringContaining("Did you mean “timber”?")]);
     expect(problems({ ...blankForm(), way: "round", typed: { diameter: "8", secondKind: "pavers" } })).toEqual([

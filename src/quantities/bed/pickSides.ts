@@ -56,9 +56,15 @@ export function pickedSides(form: BedForm): readonly Pick[] {
     fills: {
       ...Object.fromEntries(countFields[way].map((key) => [key, undefined])),
       ...Object.fromEntries(keys.map((key, other) => [key, (edged[other] === true) !== (other === side) ? "1" : "0"])),
+      // A side has one edging.
+      ...(edged[side] !== true && isSecond(form, way, side) && { [secondSide(way, side)]: "0" }),
     },
   }));
 }
+
+const secondSide = (way: keyof typeof edgingFields, side: number) => secondKey<FieldKey>(must(edgingFields[way][side]));
+const isSecond = (form: BedForm, way: keyof typeof edgingFields, side: number) =>
+  secondOf(form) !== NO_EDGING && isOn(form, secondSide(way, side));
 
 /** The sides that can have the second edging; a side that is picked for it loses the first. */
 export function pickedSecondSides(form: BedForm): readonly Pick[] {
@@ -66,7 +72,7 @@ export function pickedSecondSides(form: BedForm): readonly Pick[] {
   if (secondOf(form) === NO_EDGING || (way !== "rectangle" && way !== "widths")) return [];
   const first = pickedSides(form);
   return SIDE_NAMES[way].map((label, side) => {
-    const key = secondKey<FieldKey>(must(edgingFields[way][side]));
+    const key = secondSide(way, side);
     const isPicked = isOn(form, key);
     return {
       label,

@@ -165,7 +165,7 @@ function secondProblems(form: BedForm, numbers: Readonly<Record<NumberFieldKey, 
   const own = sides.map((side) => secondKey(side));
   const both = own.filter((key, index) => numbers[key] > 0 && numbers[must(sides[index])] > 0);
   if (own.every((key) => numbers[key] === 0))
-    return [{ place: must(own[0]), message: messages.noSecondSide(), unfinished: true }];
+    return [{ place: "form", message: messages.noSecondSide(), unfinished: false }];
   return both.map((key) => ({ place: key, message: messages.bothEdgings(fields[key].label), unfinished: false }));
 }
 
