@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { keepWork } from "./keepWork";
 
 let changed: () => void;
-let leave: () => void;
+const leaving = new Map<string, () => void>();
 const put = vi.fn(async () => undefined);
 const onResult = vi.fn();
 let stop: ReturnType<typeof keepWork>;
@@ -10,7 +10,7 @@ let stop: ReturnType<typeof keepWork>;
 beforeEach(() => {
   vi.useFakeTimers();
   vi.stubGlobal("addEventListener", (event: string, listener: () => void) => {
-    if (event === "pagehide") leave = listener;
+    leaving.set(event, listener);
   });
   vi.stubGlobal("removeEventListener", () => undefined);
   let version = 0;
@@ -42,13 +42,17 @@ describe("a person's work", () => {
     expect(onResult).toHaveBeenCalledWith(undefined);
   });
 
-  test("is kept at once where the page is left with a change in hand, and only then", () => {
-    leave();
-    expect(put).not.toHaveBeenCalled();
-    changed();
-    leave();
-    expect(put).toHaveBeenCalledTimes(1);
-  });
+  test.each(["beforeunload", "pagehide"])(
+    "is kept at once where the page is left with a change in hand, at %s, and only then",
+    (event) => {
+      const leave = leaving.get(event)!;
+      leave();
+      expect(put).not.toHaveBeenCalled();
+      changed();
+      leave();
+      expect(put).toHaveBeenCalledTimes(1);
+    },
+  );
 
   test("that cannot be kept is told", async () => {
     put.mockRejectedValueOnce(new Error("full"));
@@ -69,7 +73,7 @@ describe("a person's work", () => {
     changed();
     await stop();
     await vi.advanceTimersByTimeAsync(1000);
-    leave();
+    leaving.get("pagehide")!();
     expect(put).not.toHaveBeenCalled();
   });
 });

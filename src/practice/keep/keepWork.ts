@@ -3,6 +3,9 @@ import type { WatchPort } from "../grid/port";
 /** How long a person pauses before what was typed is kept. */
 const pauseMs = 400;
 
+/** A page that is about to be left is told first, so that the storage has until it's gone. */
+const LEAVING = ["beforeunload", "pagehide", "visibilitychange"] as const;
+
 /** What keeping takes from the page. */
 export interface Keeping<T> {
   readonly watch: Pick<WatchPort, "anything">;
@@ -29,14 +32,12 @@ export function keepWork<T>({ watch, work, put, onResult }: Keeping<T>): (keepsL
     clearTimeout(timer);
     timer = setTimeout(keep, pauseMs);
   });
-  addEventListener("pagehide", keep);
-  addEventListener("visibilitychange", keep);
+  for (const event of LEAVING) addEventListener(event, keep);
   return async (keepsLast = false) => {
     if (keepsLast) await keep();
     clearTimeout(timer);
     timer = undefined;
     stopper.stop();
-    removeEventListener("pagehide", keep);
-    removeEventListener("visibilitychange", keep);
+    for (const event of LEAVING) removeEventListener(event, keep);
   };
 }
