@@ -1,5 +1,6 @@
 import { SHORT_PIECE_WORDS } from "../quantities/edging";
 import { quoted } from "../quantities/messages";
+import { printTape } from "../quantities/tape";
 import type { Point } from "./plane";
 
 /** A place in plan as the notes give it: x and y in feet from the bed's own zero point, to the hundredth. */
@@ -67,6 +68,8 @@ export const layoutNotes = {
     `No pin row crosses the end lap of cut ${cut}. ` +
     (lapIn < spacingIn ? `Lap the pieces ${feet(spacingIn)} in, or pin the lap across.` : "Pin the lap across."),
   shortPiece: (number: number) => `P${number} ${SHORT_PIECE_WORDS}`,
+  secondNotDrawn: (kind: string, lengthFt: number) =>
+    `The second edging, ${printTape(lengthFt)} of ${kind}, isn't drawn. Mark where it goes.`,
 } as const;
 
 const square = (value: number): string => value.toFixed(1);

@@ -4,7 +4,7 @@ import { cornerFields, edgingFields } from "../quantities/bed/form";
 import type { Bed as EstimateBed } from "../quantities/bed/read";
 import { secondKey } from "../quantities/bed/secondEdging";
 import { placesOf, widthsSides } from "../quantities/bed/sides";
-import { type EdgingKind, edgingKindOf, METAL } from "../quantities/edgingKinds";
+import { type EdgingKind, edgingKindOf, METAL, NO_EDGING } from "../quantities/edgingKinds";
 import { readNumber } from "../quantities/numberText";
 import { INCHES_PER_FOOT } from "../quantities/units";
 import { wholeUp } from "../quantities/whole";
@@ -12,6 +12,7 @@ import type { Bed, CutOut } from "./bed";
 import { cutOutAt } from "./cutOutAt";
 import { layOutBed, layOutSecond } from "./layOutBed";
 import type { Layout } from "./layout";
+import { layoutNotes } from "./messages";
 import type { BorderOptions, LayoutOptions } from "./options";
 
 /**
@@ -31,14 +32,20 @@ export function planOfEstimate(bed: EstimateBed): Layout | undefined {
     ...(fabricLayers > 0 ? layout : withoutFabric(layout)),
     ...(fabricLayers > 1 && { layers: fabricLayers }),
     ...(sqFt + pins > 0 && { notDrawn: { sqFt, pins } }),
-    ...secondIn(bed, plan),
+    ...secondIn(bed, plan, layout),
   };
 }
 
-/** A bed's second edging, where it has sides to go along. */
-function secondIn({ numbers: n, names, widthsFt }: EstimateBed, plan: Bed): Pick<Layout, "second"> {
-  if (plan.kind !== "rectangle" && plan.kind !== "widths") return {};
-  const options = borderOptions(edgingKindOf(names.secondKind), {
+/** A bed's second edging along the sides that are picked for it; on a bed without sides by name, a note that it isn't drawn. */
+function secondIn(
+  { numbers: n, names, widthsFt }: EstimateBed,
+  plan: Bed,
+  { notes }: Layout,
+): Partial<Pick<Layout, "second" | "notes">> {
+  const kind = edgingKindOf(names.secondKind);
+  if (plan.kind !== "rectangle" && plan.kind !== "widths")
+    return kind === NO_EDGING ? {} : { notes: [...notes, layoutNotes.secondNotDrawn(kind.name, n.secondLength)] };
+  const options = borderOptions(kind, {
     pieceLength: n.secondPieceLength,
     pieceLap: n.secondPieceLap,
     joint: n.secondJoint,

@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { planOfEstimate } from "../../src/layout/planOfEstimate";
+import { writeCopy } from "../../src/pane/copy/makeCopy";
+import { readSource } from "../../src/pane/copy/source";
 import { paneDrawings } from "../../src/pane/drawings";
 import { startingDetails } from "../../src/pane/papers/details";
 import { insertJob, isInJob, priceTogether } from "../../src/pane/papers/jobTogether";
@@ -13,10 +15,12 @@ import { type BedForm, blankForm } from "../../src/quantities/bed/form";
 import { EDGING_KINDS, NO_EDGING } from "../../src/quantities/edgingKinds";
 import { workOf } from "../../src/quantities/edgingWork";
 import { must } from "../../src/quantities/must";
+import { cellAround, explain } from "../../src/review/explain/explain";
 import { reviewAtOnce } from "../../src/review/review";
 import { keyAddresses } from "../../src/sheets/compose";
 import { estimateBlock, estimateRows } from "../../src/sheets/estimate/block";
 import { findBlocks } from "../../src/sheets/estimate/readBlock";
+import { areaIn } from "../../src/spreadsheet/areas";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { readWorkbook } from "../../src/workbook/read/workbook";
 import { callFunction } from "../callFunction";
@@ -184,6 +188,34 @@ describe("a job of beds with two kinds of edging", () => {
     const job = must(found.jobs.find(({ sheet }) => sheet === sheetName));
     const preview = await previewJobUpdate(job, found.beds, found);
     expect(preview.lines).toEqual([]);
+  });
+
+  test("is explained, and comes to the same in a plain copy", async () => {
+    const { facts } = await readWorkbook();
+    const keys = keyAddresses(estimateRows(forms[0]!), CORNER);
+    for (const key of ["secondRun", "secondPieces", "secondSandYards", "secondTime", "digYards"]) {
+      const address = must(keys.get(key));
+      const around = cellAround(facts, { sheet: "Front walk", ...must(areaIn(address)) }, knowledge, callFunction);
+      const result = must(explain(String(host.formula(`'Front walk'!${address}`)), around)).result ?? "";
+      expect(Number.parseFloat(result), key).toBeCloseTo(Number(host.value(`'Front walk'!${address}`)), 2);
+    }
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Front walk").activate();
+      await context.sync();
+    });
+    const written = await writeCopy(await readSource("sheet"), "formulas", { kind: "new sheet" });
+    if (!written.done) throw new Error("a new sheet is free");
+    await host.grid.settled();
+    for (const [key, address] of keys) {
+      const shown = host.value(`'Front walk'!${address}`);
+      if (/second|price$/i.test(key) && typeof shown === "number")
+        expect(host.value(`'${written.sheetName}'!${address}`), key).toBeCloseTo(shown, 6);
+    }
+  });
+
+  test("says in its drawing what isn't drawn, where sides have no names", () => {
+    const ring = foundBed(forms[2]!, 1).worked!;
+    expect(ring.plan!.notes).toEqual(["The second edging, 9' of timber, isn't drawn. Mark where it goes."]);
   });
 
   test("takes up a second edging that a bed gets later, and leaves it when it goes", async () => {
