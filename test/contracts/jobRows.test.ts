@@ -3,12 +3,14 @@ import { estimateBed } from "../../src/quantities/bed/estimate";
 import { blankForm } from "../../src/quantities/bed/form";
 import { rateKeys } from "../../src/quantities/bed/rates";
 import { readForm } from "../../src/quantities/bed/read";
+import { EDGING_KINDS } from "../../src/quantities/edgingKinds";
 import { must } from "../../src/quantities/must";
 import { STONES } from "../../src/quantities/stone";
 import type { Filling, FillOptions } from "../../src/sheets/jobRows/fill";
 import { fitList, type ListFit } from "../../src/sheets/jobRows/fit";
-import { newList } from "../../src/sheets/jobRows/newList";
-import { type ResultRole, roleLabel } from "../../src/sheets/jobRows/roles";
+import { moreRoles, moreRolesOf, newList } from "../../src/sheets/jobRows/newList";
+import { productNames } from "../../src/sheets/jobRows/products";
+import { isResult, type ResultRole, roleLabel } from "../../src/sheets/jobRows/roles";
 import { usualAssumed } from "../../src/sheets/jobRows/setting";
 import { offeredResults } from "../../src/sheets/jobRows/wanted";
 import { ratesSheet } from "../../src/sheets/rates/ratesSheet";
@@ -16,6 +18,7 @@ import { undoChanges } from "../../src/workbook/change/cells";
 import { insertPlan } from "../../src/workbook/change/insert";
 import { undoLastInsert } from "../../src/workbook/change/undo";
 import { readListSheet, writeRows } from "../../src/workbook/jobRows";
+import { readRates } from "../../src/workbook/read/rates";
 import type { HeadlessHost } from "../headlessHost";
 import { fillOf, officeOf, type Rows } from "../listSheets";
 import { createProductHost } from "../productHost";
@@ -387,6 +390,51 @@ describe("a new list", () => {
     await writeRows(fit, filling.changes);
     // 80 sq ft × 2.5 in ÷ 324 × 1.5 tons a cu yd × 1.08 = 1 ton.
     expect(host.values("H2:I2")).toEqual([[expect.closeTo(1, 9), 1.5]]);
+  });
+
+  test("has columns for what differs by bed where they are wanted, and reads back by their headings", async () => {
+    await insertPlan(ratesSheet, { kind: "new sheet", name: "Rates" });
+    const { rates } = must(await readRates());
+    const products = productNames(rates);
+    expect(moreRolesOf(products)).toEqual(moreRoles);
+    // Without the office's lists there is no product to name.
+    expect(moreRolesOf()).toEqual(["soldBy", "edgingKind"]);
+    const wanted: readonly ResultRole[] = [
+      "area",
+      "pieces",
+      "stakes",
+      "sand",
+      "orderSold",
+      "rolls",
+      "dig",
+      "materialCost",
+    ];
+    const own = { ...options, results: wanted, more: moreRoles, products, stonesHaveUnits: true };
+    const plan = newList(own, { row: 0, column: 0 });
+    expect(plan.formulas[0]?.slice(7, 13)).toEqual([
+      ...["Stone", "Stone sold by", "Edging kind", "Edging product", "Fabric product", "Waste"],
+    ]);
+    const offered = plan.choices.map(({ names }) => names);
+    expect(offered).toContainEqual(EDGING_KINDS.map(({ name }) => name));
+    expect(offered).toContainEqual(products.edging);
+    await insertPlan((at) => newList(own, at), { kind: "new sheet", name: "Beds" });
+    await Excel.run(async (context) => context.workbook.worksheets.getItem("Beds").getRange("A2").select());
+    const fit = await fitted();
+    expect(fit.columns.filter(({ sure }) => sure !== "sure")).toEqual([]);
+    const roles = fit.columns.map(({ role }) => role);
+    // What pieces, stakes, and rolls take from their products comes along, each in a column of its own.
+    for (const taken of [
+      "pieceLength",
+      "stakesIncluded",
+      "rollWidth",
+      "rollLength",
+      "piecePrice",
+      "rollPrice",
+    ] as const)
+      expect(roles).toContain(taken);
+    const filling = fillOf(fit, { results: roles.filter((role) => role !== undefined).filter(isResult) });
+    expect(filling.columns.filter(({ same }) => same !== 1)).toEqual([]);
+    expect([filling.changes, filling.troubles]).toEqual([[], []]);
   });
 
   test("reads back by its own headings, surely", async () => {

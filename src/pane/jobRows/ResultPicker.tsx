@@ -8,14 +8,18 @@ interface ResultPickerProps {
   readonly chosen: readonly ResultRole[];
   /** Columns that are there, by what they hold. */
   readonly existing: ReadonlyMap<Role, string>;
+  /** Columns that are to be typed. */
+  readonly inputs?: readonly Role[];
   /** Columns that come along, since a chosen one rests on them. */
   readonly added: readonly ResultRole[];
   readonly onChange: (chosen: readonly ResultRole[]) => void;
 }
 
 /** Which results are wanted, and in which order their new columns stand. */
-export function ResultPicker({ chosen, existing, added, onChange }: ResultPickerProps) {
-  const open = offeredFor((role) => existing.has(role)).filter((role) => !chosen.includes(role));
+export function ResultPicker({ chosen, existing, inputs = [], added, onChange }: ResultPickerProps) {
+  const open = offeredFor((role) => existing.has(role) || inputs.includes(role)).filter(
+    (role) => !chosen.includes(role),
+  );
   const earlier = (index: number) => {
     const order = [...chosen];
     const [one] = order.splice(index, 1);

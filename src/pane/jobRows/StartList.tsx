@@ -49,9 +49,19 @@ export function StartList() {
         problems={isDepthBlank ? others : start.problems}
         onChange={start.setTexts}
       />
+      <fieldset class="edged">
+        <legend>Also a column for what differs by bed</legend>
+        {start.more.map(({ label, isOn, toggle }) => (
+          <label key={label} class="tick">
+            <input type="checkbox" checked={isOn} onChange={toggle} />
+            {label}
+          </label>
+        ))}
+      </fieldset>
       <ResultPicker
         chosen={start.results}
         existing={new Map()}
+        inputs={start.inputs}
         added={wanted.results.filter(({ isAdded }) => isAdded).map(({ role }) => role)}
         onChange={start.setResults}
       />

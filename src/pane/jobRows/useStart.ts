@@ -2,9 +2,18 @@ import { useEffect, useState } from "preact/hooks";
 import { Problem } from "../../quantities/problem";
 import { STONES } from "../../quantities/stone";
 import { readTape } from "../../quantities/tape";
-import { type FirstBed, type NewListOptions, newList, newListResults } from "../../sheets/jobRows/newList";
-import type { ResultRole } from "../../sheets/jobRows/roles";
+import {
+  type FirstBed,
+  type MoreRole,
+  moreRolesOf,
+  type NewListOptions,
+  newList,
+  newListResults,
+} from "../../sheets/jobRows/newList";
+import { productNames } from "../../sheets/jobRows/products";
+import { type ResultRole, roleLabel } from "../../sheets/jobRows/roles";
 import { rateKeysOf } from "../../sheets/jobRows/setting";
+import { offeredFor } from "../../sheets/jobRows/wanted";
 import { insertPlan } from "../../workbook/change/insert";
 import type { InTheWay, Place } from "../../workbook/change/place";
 import { type LastInsert, lastInsert } from "../../workbook/change/receipt";
@@ -22,20 +31,27 @@ export function useStart() {
   const rates = useRates();
   const [first, setFirst] = useState(NO_BED);
   const [results, setResults] = useState(USUAL);
+  const [more, setMore] = useState<readonly MoreRole[]>([]);
   const [texts, setTexts] = useState<AssumedTexts>(askedTexts);
   const [inTheWay, setInTheWay] = useState<InTheWay>();
   const [last, setLast] = useState<LastInsert>();
   const { assumed, problems } = readAssumed(texts);
   const { stones = [], stonesHaveUnits } = rates?.found?.rates ?? {};
+  const products = productNames(rates?.found?.rates);
+  // A result that goes with a column goes with it.
+  const offered = offeredFor((role) => more.some((one) => one === role));
+  const wantedNow = results.filter((role) => offered.includes(role));
   const options: NewListOptions = {
     first,
     assumed,
-    results,
+    results: wantedNow,
     rates: rateKeysOf(rates?.found?.names ?? []),
     weighsStone: stones.some(({ tonsPerYard }) => tonsPerYard),
     stonesHaveUnits: stonesHaveUnits ?? false,
     stonesHaveSteps: stones.some(({ orderStep, orderMinimum }) => orderStep || orderMinimum),
     stones: [...new Set([...stones, ...STONES].map(({ name }) => name))],
+    more,
+    products,
   };
 
   useEffect(() => {
@@ -47,8 +63,15 @@ export function useStart() {
     ...reporter,
     first,
     setFirst,
-    results,
+    results: wantedNow,
     setResults,
+    /** Columns for what differs by bed, and whether each is wanted. */
+    more: moreRolesOf(products).map((role) => ({
+      label: roleLabel(role),
+      isOn: more.includes(role),
+      toggle: () => setMore(more.includes(role) ? more.filter((one) => one !== role) : [...more, role]),
+    })),
+    inputs: more,
     texts,
     setTexts,
     problems,

@@ -1,11 +1,15 @@
 import type { RateKey } from "../../quantities/bed/rates";
+import { EDGING_KINDS } from "../../quantities/edgingKinds";
+import { SOLD_BY } from "../../quantities/soldBy";
 import type { Anchor } from "../../spreadsheet/areas";
 import { compose, type DraftCell } from "../compose";
 import { NO_RATE } from "../estimate/rateFormulas";
 import { choicesThatFit, type FormatName, type LookName, type Plan } from "../plan";
 import { named, typed } from "../typed";
+import type { ProductNames } from "./listSheet";
+import { lacksList } from "./products";
 import { resultFormula, results } from "./results";
-import { type InputRole, isResult, type ResultRole, type Role } from "./roles";
+import { type InputRole, inputLabels, isResult, NAME_ROLES, type ResultRole, type Role } from "./roles";
 import { type Assumed, type ListSetting, type ReadColumn, rate } from "./setting";
 import { wantedResults } from "./wanted";
 
@@ -29,7 +33,24 @@ export interface NewListOptions {
   readonly stonesHaveSteps?: boolean;
   /** Offered to choose from in the column of stone. */
   readonly stones: readonly string[];
+  /** Columns for what differs by bed, beside those that each list has. */
+  readonly more?: readonly MoreRole[];
+  /** The names in the office's lists, for columns of products. */
+  readonly products?: ProductNames;
 }
+
+/** Columns that a new list can have for what differs by bed, in their order. */
+export const moreRoles = [
+  "soldBy",
+  "edgingKind",
+  "edgingProduct",
+  "fabricProduct",
+] as const satisfies readonly InputRole[];
+export type MoreRole = (typeof moreRoles)[number];
+
+/** Those that an office can fill: products need its lists. */
+export const moreRolesOf = (products: ProductNames = {}): readonly MoreRole[] =>
+  moreRoles.filter((role) => !lacksList(role, products));
 
 interface InputColumn {
   readonly role: InputRole;
@@ -38,6 +59,7 @@ interface InputColumn {
   readonly format?: FormatName;
 }
 
+/** All, in their order; a list has those of `moreRoles` where they are wanted. */
 const inputColumns: readonly InputColumn[] = [
   { role: "job", heading: "Job", width: 18 },
   { role: "bed", heading: "Bed", width: 18 },
@@ -47,6 +69,7 @@ const inputColumns: readonly InputColumn[] = [
   { role: "corners", heading: "Rounded corners", width: 19 },
   { role: "depth", heading: "Depth, in", width: 13 },
   { role: "stone", heading: "Stone", width: 18 },
+  ...moreRoles.map((role): InputColumn => ({ role, heading: inputLabels[role], width: 18 })),
   { role: "waste", heading: "Waste", width: 10, format: "share" },
 ];
 
@@ -68,7 +91,7 @@ export function newListResults(options: NewListOptions) {
 export function newList(options: NewListOptions, at: Anchor): Plan {
   const roles = newListResults(options).results.map(({ role }) => role);
   const setting = settingOf(options, roles, at);
-  const columns: readonly Role[] = [...inputColumns.map(({ role }) => role), ...roles];
+  const columns: readonly Role[] = [...inputsOf(options), ...roles];
   const headings = columns.map((role): DraftCell => ({ content: headingOf(role), look: headingLook(role) }));
   const first = columns.map((role): DraftCell => {
     if (!isResult(role)) return inputCell(options, setting, role);
@@ -85,23 +108,45 @@ export function newList(options: NewListOptions, at: Anchor): Plan {
   };
 }
 
-function settingOf(
-  { assumed, rates, weighsStone, stonesHaveUnits = false, stonesHaveSteps = false }: NewListOptions,
-  roles: readonly ResultRole[],
-  at: Anchor,
-): ListSetting {
+function settingOf(options: NewListOptions, roles: readonly ResultRole[], at: Anchor): ListSetting {
+  const { assumed, rates, weighsStone, stonesHaveUnits = false, stonesHaveSteps = false, products } = options;
   const columns = new Map<Role, ReadColumn>();
-  [...inputColumns.map(({ role }) => role), ...roles].forEach((role, index) => {
+  [...inputsOf(options), ...roles].forEach((role, index) => {
     columns.set(role, { column: at.column + index, hasText: true, hasPercents: false });
   });
   for (const role of ["depth", "scrape"] as const) {
     const column = columns.get(role);
     if (column) columns.set(role, { ...column, unit: "in" });
   }
-  return { columns, shown: new Set(roles), assumed, rates, weighsStone, stonesHaveUnits, stonesHaveSteps };
+  return {
+    ...{ columns, shown: new Set(roles), assumed, rates, weighsStone, stonesHaveUnits, stonesHaveSteps },
+    ...(products && { products }),
+  };
 }
 
-function inputCell({ first, assumed, stones }: NewListOptions, setting: ListSetting, role: InputRole): DraftCell {
+/** The columns that are typed. */
+const inputsOf = ({ more = [], products }: NewListOptions): InputRole[] => {
+  const offered = moreRolesOf(products).filter((role) => more.includes(role));
+  return inputColumns.map(({ role }) => role).filter((role) => !isMore(role) || offered.includes(role));
+};
+
+const isMore = (role: InputRole): role is MoreRole => (moreRoles as readonly InputRole[]).includes(role);
+
+/** What the cell of a column offers to choose from. */
+function choicesOf({ stones, products = {} }: NewListOptions, role: InputRole): readonly string[] | undefined {
+  const names: Readonly<Partial<Record<InputRole, readonly string[] | undefined>>> = {
+    stone: stones,
+    soldBy: SOLD_BY.map(({ name }) => name),
+    edgingKind: EDGING_KINDS.map(({ name }) => name),
+    edgingProduct: products.edging,
+    fabricProduct: products.fabric,
+  };
+  return names[role];
+}
+
+function inputCell(options: NewListOptions, setting: ListSetting, role: InputRole): DraftCell {
+  const { first, assumed } = options;
+  const choices = choicesOf(options, role);
   const content: Readonly<Partial<Record<InputRole, string | number>>> = {
     job: named(first.job),
     bed: named(first.bed),
@@ -118,7 +163,7 @@ function inputCell({ first, assumed, stones }: NewListOptions, setting: ListSett
     content: content[role] ?? "",
     look: isName(role) ? "inputWords" : "input",
     ...(format && { format }),
-    ...(role === "stone" && { choices: choicesThatFit(stones) }),
+    ...(choices && choices.length > 0 && { choices: choicesThatFit(choices) }),
     ...(role === "waste" && { warnWhen: `={self}="${NO_RATE}"` }),
   };
 }
@@ -131,5 +176,5 @@ function usualWaste(setting: ListSetting): string | number {
 
 const inputOf = (role: Role) => inputColumns.find((one) => one.role === role);
 const headingOf = (role: Role) => (isResult(role) ? results[role].heading : (inputOf(role)?.heading ?? ""));
-const isName = (role: Role) => role === "job" || role === "bed" || role === "stone";
+const isName = (role: Role) => (NAME_ROLES as readonly Role[]).includes(role);
 const headingLook = (role: Role): LookName => (isName(role) ? "textHeading" : "numberHeading");

@@ -219,8 +219,10 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     if (!setting.columns.has("soldBy")) return orderAsSold(setting, TON, row, [of("tons"), ""]);
     return bySold(setting, row, (soldBy) => tonsAsSold(soldBy, of("orderSold"), density(at)));
   }),
-  rollWidth: result("Roll width, ft", "two", "nothing", "of the fabric product", (at) => productRoll(at, "rollWidth")),
-  rollLength: result("Roll length, ft", "two", "nothing", "of the fabric product", (at) =>
+  rollWidth: result("Fabric roll width, ft", "two", "nothing", "of the fabric product", (at) =>
+    productRoll(at, "rollWidth"),
+  ),
+  rollLength: result("Fabric roll length, ft", "two", "nothing", "of the fabric product", (at) =>
     productRoll(at, "rollLength"),
   ),
   rolls: result("Fabric rolls", "whole", "sides", "strips laid the way that takes fewer rolls, 6 in overlap", (at) => {
@@ -234,7 +236,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     const box = rate(setting, "pinsPerBox");
     return `BED.ORDER_UP(${of("pins")},${box})/${box}`;
   }),
-  trench: result("Trench, in", "two", "nothing", "below the scrape, for the edging product", (at) =>
+  trench: result("Trench below scrape, in", "two", "nothing", "below the scrape, for the edging product", (at) =>
     productSize(at, "trenchDepth"),
   ),
   dig: result("Dig, cu yd", "two", "area", "the scrape and the trench below it", (at) => {
@@ -309,7 +311,7 @@ export const results: Readonly<Record<ResultRole, Result>> = {
     },
   ),
   rollPrice: result(
-    "Roll price",
+    "Fabric roll price",
     "money",
     "nothing",
     "of the fabric product",
